@@ -1,0 +1,14 @@
+"""Problems as data.
+
+Takes:    nothing; the other rooms report through it.
+Gives:    `Source`, `Span`, `Diagnostic`, `Problems` (the collector), the catalogue, renderers.
+Measures: code points, lines and columns from 1.
+Reports:  -
+Does not know: blocks.
+"""
+
+from blockdsl.diagnostics.catalogue import CATALOGUE, Entry, Severity
+from blockdsl.diagnostics.problems import Diagnostic, Problems, nearest_word
+from blockdsl.diagnostics.source import Source, Span
+
+__all__ = ["CATALOGUE", "Diagnostic", "Entry", "Problems", "Severity", "Source", "Span", "nearest_word"]

@@ -1,0 +1,365 @@
+"""Every problem that blockdsl can report: its code, how grave it is, and what it says.
+
+A new problem is one entry here and one page in tests/spec/problems.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Severity = Literal["error", "warning"]
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One kind of problem. `message` is a format string; `meaning` is one sentence for the docs."""
+
+    severity: Severity
+    message: str
+    meaning: str
+
+
+CATALOGUE: dict[str, Entry] = {
+    # --- the file
+    "file-unreadable": Entry(
+        "error",
+        "the file cannot be read: {why}",
+        "The file is missing, is not text, or may not be opened.",
+    ),
+    "file-too-large": Entry(
+        "error",
+        "the file is larger than 1 MiB",
+        "A block file is a page or two of notes; one over 1 MiB is refused before it is read.",
+    ),
+    "control-character": Entry(
+        "error",
+        "there is an invisible control character ({name}) here",
+        "A character that cannot be seen or printed stands among the words.",
+    ),
+    # --- the words of a line
+    "comment-needs-space": Entry(
+        "error",
+        "`{text}` is neither a comment nor a colour",
+        "A comment is `#` and a space; a colour is `#` and six digits.",
+    ),
+    "colour-not-six-digits": Entry(
+        "error",
+        "`{text}` is not a colour: a colour is `#` and six digits 0-9 or a-f",
+        "A colour has too few or too many digits, or a letter that is not a digit.",
+    ),
+    "quote-not-closed": Entry(
+        "error",
+        "the quotation mark is not closed",
+        "Quoted text begins here and the line ends before its closing mark.",
+    ),
+    "bracket-not-closed": Entry(
+        "error",
+        "the bracket is not closed",
+        "A shape in brackets begins here and the line ends before its closing bracket.",
+    ),
+    "bracket-not-opened": Entry(
+        "error",
+        "the bracket closes nothing",
+        "There is a closing bracket without an opening one.",
+    ),
+    "bracket-inside-bracket": Entry(
+        "error",
+        "a shape cannot stand inside another shape",
+        "A shape's words are fabrics and numbers; a shape within a shape needs a unit of its own.",
+    ),
+    "nesting-too-deep": Entry(
+        "error",
+        "things are nested more than 32 deep here",
+        "Brackets, or units made of units, go deeper than 32 levels.",
+    ),
+    "turn-apart": Entry(
+        "error",
+        "the turn `{turn}` stands apart from its cell",
+        "Turns are written straight after the cell, without a space.",
+    ),
+    "name-needs-letter": Entry(
+        "error",
+        "`{name}` is not a name: a name starts with a letter",
+        "A fabric or unit has a name that begins with a digit or a sign.",
+    ),
+    "number-over-zero": Entry(
+        "error",
+        "`{text}` divides by nothing",
+        "A fraction has 0 below its line.",
+    ),
+    "number-too-long": Entry(
+        "error",
+        "the number has too many digits",
+        "A number of more than 30 digits is a slip of the hand.",
+    ),
+    "length-needs-unit": Entry(
+        "error",
+        "`{text}` does not say inches or centimetres",
+        "A length is a number and its unit: `in`, `cm` or `mm`.",
+    ),
+    "fabric-label-missing": Entry(
+        "error",
+        "the fabric `{name}` has no label",
+        "A fabric needs the words that are printed for it, in quotation marks.",
+    ),
+    "fabric-colour-missing": Entry(
+        "error",
+        "the fabric `{name}` has no colour",
+        "A fabric needs a colour, so that it can be drawn.",
+    ),
+    "row-empty": Entry(
+        "error",
+        "the row has no cells",
+        "A `row` line names at least one fabric, unit or shape.",
+    ),
+    "line-ends-early": Entry(
+        "error",
+        "the line ends too early: {wanted} should follow",
+        "Something that this kind of line needs is missing at its end.",
+    ),
+    "word-unexpected": Entry(
+        "error",
+        "`{found}` does not fit here: {wanted} should stand here",
+        "A word or sign stands where this kind of line needs something else.",
+    ),
+    # --- lines and declarations
+    "line-unknown": Entry(
+        "error",
+        "no line begins with `{word}`",
+        "The first word of a line says what kind of line it is; this one is not known.",
+    ),
+    "line-outside-declaration": Entry(
+        "error",
+        "the `{keyword}` line belongs to nothing",
+        "Lines such as `row` and `size` belong to the unit or block above them; here there is none.",
+    ),
+    "line-does-not-belong": Entry(
+        "error",
+        "a `{keyword}` line does not belong in {place}",
+        "Some lines belong in a block only; a unit, for example, has no size of its own.",
+    ),
+    "not-yet": Entry(
+        "error",
+        "`{what}` is part of the language, but this version cannot make it yet",
+        "The words are right; this version of blockdsl does not do that part of the work.",
+    ),
+    # --- names
+    "name-unknown": Entry(
+        "error",
+        "there is no {kind} `{name}`",
+        "A word in a cell or a setting names nothing that is declared.",
+    ),
+    "name-twice": Entry(
+        "error",
+        "there is already a {kind} `{name}`",
+        "Two declarations have the same name, so that a cell could mean either.",
+    ),
+    "value-unknown": Entry(
+        "error",
+        "`{name}` is not a value: say `light`, `medium` or `dark`",
+        "The value of a fabric is one of three words.",
+    ),
+    "colouring-unknown": Entry(
+        "error",
+        'there is no colouring "{name}"',
+        "A colouring is asked for that the block does not have.",
+    ),
+    "setting-twice": Entry(
+        "error",
+        "`{what}` is said twice",
+        "A setting that can hold only once, such as `size`, stands twice in one declaration.",
+    ),
+    "fabric-unused": Entry(
+        "warning",
+        "the fabric `{name}` is not used",
+        "A fabric is declared and no cell, unit or colouring uses it.",
+    ),
+    "contrast-low": Entry(
+        "warning",
+        "`{one}` and `{other}` are hard to tell apart",
+        "Two fabrics that touch have colours so near each other that the pattern is lost.",
+    ),
+    # --- other files
+    "use-missing": Entry(
+        "error",
+        'there is no file "{path}"',
+        "A `use` line names a file that is not there.",
+    ),
+    "use-cycle": Entry(
+        "error",
+        '"{path}" is used from within itself',
+        "Files that use each other in a ring can never be read to the end.",
+    ),
+    "use-leaves-project": Entry(
+        "error",
+        '"{path}" lies outside the project folder',
+        "A `use` line may not reach out of the folder of the project.",
+    ),
+    "library-unknown": Entry(
+        "error",
+        'there is no library "{name}"',
+        "The name after `use library` is not one of the libraries that come with blockdsl.",
+    ),
+    # --- shapes and units
+    "shape-unknown": Entry(
+        "error",
+        "there is no shape `{name}`",
+        "The first word in brackets, or after `unit NAME =`, is a shape of the language.",
+    ),
+    "shape-words": Entry(
+        "error",
+        "the words do not fit the shape `{shape}`; it is written `{usage}`",
+        "Each shape reads its own words in its own order.",
+    ),
+    "unit-does-not-fit": Entry(
+        "error",
+        "`{name}` is {wants} wide to high, but its place is {gets}",
+        "A unit can grow or shrink to fill its cell, but never be stretched.",
+    ),
+    "unit-cycle": Entry(
+        "error",
+        "the unit `{name}` is made of itself",
+        "A unit that contains itself could never be finished.",
+    ),
+    # --- the grid
+    "rows-missing": Entry(
+        "error",
+        "the {kind} `{name}` has no rows",
+        "A block or unit needs rows, free patches or, for a unit, a shape.",
+    ),
+    "row-too-long": Entry(
+        "error",
+        "the row has {found} cells; the first row has {wanted}",
+        "All rows of a unit or block have as many cells.",
+    ),
+    "row-too-short": Entry(
+        "error",
+        "the row has {found} cells; the first row has {wanted}",
+        "All rows of a unit or block have as many cells.",
+    ),
+    "columns-do-not-match": Entry(
+        "error",
+        "`columns` gives {found} widths; the rows have {wanted} cells",
+        "There is one relative width for each cell of a row.",
+    ),
+    "heights-do-not-match": Entry(
+        "error",
+        "`heights` gives {found} heights; there are {wanted} rows",
+        "There is one relative height for each row.",
+    ),
+    "nothing-to-continue": Entry(
+        "error",
+        "there is no cell {where} to go on with",
+        "`-` goes on with the cell on its left and `|` with the cell above; here there is none.",
+    ),
+    "continue-not-rectangular": Entry(
+        "error",
+        "the cell goes on in a form that is not a rectangle",
+        "A cell over several places must fill a rectangle of them.",
+    ),
+    "grid-mixed": Entry(
+        "error",
+        "rows and free patches stand in one declaration",
+        "A unit or block is drawn in rows or in free patches, not both.",
+    ),
+    "too-many-cells": Entry(
+        "error",
+        "the grid has more than 200 by 200 cells",
+        "More than 200 rows or columns are refused.",
+    ),
+    "too-many-patches": Entry(
+        "error",
+        "there are more than 100,000 patches",
+        "A block of more than 100,000 patches is refused.",
+    ),
+    # --- free patches
+    "patches-overlap": Entry(
+        "error",
+        "patches overlap: {patches} share {area} of the grid near {place}",
+        "Two patches lie over each other, so that they could not be sewn flat.",
+    ),
+    "patches-leave-gap": Entry(
+        "error",
+        "the patches leave a gap of {area} of the grid near {place}",
+        "Part of the grid is covered by no patch: there would be a hole.",
+    ),
+    "patch-outside": Entry(
+        "error",
+        "{area} of the patch lies outside the grid near {place}",
+        "A patch reaches over the edge of its grid.",
+    ),
+    "patch-not-simple": Entry(
+        "error",
+        "the edge of the patch crosses itself",
+        "The corners of a patch go round it once, in order, without crossing.",
+    ),
+    "patch-too-few-corners": Entry(
+        "error",
+        "the patch has fewer than three corners",
+        "A patch needs three different corners or more, not all in one line.",
+    ),
+    # --- sizes
+    "size-missing": Entry(
+        "error",
+        'the block "{name}" has no size',
+        "A block needs its finished size before anything can be cut.",
+    ),
+    "size-too-large": Entry(
+        "error",
+        "the size is more than 10 m",
+        "Sizes over 10 m are refused.",
+    ),
+    "length-not-positive": Entry(
+        "error",
+        "the {what} must be more than nothing",
+        "A length or a count of 0 cannot be cut.",
+    ),
+    "units-mixed": Entry(
+        "error",
+        "inches and centimetres are mixed",
+        "One block is measured in inches or in centimetres throughout.",
+    ),
+    "size-off-ruler": Entry(
+        "warning",
+        "a cell of {cell} does not fall on the marks of a ruler that reads {measure}",
+        "Finished sizes between the ruler's marks cannot be cut exactly.",
+    ),
+    # --- making
+    "method-unknown": Entry(
+        "error",
+        "there is no method `{name}`",
+        "The words after `as` are one of the ways of making a unit.",
+    ),
+    "method-does-not-fit": Entry(
+        "error",
+        "`{method}` cannot make {what}; it can be made as {can}",
+        "Each way of making suits certain units only.",
+    ),
+    "nothing-to-make": Entry(
+        "warning",
+        "there is no {what} in the block to make",
+        "A `make` line speaks of a unit or shape that the block does not have.",
+    ),
+    "trim-without-method": Entry(
+        "warning",
+        "`trim` does nothing when every patch is cut by itself",
+        "Trimming down belongs to the methods that sew first and cut afterwards.",
+    ),
+    # --- the designer's own checks
+    "expect-cut": Entry(
+        "error",
+        "expected {wanted}, but the cutting list has {got}",
+        "The `expect cut` line does not agree with the cutting list.",
+    ),
+    "expect-unit": Entry(
+        "error",
+        "expected {wanted}, but the block has {got}",
+        "The `expect unit` line does not agree with the block.",
+    ),
+    "expect-finished": Entry(
+        "error",
+        "expected {wanted} finished, but the block is {got}",
+        "The `expect finished` line does not agree with the block.",
+    ),
+}

@@ -1,0 +1,62 @@
+"""A problem, and the collector that passes report to."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from difflib import get_close_matches
+
+from blockdsl.diagnostics.catalogue import CATALOGUE, Severity
+from blockdsl.diagnostics.source import Span
+
+
+@dataclass(frozen=True, slots=True)
+class Diagnostic:
+    """One problem at one place. `related` are further places with a word about each."""
+
+    code: str
+    severity: Severity
+    message: str
+    span: Span
+    help: str | None = None
+    related: tuple[tuple[Span, str], ...] = ()
+
+
+class Problems:
+    """Collects problems in the order found; a pass never raises for a user's mistake."""
+
+    def __init__(self) -> None:
+        """Start with none."""
+        self._found: list[Diagnostic] = []
+
+    def report(
+        self,
+        code: str,
+        span: Span,
+        *,
+        help: str | None = None,  # noqa: A002  the word that is printed
+        related: tuple[tuple[Span, str], ...] = (),
+        **values: object,
+    ) -> None:
+        """Add the problem `code` of the catalogue, its message filled in with `values`."""
+        entry = CATALOGUE[code]
+        self._found.append(Diagnostic(code, entry.severity, entry.message.format(**values), span, help, related))
+
+    def __iter__(self) -> Iterator[Diagnostic]:
+        """All problems, by file, line and column."""
+        return iter(sorted(self._found, key=lambda d: (d.span.source.name, d.span.start, d.code)))
+
+    def __len__(self) -> int:
+        """How many, warnings included."""
+        return len(self._found)
+
+    @property
+    def has_errors(self) -> bool:
+        """Whether any of them is an error."""
+        return any(d.severity == "error" for d in self._found)
+
+
+def nearest_word(word: str, known: Iterable[str]) -> str | None:
+    """The known word that `word` was probably meant to be, or None."""
+    close = get_close_matches(word, sorted(known), n=1, cutoff=0.6)
+    return close[0] if close else None
