@@ -1,0 +1,51 @@
+# Two commands do everything on a fresh machine:
+#   make book    the demo pattern book, into out/
+#   make test    the checks and every test
+
+BIN := .venv/bin
+BOOK := library/demo/*.block
+
+.DEFAULT_GOAL := help
+.PHONY: help book test check bench format clean libraries
+.DELETE_ON_ERROR:
+
+help:
+	@echo "make book     build the demo pattern book into out/"
+	@echo "make test     make check, then every test"
+	@echo "make check    lint, layout, types and the order of the rooms"
+	@echo "make format   lay the Python files out anew"
+	@echo "make bench    time the commands"
+	@echo "make clean    remove what was built, and .venv"
+
+book: .venv/.installed libraries
+	@$(BIN)/blockdsl build $(BOOK) -o out
+
+test: check libraries
+	@$(BIN)/pytest --quiet
+
+check: .venv/.installed
+	@$(BIN)/ruff check --quiet
+	@$(BIN)/ruff format --check --quiet || { echo "some files are laid out differently: make format"; exit 1; }
+	@$(BIN)/mypy --no-error-summary
+	@$(BIN)/lint-imports > .venv/imports.txt 2>&1 || { cat .venv/imports.txt; exit 1; }
+	@echo "lint, layout, types and imports hold"
+
+format: .venv/.installed
+	@$(BIN)/ruff format --quiet
+
+bench: .venv/.installed libraries
+	@$(BIN)/python tests/bench/bench.py
+
+# Made anew when pyproject.toml changes: its scripts, packages and settings all come from there.
+.venv/.installed: pyproject.toml
+	@.ci/make-venv
+	@touch $@
+
+# Asked each time: it takes a twentieth of a second, and a stamp could outlive the library.
+libraries: .venv/.installed
+	@.ci/system-libraries $(BIN)/python
+
+clean:
+	@find out -mindepth 1 ! -name README.md -delete
+	@rm -rf .venv dist .pytest_cache .mypy_cache .ruff_cache .hypothesis .import_linter_cache
+	@find blockdsl tests -name __pycache__ -type d -prune -exec rm -rf {} +

@@ -1,0 +1,24 @@
+"""The nouns of patchwork: fabric, patch, unit, block.
+
+Takes:    exact numbers and outlines.
+Gives:    frozen descriptions of a finished block, of what its units are and of the designer's choices.
+Measures: exact inches or centimetres, finished.
+Reports:  nothing.
+Does not know: seams sewn, paper.
+"""
+
+from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, Patch, UnitPlace
+from blockdsl.model.fabric import Fabric, contrast, luminance, value_of
+
+__all__ = [
+    "BlockDesign",
+    "Choice",
+    "ColourPlan",
+    "Fabric",
+    "Filling",
+    "Patch",
+    "UnitPlace",
+    "contrast",
+    "luminance",
+    "value_of",
+]

@@ -1,0 +1,25 @@
+"""What every test may ask for."""
+
+import sys
+from pathlib import Path
+
+import pytest
+from hypothesis import settings
+
+ROOT = Path(__file__).resolve().parent.parent
+
+# The same examples on every machine and every run; the two cores of a small machine may be busy, hence no deadline.
+settings.register_profile("blockdsl", derandomize=True, deadline=None, max_examples=60)
+settings.load_profile("blockdsl")
+
+
+@pytest.fixture(scope="session")
+def project() -> Path:
+    """The project's top folder."""
+    return ROOT
+
+
+@pytest.fixture(scope="session")
+def blockdsl_command() -> str:
+    """The installed command, as a quilter would type it."""
+    return str(Path(sys.executable).parent / "blockdsl")
