@@ -61,21 +61,66 @@ def test_a_machine_whose_python_is_too_old_is_told_in_one_line_what_to_install(p
     assert not (tmp_path / ".venv").exists()
 
 
-def test_a_machine_without_cairo_and_without_an_installer_is_told_so_in_one_line(project: Path, tmp_path: Path) -> None:
-    blind = tmp_path / "python"
-    blind.write_text("#!/bin/sh\nexit 1\n", encoding="utf-8")
-    blind.chmod(0o755)
+def machine(folder: Path, **commands: str) -> None:
+    """A folder of commands, each a line of shell, to stand for a whole machine."""
+    for name, line in commands.items():
+        path = folder / name.replace("_", "-")
+        path.write_text(f"#!/bin/sh\n{line}\n", encoding="utf-8")
+        path.chmod(0o755)
 
-    told = subprocess.run(
-        ("/bin/sh", str(project / ".ci" / "system-libraries"), str(blind)),
-        cwd=tmp_path,
-        env={"PATH": str(tmp_path)},
+
+def look_for_cairo(project: Path, folder: Path) -> "subprocess.CompletedProcess[str]":
+    """Run the search for the system library on such a machine."""
+    return subprocess.run(
+        ("/bin/sh", str(project / ".ci" / "system-libraries"), str(folder / "python")),
+        cwd=folder,
+        env={"PATH": str(folder)},
         capture_output=True,
         text=True,
         timeout=30,
         check=False,
     )
 
+
+def test_a_machine_that_has_cairo_hears_nothing(project: Path, tmp_path: Path) -> None:
+    machine(tmp_path, python="exit 0", apt_get=": > touched")
+
+    found = look_for_cairo(project, tmp_path)
+
+    assert (found.returncode, found.stdout + found.stderr) == (0, "")
+    assert not (tmp_path / "touched").exists()
+
+
+def test_a_machine_without_cairo_and_without_an_installer_is_told_so_in_one_line(project: Path, tmp_path: Path) -> None:
+    machine(tmp_path, python="exit 1")
+
+    told = look_for_cairo(project, tmp_path)
+
     assert told.returncode == 1
     assert "cairo" in told.stderr
     assert told.stderr.count("\n") == 1
+
+
+def test_cairo_is_installed_when_that_needs_no_password(project: Path, tmp_path: Path) -> None:
+    machine(
+        tmp_path,
+        python="[ -e installed ]",
+        id="echo 0",
+        apt_get='[ "$*" != "install -y -qq libcairo2" ] || : > installed',
+    )
+
+    told = look_for_cairo(project, tmp_path)
+
+    assert told.returncode == 0, told.stderr
+    assert told.stdout == "installing the system library cairo: apt-get install -y -qq libcairo2\n"
+
+
+def test_when_a_password_is_needed_the_one_line_that_installs_cairo_is_printed(project: Path, tmp_path: Path) -> None:
+    machine(tmp_path, python="exit 1", id="echo 1000", sudo="exit 1", dnf=": > touched")
+
+    told = look_for_cairo(project, tmp_path)
+
+    assert told.returncode == 1
+    assert told.stderr.endswith("install it with: sudo dnf install -y -q cairo\n")
+    assert told.stderr.count("\n") == 1
+    assert not (tmp_path / "touched").exists()
