@@ -1,0 +1,68 @@
+"""The display list: the closed, small set of marks that every painter knows.
+
+All coordinates are points (1/72 in) at real size, x to the right, y downward from the page's top left corner.
+Colours are `#rrggbb`. Text is already measured and broken: one mark is one run on one line.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Weight = Literal["regular", "bold"]
+
+
+@dataclass(frozen=True, slots=True)
+class Path:
+    """One or more rings or open lines. `fill` and `stroke` may each be None; `dash` is in points."""
+
+    rings: tuple[tuple[tuple[float, float], ...], ...]
+    closed: bool = True
+    fill: str | None = None
+    stroke: str | None = None
+    stroke_width_pt: float = 0.5
+    dash: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """One run of text whose left end stands at (x, y) on the baseline, turned clockwise by `turn_degrees` about it."""
+
+    x_pt: float
+    y_pt: float
+    text: str
+    size_pt: float
+    weight: Weight = "regular"
+    colour: str = "#1d1d1b"
+    turn_degrees: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A picture with alternative text for those who cannot see it."""
+
+    alternative: str
+    marks: tuple[Mark, ...]
+
+
+Mark = Path | Text | Figure
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page, real size."""
+
+    width_pt: float
+    height_pt: float
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """A file's pages with what a PDF says about itself."""
+
+    title: str
+    pages: tuple[Page, ...]
+    language: str = "en"
+    author: str = ""
+    subject: str = ""

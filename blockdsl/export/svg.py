@@ -1,0 +1,113 @@
+"""A page as an SVG drawing that prints at real size and needs nothing but itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+
+import svgwrite
+from svgwrite.base import BaseElement
+from svgwrite.container import Group, Style
+from svgwrite.text import Text as TextElement
+
+from blockdsl.drawing.marks import Figure, Mark, Page, Path, Text, Weight
+from blockdsl.export.embedded import FAMILY, font_faces
+from blockdsl.export.printable import check_page, check_text
+
+_POINTS_PER_INCH = 72
+_CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
+
+
+def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
+    """The page as UTF-8 SVG, the same bytes each time.
+
+    Units:  the viewBox is in points, width and height are the same lengths in inches, so that 72 is one inch on paper.
+            Numbers are rounded to 0.01 pt.
+    Errors: Unprintable where the page, the title or the description cannot be painted.
+    """
+    check_page(page)
+    width, height = round(page.width_pt, 2), round(page.height_pt, 2)
+    drawing = svgwrite.Drawing(
+        size=(f"{width / _POINTS_PER_INCH:.8g}in", f"{height / _POINTS_PER_INCH:.8g}in"),
+        viewBox=f"0 0 {_number(width)} {_number(height)}",
+        debug=False,
+        role="img",
+    )
+    for unused in ("xmlns:ev", "xmlns:xlink"):
+        drawing.attribs.pop(unused, None)
+    drawing.set_desc(check_text(title), check_text(description) or None)
+    faces = font_faces(_letters(page.marks))
+    if faces:
+        drawing.defs.add(Style(f"{faces}text{{font-family:{FAMILY},sans-serif;font-kerning:normal;white-space:pre}}"))
+    for mark in page.marks:
+        drawing.add(_element(mark))
+    return b'<?xml version="1.0" encoding="utf-8"?>\n' + drawing.tostring().encode("utf-8") + b"\n"
+
+
+def _element(mark: Mark) -> BaseElement:
+    match mark:
+        case Path():
+            return _path(mark)
+        case Text():
+            return _text(mark)
+        case Figure():
+            group = Group(debug=False, role="img")
+            group.set_desc(mark.alternative)
+            for inner in mark.marks:
+                group.add(_element(inner))
+            return group
+
+
+def _path(path: Path) -> BaseElement:
+    element = BaseElement(debug=False)
+    element.elementname = "path"
+    element["d"] = "".join(_outline(ring, closed=path.closed) for ring in path.rings)
+    element["fill"] = path.fill or "none"
+    if path.fill and len(path.rings) > 1:
+        element["fill-rule"] = "evenodd"
+    if path.stroke:
+        element["stroke"] = path.stroke
+        element["stroke-width"] = _number(path.stroke_width_pt)
+        element["stroke-linejoin"] = "round"
+        if path.dash:
+            element["stroke-dasharray"] = " ".join(map(_number, path.dash))
+    return element
+
+
+def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> str:
+    points = " ".join(f"{_number(x)},{_number(y)}" for x, y in ring)
+    return f"M{points}{'Z' if closed else ''}" if points else ""
+
+
+def _text(text: Text) -> BaseElement:
+    element = TextElement(text.text, debug=False)
+    x, y = _number(text.x_pt), _number(text.y_pt)
+    element["x"], element["y"] = x, y
+    element["font-family"] = FAMILY
+    element["font-size"] = _number(text.size_pt)
+    if text.weight != "regular":
+        element["font-weight"] = _CSS_WEIGHTS[text.weight]
+    element["fill"] = text.colour
+    if text.turn_degrees:
+        element["transform"] = f"rotate({_number(text.turn_degrees)} {x} {y})"
+    return element
+
+
+def _number(value: float) -> str:
+    """At most two decimals, no zeros behind them, and never a minus before nothing."""
+    written = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if written == "-0" else written
+
+
+def _letters(marks: Iterable[Mark]) -> dict[Weight, set[str]]:
+    letters: dict[Weight, set[str]] = {}
+    for text in _texts(marks):
+        letters.setdefault(text.weight, set()).update(text.text)
+    return letters
+
+
+def _texts(marks: Iterable[Mark]) -> Iterator[Text]:
+    for mark in marks:
+        if isinstance(mark, Text):
+            yield mark
+        elif isinstance(mark, Figure):
+            yield from _texts(mark.marks)
