@@ -1,0 +1,147 @@
+"""Boxes onto pages: maximal rectangles, filled from the top left, the same result every time.
+
+Each page keeps the largest rectangles that are still free (they may overlap one another). A box goes
+where its lower edge comes out highest, then farthest to the left; the free rectangles that it cuts are replaced by
+what is left of them. Large boxes go first. Quarter turns are used for what fits no other way, and
+otherwise only where they save a page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from blockdsl.drawing.theme import Box
+
+Size = tuple[float, float]
+
+# Thousands of boxes stay quick when only the last few pages are looked at again for room.
+_OPEN_PAGES: Final = 6
+_SLACK_PT: Final = 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """A box to place: its width and height as it stands, and after a quarter turn (words stay upright, so they differ).
+
+    A size is None where the box may not stand that way.
+    """
+
+    upright: Size | None
+    turned: Size | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where an item went: its page from 0, its top left corner in points, and whether it was turned."""
+
+    item: int
+    page: int
+    x_pt: float
+    y_pt: float
+    turned: bool
+
+
+def fits(size: Size | None, box: Box) -> bool:
+    """Whether a box of that size goes into an empty page's box."""
+    return size is not None and size[0] <= box.width_pt + _SLACK_PT and size[1] <= box.height_pt + _SLACK_PT
+
+
+def pack_fewest(items: Sequence[Item], first: Box, rest: Box, gap_pt: float) -> tuple[Place, ...]:
+    """All items on as few pages as the method finds, turned only where that is needed or saves a page.
+
+    Units:  points; `first` is the room on the first page, `rest` on every other; `gap_pt` is left between two boxes.
+    Errors: ValueError when an item fits an empty page neither way.
+    """
+    stiff = [
+        Item(item.upright) if fits(item.upright, rest) or fits(item.upright, first) else Item(None, item.turned)
+        for item in items
+    ]
+    plain = pack(stiff, first, rest, gap_pt)
+    free = pack(items, first, rest, gap_pt)
+    return free if _pages(free) < _pages(plain) else plain
+
+
+def _pages(places: Sequence[Place]) -> int:
+    return max((place.page for place in places), default=-1) + 1
+
+
+def pack(items: Sequence[Item], first: Box, rest: Box, gap_pt: float) -> tuple[Place, ...]:
+    """Place the items, largest first, each on the earliest open page that has room; in the order of the items."""
+    pages: list[_Page] = [_Page(first, gap_pt)]
+    opened = 0
+    places: list[Place] = []
+    for number in sorted(range(len(items)), key=lambda i: (*_rank(items[i]), i)):
+        found = None
+        for index in range(opened, len(pages)):
+            found = pages[index].best(items[number])
+            if found is not None:
+                break
+        else:
+            index = len(pages)
+            pages.append(_Page(rest, gap_pt))
+            found = pages[index].best(items[number])
+            if found is None:
+                raise ValueError(f"a box of {items[number]} points does not fit the page")
+            opened = max(opened, len(pages) - _OPEN_PAGES)
+        x, y, size, turned = found
+        pages[index].take(x, y, size)
+        places.append(Place(number, index, x, y, turned))
+    return tuple(sorted(places, key=lambda place: place.item))
+
+
+def _rank(item: Item) -> tuple[float, float]:
+    """Tall boxes first, then wide ones."""
+    width, height = item.upright or item.turned or (0.0, 0.0)
+    return (-height, -width)
+
+
+class _Page:
+    """The free rectangles of one page, each (left, top, right, bottom), grown by the gap on the right and below."""
+
+    def __init__(self, box: Box, gap_pt: float) -> None:
+        self._gap = gap_pt
+        self._free = [(box.x_pt, box.y_pt, box.right_pt + gap_pt, box.bottom_pt + gap_pt)]
+
+    def best(self, item: Item) -> tuple[float, float, Size, bool] | None:
+        """The place whose lower edge is highest, then leftmost, then upright."""
+        options = []
+        for turned, size in ((False, item.upright), (True, item.turned)):
+            if size is None:
+                continue
+            width, height = size[0] + self._gap - _SLACK_PT, size[1] + self._gap - _SLACK_PT
+            options += [
+                (top + height, left, turned, top, size)
+                for left, top, right, bottom in self._free
+                if right - left >= width and bottom - top >= height
+            ]
+        if not options:
+            return None
+        _, left, turned, top, size = min(options)
+        return left, top, size, turned
+
+    def take(self, x: float, y: float, size: Size) -> None:
+        """Cut the box out of the free rectangles and drop those that lie inside another."""
+        right, bottom = x + size[0] + self._gap, y + size[1] + self._gap
+        kept: list[tuple[float, float, float, float]] = []
+        cut: list[tuple[float, float, float, float]] = []
+        for free in self._free:
+            if free[0] >= right or free[2] <= x or free[1] >= bottom or free[3] <= y:
+                kept.append(free)
+                continue
+            left, top, end, low = free
+            cut += [
+                part
+                for part in ((left, top, x, low), (right, top, end, low), (left, top, end, y), (left, bottom, end, low))
+                if part[2] - part[0] > self._gap and part[3] - part[1] > self._gap
+            ]
+        for number, part in enumerate(cut):
+            later = cut[number + 1 :]
+            if not any(_inside(part, other) for other in kept) and not any(_inside(part, other) for other in later):
+                kept.append(part)
+        self._free = kept
+
+
+def _inside(small: tuple[float, float, float, float], large: tuple[float, float, float, float]) -> bool:
+    return small[0] >= large[0] and small[1] >= large[1] and small[2] <= large[2] and small[3] <= large[3]

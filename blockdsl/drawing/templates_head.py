@@ -1,0 +1,98 @@
+"""The head of the first page of templates: whose they are, how to use them, and the long bars of the scale check."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.lengths import show_extent, show_measure
+from blockdsl.drawing.marks import Mark, Path, Text
+from blockdsl.drawing.scale_check import LONG_BARS_HEIGHT_PT, long_bars
+from blockdsl.drawing.theme import (
+    BODY_PT,
+    GUTTER_PT,
+    HAIRLINE_PT,
+    HEADING_PT,
+    LEAD_PT,
+    QUIET,
+    RULE,
+    SMALL_PT,
+    Box,
+)
+from blockdsl.drawing.typeset import ellipsis, measure, wrap
+from blockdsl.facts.blockfacts import BlockFacts
+
+_TITLE_PT: Final = 20.0
+_LEADING: Final = 1.32
+
+
+def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
+    """The marks of the head at the top of the box, and the y below which the templates may begin."""
+    marks: list[Mark] = []
+    y = box.y_pt + 15.0
+    for row in wrap(facts.name, _TITLE_PT, "bold", box.width_pt)[:3]:
+        marks.append(Text(box.x_pt, y, ellipsis(row, _TITLE_PT, "bold", box.width_pt), _TITLE_PT, "bold"))
+        y += _TITLE_PT * 1.15
+    y -= 5.0
+    marks.append(Text(box.x_pt, y, _subtitle(facts), LEAD_PT, colour=QUIET))
+    y += 12.0
+    marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
+    y += 19.0
+    y = _columns(marks, facts, box, y)
+    y += 6.0
+    marks += long_bars(box.x_pt, y)
+    y += LONG_BARS_HEIGHT_PT - 6.0
+    marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
+    return tuple(marks), y + 12.0
+
+
+def _subtitle(facts: BlockFacts) -> str:
+    return f"Templates at full size for the block of {show_extent(facts.finished, facts.unit)} finished"
+
+
+def _columns(marks: list[Mark], facts: BlockFacts, box: Box, top: float) -> float:
+    """How to use the templates, and the cautions, side by side; the y below the longer of the two."""
+    seam = show_measure(facts.seam, facts.unit)
+    use = (
+        "Measure the test square and the bars below before you cut. If they are not right, print again at actual size.",
+        "Cut on the solid line and sew on the dashed line; the seam allowance between them is "
+        f"{seam}. The sharp points are trimmed so that the pieces meet edge to edge.",
+        "Lay the arrow along the straight grain of the fabric. “Cut 4” is the number for one block. A letter "
+        "ending in r is a mirror image: do not turn its template over.",
+    )
+    care = (
+        "Close the rotary cutter after every cut, and cut away from yourself on a mat.",
+        "Cut paper and plastic with other scissors than cloth.",
+        "Keep blades, pins and needles from children and pets.",
+    )
+    left = box.width_pt * 0.62 - GUTTER_PT
+    start = box.x_pt + left + 2 * GUTTER_PT
+    first = _list(marks, "How to use the templates", use, Box(box.x_pt, top, left, 0.0), numbered=True)
+    last = _list(marks, "With care", care, Box(start, top, box.right_pt - start, 0.0), numbered=False)
+    return max(first, last)
+
+
+def _list(marks: list[Mark], title: str, entries: tuple[str, ...], box: Box, *, numbered: bool) -> float:
+    marks.append(Text(box.x_pt, box.y_pt, title, HEADING_PT - 2.0, "bold"))
+    y = box.y_pt + 16.0
+    indent = 12.0 if numbered else 0.0
+    size = BODY_PT - 0.5
+    for number, entry in enumerate(entries, 1):
+        if numbered:
+            marks.append(Text(box.x_pt, y, str(number), size, "bold"))
+        for row in wrap(entry, size, "regular", box.width_pt - indent):
+            marks.append(Text(box.x_pt + indent, y, row, size))
+            y += size * _LEADING
+        y += 3.0
+    return y
+
+
+def foot(facts: BlockFacts, box: Box, page: int, pages: int) -> tuple[Mark, ...]:
+    """The last line of a page: block name, finished size, page n of m."""
+    count = f"page {page} of {pages}"
+    right = box.right_pt - measure(count, SMALL_PT)
+    words = f"{facts.name} · {show_extent(facts.finished, facts.unit)} finished · templates at full size"
+    fitted = ellipsis(words, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
+    return (
+        Text(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),
+        Text(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),
+    )

@@ -1,0 +1,87 @@
+"""A template in points: its outlines with the dog ears cut off, its grain, and what is written on it.
+
+Here the exact numbers of the facts become floats, once. The cutting outline's top left corner is the origin.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from blockdsl.drawing.lengths import show_extent
+from blockdsl.drawing.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
+from blockdsl.drawing.tiling_clip import Dot, Ring, bounds
+from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
+from blockdsl.geometry import Polygon, to_float
+from blockdsl.geometry.offset import trim_points
+
+POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """One template: rings in points, `grain` a direction, `title` and `lines` its words."""
+
+    letter: str
+    title: str
+    lines: tuple[str, ...]
+    cutting: Ring
+    sewing: Ring
+    grain: Dot
+
+    @property
+    def width_pt(self) -> float:
+        """From its leftmost to its rightmost point."""
+        return bounds(self.cutting)[2]
+
+    @property
+    def height_pt(self) -> float:
+        """From its highest to its lowest point."""
+        return bounds(self.cutting)[3]
+
+    @property
+    def alternative(self) -> str:
+        """What it is, for those who cannot see it."""
+        return f"Template {self.letter}: {self.title}. {'. '.join(self.lines)}."
+
+
+def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
+    """The template with its words, trimmed and measured in points."""
+    scale = POINTS_PER_UNIT[facts.unit]
+    cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam), scale)
+    left, top, _, _ = bounds(cutting)
+    return Pattern(
+        template.label,
+        template.shape[:1].upper() + template.shape[1:],
+        _lines(template, facts),
+        tuple((x - left, y - top) for x, y in cutting),
+        tuple((x - left, y - top) for x, y in _ring(template.sewing, scale)),
+        (to_float(template.grain[0]), to_float(template.grain[1])),
+    )
+
+
+def _ring(polygon: Polygon, scale: float) -> Ring:
+    return tuple((to_float(point.x) * scale, to_float(point.y) * scale) for point in polygon)
+
+
+def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
+    labels = {fabric.name: fabric.label for fabric in facts.fabrics}
+    cut = ", ".join(f"{count} {labels.get(name, name)}" for name, count in template.uses)
+    lines = [f"finished {show_extent(template.finished, facts.unit)}"]
+    if template.uses:
+        lines.append(f"cut {cut}")
+    if template.mirror_of is not None:
+        lines.append(f"mirror image of {template.mirror_of}")
+    lines.append(facts.name)
+    return tuple(lines)
+
+
+def quarter_turn(pattern: Pattern) -> Pattern:
+    """The template turned a quarter clockwise, grain and all; its words are written anew."""
+    height = pattern.height_pt
+
+    def turned(ring: Ring) -> Ring:
+        return tuple((height - y, x) for x, y in ring)
+
+    grain = (-pattern.grain[1], pattern.grain[0])
+    return Pattern(pattern.letter, pattern.title, pattern.lines, turned(pattern.cutting), turned(pattern.sewing), grain)
