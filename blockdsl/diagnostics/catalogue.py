@@ -32,6 +32,11 @@ CATALOGUE: dict[str, Entry] = {
         "the file is larger than 1 MiB",
         "A block file is a page or two of notes; one over 1 MiB is refused before it is read.",
     ),
+    "too-many-slips": Entry(
+        "error",
+        "more than 100 lines cannot be read; the rest of the file was not looked at",
+        "A file with this many faults is most likely not a block file.",
+    ),
     "control-character": Entry(
         "error",
         "there is an invisible control character ({name}) here",
@@ -77,6 +82,11 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         "the turn `{turn}` stands apart from its cell",
         "Turns are written straight after the cell, without a space.",
+    ),
+    "pair-apart": Entry(
+        "error",
+        "the `{slope}` of a pair stands apart from its fabrics",
+        "A pair of triangles is written without spaces, so that it reads as one cell.",
     ),
     "name-needs-letter": Entry(
         "error",

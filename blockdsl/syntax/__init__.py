@@ -1,0 +1,12 @@
+"""The words of a block file.
+
+Takes:    text.
+Gives:    the ast (frozen, every node has its span), and text again (format).
+Measures: code points.
+Reports:  slips of grammar.
+Does not know: sizes, colours.
+"""
+
+from blockdsl.syntax.parse import parse
+
+__all__ = ["parse"]

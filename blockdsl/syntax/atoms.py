@@ -1,0 +1,109 @@
+"""The smallest parts of a line: words, numbers, quoted text."""
+
+from __future__ import annotations
+
+import unicodedata
+from dataclasses import dataclass
+from typing import cast
+
+from lark import Token
+
+from blockdsl.diagnostics import Source, Span
+from blockdsl.syntax.ast import LengthLiteral, LengthUnit, Number, Text, Word
+from blockdsl.syntax.lines import Slip
+from blockdsl.syntax.numbers import MOST_DIGITS, NumberFault, read_numbers
+
+
+class SlipFound(Exception):
+    """A word fits the grammar but cannot stand. Never leaves the room."""
+
+    def __init__(self, slip: Slip) -> None:
+        super().__init__(slip.code)
+        self.slip = slip
+
+
+def is_name(text: str) -> bool:
+    """Whether each sign is a letter, a digit, a mark that belongs to a letter, `-` or `_`, the first one a letter.
+
+    The grammar lets whole scripts through; the commas and full stops of those scripts are turned away here.
+    """
+    if text.isascii():
+        return True
+    kinds = [unicodedata.category(letter)[0] for letter in text]
+    return kinds[0] == "L" and all(kind in "LMN" or letter in "-_" for kind, letter in zip(kinds, text, strict=True))
+
+
+def same_letters(text: str) -> str:
+    """The name with each accented letter in its one usual form, so that names that look alike are alike."""
+    return text if text.isascii() else unicodedata.normalize("NFC", text)
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a line lies, to turn the grammar's positions into spans."""
+
+    source: Source
+    start: int
+
+    def span(self, first: Token, last: Token | None = None) -> Span:
+        """From the first letter of one token to the last letter of another."""
+        begin, end = first.start_pos, (last or first).end_pos
+        return Span(self.source, self.start + cast("int", begin), self.start + cast("int", end))
+
+    def word(self, token: Token) -> Word:
+        """A name, or a word of the trade."""
+        if not is_name(token):
+            raise _slip("name-needs-letter", token, "use letters, digits, `-` and `_`", name=str(token))
+        return Word(self.span(token), same_letters(str(token)))
+
+    def times(self, token: Token) -> Word:
+        """The `x` of `4 x 4`, however it is typed."""
+        return Word(self.span(token), "x")
+
+    def text(self, token: Token) -> Text:
+        """Quoted text without its marks."""
+        return Text(self.span(token), str(token)[1:-1])
+
+    def numbers(self, token: Token) -> tuple[Number, ...]:
+        """One number, or the two of `1 3/2`, where several may stand."""
+        try:
+            values = read_numbers(token)
+        except NumberFault as fault:
+            raise number_slip(fault, token) from None
+        if len(values) == 1:
+            return (Number(self.span(token), values[0]),)
+        start = self.start + cast("int", token.start_pos)
+        whole, fraction = token.split()
+        first = Number(Span(self.source, start, start + len(whole)), values[0])
+        end = start + len(token)
+        return first, Number(Span(self.source, end - len(fraction), end), values[1])
+
+    def number(self, token: Token) -> Number:
+        """One number."""
+        found = self.numbers(token)
+        if len(found) > 1:
+            advice = "write a whole number and a fraction smaller than one, such as `1 1/2`"
+            raise _slip("word-unexpected", token, advice, found=str(token), wanted="one number")
+        return found[0]
+
+    def length(self, number: Token, unit: Token) -> LengthLiteral:
+        """A number with its unit."""
+        return LengthLiteral(self.span(number, unit), self.number(number).value, cast("LengthUnit", str(unit)))
+
+
+def number_slip(fault: NumberFault, token: Token) -> SlipFound:
+    """What to say about a number that cannot stand."""
+    advice = {
+        "number-over-zero": "write a number other than 0 below the line",
+        "number-too-long": f"write it with at most {MOST_DIGITS} digits",
+    }[fault.code]
+    return _slip(fault.code, token, advice, text=str(token))
+
+
+def _slip(code: str, token: Token, advice: str, **values: object) -> SlipFound:
+    return SlipFound(slip_at(code, token, advice, **values))
+
+
+def slip_at(code: str, token: Token, advice: str | None, **values: object) -> Slip:
+    """A slip that covers one token."""
+    return Slip(code, cast("int", token.start_pos), cast("int", token.end_pos), advice, values)

@@ -1,0 +1,249 @@
+"""From the grammar's tree of a line to the node that the line says."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Final, cast
+
+from lark import Token
+
+from blockdsl.diagnostics import Span
+from blockdsl.syntax.ast import (
+    BlockDeclaration,
+    BlockLine,
+    Colouring,
+    Columns,
+    Corner,
+    ExpectCut,
+    ExpectFinished,
+    ExpectUnit,
+    FabricDeclaration,
+    FreePatch,
+    GridExtent,
+    Heights,
+    LengthLiteral,
+    LengthUnit,
+    Make,
+    Measure,
+    Note,
+    Number,
+    Row,
+    Seam,
+    Size,
+    Trim,
+    UnitDeclaration,
+    Use,
+    Word,
+)
+from blockdsl.syntax.atoms import Place, SlipFound, number_slip, slip_at
+from blockdsl.syntax.cells import build_cells, build_shape
+from blockdsl.syntax.grammar import LineTree
+from blockdsl.syntax.lines import RawLine
+from blockdsl.syntax.numbers import NumberFault, read_place
+
+Head = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration
+LineNode = Head | BlockLine
+
+
+def build_line(line: RawLine, tree: LineTree) -> LineNode:
+    """The node of one line; a declaration comes without the lines below it.
+
+    Errors: SlipFound where a word fits the grammar but cannot stand.
+    """
+    return _BUILD[tree.data](Place(line.source, line.start), line.span(), tree)
+
+
+# --- reading a tree ----------------------------------------------------------------------------
+
+
+def _tokens(tree: LineTree, *kinds: str) -> list[Token]:
+    return [child for child in tree.children if isinstance(child, Token) and child.type in kinds]
+
+
+def _trees(tree: LineTree, rule: str) -> list[LineTree]:
+    return [
+        child for child in tree.children if not isinstance(child, Token) and child is not None and child.data == rule
+    ]
+
+
+def _token(tree: LineTree, kind: str) -> Token:
+    return _tokens(tree, kind)[0]
+
+
+def _maybe(tree: LineTree, *kinds: str) -> Token | None:
+    found = _tokens(tree, *kinds)
+    return found[0] if found else None
+
+
+def _length(place: Place, tree: LineTree) -> LengthLiteral:
+    (length,) = _trees(tree, "length")
+    return place.length(_token(length, "NUMBER"), _token(length, "LENGTH_UNIT"))
+
+
+def _extent(place: Place, tree: LineTree) -> tuple[LengthLiteral, LengthLiteral]:
+    """Width and height; the unit after the second number holds for both, and one number is a square."""
+    (extent,) = _trees(tree, "extent")
+    numbers, units = _tokens(extent, "NUMBER"), _tokens(extent, "LENGTH_UNIT")
+    if len(numbers) == 1:
+        side = place.length(numbers[0], units[0])
+        return side, side
+    if units[0] != units[-1]:
+        raise SlipFound(slip_at("units-mixed", units[-1], "give both measures in one unit"))
+    span = place.span(numbers[0], units[0] if len(units) == 2 else None)
+    unit = cast("LengthUnit", str(units[-1]))
+    width = LengthLiteral(span, place.number(numbers[0]).value, unit)
+    return width, place.length(numbers[1], units[-1])
+
+
+def _all_numbers(place: Place, tree: LineTree) -> tuple[Number, ...]:
+    return tuple(number for token in _tokens(tree, "NUMBER") for number in place.numbers(token))
+
+
+# --- declarations ------------------------------------------------------------------------------
+
+
+def _use(place: Place, span: Span, tree: LineTree) -> Use:
+    return Use(span, place.text(_token(tree, "TEXT")), _maybe(tree, "LIBRARY") is not None)
+
+
+def _fabric(place: Place, span: Span, tree: LineTree) -> FabricDeclaration:
+    value: Word | None = None
+    width: LengthLiteral | None = None
+    directional = False
+    for choice in _trees(tree, "fabric_choice"):
+        token = cast("Token", choice.children[0])
+        if token.type == "WIDTH":
+            _not_twice(token, "width", said=width is not None)
+            width = _length(place, choice)
+        elif token == "directional":
+            _not_twice(token, "directional", said=directional)
+            directional = True
+        elif token in {"light", "medium", "dark"}:
+            _not_twice(token, "the value", said=value is not None)
+            value = place.word(token)
+        else:
+            advice = "after the colour come only `light`, `medium` or `dark`, `width 42 in` and `directional`"
+            raise SlipFound(slip_at("value-unknown", token, advice, name=str(token)))
+    name, label, colour = _token(tree, "NAME"), _token(tree, "TEXT"), _token(tree, "COLOUR")
+    return FabricDeclaration(span, place.word(name), place.text(label), colour.lower(), value, width, directional)
+
+
+def _not_twice(token: Token, what: str, *, said: bool) -> None:
+    if said:
+        raise SlipFound(slip_at("setting-twice", token, "leave one of them out", what=what))
+
+
+def _unit(place: Place, span: Span, tree: LineTree) -> UnitDeclaration:
+    shapes = _trees(tree, "shape")
+    shape = build_shape(place, shapes[0]) if shapes else None
+    return UnitDeclaration(span, place.word(_token(tree, "NAME")), shape, ())
+
+
+def _block(place: Place, span: Span, tree: LineTree) -> BlockDeclaration:
+    return BlockDeclaration(span, place.text(_token(tree, "TEXT")), ())
+
+
+# --- grid lines --------------------------------------------------------------------------------
+
+
+def _row(place: Place, span: Span, tree: LineTree) -> Row:
+    return Row(span, build_cells(place, cast("list[LineTree]", tree.children[1:])))
+
+
+def _columns(place: Place, span: Span, tree: LineTree) -> Columns:
+    return Columns(span, _all_numbers(place, tree))
+
+
+def _heights(place: Place, span: Span, tree: LineTree) -> Heights:
+    return Heights(span, _all_numbers(place, tree))
+
+
+def _grid(place: Place, span: Span, tree: LineTree) -> GridExtent:
+    across, down = _tokens(tree, "NUMBER")
+    return GridExtent(span, place.number(across), place.number(down))
+
+
+def _patch(place: Place, span: Span, tree: LineTree) -> FreePatch:
+    corners = []
+    for token in _tokens(tree, "PLACE"):
+        try:
+            corners.append(Corner(place.span(token), *read_place(token)))
+        except NumberFault as fault:
+            raise number_slip(fault, token) from None
+    return FreePatch(span, place.word(_token(tree, "NAME")), tuple(corners))
+
+
+# --- choices in a block ------------------------------------------------------------------------
+
+
+def _size(place: Place, span: Span, tree: LineTree) -> Size:
+    return Size(span, *_extent(place, tree))
+
+
+def _seam(place: Place, span: Span, tree: LineTree) -> Seam:
+    return Seam(span, _length(place, tree))
+
+
+def _measure(place: Place, span: Span, tree: LineTree) -> Measure:
+    return Measure(span, _length(place, tree))
+
+
+def _trim(place: Place, span: Span, tree: LineTree) -> Trim:
+    return Trim(span, _length(place, tree))
+
+
+def _make(place: Place, span: Span, tree: LineTree) -> Make:
+    what, *method = (place.word(token) for token in _tokens(tree, "NAME"))
+    return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)))
+
+
+def _colouring(place: Place, span: Span, tree: LineTree) -> Colouring:
+    changes = []
+    for change in _trees(tree, "change"):
+        before, after = _tokens(change, "NAME")
+        changes.append((place.word(before), place.word(after)))
+    return Colouring(span, place.text(_token(tree, "TEXT")), tuple(changes))
+
+
+def _note(place: Place, span: Span, tree: LineTree) -> Note:
+    return Note(span, place.text(_token(tree, "TEXT")))
+
+
+def _expect_cut(place: Place, span: Span, tree: LineTree) -> ExpectCut:
+    fabric, piece = (place.word(token) for token in _tokens(tree, "NAME"))
+    count, *sides = (place.number(token) for token in _tokens(tree, "NUMBER"))
+    subcut = _maybe(tree, "ONCE", "TWICE")
+    return ExpectCut(span, fabric, count, piece, sides[0], sides[-1], place.word(subcut) if subcut else None)
+
+
+def _expect_unit(place: Place, span: Span, tree: LineTree) -> ExpectUnit:
+    count = _maybe(tree, "NUMBER")
+    number = place.number(count) if count else None
+    return ExpectUnit(span, place.word(_token(tree, "NAME")), *_extent(place, tree), number)
+
+
+def _expect_finished(place: Place, span: Span, tree: LineTree) -> ExpectFinished:
+    return ExpectFinished(span, *_extent(place, tree))
+
+
+_BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
+    "use": _use,
+    "fabric": _fabric,
+    "unit": _unit,
+    "block": _block,
+    "row": _row,
+    "columns": _columns,
+    "heights": _heights,
+    "grid": _grid,
+    "patch": _patch,
+    "size": _size,
+    "seam": _seam,
+    "measure": _measure,
+    "trim": _trim,
+    "make": _make,
+    "colouring": _colouring,
+    "note": _note,
+    "expect_cut": _expect_cut,
+    "expect_unit": _expect_unit,
+    "expect_finished": _expect_finished,
+}

@@ -1,0 +1,50 @@
+"""The words that a line may begin with: where such a line belongs, and how it is written."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final, Literal
+
+Home = Literal["file", "grid", "block"]
+
+
+@dataclass(frozen=True, slots=True)
+class LineKind:
+    """`home`: it declares something, or belongs in units and blocks, or in blocks only. `usage` is an example."""
+
+    home: Home
+    usage: str
+
+
+LINE_KINDS: Final[dict[str, LineKind]] = {
+    "use": LineKind("file", '`use "path.block"` or `use library "stars"`'),
+    "fabric": LineKind("file", '`fabric fog "Harbour fog" #dfe3e0 light`'),
+    "unit": LineKind("file", "`unit beam = geese lantern on fog`, or `unit beam` with its rows below"),
+    "block": LineKind("file", '`block "Harbour Light"`'),
+    "row": LineKind("grid", "`row fog fog/lantern (geese lantern on fog)> -`"),
+    "columns": LineKind("grid", "`columns 1 2 1`"),
+    "heights": LineKind("grid", "`heights 1 2 1`"),
+    "grid": LineKind("grid", "`grid 4 x 4`"),
+    "patch": LineKind("grid", "`patch fog at 0,0 2,0 0,2`"),
+    "note": LineKind("grid", '`note "Press toward the dark."`'),
+    "size": LineKind("block", "`size 12 in` or `size 12 x 9 in`"),
+    "seam": LineKind("block", "`seam 1/4 in`"),
+    "measure": LineKind("block", "`measure 1/8 in`"),
+    "trim": LineKind("block", "`trim 1/8 in`"),
+    "make": LineKind("block", "`make half as two at a time`"),
+    "colouring": LineKind("block", '`colouring "Night" fog=slate slate=fog`'),
+    "expect": LineKind(
+        "block",
+        "`expect cut fog 4 squares 2 7/8`, `expect unit beam 4 x 2 in count 4` or `expect finished 12 in`",
+    ),
+}
+"""Every kind of line that can be read."""
+
+LATER_DECLARATIONS: Final = frozenset({"quilt", "book", "cutter"})
+"""Declarations of the language that this version knows by name only."""
+
+LATER_LINES: Final = frozenset({"applique"})
+"""Lines of a block that this version knows by name only."""
+
+KEYWORDS: Final = frozenset(LINE_KINDS) | LATER_DECLARATIONS | LATER_LINES
+DECLARATIONS: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind.home == "file")

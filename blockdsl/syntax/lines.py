@@ -1,0 +1,160 @@
+"""A text cut into lines, each with its comment taken off and its outward faults found.
+
+What can be seen without the grammar is found here: control characters, quotation marks and brackets that
+do not close, and a `#` that is neither a comment nor a colour.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
+from typing import Final
+
+from blockdsl.diagnostics import Source, Span
+
+DEEPEST: Final = 32
+"""Brackets may be nested this deep, and no deeper."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slip:
+    """A fault in one line; `start` and `stop` count from the line's first word."""
+
+    code: str
+    start: int
+    stop: int
+    help: str | None = None
+    values: Mapping[str, object] = field(default_factory=lambda: MappingProxyType({}))
+
+
+@dataclass(frozen=True, slots=True)
+class RawLine:
+    """One line. `text` has neither indentation nor comment; `start` is where it lies in the source."""
+
+    source: Source
+    start: int
+    text: str
+    indented: bool
+    comment: str | None
+    slip: Slip | None
+
+    @property
+    def keyword(self) -> str:
+        """The first word, up to a space."""
+        return self.text.split(maxsplit=1)[0] if self.text else ""
+
+    def span(self, start: int = 0, stop: int | None = None) -> Span:
+        """The place of `text[start:stop]` in the source."""
+        return Span(self.source, self.start + start, self.start + (len(self.text) if stop is None else stop))
+
+
+# Everything invisible that can be mistaken for nothing: controls, zero-width spaces, direction overrides, halves
+# of characters. The joiners inside words of some scripts and inside emoji are left alone.
+_CONTROL: Final = re.compile(
+    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u200b\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb\ud800-\udfff]"
+)
+_MARK: Final = re.compile(r"""(?P<text>"[^"]*"|“[^”]*”)|(?P<open>["“])|(?P<hash>\#)|(?P<bracket>[()])""")
+_COLOUR: Final = re.compile(r"#[0-9A-Fa-f]{6}(?![\w-])")
+_LOOKS_LIKE_COLOUR: Final = re.compile(r"#[0-9A-Za-z]+(?!\S)")
+
+
+def split_lines(source: Source) -> Iterator[RawLine]:
+    """All lines of the text in order, blank ones too; a byte order mark is passed over."""
+    start = 1 if source.text.startswith("\ufeff") else 0
+    text = source.text
+    for number, place in enumerate(source.line_starts, start=1):
+        first = max(place, start)
+        last = source.line_starts[number] - 1 if number < len(source.line_starts) else len(text)
+        if last > first and text[last - 1] == "\r":
+            last -= 1
+        yield _raw_line(source, first, text[first:last])
+
+
+def _raw_line(source: Source, start: int, whole: str) -> RawLine:
+    text = whole.strip()
+    indent = len(whole) - len(whole.lstrip()) if text else 0
+    comment: str | None = None
+    slip: Slip | None = None
+    control = _CONTROL.search(whole)
+    if control:
+        # Strip takes some control characters for spaces, so the line is kept from its very beginning.
+        text, indent = whole, 0
+        slip = _control_slip(control)
+    elif not text.isalnum():
+        comment_at, slip = _look(text)
+        if comment_at is not None:
+            text, comment = text[:comment_at].rstrip(), text[comment_at:]
+    return RawLine(source, start + indent, text, bool(indent), comment, slip)
+
+
+def _control_slip(found: re.Match[str]) -> Slip:
+    letter = found.group()
+    name = unicodedata.name(letter, f"U+{ord(letter):04X}").lower() if ord(letter) >= 0xA0 else f"U+{ord(letter):04X}"
+    advice = "delete it, or type the line again"
+    return Slip("control-character", found.start(), found.end(), advice, {"name": name})
+
+
+def _look(text: str) -> tuple[int | None, Slip | None]:
+    """Where the comment begins, if there is one, and the first fault that can be seen without the grammar."""
+    brackets: list[int] = []
+    slip: Slip | None = None
+    for mark in _MARK.finditer(text):
+        place = mark.start()
+        if mark["hash"]:
+            found = _hash(text, place)
+            if found is None:
+                continue
+            if isinstance(found, Slip):
+                # What follows is most likely meant as a comment.
+                return place, slip or found
+            return place, slip or _unclosed(brackets)
+        if mark["open"]:
+            return None, slip or _quote_slip(text, place)
+        if mark["bracket"]:
+            slip = slip or _bracket(text, place, brackets)
+    return None, slip or _unclosed(brackets)
+
+
+def _hash(text: str, place: int) -> Slip | bool | None:
+    """True for a comment, None for a colour, otherwise the slip."""
+    if not text[place + 1 : place + 2].strip():
+        return True
+    if place and _COLOUR.match(text, place):
+        return None
+    run = text[place:].split(maxsplit=1)[0]
+    stop = place + len(run)
+    wants_colour = text.startswith("fabric") and not _COLOUR.search(text[:place])
+    if wants_colour and _LOOKS_LIKE_COLOUR.match(text, place):
+        advice = "write it with six digits, such as `#dfe3e0`"
+        return Slip("colour-not-six-digits", place, stop, advice, {"text": run})
+    return Slip("comment-needs-space", place, stop, f"put a space after the sign: `# {run[1:]}`", {"text": run})
+
+
+def _quote_slip(text: str, place: int) -> Slip:
+    inches = re.search(r"[0-9][0-9./ ]*$", text[:place])
+    if inches and text[place] == '"':
+        number = inches.group()
+        advice = f"write `in` for inches: `{number} in`"
+        return Slip("length-needs-unit", inches.start(), place + 1, advice, {"text": number + '"'})
+    return Slip("quote-not-closed", place, len(text), 'end the words with a second mark: `"`')
+
+
+def _bracket(text: str, place: int, brackets: list[int]) -> Slip | None:
+    if text[place] == ")":
+        if brackets:
+            brackets.pop()
+            return None
+        return Slip("bracket-not-opened", place, place + 1, "put `(` before the shape, or take the `)` away")
+    brackets.append(place)
+    if len(brackets) > DEEPEST:
+        return Slip("nesting-too-deep", place, place + 1, "make a unit of what is inside")
+    return None
+
+
+def _unclosed(brackets: list[int]) -> Slip | None:
+    if not brackets:
+        return None
+    return Slip("bracket-not-closed", brackets[-1], brackets[-1] + 1, "put `)` after the last word of the shape")

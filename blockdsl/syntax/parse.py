@@ -1,0 +1,135 @@
+"""From a text to its declarations."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import Final, cast
+
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.syntax.ast import (
+    BlockDeclaration,
+    BlockLine,
+    Damaged,
+    Declaration,
+    FabricDeclaration,
+    File,
+    UnitDeclaration,
+    UnitLine,
+    Use,
+)
+from blockdsl.syntax.build import Head
+from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS
+from blockdsl.syntax.lines import RawLine
+from blockdsl.syntax.read import ReadLine, read_lines, whole_first_line
+
+LARGEST_FILE: Final = 1 << 20
+"""Bytes of a text that is still read."""
+
+
+def parse(source: Source, problems: Problems) -> File:
+    """The declarations of a text, in order. Any text gives a file; what cannot be read is reported.
+
+    Units:  positions are code points of the text as given, a byte order mark counted.
+    Errors: none raised; a line that cannot be read is a `Damaged` in its place.
+    """
+    if is_too_large(source):
+        problems.report(
+            "file-too-large", whole_first_line(source), help="cut it into several files and join them with `use`"
+        )
+        return File(source, ())
+    return File(source, assemble(read_lines(source, problems), problems))
+
+
+def is_too_large(source: Source) -> bool:
+    """Whether the text is over 1 MiB in UTF-8."""
+    length = len(source.text)
+    return length > LARGEST_FILE or (
+        length * 4 > LARGEST_FILE and len(source.text.encode("utf-8", "surrogatepass")) > LARGEST_FILE
+    )
+
+
+def assemble(lines: Iterable[ReadLine], problems: Problems) -> tuple[Declaration, ...]:
+    """Lines gathered under their declarations; a line in a wrong place is reported, the first of several only."""
+    gathering = _Gathering(problems)
+    for line in lines:
+        gathering.take(line)
+    gathering.close()
+    return tuple(gathering.declarations)
+
+
+class _Gathering:
+    """The declarations so far, and the one that is open."""
+
+    def __init__(self, problems: Problems) -> None:
+        self.declarations: list[Declaration] = []
+        self._problems = problems
+        self._head: Head | Damaged | None = None
+        self._lines: list[BlockLine] = []
+        self._complained = False
+
+    def take(self, line: ReadLine) -> None:
+        node = line.node
+        if line.later:
+            # Lines of a declaration that this version cannot make belong to nothing, and that has been said.
+            self.close()
+            self._complained = True
+        elif isinstance(node, Use | FabricDeclaration | UnitDeclaration | BlockDeclaration) or (
+            isinstance(node, Damaged) and node.keyword in DECLARATIONS
+        ):
+            self.close()
+            self._head = node
+        elif node is not None:
+            self._take_line(line.raw, node)
+
+    def _take_line(self, raw: RawLine, node: BlockLine) -> None:
+        if isinstance(node, Damaged) or self._belongs(raw):
+            self._lines.append(node)
+        else:
+            self._lines.append(Damaged(raw.span(), raw.keyword))
+
+    def _belongs(self, raw: RawLine) -> bool:
+        """Whether the line may stand here; the first that may not is reported."""
+        head, keyword = self._head, raw.keyword
+        if isinstance(head, BlockDeclaration | Damaged):
+            return True
+        place, advice = "", ""
+        if isinstance(head, UnitDeclaration):
+            if head.shape is None and LINE_KINDS[keyword].home == "grid":
+                return True
+            if head.shape is not None and keyword == "note":
+                return True
+            place, advice = _in_unit(head, keyword)
+        elif head is not None:
+            place = "a fabric" if isinstance(head, FabricDeclaration) else "a `use` line"
+            advice = "put it below the first line of its block or unit; a declaration lasts until the next one"
+        self._complain(raw, place, advice)
+        return False
+
+    def _complain(self, raw: RawLine, place: str, advice: str) -> None:
+        if self._complained:
+            return
+        self._complained = True
+        span = raw.span(0, len(raw.keyword))
+        if self._head is None:
+            advice = f'begin with `block "My block"` or `unit my-unit`, and put the `{raw.keyword}` line below it'
+            self._problems.report("line-outside-declaration", span, help=advice, keyword=raw.keyword)
+        else:
+            self._problems.report("line-does-not-belong", span, help=advice, keyword=raw.keyword, place=place)
+
+    def close(self) -> None:
+        """Put the open declaration with the others."""
+        head, lines = self._head, tuple(self._lines)
+        if isinstance(head, BlockDeclaration):
+            self.declarations.append(replace(head, lines=lines))
+        elif isinstance(head, UnitDeclaration):
+            self.declarations.append(replace(head, lines=cast("tuple[UnitLine, ...]", lines)))
+        elif head is not None:
+            self.declarations.append(head)
+        self._head, self._lines, self._complained = None, [], False
+
+
+def _in_unit(head: UnitDeclaration, keyword: str) -> tuple[str, str]:
+    if LINE_KINDS[keyword].home == "block":
+        return "a unit", "put it in the block; a unit takes the size of the cell that it fills"
+    return "a unit that is one shape", f"either give `{head.name.text}` a shape after `=`, or rows below it"
