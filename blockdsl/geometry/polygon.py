@@ -57,7 +57,8 @@ def signed_area(polygon: Polygon) -> Exact:
 
 def area(polygon: Polygon) -> Exact:
     """Area, whichever way the outline runs."""
-    return abs(signed_area(polygon))
+    signed = signed_area(polygon)
+    return -signed if sign(signed) < 0 else signed
 
 
 def clockwise(polygon: Polygon) -> Polygon:
@@ -67,9 +68,9 @@ def clockwise(polygon: Polygon) -> Polygon:
 
 def bounding_box(polygon: Polygon) -> Box:
     """(left, top, right, bottom)."""
-    across: list[Exact] = sorted(corner.x for corner in polygon)
-    down: list[Exact] = sorted(corner.y for corner in polygon)
-    return across[0], down[0], across[-1], down[-1]
+    xs = [corner.x for corner in polygon]
+    ys = [corner.y for corner in polygon]
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def translate(polygon: Polygon, dx: Exact, dy: Exact) -> Polygon:
