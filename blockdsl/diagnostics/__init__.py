@@ -9,6 +9,19 @@ Does not know: blocks.
 
 from blockdsl.diagnostics.catalogue import CATALOGUE, Entry, Severity
 from blockdsl.diagnostics.problems import Diagnostic, Problems, nearest_word
+from blockdsl.diagnostics.render import render_json, render_text, summary
 from blockdsl.diagnostics.source import Source, Span
 
-__all__ = ["CATALOGUE", "Diagnostic", "Entry", "Problems", "Severity", "Source", "Span", "nearest_word"]
+__all__ = [
+    "CATALOGUE",
+    "Diagnostic",
+    "Entry",
+    "Problems",
+    "Severity",
+    "Source",
+    "Span",
+    "nearest_word",
+    "render_json",
+    "render_text",
+    "summary",
+]

@@ -81,7 +81,7 @@ class NameCell:
 
 @dataclass(frozen=True, slots=True)
 class PairCell:
-    """`fog/lantern` or `fog\\lantern`: two triangles, the left word left of the line."""
+    r"""`fog/lantern` or `fog\lantern`: two triangles, the left word left of the line."""
 
     span: Span
     left: Word

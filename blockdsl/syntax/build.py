@@ -111,19 +111,19 @@ def _fabric(place: Place, span: Span, tree: LineTree) -> FabricDeclaration:
     width: LengthLiteral | None = None
     directional = False
     for choice in _trees(tree, "fabric_choice"):
-        token = cast("Token", choice.children[0])
-        if token.type == "WIDTH":
-            _not_twice(token, "width", said=width is not None)
+        first = cast("Token", choice.children[0])
+        if first.type == "WIDTH":
+            _not_twice(first, "width", said=width is not None)
             width = _length(place, choice)
-        elif token == "directional":
-            _not_twice(token, "directional", said=directional)
+        elif first == "directional":
+            _not_twice(first, "directional", said=directional)
             directional = True
-        elif token in {"light", "medium", "dark"}:
-            _not_twice(token, "the value", said=value is not None)
-            value = place.word(token)
+        elif first in {"light", "medium", "dark"}:
+            _not_twice(first, "the value", said=value is not None)
+            value = place.word(first)
         else:
             advice = "after the colour come only `light`, `medium` or `dark`, `width 42 in` and `directional`"
-            raise SlipFound(slip_at("value-unknown", token, advice, name=str(token)))
+            raise SlipFound(slip_at("value-unknown", first, advice, name=str(first)))
     name, label, colour = _token(tree, "NAME"), _token(tree, "TEXT"), _token(tree, "COLOUR")
     return FabricDeclaration(span, place.word(name), place.text(label), colour.lower(), value, width, directional)
 

@@ -7,6 +7,7 @@ hand with the grammar's own expressions; a row that does not fit them goes to th
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from functools import cache
 from typing import Final, Literal, cast
 
@@ -105,7 +106,12 @@ def _shape_cell(place: Place, tree: LineTree) -> ShapeCell:
     return ShapeCell(place.span(cast("Token", bracket), last), call, _turns(cast("Token | None", turns)))
 
 
-_CELLS: Final = {"cell": _continue, "name_cell": _name_cell, "pair_cell": _pair_cell, "shape_cell": _shape_cell}
+_CELLS: Final[dict[str, Callable[[Place, LineTree], Cell]]] = {
+    "cell": _continue,
+    "name_cell": _name_cell,
+    "pair_cell": _pair_cell,
+    "shape_cell": _shape_cell,
+}
 
 # --- by hand -----------------------------------------------------------------------------------
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Final
+from typing import Any, Final
 
 from lark.exceptions import UnexpectedInput
 
@@ -89,7 +89,7 @@ def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
     if raw.keyword in LATER_LINES:
         _report_later(raw, problems)
         return ReadLine(raw, Damaged(raw.span(), raw.keyword))
-    if _first_word(raw) not in KEYWORDS:
+    if raw.keyword not in KEYWORDS:
         return ReadLine(raw, _damaged(raw, unknown_line(raw), problems))
     try:
         return ReadLine(raw, build_line(raw, parse_line(raw.text)))
@@ -100,12 +100,10 @@ def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
     return ReadLine(raw, _damaged(raw, slip, problems))
 
 
-def _first_word(raw: RawLine) -> str:
-    return raw.keyword
-
-
 def _damaged(raw: RawLine, slip: Slip, problems: Problems) -> Damaged:
-    problems.report(slip.code, raw.span(slip.start, slip.stop), help=slip.help, **slip.values)
+    # The values are plain words for the message; the signature of `report` has places of its own as well.
+    values: dict[str, Any] = dict(slip.values)
+    problems.report(slip.code, raw.span(slip.start, slip.stop), help=slip.help, **values)
     named = _DECLARED_NAME.match(raw.text)
     name = same_letters(named.group(1)) if named and is_name(named.group(1)) else None
     return Damaged(raw.span(), raw.keyword, name)

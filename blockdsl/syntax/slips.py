@@ -66,13 +66,11 @@ class _Stop:
 
 def _stopped(text: str, error: UnexpectedInput) -> tuple[int, frozenset[str]]:
     if isinstance(error, UnexpectedToken):
-        wanted = error.accepts or error.expected
         place = len(text) if error.token.type == "$END" else error.pos_in_stream or 0
-        return place, frozenset(wanted)
+        return place, frozenset(error.accepts or error.expected)
     if isinstance(error, UnexpectedCharacters):
         return error.pos_in_stream or 0, frozenset(error.allowed or ())
-    wanted = frozenset(error.expected) if isinstance(error, UnexpectedEOF) else frozenset()
-    return len(text), wanted
+    return len(text), frozenset(error.expected if isinstance(error, UnexpectedEOF) else ())
 
 
 def explain(line: RawLine, error: UnexpectedInput) -> Slip:
