@@ -1,0 +1,186 @@
+"""Pictures of a block: in colour, as a line drawing with letters, its grid, and its units one by one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Final
+
+from blockdsl.drawing.diagram_letters import MARGIN_PT, letter_patches, written_inside, written_outside
+from blockdsl.drawing.diagram_place import Placing, Ring, fit
+from blockdsl.drawing.hatch import hatch_all
+from blockdsl.drawing.lengths import show_length
+from blockdsl.drawing.marks import Figure, Mark, Path
+from blockdsl.drawing.prose import Style, line, line_centred, line_ending, rectangle, width_of
+from blockdsl.drawing.theme import INK, QUIET, RULE, SMALL_PT, WHITE, Box
+from blockdsl.drawing.words import say_colour_picture, say_grid_picture, say_letter_picture, say_unit_picture
+from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
+from blockdsl.geometry import Exact, to_float
+
+Fabrics = Mapping[str, FabricFacts]
+
+_UNKNOWN: Final = FabricFacts("", "", "#ffffff", "light", 1)
+_HATCHED_PATCHES: Final = 2500  # beyond this a patch is too small on any page for its hatch to be told
+_NUMBER_MARGIN_PT: Final = 26.0
+
+
+def fabrics_of(facts: BlockFacts, colouring: ColouringFacts | None = None) -> dict[str, FabricFacts]:
+    """For each fabric name of the block, the fabric that is seen: its own, or the one that replaces it."""
+    own = {fabric.name: fabric for fabric in facts.fabrics}
+    if colouring is None:
+        return own
+    all_fabrics = own | {fabric.name: fabric for fabric in colouring.fabrics}
+    replaces = dict(colouring.replaces)
+    return {name: all_fabrics.get(replaces.get(name, name), fabric) for name, fabric in own.items()}
+
+
+def _outline_pt(patches: int) -> float:
+    """Thinner lines for smaller patches, so that a block of thousands does not turn black."""
+    return 0.6 if patches <= 100 else 0.45 if patches <= 400 else 0.25 if patches <= 4000 else 0.1  # noqa: PLR2004
+
+
+def _coloured(patches: Sequence[PlacedPatch], fabrics: Fabrics, placing: Placing) -> list[Mark]:
+    """Fills batched by fabric, hatches over them, every outline on top."""
+    by_fabric: dict[str, list[Ring]] = {}
+    for patch in patches:
+        by_fabric.setdefault(patch.fabric, []).append(placing.ring(patch.outline))
+    marks: list[Mark] = []
+    for name, rings in by_fabric.items():
+        fabric = fabrics.get(name, _UNKNOWN)
+        marks.append(Path(tuple(rings), fill=fabric.colour))
+        if len(patches) <= _HATCHED_PATCHES:
+            marks += hatch_all(rings, fabric.number, fabric.colour)
+    everything = tuple(ring for rings in by_fabric.values() for ring in rings)
+    if everything:
+        marks.append(Path(everything, stroke=INK, stroke_width_pt=_outline_pt(len(patches))))
+    return marks
+
+
+def swatch(fabric: FabricFacts, box: Box) -> tuple[Mark, ...]:
+    """A small rectangle of the fabric: its colour, its hatch, an outline."""
+    plain = rectangle(box.x_pt, box.y_pt, box.width_pt, box.height_pt, fill=fabric.colour)
+    edge = rectangle(box.x_pt, box.y_pt, box.width_pt, box.height_pt, stroke=INK, stroke_width_pt=0.5)
+    return (plain, *hatch_all(plain.rings, fabric.number, fabric.colour), edge)
+
+
+def block_picture(facts: BlockFacts, box: Box, *, colouring: ColouringFacts | None = None) -> tuple[Figure, Box]:
+    """The block in colour, as large as the box allows at its top left; and the box it fills.
+
+    Every fabric has its hatch as well as its colour, so that the picture can be read in greyscale. Fills are batched,
+    one mark a fabric: a block of 40,000 patches is a few dozen marks.
+    """
+    placing, placed = fit(facts.finished, box)
+    marks = _coloured(facts.placed, fabrics_of(facts, colouring), placing)
+    marks.append(_edge(placed))
+    return Figure(say_colour_picture(facts, colouring), tuple(marks)), placed
+
+
+def _edge(placed: Box, thickness_pt: float = 1.0) -> Path:
+    return rectangle(
+        placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, stroke=INK, stroke_width_pt=thickness_pt
+    )
+
+
+def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
+    """A line drawing with each patch's letter well inside it; and the box it fills with its outside letters.
+
+    Letters that fit in none of their patches stand beside the block on leaders, for which the block is drawn smaller.
+    """
+    placing, placed = fit(facts.finished, box)
+    lettering = letter_patches(facts.placed, placing)
+    if lettering.outside:
+        inner = Box(box.x_pt + MARGIN_PT, box.y_pt, box.width_pt - 2 * MARGIN_PT, box.height_pt)
+        placing, placed = fit(facts.finished, inner)
+        lettering = letter_patches(facts.placed, placing)
+    rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+    marks: list[Mark] = [
+        rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=WHITE),
+        Path(rings, stroke=INK, stroke_width_pt=_outline_pt(len(rings))),
+        _edge(placed),
+        *written_inside(lettering),
+        *written_outside(lettering, placed),
+    ]
+    filled = placed if not lettering.outside else Box(box.x_pt, placed.y_pt, box.width_pt, placed.height_pt)
+    return Figure(say_letter_picture(facts), tuple(marks)), filled
+
+
+def unit_picture(
+    unit: UnitFacts, fabrics: Fabrics, box: Box, *, unit_of_length: RulerUnit = "in"
+) -> tuple[Figure, Box]:
+    """One unit in colour, as large as the box allows at its top left; and the box it fills."""
+    placing, placed = fit(unit.finished, box)
+    marks = _coloured(unit.picture, fabrics, placing)
+    marks.append(_edge(placed, 0.8))
+    return Figure(say_unit_picture(unit, unit_of_length), tuple(marks)), placed
+
+
+def grid_lines(facts: BlockFacts) -> tuple[tuple[Exact, ...], tuple[Exact, ...]]:
+    """The widths of the grid's columns and the heights of its rows, finished, in the block's own measure."""
+    if facts.cell is not None:
+        columns, rows = facts.grid
+        return (facts.cell[0],) * columns, (facts.cell[1],) * rows
+    return facts.columns, facts.heights
+
+
+def grid_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
+    """The grid over pale patches, with the finished width of each column above and height of each row at the left."""
+    inner = Box(
+        box.x_pt + _NUMBER_MARGIN_PT,
+        box.y_pt + _NUMBER_MARGIN_PT / 2,
+        box.width_pt - _NUMBER_MARGIN_PT,
+        box.height_pt - _NUMBER_MARGIN_PT / 2,
+    )
+    placing, placed = fit(facts.finished, inner)
+    rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+    widths, heights = grid_lines(facts)
+    xs = _running([to_float(width) for width in widths], placed.width_pt, placed.x_pt)
+    ys = _running([to_float(height) for height in heights], placed.height_pt, placed.y_pt)
+    upright = tuple(((x, placed.y_pt), (x, placed.bottom_pt)) for x in xs)
+    level = tuple(((placed.x_pt, y), (placed.right_pt, y)) for y in ys)
+    marks: list[Mark] = [
+        Path(rings, stroke=RULE, stroke_width_pt=_outline_pt(len(rings))),
+        Path(upright + level, closed=False, stroke=INK, stroke_width_pt=0.6 if len(xs) + len(ys) < 60 else 0.3),
+        _edge(placed),
+        *_numbers_above(facts, widths, xs, placed),
+        *_numbers_beside(facts, heights, ys, placed),
+    ]
+    filled = Box(box.x_pt, box.y_pt, placed.right_pt - box.x_pt, placed.bottom_pt - box.y_pt)
+    return Figure(say_grid_picture(facts), tuple(marks)), filled
+
+
+def _running(sizes: Sequence[float], length_pt: float, start_pt: float) -> list[float]:
+    """Where each line stands when the sizes share the length."""
+    whole = sum(sizes)
+    places = [start_pt]
+    for size in sizes:
+        places.append(places[-1] + size / whole * length_pt)
+    return places
+
+
+_NUMBER: Final = Style(SMALL_PT, "regular", QUIET)
+
+
+def _numbers_above(facts: BlockFacts, widths: Sequence[Exact], xs: Sequence[float], placed: Box) -> list[Mark]:
+    """A number over each column; over the first alone when they are all alike and narrow, none where none fits."""
+    marks: list[Mark] = []
+    for place, width in enumerate(widths):
+        words = show_length(width, facts.unit)
+        fits = width_of(words, _NUMBER) + 2 <= xs[place + 1] - xs[place]
+        if fits:
+            marks += line_centred(words, (xs[place] + xs[place + 1]) / 2, placed.y_pt - 7, _NUMBER)
+        elif place == 0:
+            marks += line(words, xs[0], placed.y_pt - 4, _NUMBER)
+            if facts.cell is not None:
+                break
+    return marks
+
+
+def _numbers_beside(facts: BlockFacts, heights: Sequence[Exact], ys: Sequence[float], placed: Box) -> list[Mark]:
+    marks: list[Mark] = []
+    for place, height in enumerate(heights):
+        middle_pt = (ys[place] + ys[place + 1]) / 2
+        if place and ys[place + 1] - ys[place] < _NUMBER.size_pt:
+            continue
+        marks += line_ending(
+            show_length(height, facts.unit), placed.x_pt - 4, middle_pt + _NUMBER.capitals_pt / 2, _NUMBER
+        )
+    return marks

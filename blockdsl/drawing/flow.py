@@ -1,0 +1,100 @@
+"""Running a column of slices over pages.
+
+A slice is a piece of the page that is never divided: a table row, a heading, a line of words. Slices are drawn from
+(0, 0) and put in place here, so that what draws them need not know where they land.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from blockdsl.drawing.marks import Figure, Mark, Path, Text
+from blockdsl.drawing.theme import Box
+
+
+@dataclass(frozen=True, slots=True)
+class Slice:
+    """Something of a known height that stays whole; its marks start at (0, 0).
+
+    `before_pt` is white space above it, left out at the top of a page. `keep` binds it to the slice after it.
+    `head` is what is said again above it when it comes first on a page: a table's head, its group's name.
+    """
+
+    height_pt: float
+    marks: tuple[Mark, ...] = ()
+    before_pt: float = 0.0
+    keep: bool = False
+    head: tuple[Slice, ...] = ()
+
+
+def moved(marks: Iterable[Mark], dx_pt: float, dy_pt: float) -> tuple[Mark, ...]:
+    """The same marks, further right and down."""
+    return tuple(_moved(mark, dx_pt, dy_pt) for mark in marks)
+
+
+def _moved(mark: Mark, dx: float, dy: float) -> Mark:
+    if isinstance(mark, Path):
+        rings = tuple(tuple((x + dx, y + dy) for x, y in ring) for ring in mark.rings)
+        return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash)
+    if isinstance(mark, Text):
+        return Text(
+            mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
+        )
+    return Figure(mark.alternative, moved(mark.marks, dx, dy))
+
+
+def stacked(slices: Sequence[Slice]) -> tuple[float, tuple[Mark, ...]]:
+    """All slices one under the other without a page break: their height together and their marks."""
+    y = 0.0
+    marks: list[Mark] = []
+    for place, piece in enumerate(slices):
+        y += piece.before_pt if place else 0.0
+        marks += moved(piece.marks, 0.0, y)
+        y += piece.height_pt
+    return y, tuple(marks)
+
+
+def run_over_pages(slices: Sequence[Slice], box: Box) -> list[tuple[Mark, ...]]:
+    """The marks of each page; slices bound together start a new page together when they do not fit.
+
+    Errors: none; a slice taller than the box stands alone on its page and runs out below.
+    """
+    pages: list[list[Mark]] = [[]]
+    y = box.y_pt
+    for chain in _chains(slices):
+        fresh = y == box.y_pt
+        if not fresh and y + _height(chain, fresh=False) > box.bottom_pt + 0.01:
+            pages.append([])
+            y = box.y_pt
+        for piece in chain:
+            if y != box.y_pt and y + piece.before_pt + piece.height_pt > box.bottom_pt + 0.01:
+                pages.append([])
+                y = box.y_pt
+            if y == box.y_pt and len(pages) > 1 and piece.head:
+                height, marks = stacked(piece.head)
+                pages[-1] += moved(marks, box.x_pt, y)
+                y += height
+            elif y != box.y_pt:
+                y += piece.before_pt
+            pages[-1] += moved(piece.marks, box.x_pt, y)
+            y += piece.height_pt
+    return [tuple(page) for page in pages]
+
+
+def _chains(slices: Sequence[Slice]) -> list[list[Slice]]:
+    """Slices that stay together, each chain ending with one that does not bind the next."""
+    chains: list[list[Slice]] = []
+    bound = False
+    for piece in slices:
+        if bound:
+            chains[-1].append(piece)
+        else:
+            chains.append([piece])
+        bound = piece.keep
+    return chains
+
+
+def _height(chain: Sequence[Slice], *, fresh: bool) -> float:
+    whole = sum(piece.before_pt + piece.height_pt for piece in chain)
+    return whole - (chain[0].before_pt if fresh else 0.0)

@@ -1,0 +1,45 @@
+"""Pictures that stand alone, each a page of its own size: in colour, with letters, the grid, the cutting table."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.diagram import block_picture, grid_diagram, letter_diagram
+from blockdsl.drawing.flow import moved, stacked
+from blockdsl.drawing.marks import Figure, Page
+from blockdsl.drawing.sheet_cutting import cutting_table
+from blockdsl.drawing.theme import CONTENT_WIDTH_PT, Box
+from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts
+
+_SIDE_PT: Final = 432.0
+_MARGIN_PT: Final = 12.0
+
+
+def _alone(picture: Figure, filled: Box) -> Page:
+    """The picture on a page just larger than itself."""
+    return Page(filled.width_pt + 2 * _MARGIN_PT, filled.height_pt + 2 * _MARGIN_PT, (picture,))
+
+
+def _box() -> Box:
+    return Box(_MARGIN_PT, _MARGIN_PT, _SIDE_PT, _SIDE_PT)
+
+
+def colour_page(facts: BlockFacts, colouring: ColouringFacts | None = None) -> Page:
+    """The block in colour, its longer side 6 in."""
+    return _alone(*block_picture(facts, _box(), colouring=colouring))
+
+
+def letters_page(facts: BlockFacts) -> Page:
+    """The line drawing with the letters of the patches, at most 6 in wide and high."""
+    return _alone(*letter_diagram(facts, _box()))
+
+
+def grid_page(facts: BlockFacts) -> Page:
+    """The grid with the size of its cells, at most 6 in wide and high."""
+    return _alone(*grid_diagram(facts, _box()))
+
+
+def cutting_page(facts: BlockFacts) -> Page:
+    """The cutting table alone, as wide as on the sheet and as tall as it needs to be."""
+    height, marks = stacked(cutting_table(facts))
+    return Page(CONTENT_WIDTH_PT + 2 * _MARGIN_PT, height + 2 * _MARGIN_PT, moved(marks, _MARGIN_PT, _MARGIN_PT))

@@ -1,0 +1,61 @@
+"""The pattern sheet: all that a maker needs to cut and sew one block, on as few pages as it takes."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.flow import run_over_pages
+from blockdsl.drawing.lengths import plain_extent
+from blockdsl.drawing.marks import Document, Mark, Page
+from blockdsl.drawing.prose import Style, fitted, line, line_ending, width_of
+from blockdsl.drawing.sheet_colourings import colouring_gallery
+from blockdsl.drawing.sheet_cutting import cutting_table
+from blockdsl.drawing.sheet_head import sheet_head
+from blockdsl.drawing.sheet_notes import notes
+from blockdsl.drawing.sheet_units import unit_list
+from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, QUIET, SMALL_PT, STEP_PT, Box, Paper, paper_named
+from blockdsl.facts.blockfacts import BlockFacts
+
+_FOOTER: Final = Style(SMALL_PT, "regular", QUIET)
+
+
+def block_sheet(facts: BlockFacts, *, paper: str = "letter", author: str = "") -> Document:
+    """The pattern sheet of one block: pictures, cutting, units, colourings, notes, on pages of one size.
+
+    Units:  points at real size; everything lies in the box that prints on Letter and A4 alike, so that both
+            papers break the pages at the same places.
+    Errors: ValueError for an unknown paper.
+    """
+    sheet = paper_named(paper)
+    content = sheet.content
+    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    slices = [
+        *sheet_head(facts),
+        *cutting_table(facts),
+        *unit_list(facts),
+        *colouring_gallery(facts),
+        *notes(facts),
+    ]
+    pages = run_over_pages(slices, room)
+    size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+    return Document(
+        title=f"{facts.name}, {size}",
+        pages=tuple(
+            Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(facts.name, number, len(pages), sheet)))
+            for number, marks in enumerate(pages, start=1)
+        ),
+        author=author,
+        subject=f"Pattern sheet of a patchwork block, {size} finished",
+    )
+
+
+def footer(name: str, number: int, pages: int, paper: Paper) -> tuple[Mark, ...]:
+    """The block's name and the page's number, at the foot of the content box."""
+    box = paper.content
+    words = f"page {number} of {pages}"
+    room = box.width_pt - width_of(words, _FOOTER) - 6 * STEP_PT
+    baseline = box.bottom_pt - 1
+    return (
+        *line(fitted(name, room, _FOOTER), box.x_pt, baseline, _FOOTER),
+        *line_ending(words, box.right_pt, baseline, _FOOTER),
+    )

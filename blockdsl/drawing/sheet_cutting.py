@@ -1,0 +1,144 @@
+"""The cutting table: by fabric, a row to tick off for each size, fractions on common axes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Final
+
+from blockdsl.drawing.cutting_words import cuts_by_fabric
+from blockdsl.drawing.diagram import swatch
+from blockdsl.drawing.flow import Slice, stacked
+from blockdsl.drawing.lengths import show_length
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, fitted, heading, line, line_ending, width_of
+from blockdsl.drawing.table import (
+    EMPTY,
+    Cell,
+    Column,
+    grouped,
+    lengths_axes,
+    lengths_cell,
+    table_head,
+    table_row,
+    tick_cell,
+    words_cell,
+)
+from blockdsl.drawing.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box
+from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
+
+_NUMBER: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_GROUP: Final = Style(LEAD_PT, "bold", INK)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_LETTERS_MOST_PT: Final = 60.0
+_PURPOSE_MOST_PT: Final = 118.0
+_MORE_GAP_PT: Final = 28.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Layout:
+    """Columns that suit all rows of the table, and the axes of its sizes."""
+
+    columns: tuple[Column, ...]
+    axes: tuple[tuple[float, float], ...]
+
+
+def cutting_table(facts: BlockFacts) -> list[Slice]:
+    """The heading and the whole table as slices; nothing when there is nothing to cut."""
+    groups = cuts_by_fabric(facts)
+    if not groups:
+        return []
+    layout = _layout(facts, [cut for _, cuts in groups for cut in cuts])
+    head = table_head(layout.columns)
+    aside = f"sizes in {'inches' if facts.unit == 'in' else 'centimetres'}, with seam allowance"
+    slices = [heading("Cutting", aside=aside), head]
+    again_head = _continued(head)
+    for place, (fabric, cuts) in enumerate(groups):
+        rows = [_row(facts, cut, layout, ruled=row > 0) for row, cut in enumerate(cuts)]
+        group = _group(fabric, sum(cut.count for cut in cuts))
+        again = _group(fabric, 0)
+        whole = grouped(again_head, group, rows, again)
+        slices += [replace(whole[0], before_pt=3 * STEP_PT if place else 0.0), *whole[1:]]
+    return slices
+
+
+def _continued(head: Slice) -> Slice:
+    """The table's head as it is said again on a new page."""
+    height, marks = stacked([Slice(6 * STEP_PT, line("Cutting, continued", 0.0, _GROUP.baseline_pt, _GROUP)), head])
+    return Slice(height, marks, keep=True)
+
+
+def _sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
+    sides = cut.cut[:1] if cut.piece == "square" else cut.cut
+    return [show_length(side, facts.unit) for side in sides]
+
+
+def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
+    """Narrow columns take what their words need, the sub-cut takes the rest; columns with no words are left out."""
+    axes, size_pt = lengths_axes([_sides(cut, facts) for cut in cuts], _BODY)
+    gap = 3 * STEP_PT
+
+    def need(words: Sequence[str], head: str, style: Style) -> float:
+        widest = max((width_of(text, style) for text in words), default=0.0)
+        return max(widest, width_of(head, _SMALL)) + gap
+
+    letters = min(need([cut.label for cut in cuts], "patch", _LETTER), _LETTERS_MOST_PT)
+    purposes = [say_purpose(cut) for cut in cuts]
+    purpose = min(need(purposes, "for", _QUIET), _PURPOSE_MOST_PT) if any(purposes) else 0.0
+    spare = need([str(cut.spare) for cut in cuts], "spare", _BODY) if any(cut.spare for cut in cuts) else 0.0
+    count = need([str(cut.count) for cut in cuts], "cut", _NUMBER) - STEP_PT
+    piece = need([say_piece(cut) for cut in cuts], "piece", _BODY)
+    size = max(size_pt, width_of("size", _SMALL)) + gap + STEP_PT
+    tick = 4 * STEP_PT
+    then = need([say_subcut(cut) for cut in cuts], "then", _BODY)
+    free = CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare
+    more = min(max(free, 0.0) / 5, _MORE_GAP_PT)
+    piece, size, letters = piece + more, size + more, letters + more
+    purpose += more if purpose else 0.0
+    then = CONTENT_WIDTH_PT - tick - count - piece - size - letters - purpose - spare
+    columns = (
+        Column("", tick),
+        Column("cut", count, "right", gap - STEP_PT),
+        Column("piece", piece, gap_pt=gap),
+        Column("size", size, gap_pt=gap),
+        Column("then", then, gap_pt=gap),
+        Column("patch", letters, gap_pt=gap),
+        Column("for" if purpose else "", purpose, gap_pt=gap if spare else 0.0),
+        Column("spare" if spare else "", spare, "right", 0.0),
+    )
+    return _Layout(columns, tuple(axes))
+
+
+def _group(fabric: FabricFacts, pieces: int) -> Slice:
+    """A fabric's name beside its swatch, over its rows; with 0 pieces the name as it is said again on a new page."""
+    height = 6 * STEP_PT
+    box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
+    x = box.right_pt + 2 * STEP_PT
+    baseline = height / 2 + _GROUP.capitals_pt / 2
+    aside = f"{many(pieces, 'piece')} to cut" if pieces else ""
+    after = "" if pieces else "  continued"
+    room = CONTENT_WIDTH_PT - x - width_of(aside + after, _SMALL) - 4 * STEP_PT
+    label = fitted(fabric.label or fabric.name, room, _GROUP)
+    marks: list[Mark] = [*swatch(fabric, box), *line(label, x, baseline, _GROUP)]
+    marks += line(after, x + width_of(label, _GROUP), baseline, _SMALL)
+    marks += line_ending(aside, CONTENT_WIDTH_PT, baseline, _SMALL)
+    return Slice(height, tuple(marks))
+
+
+def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, *, ruled: bool) -> Slice:
+    _, count, piece, _, then, letters, purpose, spare = layout.columns
+    cells: tuple[Cell, ...] = (
+        tick_cell(_BODY),
+        words_cell(str(cut.count), count, _NUMBER),
+        words_cell(say_piece(cut), piece, _BODY),
+        lengths_cell(_sides(cut, facts), layout.axes, _BODY),
+        words_cell(say_subcut(cut), then, _BODY),
+        words_cell(cut.label, letters, _LETTER),
+        words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
+        words_cell(str(cut.spare) if cut.spare else "", spare, _BODY) if spare.width_pt else EMPTY,
+    )
+    return table_row(layout.columns, cells, ruled=ruled)

@@ -1,0 +1,155 @@
+"""What the sheet says in words: sentences from facts, and the alternative text of every picture."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from typing import Final
+
+from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
+from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
+from blockdsl.geometry import Exact
+
+_PIECES: Final = {
+    "square": ("square", "squares"),
+    "rectangle": ("rectangle", "rectangles"),
+    "strip": ("strip", "strips"),
+    "triangle": ("triangle", "triangles"),
+    "template": ("by template", "by template"),
+}
+_ORDINARY_METHOD: Final = "cut patches"
+_LISTED_COLUMNS: Final = 12  # more widths than this are told by their range
+
+CAUTIONS: Final = (
+    "Rotary cutter: close the blade whenever you put it down, cut away from yourself, and keep it out of the reach "
+    "of children and pets.",
+    "Iron: keep hands and cord clear of the plate, and switch it off when you leave the table.",
+    "Needles and pins: count them in and out, and keep the fingers clear of a moving needle.",
+    "Follow the makers' instructions for your tools and machines, and the rules where you live.",
+)
+
+
+def many(count: int, one: str, more: str = "") -> str:
+    """`1 patch`, `4 patches`."""
+    return f"{count} {one if count == 1 else more or one + 's'}"
+
+
+def say_piece(cut: CutFacts) -> str:
+    """What is cut, in as many as there are: `squares`, `by template`."""
+    return _PIECES[cut.piece][cut.count != 1]
+
+
+def say_subcut(cut: CutFacts) -> str:
+    """What is done with a piece after it is cut: `cut once corner to corner → 4 triangles`, or nothing."""
+    if cut.subcut == "once":
+        return f"cut once corner to corner → {many(cut.yields, 'triangle')}"
+    if cut.subcut == "twice":
+        return f"cut twice corner to corner → {many(cut.yields, 'triangle')}"
+    if cut.yields != cut.count:
+        return f"→ {many(cut.yields, 'patch', 'patches') if is_by_patch(cut) else many(cut.yields, 'unit')}"
+    return ""
+
+
+def is_by_patch(cut: CutFacts) -> bool:
+    """Whether the line is for patches cut by themselves, which needs no word of what it is for."""
+    return cut.purpose == _ORDINARY_METHOD
+
+
+def say_purpose(cut: CutFacts) -> str:
+    """What the pieces are for, unless that goes without saying."""
+    return "" if is_by_patch(cut) else cut.purpose
+
+
+def say_sides(size: Sequence[Exact], unit: RulerUnit, *, square: bool) -> str:
+    """A size with set fractions and its unit; a square says its side once."""
+    return show_measure(size[0], unit) if square else show_extent((size[0], size[1]), unit)
+
+
+def say_grid(facts: BlockFacts) -> tuple[str, str]:
+    """The grid, finished, and what its cells measure before they are joined (empty for an uneven grid)."""
+    columns, rows = facts.grid
+    if facts.cell is not None:
+        square = facts.cell[0] == facts.cell[1]
+        cells = "squares" if square else "rectangles"
+        unfinished = tuple(side + 2 * facts.seam for side in facts.cell)
+        return (
+            f"{columns} × {rows} {cells} of {say_sides(facts.cell, facts.unit, square=square)}",
+            f"{say_sides(unfinished, facts.unit, square=square)} unfinished",
+        )
+    columns_words = _say_sizes("column", "wide", facts.columns, facts.unit)
+    return f"{columns_words}; {_say_sizes('row', 'high', facts.heights, facts.unit)}", ""
+
+
+def _say_sizes(noun: str, way: str, sizes: Sequence[Exact], unit: RulerUnit) -> str:
+    if len(sizes) > _LISTED_COLUMNS:
+        return f"{len(sizes)} {noun}s {show_length(min(sizes), unit)} to {show_measure(max(sizes), unit)} {way}"
+    return f"{noun}{'s' * (len(sizes) != 1)} {', '.join(show_length(size, unit) for size in sizes)} {unit}"
+
+
+def say_allowance(facts: BlockFacts) -> str:
+    """The seam allowance and the ruler's measure in a plain sentence."""
+    return (
+        f"Every size to cut includes a {show_measure(facts.seam, facts.unit)} seam allowance on each side and is "
+        f"rounded up to the next {show_measure(facts.measure, facts.unit)} of the ruler, never down. Finished sizes "
+        "are those of the sewn block, without allowance."
+    )
+
+
+def say_metric_rule(facts: BlockFacts) -> str:
+    """Why metric sizes are larger than the usual rule of thumb; empty where the rule is not meant.
+
+    Source: a leg needs 0.75 × (2 + √2) = 2.561 cm, a long edge 0.75 × (2 + 2√2) = 3.621 cm.
+    """
+    if facts.unit != "cm" or facts.seam != Fraction(3, 4):
+        return ""
+    return (
+        "The usual metric rule adds 2.5 cm for half-square and 3.5 cm for quarter-square triangles. With a 0.75 cm "
+        "seam that falls short by 0.6 mm and 1.2 mm, so the squares here are a little larger."
+    )
+
+
+def say_templates(facts: BlockFacts) -> str:
+    """Where pieces that no ruler cuts come from; empty when there are none."""
+    if not any(cut.piece == "template" for cut in facts.cutting):
+        return ""
+    return "Pieces marked “by template” are cut around the full-size templates; their sizes are those of the cloth."
+
+
+def _say_fabrics(facts: BlockFacts, colouring: ColouringFacts | None) -> str:
+    fabrics = facts.fabrics if colouring is None else colouring.fabrics
+    return ", ".join(f"{fabric.label} ({fabric.value})" for fabric in fabrics)
+
+
+def say_colour_picture(facts: BlockFacts, colouring: ColouringFacts | None = None) -> str:
+    """Alternative text of the block in colour."""
+    plan = "" if colouring is None else f", colouring {colouring.name}"
+    return (
+        f"{facts.name}{plan} in colour: {plain_extent(facts.finished, facts.unit)} {facts.unit} finished, "
+        f"{many(len(facts.placed), 'patch', 'patches')} of {_say_fabrics(facts, colouring)}."
+    )
+
+
+def say_letter_picture(facts: BlockFacts) -> str:
+    """Alternative text of the line drawing."""
+    counts: dict[str, int] = {}
+    for patch in facts.placed:
+        counts[patch.label] = counts.get(patch.label, 0) + 1
+    letters = ", ".join(f"{many(count, 'patch', 'patches')} {label}" for label, count in sorted(counts.items()))
+    return f"Line drawing of {facts.name} with the letters of its patches: {letters}."
+
+
+def say_unit_picture(unit: UnitFacts, unit_of_length: RulerUnit) -> str:
+    """Alternative text of a unit."""
+    size = plain_extent(unit.finished, unit_of_length)
+    return f"Unit {unit.title}: {size} {unit_of_length} finished, {many(len(unit.picture), 'patch', 'patches')}."
+
+
+def say_grid_picture(facts: BlockFacts) -> str:
+    """Alternative text of the grid."""
+    if facts.cell is not None:
+        columns, rows = facts.grid
+        cell = plain_extent(facts.cell, facts.unit)
+        return f"Grid of {facts.name}: {columns} columns and {rows} rows, each cell {cell} {facts.unit} finished."
+    widths = ", ".join(plain_length(width, facts.unit) for width in facts.columns)
+    heights = ", ".join(plain_length(height, facts.unit) for height in facts.heights)
+    return f"Grid of {facts.name}: columns {widths} {facts.unit} wide, rows {heights} {facts.unit} high, finished."
