@@ -75,7 +75,7 @@ def hatch_all(polygons: Iterable[Ring], number: int, fill: str = "#ffffff") -> t
     style = HATCHES[(number - 1) % len(HATCHES)]
     if not style:
         return ()
-    patches = [polygon for polygon in polygons if len(polygon) > 2]  # noqa: PLR2004 - fewer corners hold no area
+    patches = [polygon for polygon in polygons if len(polygon) > 2]
     ink = hatch_ink(fill)
     lines: list[Segment] = []
     dots: list[tuple[tuple[float, float], ...]] = []
@@ -159,13 +159,13 @@ def _within(x: float, spans: list[tuple[float, float]]) -> bool:
 
 @lru_cache(maxsize=1024)
 def hatch_ink(fill: str) -> str:
-    """An ink that shows on the colour `fill`: darker on a light fabric, lighter on a dark one, and no stronger than needed.
+    """An ink that shows on the colour `fill`: darker on a light fabric, lighter on a dark one, no stronger than needed.
 
-    Source: relative luminance and contrast as WCAG 2.2 defines them; black and white show alike on a luminance of 0.179.
+    Source: relative luminance and contrast by WCAG 2.2; on a luminance of 0.179 black and white show alike.
     """
     parts = tuple(bytes.fromhex(fill[1:]))
     under = luminance(fill)
-    target = 0 if under > 0.179 else 255  # noqa: PLR2004 - the source is in the docstring
+    target = 0 if under > 0.179 else 255
     ink = fill
     for strength in range(1, 21):
         ink = "#" + "".join(f"{round(part + (target - part) * strength / 20):02x}" for part in parts)
@@ -186,4 +186,4 @@ def luminance(colour: str) -> float:
 
 
 def _linear(part: float) -> float:
-    return part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4  # noqa: PLR2004 - the sRGB standard
+    return part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4

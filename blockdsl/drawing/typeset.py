@@ -54,7 +54,7 @@ class Run:
 
 
 @cache
-def _font(weight: Weight) -> Any:  # noqa: ANN401 - uharfbuzz gives no types
+def _font(weight: Weight) -> Any:
     return uharfbuzz.Font(uharfbuzz.Face(font_bytes(weight)))
 
 
@@ -112,9 +112,8 @@ def _visual_runs(text: str) -> list[tuple[str, bool]]:
         return [(text, False)] if text else []
     runs: list[tuple[str, bool]] = []
     for backward, group in groupby(_levels(text), key=lambda pair: pair[1] > 0):
-        inner = [
-            ("".join(letter for letter, _ in part), level == 1) for level, part in groupby(group, key=lambda pair: pair[1])
-        ]
+        by_level = groupby(group, key=lambda pair: pair[1])
+        inner = [("".join(letter for letter, _ in part), level == 1) for level, part in by_level]
         for part, right_to_left in reversed(inner) if backward else inner:
             scripts = _script_runs(part)
             runs.extend((piece, right_to_left) for piece in (reversed(scripts) if right_to_left else scripts))
@@ -264,6 +263,6 @@ def fraction_text(text: str) -> str:
     A date, a word or a decimal with a slash in it is left alone.
     """
     return _FRACTION.sub(
-        lambda found: found[1].translate(_SUPERSCRIPTS) + "⁄" + found[2].translate(_SUBSCRIPTS),  # noqa: RUF001
+        lambda found: found[1].translate(_SUPERSCRIPTS) + "⁄" + found[2].translate(_SUBSCRIPTS),
         text,
     )

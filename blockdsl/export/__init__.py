@@ -1,8 +1,8 @@
-"""From pages to bytes, one file for each format.
+"""Sheets become bytes: one file for each format.
 
-Takes:    documents.
-Gives:    SVG and PDF as bytes.
-Measures: as given.
-Reports:  nothing; it decides nothing.
+Takes:    pages of marks, tables of text, finished bytes.
+Gives:    SVG, PDF, PNG, Markdown and CSV; files written whole or not at all.
+Measures: points at real size, y downward, as given; it decides nothing.
+Reports:  nothing; what no painter may paint raises Unprintable, a missing system library CairoMissing.
 Does not know: blocks.
 """

@@ -47,9 +47,7 @@ def load_cairo() -> ModuleType:
 def _libraries() -> tuple[Any, Any, Any, Any]:
     """The declarations, cairo's and FreeType's functions, and FreeType's own state."""
     cairocffi = load_cairo()
-    from cffi import FFI  # noqa: PLC0415 - as above
-
-    ffi = FFI()
+    ffi = type(cairocffi.ffi)()  # cffi's own class, got where it is used already
     ffi.include(cairocffi.ffi)
     ffi.cdef(_DECLARATIONS)
     try:
@@ -72,7 +70,7 @@ def _libraries() -> tuple[Any, Any, Any, Any]:
 
 
 @cache
-def font_face(weight: FontWeight) -> Any:  # noqa: ANN401 - cairocffi gives no types
+def font_face(weight: FontWeight) -> Any:
     """One weight as a cairocffi FontFace, made once and kept for as long as the program runs.
 
     Errors: CairoMissing when cairo or FreeType cannot be loaded.

@@ -12,10 +12,11 @@ from blockdsl.drawing.marks import Figure, Mark, Path, Text, Weight
 from blockdsl.drawing.typeset import UNITS_PER_EM, Run, shape
 from blockdsl.export.cairo_library import font_face, load_cairo
 
+
 class CairoPainter:
     """Paints marks on one cairo context whose unit is the point, y downward."""
 
-    def __init__(self, surface: Any, *, tagged: bool) -> None:  # noqa: ANN401 - cairocffi gives no types
+    def __init__(self, surface: Any, *, tagged: bool) -> None:
         """Paint on `surface`; when `tagged`, say of every text and figure what it is (PDF only)."""
         cairo = load_cairo()
         self.context = cairo.Context(surface)

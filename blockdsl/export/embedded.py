@@ -7,7 +7,8 @@ the one drawing, that browsers use for those letters alone.
 from __future__ import annotations
 
 from base64 import b64encode
-from collections.abc import Mapping, Set
+from collections.abc import Mapping
+from collections.abc import Set as AbstractSet
 from functools import cache, lru_cache
 from typing import Any, Final
 
@@ -20,7 +21,7 @@ __all__ = ["FAMILY", "font_faces"]
 _CSS_WEIGHTS: Final[dict[FontWeight, int]] = {"regular": 400, "bold": 600}
 
 
-def font_faces(letters: Mapping[FontWeight, Set[str]]) -> str:
+def font_faces(letters: Mapping[FontWeight, AbstractSet[str]]) -> str:
     """The `@font-face` rules for the letters of each weight; nothing for no letters."""
     rules = []
     for weight in _CSS_WEIGHTS:
@@ -55,7 +56,7 @@ def _rule(weight: FontWeight, font: bytes, kind: str, more: str) -> str:
 
 
 @cache
-def _face(weight: FontWeight) -> Any:  # noqa: ANN401 - uharfbuzz gives no types
+def _face(weight: FontWeight) -> Any:
     return uharfbuzz.Face(font_bytes(weight))
 
 

@@ -66,7 +66,7 @@ def _finish(painted: bytes, document: Document, created: datetime | None) -> byt
     writer = PdfWriter(clone_from=PdfReader(BytesIO(painted)))
     root = writer.root_object
     root[NameObject("/ViewerPreferences")] = DictionaryObject(
-        {NameObject("/PrintScaling"): NameObject("/None"), NameObject("/DisplayDocTitle"): BooleanObject(True)}
+        {NameObject("/PrintScaling"): NameObject("/None"), NameObject("/DisplayDocTitle"): BooleanObject(value=True)}
     )
     root[NameObject("/Lang")] = TextStringObject(document.language)
     _describe_figures(writer, document)
@@ -115,7 +115,7 @@ def _describe_figures(writer: PdfWriter, document: Document) -> None:
 
 
 def _figure_elements(node: PdfObject) -> Iterator[DictionaryObject]:
-    """The structure elements with the tag Figure below `node`, in reading order; kids are elements, lists or numbers."""
+    """The structure elements tagged Figure below `node`, in reading order. Kids are elements, lists or numbers."""
     found = node.get_object()
     if isinstance(found, ArrayObject):
         for kid in found:

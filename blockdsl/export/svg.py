@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 import svgwrite
 from svgwrite.base import BaseElement
 from svgwrite.container import Group, Style
+from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
 from blockdsl.drawing.marks import Figure, Mark, Page, Path, Text, Weight
@@ -27,20 +28,21 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
     check_page(page)
     width, height = round(page.width_pt, 2), round(page.height_pt, 2)
     drawing = svgwrite.Drawing(
-        size=(f"{width / _POINTS_PER_INCH:.8g}in", f"{height / _POINTS_PER_INCH:.8g}in"),
+        size=(f"{width / _POINTS_PER_INCH:.10g}in", f"{height / _POINTS_PER_INCH:.10g}in"),
         viewBox=f"0 0 {_number(width)} {_number(height)}",
         debug=False,
         role="img",
     )
-    for unused in ("xmlns:ev", "xmlns:xlink"):
-        drawing.attribs.pop(unused, None)
     drawing.set_desc(check_text(title), check_text(description) or None)
     faces = font_faces(_letters(page.marks))
     if faces:
         drawing.defs.add(Style(f"{faces}text{{font-family:{FAMILY},sans-serif;font-kerning:normal;white-space:pre}}"))
     for mark in page.marks:
         drawing.add(_element(mark))
-    return b'<?xml version="1.0" encoding="utf-8"?>\n' + drawing.tostring().encode("utf-8") + b"\n"
+    tree = drawing.get_xml()
+    for unused in ("xmlns:ev", "xmlns:xlink"):  # svgwrite always names them; we have neither events nor links
+        tree.attrib.pop(unused, None)
+    return f'<?xml version="1.0" encoding="utf-8"?>\n{etree.tostring(tree, encoding="unicode")}\n'.encode()
 
 
 def _element(mark: Mark) -> BaseElement:

@@ -58,7 +58,7 @@ def _rename(font: TTFont, name: str) -> None:
     for record in font["name"].names:
         if record.nameID in {1, 3, 4}:
             record.string = name
-        elif record.nameID == 6:  # noqa: PLR2004 - the PostScript name, which may hold no spaces
+        elif record.nameID == 6:
             record.string = name.replace(" ", "")
 
 

@@ -1,0 +1,99 @@
+"""Hatches, judged by shapely: every line lies in its patch, none is missing, and cloth runs on over a seam."""
+
+from math import hypot
+
+import pytest
+from shapely.geometry import LineString, MultiLineString, Polygon, box
+
+from blockdsl.drawing.hatch import (
+    HATCHES,
+    Dots,
+    Lines,
+    clipped_dots,
+    clipped_lines,
+    contrast,
+    hatch,
+    hatch_all,
+    hatch_ink,
+    luminance,
+)
+from blockdsl.drawing.marks import Path
+
+ARROW = ((10.0, 10.0), (90.0, 15.0), (80.0, 95.0), (45.0, 40.0), (5.0, 70.0))
+SQUARE = ((0.0, 0.0), (72.0, 0.0), (72.0, 72.0), (0.0, 72.0))
+NUMBERS = range(1, len(HATCHES) + 1)
+
+
+def family(lines: Lines) -> MultiLineString:
+    """The lines without clipping: those clipped to a box far larger than the patch."""
+    wide = ((-300.0, -300.0), (400.0, -300.0), (400.0, 400.0), (-300.0, 400.0))
+    return MultiLineString([LineString(segment) for segment in clipped_lines(wide, lines)])
+
+
+@pytest.mark.parametrize("lines", [part for style in HATCHES for part in style if isinstance(part, Lines)], ids=str)
+def test_lines_are_clipped_to_a_patch_with_a_hollow_and_none_is_missing(lines: Lines) -> None:
+    clipped = MultiLineString([LineString(segment) for segment in clipped_lines(ARROW, lines)])
+    assert clipped.difference(Polygon(ARROW).buffer(1e-6)).length == pytest.approx(0, abs=1e-6)
+    assert clipped.length == pytest.approx(family(lines).intersection(Polygon(ARROW)).length, rel=1e-6)
+
+
+@pytest.mark.parametrize("lines", [Lines(-45, 4.5), Lines(0, 7), Lines(30, 5)], ids=str)
+def test_lines_stand_as_far_apart_as_the_hatch_says(lines: Lines) -> None:
+    # As many points of line as the area divided by the spacing, up to the lines that the edges cut off.
+    length = sum(hypot(x1 - x0, y1 - y0) for (x0, y0), (x1, y1) in clipped_lines(SQUARE, lines))
+    assert length == pytest.approx(72 * 72 / lines.spacing_pt, rel=0.05)
+
+
+@pytest.mark.parametrize("dots", [part for style in HATCHES for part in style if isinstance(part, Dots)], ids=str)
+def test_dots_lie_in_their_patch_altogether(dots: Dots) -> None:
+    rings = [Polygon(ring) for ring in clipped_dots(ARROW, dots)]
+    assert len(rings) > 10
+    patch = Polygon(ARROW).buffer(0.35 * dots.radius_pt)  # a slanting edge may graze the side of a dot
+    assert all(patch.contains(ring) for ring in rings)
+
+
+@pytest.mark.parametrize("number", NUMBERS)
+def test_a_hatch_runs_on_over_a_seam(number: int) -> None:
+    whole, halves = (
+        ((0, 0), (80, 0), (80, 40), (0, 40)),
+        (((0, 0), (40, 0), (40, 40), (0, 40)), ((40, 0), (80, 0), (80, 40), (40, 40))),
+    )
+    together, apart = open_length(hatch(whole, number)), open_length(hatch_all(halves, number))
+    assert together == pytest.approx(apart)
+
+
+def open_length(marks: tuple[Path, ...]) -> float:
+    return sum(float(LineString(ring).length) for mark in marks if not mark.closed for ring in mark.rings)
+
+
+def test_twelve_fabrics_have_twelve_hatches_and_the_thirteenth_begins_again() -> None:
+    drawn = [hatch(SQUARE, number) for number in NUMBERS]
+    assert len(set(drawn)) == len(drawn) == 12
+    assert hatch(SQUARE, 13) == drawn[0]
+
+
+def test_a_fabrics_hatch_is_one_mark_however_many_patches_it_has() -> None:
+    patches = [box(left, 0, left + 30, 30).exterior.coords[:-1] for left in range(0, 900, 30)]
+    assert [len(hatch_all(patches, number)) for number in (1, 2, 3, 6)] == [0, 1, 1, 1]
+
+
+def test_a_patch_smaller_than_the_hatch_may_stay_bare_without_harm() -> None:
+    assert hatch(((0, 0), (0.1, 0), (0, 0.1)), 2) == ()
+    assert hatch((), 2) == ()
+
+
+@pytest.mark.parametrize(
+    "fill", ["#ffffff", "#000000", "#dfe3e0", "#e0a030", "#3a4750", "#777777", "#0000ff", "#ffff00"]
+)
+def test_the_ink_shows_on_light_and_dark_fabric_and_is_discreet(fill: str) -> None:
+    seen = contrast(luminance(fill), luminance(hatch_ink(fill)))
+    assert 2.2 <= seen < 3.2
+
+
+def test_ink_is_dark_on_light_fabric_and_light_on_dark() -> None:
+    assert luminance(hatch_ink("#dfe3e0")) < luminance("#dfe3e0")
+    assert luminance(hatch_ink("#3a4750")) > luminance("#3a4750")
+
+
+def test_contrast_of_black_on_white_is_21() -> None:
+    assert contrast(luminance("#000000"), luminance("#ffffff")) == pytest.approx(21)
