@@ -29,11 +29,15 @@ _ADVICE_LATER: Final = "take it out of the file for now; fabrics, units and bloc
 
 @dataclass(frozen=True, slots=True)
 class ReadLine:
-    """One line and what it says; `node` is None for a blank line, a comment, and a line of a later version."""
+    """One line and what it says; `node` is None for a blank line, a comment, and a line of a later version.
+
+    `opens`: a line of a later version that begins a declaration.
+    """
 
     raw: RawLine
     node: LineNode | Damaged | None
     later: bool = False
+    opens: bool = False
 
 
 def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
@@ -44,7 +48,8 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
         if not raw.text and raw.slip is None:
             yield ReadLine(raw, None)
             continue
-        if _begins_declaration(raw, swallowing):
+        opens = _begins_declaration(raw, swallowing)
+        if opens:
             swallowing = raw.keyword if raw.keyword in LATER_DECLARATIONS else None
             later = swallowing is not None
             if later:
@@ -52,7 +57,7 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
         else:
             later = swallowing is not None
         if later:
-            yield ReadLine(raw, None, later=True)
+            yield ReadLine(raw, None, later=True, opens=opens)
             continue
         before = len(problems)
         yield _read_line(raw, problems)
@@ -102,11 +107,17 @@ def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
 
 def _damaged(raw: RawLine, slip: Slip, problems: Problems) -> Damaged:
     # The values are plain words for the message; the signature of `report` has places of its own as well.
-    values: dict[str, Any] = dict(slip.values)
-    problems.report(slip.code, raw.span(slip.start, slip.stop), help=slip.help, **values)
+    values: dict[str, Any] = {name: _shortened(str(value), 60) for name, value in slip.values.items()}
+    advice = _shortened(slip.help, 240) if slip.help else None
+    problems.report(slip.code, raw.span(slip.start, slip.stop), help=advice, **values)
     named = _DECLARED_NAME.match(raw.text)
     name = same_letters(named.group(1)) if named and is_name(named.group(1)) else None
     return Damaged(raw.span(), raw.keyword, name)
+
+
+def _shortened(words: str, most: int) -> str:
+    """Words of the file that are repeated in a message, kept to a length that can be read."""
+    return words if len(words) <= most else words[: most - 1] + "…"
 
 
 def whole_first_line(source: Source) -> Span:

@@ -1,0 +1,74 @@
+"""One line written back in its usual form; words and numbers stay as the maker wrote them."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from lark import Token
+
+from blockdsl.syntax.ast import Cell, Continue, FabricDeclaration, NameCell, PairCell, Row, ShapeCell, Word
+from blockdsl.syntax.grammar import parse_line
+from blockdsl.syntax.lines import RawLine
+
+_TIGHT_AFTER: Final = {"OPEN"}
+_TIGHT_BEFORE: Final = {"CLOSE", "TURNS"}
+
+
+def line_parts(line: RawLine, node: object) -> tuple[str, ...]:
+    """The parts of a line that stand in columns of their own: keyword and cells of a row, the words of a fabric.
+
+    Any other line is one part. The line has no slip.
+    """
+    if isinstance(node, Row):
+        return ("row", *(_cell(cell) for cell in node.cells))
+    tokens = list(parse_line(line.text).scan_values(lambda value: isinstance(value, Token)))
+    if isinstance(node, FabricDeclaration):
+        first = [_token(token) for token in tokens[:4]]
+        return (*first, " ".join(_token(token) for token in tokens[4:])) if len(tokens) > 4 else tuple(first)
+    return (_joined(tokens),)
+
+
+def _joined(tokens: list[Token]) -> str:
+    in_colouring = tokens[0].type == "COLOURING"
+    text = ""
+    glued = True
+    for token in tokens:
+        close = glued or token.type in _TIGHT_BEFORE or (in_colouring and token.type == "EQUALS")
+        text += _token(token) if close else f" {_token(token)}"
+        glued = token.type in _TIGHT_AFTER or (in_colouring and token.type == "EQUALS")
+    return text
+
+
+def _token(token: Token) -> str:
+    if token.type == "TIMES":
+        return "x"
+    if token.type == "COLOUR":
+        return token.lower()
+    if token.type == "TEXT":
+        return quoted(token)
+    return " ".join(token.split()) if token.type == "NUMBER" else str(token)
+
+
+def quoted(text: str) -> str:
+    """Quoted text with straight marks, unless a straight mark is among the words."""
+    inside = text[1:-1]
+    return text if '"' in inside else f'"{inside}"'
+
+
+def _cell(cell: Cell) -> str:
+    if isinstance(cell, Continue):
+        return cell.span.text
+    turns = "".join(cell.turns)
+    if isinstance(cell, NameCell):
+        return cell.name.span.text + turns
+    if isinstance(cell, PairCell):
+        return f"{cell.left.span.text}{cell.slope}{cell.right.span.text}{turns}"
+    return _shape(cell) + turns
+
+
+def _shape(cell: ShapeCell) -> str:
+    words = [cell.call.shape.span.text]
+    for word in cell.call.words:
+        times = isinstance(word, Word) and word.text == "x"
+        words.append("x" if times else " ".join(word.span.text.split()))
+    return f"({' '.join(words)})"
