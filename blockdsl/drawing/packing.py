@@ -10,11 +10,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, Literal
 
 from blockdsl.drawing.theme import Box
 
 Size = tuple[float, float]
+Order = Literal["tall", "wide", "long", "large"]
+
+_ORDERS: Final[tuple[Order, ...]] = ("tall", "wide", "long", "large")
+_MANY: Final = 200
 
 # Thousands of boxes stay quick when only the last few pages are looked at again for room.
 _OPEN_PAGES: Final = 6
@@ -58,21 +62,27 @@ def pack_fewest(items: Sequence[Item], first: Box, rest: Box, gap_pt: float) -> 
         Item(item.upright) if fits(item.upright, rest) or fits(item.upright, first) else Item(None, item.turned)
         for item in items
     ]
-    plain = pack(stiff, first, rest, gap_pt)
-    free = pack(items, first, rest, gap_pt)
-    return free if _pages(free) < _pages(plain) else plain
+    return min(
+        (pack(choice, first, rest, gap_pt, order) for choice in (stiff, items) for order in _orders(len(items))),
+        key=_pages,
+    )
+
+
+def _orders(count: int) -> tuple[Order, ...]:
+    """The orders to try; for very many boxes the first one alone, which is as good on average and quick."""
+    return _ORDERS if count <= _MANY else _ORDERS[:1]
 
 
 def _pages(places: Sequence[Place]) -> int:
     return max((place.page for place in places), default=-1) + 1
 
 
-def pack(items: Sequence[Item], first: Box, rest: Box, gap_pt: float) -> tuple[Place, ...]:
+def pack(items: Sequence[Item], first: Box, rest: Box, gap_pt: float, order: Order) -> tuple[Place, ...]:
     """Place the items, largest first, each on the earliest open page that has room; in the order of the items."""
     pages: list[_Page] = [_Page(first, gap_pt)]
     opened = 0
     places: list[Place] = []
-    for number in sorted(range(len(items)), key=lambda i: (*_rank(items[i]), i)):
+    for number in sorted(range(len(items)), key=lambda i: (*_rank(items[i], order), i)):
         found = None
         for index in range(opened, len(pages)):
             found = pages[index].best(items[number])
@@ -91,10 +101,14 @@ def pack(items: Sequence[Item], first: Box, rest: Box, gap_pt: float) -> tuple[P
     return tuple(sorted(places, key=lambda place: place.item))
 
 
-def _rank(item: Item) -> tuple[float, float]:
-    """Tall boxes first, then wide ones."""
+def _rank(item: Item, order: Order) -> tuple[float, float]:
     width, height = item.upright or item.turned or (0.0, 0.0)
-    return (-height, -width)
+    return {
+        "tall": (-height, -width),
+        "wide": (-width, -height),
+        "long": (-max(width, height), -min(width, height)),
+        "large": (-width * height, -height),
+    }[order]
 
 
 class _Page:

@@ -1,7 +1,8 @@
 """Whether the print came out at actual size: a test square, a short bar, and long bars with a table.
 
 A square of an inch shows that Letter was fitted to A4 as three hundredths of an inch, which is easily overlooked; the
-long bars show it as a fifth. All lengths are exact: the middle of a bar's end strokes, the middle of the square's lines.
+long bars show it as nearly a fifth. All lengths are exact: from the middle of one end stroke to the middle of the
+other, and so for the square's lines.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from blockdsl.drawing.marks import Mark, Path, Text
 from blockdsl.drawing.template_marks import centred
 from blockdsl.drawing.theme import (
     BODY_PT,
+    CONTENT_WIDTH_PT,
     HAIRLINE_PT,
     INK,
     POINTS_PER_CENTIMETRE,
@@ -23,20 +25,20 @@ from blockdsl.drawing.theme import (
     SMALL_PT,
     THIN_PT,
 )
-from blockdsl.drawing.typeset import measure, wrap
+from blockdsl.drawing.typeset import measure
 from blockdsl.facts.blockfacts import RulerUnit
 
 TEST_SQUARE_PT: Final = POINTS_PER_INCH
 SHORT_BAR_PT: Final = 5 * POINTS_PER_CENTIMETRE
 INCH_BAR_PT: Final = 6 * POINTS_PER_INCH
 CENTIMETRE_BAR_PT: Final = 15 * POINTS_PER_CENTIMETRE
-ACTUAL_SIZE: Final = "Print at actual size (100 %), not fit to page"
+ACTUAL_SIZE: Final = ("Print at actual size (100 %),", "not fit to page")
 
 # What each bar may measure, in sixteenths of an inch and in millimetres: from 94 % to 104 %.
 _INCH_READINGS: Final = tuple(Fraction(sixteenths, 16) for sixteenths in (90, 92, 93, 94, 95, 96, 97, 98, 100))
 _CENTIMETRE_READINGS: Final = tuple(Fraction(mm, 10) for mm in (141, 144, 146, 147, 149, 150, 151, 153, 156))
-_COLUMN_PT: Final = 43.0
 _LABEL_PT: Final = 112.0
+_COLUMN_PT: Final = (CONTENT_WIDTH_PT - _LABEL_PT) / len(_INCH_READINGS)
 
 
 def square_and_bar(x: float, y: float) -> tuple[Mark, ...]:
@@ -45,13 +47,12 @@ def square_and_bar(x: float, y: float) -> tuple[Mark, ...]:
     square = ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
     middle = x + side / 2
     bar_x, bar_y = x + side + 20.0, y + side - 20.0
-    note = wrap(ACTUAL_SIZE, BODY_PT, "bold", SHORT_BAR_PT + 2.0)
     return (
         Path((square,), stroke=INK, stroke_width_pt=THIN_PT),
         centred((middle, y + 24.0), "test square", SMALL_PT, colour=QUIET),
         centred((middle, y + 37.0), "1 in", BODY_PT, "bold"),
         centred((middle, y + 50.0), "each side", SMALL_PT, colour=QUIET),
-        *(Text(bar_x, y + 7.0 + row * 12.0, words, BODY_PT, "bold") for row, words in enumerate(note)),
+        *(Text(bar_x, y + 7.0 + row * 12.0, words, BODY_PT, "bold") for row, words in enumerate(ACTUAL_SIZE)),
         *ruled_bar(bar_x, bar_y, SHORT_BAR_PT, 5),
         centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), "5 cm", SMALL_PT, colour=QUIET),
     )

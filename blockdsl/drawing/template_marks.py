@@ -6,7 +6,7 @@ from math import atan2, cos, degrees, hypot, sin
 from typing import Final
 
 from blockdsl.drawing.marks import Mark, Path, Text, Weight
-from blockdsl.drawing.theme import ACCENT, HAIRLINE_PT, INK, QUIET, SMALL_PT, THIN_PT, Box
+from blockdsl.drawing.theme import ACCENT, HAIRLINE_PT, INK, QUIET, RULE, SMALL_PT, THIN_PT, TINT, Box
 from blockdsl.drawing.tiling_clip import Dot, Ring
 from blockdsl.drawing.typeset import cap_height, measure
 
@@ -120,12 +120,10 @@ def tile_map(box: Box, outline: Ring, tiles: tuple[tuple[str, Box], ...], curren
         corners = (small(tile.x_pt, tile.y_pt), small(tile.right_pt, tile.bottom_pt))
         (x0, y0), (x1, y1) = corners
         ring = ((x0, y0), (x1, y0), (x1, y1), (x0, y1))
-        marks.append(
-            Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT)
-        )
+        marks.append(Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT))
         size = min(SMALL_PT, (y1 - y0) * 0.6, (x1 - x0) * 0.8)
         if size >= 3:
             weight: Weight = "bold" if here else "regular"
             marks.append(centred(((x0 + x1) / 2, (y0 + y1) / 2), name, size, weight, ACCENT if here else QUIET))
     shape = tuple(small(x, y) for x, y in outline)
-    return (Path((shape,), stroke=INK, stroke_width_pt=THIN_PT), *marks)
+    return (Path((shape,), fill=TINT, stroke=RULE, stroke_width_pt=THIN_PT), *marks)

@@ -6,6 +6,7 @@ Small templates are packed many to a page, large ones run over tiles, and every 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.drawing.flow import moved
@@ -13,11 +14,11 @@ from blockdsl.drawing.marks import Document, Figure, Mark, Page
 from blockdsl.drawing.packing import Item, fits, pack_fewest
 from blockdsl.drawing.scale_check import TEST_SQUARE_PT, square_and_bar
 from blockdsl.drawing.template_marks import cutting_lines, sewing_lines
-from blockdsl.drawing.templates_head import foot, head
+from blockdsl.drawing.templates_head import contents, foot, head
 from blockdsl.drawing.templates_pattern import POINTS_PER_UNIT, Pattern, pattern_of, quarter_turn
 from blockdsl.drawing.templates_tiles import tile_marks, tiled
-from blockdsl.drawing.templates_words import Drawn, words_beside, words_inside
-from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
+from blockdsl.drawing.templates_words import Drawn, letter_inside, set_words, words_beside, words_inside
+from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, SMALL_PT, Box, Paper, paper_named
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import bounding_box
@@ -48,13 +49,20 @@ def template_pages(facts: BlockFacts, *, paper: str) -> Document:
     room = _room(sheet)
     first = Box(room.x_pt, first_y, room.width_pt, room.bottom_pt - first_y)
     patterns = [pattern_of(template, facts) for template in facts.templates]
-    small = [pattern for pattern in patterns if _fits_a_page(pattern, room)]
-    pages = _packed(small, first, room)
-    pages[0][:0] = top
+    pages = _packed([pattern for pattern in patterns if _fits_a_page(pattern, room)], first, room, _strip(sheet))
     for pattern in patterns:
         if not _fits_a_page(pattern, room):
             pages += _tile_pages(pattern, room, _strip(sheet))
+    pages[0] = _Sheet((*top, *pages[0].marks, *contents([page.letters for page in pages], _strip(sheet))))
     return _document(facts, sheet, pages)
+
+
+@dataclass(frozen=True, slots=True)
+class _Sheet:
+    """A page before its scale check and foot, and the letters that the contents name for it."""
+
+    marks: tuple[Mark, ...]
+    letters: tuple[str, ...] = ()
 
 
 def templates_too_large(facts: BlockFacts) -> tuple[str, ...]:
@@ -91,41 +99,59 @@ def _fits_a_page(pattern: Pattern, room: Box) -> bool:
     return fits((width, height), room) or fits((height, width), room)
 
 
+def _outlines(pattern: Pattern) -> tuple[Mark, ...]:
+    return cutting_lines((pattern.cutting,), closed=True), sewing_lines((pattern.sewing,), closed=True)
+
+
 def _drawn(pattern: Pattern) -> Drawn:
     """A template with its words, wherever those go."""
-    outlines = (
-        cutting_lines((pattern.cutting,), closed=True),
-        sewing_lines((pattern.sewing,), closed=True),
-    )
+    outlines = _outlines(pattern)
     inside = words_inside(pattern, pattern.sewing)
     if inside is None:
         return words_beside(pattern, outlines)
     return Drawn(pattern.width_pt, pattern.height_pt, (*outlines, *inside))
 
 
-def _packed(patterns: Sequence[Pattern], first: Box, room: Box) -> list[list[Mark]]:
+def _packed(patterns: Sequence[Pattern], first: Box, room: Box, strip: Box) -> list[_Sheet]:
     """The pages of those templates that fit one; at least one page."""
     ways = [(_drawn(pattern), _drawn(quarter_turn(pattern))) for pattern in patterns]
     items = [Item((a.width_pt, a.height_pt), (b.width_pt, b.height_pt)) for a, b in ways]
-    places = pack_fewest(items, first, room, _GAP_PT)
-    pages: list[list[Mark]] = [[] for _ in range(max((place.page for place in places), default=0) + 1)]
+    # A template that all but fills the page and has no room inside leaves its words to the foot of a page of its own.
+    shared = [number for number, item in enumerate(items) if fits(item.upright, room) or fits(item.turned, room)]
+    alone = sorted(set(range(len(items))).difference(shared))
+    places = pack_fewest([items[number] for number in shared], first, room, _GAP_PT)
+    pages: list[list[tuple[str, Mark]]] = [[] for _ in range(max((place.page for place in places), default=0) + 1)]
     for place in places:
-        drawn = ways[place.item][place.turned]
-        marks = moved(drawn.marks, place.x_pt, place.y_pt)
-        pages[place.page].append(Figure(patterns[place.item].alternative, marks))
-    return pages
+        number = shared[place.item]
+        marks = moved(ways[number][place.turned].marks, place.x_pt, place.y_pt)
+        pages[place.page].append((patterns[number].letter, Figure(patterns[number].alternative, marks)))
+    sheets = [_Sheet(tuple(mark for _, mark in page), tuple(sorted(letter for letter, _ in page))) for page in pages]
+    return sheets + [_own_page(patterns[number], room, strip) for number in alone]
 
 
-def _tile_pages(pattern: Pattern, room: Box, strip: Box) -> list[list[Mark]]:
+def _own_page(pattern: Pattern, room: Box, strip: Box) -> _Sheet:
+    stood = pattern if fits((pattern.width_pt, pattern.height_pt), room) else quarter_turn(pattern)
+    shape = (*_outlines(stood), *(letter_inside(stood, stood.sewing) or ()))
+    words = set_words(stood.letter, stood.title, stood.lines, 20.0, SMALL_PT, strip.width_pt - 30.0, stacked=False)
+    figure = Figure(
+        stood.alternative, (*moved(shape, room.x_pt, room.y_pt), *moved(words.marks, strip.x_pt, strip.y_pt))
+    )
+    return _Sheet((figure,), (stood.letter,))
+
+
+def _tile_pages(pattern: Pattern, room: Box, strip: Box) -> list[_Sheet]:
     stood, tiling = tiled(pattern, room.width_pt, room.height_pt)
-    return [list(tile_marks(stood, tiling, number, room, strip)) for number in range(len(tiling.tiles))]
+    return [
+        _Sheet(tile_marks(stood, tiling, number, room, strip), (f"{stood.letter} (tile {number + 1})",))
+        for number in range(len(tiling.tiles))
+    ]
 
 
-def _document(facts: BlockFacts, sheet: Paper, pages: Sequence[Sequence[Mark]]) -> Document:
+def _document(facts: BlockFacts, sheet: Paper, pages: Sequence[_Sheet]) -> Document:
     box = sheet.content
     check = square_and_bar(box.x_pt, box.bottom_pt - FOOTER_HEIGHT_PT - TEST_SQUARE_PT)
     finished = tuple(
-        Page(sheet.width_pt, sheet.height_pt, (*marks, *check, *foot(facts, box, number, len(pages))))
-        for number, marks in enumerate(pages, 1)
+        Page(sheet.width_pt, sheet.height_pt, (*page.marks, *check, *foot(facts, box, number, len(pages))))
+        for number, page in enumerate(pages, 1)
     )
     return Document(f"{facts.name}: templates", finished, subject="Patchwork templates at full size")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.drawing.lengths import show_extent, show_measure
@@ -42,6 +43,8 @@ def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     marks += long_bars(box.x_pt, y)
     y += LONG_BARS_HEIGHT_PT - 6.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
+    if not facts.templates:
+        marks.append(Text(box.x_pt, y + 24.0, "This block has no templates: the ruler cuts all its pieces.", BODY_PT))
     return tuple(marks), y + 12.0
 
 
@@ -52,12 +55,14 @@ def _subtitle(facts: BlockFacts) -> str:
 def _columns(marks: list[Mark], facts: BlockFacts, box: Box, top: float) -> float:
     """How to use the templates, and the cautions, side by side; the y below the longer of the two."""
     seam = show_measure(facts.seam, facts.unit)
+    sewing = f"Cut on the solid line and sew on the dashed line; between them is the seam allowance of {seam}."
+    grain = (
+        "Lay the template on the right side of the fabric with its words upward, its arrow along the straight grain."
+    )
     use = (
         "Measure the test square and the bars below before you cut. If they are not right, print again at actual size.",
-        "Cut on the solid line and sew on the dashed line; the seam allowance between them is "
-        f"{seam}. The sharp points are trimmed so that the pieces meet edge to edge.",
-        "Lay the arrow along the straight grain of the fabric. “Cut 4” is the number for one block. A letter "
-        "ending in r is a mirror image: do not turn its template over.",
+        f"{sewing} Sharp points are trimmed.",
+        f"{grain} The number to cut is for one block.",
     )
     care = (
         "Close the rotary cutter after every cut, and cut away from yourself on a mat.",
@@ -84,6 +89,30 @@ def _list(marks: list[Mark], title: str, entries: tuple[str, ...], box: Box, *, 
             y += size * _LEADING
         y += 3.0
     return y
+
+
+def contents(letters: Sequence[Sequence[str]], box: Box) -> tuple[Mark, ...]:
+    """Which template is on which page, in the box on the first page; left out when it needs more lines than fit."""
+    if not any(letters):
+        return ()
+    tiles: dict[str, list[int]] = {}
+    parts = []
+    for page, names in enumerate(letters, 1):
+        whole = [name for name in names if " (tile" not in name]
+        if whole:
+            parts.append(f"page {page}: {', '.join(whole)}")
+        for name in names:
+            if name not in whole:
+                tiles.setdefault(name.split(" (")[0], []).append(page)
+    parts += [f"pages {pages[0]}–{pages[-1]}: {name} in {len(pages)} tiles" for name, pages in tiles.items()]
+    rows = [row for part in parts for row in wrap(part, SMALL_PT, "regular", box.width_pt)]
+    if len(rows) * 10.0 > box.height_pt - 14.0:
+        rows = wrap(" · ".join(parts), SMALL_PT, "regular", box.width_pt)
+    if len(rows) * 10.0 > box.height_pt - 14.0:
+        return ()
+    title = Text(box.x_pt, box.y_pt + 7.0, "Where to find the templates", BODY_PT, "bold")
+    lines = (Text(box.x_pt, box.y_pt + 22.0 + k * 10.0, row, SMALL_PT, colour=QUIET) for k, row in enumerate(rows))
+    return (title, *lines)
 
 
 def foot(facts: BlockFacts, box: Box, page: int, pages: int) -> tuple[Mark, ...]:

@@ -8,14 +8,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from blockdsl.drawing.lengths import show_extent
-from blockdsl.drawing.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
+from blockdsl.drawing.lengths import show_extent, show_measure
+from blockdsl.drawing.theme import BODY_PT, POINTS_PER_CENTIMETRE, POINTS_PER_INCH
 from blockdsl.drawing.tiling_clip import Dot, Ring, bounds
+from blockdsl.drawing.typeset import ellipsis
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
 from blockdsl.geometry import Polygon, to_float
 from blockdsl.geometry.offset import trim_points
 
 POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
+_NAME_WIDTH_PT: Final = 150.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,13 +69,25 @@ def _ring(polygon: Polygon, scale: float) -> Ring:
 def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
     labels = {fabric.name: fabric.label for fabric in facts.fabrics}
     cut = ", ".join(f"{count} {labels.get(name, name)}" for name, count in template.uses)
-    lines = [f"finished {show_extent(template.finished, facts.unit)}"]
+    lines = [_finished(template, facts.unit)]
     if template.uses:
         lines.append(f"cut {cut}")
     if template.mirror_of is not None:
         lines.append(f"mirror image of {template.mirror_of}")
-    lines.append(facts.name)
+    lines.append(ellipsis(facts.name, BODY_PT, "regular", _NAME_WIDTH_PT))
     return tuple(lines)
+
+
+def _finished(template: TemplateFacts, unit: RulerUnit) -> str:
+    """The finished size as the trade says it for the shape: a square by one side, a triangle by its legs."""
+    first = show_measure(template.finished[0], unit)
+    if template.shape == "square":
+        return f"finished {first} square"
+    if template.shape == "half-square triangle":
+        return f"finished {first}, short sides"
+    if template.shape == "quarter-square triangle":
+        return f"finished {first}, long side"
+    return f"finished {show_extent(template.finished, unit)}"
 
 
 def quarter_turn(pattern: Pattern) -> Pattern:

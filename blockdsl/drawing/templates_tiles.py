@@ -62,7 +62,7 @@ def tile_marks(pattern: Pattern, tiling: Tiling, number: int, area_box: Box, str
     return (figure, *_strip(pattern, tiling, number, strip))
 
 
-def _mark_room(x: float, y: float, upright: bool) -> Ring:  # noqa: FBT001 - as the join says it
+def _mark_room(x: float, y: float, upright: bool) -> Ring:
     across, along = (MARK_ACROSS_PT, MARK_ALONG_PT) if upright else (MARK_ALONG_PT, MARK_ACROSS_PT)
     return box_ring(Box(x - across, y - along, 2 * across, 2 * along))
 
@@ -95,9 +95,10 @@ def _words_at_join(
     near = join.at_pt + gap if ahead else join.at_pt - gap - height
     blocks = [*outlines, *taken]
     for at in steps:
-        room = (
-            Box(near - 1, at - 2, height + 2, length + 4) if join.upright else Box(at - 2, near - 1, length + 4, height + 2)
-        )
+        across, along = (near - 1, height + 2), (at - 2, length + 4)
+        room = Box(across[0], along[0], across[1], along[1])
+        if not join.upright:
+            room = Box(along[0], across[0], along[1], across[1])
         if any(meets_box(ring, room) for ring in blocks):
             continue
         if join.upright:

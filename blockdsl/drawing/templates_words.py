@@ -162,4 +162,3 @@ def _leader_end(ring: Ring, y: float) -> Dot:
         return centroid(ring)
     low, high = found[-1]
     return max(high - 2.5, (low + high) / 2), y
-

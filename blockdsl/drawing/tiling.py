@@ -23,6 +23,7 @@ OVERLAP_PT: Final = 16 * POINTS_PER_MILLIMETRE
 MARK_ALONG_PT: Final = 9.0
 MARK_ACROSS_PT: Final = 20.0
 _FROM_CORNER_PT: Final = 26.0
+_LETTERS: Final = "abcdefghjkmnpqrstuvwxyz"  # without i, l and o, which look like figures
 _CHOICES: Final = 24
 _LEAST_AREA_PT2: Final = 1e-3
 
@@ -173,6 +174,6 @@ def _letter(number: int) -> str:
     name = ""
     number += 1
     while number:
-        number, place = divmod(number - 1, 26)
-        name = chr(ord("a") + place) + name
+        number, place = divmod(number - 1, len(_LETTERS))
+        name = _LETTERS[place] + name
     return name

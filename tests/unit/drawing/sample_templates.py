@@ -10,6 +10,7 @@ from blockdsl.geometry import Exact, Point, Polygon, Surd, square_root
 from blockdsl.geometry.offset import offset_outward
 
 QUARTER = Fraction(1, 4)
+HALF = Fraction(1, 2)
 ROOT_TWO: Fraction | Surd = square_root(Fraction(2))
 Corner = tuple[int | Fraction | Surd, int | Fraction | Surd]
 
@@ -31,15 +32,14 @@ def template(
     grain: Corner = (0, 1),
     uses: Sequence[tuple[str, int]] = (("fog", 4),),
     mirror_of: str | None = None,
-    seam: Fraction = QUARTER,
 ) -> TemplateFacts:
-    """One template; its cutting outline is the sewing outline offset by the seam."""
+    """One template; its cutting outline is the sewing outline with a quarter inch around it."""
     return TemplateFacts(
         label,
         shape,
         (_exact(finished[0]), _exact(finished[1])),
         sewing,
-        offset_outward(sewing, seam),
+        offset_outward(sewing, QUARTER),
         (_exact(grain[0]), _exact(grain[1])),
         tuple(uses),
         mirror_of,
@@ -87,8 +87,14 @@ def small_templates() -> tuple[TemplateFacts, ...]:
         ),
         parallelogram("E"),
         parallelogram("Er", mirror_of="E"),
-        square("F", Fraction(1, 2)),
-        template("G", "rectangle", (Fraction(1, 2), 6), outline((0, 0), (6, 0), (6, Fraction(1, 2)), (0, Fraction(1, 2))), (1, 0)),
+        square("F", HALF),
+        template(
+            "G",
+            "rectangle",
+            (HALF, 6),
+            outline((0, 0), (6, 0), (6, HALF), (0, HALF)),
+            (1, 0),
+        ),
     )
 
 
