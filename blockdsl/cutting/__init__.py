@@ -1,8 +1,13 @@
 """What to cut.
 
-Takes:    the making.
-Gives:    the cut list: pieces with their allowance, and how each is sub-cut.
-Measures: exact, rounded up once to the ruler's measure.
+Takes:    the model and its making.
+Gives:    the cut list: pieces of cloth with their allowance, how many, and how each is sub-cut; templates.
+Measures: exact, then rounded up once to what the ruler reads.
 Reports:  what cannot be cut.
 Does not know: paper, pixels.
 """
+
+from blockdsl.cutting.cutlist import Cut, cut_list
+from blockdsl.cutting.templates import Template, templates
+
+__all__ = ["Cut", "Template", "cut_list", "templates"]

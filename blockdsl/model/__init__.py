@@ -8,7 +8,7 @@ Does not know: seams sewn, paper.
 """
 
 from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, Patch, UnitPlace
-from blockdsl.model.fabric import Fabric, contrast, luminance, value_of
+from blockdsl.model.fabric import Fabric, RulerUnit, contrast, luminance, value_of
 
 __all__ = [
     "BlockDesign",
@@ -17,6 +17,7 @@ __all__ = [
     "Fabric",
     "Filling",
     "Patch",
+    "RulerUnit",
     "UnitPlace",
     "contrast",
     "luminance",

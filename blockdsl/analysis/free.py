@@ -1,0 +1,55 @@
+"""Free patches: straight-sided outlines in grid coordinates."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from blockdsl.analysis.names import Names
+from blockdsl.diagnostics import Problems, Span
+from blockdsl.geometry import Point
+from blockdsl.geometry.polygon import clockwise, drop_straight_corners, is_simple
+from blockdsl.model import Patch
+from blockdsl.syntax import ast
+
+FEWEST_CORNERS = 3
+MOST_CORNERS = 200
+
+
+def lay_free_patches(
+    lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction, names: Names, problems: Problems
+) -> tuple[Patch, ...] | None:
+    """The patches of `patch` lines, scaled from their `grid` to width × height; None when one is at fault."""
+    if any(isinstance(line, ast.Damaged) for line in lines):
+        return None
+    extent = next((line for line in lines if isinstance(line, ast.GridExtent)), None)
+    drawn = [line for line in lines if isinstance(line, ast.FreePatch)]
+    if extent is None or not drawn:
+        what = "`patch` lines" if extent else "`row` lines, or a `grid` line with `patch` lines"
+        problems.report("rows-missing", title, kind="block or unit", name=title.text, help=f"give it {what}")
+        return None
+    if extent.across.value <= 0 or extent.down.value <= 0:
+        problems.report("length-not-positive", extent.span, what="the grid")
+        return None
+    scale = (width / extent.across.value, height / extent.down.value)
+    patches = [_patch(line, scale, names, problems) for line in drawn]
+    found = tuple(patch for patch in patches if patch is not None)
+    return found if len(found) == len(patches) else None
+
+
+def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Names, problems: Problems) -> Patch | None:
+    if line.fabric.text not in names.fabrics:
+        near = names.nearest(line.fabric.text)
+        help_text = f"did you mean `{near}`?" if near else f"declare it with a `fabric {line.fabric.text}` line"
+        problems.report("name-unknown", line.fabric.span, kind="fabric", name=line.fabric.text, help=help_text)
+        return None
+    outline = tuple(Point(corner.x * scale[0], corner.y * scale[1]) for corner in line.corners)
+    outline = drop_straight_corners(outline) if len(outline) >= FEWEST_CORNERS else outline
+    if len(outline) < FEWEST_CORNERS or len(outline) > MOST_CORNERS:
+        help_text = f"a patch has from {FEWEST_CORNERS} to {MOST_CORNERS} corners that do not lie on one line"
+        problems.report("patch-too-few-corners", line.span, help=help_text)
+        return None
+    if not is_simple(outline):
+        problems.report("patch-not-simple", line.span, help="name the corners in order round the patch")
+        return None
+    return Patch(line.fabric.text, clockwise(outline))

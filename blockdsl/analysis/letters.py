@@ -1,0 +1,77 @@
+"""One letter for each different patch of a block.
+
+Letters go by shape alone, in reading order, so that they stay when the colours change. Patches that are the
+same up to turning share a letter; a mirror image takes the letter of its partner with an r (reversed).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+from dataclasses import dataclass
+
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.recognise import Recognised, congruence_key, mirrored_key, recognise
+from blockdsl.model import Patch
+
+ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
+
+@dataclass(frozen=True, slots=True)
+class Lettered:
+    """The letter of each patch, and for each letter its shape, its first patch and whose mirror image it is."""
+
+    letters: tuple[str, ...]
+    shapes: dict[str, Recognised]
+    first: dict[str, Polygon]
+    mirror_of: dict[str, str]
+
+
+def letter_patches(patches: Sequence[Patch]) -> Lettered:
+    """Give every patch its letter."""
+    by_look: dict[tuple[Exact, ...], str] = {}
+    by_key: dict[Hashable, str] = {}
+    given = Lettered((), {}, {}, {})
+    letters: list[str] = []
+    for patch in patches:
+        look = _look(patch.outline)
+        letter = by_look.get(look)
+        if letter is None:
+            letter = _letter_of(patch.outline, by_key, given)
+            by_look[look] = letter
+        letters.append(letter)
+    return Lettered(tuple(letters), given.shapes, given.first, given.mirror_of)
+
+
+def _look(outline: Polygon) -> tuple[Exact, ...]:
+    """The outline as seen from its first corner: patches that look the same need no second thought."""
+    x, y = outline[0]
+    flat: list[Exact] = []
+    for corner in outline[1:]:
+        flat += (corner.x - x, corner.y - y)
+    return tuple(flat)
+
+
+def _letter_of(outline: Polygon, by_key: dict[Hashable, str], given: Lettered) -> str:
+    key = congruence_key(outline)
+    if key in by_key:
+        return by_key[key]
+    partner = by_key.get(mirrored_key(outline))
+    if partner is not None:
+        letter = f"{partner}r"
+        given.mirror_of[letter] = partner
+    else:
+        letter = spell(len(given.shapes) - len(given.mirror_of))
+    by_key[key] = letter
+    given.shapes[letter] = recognise(outline)
+    given.first[letter] = outline
+    return letter
+
+
+def spell(number: int) -> str:
+    """A, B, … Z, AA, AB, … for 0, 1, 2, …"""
+    letters = ""
+    number += 1
+    while number:
+        number, place = divmod(number - 1, len(ALPHABET))
+        letters = ALPHABET[place] + letters
+    return letters

@@ -1,0 +1,132 @@
+"""Bringing files together, and the one table of names that cells may say."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from blockdsl.analysis.reading import CannotRead, Reader
+from blockdsl.diagnostics import Problems, Source, Span, nearest_word
+from blockdsl.model import Fabric, RulerUnit, value_of
+from blockdsl.syntax import ast
+from blockdsl.syntax.parse import parse
+
+Named = ast.FabricDeclaration | ast.UnitDeclaration
+VALUES = ("light", "medium", "dark")
+
+
+@dataclass(slots=True)
+class Names:
+    """Fabrics and units by name, blocks by title. `main` is the file that was asked for; `files` all that were read."""
+
+    main: ast.File
+    files: list[ast.File] = field(default_factory=list)
+    fabrics: dict[str, Fabric] = field(default_factory=dict)
+    units: dict[str, ast.UnitDeclaration] = field(default_factory=dict)
+    blocks: dict[str, ast.BlockDeclaration] = field(default_factory=dict)
+    declared: dict[str, Named] = field(default_factory=dict)
+    incomplete: bool = False
+    """Some declaration could not be read: an unknown name may be in it and is not reported."""
+
+    def nearest(self, word: str) -> str | None:
+        """The fabric or unit that was probably meant."""
+        return nearest_word(word, [*self.fabrics, *self.units])
+
+
+def bring_together(source: Source, reader: Reader, problems: Problems) -> Names:
+    """Parse a file and all that it uses; a file's own declarations stand over those it brings in."""
+    main = parse(source, problems)
+    names = Names(main)
+    _gather(main, reader, problems, names, (source.name,))
+    return names
+
+
+def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
+    names.files.append(file)
+    own: set[str] = set()
+    for declaration in file.declarations:
+        match declaration:
+            case ast.Use():
+                _use(declaration, reader, problems, names, chain)
+            case ast.Damaged():
+                names.incomplete = True
+            case ast.BlockDeclaration():
+                _declare_block(declaration, problems, names, own, file)
+            case ast.FabricDeclaration() | ast.UnitDeclaration():
+                _declare(declaration, problems, names, own, file)
+
+
+def _use(use: ast.Use, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
+    try:
+        found = reader.library(use.path.text) if use.library else reader.used(use.path.text, chain[-1])
+    except CannotRead as fault:
+        problems.report(fault.code, use.path.span, help=fault.help, **fault.values)
+        names.incomplete = True
+        return
+    if found.name in chain:
+        problems.report("use-cycle", use.path.span, path=use.path.text, help="take one of the two `use` lines out")
+        return
+    if any(known.source.name == found.name for known in names.files):
+        return
+    _gather(parse(found, problems), reader, problems, names, (*chain, found.name))
+
+
+def _stands(name: str, before: Span, own: set[str], file: ast.File) -> bool:
+    """Whether an earlier declaration of the same name gives way: brought in from another file, and not one of ours."""
+    return name not in own and before.source is not file.source
+
+
+def _declare(declaration: Named, problems: Problems, names: Names, own: set[str], file: ast.File) -> None:
+    name = declaration.name.text
+    before = names.declared.get(name)
+    if before and not _stands(name, before.span, own, file):
+        _report_twice(problems, declaration.name.span, before.name.span, name)
+        return
+    own.add(name)
+    names.declared[name] = declaration
+    names.fabrics.pop(name, None)
+    names.units.pop(name, None)
+    if isinstance(declaration, ast.UnitDeclaration):
+        names.units[name] = declaration
+    else:
+        names.fabrics[name] = _fabric(declaration, problems)
+
+
+def _report_twice(problems: Problems, here: Span, before: Span, name: str) -> None:
+    related = ((before, "first declared here"),)
+    problems.report("name-twice", here, kind="name", name=name, related=related, help="give one of them another name")
+
+
+def _fabric(declaration: ast.FabricDeclaration, problems: Problems) -> Fabric:
+    value = value_of(declaration.colour)
+    match declaration.value:
+        case ast.Word(text="light" | "medium" | "dark" as said):
+            value = said
+        case ast.Word(span, text):
+            problems.report("value-unknown", span, name=text, help=f"a fabric is {', '.join(VALUES[:2])} or dark")
+        case None:
+            pass
+    name, label = declaration.name.text, declaration.label.text
+    return Fabric(name, label, declaration.colour, value, declaration.directional, _width(declaration, problems))
+
+
+def _width(declaration: ast.FabricDeclaration, problems: Problems) -> tuple[Fraction, RulerUnit] | None:
+    said = declaration.width
+    if said is None:
+        return None
+    if said.value <= 0:
+        problems.report("length-not-positive", said.span, what="the width of a fabric")
+        return None
+    return (said.value, "in") if said.unit == "in" else (said.value / (10 if said.unit == "mm" else 1), "cm")
+
+
+def _declare_block(
+    block: ast.BlockDeclaration, problems: Problems, names: Names, own: set[str], file: ast.File
+) -> None:
+    key = block.name.text
+    before = names.blocks.get(key)
+    if before and not _stands(f'"{key}"', before.span, own, file):
+        _report_twice(problems, block.name.span, before.name.span, key)
+        return
+    own.add(f'"{key}"')
+    names.blocks[key] = block

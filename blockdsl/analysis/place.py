@@ -1,0 +1,304 @@
+"""Placing cells: units looked up, turned, nested and laid down in their boxes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from blockdsl.analysis.free import lay_free_patches
+from blockdsl.analysis.grid import Grid, Region, lines_at, read_grid
+from blockdsl.analysis.names import Names
+from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.geometry import Exact, Point
+from blockdsl.geometry.polygon import translate
+from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
+from blockdsl.model import Filling, Patch, UnitPlace
+from blockdsl.syntax import ast
+from blockdsl.units import SHAPES
+from blockdsl.units.outlines import box
+from blockdsl.units.words import WordReader
+
+MOST_NESTING = 32
+MOST_PATCHES = 100_000
+ZERO = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """What fills a box: patches and units with the box's top left corner as origin."""
+
+    patches: tuple[Patch, ...]
+    units: tuple[UnitPlace, ...]
+
+
+class Placer:
+    """Lays units into boxes; each unit is laid out once for each size and turn."""
+
+    def __init__(self, names: Names, problems: Problems) -> None:
+        """`names` is the table of fabrics and units."""
+        self._names = names
+        self._problems = problems
+        self._grids: dict[str, Grid | None] = {}
+        self._laid: dict[tuple[str, Exact, Exact], Layout | None] = {}
+        self._shaped: dict[tuple[Filling, Exact, Exact, Symmetry, str | None], Layout] = {}
+        self._inside: list[str] = []
+        self._reported: set[tuple[str, Span]] = set()
+
+    # --- a whole grid -------------------------------------------------------------------------
+
+    def lay_lines(
+        self, lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction
+    ) -> tuple[Layout | None, tuple[Fraction, ...], tuple[Fraction, ...]]:
+        """Fill width × height with the rows or free patches of a block; also gives its grid lines."""
+        if not any(isinstance(line, ast.Row) for line in lines):
+            layout = lay_free_patches(lines, title, width, height, self._names, self._problems)
+            return layout and Layout(layout, ()), *_even_lines(lines, width, height)
+        grid = self._grid(title.text, lines, title)
+        if grid is None:
+            return None, (), ()
+        xs, ys = lines_at(grid.columns, width), lines_at(grid.heights, height)
+        return self._lay_grid(grid, xs, ys), xs, ys
+
+    def _grid(self, key: str, lines: Sequence[ast.BlockLine], title: Span) -> Grid | None:
+        if key not in self._grids:
+            if any(isinstance(line, ast.FreePatch | ast.GridExtent) for line in lines):
+                span = next(line.span for line in lines if isinstance(line, ast.FreePatch | ast.GridExtent))
+                help_text = "make the free patches a unit of their own and put its name into a cell"
+                self._problems.report("grid-mixed", span, help=help_text)
+                self._grids[key] = None
+            else:
+                self._grids[key] = read_grid(lines, title, self._problems)
+        return self._grids[key]
+
+    def _lay_grid(self, grid: Grid, xs: Sequence[Fraction], ys: Sequence[Fraction]) -> Layout | None:
+        patches: list[Patch] = []
+        units: list[UnitPlace] = []
+        complete = True
+        fabrics = self._names.fabrics
+        for region in grid.regions:
+            left, top, right, bottom = xs[region.left], ys[region.top], xs[region.right], ys[region.bottom]
+            cell = region.cell
+            if isinstance(cell, ast.NameCell) and cell.name.text in fabrics:
+                # By far the commonest cell; a plain rectangle looks the same however it is turned.
+                patches.append(Patch(cell.name.text, box(left, top, right, bottom)))
+                continue
+            layout = self._lay_cell(region, right - left, bottom - top)
+            if layout is None:
+                complete = False
+            else:
+                _put(layout, left, top, patches, units)
+            if len(patches) > MOST_PATCHES:
+                self._once("too-many-patches", cell.span, help=f"a block has at most {MOST_PATCHES:,} patches")
+                return None
+        return Layout(tuple(patches), tuple(units)) if complete else None
+
+    # --- one cell ------------------------------------------------------------------------------
+
+    def _lay_cell(self, region: Region, width: Fraction, height: Fraction) -> Layout | None:
+        cell = region.cell
+        symmetry = from_turns("".join(cell.turns))
+        natural = symmetry.inverse.turned_extent(width, height)
+        match cell:
+            case ast.PairCell():
+                filling = self._pair(cell)
+                return filling and self._fit(filling, None, cell.span, natural, symmetry)
+            case ast.ShapeCell():
+                filling = self._filling(cell.call)
+                return filling and self._fit(filling, None, cell.span, natural, symmetry)
+            case ast.NameCell():
+                return self._lay_named(cell, natural, symmetry)
+
+    def _pair(self, cell: ast.PairCell) -> Filling | None:
+        if not all([self._fabric(cell.left), self._fabric(cell.right)]):
+            return None
+        # The back slash is the mirror image of the slash: the left word stays on the left.
+        return Filling("half" if cell.slope == "/" else "half\\", (cell.left.text, cell.right.text))
+
+    def _filling(self, call: ast.ShapeCall) -> Filling | None:
+        shape = SHAPES.get(call.shape.text)
+        if shape is None:
+            near = nearest_word(call.shape.text, SHAPES)
+            help_text = f"did you mean `{near}`?" if near else f"the shapes are {', '.join(SHAPES)}"
+            self._once("shape-unknown", call.shape.span, name=call.shape.text, help=help_text)
+            return None
+        filling = shape.read(WordReader(call.words))
+        if filling is None:
+            help_text = f"write it as `{shape.usage}`: {shape.summary}"
+            self._once("shape-words", call.span, shape=shape.name, usage=shape.usage, help=help_text)
+            return None
+        known = [self._fabric(word) for word in call.words if isinstance(word, ast.Word) and word.text in filling.fabrics]
+        return filling if all(known) else None
+
+    def _fabric(self, word: ast.Word) -> bool:
+        if word.text in self._names.fabrics:
+            return True
+        self._unknown(word, "fabric")
+        return False
+
+    def _unknown(self, word: ast.Word, kind: str) -> None:
+        if self._names.incomplete and not self._names.nearest(word.text):
+            return
+        if kind == "fabric" and word.text in self._names.units:
+            help_text = f"`{word.text}` is a unit; a shape is made of fabrics"
+        elif near := self._names.nearest(word.text):
+            help_text = f"did you mean `{near}`?"
+        else:
+            help_text = f'declare it: `fabric {word.text} "Its name in print" #c0c0c0`'
+        self._once("name-unknown", word.span, kind=kind, name=word.text, help=help_text)
+
+    def _fit(
+        self, filling: Filling, name: str | None, span: Span, natural: tuple[Exact, Exact], symmetry: Symmetry
+    ) -> Layout | None:
+        """A shape in its box before turning, then turned."""
+        wants = SHAPES[filling.shape.rstrip("\\")].proportion
+        if wants is not None and natural[0] != wants * natural[1]:
+            self._does_not_fit(name or SHAPES[filling.shape.rstrip("\\")].title, wants, natural, symmetry, span)
+            return None
+        key = (filling, *natural, symmetry, name)
+        if key not in self._shaped:
+            self._shaped[key] = _shape_layout(filling, name, natural, symmetry)
+        return self._shaped[key]
+
+    def _does_not_fit(
+        self, name: str, wants: Fraction, natural: tuple[Exact, Exact], symmetry: Symmetry, span: Span
+    ) -> None:
+        gets = Fraction(natural[0]) / Fraction(natural[1])  # type: ignore[arg-type]  # boxes of a grid are rational
+        turned = symmetry.turned_extent(Fraction(1), Fraction(2))[0] == Fraction(2)
+        help_text = None
+        if gets == 1 / wants:
+            help_text = f"turn it with `{'' if turned else '>'}`" if not turned else "take the turn off, or turn once more"
+        else:
+            help_text = "change `columns` and `heights`, or let it continue over more cells with `-` and `|`"
+        self._once(
+            "unit-does-not-fit", span, name=name, wants=_proportion(wants), gets=_proportion(gets), help=help_text
+        )
+
+    # --- named units ---------------------------------------------------------------------------
+
+    def _lay_named(self, cell: ast.NameCell, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout | None:
+        name = cell.name.text
+        unit = self._names.units.get(name)
+        if unit is None:
+            self._unknown(cell.name, "fabric or unit")
+            return None
+        if name in self._inside:
+            path = " → ".join([*self._inside[self._inside.index(name) :], name])
+            self._once("unit-cycle", cell.name.span, name=name, help=f"it is made of itself: {path}")
+            return None
+        if len(self._inside) >= MOST_NESTING:
+            self._once("nesting-too-deep", cell.name.span, help=f"units may lie {MOST_NESTING} deep in one another")
+            return None
+        if unit.shape is not None:
+            filling = self._filling(unit.shape)
+            return filling and self._fit(filling, name, cell.span, natural, symmetry)
+        return self._lay_grid_unit(unit, cell, natural, symmetry)
+
+    def _lay_grid_unit(
+        self, unit: ast.UnitDeclaration, cell: ast.NameCell, natural: tuple[Exact, Exact], symmetry: Symmetry
+    ) -> Layout | None:
+        wants = self._proportion_of(unit)
+        if wants is None:
+            return None
+        if natural[0] != wants * natural[1]:
+            self._does_not_fit(unit.name.text, wants, natural, symmetry, cell.span)
+            return None
+        key = (unit.name.text, *natural)
+        if key not in self._laid:
+            self._inside.append(unit.name.text)
+            self._laid[key] = self._lay_unit_lines(unit, *natural)
+            self._inside.pop()
+        inner = self._laid[key]
+        return inner and _turned_unit(inner, unit.name.text, natural, symmetry)
+
+    def _proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
+        if any(isinstance(line, ast.Damaged) for line in unit.lines):
+            return None
+        for line in unit.lines:
+            if isinstance(line, ast.GridExtent) and line.down.value > 0:
+                return line.across.value / line.down.value
+        if not any(isinstance(line, ast.Row) for line in unit.lines):
+            help_text = "give it `row` lines, or `grid` and `patch` lines"
+            self._once("rows-missing", unit.name.span, kind="unit", name=unit.name.text, help=help_text)
+            return None
+        grid = self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
+        return grid and sum(grid.columns, ZERO) / sum(grid.heights, ZERO)
+
+    def _lay_unit_lines(self, unit: ast.UnitDeclaration, width: Exact, height: Exact) -> Layout | None:
+        across, down = Fraction(width), Fraction(height)  # type: ignore[arg-type]  # boxes of a grid are rational
+        if not any(isinstance(line, ast.Row) for line in unit.lines):
+            patches = lay_free_patches(unit.lines, unit.name.span, across, down, self._names, self._problems)
+            return patches and Layout(patches, ())
+        grid = self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
+        return grid and self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
+
+    def _once(self, code: str, span: Span, *, help: str | None = None, **values: object) -> None:  # noqa: A002
+        """Report a fault of a unit once, however often the unit is placed."""
+        if (code, span) not in self._reported:
+            self._reported.add((code, span))
+            self._problems.report(code, span, help=help, **values)
+
+
+def _even_lines(
+    lines: Sequence[ast.BlockLine], width: Fraction, height: Fraction
+) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
+    """Grid lines of a block of free patches: the squares of its `grid`."""
+    for line in lines:
+        if isinstance(line, ast.GridExtent) and line.across.value > 0 and line.down.value > 0:
+            across, down = line.across.value, line.down.value
+            steps_x = tuple(width * i / across for i in range(int(across) + 1))
+            steps_y = tuple(height * i / down for i in range(int(down) + 1))
+            return steps_x, steps_y
+    return (ZERO, width), (ZERO, height)
+
+
+def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
+    width, height = natural
+    symmetry_here, plain = symmetry, filling
+    if filling.shape == "half\\":
+        # `a\b` is `b/a` mirrored left for right: the mirror image keeps a on the left.
+        plain = Filling("half", (filling.fabrics[1], filling.fabrics[0]))
+        symmetry_here = from_turns("~").then(symmetry)
+        width, height = symmetry_here.inverse.turned_extent(*symmetry.turned_extent(width, height))
+    cloth = SHAPES[plain.shape].draw(plain, width, height)
+    patches = tuple(
+        Patch(fabric, polygon if symmetry_here == IDENTITY else symmetry_here.apply_polygon(polygon, width, height))
+        for fabric, polygon in cloth
+    )
+    if plain.shape == "square":
+        return Layout(patches, ())
+    return Layout(patches, (UnitPlace(name, plain, ZERO, ZERO, width, height, symmetry_here, 0, len(patches)),))
+
+
+def _turned_unit(inner: Layout, name: str, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
+    width, height = natural
+    whole = UnitPlace(name, None, ZERO, ZERO, width, height, symmetry, 0, len(inner.patches))
+    if symmetry == IDENTITY:
+        return Layout(inner.patches, (whole, *inner.units))
+    patches = tuple(
+        Patch(patch.fabric, symmetry.apply_polygon(patch.outline, width, height)) for patch in inner.patches
+    )
+    units = tuple(_turned_place(unit, width, height, symmetry) for unit in inner.units)
+    return Layout(patches, (whole, *units))
+
+
+def _turned_place(unit: UnitPlace, width: Exact, height: Exact, symmetry: Symmetry) -> UnitPlace:
+    """A unit's place after the unit around it is turned."""
+    across, down = unit.symmetry.turned_extent(unit.width, unit.height)
+    one = symmetry.apply(Point(unit.x, unit.y), width, height)
+    other = symmetry.apply(Point(unit.x + across, unit.y + down), width, height)
+    return replace(unit, x=min(one.x, other.x), y=min(one.y, other.y), symmetry=unit.symmetry.then(symmetry))
+
+
+def _put(layout: Layout, dx: Exact, dy: Exact, patches: list[Patch], units: list[UnitPlace]) -> None:
+    """Add a layout to what is laid already, moved to its place."""
+    before = len(patches)
+    patches.extend(Patch(patch.fabric, translate(patch.outline, dx, dy)) for patch in layout.patches)
+    units.extend(
+        replace(unit, x=unit.x + dx, y=unit.y + dy, first=unit.first + before, stop=unit.stop + before)
+        for unit in layout.units
+    )
+
+
+def _proportion(ratio: Fraction) -> str:
+    return f"{ratio.numerator} : {ratio.denominator}"

@@ -1,0 +1,119 @@
+"""How files come in: one small interface, so that editors and tests can read from memory."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path, PurePosixPath
+from typing import Protocol
+
+from blockdsl.diagnostics import Source
+from blockdsl.resources import library_names, library_path
+
+MOST_BYTES = 1 << 20
+
+
+class CannotRead(Exception):
+    """A file that cannot be brought in; `code` is the problem's code, `values` fill its message."""
+
+    def __init__(self, code: str, help: str | None = None, **values: object) -> None:  # noqa: A002  the word printed
+        """Keep what the report needs."""
+        super().__init__(code)
+        self.code = code
+        self.help = help
+        self.values = values
+
+
+class Reader(Protocol):
+    """Brings in what `use` names."""
+
+    def used(self, path: str, by: str) -> Source:
+        """The file `path`, relative to the file `by`. Raises CannotRead."""
+
+    def library(self, name: str) -> Source:
+        """A file of the library. Raises CannotRead."""
+
+
+def decode(data: bytes) -> str:
+    """Text of a file: UTF-8, with or without a byte order mark; line ends are kept.
+
+    Raises CannotRead when it is too large or not UTF-8.
+    """
+    if len(data) > MOST_BYTES:
+        raise CannotRead("file-too-large", "split it: `use` brings the parts together")
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as fault:
+        why = f"byte {fault.start + 1} is not UTF-8 text"
+        raise CannotRead("file-unreadable", "save the file as UTF-8 text in your editor", why=why) from None
+
+
+def read_library(name: str) -> Source:
+    """A file of the library that comes with blockdsl. Raises CannotRead."""
+    if name not in library_names():
+        known = ", ".join(f'"{known}"' for known in library_names())
+        raise CannotRead("library-unknown", f"the library has {known}", name=name)
+    return Source(f"library/{name}.block", decode(library_path(name).read_bytes()))
+
+
+class FileReader:
+    """Reads from the disk, never outside the project folder."""
+
+    def __init__(self, project: Path) -> None:
+        """`project` is the folder that paths may not leave."""
+        self._project = project.resolve()
+
+    def used(self, path: str, by: str) -> Source:
+        """See Reader."""
+        wanted = Path(by).parent / path
+        real = wanted.resolve()
+        if PurePosixPath(path).is_absolute() or not real.is_relative_to(self._project):
+            raise CannotRead("use-leaves-project", f"move the file into {self._project.name}/", path=path)
+        try:
+            if real.stat().st_size > MOST_BYTES:
+                raise CannotRead("file-too-large", "split it: `use` brings the parts together")
+            return Source(_shown(wanted), decode(real.read_bytes()))
+        except OSError:
+            raise CannotRead("use-missing", _neighbours(wanted), path=path) from None
+
+    def library(self, name: str) -> Source:
+        """See Reader."""
+        return read_library(name)
+
+
+def _shown(path: Path) -> str:
+    """The path as the user would write it: `a/../b.block` is `b.block`."""
+    parts: list[str] = []
+    for part in path.parts:
+        if part == ".." and parts and parts[-1] not in ("..", "/"):
+            parts.pop()
+        else:
+            parts.append(part)
+    return str(Path(*parts)) if parts else str(path)
+
+
+def _neighbours(path: Path) -> str | None:
+    """The block files beside a missing one, for the help line."""
+    try:
+        found = sorted(other.name for other in path.parent.glob("*.block"))[:6]
+    except OSError:
+        return None
+    return f"beside it there is {', '.join(found)}" if found else "paths start from the folder of this file"
+
+
+class TextReader:
+    """Reads from memory: names to texts."""
+
+    def __init__(self, files: Mapping[str, str] | None = None) -> None:
+        """`files` maps the names that `use` may say to their texts."""
+        self._files = dict(files or {})
+
+    def used(self, path: str, by: str) -> Source:
+        """See Reader; `by` plays no part."""
+        del by
+        if path not in self._files:
+            raise CannotRead("use-missing", None, path=path)
+        return Source(path, self._files[path])
+
+    def library(self, name: str) -> Source:
+        """See Reader."""
+        return read_library(name)

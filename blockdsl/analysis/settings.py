@@ -1,0 +1,130 @@
+"""Reading a block's settings: size, seam, measure, trim, choices, colour plans."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import TypeVar
+
+from blockdsl.analysis.names import Names
+from blockdsl.diagnostics import Problems
+from blockdsl.model import Choice, ColourPlan, RulerUnit
+from blockdsl.syntax import ast
+
+Line = TypeVar("Line", bound=ast.BlockLine)
+
+USUAL_SEAM: dict[str, Fraction] = {"in": Fraction(1, 4), "cm": Fraction(3, 4)}
+"""Seam allowance when the designer gives none: 1/4 in, 0.75 cm (language reference)."""
+USUAL_MEASURE: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(1, 10)}
+"""What a ruler reads when the designer does not say: 1/8 in, 1 mm (language reference)."""
+MOST_CM = Fraction(1000)
+CM_IN_AN_INCH = Fraction(254, 100)
+"""Exact by definition of the international inch (1959)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """What is set for a block; lengths in `unit`."""
+
+    unit: RulerUnit
+    width: Fraction
+    height: Fraction
+    seam: Fraction
+    measure: Fraction
+    trim: Fraction
+
+
+def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings | None:
+    """The settings, with the usual ones where none are given; None when the size cannot be told (reported)."""
+    _report_repeats(block.lines, problems)
+    size = _first(block.lines, ast.Size)
+    if size is None:
+        if not any(isinstance(line, ast.Damaged) and line.keyword == "size" for line in block.lines):
+            help_text = "add its finished size, for example `size 12 in`"
+            problems.report("size-missing", block.name.span, name=block.name.text, help=help_text)
+        return None
+    unit: RulerUnit = "in" if size.width.unit == "in" else "cm"
+    sizes = [_length(part, unit, problems, "the finished size") for part in (size.width, size.height)]
+    seam = _setting(block.lines, ast.Seam, unit, USUAL_SEAM[unit], problems, "the seam allowance")
+    measure = _setting(block.lines, ast.Measure, unit, USUAL_MEASURE[unit], problems, "what the ruler reads")
+    trim = _setting(block.lines, ast.Trim, unit, Fraction(0), problems, "what is trimmed")
+    if sizes[0] is None or sizes[1] is None or seam is None or measure is None or trim is None:
+        return None
+    settings = Settings(unit, sizes[0], sizes[1], seam, measure, trim)
+    return settings if _within_limits(settings, size, problems) else None
+
+
+def _within_limits(settings: Settings, size: ast.Size, problems: Problems) -> bool:
+    in_cm = CM_IN_AN_INCH if settings.unit == "in" else Fraction(1)
+    if max(settings.width, settings.height) * in_cm > MOST_CM:
+        problems.report("size-too-large", size.span, help="a block is at most 10 m, about 393 in, wide or high")
+        return False
+    return True
+
+
+def _first(lines: Sequence[ast.BlockLine], kind: type[Line]) -> Line | None:
+    return next((line for line in lines if isinstance(line, kind)), None)
+
+
+def _report_repeats(lines: Sequence[ast.BlockLine], problems: Problems) -> None:
+    seen: dict[type, ast.BlockLine] = {}
+    for line in lines:
+        if isinstance(line, ast.Size | ast.Seam | ast.Measure | ast.Trim | ast.GridExtent):
+            before = seen.setdefault(type(line), line)
+            if before is not line:
+                what = type(line).__name__.lower()
+                related = ((before.span, "first set here"),)
+                problems.report("setting-twice", line.span, what=what, related=related, help="keep one of the two")
+
+
+def _setting(
+    lines: Sequence[ast.BlockLine],
+    kind: type[ast.Seam] | type[ast.Measure] | type[ast.Trim],
+    unit: RulerUnit,
+    usual: Fraction,
+    problems: Problems,
+    what: str,
+) -> Fraction | None:
+    line = _first(lines, kind)
+    return usual if line is None else _length(line.length, unit, problems, what)
+
+
+def _length(literal: ast.LengthLiteral, unit: RulerUnit, problems: Problems, what: str) -> Fraction | None:
+    """A length in the block's unit. Inches and centimetres in one block are an error, never converted in silence."""
+    if literal.value <= 0:
+        problems.report("length-not-positive", literal.span, what=what)
+        return None
+    if (literal.unit == "in") != (unit == "in"):
+        help_text = f"the size is in {'inches' if unit == 'in' else 'centimetres'}: write this in the same unit"
+        problems.report("units-mixed", literal.span, help=help_text)
+        return None
+    return literal.value / 10 if literal.unit == "mm" else literal.value
+
+
+def read_choices(lines: Sequence[ast.BlockLine]) -> tuple[Choice, ...]:
+    """All `make` lines, in order."""
+    return tuple(
+        Choice(line.what.text, line.method.text, line.what.span, line.method.span)
+        for line in lines
+        if isinstance(line, ast.Make)
+    )
+
+
+def read_colourings(lines: Sequence[ast.BlockLine], names: Names, problems: Problems) -> tuple[ColourPlan, ...]:
+    """All colour plans whose fabrics are known; the others are reported."""
+    plans: dict[str, ColourPlan] = {}
+    for line in lines:
+        if not isinstance(line, ast.Colouring):
+            continue
+        unknown = [word for pair in line.changes for word in pair if word.text not in names.fabrics]
+        for word in unknown:
+            near = names.nearest(word.text)
+            help_text = f"did you mean `{near}`?" if near else "declare the fabric first"
+            problems.report("colouring-unknown", word.span, name=word.text, help=help_text)
+        if line.name.text in plans:
+            problems.report("name-twice", line.name.span, kind="colouring", name=line.name.text, help="name one anew")
+        elif not unknown:
+            changes = tuple((old.text, new.text) for old, new in line.changes)
+            plans[line.name.text] = ColourPlan(line.name.text, changes)
+    return tuple(plans.values())

@@ -1,0 +1,147 @@
+"""The cut list of a block: every piece of cloth, how many, and what becomes of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+from typing import Literal
+
+from blockdsl.analysis.letters import Lettered
+from blockdsl.cutting.sizes import (
+    Extent,
+    box_for,
+    rectangle_for,
+    round_up,
+    square_for_half_square_triangle,
+    square_for_quarter_square_triangle,
+)
+from blockdsl.cutting.strips import cut_strips
+from blockdsl.geometry import Polygon
+from blockdsl.geometry.recognise import recognise
+from blockdsl.model import BlockDesign
+from blockdsl.sewing import Making, NeededPart
+
+Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
+Subcut = Literal["none", "once", "twice"]
+LOOSE = "patches"
+TRIANGLES = {"once": 2, "twice": 4}
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """`count` pieces of one size. `yields`: what they give in all, `spare` of it not needed."""
+
+    fabric: str
+    label: str
+    piece: Piece
+    cut: tuple[Fraction, Fraction]
+    exact: Extent
+    count: int
+    subcut: Subcut
+    yields: int
+    spare: int
+    purpose: str
+
+
+def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[Cut, ...]:
+    """All pieces by fabric, then by patch: patches cut by themselves first, then what the methods ask for."""
+    cuts = [*_loose_cuts(design, making, lettered), *_part_cuts(design, making, lettered)]
+    order = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
+    merged = _merge(cuts)
+    return tuple(sorted(merged, key=lambda cut: (order[cut.fabric], -cut.cut[1], -cut.cut[0], cut.label, cut.purpose)))
+
+
+def _merge(cuts: Sequence[Cut]) -> list[Cut]:
+    """Lines that say the same piece for the same purpose become one line."""
+    merged: dict[tuple[object, ...], Cut] = {}
+    for cut in cuts:
+        key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.purpose)
+        before = merged.get(key)
+        if before is None:
+            merged[key] = cut
+        else:
+            count, yields, spare = before.count + cut.count, before.yields + cut.yields, before.spare + cut.spare
+            merged[key] = Cut(*key[:4], cut.exact, count, cut.subcut, yields, spare, cut.purpose)  # type: ignore[arg-type]
+    return list(merged.values())
+
+
+# --- patches cut by themselves -------------------------------------------------------------------
+
+
+def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
+    needed: dict[tuple[str, str], int] = {}
+    for index in making.loose:
+        key = (design.patches[index].fabric, lettered.letters[index])
+        needed[key] = needed.get(key, 0) + 1
+    return [
+        cut_patches(fabric, label, lettered.first[label], count, design) for (fabric, label), count in needed.items()
+    ]
+
+
+def cut_patches(fabric: str, label: str, patch: Polygon, count: int, design: BlockDesign) -> Cut:
+    """The cloth for `count` patches of one letter, each cut by itself."""
+    piece, exact, subcut = piece_for(patch, design.seam)
+    squares = ceil(count / TRIANGLES[subcut]) if subcut != "none" else count
+    yields = squares * TRIANGLES.get(subcut, 1)
+    cut = round_up(exact, design.measure)
+    return Cut(fabric, label, piece, cut, exact, squares, subcut, yields, yields - count, LOOSE)
+
+
+def piece_for(patch: Polygon, allowance: Fraction) -> tuple[Piece, Extent, Subcut]:
+    """What to cut for one patch: a square to be cut corner to corner, a rectangle, or by template."""
+    match recognise(patch).kind:
+        case "square" | "rectangle":
+            exact = rectangle_for(patch, allowance)
+            shorter, longer = sorted(exact)
+            return ("square" if shorter == longer else "rectangle"), (shorter, longer), "none"
+        case "half-square triangle":
+            side = square_for_half_square_triangle(patch, allowance)
+            return "square", (side, side), "once"
+        case "quarter-square triangle":
+            side = square_for_quarter_square_triangle(patch, allowance)
+            return "square", (side, side), "twice"
+        case _:
+            return "template", box_for(patch, allowance), "none"
+
+
+# --- what the methods ask for --------------------------------------------------------------------
+
+
+def _part_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
+    cuts: list[Cut] = []
+    for needed in making.parts:
+        label = lettered.letters[needed.becomes]
+        if needed.part.cut_as == "strip":
+            cuts.extend(
+                Cut(needed.part.fabric, label, "strip", size, exact, count, "none", segments, 0, needed.purpose)
+                for size, exact, count, segments in cut_strips(needed, design)
+            )
+        else:
+            cuts.append(_square_cut(needed, label, design))
+    return cuts
+
+
+def _square_cut(needed: NeededPart, label: str, design: BlockDesign) -> Cut:
+    part = needed.part
+    match part.cut_as:
+        case "half square":
+            side = square_for_half_square_triangle(part.patch, design.seam)
+        case "doubled half square":
+            side = 2 * square_for_half_square_triangle(part.patch, design.seam)
+        case "quarter square":
+            side = square_for_quarter_square_triangle(part.patch, design.seam)
+        case _:
+            shorter, longer = sorted(rectangle_for(part.patch, design.seam))
+            return _cut_of(needed, label, (shorter, longer), design)
+    return _cut_of(needed, label, (side, side), design)
+
+
+def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) -> Cut:
+    cut = round_up(exact, design.measure)
+    piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
+    yields = needed.units + needed.spare
+    return Cut(
+        needed.part.fabric, label, piece, cut, exact, needed.count, "none", yields, needed.spare, needed.purpose
+    )

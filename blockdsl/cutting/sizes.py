@@ -1,0 +1,94 @@
+"""Cut sizes: the finished patch, its allowance all round, and the upright piece of cloth that holds it.
+
+The allowance is added in one place only, by moving every edge outward; the trade's constants follow from it
+(with a 1/4 in seam: 1/2 in on a side, 7/8 in on the leg and 1 1/4 in on the long edge of a triangle) and are
+never typed in. Rounding up to the ruler's measure happens here and nowhere else.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from blockdsl.geometry import Exact, Polygon, ceil_to, square_root
+from blockdsl.geometry.offset import offset_outward
+from blockdsl.geometry.polygon import bounding_box, edges
+from blockdsl.geometry.recognise import recognise
+
+Extent = tuple[Exact, Exact]
+
+
+def round_up(extent: Extent, measure: Fraction) -> tuple[Fraction, Fraction]:
+    """Both sides rounded up to a multiple of `measure`, never down, so that cloth is never short."""
+    return ceil_to(extent[0], measure), ceil_to(extent[1], measure)
+
+
+def edge_lengths(polygon: Polygon) -> list[Exact]:
+    """Lengths of the edges in order. Exact: square roots of sums of squares."""
+    lengths: list[Exact] = []
+    for start, end in edges(polygon):
+        across, down = abs(end.x - start.x), abs(end.y - start.y)
+        if not across or not down:
+            lengths.append(across + down)
+        else:
+            lengths.append(square_root(across * across + down * down))
+    return lengths
+
+
+def with_allowance(patch: Polygon, allowance: Fraction) -> Polygon:
+    """The patch with its seam allowance: every edge moved outward by `allowance`, corners not yet trimmed."""
+    return offset_outward(patch, allowance)
+
+
+def rectangle_for(patch: Polygon, allowance: Fraction) -> Extent:
+    """Sides of the rectangle or square to cut for a patch with four right angles, at any angle to the block.
+
+    Shape:  (along the first edge, along the second).
+    Exact:  each finished side + 2 × allowance.
+    Source: offset of the four edges.
+    """
+    first, second, *_ = edge_lengths(with_allowance(patch, allowance))
+    return first, second
+
+
+def square_for_half_square_triangle(patch: Polygon, allowance: Fraction) -> Exact:
+    """Side of the square that, cut once corner to corner, gives the triangle twice.
+
+    Shape:  right triangle with two equal legs, the legs on the straight grain.
+    Exact:  finished leg + allowance × (2 + √2).
+    Errors: ValueError when the patch is no such triangle.
+    Source: offset of the three edges; agrees with the published "finished + 7/8 in" for quarter-inch seams.
+    """
+    legs = sorted(edge_lengths(with_allowance(patch, allowance)))[:2]
+    if len(patch) != 3 or legs[0] != legs[1]:  # noqa: PLR2004  a triangle
+        raise ValueError("a half-square triangle has two equal legs")
+    return legs[0]
+
+
+def square_for_quarter_square_triangle(patch: Polygon, allowance: Fraction) -> Exact:
+    """Side of the square that, cut twice corner to corner, gives the triangle four times.
+
+    Shape:  right triangle with two equal legs, its long edge on the straight grain.
+    Exact:  finished long edge + allowance × (2 + 2√2).
+    Errors: ValueError when the patch is no such triangle.
+    Source: offset of the three edges; agrees with the published "finished + 1 1/4 in" for quarter-inch seams.
+    """
+    leg, other, long_edge = sorted(edge_lengths(with_allowance(patch, allowance)))
+    if leg != other:
+        raise ValueError("a quarter-square triangle has two equal legs")
+    return long_edge
+
+
+def box_for(patch: Polygon, allowance: Fraction) -> Extent:
+    """Width and height of the upright rectangle that holds the patch with its allowance, along its grain.
+
+    Shape:  any; for templates, the cloth that one of them takes.
+    """
+    cut = with_allowance(patch, allowance)
+    grain_x, grain_y = recognise(patch).grain
+    if grain_x and grain_y:
+        length = square_root(grain_x * grain_x + grain_y * grain_y)
+        along = [(corner.x * grain_x + corner.y * grain_y) / length for corner in cut]
+        across = [(corner.x * grain_y - corner.y * grain_x) / length for corner in cut]
+        return max(across) - min(across), max(along) - min(along)
+    left, top, right, bottom = bounding_box(cut)
+    return (right - left, bottom - top) if not grain_x else (bottom - top, right - left)

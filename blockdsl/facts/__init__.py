@@ -1,0 +1,14 @@
+"""All the numbers of a file as plain data.
+
+Takes:    the program, its making and its cuts.
+Gives:    `FileFacts` with a `BlockFacts` for each block; the same as JSON, schema 1.
+Measures: as given, exact.
+Reports:  the designer's own checks (`expect`) that do not hold.
+Does not know: drawing.
+"""
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.collect import FileFacts, collect_facts
+from blockdsl.facts.json import facts_json
+
+__all__ = ["BlockFacts", "FileFacts", "collect_facts", "facts_json"]

@@ -1,0 +1,147 @@
+"""The numbers of a block as plain data: the only thing that sheets, editors and `blockdsl facts` read.
+
+All lengths are exact and in the block's own unit (`unit`: inches or centimetres). Outlines are in
+finished measure, clockwise as seen, x to the right and y downward from the block's top left corner.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from blockdsl.geometry import Exact, Polygon
+
+RulerUnit = Literal["in", "cm"]
+Value = Literal["light", "medium", "dark"]
+Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
+Subcut = Literal["none", "once", "twice"]
+Extent = tuple[Exact, Exact]
+
+
+@dataclass(frozen=True, slots=True)
+class FabricFacts:
+    """A colour role; `number` is its place in the block's list of fabrics, from 1, which also picks its hatch."""
+
+    name: str
+    label: str
+    colour: str
+    value: Value
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedPatch:
+    """One patch where it lies. `label` is its letter (`A`, `B`, `Br` for a mirrored B, …)."""
+
+    label: str
+    fabric: str
+    outline: Polygon
+
+
+@dataclass(frozen=True, slots=True)
+class PatchFacts:
+    """All patches of one letter and one fabric. Triangles: (leg, leg) or (long edge, height)."""
+
+    label: str
+    shape: str
+    finished: Extent
+    fabric: str
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class CutFacts:
+    """One line of the cutting table: `count` pieces of one size, for one purpose.
+
+    `cut` is what the ruler reads, `exact` the size before rounding up. `yields` is what all the
+    pieces of the line give (patches, or for the methods their part of so many units); `spare` of them are left over.
+    `purpose` is printed as "for": `cut patches`, `two at a time half`, …
+    """
+
+    fabric: str
+    label: str
+    piece: Piece
+    cut: tuple[Fraction, Fraction]
+    exact: Extent
+    count: int
+    subcut: Subcut
+    yields: int
+    spare: int
+    purpose: str
+
+
+@dataclass(frozen=True, slots=True)
+class UnitFacts:
+    """A unit made `count` times; mirror images are units of their own. `picture` is in the unit's own box."""
+
+    name: str
+    title: str
+    count: int
+    finished: Extent
+    unfinished: Extent
+    method: str
+    spare: int
+    picture: tuple[PlacedPatch, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateFacts:
+    """One different patch at full size. `sewing` and `cutting` are outlines around the same origin.
+
+    `grain` is a direction (dx, dy) along the straight grain. `uses` is how many of which fabric (name, count).
+    `mirror_of` is the letter whose mirror image this is.
+    """
+
+    label: str
+    shape: str
+    finished: Extent
+    sewing: Polygon
+    cutting: Polygon
+    grain: tuple[Exact, Exact]
+    uses: tuple[tuple[str, int], ...]
+    mirror_of: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class ColouringFacts:
+    """Another colour plan: for each fabric of the block the fabric that takes its place, both by name."""
+
+    name: str
+    fabrics: tuple[FabricFacts, ...]
+    replaces: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CoverFacts:
+    """The proof: the area covered, and how many gaps and overlaps were found."""
+
+    area: Exact
+    gaps: int
+    overlaps: int
+
+
+@dataclass(frozen=True, slots=True)
+class BlockFacts:
+    """Everything about one block at one size."""
+
+    name: str
+    unit: RulerUnit
+    seam: Fraction
+    measure: Fraction
+    finished: Extent
+    unfinished: Extent
+    columns: tuple[Exact, ...]
+    heights: tuple[Exact, ...]
+    grid: tuple[int, int]
+    cell: Extent | None
+    cover: CoverFacts
+    fabrics: tuple[FabricFacts, ...]
+    placed: tuple[PlacedPatch, ...]
+    patches: tuple[PatchFacts, ...]
+    cutting: tuple[CutFacts, ...]
+    units: tuple[UnitFacts, ...]
+    templates: tuple[TemplateFacts, ...]
+    colourings: tuple[ColouringFacts, ...]
+    area_by_fabric: tuple[tuple[str, Exact], ...]
+    notes: tuple[str, ...]

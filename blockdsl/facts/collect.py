@@ -1,0 +1,172 @@
+"""Collecting the facts of a file, block by block."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.analysis import Program
+from blockdsl.analysis.letters import Lettered, letter_patches
+from blockdsl.cutting import Cut, Template, cut_list, templates
+from blockdsl.diagnostics import Problems
+from blockdsl.facts.blockfacts import (
+    BlockFacts,
+    ColouringFacts,
+    CoverFacts,
+    CutFacts,
+    FabricFacts,
+    PatchFacts,
+    PlacedPatch,
+    TemplateFacts,
+    UnitFacts,
+)
+from blockdsl.facts.expect import check_expectations
+from blockdsl.geometry import Exact
+from blockdsl.geometry.polygon import area
+from blockdsl.model import BlockDesign, ColourPlan, Fabric
+from blockdsl.sewing import Making, UnitClass, plan_making
+
+
+@dataclass(frozen=True, slots=True)
+class FileFacts:
+    """The facts of one file. `sources` are all the files that it was read from, itself first."""
+
+    file: str
+    blocks: tuple[BlockFacts, ...]
+    sources: tuple[str, ...]
+
+
+def collect_facts(program: Program, problems: Problems) -> FileFacts:
+    """Everything about every block of the file; expectations that do not hold are reported."""
+    blocks = []
+    for design, expectations in zip(program.blocks, program.expectations, strict=True):
+        facts = collect_block(design, problems)
+        check_expectations(facts, expectations, problems)
+        blocks.append(facts)
+    return FileFacts(program.source.name, tuple(blocks), program.sources)
+
+
+def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
+    """Everything about one block."""
+    making = plan_making(design, problems)
+    lettered = letter_patches(design.patches)
+    numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
+    return BlockFacts(
+        name=design.name,
+        unit=design.unit,
+        seam=design.seam,
+        measure=design.measure,
+        finished=(design.width, design.height),
+        unfinished=(design.width + 2 * design.seam, design.height + 2 * design.seam),
+        columns=design.columns,
+        heights=design.heights,
+        grid=(len(design.columns), len(design.heights)),
+        cell=_even_cell(design),
+        cover=CoverFacts(design.cover_area, 0, 0),
+        fabrics=tuple(_fabric(fabric, numbers) for fabric in design.fabrics),
+        placed=_placed(design, lettered),
+        patches=_patches(design, lettered),
+        cutting=tuple(_cut(cut) for cut in cut_list(design, making, lettered)),
+        units=tuple(_unit(unit, design, lettered) for unit in making.units),
+        templates=tuple(_template(template) for template in templates(design, lettered)),
+        colourings=tuple(_colouring(plan, design) for plan in design.colourings),
+        area_by_fabric=_areas(design),
+        notes=design.notes,
+    )
+
+
+def _even_cell(design: BlockDesign) -> tuple[Exact, Exact] | None:
+    """The size of a cell when all cells are alike."""
+    if len(set(design.columns)) == 1 and len(set(design.heights)) == 1:
+        return design.columns[0], design.heights[0]
+    return None
+
+
+def _fabric(fabric: Fabric, numbers: dict[str, int]) -> FabricFacts:
+    return FabricFacts(fabric.name, fabric.label, fabric.colour, fabric.value, numbers[fabric.name])
+
+
+def _placed(design: BlockDesign, lettered: Lettered) -> tuple[PlacedPatch, ...]:
+    pairs = zip(design.patches, lettered.letters, strict=True)
+    return tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs)
+
+
+def _patches(design: BlockDesign, lettered: Lettered) -> tuple[PatchFacts, ...]:
+    counts: dict[tuple[str, str], int] = {}
+    for patch, letter in zip(design.patches, lettered.letters, strict=True):
+        counts[letter, patch.fabric] = counts.get((letter, patch.fabric), 0) + 1
+    order = {letter: place for place, letter in enumerate(lettered.shapes)}
+    fabrics = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
+    keys = sorted(counts, key=lambda key: (order[key[0]], fabrics[key[1]]))
+    return tuple(_patch(letter, fabric, counts[letter, fabric], lettered) for letter, fabric in keys)
+
+
+def _patch(letter: str, fabric: str, count: int, lettered: Lettered) -> PatchFacts:
+    shape = lettered.shapes[letter]
+    return PatchFacts(letter, shape.kind, shape.finished, fabric, count)
+
+
+def _cut(cut: Cut) -> CutFacts:
+    return CutFacts(
+        fabric=cut.fabric,
+        label=cut.label,
+        piece=cut.piece,
+        cut=cut.cut,
+        exact=cut.exact,
+        count=cut.count,
+        subcut=cut.subcut,
+        yields=cut.yields,
+        spare=cut.spare,
+        purpose=cut.purpose,
+    )
+
+
+def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered) -> UnitFacts:
+    group = unit.group
+    allowance = 2 * design.seam
+    first = group.places[0].first
+    letters = lettered.letters[first : first + len(group.picture)]
+    pairs = zip(group.picture, letters, strict=True)
+    return UnitFacts(
+        name=group.name or (group.filling.shape if group.filling else "unit"),
+        title=unit.title,
+        count=unit.count,
+        finished=(group.width, group.height),
+        unfinished=(group.width + allowance, group.height + allowance),
+        method=unit.method,
+        spare=unit.spare,
+        picture=tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs),
+    )
+
+
+def _template(template: Template) -> TemplateFacts:
+    return TemplateFacts(
+        label=template.label,
+        shape=template.shape,
+        finished=template.finished,
+        sewing=template.sewing,
+        cutting=template.cutting,
+        grain=template.grain,
+        uses=template.uses,
+        mirror_of=template.mirror_of,
+    )
+
+
+def _colouring(plan: ColourPlan, design: BlockDesign) -> ColouringFacts:
+    """The plan's own list of fabrics, numbered on from the block's so that a hatch stays with its fabric."""
+    replaces = dict(plan.replaces)
+    palette = {fabric.name: fabric for fabric in design.palette}
+    numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
+    for fabric in design.palette:
+        if fabric.name in replaces.values():
+            numbers.setdefault(fabric.name, len(numbers) + 1)
+    taken = [(fabric.name, replaces.get(fabric.name, fabric.name)) for fabric in design.fabrics]
+    names = list(dict.fromkeys(name for _, name in taken))
+    return ColouringFacts(plan.name, tuple(_fabric(palette[name], numbers) for name in names), tuple(taken))
+
+
+def _areas(design: BlockDesign) -> tuple[tuple[str, Exact], ...]:
+    areas: dict[str, Exact] = {fabric.name: Fraction(0) for fabric in design.fabrics}
+    for patch in design.patches:
+        areas[patch.fabric] = areas[patch.fabric] + area(patch.outline)
+    return tuple(areas.items())

@@ -1,0 +1,93 @@
+"""The designer's own checks: `expect` lines against the facts."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from blockdsl.analysis.program import Expectation
+from blockdsl.diagnostics import Problems
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.geometry import Exact
+from blockdsl.geometry.number import write_exact
+from blockdsl.syntax import ast
+
+PIECES = {
+    "squares": "square",
+    "square": "square",
+    "rectangles": "rectangle",
+    "rectangle": "rectangle",
+    "strips": "strip",
+    "strip": "strip",
+    "templates": "template",
+    "template": "template",
+    "triangles": "triangle",
+    "triangle": "triangle",
+}
+
+
+def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], problems: Problems) -> None:
+    """Report every expectation that does not hold, with both values."""
+    for line in expectations:
+        match line:
+            case ast.ExpectCut():
+                _check_cut(facts, line, problems)
+            case ast.ExpectUnit():
+                _check_unit(facts, line, problems)
+            case ast.ExpectFinished():
+                wanted = (_length(line.width), _length(line.height))
+                if wanted != facts.finished:
+                    got = _extent(*facts.finished, facts.unit)
+                    problems.report(
+                        "expect-finished", line.span, wanted=_extent(*wanted, facts.unit), got=got, help=None
+                    )
+
+
+def _check_cut(facts: BlockFacts, line: ast.ExpectCut, problems: Problems) -> None:
+    kind = PIECES.get(line.piece.text)
+    ours = [cut for cut in facts.cutting if cut.fabric == line.fabric.text]
+    subcut = line.subcut.text if line.subcut else None
+    size = tuple(sorted((line.width.value, line.height.value)))
+    same = [
+        cut
+        for cut in ours
+        if cut.piece == kind and tuple(sorted(cut.cut)) == size and subcut in (None, cut.subcut)
+    ]
+    found = sum(cut.count for cut in same)
+    if found != line.count.value:
+        got = f"{found} of them" if same else "no such piece"
+        listed = "; ".join(_cut_text(cut) for cut in ours) or "nothing"
+        wanted = line.span.text.removeprefix("expect").strip()
+        problems.report(
+            "expect-cut", line.span, wanted=wanted, got=got, help=f"of `{line.fabric.text}` the block cuts {listed}"
+        )
+
+
+def _cut_text(cut: CutFacts) -> str:
+    one, other = (write_exact(side) for side in cut.cut)
+    size = one if cut.piece == "square" else f"{one} x {other}"
+    once = "" if cut.subcut == "none" else f" {cut.subcut}"
+    return f"{cut.count} {cut.piece}{'' if cut.count == 1 else 's'} {size}{once}"
+
+
+def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> None:
+    named = [unit for unit in facts.units if unit.name == line.unit.text]
+    wanted = (_length(line.width), _length(line.height))
+    same = [unit for unit in named if wanted in (unit.finished, unit.finished[::-1])]
+    count = sum(unit.count for unit in same)
+    if same and (line.count is None or line.count.value == count):
+        return
+    text = _extent(*wanted, facts.unit) + (f", count {line.count.value}" if line.count else "")
+    got = "; ".join(f"{_extent(*unit.finished, facts.unit)}, count {unit.count}" for unit in named) or "no such unit"
+    known = ", ".join(dict.fromkeys(f"`{unit.name}`" for unit in facts.units)) or "no units"
+    problems.report("expect-unit", line.span, wanted=text, got=got, help=f"the block has {known}")
+
+
+def _length(literal: ast.LengthLiteral) -> Fraction:
+    return literal.value / 10 if literal.unit == "mm" else literal.value
+
+
+def _extent(width: Exact, height: Exact, unit: str) -> str:
+    if width == height:
+        return f"{write_exact(width)} {unit}"
+    return f"{write_exact(width)} x {write_exact(height)} {unit}"

@@ -1,0 +1,147 @@
+"""The facts as JSON, schema 1: lengths as strings in the block's own unit, lists in a stable order.
+
+Lengths are as the language writes them: `2 7/8`, `7.3` is `7 3/10`; with roots `2-r2` (r2, r3: square roots).
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable
+from fractions import Fraction
+
+from blockdsl.diagnostics import Diagnostic
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
+from blockdsl.facts.collect import FileFacts
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.number import write_exact
+
+SCHEMA = 1
+Say = Callable[[Exact], str]
+
+
+def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
+    """One JSON document for a file, problems included."""
+    units = {block.unit for block in facts.blocks}
+    document = {
+        "schema": SCHEMA,
+        "file": facts.file,
+        "unit": units.pop() if len(units) == 1 else ("in" if not units else "mixed"),
+        "blocks": [block_document(block) for block in facts.blocks],
+        "quilts": [],
+        "problems": [_problem(problem) for problem in problems],
+    }
+    return json.dumps(document, ensure_ascii=False, indent=1)
+
+
+def block_document(block: BlockFacts) -> dict[str, object]:
+    """One block as plain lists, dictionaries and strings."""
+    say = _decimal if block.unit == "cm" else write_exact
+    return {
+        "name": block.name,
+        "unit": block.unit,
+        "seam": say(block.seam),
+        "measure": say(block.measure),
+        "finished": _extent(block.finished, say),
+        "unfinished": _extent(block.unfinished, say),
+        "grid": list(block.grid),
+        "columns": [say(step) for step in block.columns],
+        "heights": [say(step) for step in block.heights],
+        "cell": _extent(block.cell, say) if block.cell else None,
+        "cover": {"area": say(block.cover.area), "gaps": block.cover.gaps, "overlaps": block.cover.overlaps},
+        "fabrics": [
+            {"name": f.name, "label": f.label, "colour": f.colour, "value": f.value, "number": f.number}
+            for f in block.fabrics
+        ],
+        "patches": [_patch(patch, say) for patch in block.patches],
+        "cutting": [_cut(cut, say) for cut in block.cutting],
+        "units": [_unit(unit, say) for unit in block.units],
+        "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
+        "colourings": [
+            {"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings
+        ],
+        "sizes": [_extent(block.finished, say)],
+        "notes": list(block.notes),
+        "placed": [_placed(patch, say) for patch in block.placed],
+        "templates": [_template(template, say) for template in block.templates],
+    }
+
+
+def _decimal(length: Exact) -> str:
+    """Centimetres are read as decimals; what has no short decimal stays a fraction."""
+    if isinstance(length, Fraction) and 10**6 % length.denominator == 0:
+        return f"{float(length):f}".rstrip("0").rstrip(".")
+    return write_exact(length)
+
+
+def _extent(extent: tuple[Exact, Exact], say: Say) -> list[str]:
+    return [say(extent[0]), say(extent[1])]
+
+
+def _outline(polygon: Polygon, say: Say) -> list[list[str]]:
+    return [[say(corner.x), say(corner.y)] for corner in polygon]
+
+
+def _patch(patch: PatchFacts, say: Say) -> dict[str, object]:
+    return {
+        "label": patch.label,
+        "shape": patch.shape,
+        "finished": _extent(patch.finished, say),
+        "fabric": patch.fabric,
+        "count": patch.count,
+    }
+
+
+def _cut(cut: CutFacts, say: Say) -> dict[str, object]:
+    return {
+        "fabric": cut.fabric,
+        "label": cut.label,
+        "piece": cut.piece,
+        "cut": _extent(cut.cut, say),
+        "exact": _extent(cut.exact, say),
+        "count": cut.count,
+        "subcut": cut.subcut,
+        "yields": cut.yields,
+        "spare": cut.spare,
+        "for": cut.purpose,
+    }
+
+
+def _unit(unit: UnitFacts, say: Say) -> dict[str, object]:
+    return {
+        "name": unit.name,
+        "title": unit.title,
+        "count": unit.count,
+        "finished": _extent(unit.finished, say),
+        "unfinished": _extent(unit.unfinished, say),
+        "method": unit.method,
+        "spare": unit.spare,
+    }
+
+
+def _placed(patch: PlacedPatch, say: Say) -> dict[str, object]:
+    return {"label": patch.label, "fabric": patch.fabric, "outline": _outline(patch.outline, say)}
+
+
+def _template(template: TemplateFacts, say: Say) -> dict[str, object]:
+    return {
+        "label": template.label,
+        "shape": template.shape,
+        "finished": _extent(template.finished, say),
+        "sewing": _outline(template.sewing, say),
+        "cutting": _outline(template.cutting, say),
+        "grain": [say(template.grain[0]), say(template.grain[1])],
+        "uses": dict(template.uses),
+        "mirror_of": template.mirror_of,
+    }
+
+
+def _problem(problem: Diagnostic) -> dict[str, object]:
+    return {
+        "code": problem.code,
+        "severity": problem.severity,
+        "file": problem.span.source.name,
+        "line": problem.span.line,
+        "column": problem.span.column,
+        "message": problem.message,
+        "help": problem.help,
+    }

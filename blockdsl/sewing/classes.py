@@ -1,0 +1,98 @@
+"""Which units of a block are the same unit: alike up to turning; mirror images are not."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from dataclasses import dataclass, field
+
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.symmetry import (
+    IDENTITY,
+    MIRROR,
+    QUARTER_ANTICLOCKWISE,
+    QUARTER_CLOCKWISE,
+    Symmetry,
+)
+from blockdsl.model import BlockDesign, Filling, Patch, UnitPlace
+
+HALF_TURN = QUARTER_CLOCKWISE.then(QUARTER_CLOCKWISE)
+TURNS = (IDENTITY, QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
+Picture = tuple[Patch, ...]
+
+
+@dataclass(slots=True)
+class UnitGroup:
+    """Units that are alike up to turning. `width`, `height` and `picture` are of the unit as drawn, before turning.
+
+    `mirrored` says that the group is the mirror image of what its words draw; `own_mirror` that its mirror
+    image is itself, turned.
+    """
+
+    key: Hashable
+    mirror_key: Hashable
+    name: str | None
+    filling: Filling | None
+    width: Exact
+    height: Exact
+    picture: Picture
+    mirrored: bool
+    places: list[UnitPlace] = field(default_factory=list)
+
+    @property
+    def own_mirror(self) -> bool:
+        """Whether the unit looks the same in the mirror."""
+        return self.key == self.mirror_key
+
+
+def group_units(design: BlockDesign) -> tuple[UnitGroup, ...]:
+    """All units of a block, grouped, in reading order of their first places."""
+    groups: dict[Hashable, UnitGroup] = {}
+    known: dict[Hashable, Hashable] = {}
+    for place in design.units:
+        look = (place.name, place.filling, place.width, place.height, place.symmetry.is_mirrored)
+        if look not in known:
+            group = _group(design, place)
+            known[look] = group.key
+            before = groups.setdefault(group.key, group)
+            before.name = before.name or group.name
+        groups[known[look]].places.append(place)
+    return tuple(groups.values())
+
+
+def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
+    across, down = place.symmetry.turned_extent(place.width, place.height)
+    mirrored = place.symmetry.is_mirrored
+    # Turned back to how it was drawn; a mirrored one is drawn as the mirror image of its words.
+    back = place.symmetry.inverse.then(MIRROR) if mirrored else place.symmetry.inverse
+    picture = tuple(
+        Patch(patch.fabric, back.apply_polygon(_moved(patch.outline, place), across, down))
+        for patch in design.patches[place.first : place.stop]
+    )
+    width, height = place.width, place.height
+    keys = (picture_key(picture, width, height), picture_key(_mirror(picture, width, height), width, height))
+    return UnitGroup(*keys, place.name, place.filling, width, height, picture, mirrored)
+
+
+def _moved(outline: Polygon, place: UnitPlace) -> Polygon:
+    return tuple(type(corner)(corner.x - place.x, corner.y - place.y) for corner in outline)
+
+
+def _mirror(picture: Picture, width: Exact, height: Exact) -> Picture:
+    return tuple(Patch(patch.fabric, MIRROR.apply_polygon(patch.outline, width, height)) for patch in picture)
+
+
+def picture_key(picture: Picture, width: Exact, height: Exact) -> Hashable:
+    """The same for pictures that are alike up to turning, and for no others."""
+    return min(_seen(picture, turn, width, height) for turn in TURNS)
+
+
+def _seen(picture: Picture, turn: Symmetry, width: Exact, height: Exact) -> tuple[object, ...]:
+    patches = sorted(
+        (patch.fabric, _from_least_corner(turn.apply_polygon(patch.outline, width, height))) for patch in picture
+    )
+    return (*turn.turned_extent(width, height), *patches)
+
+
+def _from_least_corner(outline: Polygon) -> Polygon:
+    start = min(range(len(outline)), key=outline.__getitem__)
+    return outline[start:] + outline[:start]

@@ -1,0 +1,45 @@
+"""Stitch and flip: a square laid on a corner, sewn corner to corner, trimmed and pressed over."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from fractions import Fraction
+
+from blockdsl.geometry import Exact
+from blockdsl.model import Filling
+from blockdsl.sewing.outlines import rectangle
+from blockdsl.sewing.recipe import Part, Recipe
+
+
+def _recipe(base: str, base_role: int, extent: tuple[Exact, Exact], corners: Sequence[tuple[str, int]], side: Exact) -> Recipe:
+    """One base and a square for each corner (its fabric and role); corners of one fabric are counted together."""
+    square = rectangle(side, side)
+    roles = dict(reversed(corners))
+    counted = Counter(fabric for fabric, _ in corners).items()
+    flipped = tuple(Part(fabric, square, "rectangle", count, roles[fabric]) for fabric, count in counted)
+    return Recipe((Part(base, rectangle(*extent), "rectangle", 1, base_role), *flipped), alike=1)
+
+
+def _geese(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    goose, left, right = filling.fabrics
+    return _recipe(goose, 1, (width, height), ((left, 0), (right, 2)), height)
+
+
+def _half(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    left, right = filling.fabrics
+    return _recipe(left, 0, (width, height), ((right, 1),), width)
+
+
+def _snowball(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    ball, corner = filling.fabrics
+    corners = [(corner, 1 + place) for place in range(len(filling.places))]
+    return _recipe(ball, 0, (width, height), corners, filling.numbers[0] * width)
+
+
+def _diamond(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    centre, *corners = filling.fabrics
+    return _recipe(centre, 2, (width, height), tuple(zip(corners, (0, 1, 3, 4), strict=True)), width / 2)
+
+
+STITCH_AND_FLIP = {"geese": _geese, "half": _half, "snowball": _snowball, "diamond": _diamond}

@@ -1,0 +1,218 @@
+"""The making of a block: each unit with its method, how often, and what cloth that takes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import ceil
+
+from blockdsl.diagnostics import Problems, nearest_word
+from blockdsl.model import BlockDesign, Choice
+from blockdsl.sewing.classes import UnitGroup, group_units
+from blockdsl.sewing.methods import CUT_PATCHES, METHODS, NOT_YET, methods_for
+from blockdsl.sewing.recipe import Part, Recipe
+from blockdsl.units import SHAPES
+
+
+@dataclass(frozen=True, slots=True)
+class UnitClass:
+    """A unit to be made `count` times; `spare` more come out of its batches. `picture` is as drawn, unturned."""
+
+    group: UnitGroup
+    title: str
+    count: int
+    method: str
+    spare: int
+
+
+@dataclass(frozen=True, slots=True)
+class NeededPart:
+    """Cloth that a method asks for: `count` pieces for `units` units and `spare` more.
+
+    `becomes` is the block's patch that the piece ends as (the first of several).
+
+    For strips `count` is strips in a set and `segments` how many segments the set must give.
+    """
+
+    part: Part
+    purpose: str
+    becomes: int
+    count: int
+    units: int
+    spare: int
+    segments: int
+
+
+@dataclass(frozen=True, slots=True)
+class Making:
+    """Units in reading order, the cloth for those made by a method, and the patches that are cut by themselves."""
+
+    units: tuple[UnitClass, ...]
+    parts: tuple[NeededPart, ...]
+    loose: tuple[int, ...]
+
+
+def plan_making(design: BlockDesign, problems: Problems) -> Making:
+    """Choose the method for each unit and count what it takes; choices that cannot be followed are reported."""
+    groups = group_units(design)
+    choices = _valid_choices(design, groups, problems)
+    methods = [_method_for(group, choices) for group in groups]
+    if design.trim and not any(_is_trimmed(group, method) for group, method in zip(groups, methods, strict=True)):
+        help_text = "choose `make … as two at a time`, or take the `trim` line out"
+        problems.report("trim-without-method", design.span, help=help_text)
+    classes: list[UnitClass] = []
+    parts: list[NeededPart] = []
+    made: set[int] = set()
+    batches = _Batches(design, groups, methods)
+    for group, method in zip(groups, methods, strict=True):
+        spare = 0
+        if method != CUT_PATCHES:
+            found, spare = batches.parts_of(group, method)
+            parts.extend(found)
+            for place in group.places:
+                made.update(range(place.first, place.stop))
+        classes.append(UnitClass(group, title_of(group), len(group.places), method, spare))
+    loose = tuple(index for index in range(len(design.patches)) if index not in made)
+    return Making(tuple(classes), tuple(parts), loose)
+
+
+# --- choices -------------------------------------------------------------------------------------
+
+
+def _valid_choices(design: BlockDesign, groups: Sequence[UnitGroup], problems: Problems) -> list[Choice]:
+    valid = []
+    for choice in design.choices:
+        if choice.method in NOT_YET:
+            can = f"until then choose one of {_list(tuple(METHODS))}"
+            problems.report("not-yet", choice.method_span, what=f"the method `{choice.method}`", help=can)
+        elif choice.method not in METHODS:
+            near = nearest_word(choice.method, METHODS)
+            help_text = f"did you mean `{near}`?" if near else f"the methods are {_list(tuple(METHODS))}"
+            problems.report("method-unknown", choice.method_span, name=choice.method, help=help_text)
+        elif _applies(choice, groups, problems):
+            valid.append(choice)
+    return valid
+
+
+def _applies(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) -> bool:
+    meant = [group for group in groups if choice.what in _names_of(group)]
+    if not meant:
+        _report_nothing_meant(choice, groups, problems)
+        return False
+    if choice.method == CUT_PATCHES:
+        return True
+    for group in meant:
+        shape = group.filling.shape if group.filling else None
+        if shape is None or shape not in METHODS[choice.method]:
+            can = _list(methods_for(shape)) if shape else "cut patches"
+            inside = "" if shape else "; for the shapes in it, name the shape: `make half as …`"
+            help_text = f"it can be made as {can}{inside}"
+            problems.report(
+                "method-does-not-fit",
+                choice.method_span,
+                method=choice.method,
+                what=choice.what,
+                can=can,
+                help=help_text,
+            )
+            return False
+    return True
+
+
+def _report_nothing_meant(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) -> None:
+    known = {name for group in groups for name in _names_of(group)}
+    if choice.what in SHAPES:
+        help_text = f"this block has {_list(tuple(sorted(known)))}" if known else "this block has plain patches only"
+        problems.report("nothing-to-make", choice.what_span, what=choice.what, help=help_text)
+        return
+    near = nearest_word(choice.what, [*known, *SHAPES])
+    help_text = f"did you mean `{near}`?" if near else f"`make` takes a shape or a unit of this block: {_list(tuple(sorted(known)))}"
+    problems.report("name-unknown", choice.what_span, kind="shape or unit", name=choice.what, help=help_text)
+
+
+def _list(words: Sequence[str]) -> str:
+    return ", ".join(f"`{word}`" for word in words)
+
+
+def _names_of(group: UnitGroup) -> set[str]:
+    names = {place.name for place in group.places if place.name}
+    return names | ({group.filling.shape} if group.filling else set())
+
+
+def _method_for(group: UnitGroup, choices: Sequence[Choice]) -> str:
+    """The last choice that names the unit itself, else the last that names its shape, else cut patches."""
+    shape = group.filling.shape if group.filling else None
+    by_shape = [choice.method for choice in choices if choice.what == shape]
+    by_name = [choice.method for choice in choices if choice.what in _names_of(group) - {shape}]
+    return [CUT_PATCHES, *by_shape, *by_name][-1]
+
+
+def title_of(group: UnitGroup) -> str:
+    """What the sheet calls the unit: the designer's name or the trade's, and its fabrics."""
+    if group.filling is None:
+        title = group.name or "unit"
+    else:
+        trade = SHAPES[group.filling.shape].title
+        title = f"{group.name} ({trade})" if group.name else trade
+    return f"{title}, mirror image" if group.mirrored and not group.own_mirror else title
+
+
+# --- batches -------------------------------------------------------------------------------------
+
+
+def _is_trimmed(group: UnitGroup, method: str) -> bool:
+    if method == CUT_PATCHES or group.filling is None:
+        return False
+    return METHODS[method][group.filling.shape](group.filling, group.width, group.height, group.width * 0).trimmed  # type: ignore[arg-type]
+
+
+class _Batches:
+    """Counts batches; a unit and its mirror image that come out of the same batch are counted together."""
+
+    def __init__(self, design: BlockDesign, groups: Sequence[UnitGroup], methods: Sequence[str]) -> None:
+        self._design = design
+        self._by_key = {group.key: (group, method) for group, method in zip(groups, methods, strict=True)}
+        self._done: dict[object, int] = {}
+
+    def parts_of(self, group: UnitGroup, method: str) -> tuple[list[NeededPart], int]:
+        """What the group takes, and how many units are left over. Nothing, when its mirror image has it all."""
+        assert group.filling is not None  # noqa: S101  only shapes have recipes
+        recipe = METHODS[method][group.filling.shape](group.filling, group.width, group.height, self._design.trim)
+        if not recipe.mirrored or group.own_mirror:
+            each = recipe.alike + recipe.mirrored
+            makings = ceil(len(group.places) / each)
+            spare = makings * each - len(group.places)
+            return self._needed(group, method, recipe, makings, len(group.places), spare), spare
+        return self._paired(group, method, recipe)
+
+    def _paired(self, group: UnitGroup, method: str, recipe: Recipe) -> tuple[list[NeededPart], int]:
+        """Half of each batch is left-handed, half right-handed."""
+        partner, partner_method = self._by_key.get(group.mirror_key, (None, None))
+        others = len(partner.places) if partner is not None and partner_method == method else 0
+        makings = max(ceil(len(group.places) / recipe.alike), ceil(others / recipe.mirrored))
+        spare = makings * recipe.alike - len(group.places)
+        if self._done.get(group.mirror_key):
+            return [], spare
+        self._done[group.key] = makings
+        unused = spare + (0 if others else makings * recipe.mirrored)
+        both = len(group.places) + others
+        total = makings * (recipe.alike + recipe.mirrored)
+        return self._needed(group, method, recipe, makings, both, total - both), unused
+
+    def _needed(
+        self, group: UnitGroup, method: str, recipe: Recipe, makings: int, units: int, spare: int
+    ) -> list[NeededPart]:
+        assert group.filling is not None  # noqa: S101  only shapes have recipes
+        purpose = f"{method} {group.name or group.filling.shape}"
+        return [
+            NeededPart(
+                part=part,
+                purpose=purpose,
+                becomes=group.places[0].first + part.role,
+                count=part.count if part.cut_as == "strip" else part.count * makings,
+                units=units,
+                spare=spare,
+                segments=part.segments * makings,
+            )
+            for part in recipe.parts
+        ]

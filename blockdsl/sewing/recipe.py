@@ -1,0 +1,46 @@
+"""What a way of making a unit asks for: cloth, in finished measures, and what comes out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from blockdsl.geometry import Exact, Polygon
+
+CutAs = Literal["rectangle", "half square", "quarter square", "doubled half square", "strip"]
+"""How a piece lies in its cloth.
+
+rectangle: the upright box of the patch. half square: the square that cut once corner to corner holds the patch
+twice. quarter square: the square that cut twice holds it four times. doubled half square: twice as wide and
+high as a half square. strip: a band across the fabric, from which segments are cut after sewing.
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One kind of piece in a recipe: `count` pieces each time that the recipe is followed.
+
+    `patch` is the finished patch that the piece holds (with the extra for trimming, if any); `role` is which
+    of the shape's patches, in the order in which the shape draws them, it becomes (the first of several). Strips are
+    counted once for a strip set; each set gives `segments` segments of finished length `segment` for one unit.
+    """
+
+    fabric: str
+    patch: Polygon
+    cut_as: CutAs
+    count: int
+    role: int
+    segment: Exact = Fraction(0)
+    segments: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Recipe:
+    """One making: the parts, and how many units come out alike and how many as mirror images."""
+
+    parts: tuple[Part, ...]
+    alike: int
+    mirrored: int = 0
+    trimmed: bool = False
+    """Whether units are cut large and trimmed when the block says `trim`."""

@@ -1,0 +1,44 @@
+"""Strip sets: long strips sewn side by side and cut across into segments."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from fractions import Fraction
+
+from blockdsl.geometry import Exact
+from blockdsl.model import Filling
+from blockdsl.sewing.outlines import rectangle
+from blockdsl.sewing.recipe import Part, Recipe
+
+
+def _set(fabrics: Sequence[str], band: Exact, segment: Exact, segments: int, row: int = 0) -> tuple[Part, ...]:
+    """The strips of one strip set whose bands are all alike; `row` is where its first patch is drawn."""
+    patch = rectangle(band, segment)
+    return tuple(
+        Part(fabric, patch, "strip", count, row + fabrics.index(fabric), segment, segments)
+        for fabric, count in Counter(fabrics).items()
+    )
+
+
+def _rails(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    return Recipe(_set(filling.fabrics, height / len(filling.fabrics), width, 1), alike=1)
+
+
+def _bars(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    return Recipe(_set(filling.fabrics, width / len(filling.fabrics), height, 1), alike=1)
+
+
+def _checker(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    """Rows are segments of one strip set when they have an even number of patches: turned about, they alternate."""
+    down, across = (int(number) for number in filling.numbers)
+    first = [filling.fabrics[column % 2] for column in range(across)]
+    band, segment = width / across, height / down
+    if across % 2 == 0 or down == 1:
+        return Recipe(_set(first, band, segment, down), alike=1)
+    second = [filling.fabrics[(column + 1) % 2] for column in range(across)]
+    odd_rows, even_rows = (down + 1) // 2, down // 2
+    return Recipe((*_set(first, band, segment, odd_rows), *_set(second, band, segment, even_rows, row=across)), alike=1)
+
+
+STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker}

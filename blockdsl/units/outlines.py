@@ -1,0 +1,15 @@
+"""Outlines that several shapes share."""
+
+from __future__ import annotations
+
+from blockdsl.geometry import Exact, Point, Polygon
+
+
+def outline(*corners: tuple[Exact, Exact]) -> Polygon:
+    """A polygon from its corners, clockwise as seen."""
+    return tuple(Point(x, y) for x, y in corners)
+
+
+def box(left: Exact, top: Exact, right: Exact, bottom: Exact) -> Polygon:
+    """An upright rectangle."""
+    return outline((left, top), (right, top), (right, bottom), (left, bottom))

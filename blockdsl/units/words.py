@@ -1,0 +1,50 @@
+"""Reading the words of a shape: small steps that each either fit or do not."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from blockdsl.syntax.ast import Number, Word
+
+
+class WordReader:
+    """Walks over the words after a shape's name."""
+
+    def __init__(self, words: Sequence[Word | Number]) -> None:
+        """Start at the first word."""
+        self._words = words
+        self._next = 0
+
+    @property
+    def done(self) -> bool:
+        """Whether all words are read."""
+        return self._next >= len(self._words)
+
+    def word(self) -> str | None:
+        """The next word, or None when there is none or it is a number."""
+        if not self.done and isinstance(found := self._words[self._next], Word):
+            self._next += 1
+            return found.text
+        return None
+
+    def number(self) -> Fraction | None:
+        """The next number, or None."""
+        if not self.done and isinstance(found := self._words[self._next], Number):
+            self._next += 1
+            return found.value
+        return None
+
+    def is_next(self, text: str) -> bool:
+        """Whether the next word is `text`; if so it is passed over."""
+        if not self.done and isinstance(found := self._words[self._next], Word) and found.text == text:
+            self._next += 1
+            return True
+        return False
+
+    def rest(self) -> tuple[str, ...] | None:
+        """All words that are left, or None when a number is among them."""
+        left = self._words[self._next :]
+        self._next = len(self._words)
+        texts = tuple(found.text for found in left if isinstance(found, Word))
+        return texts if len(texts) == len(left) else None
