@@ -19,6 +19,7 @@ from blockdsl.cutting.sizes import (
 )
 from blockdsl.cutting.strips import cut_strips
 from blockdsl.geometry import Polygon
+from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making, NeededPart
@@ -76,8 +77,13 @@ def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list
         key = (design.patches[index].fabric, lettered.letters[index])
         needed[key] = needed.get(key, 0) + 1
     return [
-        cut_patches(fabric, label, lettered.first[label], count, design) for (fabric, label), count in needed.items()
+        cut_patches(fabric, label, _at_origin(lettered.first[label]), count, design) for (fabric, label), count in needed.items()
     ]
+
+
+def _at_origin(patch: Polygon) -> Polygon:
+    left, top, _, _ = bounding_box(patch)
+    return translate(patch, -left, -top)
 
 
 def cut_patches(fabric: str, label: str, patch: Polygon, count: int, design: BlockDesign) -> Cut:

@@ -8,6 +8,7 @@ never typed in. Rounding up to the ruler's measure happens here and nowhere else
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from blockdsl.geometry import Exact, Polygon, ceil_to, square_root
 from blockdsl.geometry.offset import offset_outward
@@ -34,6 +35,13 @@ def edge_lengths(polygon: Polygon) -> list[Exact]:
     return lengths
 
 
+@lru_cache(maxsize=4096)
+def edge_lengths_with_allowance(patch: Polygon, allowance: Fraction) -> tuple[Exact, ...]:
+    """Lengths of the edges of the piece that is cut, remembered: every letter of every block asks again."""
+    return tuple(edge_lengths(with_allowance(patch, allowance)))
+
+
+@lru_cache(maxsize=4096)
 def with_allowance(patch: Polygon, allowance: Fraction) -> Polygon:
     """The patch with its seam allowance: every edge moved outward by `allowance`, corners not yet trimmed."""
     return offset_outward(patch, allowance)
@@ -46,7 +54,7 @@ def rectangle_for(patch: Polygon, allowance: Fraction) -> Extent:
     Exact:  each finished side + 2 × allowance.
     Source: offset of the four edges.
     """
-    first, second, *_ = edge_lengths(with_allowance(patch, allowance))
+    first, second, *_ = edge_lengths_with_allowance(patch, allowance)
     return first, second
 
 
@@ -58,7 +66,7 @@ def square_for_half_square_triangle(patch: Polygon, allowance: Fraction) -> Exac
     Errors: ValueError when the patch is no such triangle.
     Source: offset of the three edges; agrees with the published "finished + 7/8 in" for quarter-inch seams.
     """
-    legs = sorted(edge_lengths(with_allowance(patch, allowance)))[:2]
+    legs = sorted(edge_lengths_with_allowance(patch, allowance))[:2]
     if len(patch) != 3 or legs[0] != legs[1]:  # noqa: PLR2004  a triangle
         raise ValueError("a half-square triangle has two equal legs")
     return legs[0]
@@ -72,7 +80,7 @@ def square_for_quarter_square_triangle(patch: Polygon, allowance: Fraction) -> E
     Errors: ValueError when the patch is no such triangle.
     Source: offset of the three edges; agrees with the published "finished + 1 1/4 in" for quarter-inch seams.
     """
-    leg, other, long_edge = sorted(edge_lengths(with_allowance(patch, allowance)))
+    leg, other, long_edge = sorted(edge_lengths_with_allowance(patch, allowance))
     if leg != other:
         raise ValueError("a quarter-square triangle has two equal legs")
     return long_edge

@@ -123,7 +123,12 @@ class CoverFacts:
 
 @dataclass(frozen=True, slots=True)
 class BlockFacts:
-    """Everything about one block at one size."""
+    """Everything about one block at one size.
+
+    `columns` and `heights` are the finished steps of its own grid lines. `grid` is the even grid of squared
+    paper on which they lie (columns of 1, 2, 1 lie on four squares) and `cell` the finished size of its square;
+    when no such grid is of use `grid` counts the block's own columns and rows and `cell` is None.
+    """
 
     name: str
     unit: RulerUnit

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import gcd, lcm
 
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered, letter_patches
@@ -25,6 +28,8 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric
 from blockdsl.sewing import Making, UnitClass, plan_making
+
+MOST_SQUARES = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +56,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     making = plan_making(design, problems)
     lettered = letter_patches(design.patches)
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
+    grid, cell = _squared_paper(design)
     return BlockFacts(
         name=design.name,
         unit=design.unit,
@@ -60,8 +66,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         unfinished=(design.width + 2 * design.seam, design.height + 2 * design.seam),
         columns=design.columns,
         heights=design.heights,
-        grid=(len(design.columns), len(design.heights)),
-        cell=_even_cell(design),
+        grid=grid,
+        cell=cell,
         cover=CoverFacts(design.cover_area, 0, 0),
         fabrics=tuple(_fabric(fabric, numbers) for fabric in design.fabrics),
         placed=_placed(design, lettered),
@@ -70,16 +76,28 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         units=tuple(_unit(unit, design, lettered) for unit in making.units),
         templates=tuple(_template(template) for template in templates(design, lettered)),
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
-        area_by_fabric=_areas(design),
+        area_by_fabric=_areas(design, lettered),
         notes=design.notes,
     )
 
 
-def _even_cell(design: BlockDesign) -> tuple[Exact, Exact] | None:
-    """The size of a cell when all cells are alike."""
-    if len(set(design.columns)) == 1 and len(set(design.heights)) == 1:
-        return design.columns[0], design.heights[0]
-    return None
+def _squared_paper(design: BlockDesign) -> tuple[tuple[int, int], tuple[Exact, Exact] | None]:
+    """The even grid on which the block's grid lines lie, as counted on squared paper, and its cell.
+
+    Columns of 1, 2 and 1 lie on four squares. Where the paper would need far more squares than the block
+    has columns (a narrow cross between wide cells) no even grid helps: the block's own columns and rows then, no cell.
+    """
+    across, down = (_squares(steps) for steps in (design.columns, design.heights))
+    if across > MOST_SQUARES * len(design.columns) or down > MOST_SQUARES * len(design.heights):
+        return (len(design.columns), len(design.heights)), None
+    return (across, down), (design.width / across, design.height / down)
+
+
+def _squares(steps: Sequence[Fraction]) -> int:
+    """How many equal steps the longest common measure of all makes of their sum."""
+    bottom = lcm(*(step.denominator for step in steps))
+    common = Fraction(gcd(*(int(step * bottom) for step in steps)), bottom)
+    return int(sum(steps) / common)
 
 
 def _fabric(fabric: Fabric, numbers: dict[str, int]) -> FabricFacts:
@@ -92,9 +110,8 @@ def _placed(design: BlockDesign, lettered: Lettered) -> tuple[PlacedPatch, ...]:
 
 
 def _patches(design: BlockDesign, lettered: Lettered) -> tuple[PatchFacts, ...]:
-    counts: dict[tuple[str, str], int] = {}
-    for patch, letter in zip(design.patches, lettered.letters, strict=True):
-        counts[letter, patch.fabric] = counts.get((letter, patch.fabric), 0) + 1
+    pairs = zip(design.patches, lettered.letters, strict=True)
+    counts = Counter((letter, patch.fabric) for patch, letter in pairs)
     order = {letter: place for place, letter in enumerate(lettered.shapes)}
     fabrics = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
     keys = sorted(counts, key=lambda key: (order[key[0]], fabrics[key[1]]))
@@ -165,8 +182,11 @@ def _colouring(plan: ColourPlan, design: BlockDesign) -> ColouringFacts:
     return ColouringFacts(plan.name, tuple(_fabric(palette[name], numbers) for name in names), tuple(taken))
 
 
-def _areas(design: BlockDesign) -> tuple[tuple[str, Exact], ...]:
+def _areas(design: BlockDesign, lettered: Lettered) -> tuple[tuple[str, Exact], ...]:
+    """Finished area of each fabric; patches of one letter have one area."""
+    of_letter = {letter: area(outline) for letter, outline in lettered.first.items()}
     areas: dict[str, Exact] = {fabric.name: Fraction(0) for fabric in design.fabrics}
-    for patch in design.patches:
-        areas[patch.fabric] = areas[patch.fabric] + area(patch.outline)
+    pairs = zip(design.patches, lettered.letters, strict=True)
+    for (fabric, letter), count in Counter((patch.fabric, letter) for patch, letter in pairs).items():
+        areas[fabric] += of_letter[letter] * count
     return tuple(areas.items())

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.symmetry import (
@@ -69,8 +70,14 @@ def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
         for patch in design.patches[place.first : place.stop]
     )
     width, height = place.width, place.height
-    keys = (picture_key(picture, width, height), picture_key(_mirror(picture, width, height), width, height))
+    keys = _keys(picture, width, height)
     return UnitGroup(*keys, place.name, place.filling, width, height, picture, mirrored)
+
+
+@lru_cache(maxsize=4096)
+def _keys(picture: Picture, width: Exact, height: Exact) -> tuple[Hashable, Hashable]:
+    """Keys of a picture and of its mirror image; the same few units come again in every block."""
+    return picture_key(picture, width, height), picture_key(_mirror(picture, width, height), width, height)
 
 
 def _moved(outline: Polygon, place: UnitPlace) -> Polygon:
