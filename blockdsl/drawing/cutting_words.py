@@ -25,7 +25,7 @@ def plain_cut_size(cut: CutFacts, facts: BlockFacts) -> str:
 
 def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
     """Headers and rows of the cutting table; sizes carry their unit, empty cells are empty words."""
-    rows = [
+    rows: list[tuple[str, ...]] = [
         (
             fabric.label,
             str(cut.count),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from typing import Final
 
@@ -20,6 +21,7 @@ Fabrics = Mapping[str, FabricFacts]
 
 _UNKNOWN: Final = FabricFacts("", "", "#ffffff", "light", 1)
 _HATCHED_PATCHES: Final = 2500  # beyond this a patch is too small on any page for its hatch to be told
+_PALE_BELOW_PT: Final = 2.5
 _NUMBER_MARGIN_PT: Final = 26.0
 
 
@@ -33,13 +35,21 @@ def fabrics_of(facts: BlockFacts, colouring: ColouringFacts | None = None) -> di
     return {name: all_fabrics.get(replaces.get(name, name), fabric) for name, fabric in own.items()}
 
 
-def _outline_pt(patches: int) -> float:
-    """Thinner lines for smaller patches, so that a block of thousands does not turn black."""
-    return 0.6 if patches <= 100 else 0.45 if patches <= 400 else 0.25 if patches <= 4000 else 0.1  # noqa: PLR2004
+def _side_pt(rings: Sequence[Ring], placed: Box) -> float:
+    """Side of a square as large as the patches are on average."""
+    return math.sqrt(placed.width_pt * placed.height_pt / max(1, len(rings)))
 
 
-def _coloured(patches: Sequence[PlacedPatch], fabrics: Fabrics, placing: Placing) -> list[Mark]:
-    """Fills batched by fabric, hatches over them, every outline on top."""
+def _outlines(rings: Sequence[Ring], placed: Box) -> Path:
+    """Every patch's outline in one mark: thinner, then paler, the smaller the patches are, so that none turn black."""
+    side = _side_pt(rings, placed)
+    if side < _PALE_BELOW_PT:
+        return Path(tuple(rings), stroke=RULE, stroke_width_pt=side * 0.05)
+    return Path(tuple(rings), stroke=INK, stroke_width_pt=max(0.2, min(0.6, side * 0.04)))
+
+
+def _coloured(patches: Sequence[PlacedPatch], fabrics: Fabrics, placing: Placing, placed: Box) -> list[Mark]:
+    """Fills batched by fabric, hatches over them, every outline on top unless the patches are mere dots."""
     by_fabric: dict[str, list[Ring]] = {}
     for patch in patches:
         by_fabric.setdefault(patch.fabric, []).append(placing.ring(patch.outline))
@@ -50,8 +60,8 @@ def _coloured(patches: Sequence[PlacedPatch], fabrics: Fabrics, placing: Placing
         if len(patches) <= _HATCHED_PATCHES:
             marks += hatch_all(rings, fabric.number, fabric.colour)
     everything = tuple(ring for rings in by_fabric.values() for ring in rings)
-    if everything:
-        marks.append(Path(everything, stroke=INK, stroke_width_pt=_outline_pt(len(patches))))
+    if _side_pt(everything, placed) >= _PALE_BELOW_PT:
+        marks.append(_outlines(everything, placed))
     return marks
 
 
@@ -69,7 +79,7 @@ def block_picture(facts: BlockFacts, box: Box, *, colouring: ColouringFacts | No
     one mark a fabric: a block of 40,000 patches is a few dozen marks.
     """
     placing, placed = fit(facts.finished, box)
-    marks = _coloured(facts.placed, fabrics_of(facts, colouring), placing)
+    marks = _coloured(facts.placed, fabrics_of(facts, colouring), placing, placed)
     marks.append(_edge(placed))
     return Figure(say_colour_picture(facts, colouring), tuple(marks)), placed
 
@@ -86,15 +96,17 @@ def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
     Letters that fit in none of their patches stand beside the block on leaders, for which the block is drawn smaller.
     """
     placing, placed = fit(facts.finished, box)
-    lettering = letter_patches(facts.placed, placing)
+    labels = [patch.label for patch in facts.placed]
+    rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+    lettering = letter_patches(labels, rings)
     if lettering.outside:
         inner = Box(box.x_pt + MARGIN_PT, box.y_pt, box.width_pt - 2 * MARGIN_PT, box.height_pt)
         placing, placed = fit(facts.finished, inner)
-        lettering = letter_patches(facts.placed, placing)
-    rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+        rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+        lettering = letter_patches(labels, rings)
     marks: list[Mark] = [
         rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=WHITE),
-        Path(rings, stroke=INK, stroke_width_pt=_outline_pt(len(rings))),
+        _outlines(rings, placed),
         _edge(placed),
         *written_inside(lettering),
         *written_outside(lettering, placed),
@@ -108,7 +120,7 @@ def unit_picture(
 ) -> tuple[Figure, Box]:
     """One unit in colour, as large as the box allows at its top left; and the box it fills."""
     placing, placed = fit(unit.finished, box)
-    marks = _coloured(unit.picture, fabrics, placing)
+    marks = _coloured(unit.picture, fabrics, placing, placed)
     marks.append(_edge(placed, 0.8))
     return Figure(say_unit_picture(unit, unit_of_length), tuple(marks)), placed
 
@@ -137,7 +149,7 @@ def grid_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
     upright = tuple(((x, placed.y_pt), (x, placed.bottom_pt)) for x in xs)
     level = tuple(((placed.x_pt, y), (placed.right_pt, y)) for y in ys)
     marks: list[Mark] = [
-        Path(rings, stroke=RULE, stroke_width_pt=_outline_pt(len(rings))),
+        Path(rings, stroke=RULE, stroke_width_pt=_outlines(rings, placed).stroke_width_pt),
         Path(upright + level, closed=False, stroke=INK, stroke_width_pt=0.6 if len(xs) + len(ys) < 60 else 0.3),
         _edge(placed),
         *_numbers_above(facts, widths, xs, placed),

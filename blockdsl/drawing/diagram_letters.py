@@ -5,54 +5,55 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
-from blockdsl.drawing.diagram_place import Placing, Ring, middle
+from blockdsl.drawing.diagram_place import Ring, middle, toward_side
 from blockdsl.drawing.marks import Mark, Path
 from blockdsl.drawing.prose import Style, line, line_centred, line_ending, width_of
 from blockdsl.drawing.theme import ACCENT, HAIRLINE_PT, QUIET, Box
-from blockdsl.facts.blockfacts import PlacedPatch
 
 # A few sizes only, so that a drawing looks set and not blown up patch by patch.
 SIZES_PT: Final = (12.0, 9.5, 7.5, 6.0, 5.0)
 OUTSIDE_PT: Final = 7.0
 MARGIN_PT: Final = 20.0
-_ROOM: Final = 0.92  # share of the deepest circle that a letter may fill
+_ROOM: Final = 0.86  # share of the deepest circle that a letter may fill
 _EVERY_PATCH: Final = 400  # beyond this many patches only the first few of each letter are written
 _FIRST_FEW: Final = 3
 
 
 @dataclass(frozen=True, slots=True)
 class Lettering:
-    """What can be written inside (x, y, text, style), and one place (x, y) of each letter that must stand outside."""
+    """What can be written inside (x, y, text, style), and where each letter lies that must stand outside."""
 
     inside: tuple[tuple[float, float, str, Style], ...]
-    outside: tuple[tuple[str, float, float], ...]
+    outside: tuple[tuple[str, tuple[Ring, ...]], ...]
 
 
-def letter_patches(patches: Sequence[PlacedPatch], placing: Placing, colour: str = ACCENT) -> Lettering:
-    """Which letters go where, for a block placed on the page.
+def letter_patches(labels: Sequence[str], rings: Sequence[Ring], colour: str = ACCENT) -> Lettering:
+    """Which letters go where, for patches placed on the page.
 
     With more than 400 patches only the first three of each letter are written. A letter that has room in none of
     its patches goes outside, once.
     """
     inside: list[tuple[float, float, str, Style]] = []
     seen: dict[str, int] = {}
-    first: dict[str, tuple[float, float]] = {}
-    for patch in patches:
-        if len(patches) > _EVERY_PATCH and seen.get(patch.label, 0) >= _FIRST_FEW:
+    without_room: dict[str, list[Ring]] = {}
+    for label, ring in zip(labels, rings, strict=True):
+        if len(rings) > _EVERY_PATCH and seen.get(label, 0) >= _FIRST_FEW:
             continue
-        x, y, radius = middle(placing.ring(patch.outline))
-        size = _size_for(patch.label, radius)
+        x, y, radius = middle(ring)
+        size = _size_for(label, round(radius, 2))
         if size is None:
-            first.setdefault(patch.label, (x, y))
+            without_room.setdefault(label, []).append(ring)
             continue
-        seen[patch.label] = seen.get(patch.label, 0) + 1
-        inside.append((x, y, patch.label, Style(size, "bold", colour)))
-    outside = tuple((label, *place) for label, place in first.items() if label not in seen)
+        seen[label] = seen.get(label, 0) + 1
+        inside.append((x, y, label, Style(size, "bold", colour)))
+    outside = tuple((label, tuple(rings)) for label, rings in without_room.items() if label not in seen)
     return Lettering(tuple(inside), outside)
 
 
+@lru_cache(maxsize=4096)
 def _size_for(label: str, radius_pt: float) -> float | None:
     """The largest of the sizes whose letters fit in a circle; None when none does."""
     for size in SIZES_PT:
@@ -76,12 +77,8 @@ def written_outside(lettering: Lettering, block: Box) -> tuple[Mark, ...]:
     Letters keep the order of their places from top to bottom, so leaders do not cross. When the sides are full the
     rest are left out: the list of patches names them all the same.
     """
+    left, right = _sides(lettering, block)
     centre = block.x_pt + block.width_pt / 2
-    by_height = sorted(lettering.outside, key=lambda item: (item[2], item[1]))
-    left = [item for item in by_height if item[1] < centre]
-    right = [item for item in by_height if item[1] >= centre]
-    most = max(1, int(block.height_pt // (OUTSIDE_PT * 1.15)))
-    left, right = _balanced(left, right, most)
     style = Style(OUTSIDE_PT, "bold", ACCENT)
     marks: list[Mark] = []
     for side, x_end in ((left, block.x_pt - 4), (right, block.right_pt + 4)):
@@ -100,15 +97,26 @@ def written_outside(lettering: Lettering, block: Box) -> tuple[Mark, ...]:
 _Item = tuple[str, float, float]
 
 
-def _balanced(left: list[_Item], right: list[_Item], most: int) -> tuple[list[_Item], list[_Item]]:
-    """Neither side fuller than it can be: what is too much on one goes to the other while there is room."""
-    while len(left) > most and len(right) < most:
-        right.append(left.pop(len(left) // 2))
-    while len(right) > most and len(left) < most:
-        left.append(right.pop(len(right) // 2))
-    right.sort(key=lambda item: item[2])
-    left.sort(key=lambda item: item[2])
-    return left[:most], right[:most]
+def _sides(lettering: Lettering, block: Box) -> tuple[list[_Item], list[_Item]]:
+    """Letters for the left and the right side, with where their leaders end, from top to bottom.
+
+    Letters are dealt to the sides in turn, and each takes that one of its patches that lies nearest to where its
+    letter would stand if all were spread evenly.
+    """
+    most = max(1, int(block.height_pt // (OUTSIDE_PT * 1.15)))
+    letters = lettering.outside[: 2 * most]
+    sides: tuple[list[_Item], list[_Item]] = ([], [])
+    rows = (len(letters) + 1) // 2
+    for place, (label, rings) in enumerate(letters):
+        side = place % 2
+        x = block.right_pt if side else block.x_pt
+        y = block.y_pt + block.height_pt * (place // 2 + 0.5) / rows
+        ring = min(rings, key=lambda ring: abs(ring[0][0] - x) + 2 * abs(ring[0][1] - y))
+        inside_x, inside_y, _ = middle(ring)
+        sides[side].append((label, *toward_side(ring, (inside_x, inside_y), x)))
+    for items in sides:
+        items.sort(key=lambda item: item[2])
+    return sides
 
 
 def _spread(heights: Sequence[float], block: Box) -> list[float]:

@@ -16,6 +16,7 @@ from blockdsl.geometry import Exact, Polygon, to_float
 Ring = tuple[tuple[float, float], ...]
 
 _CLOSE_ENOUGH: Final = 0.04  # the middle is found to this share of its own distance from the sides
+_FROM_EDGE_PT: Final = 4.0
 _CENTROID_SHARE: Final = 0.9  # the centroid stands steadier on the page; it is taken when it is nearly as deep
 
 
@@ -46,6 +47,23 @@ def fit(extent: Extent, box: Box) -> tuple[Placing, Box]:
     scale = min(box.width_pt / width, box.height_pt / height)
     placed = Box(box.x_pt, box.y_pt, width * scale, height * scale)
     return Placing(scale, box.x_pt, box.y_pt), placed
+
+
+def toward_side(ring: Ring, place: tuple[float, float], side_x_pt: float) -> tuple[float, float]:
+    """From a place inside the outline straight toward the upright line, as far as the outline reaches, not quite."""
+    x, y = place
+    crossings = []
+    ax, ay = ring[-1]
+    for bx, by in ring:
+        if (ay > y) != (by > y):
+            crossings.append((bx - ax) * (y - ay) / (by - ay) + ax)
+        ax, ay = bx, by
+    ahead = [crossing for crossing in crossings if (crossing - x) * (side_x_pt - x) > 0]
+    if not ahead:
+        return place
+    edge = min(ahead, key=lambda crossing: abs(crossing - x))
+    inset = min(abs(edge - x) / 2, _FROM_EDGE_PT)
+    return (edge - inset if edge > x else edge + inset), y
 
 
 def middle(ring: Ring) -> tuple[float, float, float]:

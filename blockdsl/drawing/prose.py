@@ -9,7 +9,7 @@ from typing import Final
 
 from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.marks import Mark, Path, Text, Weight
-from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, HEADING_PT, INK, LEADING, QUIET, STEP_PT, THIN_PT
+from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, HEADING_PT, INK, LEAD_PT, LEADING, QUIET, STEP_PT, THIN_PT
 from blockdsl.drawing.typeset import CAP_HEIGHT, ellipsis, measure, wrap
 
 # The first baseline stands this share of a line below its top, so that capitals look centred in their line.
@@ -17,7 +17,7 @@ _BASELINE_SHARE = 0.76
 _CAPITALS_SHARE = CAP_HEIGHT
 
 _JOIN: Final = "\ue000"  # stands for a space that holds while lines are broken, never printed
-_MEASURE: Final = re.compile(r"(?<=\d) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]+⁄|\d+/)|(?<=[\d₀₁₂₃₄₅₆₇₈₉]) (?=(?:in|cm|×)\b|×)|(?<=×) ")
+_MEASURE: Final = re.compile(r"(?<=\d) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]+⁄|\d+/)|(?<=[\d₀₁₂₃₄₅₆₇₈₉]) (?=(?:in|cm|mm)\b|×)|(?<=×) ")
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,12 +85,7 @@ def runs(words: Sequence[tuple[str, Style]], x_pt: float, baseline_pt: float) ->
 
 def lines_of(text: str, width_pt: float, style: Style = BODY) -> list[str]:
     """The words broken into lines no wider than that."""
-    return [
-        part
-        for paragraph_words in text.splitlines() or [""]
-        for words in _filled(_together(paragraph_words), width_pt, style)
-        for part in wrap(words, style.size_pt, style.weight, width_pt)
-    ]
+    return [words for part in text.splitlines() or [""] for words in _filled(_together(part), width_pt, style)]
 
 
 def _together(text: str) -> list[str]:
@@ -101,6 +96,9 @@ def _together(text: str) -> list[str]:
 def _filled(words: Sequence[str], width_pt: float, style: Style) -> list[str]:
     lines: list[str] = []
     for word in words:
+        if width_of(word, style) > width_pt:
+            lines += wrap(word, style.size_pt, style.weight, width_pt)
+            continue
         longer = f"{lines[-1]} {word}" if lines else word
         if lines and width_of(longer, style) <= width_pt:
             lines[-1] = longer
@@ -142,4 +140,10 @@ def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> S
     if aside:
         room = width_pt - width_of(text, style) - 4 * STEP_PT
         marks += line_ending(fitted(aside, room, quiet), width_pt, baseline, quiet)
-    return Slice(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=6 * STEP_PT, keep=True)
+    return Slice(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep=True)
+
+
+def continued(text: str) -> Slice:
+    """A section's name as it is said again at the top of a new page."""
+    style = Style(LEAD_PT, "bold")
+    return Slice(style.line_pt + 2 * STEP_PT, line(f"{text}, continued", 0.0, style.baseline_pt, style), keep=True)

@@ -7,7 +7,7 @@ from typing import Final
 from blockdsl.drawing.diagram import block_picture, fabrics_of
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, fitted, heading, line, lines_of
+from blockdsl.drawing.prose import Style, continued, fitted, heading, line, lines_of
 from blockdsl.drawing.sheet_fabrics import key_column
 from blockdsl.drawing.theme import GUTTER_PT, INK, LEAD_PT, STEP_PT, Box, span_pt
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
@@ -32,7 +32,7 @@ def colouring_gallery(facts: BlockFacts) -> list[Slice]:
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
         before = 4 * STEP_PT if start else STEP_PT
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before_pt=before))
+        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=(continued("Colourings"),)))
     return slices
 
 

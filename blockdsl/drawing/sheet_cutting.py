@@ -11,7 +11,7 @@ from blockdsl.drawing.diagram import swatch
 from blockdsl.drawing.flow import Slice, stacked
 from blockdsl.drawing.lengths import show_length
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, fitted, heading, line, line_ending, width_of
+from blockdsl.drawing.prose import Style, continued, fitted, heading, line, line_ending, width_of
 from blockdsl.drawing.table import (
     EMPTY,
     Cell,
@@ -36,7 +36,7 @@ _GROUP: Final = Style(LEAD_PT, "bold", INK)
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _LETTERS_MOST_PT: Final = 60.0
 _PURPOSE_MOST_PT: Final = 118.0
-_MORE_GAP_PT: Final = 28.0
+_MORE_GAP_PT: Final = 40.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,19 +56,19 @@ def cutting_table(facts: BlockFacts) -> list[Slice]:
     head = table_head(layout.columns)
     aside = f"sizes in {'inches' if facts.unit == 'in' else 'centimetres'}, with seam allowance"
     slices = [heading("Cutting", aside=aside), head]
-    again_head = _continued(head)
+    head_again = _continued(head)
     for place, (fabric, cuts) in enumerate(groups):
         rows = [_row(facts, cut, layout, ruled=row > 0) for row, cut in enumerate(cuts)]
         group = _group(fabric, sum(cut.count for cut in cuts))
-        again = _group(fabric, 0)
-        whole = grouped(again_head, group, rows, again)
-        slices += [replace(whole[0], before_pt=3 * STEP_PT if place else 0.0), *whole[1:]]
+        again = _group(fabric, None)
+        whole = grouped(head_again, group, rows, again)
+        slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
     return slices
 
 
 def _continued(head: Slice) -> Slice:
     """The table's head as it is said again on a new page."""
-    height, marks = stacked([Slice(6 * STEP_PT, line("Cutting, continued", 0.0, _GROUP.baseline_pt, _GROUP)), head])
+    height, marks = stacked([continued("Cutting"), head])
     return Slice(height, marks, keep=True)
 
 
@@ -94,18 +94,23 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
     piece = need([say_piece(cut) for cut in cuts], "piece", _BODY)
     size = max(size_pt, width_of("size", _SMALL)) + gap + STEP_PT
     tick = 4 * STEP_PT
-    then = need([say_subcut(cut) for cut in cuts], "then", _BODY)
+    subcuts = [say_subcut(cut) for cut in cuts]
+    then = need(subcuts, "then", _BODY) if any(subcuts) else 0.0
     free = CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare
+    if free < 0:  # a rare case of long words everywhere: the sub-cut breaks over lines
+        then += free
     more = min(max(free, 0.0) / 5, _MORE_GAP_PT)
     piece, size, letters = piece + more, size + more, letters + more
+    then += more if then else 0.0
     purpose += more if purpose else 0.0
-    then = CONTENT_WIDTH_PT - tick - count - piece - size - letters - purpose - spare
+    rest = max(0.0, CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare)
+    letters, purpose = (letters, purpose + rest) if purpose else (letters + rest, purpose)
     columns = (
         Column("", tick),
         Column("cut", count, "right", gap - STEP_PT),
         Column("piece", piece, gap_pt=gap),
         Column("size", size, gap_pt=gap),
-        Column("then", then, gap_pt=gap),
+        Column("then" if then else "", then, gap_pt=gap),
         Column("patch", letters, gap_pt=gap),
         Column("for" if purpose else "", purpose, gap_pt=gap if spare else 0.0),
         Column("spare" if spare else "", spare, "right", 0.0),
@@ -113,14 +118,14 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
     return _Layout(columns, tuple(axes))
 
 
-def _group(fabric: FabricFacts, pieces: int) -> Slice:
-    """A fabric's name beside its swatch, over its rows; with 0 pieces the name as it is said again on a new page."""
-    height = 6 * STEP_PT
+def _group(fabric: FabricFacts, pieces: int | None) -> Slice:
+    """A fabric's name beside its swatch, over its rows; without a count the name as it is said again on a new page."""
+    height = 5.5 * STEP_PT
     box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
     x = box.right_pt + 2 * STEP_PT
     baseline = height / 2 + _GROUP.capitals_pt / 2
-    aside = f"{many(pieces, 'piece')} to cut" if pieces else ""
-    after = "" if pieces else "  continued"
+    aside = f"{many(pieces, 'piece')} to cut" if pieces is not None else ""
+    after = "" if aside else "  continued"
     room = CONTENT_WIDTH_PT - x - width_of(aside + after, _SMALL) - 4 * STEP_PT
     label = fitted(fabric.label or fabric.name, room, _GROUP)
     marks: list[Mark] = [*swatch(fabric, box), *line(label, x, baseline, _GROUP)]
@@ -136,7 +141,7 @@ def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, *, ruled: bool) -> S
         words_cell(str(cut.count), count, _NUMBER),
         words_cell(say_piece(cut), piece, _BODY),
         lengths_cell(_sides(cut, facts), layout.axes, _BODY),
-        words_cell(say_subcut(cut), then, _BODY),
+        words_cell(say_subcut(cut), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
         words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
         words_cell(str(cut.spare) if cut.spare else "", spare, _BODY) if spare.width_pt else EMPTY,

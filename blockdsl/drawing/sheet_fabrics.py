@@ -8,14 +8,14 @@ from typing import Final
 from blockdsl.drawing.diagram import swatch
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, fitted, line, lines_of, runs, width_of
+from blockdsl.drawing.prose import Style, fitted, line, lines_of, width_of
 from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box
 from blockdsl.facts.blockfacts import FabricFacts
 
-SWATCH_WIDTH_PT: Final = 30.0
-SWATCH_HEIGHT_PT: Final = 15.0
+SWATCH_WIDTH_PT: Final = 26.0
+SWATCH_HEIGHT_PT: Final = 13.0
 _NUMBER: Final = Style(SMALL_PT, "regular", QUIET)
-_NUMBER_WIDTH_PT: Final = 13.0
+_NUMBER_WIDTH_PT: Final = 12.0
 _LABEL: Final = Style(BODY_PT, "bold", INK)
 _VALUE: Final = Style(SMALL_PT, "regular", QUIET)
 
@@ -34,11 +34,10 @@ def key_entry(fabric: FabricFacts, width_pt: float, most_lines: int = 9) -> Slic
     x = left + _NUMBER_WIDTH_PT
     for place, words in enumerate(lines):
         marks += line(words, x, baseline + place * _LABEL.line_pt, _LABEL)
-    value = f"  {fabric.value}"
     last = (len(lines) - 1) * _LABEL.line_pt
-    end = x + width_of(lines[-1], _LABEL)
-    if end + width_of(value, _VALUE) <= width_pt:
-        marks += runs([(value, _VALUE)], end, baseline + last)
+    end = x + width_of(lines[-1], _LABEL) + STEP_PT
+    if end + width_of(fabric.value, _VALUE) <= width_pt:
+        marks += line(fabric.value, end, baseline + last, _VALUE)
     else:
         last += _VALUE.line_pt
         marks += line(fabric.value, x, baseline + last, _VALUE)

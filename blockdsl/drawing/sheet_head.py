@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.diagram import block_picture, letter_diagram
+from blockdsl.drawing.diagram_place import fit
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Mark
@@ -26,6 +27,7 @@ from blockdsl.drawing.theme import (
 )
 from blockdsl.drawing.words import many, say_grid
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.geometry import to_float
 
 _TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
 _TITLE_LINES: Final = 2
@@ -33,6 +35,9 @@ _TITLE_LEADING: Final = 1.12
 _CAPTION: Final = Style(SMALL_PT, "regular", QUIET)
 _LARGE_COLUMNS: Final = 7
 _SMALL_COLUMNS: Final = 5
+_WIDE: Final = 2.6
+_TALL: Final = 0.6
+_BEFORE_PT: Final = 3.5 * STEP_PT
 _KEY_COLUMNS: Final = 3
 
 
@@ -90,23 +95,72 @@ def _measure(name: str, value: str, more: str, width_pt: float) -> tuple[float, 
 
 
 def _pictures(facts: BlockFacts) -> list[Slice]:
-    """The block in colour at the left, its letters at the right; the key under the letters, or under both."""
+    """The block in colour, its letters, the key of fabrics, arranged by the block's proportion."""
+    ratio = to_float(facts.finished[0]) / to_float(facts.finished[1])
+    if ratio >= _WIDE:
+        return _one_under_the_other(facts)
+    if ratio <= _TALL:
+        return _three_beside(facts)
+    return _two_beside(facts)
+
+
+def _two_beside(facts: BlockFacts) -> list[Slice]:
+    """Colour at the left, letters at the right, the key under the letters.
+
+    A key that would hang below the picture goes under both, and then both pictures are of one size.
+    """
     large, small = span_pt(_LARGE_COLUMNS), span_pt(_SMALL_COLUMNS)
-    colour, colour_box = block_picture(facts, Box(0.0, 0.0, large, large))
-    letters, letters_box = letter_diagram(facts, Box(0.0, 0.0, small, small))
-    right = large + GUTTER_PT
-    caption = "Patches by letter"
-    marks: list[Mark] = [colour, *moved([letters], right, 0.0)]
-    letters_bottom = letters_box.height_pt + 1.5 * STEP_PT
-    marks += line(caption, right, letters_bottom + _CAPTION.baseline_pt - 3, _CAPTION)
-    letters_bottom += _CAPTION.line_pt
-    height = max(colour_box.height_pt, letters_bottom)
     key_height, key = key_column(facts.fabrics, small)
-    room = large - letters_bottom - 2 * STEP_PT
-    if key_height <= room:
-        top = max(letters_bottom + 2 * STEP_PT, height - key_height)
-        marks += moved(key, right, top)
-        return [Slice(max(height, top + key_height), tuple(marks), before_pt=4 * STEP_PT)]
+    letters_height = fit(facts.finished, Box(0.0, 0.0, small, small))[1].height_pt
+    if letters_height + _CAPTION.line_pt + 3 * STEP_PT + key_height <= large:
+        height, marks, bottom = _pair(facts, large, small)
+        top = max(bottom + 2 * STEP_PT, height - key_height)
+        marks += moved(key, large + GUTTER_PT, top)
+        return [Slice(max(height, top + key_height), marks, before_pt=_BEFORE_PT)]
+    height, marks, _ = _pair(facts, span_pt(6), span_pt(6))
+    return [Slice(height, marks, before_pt=_BEFORE_PT), *_key_below(facts)]
+
+
+def _pair(facts: BlockFacts, left_pt: float, right_pt: float) -> tuple[float, tuple[Mark, ...], float]:
+    """Both pictures beside each other: their height, their marks, and where the right one with its caption ends."""
+    colour, colour_box = block_picture(facts, Box(0.0, 0.0, left_pt, left_pt))
+    bottom, letters = _lettered(facts, Box(0.0, 0.0, right_pt, right_pt))
+    marks = (colour, *moved(letters, left_pt + GUTTER_PT, 0.0))
+    return max(colour_box.height_pt, bottom), marks, bottom
+
+
+def _lettered(facts: BlockFacts, box: Box) -> tuple[float, tuple[Mark, ...]]:
+    """The line drawing with its caption: where they end, and their marks."""
+    letters, filled = letter_diagram(facts, box)
+    top = filled.bottom_pt + STEP_PT
+    caption = line("Patches by letter", filled.x_pt, top + _CAPTION.baseline_pt, _CAPTION)
+    return top + _CAPTION.line_pt, (letters, *caption)
+
+
+def _three_beside(facts: BlockFacts) -> list[Slice]:
+    """For a tall block: colour, letters and key, four columns of the page each."""
+    width, height = span_pt(4), span_pt(_LARGE_COLUMNS)
+    colour, colour_box = block_picture(facts, Box(0.0, 0.0, width, height))
+    bottom, letters = _lettered(facts, Box(0.0, 0.0, width, height))
+    key_height, key = key_column(facts.fabrics, width)
+    below = key_height > height
+    marks = (colour, *moved(letters, width + GUTTER_PT, 0.0))
+    marks += () if below else moved(key, 2 * (width + GUTTER_PT), 0.0)
+    pictures = Slice(max(colour_box.height_pt, bottom, 0.0 if below else key_height), marks, before_pt=_BEFORE_PT)
+    return [pictures, *(_key_below(facts) if below else [])]
+
+
+def _one_under_the_other(facts: BlockFacts) -> list[Slice]:
+    """For a wide block: colour and letters over the whole width, then the key."""
+    colour, colour_box = block_picture(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, CONTENT_WIDTH_PT))
+    bottom, letters = _lettered(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, CONTENT_WIDTH_PT))
+    return [
+        Slice(colour_box.height_pt, (colour,), before_pt=_BEFORE_PT),
+        Slice(bottom, letters, before_pt=3 * STEP_PT),
+        *_key_below(facts),
+    ]
+
+
+def _key_below(facts: BlockFacts) -> list[Slice]:
     rows = key_columns(facts.fabrics, CONTENT_WIDTH_PT, _KEY_COLUMNS)
-    rows[0] = replace(rows[0], before_pt=3 * STEP_PT)
-    return [Slice(height, tuple(marks), before_pt=4 * STEP_PT), *rows]
+    return [replace(rows[0], before_pt=3 * STEP_PT), *rows[1:]] if rows else []

@@ -1,31 +1,33 @@
-"""The designer's notes, what the sizes mean, and the cautions: a name at the left, words at the right."""
+"""What is said in sentences: the designer's notes, and at the end what the sizes mean beside the cautions."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, line, lines_of, rule
+from blockdsl.drawing.prose import Style, line, lines_of, paragraph, rule
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, STEP_PT, span_pt
 from blockdsl.drawing.words import CAUTIONS, say_allowance, say_metric_rule, say_templates
 from blockdsl.facts.blockfacts import BlockFacts
 
 _NAME: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
+_CLOSING: Final = Style(BODY_PT - 0.75, "regular", INK)
 _LEFT_COLUMNS: Final = 3
 _RIGHT_COLUMNS: Final = 9
+_HALF_COLUMNS: Final = 6
 
 
 def notes(facts: BlockFacts) -> list[Slice]:
-    """All that is said in sentences, as slices of one line so that long notes run over pages."""
-    sizes = [text for text in (say_allowance(facts), say_metric_rule(facts), say_templates(facts)) if text]
-    return [*_section("Notes", facts.notes), *_section("About the sizes", sizes), *_section("Take care", CAUTIONS)]
+    """The designer's notes, then the closing lines."""
+    return [*_designer_notes(facts.notes), _closing(facts)]
 
 
-def _section(name: str, texts: tuple[str, ...] | list[str]) -> list[Slice]:
-    """A name beside its paragraphs, under a rule; nothing when there is nothing to say."""
+def _designer_notes(texts: Sequence[str]) -> list[Slice]:
+    """A name beside its paragraphs, line by line so that long notes run over pages; nothing without notes."""
     slices: list[Slice] = []
     left = span_pt(_LEFT_COLUMNS) + GUTTER_PT
     for text in texts:
@@ -33,12 +35,32 @@ def _section(name: str, texts: tuple[str, ...] | list[str]) -> list[Slice]:
         for place, words in enumerate(lines):
             marks = line(words, left, _BODY.baseline_pt, _BODY)
             before = STEP_PT if place == 0 and slices else 0.0
-            keep = place in (0, len(lines) - 2)
-            slices.append(Slice(_BODY.line_pt, marks, before_pt=before, keep=keep and place < len(lines) - 1))
+            keep = place in (0, len(lines) - 2) and place < len(lines) - 1
+            slices.append(Slice(_BODY.line_pt, marks, before_pt=before, keep=keep))
     if not slices:
         return []
-    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line(name, 0.0, 2 * STEP_PT + _NAME.baseline_pt, _NAME)]
+    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line("Notes", 0.0, 2 * STEP_PT + _NAME.baseline_pt, _NAME)]
     top += moved(slices[0].marks, 0.0, 2 * STEP_PT)
     height = slices[0].height_pt + 2 * STEP_PT
     slices[0] = replace(slices[0], height_pt=height, marks=tuple(top), before_pt=5 * STEP_PT)
     return slices
+
+
+def _closing(facts: BlockFacts) -> Slice:
+    """What the sizes mean at the left, the cautions at the right, under one rule."""
+    sizes = [text for text in (say_allowance(facts), say_metric_rule(facts), say_templates(facts)) if text]
+    left_height, left = _column("About the sizes", sizes)
+    right_height, right = _column("Take care", CAUTIONS)
+    marks = (rule(0.0, CONTENT_WIDTH_PT), *left, *moved(right, span_pt(_HALF_COLUMNS) + GUTTER_PT, 0.0))
+    return Slice(max(left_height, right_height), marks, before_pt=5 * STEP_PT)
+
+
+def _column(name: str, texts: Sequence[str]) -> tuple[float, tuple[Mark, ...]]:
+    y = 2 * STEP_PT
+    marks: list[Mark] = [*line(name, 0.0, y + _NAME.baseline_pt, _NAME)]
+    y += _NAME.line_pt + STEP_PT / 2
+    for text in texts:
+        height, words = paragraph(text, span_pt(_HALF_COLUMNS), _CLOSING)
+        marks += moved(words, 0.0, y)
+        y += height + STEP_PT * 0.75
+    return y, tuple(marks)

@@ -8,9 +8,21 @@ from blockdsl.drawing.diagram import Fabrics, fabrics_of, unit_picture
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, heading, line, lines_of, paragraph, rule, runs
+from blockdsl.drawing.prose import Style, continued, heading, line, lines_of, paragraph, rule, runs
 from blockdsl.drawing.table import tick_cell
-from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, HAIRLINE_PT, INK, LEAD_PT, QUIET, RULE, STEP_PT, Box, span_pt
+from blockdsl.drawing.theme import (
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    HAIRLINE_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    RULE,
+    STEP_PT,
+    Box,
+    span_pt,
+)
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 
 _PICTURE_PT: Final = 66.0
@@ -30,14 +42,12 @@ def unit_list(facts: BlockFacts) -> list[Slice]:
     slices = [heading("Units to make and measure", aside="measure each one before it is joined")]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
-        marks: list[Mark] = []
+        marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []
         for place, (_, card) in enumerate(pair):
             x = place * (span_pt(6) + GUTTER_PT)
             marks += moved(card, x, 2.5 * STEP_PT)
-            if start:
-                marks.append(rule(0.0, span_pt(6), RULE, HAIRLINE_PT, x))
         height = max(height for height, _ in pair) + 4.5 * STEP_PT
-        slices.append(Slice(height, tuple(marks)))
+        slices.append(Slice(height, tuple(marks), head=(continued("Units to make and measure"),)))
     return slices
 
 

@@ -11,7 +11,7 @@ from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, line_ending, paragraph, rectangle, rule, width_of
 from blockdsl.drawing.theme import HAIRLINE_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT
 
-PADDING_PT: Final = 3.2
+PADDING_PT: Final = 3.0
 TICK_PT: Final = 8.0
 _HEAD: Final = Style(SMALL_PT, "regular", QUIET)
 
@@ -58,7 +58,7 @@ def aligned_parts(lengths: Sequence[str]) -> list[tuple[str, str]]:
     """
     parts = []
     for length in lengths:
-        if "⁄" in length:  # noqa: RUF001 - the fraction slash is meant
+        if "⁄" in length:
             whole, _, fraction = length.rpartition(" ")
             parts.append((whole, fraction))
         else:
@@ -128,6 +128,6 @@ def grouped(head: Slice, group: Slice, rows: Sequence[Slice], continued: Slice) 
     """A group's name and its rows, ready for the flow: what is said again on a new page is bound to each."""
     whole = [replace(group, keep=True, head=(head,))]
     whole += [replace(row, head=(head, continued)) for row in rows]
-    if len(whole) > 2:  # noqa: PLR2004 - the last two rows stay together: no row stands alone on a page
+    if len(whole) > 2:  # the last two rows stay together: no row stands alone on a page
         whole[-2] = replace(whole[-2], keep=True)
     return whole

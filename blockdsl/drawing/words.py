@@ -21,17 +21,16 @@ _ORDINARY_METHOD: Final = "cut patches"
 _LISTED_COLUMNS: Final = 12  # more widths than this are told by their range
 
 CAUTIONS: Final = (
-    "Rotary cutter: close the blade whenever you put it down, cut away from yourself, and keep it out of the reach "
-    "of children and pets.",
+    "Rotary cutter: close the blade when you put it down, cut away from yourself, keep it from children and pets.",
     "Iron: keep hands and cord clear of the plate, and switch it off when you leave the table.",
     "Needles and pins: count them in and out, and keep the fingers clear of a moving needle.",
-    "Follow the makers' instructions for your tools and machines, and the rules where you live.",
+    "Follow the instructions that came with your tools and machines, and the rules where you live.",
 )
 
 
 def many(count: int, one: str, more: str = "") -> str:
     """`1 patch`, `4 patches`."""
-    return f"{count} {one if count == 1 else more or one + 's'}"
+    return f"{count:,} {one if count == 1 else more or one + 's'}"
 
 
 def say_piece(cut: CutFacts) -> str:
@@ -66,7 +65,7 @@ def say_sides(size: Sequence[Exact], unit: RulerUnit, *, square: bool) -> str:
 
 
 def say_grid(facts: BlockFacts) -> tuple[str, str]:
-    """The grid, finished, and what its cells measure before they are joined (empty for an uneven grid)."""
+    """The grid, finished, and what its cells measure before they are joined; of an uneven grid columns and rows."""
     columns, rows = facts.grid
     if facts.cell is not None:
         square = facts.cell[0] == facts.cell[1]
@@ -76,8 +75,10 @@ def say_grid(facts: BlockFacts) -> tuple[str, str]:
             f"{columns} × {rows} {cells} of {say_sides(facts.cell, facts.unit, square=square)}",
             f"{say_sides(unfinished, facts.unit, square=square)} unfinished",
         )
-    columns_words = _say_sizes("column", "wide", facts.columns, facts.unit)
-    return f"{columns_words}; {_say_sizes('row', 'high', facts.heights, facts.unit)}", ""
+    return (
+        _say_sizes("column", "wide", facts.columns, facts.unit),
+        _say_sizes("row", "high", facts.heights, facts.unit),
+    )
 
 
 def _say_sizes(noun: str, way: str, sizes: Sequence[Exact], unit: RulerUnit) -> str:
@@ -90,9 +91,16 @@ def say_allowance(facts: BlockFacts) -> str:
     """The seam allowance and the ruler's measure in a plain sentence."""
     return (
         f"Every size to cut includes a {show_measure(facts.seam, facts.unit)} seam allowance on each side and is "
-        f"rounded up to the next {show_measure(facts.measure, facts.unit)} of the ruler, never down. Finished sizes "
+        f"rounded up to the next {_say_reading(facts)} of the ruler, never down. Finished sizes "
         "are those of the sewn block, without allowance."
     )
+
+
+def _say_reading(facts: BlockFacts) -> str:
+    """The ruler's measure: `⅛ in`, `1 mm`."""
+    if facts.unit == "cm" and facts.measure < 1:
+        return f"{show_length(facts.measure * 10, 'cm')} mm"
+    return show_measure(facts.measure, facts.unit)
 
 
 def say_metric_rule(facts: BlockFacts) -> str:

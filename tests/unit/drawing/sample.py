@@ -156,7 +156,7 @@ def checker(side: int, fabrics: int = 12, *, label: str = "Fabric with a name", 
             which = (row * 5 + column * 3) % fabrics
             square = outline((x, y), (x + half, y), (x + half, y + half), (x, y + half))
             placed.append(PlacedPatch(chr(65 + which), colours[which].name, square))
-    count = side * side // fabrics
+    count = max(1, side * side // fabrics)
     cuts = tuple(
         CutFacts(
             fabric.name,
@@ -251,4 +251,66 @@ def in_centimetres() -> BlockFacts:
             )
             for unit in base.units
         ),
+    )
+
+
+def log_rounds(rounds: int = 9, fabrics: int = 12) -> BlockFacts:
+    """Thin strips round a centre square, each with a letter of its own: letters that hardly fit, or do not."""
+    colours = many_fabrics(fabrics)
+    size = F(2 * rounds + 1)
+    low, high = F(rounds), F(rounds + 1)
+    placed = [PlacedPatch("A", colours[0].name, outline((low, low), (high, low), (high, high), (low, high)))]
+    for place in range(rounds):
+        low, high = F(rounds - place), F(rounds + 1 + place)
+        rings = (
+            outline((low, low - 1), (high, low - 1), (high, low), (low, low)),
+            outline((high, low - 1), (high + 1, low - 1), (high + 1, high), (high, high)),
+            outline((low, high), (high + 1, high), (high + 1, high + 1), (low, high + 1)),
+            outline((low - 1, low - 1), (low, low - 1), (low, high + 1), (low - 1, high + 1)),
+        )
+        for side, ring in enumerate(rings):
+            number = 1 + 4 * place + side
+            label = chr(65 + number) if number < 26 else f"A{chr(65 + number - 26)}"
+            placed.append(PlacedPatch(label, colours[number % fabrics].name, ring))
+    return replace(
+        checker(2, fabrics),
+        name="Rounds",
+        finished=(size / 4, size / 4),
+        cell=None,
+        columns=(size / 4,),
+        heights=(size / 4,),
+        grid=(1, 1),
+        placed=tuple(replace(p, outline=tuple(Point(x / 4, y / 4) for x, y in p.outline)) for p in placed),
+        cover=CoverFacts(size * size / 16, 0, 0),
+    )
+
+
+def slivers(pairs: int = 20) -> BlockFacts:
+    """Strips a hundredth as wide as they are long, each with its own letter: none has room inside."""
+    colours = many_fabrics(2)
+    placed = []
+    for place in range(2 * pairs):
+        low, high = F(place, 10), F(place + 1, 10)
+        ring = outline((0, low), (F(2 * pairs, 20), low), (F(2 * pairs, 20), high), (0, high))
+        right = tuple(Point(x + F(2 * pairs, 20), y) for x, y in ring)
+        placed.append(PlacedPatch(f"{chr(65 + place % 26)}{place}", "f1", ring))
+        placed.append(PlacedPatch(f"{chr(65 + place % 26)}{place}", "f2", right))
+    side = F(2 * pairs, 10)
+    return replace(checker(2, 2), name="Slivers", finished=(side, side), fabrics=colours, placed=tuple(placed))
+
+
+def oblong(width: int, height: int) -> BlockFacts:
+    """Harbour Light stretched to another proportion, as a border unit would be."""
+    base = harbour_light()
+    across, down = F(width, 12), F(height, 12)
+
+    def stretched(ring: Polygon) -> Polygon:
+        return tuple(Point(x * across, y * down) for x, y in ring)
+
+    return replace(
+        base,
+        finished=(F(width), F(height)),
+        unfinished=(F(width) + F(1, 2), F(height) + F(1, 2)),
+        cell=(F(width, 4), F(height, 4)),
+        placed=tuple(replace(patch, outline=stretched(patch.outline)) for patch in base.placed),
     )
