@@ -44,7 +44,7 @@ class RawLine:
     @property
     def keyword(self) -> str:
         """The first word, up to a space."""
-        return self.text.split(maxsplit=1)[0] if self.text else ""
+        return next(iter(self.text.split(maxsplit=1)), "")
 
     def span(self, start: int = 0, stop: int | None = None) -> Span:
         """The place of `text[start:stop]` in the source."""
