@@ -20,7 +20,8 @@ from typing import TypeAlias
 
 from blockdsl.geometry.number import Exact, Surd
 from blockdsl.geometry.polygon import Point, Polygon
-from blockdsl.geometry.regions import Found, Residue, find_regions, patches_under
+from blockdsl.geometry.regions import Found, Residue, find_regions
+from blockdsl.geometry.sharing import patches_under
 
 MOST_REGIONS = 20
 _MOST_SEGMENTS = 2000
