@@ -39,10 +39,7 @@ def lay_free_patches(
 
 def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Names, problems: Problems) -> Patch | None:
     if line.fabric.text not in names.fabrics:
-        near = names.nearest(line.fabric.text)
-        help_text = f"did you mean `{near}`?" if near else f"declare it with a `fabric {line.fabric.text}` line"
-        problems.report("name-unknown", line.fabric.span, kind="fabric", name=line.fabric.text, help=help_text)
-        return None
+        return None  # reported where the names of the lines are looked up
     outline = tuple(Point(corner.x * scale[0], corner.y * scale[1]) for corner in line.corners)
     outline = drop_straight_corners(outline) if len(outline) >= FEWEST_CORNERS else outline
     if len(outline) < FEWEST_CORNERS or len(outline) > MOST_CORNERS:

@@ -70,7 +70,7 @@ def _rows_alike(rows: Sequence[ast.Row], across: int, problems: Problems) -> boo
 
 
 def _shares(
-    lines: Lines, kind: type[ast.Columns] | type[ast.Heights], wanted: int, code: str, problems: Problems
+    lines: Lines, kind: type[ast.Columns | ast.Heights], wanted: int, code: str, problems: Problems
 ) -> tuple[Fraction, ...] | None:
     said = [line for line in lines if isinstance(line, kind)]
     if not said:

@@ -68,7 +68,7 @@ def _letter_of(outline: Polygon, by_key: dict[Hashable, str], given: Lettered) -
 
 
 def spell(number: int) -> str:
-    """A, B, … Z, AA, AB, … for 0, 1, 2, …"""
+    """A, B, … Z, AA, AB, … for 0, 1, 2 and so on."""
     letters = ""
     number += 1
     while number:

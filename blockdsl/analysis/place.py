@@ -52,13 +52,45 @@ class Placer:
     ) -> tuple[Layout | None, tuple[Fraction, ...], tuple[Fraction, ...]]:
         """Fill width × height with the rows or free patches of a block; also gives its grid lines."""
         if not any(isinstance(line, ast.Row) for line in lines):
+            self.look_up(lines)
             layout = lay_free_patches(lines, title, width, height, self._names, self._problems)
-            return layout and Layout(layout, ()), *_even_lines(lines, width, height)
-        grid = self._grid(title.text, lines, title)
+            return (None if layout is None else Layout(layout, ())), *_even_lines(lines, width, height)
+        grid = self._grid(f"block {title.text}", lines, title)
         if grid is None:
+            self.look_up(lines)
             return None, (), ()
         xs, ys = lines_at(grid.columns, width), lines_at(grid.heights, height)
         return self._lay_grid(grid, xs, ys), xs, ys
+
+    def look_up(self, lines: Sequence[ast.BlockLine]) -> None:
+        """Look up the names in lines that cannot be placed, so that all slips are told in one run."""
+        for line in lines:
+            if isinstance(line, ast.FreePatch):
+                self._fabric(line.fabric)
+            elif isinstance(line, ast.Row):
+                for cell in line.cells:
+                    self._look_up_cell(cell)
+
+    def _look_up_cell(self, cell: ast.Cell) -> None:
+        match cell:
+            case ast.PairCell():
+                self._pair(cell)
+            case ast.ShapeCell():
+                self._filling(cell.call)
+            case ast.NameCell(name=name):
+                if name.text not in self._names.fabrics and name.text not in self._names.units:
+                    self._unknown(name, "fabric or unit")
+            case ast.Continue():
+                pass
+
+    def look_up_unit(self, unit: ast.UnitDeclaration) -> None:
+        """As `look_up`, for a unit that no block places; its grid is read too."""
+        if unit.shape is not None:
+            self._filling(unit.shape)
+            return
+        self.look_up(unit.lines)
+        if any(isinstance(line, ast.Row) for line in unit.lines):
+            self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
 
     def _grid(self, key: str, lines: Sequence[ast.BlockLine], title: Span) -> Grid | None:
         if key not in self._grids:
@@ -101,11 +133,11 @@ class Placer:
         natural = symmetry.inverse.turned_extent(width, height)
         match cell:
             case ast.PairCell():
-                filling = self._pair(cell)
-                return filling and self._fit(filling, None, cell.span, natural, symmetry)
+                pair = self._pair(cell)
+                return None if pair is None else self._fit(pair, None, cell.span, natural, symmetry)
             case ast.ShapeCell():
                 filling = self._filling(cell.call)
-                return filling and self._fit(filling, None, cell.span, natural, symmetry)
+                return None if filling is None else self._fit(filling, None, cell.span, natural, symmetry)
             case ast.NameCell():
                 return self._lay_named(cell, natural, symmetry)
 
@@ -127,7 +159,8 @@ class Placer:
             help_text = f"write it as `{shape.usage}`: {shape.summary}"
             self._once("shape-words", call.span, shape=shape.name, usage=shape.usage, help=help_text)
             return None
-        known = [self._fabric(word) for word in call.words if isinstance(word, ast.Word) and word.text in filling.fabrics]
+        words = [word for word in call.words if isinstance(word, ast.Word) and word.text in filling.fabrics]
+        known = [self._fabric(word) for word in words]
         return filling if all(known) else None
 
     def _fabric(self, word: ast.Word) -> bool:
@@ -165,9 +198,8 @@ class Placer:
     ) -> None:
         gets = Fraction(natural[0]) / Fraction(natural[1])  # type: ignore[arg-type]  # boxes of a grid are rational
         turned = symmetry.turned_extent(Fraction(1), Fraction(2))[0] == Fraction(2)
-        help_text = None
         if gets == 1 / wants:
-            help_text = f"turn it with `{'' if turned else '>'}`" if not turned else "take the turn off, or turn once more"
+            help_text = "take the turn off, or turn once more" if turned else "turn it with `>` or `<`"
         else:
             help_text = "change `columns` and `heights`, or let it continue over more cells with `-` and `|`"
         self._once(
@@ -191,7 +223,7 @@ class Placer:
             return None
         if unit.shape is not None:
             filling = self._filling(unit.shape)
-            return filling and self._fit(filling, name, cell.span, natural, symmetry)
+            return None if filling is None else self._fit(filling, name, cell.span, natural, symmetry)
         return self._lay_grid_unit(unit, cell, natural, symmetry)
 
     def _lay_grid_unit(
@@ -209,7 +241,7 @@ class Placer:
             self._laid[key] = self._lay_unit_lines(unit, *natural)
             self._inside.pop()
         inner = self._laid[key]
-        return inner and _turned_unit(inner, unit.name.text, natural, symmetry)
+        return None if inner is None else _turned_unit(inner, unit.name.text, natural, symmetry)
 
     def _proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
         if any(isinstance(line, ast.Damaged) for line in unit.lines):
@@ -222,21 +254,24 @@ class Placer:
             self._once("rows-missing", unit.name.span, kind="unit", name=unit.name.text, help=help_text)
             return None
         grid = self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
-        return grid and sum(grid.columns, ZERO) / sum(grid.heights, ZERO)
+        return None if grid is None else sum(grid.columns, ZERO) / sum(grid.heights, ZERO)
 
     def _lay_unit_lines(self, unit: ast.UnitDeclaration, width: Exact, height: Exact) -> Layout | None:
         across, down = Fraction(width), Fraction(height)  # type: ignore[arg-type]  # boxes of a grid are rational
         if not any(isinstance(line, ast.Row) for line in unit.lines):
+            self.look_up(unit.lines)
             patches = lay_free_patches(unit.lines, unit.name.span, across, down, self._names, self._problems)
-            return patches and Layout(patches, ())
+            return None if patches is None else Layout(patches, ())
         grid = self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
-        return grid and self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
+        if grid is None:
+            return None
+        return self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
 
-    def _once(self, code: str, span: Span, *, help: str | None = None, **values: object) -> None:  # noqa: A002
+    def _once(self, code: str, span: Span, *, help: str | None = None, **values: str) -> None:  # noqa: A002
         """Report a fault of a unit once, however often the unit is placed."""
         if (code, span) not in self._reported:
             self._reported.add((code, span))
-            self._problems.report(code, span, help=help, **values)
+            self._problems.report(code, span, help=help, related=(), **values)
 
 
 def _even_lines(

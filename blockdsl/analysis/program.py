@@ -4,16 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import pairwise
 
-from blockdsl.analysis.judge import (
-    covers,
-    report_fabrics_too_alike,
-    report_sizes_off_the_ruler,
-    report_unused_fabrics,
-)
+from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.names import Names, bring_together
+from blockdsl.analysis.neighbours import report_fabrics_too_alike, report_unused_fabrics
 from blockdsl.analysis.place import Layout, Placer
 from blockdsl.analysis.reading import Reader
+from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_settings
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.geometry import Exact
@@ -51,6 +49,9 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
                 kept = [line for line in declaration.lines if isinstance(line, Expectation)]
                 expectations.append(tuple(kept))
                 used.update(patch.fabric for patch in design.patches)
+    for declaration in names.main.declarations:
+        if isinstance(declaration, ast.UnitDeclaration):
+            placer.look_up_unit(declaration)
     if not problems.has_errors:
         report_unused_fabrics(names, used, problems)
     return Program(source, tuple(blocks), tuple(expectations), tuple(file.source.name for file in names.files))
@@ -64,7 +65,7 @@ def _design(block: ast.BlockDeclaration, names: Names, placer: Placer, problems:
     layout, columns, heights = placer.lay_lines(block.lines, block.name.span, width, height)
     if settings is None or layout is None:
         return None
-    area = covers(layout, settings, columns, heights, block, problems)
+    area = covered_area(Ground(block, layout, settings, columns, heights), problems)
     if area is None:
         return None
     fabrics = _fabrics_in_order(layout, names)
@@ -113,4 +114,4 @@ def _assemble(
 
 
 def _steps(places: tuple[Fraction, ...]) -> tuple[Fraction, ...]:
-    return tuple(end - start for start, end in zip(places, places[1:], strict=False))
+    return tuple(end - start for start, end in pairwise(places))

@@ -15,7 +15,7 @@ MOST_BYTES = 1 << 20
 class CannotRead(Exception):
     """A file that cannot be brought in; `code` is the problem's code, `values` fill its message."""
 
-    def __init__(self, code: str, help: str | None = None, **values: object) -> None:  # noqa: A002  the word printed
+    def __init__(self, code: str, help: str | None = None, **values: str) -> None:  # noqa: A002  the word printed
         """Keep what the report needs."""
         super().__init__(code)
         self.code = code

@@ -80,7 +80,7 @@ def _report_repeats(lines: Sequence[ast.BlockLine], problems: Problems) -> None:
 
 def _setting(
     lines: Sequence[ast.BlockLine],
-    kind: type[ast.Seam] | type[ast.Measure] | type[ast.Trim],
+    kind: type[ast.Seam | ast.Measure | ast.Trim],
     unit: RulerUnit,
     usual: Fraction,
     problems: Problems,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 from typing import Literal
@@ -64,7 +64,7 @@ def _merge(cuts: Sequence[Cut]) -> list[Cut]:
             merged[key] = cut
         else:
             count, yields, spare = before.count + cut.count, before.yields + cut.yields, before.spare + cut.spare
-            merged[key] = Cut(*key[:4], cut.exact, count, cut.subcut, yields, spare, cut.purpose)  # type: ignore[arg-type]
+            merged[key] = replace(before, count=count, yields=yields, spare=spare)
     return list(merged.values())
 
 
@@ -77,7 +77,8 @@ def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list
         key = (design.patches[index].fabric, lettered.letters[index])
         needed[key] = needed.get(key, 0) + 1
     return [
-        cut_patches(fabric, label, _at_origin(lettered.first[label]), count, design) for (fabric, label), count in needed.items()
+        cut_patches(fabric, label, _at_origin(lettered.first[label]), count, design)
+        for (fabric, label), count in needed.items()
     ]
 
 
@@ -148,6 +149,4 @@ def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) 
     cut = round_up(exact, design.measure)
     piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
     yields = needed.units + needed.spare
-    return Cut(
-        needed.part.fabric, label, piece, cut, exact, needed.count, "none", yields, needed.spare, needed.purpose
-    )
+    return Cut(needed.part.fabric, label, piece, cut, exact, needed.count, "none", yields, needed.spare, needed.purpose)

@@ -27,12 +27,13 @@ def edge_lengths(polygon: Polygon) -> list[Exact]:
     """Lengths of the edges in order. Exact: square roots of sums of squares."""
     lengths: list[Exact] = []
     for start, end in edges(polygon):
-        across, down = abs(end.x - start.x), abs(end.y - start.y)
-        if not across or not down:
-            lengths.append(across + down)
-        else:
-            lengths.append(square_root(across * across + down * down))
+        across, down = end.x - start.x, end.y - start.y
+        lengths.append(square_root(across * across + down * down) if across and down else _size(across + down))
     return lengths
+
+
+def _size(x: Exact) -> Exact:
+    return x if x >= 0 else -x
 
 
 @lru_cache(maxsize=4096)
@@ -67,7 +68,7 @@ def square_for_half_square_triangle(patch: Polygon, allowance: Fraction) -> Exac
     Source: offset of the three edges; agrees with the published "finished + 7/8 in" for quarter-inch seams.
     """
     legs = sorted(edge_lengths_with_allowance(patch, allowance))[:2]
-    if len(patch) != 3 or legs[0] != legs[1]:  # noqa: PLR2004  a triangle
+    if len(patch) != 3 or legs[0] != legs[1]:
         raise ValueError("a half-square triangle has two equal legs")
     return legs[0]
 

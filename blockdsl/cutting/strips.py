@@ -10,10 +10,10 @@ from blockdsl.model import BlockDesign
 from blockdsl.sewing import NeededPart
 
 USABLE: dict[str, Fraction] = {"in": Fraction(40), "cm": Fraction(100)}
-"""Usable width of fabric when the designer gives none: 40 in (a teacher's convention, see the outside values), 100 cm."""
+"""Usable width of fabric when none is given: 40 in (a teacher's convention, see the outside values), 100 cm."""
 
 SELVAGES: dict[str, Fraction] = {"in": Fraction(2), "cm": Fraction(5)}
-"""What the selvages and squaring up take of a fabric whose width is given: 40 in of 42 are usable (language reference)."""
+"""What selvages and squaring up take of a fabric whose width is given: 40 in of 42 are usable."""
 IN_UNIT = {
     ("in", "in"): Fraction(1),
     ("cm", "cm"): Fraction(1),

@@ -286,17 +286,17 @@ CATALOGUE: dict[str, Entry] = {
     # --- free patches
     "patches-overlap": Entry(
         "error",
-        "patches overlap: {patches} share {area} of the grid near {place}",
+        "patches overlap: {patches} share {area}, near {place}",
         "Two patches lie over each other, so that they could not be sewn flat.",
     ),
     "patches-leave-gap": Entry(
         "error",
-        "the patches leave a gap of {area} of the grid near {place}",
+        "the patches leave a gap of {area}, near {place}",
         "Part of the grid is covered by no patch: there would be a hole.",
     ),
     "patch-outside": Entry(
         "error",
-        "{area} of the patch lies outside the grid near {place}",
+        "{area} of the patch lies outside the grid, near {place}",
         "A patch reaches over the edge of its grid.",
     ),
     "patch-not-simple": Entry(
@@ -348,7 +348,7 @@ CATALOGUE: dict[str, Entry] = {
     ),
     "nothing-to-make": Entry(
         "warning",
-        "there is no {what} in the block to make",
+        "the block has no {what} to make",
         "A `make` line speaks of a unit or shape that the block does not have.",
     ),
     "trim-without-method": Entry(

@@ -27,7 +27,7 @@ from blockdsl.facts.expect import check_expectations
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric
-from blockdsl.sewing import Making, UnitClass, plan_making
+from blockdsl.sewing import UnitClass, plan_making
 
 MOST_SQUARES = 4
 

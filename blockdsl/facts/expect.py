@@ -49,9 +49,7 @@ def _check_cut(facts: BlockFacts, line: ast.ExpectCut, problems: Problems) -> No
     subcut = line.subcut.text if line.subcut else None
     size = tuple(sorted((line.width.value, line.height.value)))
     same = [
-        cut
-        for cut in ours
-        if cut.piece == kind and tuple(sorted(cut.cut)) == size and subcut in (None, cut.subcut)
+        cut for cut in ours if cut.piece == kind and tuple(sorted(cut.cut)) == size and subcut in (None, cut.subcut)
     ]
     found = sum(cut.count for cut in same)
     if found != line.count.value:

@@ -56,9 +56,7 @@ def block_document(block: BlockFacts) -> dict[str, object]:
         "cutting": [_cut(cut, say) for cut in block.cutting],
         "units": [_unit(unit, say) for unit in block.units],
         "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
-        "colourings": [
-            {"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings
-        ],
+        "colourings": [{"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings],
         "sizes": [_extent(block.finished, say)],
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],

@@ -12,7 +12,7 @@ RulerUnit = Literal["in", "cm"]
 
 @dataclass(frozen=True, slots=True)
 class Fabric:
-    """What a fabric does in the block. `colour` is `#rrggbb`; `width` the whole width with its selvages, if it is said."""
+    """What a fabric does in the block. `colour` is `#rrggbb`; `width` is the whole width, selvages and all, if said."""
 
     name: str
     label: str

@@ -12,7 +12,9 @@ from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
 
 
-def _recipe(base: str, base_role: int, extent: tuple[Exact, Exact], corners: Sequence[tuple[str, int]], side: Exact) -> Recipe:
+def _recipe(
+    base: str, base_role: int, extent: tuple[Exact, Exact], corners: Sequence[tuple[str, int]], side: Exact
+) -> Recipe:
     """One base and a square for each corner (its fabric and role); corners of one fabric are counted together."""
     square = rectangle(side, side)
     roles = dict(reversed(corners))

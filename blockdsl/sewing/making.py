@@ -126,7 +126,11 @@ def _report_nothing_meant(choice: Choice, groups: Sequence[UnitGroup], problems:
         problems.report("nothing-to-make", choice.what_span, what=choice.what, help=help_text)
         return
     near = nearest_word(choice.what, [*known, *SHAPES])
-    help_text = f"did you mean `{near}`?" if near else f"`make` takes a shape or a unit of this block: {_list(tuple(sorted(known)))}"
+    help_text = (
+        f"did you mean `{near}`?"
+        if near
+        else f"`make` takes a shape or a unit of this block: {_list(tuple(sorted(known)))}"
+    )
     problems.report("name-unknown", choice.what_span, kind="shape or unit", name=choice.what, help=help_text)
 
 

@@ -1,4 +1,4 @@
-"""`diamond a on b [c d e]`: square in a square; b alone, or the corners top left, top right, bottom right, bottom left."""
+"""`diamond a on b [c d e]`: square in a square; b alone, or the corners clockwise from the top left."""
 
 from __future__ import annotations
 

@@ -26,7 +26,7 @@ def _read(words: WordReader) -> Filling | None:
 
 
 def _places(words: WordReader) -> tuple[str, ...]:
-    named = {place for place in iter(lambda: next((p for p in PLACES if words.is_next(p)), ""), "")}
+    named = set(iter(lambda: next((place for place in PLACES if words.is_next(place)), ""), ""))
     return tuple(place for place in PLACES if place in named)
 
 

@@ -1,0 +1,80 @@
+"""The proof that a block's patches cover it, and what to say when they do not."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.analysis.place import Layout
+from blockdsl.analysis.settings import Settings
+from blockdsl.diagnostics import Problems
+from blockdsl.geometry import Exact, Point, to_float
+from blockdsl.geometry.cover import Cover, Region, prove_cover
+from blockdsl.geometry.number import write_exact
+from blockdsl.syntax import ast
+
+MOST_REPORTS = 6
+MENDS = {
+    "patches-overlap": "move the corners of one so that they share an edge only",
+    "patches-leave-gap": "add a patch there, or move the corners of its neighbours",
+    "patch-outside": "keep corners within the `grid`",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """What the proof is about: the block as laid out, with its settings and its grid lines."""
+
+    block: ast.BlockDeclaration
+    layout: Layout
+    settings: Settings
+    columns: Sequence[Fraction]
+    heights: Sequence[Fraction]
+
+
+def covered_area(ground: Ground, problems: Problems) -> Exact | None:
+    """The block's area when the patches cover it exactly once; otherwise None, gaps and overlaps reported."""
+    settings = ground.settings
+    cover = prove_cover([patch.outline for patch in ground.layout.patches], settings.width, settings.height)
+    found = [
+        *(("patches-overlap", region) for region in cover.overlaps),
+        *(("patches-leave-gap", region) for region in cover.gaps),
+        *(("patch-outside", region) for region in cover.outside),
+    ]
+    for code, region in found[:MOST_REPORTS]:
+        _report_region(code, region, ground, problems)
+    return None if found else _proved(cover, settings)
+
+
+def _proved(cover: Cover, settings: Settings) -> Exact:
+    # The proof is by edges; the areas must tell the same, or the proof itself is at fault.
+    if cover.area != settings.width * settings.height:
+        raise AssertionError("the edges close but the areas do not add up")
+    return cover.area
+
+
+def _report_region(code: str, region: Region, ground: Ground, problems: Problems) -> None:
+    """One gap or overlap, at the `patch` line that is last in it where there is one."""
+    patches = ground.layout.patches
+    lines = [line for line in ground.block.lines if isinstance(line, ast.FreePatch)]
+    drawn_here = len(lines) == len(patches)
+    of_lines = [lines[index] for index in region.patches] if drawn_here else []
+    span = of_lines[-1].span if of_lines else ground.block.name.span
+    related = tuple((line.span, "with this patch") for line in of_lines[:-1])
+    unit = ground.settings.unit
+    area = f"{write_exact(region.area)} square {'inches' if unit == 'in' else 'cm'}"
+    names = " and ".join(patches[index].fabric for index in region.patches[:4])
+    place = f"{_place(region.place, unit)}{_cell(region.place, ground)}"
+    problems.report(code, span, help=MENDS[code], related=related, area=area, place=place, patches=names)
+
+
+def _place(place: Point, unit: str) -> str:
+    across, down = (write_exact(Fraction(to_float(value)).limit_denominator(8)) for value in place)
+    return f"{across} {unit} from the left and {down} {unit} from the top"
+
+
+def _cell(place: Point, ground: Ground) -> str:
+    column = sum(at <= place.x for at in ground.columns)
+    row = sum(at <= place.y for at in ground.heights)
+    return f" (row {row}, column {column})" if row and column else ""

@@ -1,0 +1,120 @@
+"""Judging fabrics: those too alike side by side, those that nothing uses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import combinations
+from math import sqrt
+
+from blockdsl.analysis.names import Names
+from blockdsl.diagnostics import Problems
+from blockdsl.geometry import Exact, Point
+from blockdsl.geometry.polygon import edges
+from blockdsl.model import BlockDesign, Fabric, contrast
+from blockdsl.syntax import ast
+
+ALIKE_CONTRAST = 1.15
+ALIKE_DISTANCE = 40.0
+VALUE_CONTRAST = 1.3
+
+
+def report_fabrics_too_alike(design: BlockDesign, names: Names, problems: Problems) -> None:
+    """Warn of neighbours that cannot be told apart, or that ought to differ in value and do not."""
+    for one, other in combinations(design.fabrics, 2):
+        if _too_alike(one, other) and _are_neighbours(design, one.name, other.name):
+            declared = names.declared[other.name]
+            ours = declared.span.source is names.main.source
+            problems.report(
+                "contrast-low",
+                declared.span if ours else design.span,
+                one=one.label,
+                other=other.label,
+                help="make one of them lighter or darker, so that the pattern can be seen",
+            )
+
+
+def _too_alike(one: Fabric, other: Fabric) -> bool:
+    ratio = contrast(one.colour, other.colour)
+    if one.value != other.value and "medium" not in (one.value, other.value):
+        return ratio < VALUE_CONTRAST
+    return ratio < ALIKE_CONTRAST and _distance(one.colour, other.colour) < ALIKE_DISTANCE
+
+
+def _distance(one: str, other: str) -> float:
+    """Distance of two colours in red, green and blue, 0 to 442; coarse, but two that look alike are near."""
+    pairs = ((int(one[place : place + 2], 16), int(other[place : place + 2], 16)) for place in (1, 3, 5))
+    return sqrt(sum((a - b) ** 2 for a, b in pairs))
+
+
+def _are_neighbours(design: BlockDesign, one: str, other: str) -> bool:
+    """Whether some patch of one fabric lies along an edge of one of the other."""
+    along: dict[tuple[Exact, ...], list[tuple[Exact, Exact]]] = {}
+    for patch in design.patches:
+        if patch.fabric == one:
+            for start, end in edges(patch.outline):
+                line, low, high = _on_line(start, end)
+                along.setdefault(line, []).append((low, high))
+    for patch in design.patches:
+        if patch.fabric == other:
+            for start, end in edges(patch.outline):
+                line, low, high = _on_line(start, end)
+                if any(low < before and after < high for after, before in along.get(line, ())):
+                    return True
+    return False
+
+
+def _on_line(start: Point, end: Point) -> tuple[tuple[Exact, ...], Exact, Exact]:
+    """The line through an edge as a key, and where along it the edge runs."""
+    dx, dy = end.x - start.x, end.y - start.y
+    if dx == 0:
+        low, high = sorted((start.y, end.y))
+        return (start.x,), low, high
+    slope = dy / dx
+    low, high = sorted((start.x, end.x))
+    return (slope, start.y - slope * start.x), low, high
+
+
+def report_unused_fabrics(names: Names, used: set[str], problems: Problems) -> None:
+    """Warn of the file's own fabrics that nothing uses; a file without blocks is a palette and may list any."""
+    if not any(isinstance(declaration, ast.BlockDeclaration) for declaration in names.main.declarations):
+        return
+    said = used | _words_said(names.main)
+    for declaration in names.main.declarations:
+        if isinstance(declaration, ast.FabricDeclaration) and declaration.name.text not in said:
+            problems.report(
+                "fabric-unused",
+                declaration.name.span,
+                name=declaration.name.text,
+                help="take the line out, or use the fabric in a cell",
+            )
+
+
+def _words_said(file: ast.File) -> set[str]:
+    """Fabrics that a colour plan or a unit that is not placed speaks of."""
+    said: set[str] = set()
+    for declaration in file.declarations:
+        if isinstance(declaration, ast.BlockDeclaration):
+            for line in declaration.lines:
+                if isinstance(line, ast.Colouring):
+                    said.update(word.text for pair in line.changes for word in pair)
+        elif isinstance(declaration, ast.UnitDeclaration):
+            said.update(_words_of_unit(declaration))
+    return said
+
+
+def _words_of_unit(unit: ast.UnitDeclaration) -> Iterable[str]:
+    calls = [unit.shape] if unit.shape else []
+    for line in unit.lines:
+        if isinstance(line, ast.FreePatch):
+            yield line.fabric.text
+        elif isinstance(line, ast.Row):
+            for cell in line.cells:
+                match cell:
+                    case ast.NameCell():
+                        yield cell.name.text
+                    case ast.PairCell():
+                        yield from (cell.left.text, cell.right.text)
+                    case ast.ShapeCell():
+                        calls.append(cell.call)
+    for call in calls:
+        yield from (word.text for word in call.words if isinstance(word, ast.Word))

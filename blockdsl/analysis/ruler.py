@@ -1,0 +1,74 @@
+"""Whether what a maker measures falls on the marks of her ruler."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+from math import gcd, lcm
+
+from blockdsl.diagnostics import Problems
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.number import write_exact
+from blockdsl.geometry.polygon import bounding_box
+from blockdsl.model import BlockDesign
+
+RECTANGLE = 4
+
+
+def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
+    """Warn when a unit or an upright patch has a finished size that the ruler does not show."""
+    sizes = set(_measured_sizes(design))
+    off = sorted(size for size in sizes if (size / design.measure).denominator != 1)
+    if not off:
+        return
+    step = _least_common([design.measure * design.width / size for size in sizes])
+    below = step * (design.width // step)
+    near = [size for size in (below, below + step) if size > 0]
+    shape = Fraction(design.height, 1) / design.width
+    whole = _least_common([step, Fraction(1)])
+    near_whole = [size for size in (whole * (design.width // whole), whole * (design.width // whole + 1)) if size > 0]
+    sizes_text = " or ".join(_size_text(size, size * shape, design.unit) for size in near)
+    if set(near_whole) != set(near):
+        sizes_text += f" (in whole {'inches' if design.unit == 'in' else 'centimetres'}: "
+        sizes_text += " or ".join(_size_text(size, size * shape, design.unit) for size in near_whole) + ")"
+    problems.report(
+        "size-off-ruler",
+        design.span,
+        cell=f"{write_exact(off[0])} {design.unit}",
+        measure=f"{write_exact(design.measure)} {design.unit}",
+        help=f"the nearest sizes at which every unit falls on the ruler: {sizes_text}",
+    )
+
+
+def _size_text(width: Fraction, height: Fraction, unit: str) -> str:
+    if width == height:
+        return f"{write_exact(width)} {unit}"
+    return f"{write_exact(width)} x {write_exact(height)} {unit}"
+
+
+def _measured_sizes(design: BlockDesign) -> Iterable[Fraction]:
+    """Finished widths and heights that a maker measures: the units' and the upright rectangles'."""
+    for unit in design.units:
+        yield from (Fraction(unit.width), Fraction(unit.height))  # type: ignore[arg-type]  # grid boxes are rational
+    seen: set[tuple[Exact, ...]] = set()
+    for patch in design.patches:
+        outline = patch.outline
+        if len(outline) == RECTANGLE and _is_upright(outline):
+            left, top, right, bottom = bounding_box(outline)
+            size = (right - left, bottom - top)
+            if size not in seen:
+                seen.add(size)
+                yield from (side for side in size if isinstance(side, Fraction))
+
+
+def _is_upright(outline: Polygon) -> bool:
+    first, second, third, fourth = outline
+    return (first.x, second.x) == (fourth.x, third.x) and (first.y, third.y) == (second.y, fourth.y)
+
+
+def _least_common(steps: Sequence[Fraction]) -> Fraction:
+    """The least length that is a whole multiple of every step."""
+    top, bottom = steps[0].numerator, steps[0].denominator
+    for step in steps[1:]:
+        top, bottom = lcm(top, step.numerator), gcd(bottom, step.denominator)
+    return Fraction(top, bottom)
