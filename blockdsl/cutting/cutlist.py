@@ -23,16 +23,19 @@ from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making, NeededPart
+from blockdsl.sewing.methods import CUT_PATCHES
 
 Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
 Subcut = Literal["none", "once", "twice"]
-LOOSE = "patches"
 TRIANGLES = {"once": 2, "twice": 4}
 
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """`count` pieces of one size. `yields`: what they give in all, `spare` of it not needed."""
+    """`count` pieces of one size. `yields`: what they give in all, `spare` of it not needed.
+
+    `method` and `unit` say what for; `unit` is empty for patches that are cut by themselves.
+    """
 
     fabric: str
     label: str
@@ -43,7 +46,8 @@ class Cut:
     subcut: Subcut
     yields: int
     spare: int
-    purpose: str
+    method: str
+    unit: str
 
 
 def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[Cut, ...]:
@@ -51,14 +55,16 @@ def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[C
     cuts = [*_loose_cuts(design, making, lettered), *_part_cuts(design, making, lettered)]
     order = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
     merged = _merge(cuts)
-    return tuple(sorted(merged, key=lambda cut: (order[cut.fabric], -cut.cut[1], -cut.cut[0], cut.label, cut.purpose)))
+    return tuple(
+        sorted(merged, key=lambda cut: (order[cut.fabric], -cut.cut[1], -cut.cut[0], cut.label, cut.unit, cut.method))
+    )
 
 
 def _merge(cuts: Sequence[Cut]) -> list[Cut]:
     """Lines that say the same piece for the same purpose become one line."""
     merged: dict[tuple[object, ...], Cut] = {}
     for cut in cuts:
-        key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.purpose)
+        key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.unit, cut.method)
         before = merged.get(key)
         if before is None:
             merged[key] = cut
@@ -93,7 +99,7 @@ def cut_patches(fabric: str, label: str, patch: Polygon, count: int, design: Blo
     squares = ceil(count / TRIANGLES[subcut]) if subcut != "none" else count
     yields = squares * TRIANGLES.get(subcut, 1)
     cut = round_up(exact, design.measure)
-    return Cut(fabric, label, piece, cut, exact, squares, subcut, yields, yields - count, LOOSE)
+    return Cut(fabric, label, piece, cut, exact, squares, subcut, yields, yields - count, CUT_PATCHES, "")
 
 
 def piece_for(patch: Polygon, allowance: Fraction) -> tuple[Piece, Extent, Subcut]:
@@ -122,7 +128,19 @@ def _part_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[
         label = lettered.letters[needed.becomes]
         if needed.part.cut_as == "strip":
             cuts.extend(
-                Cut(needed.part.fabric, label, "strip", size, exact, count, "none", segments, 0, needed.purpose)
+                Cut(
+                    needed.part.fabric,
+                    label,
+                    "strip",
+                    size,
+                    exact,
+                    count,
+                    "none",
+                    segments,
+                    0,
+                    needed.method,
+                    needed.unit,
+                )
                 for size, exact, count, segments in cut_strips(needed, design)
             )
         else:

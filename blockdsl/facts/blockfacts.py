@@ -56,7 +56,8 @@ class CutFacts:
 
     `cut` is what the ruler reads, `exact` the size before rounding up. `yields` is what all the
     pieces of the line give (patches, or for the methods their part of so many units); `spare` of them are left over.
-    `purpose` is printed as "for": `cut patches`, `two at a time half`, …
+    `purpose` is the "for" of the JSON: `patches`, or the method with its unit, `two at a time half`; `method`
+    and `unit` are the same apart.
     """
 
     fabric: str
@@ -69,6 +70,8 @@ class CutFacts:
     yields: int
     spare: int
     purpose: str
+    method: str = "cut patches"
+    unit: str = ""
 
 
 @dataclass(frozen=True, slots=True)

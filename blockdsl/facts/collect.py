@@ -134,7 +134,9 @@ def _cut(cut: Cut) -> CutFacts:
         subcut=cut.subcut,
         yields=cut.yields,
         spare=cut.spare,
-        purpose=cut.purpose,
+        purpose=f"{cut.method} {cut.unit}" if cut.unit else "patches",
+        method=cut.method,
+        unit=cut.unit,
     )
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import ceil
 
 from blockdsl.diagnostics import Problems, nearest_word
+from blockdsl.geometry import to_float
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS, NOT_YET, methods_for
@@ -35,7 +36,8 @@ class NeededPart:
     """
 
     part: Part
-    purpose: str
+    method: str
+    unit: str
     becomes: int
     count: int
     units: int
@@ -73,6 +75,8 @@ def plan_making(design: BlockDesign, problems: Problems) -> Making:
                 made.update(range(place.first, place.stop))
         classes.append(UnitClass(group, title_of(group), len(group.places), method, spare))
     loose = tuple(index for index in range(len(design.patches)) if index not in made)
+    # Small to large: what lies inside another unit is made, and measured, before it.
+    classes.sort(key=lambda unit: to_float(unit.group.width * unit.group.height))
     return Making(tuple(classes), tuple(parts), loose)
 
 
@@ -207,11 +211,11 @@ class _Batches:
         self, group: UnitGroup, method: str, recipe: Recipe, makings: int, units: int, spare: int
     ) -> list[NeededPart]:
         assert group.filling is not None  # noqa: S101  only shapes have recipes
-        purpose = f"{method} {group.name or group.filling.shape}"
         return [
             NeededPart(
                 part=part,
-                purpose=purpose,
+                method=method,
+                unit=group.name or group.filling.shape,
                 becomes=group.places[0].first + part.role,
                 count=part.count if part.cut_as == "strip" else part.count * makings,
                 units=units,
