@@ -167,4 +167,5 @@ def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) 
     cut = round_up(exact, design.measure)
     piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
     yields = needed.units + needed.spare
-    return Cut(needed.part.fabric, label, piece, cut, exact, needed.count, "none", yields, needed.spare, needed.purpose)
+    count, spare, fabric = needed.count, needed.spare, needed.part.fabric
+    return Cut(fabric, label, piece, cut, exact, count, "none", yields, spare, needed.method, needed.unit)
