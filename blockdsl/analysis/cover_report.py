@@ -11,7 +11,8 @@ from blockdsl.analysis.settings import Settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Point, to_float
 from blockdsl.geometry.cover import Cover, Region, prove_cover
-from blockdsl.geometry.number import write_exact
+from blockdsl.model import RulerUnit
+from blockdsl.model.lengths import write_length
 from blockdsl.syntax import ast
 
 MOST_REPORTS = 6
@@ -63,14 +64,14 @@ def _report_region(code: str, region: Region, ground: Ground, problems: Problems
     span = of_lines[-1].span if of_lines else ground.block.name.span
     related = tuple((line.span, "with this patch") for line in of_lines[:-1])
     unit = ground.settings.unit
-    area = f"{write_exact(region.area)} square {'inches' if unit == 'in' else 'cm'}"
+    area = f"{write_length(region.area, unit)} square {'inches' if unit == 'in' else 'cm'}"
     names = " and ".join(patches[index].fabric for index in region.patches[:4])
     place = f"{_place(region.place, unit)}{_cell(region.place, ground)}"
     problems.report(code, span, help=MENDS[code], related=related, area=area, place=place, patches=names)
 
 
-def _place(place: Point, unit: str) -> str:
-    across, down = (write_exact(Fraction(to_float(value)).limit_denominator(8)) for value in place)
+def _place(place: Point, unit: RulerUnit) -> str:
+    across, down = (write_length(Fraction(to_float(value)).limit_denominator(8), unit) for value in place)
     return f"{across} {unit} from the left and {down} {unit} from the top"
 
 

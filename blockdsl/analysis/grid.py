@@ -80,7 +80,8 @@ def _shares(
     numbers = said[0].numbers
     for number in numbers:
         if number.value <= 0:
-            problems.report("length-not-positive", number.span, what="a width in the grid")
+            what = "width of a column" if kind is ast.Columns else "height of a row"
+            problems.report("length-not-positive", number.span, what=what)
             return None
     if len(numbers) != wanted:
         problems.report(code, said[0].span, found=len(numbers), wanted=wanted)

@@ -27,10 +27,16 @@ class Names:
     declared: dict[str, Named] = field(default_factory=dict)
     incomplete: bool = False
     """Some declaration could not be read: an unknown name may be in it and is not reported."""
+    damaged: set[str] = field(default_factory=set)
+    """Names whose declarations could not be read."""
 
     def nearest(self, word: str) -> str | None:
         """The fabric or unit that was probably meant."""
         return nearest_word(word, [*self.fabrics, *self.units])
+
+    def may_be_declared(self, word: str) -> bool:
+        """Whether an unknown word may stand in what could not be read; that has been reported already."""
+        return word in self.damaged or (self.incomplete and not self.nearest(word))
 
 
 def bring_together(source: Source, reader: Reader, problems: Problems) -> Names:
@@ -44,12 +50,15 @@ def bring_together(source: Source, reader: Reader, problems: Problems) -> Names:
 def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
     names.files.append(file)
     own: set[str] = set()
-    for declaration in file.declarations:
+    # What a file brings in comes first, wherever its `use` lines stand, so that its own declarations stand over it.
+    for declaration in sorted(file.declarations, key=lambda declaration: not isinstance(declaration, ast.Use)):
         match declaration:
             case ast.Use():
                 _use(declaration, reader, problems, names, chain)
-            case ast.Damaged():
+            case ast.Damaged(name=None):
                 names.incomplete = True
+            case ast.Damaged(name=str(name)):
+                names.damaged.add(name)
             case ast.BlockDeclaration():
                 _declare_block(declaration, problems, names, own, file)
             case ast.FabricDeclaration() | ast.UnitDeclaration():
@@ -115,7 +124,7 @@ def _width(declaration: ast.FabricDeclaration, problems: Problems) -> tuple[Frac
     if said is None:
         return None
     if said.value <= 0:
-        problems.report("length-not-positive", said.span, what="the width of a fabric")
+        problems.report("length-not-positive", said.span, what="width of a fabric")
         return None
     return (said.value, "in") if said.unit == "in" else (said.value / (10 if said.unit == "mm" else 1), "cm")
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from blockdsl.analysis.census import MOST_NESTING, MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
 from blockdsl.analysis.grid import Grid, Region, lines_at, read_grid
 from blockdsl.analysis.names import Names
@@ -19,8 +20,6 @@ from blockdsl.units import SHAPES
 from blockdsl.units.outlines import box
 from blockdsl.units.words import WordReader
 
-MOST_NESTING = 32
-MOST_PATCHES = 100_000
 ZERO = Fraction(0)
 
 
@@ -42,7 +41,7 @@ class Placer:
         self._grids: dict[str, Grid | None] = {}
         self._laid: dict[tuple[str, Exact, Exact], Layout | None] = {}
         self._shaped: dict[tuple[Filling, Exact, Exact, Symmetry, str | None], Layout] = {}
-        self._inside: list[str] = []
+        self._census = Census(names, self._grid_of, self._filling)
         self._reported: set[tuple[str, Span]] = set()
 
     # --- a whole grid -------------------------------------------------------------------------
@@ -59,8 +58,27 @@ class Placer:
         if grid is None:
             self.look_up(lines)
             return None, (), ()
+        if excess := self._census.excess_in(grid):
+            self._report_excess(excess)
+            self.look_up(lines)
+            return None, (), ()
         xs, ys = lines_at(grid.columns, width), lines_at(grid.heights, height)
         return self._lay_grid(grid, xs, ys), xs, ys
+
+    def _report_excess(self, excess: Excess) -> None:
+        match excess.code:
+            case "unit-cycle":
+                help_text = f"it is made of itself: {' → '.join(excess.ring)}"
+                self._once(excess.code, excess.span, name=excess.ring[-1], help=help_text)
+            case "nesting-too-deep":
+                help_text = f"units may lie {MOST_NESTING} deep in one another"
+                self._once(excess.code, excess.span, help=help_text)
+            case "too-many-units":
+                help_text = f"a block has at most {MOST_UNITS:,} units"
+                self._once(excess.code, excess.span, help=help_text)
+            case _:
+                help_text = f"a block has at most {MOST_PATCHES:,} patches"
+                self._once(excess.code, excess.span, help=help_text)
 
     def look_up(self, lines: Sequence[ast.BlockLine]) -> None:
         """Look up the names in lines that cannot be placed, so that all slips are told in one run."""
@@ -90,7 +108,7 @@ class Placer:
             return
         self.look_up(unit.lines)
         if any(isinstance(line, ast.Row) for line in unit.lines):
-            self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
+            self._grid_of(unit)
 
     def _grid(self, key: str, lines: Sequence[ast.BlockLine], title: Span) -> Grid | None:
         if key not in self._grids:
@@ -102,6 +120,9 @@ class Placer:
             else:
                 self._grids[key] = read_grid(lines, title, self._problems)
         return self._grids[key]
+
+    def _grid_of(self, unit: ast.UnitDeclaration) -> Grid | None:
+        return self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
 
     def _lay_grid(self, grid: Grid, xs: Sequence[Fraction], ys: Sequence[Fraction]) -> Layout | None:
         patches: list[Patch] = []
@@ -120,9 +141,6 @@ class Placer:
                 complete = False
             else:
                 _put(layout, left, top, patches, units)
-            if len(patches) > MOST_PATCHES:
-                self._once("too-many-patches", cell.span, help=f"a block has at most {MOST_PATCHES:,} patches")
-                return None
         return Layout(tuple(patches), tuple(units)) if complete else None
 
     # --- one cell ------------------------------------------------------------------------------
@@ -214,13 +232,6 @@ class Placer:
         if unit is None:
             self._unknown(cell.name, "fabric or unit")
             return None
-        if name in self._inside:
-            path = " → ".join([*self._inside[self._inside.index(name) :], name])
-            self._once("unit-cycle", cell.name.span, name=name, help=f"it is made of itself: {path}")
-            return None
-        if len(self._inside) >= MOST_NESTING:
-            self._once("nesting-too-deep", cell.name.span, help=f"units may lie {MOST_NESTING} deep in one another")
-            return None
         if unit.shape is not None:
             filling = self._filling(unit.shape)
             return None if filling is None else self._fit(filling, name, cell.span, natural, symmetry)
@@ -237,9 +248,7 @@ class Placer:
             return None
         key = (unit.name.text, *natural)
         if key not in self._laid:
-            self._inside.append(unit.name.text)
             self._laid[key] = self._lay_unit_lines(unit, *natural)
-            self._inside.pop()
         inner = self._laid[key]
         return None if inner is None else _turned_unit(inner, unit.name.text, natural, symmetry)
 
@@ -247,13 +256,13 @@ class Placer:
         if any(isinstance(line, ast.Damaged) for line in unit.lines):
             return None
         for line in unit.lines:
-            if isinstance(line, ast.GridExtent) and line.down.value > 0:
-                return line.across.value / line.down.value
+            if isinstance(line, ast.GridExtent):
+                return line.across.value / line.down.value if extent_is_usable(line, self._problems) else None
         if not any(isinstance(line, ast.Row) for line in unit.lines):
             help_text = "give it `row` lines, or `grid` and `patch` lines"
             self._once("rows-missing", unit.name.span, kind="unit", name=unit.name.text, help=help_text)
             return None
-        grid = self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
+        grid = self._grid_of(unit)
         return None if grid is None else sum(grid.columns, ZERO) / sum(grid.heights, ZERO)
 
     def _lay_unit_lines(self, unit: ast.UnitDeclaration, width: Exact, height: Exact) -> Layout | None:
@@ -262,7 +271,7 @@ class Placer:
             self.look_up(unit.lines)
             patches = lay_free_patches(unit.lines, unit.name.span, across, down, self._names, self._problems)
             return None if patches is None else Layout(patches, ())
-        grid = self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
+        grid = self._grid_of(unit)
         if grid is None:
             return None
         return self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
@@ -279,7 +288,7 @@ def _even_lines(
 ) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
     """Grid lines of a block of free patches: the squares of its `grid`."""
     for line in lines:
-        if isinstance(line, ast.GridExtent) and line.across.value > 0 and line.down.value > 0:
+        if isinstance(line, ast.GridExtent) and 0 < min(line.across.value, line.down.value) <= MOST_CELLS:
             across, down = line.across.value, line.down.value
             steps_x = tuple(width * i / across for i in range(int(across) + 1))
             steps_y = tuple(height * i / down for i in range(int(down) + 1))

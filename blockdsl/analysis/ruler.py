@@ -8,9 +8,9 @@ from math import gcd, lcm
 
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon
-from blockdsl.geometry.number import write_exact
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import BlockDesign
+from blockdsl.model.lengths import write_size
 
 RECTANGLE = 4
 
@@ -27,23 +27,17 @@ def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
     shape = Fraction(design.height, 1) / design.width
     whole = _least_common([step, Fraction(1)])
     near_whole = [size for size in (whole * (design.width // whole), whole * (design.width // whole + 1)) if size > 0]
-    sizes_text = " or ".join(_size_text(size, size * shape, design.unit) for size in near)
+    sizes_text = " or ".join(write_size(size, size * shape, design.unit) for size in near)
     if set(near_whole) != set(near):
         sizes_text += f" (in whole {'inches' if design.unit == 'in' else 'centimetres'}: "
-        sizes_text += " or ".join(_size_text(size, size * shape, design.unit) for size in near_whole) + ")"
+        sizes_text += " or ".join(write_size(size, size * shape, design.unit) for size in near_whole) + ")"
     problems.report(
         "size-off-ruler",
         design.span,
-        cell=f"{write_exact(off[0])} {design.unit}",
-        measure=f"{write_exact(design.measure)} {design.unit}",
+        cell=write_size(off[0], off[0], design.unit),
+        measure=write_size(design.measure, design.measure, design.unit),
         help=f"the nearest sizes at which every unit falls on the ruler: {sizes_text}",
     )
-
-
-def _size_text(width: Fraction, height: Fraction, unit: str) -> str:
-    if width == height:
-        return f"{write_exact(width)} {unit}"
-    return f"{write_exact(width)} x {write_exact(height)} {unit}"
 
 
 def _measured_sizes(design: BlockDesign) -> Iterable[Fraction]:

@@ -45,13 +45,14 @@ def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings |
             problems.report("size-missing", block.name.span, name=block.name.text, help=help_text)
         return None
     unit: RulerUnit = "in" if size.width.unit == "in" else "cm"
-    sizes = [_length(part, unit, problems, "the finished size") for part in (size.width, size.height)]
-    seam = _setting(block.lines, ast.Seam, unit, USUAL_SEAM[unit], problems, "the seam allowance")
-    measure = _setting(block.lines, ast.Measure, unit, USUAL_MEASURE[unit], problems, "what the ruler reads")
-    trim = _setting(block.lines, ast.Trim, unit, Fraction(0), problems, "what is trimmed")
-    if sizes[0] is None or sizes[1] is None or seam is None or measure is None or trim is None:
+    sides = [size.width] if size.width == size.height else [size.width, size.height]
+    sizes = [_length(part, unit, problems, "finished size") for part in sides]
+    seam = _setting(block.lines, ast.Seam, unit, USUAL_SEAM[unit], problems, "seam allowance")
+    measure = _setting(block.lines, ast.Measure, unit, USUAL_MEASURE[unit], problems, "measure of the ruler")
+    trim = _setting(block.lines, ast.Trim, unit, Fraction(0), problems, "trim")
+    if sizes[0] is None or sizes[-1] is None or seam is None or measure is None or trim is None:
         return None
-    settings = Settings(unit, sizes[0], sizes[1], seam, measure, trim)
+    settings = Settings(unit, sizes[0], sizes[-1], seam, measure, trim)
     return settings if _within_limits(settings, size, problems) else None
 
 
@@ -73,7 +74,7 @@ def _report_repeats(lines: Sequence[ast.BlockLine], problems: Problems) -> None:
         if isinstance(line, ast.Size | ast.Seam | ast.Measure | ast.Trim | ast.GridExtent):
             before = seen.setdefault(type(line), line)
             if before is not line:
-                what = type(line).__name__.lower()
+                what = "grid" if isinstance(line, ast.GridExtent) else type(line).__name__.lower()
                 related = ((before.span, "first set here"),)
                 problems.report("setting-twice", line.span, what=what, related=related, help="keep one of the two")
 
@@ -119,9 +120,11 @@ def read_colourings(lines: Sequence[ast.BlockLine], names: Names, problems: Prob
             continue
         unknown = [word for pair in line.changes for word in pair if word.text not in names.fabrics]
         for word in unknown:
+            if names.may_be_declared(word.text):
+                continue
             near = names.nearest(word.text)
-            help_text = f"did you mean `{near}`?" if near else "declare the fabric first"
-            problems.report("colouring-unknown", word.span, name=word.text, help=help_text)
+            help_text = f"did you mean `{near}`?" if near else f"declare it with a `fabric {word.text}` line"
+            problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=help_text)
         if line.name.text in plans:
             problems.report("name-twice", line.name.span, kind="colouring", name=line.name.text, help="name one anew")
         elif not unknown:

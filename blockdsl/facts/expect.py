@@ -8,8 +8,8 @@ from fractions import Fraction
 from blockdsl.analysis.program import Expectation
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
-from blockdsl.geometry import Exact
-from blockdsl.geometry.number import write_exact
+from blockdsl.model import RulerUnit
+from blockdsl.model.lengths import write_length, write_size
 from blockdsl.syntax import ast
 
 PIECES = {
@@ -37,9 +37,9 @@ def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], p
             case ast.ExpectFinished():
                 wanted = (_length(line.width), _length(line.height))
                 if wanted != facts.finished:
-                    got = _extent(*facts.finished, facts.unit)
+                    got = write_size(*facts.finished, facts.unit)
                     problems.report(
-                        "expect-finished", line.span, wanted=_extent(*wanted, facts.unit), got=got, help=None
+                        "expect-finished", line.span, wanted=write_size(*wanted, facts.unit), got=got, help=None
                     )
 
 
@@ -54,15 +54,15 @@ def _check_cut(facts: BlockFacts, line: ast.ExpectCut, problems: Problems) -> No
     found = sum(cut.count for cut in same)
     if found != line.count.value:
         got = f"{found} of them" if same else "no such piece"
-        listed = "; ".join(_cut_text(cut) for cut in ours) or "nothing"
+        listed = "; ".join(_cut_text(cut, facts.unit) for cut in ours) or "nothing"
         wanted = line.span.text.removeprefix("expect").strip()
         problems.report(
             "expect-cut", line.span, wanted=wanted, got=got, help=f"of `{line.fabric.text}` the block cuts {listed}"
         )
 
 
-def _cut_text(cut: CutFacts) -> str:
-    one, other = (write_exact(side) for side in cut.cut)
+def _cut_text(cut: CutFacts, unit: RulerUnit) -> str:
+    one, other = (write_length(side, unit) for side in cut.cut)
     size = one if cut.piece == "square" else f"{one} x {other}"
     once = "" if cut.subcut == "none" else f" {cut.subcut}"
     return f"{cut.count} {cut.piece}{'' if cut.count == 1 else 's'} {size}{once}"
@@ -75,17 +75,11 @@ def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> 
     count = sum(unit.count for unit in same)
     if same and (line.count is None or line.count.value == count):
         return
-    text = _extent(*wanted, facts.unit) + (f", count {line.count.value}" if line.count else "")
-    got = "; ".join(f"{_extent(*unit.finished, facts.unit)}, count {unit.count}" for unit in named) or "no such unit"
+    text = write_size(*wanted, facts.unit) + (f", count {line.count.value}" if line.count else "")
+    got = "; ".join(f"{write_size(*unit.finished, facts.unit)}, count {unit.count}" for unit in named) or "no such unit"
     known = ", ".join(dict.fromkeys(f"`{unit.name}`" for unit in facts.units)) or "no units"
     problems.report("expect-unit", line.span, wanted=text, got=got, help=f"the block has {known}")
 
 
 def _length(literal: ast.LengthLiteral) -> Fraction:
     return literal.value / 10 if literal.unit == "mm" else literal.value
-
-
-def _extent(width: Exact, height: Exact, unit: str) -> str:
-    if width == height:
-        return f"{write_exact(width)} {unit}"
-    return f"{write_exact(width)} x {write_exact(height)} {unit}"

@@ -1,19 +1,18 @@
 """The facts as JSON, schema 1: lengths as strings in the block's own unit, lists in a stable order.
 
-Lengths are as the language writes them: `2 7/8`, `7.3` is `7 3/10`; with roots `2-r2` (r2, r3: square roots).
+Lengths are as the language writes them: `2 7/8`, in centimetres `7.3`; with roots `2-r2` (r2, r3: square roots).
 """
 
 from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable
-from fractions import Fraction
 
 from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
 from blockdsl.facts.collect import FileFacts
 from blockdsl.geometry import Exact, Polygon
-from blockdsl.geometry.number import write_exact
+from blockdsl.model.lengths import write_length
 
 SCHEMA = 1
 Say = Callable[[Exact], str]
@@ -35,7 +34,11 @@ def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
 
 def block_document(block: BlockFacts) -> dict[str, object]:
     """One block as plain lists, dictionaries and strings."""
-    say = _decimal if block.unit == "cm" else write_exact
+    unit = block.unit
+
+    def say(length: Exact) -> str:
+        return write_length(length, unit)
+
     return {
         "name": block.name,
         "unit": block.unit,
@@ -62,13 +65,6 @@ def block_document(block: BlockFacts) -> dict[str, object]:
         "placed": [_placed(patch, say) for patch in block.placed],
         "templates": [_template(template, say) for template in block.templates],
     }
-
-
-def _decimal(length: Exact) -> str:
-    """Centimetres are read as decimals; what has no short decimal stays a fraction."""
-    if isinstance(length, Fraction) and 10**6 % length.denominator == 0:
-        return f"{float(length):f}".rstrip("0").rstrip(".")
-    return write_exact(length)
 
 
 def _extent(extent: tuple[Exact, Exact], say: Say) -> list[str]:
