@@ -10,14 +10,16 @@ from typing import Final
 
 from blockdsl.drawing.diagram_place import Ring, middle, toward_side
 from blockdsl.drawing.marks import Mark, Path
-from blockdsl.drawing.prose import Style, line, line_centred, line_ending, width_of
+from blockdsl.drawing.prose import Style, line, line_centred, line_ending
 from blockdsl.drawing.theme import ACCENT, HAIRLINE_PT, QUIET, Box
+from blockdsl.drawing.typeset import CAP_HEIGHT
 
 # A few sizes only, so that a drawing looks set and not blown up patch by patch.
 SIZES_PT: Final = (12.0, 9.5, 7.5, 6.0, 5.0)
 OUTSIDE_PT: Final = 7.0
 MARGIN_PT: Final = 20.0
-_ROOM: Final = 0.86  # share of the deepest circle that a letter may fill
+_LETTER_EM: Final = 0.66
+_ROOM: Final = 0.9  # share of the deepest circle that a letter may fill
 _EVERY_PATCH: Final = 400  # beyond this many patches only the first few of each letter are written
 _FIRST_FEW: Final = 3
 
@@ -43,7 +45,7 @@ def letter_patches(labels: Sequence[str], rings: Sequence[Ring], colour: str = A
         if len(rings) > _EVERY_PATCH and seen.get(label, 0) >= _FIRST_FEW:
             continue
         x, y, radius = middle(ring)
-        size = _size_for(label, round(radius, 2))
+        size = _size_for(len(label), round(radius, 2))
         if size is None:
             without_room.setdefault(label, []).append(ring)
             continue
@@ -54,11 +56,13 @@ def letter_patches(labels: Sequence[str], rings: Sequence[Ring], colour: str = A
 
 
 @lru_cache(maxsize=4096)
-def _size_for(label: str, radius_pt: float) -> float | None:
-    """The largest of the sizes whose letters fit in a circle; None when none does."""
+def _size_for(letters: int, radius_pt: float) -> float | None:
+    """The largest of the sizes at which so many letters fit in a circle; None when none does.
+
+    All letters count as equally wide, so that patches of one shape have letters of one size.
+    """
     for size in SIZES_PT:
-        style = Style(size, "bold")
-        if math.hypot(width_of(label, style), style.capitals_pt) / 2 <= radius_pt * _ROOM:
+        if size * math.hypot(letters * _LETTER_EM, CAP_HEIGHT) / 2 <= radius_pt * _ROOM:
             return size
     return None
 

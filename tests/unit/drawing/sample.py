@@ -12,8 +12,10 @@ from blockdsl.facts.blockfacts import (
     CutFacts,
     FabricFacts,
     PatchFacts,
+    Piece,
     PlacedPatch,
     UnitFacts,
+    Value,
 )
 from blockdsl.geometry import Point, Polygon
 
@@ -138,7 +140,7 @@ COLOURS = (
 
 def many_fabrics(count: int, label: str = "Fabric with a name") -> tuple[FabricFacts, ...]:
     """So many fabrics from light to dark and back."""
-    values = ("light", "medium", "dark")
+    values: tuple[Value, ...] = ("light", "medium", "dark")
     return tuple(
         FabricFacts(f"f{place}", f"{label} {place}", COLOURS[(place - 1) % 12], values[place % 3], place)
         for place in range(1, count + 1)
@@ -157,6 +159,9 @@ def checker(side: int, fabrics: int = 12, *, label: str = "Fabric with a name", 
             square = outline((x, y), (x + half, y), (x + half, y + half), (x, y + half))
             placed.append(PlacedPatch(chr(65 + which), colours[which].name, square))
     count = max(1, side * side // fabrics)
+    pieces: tuple[tuple[Piece, F], ...] = (
+        ("square", F(1)), ("rectangle", F(29, 8)), ("strip", F(40)), ("template", F(15, 4)),
+    )  # fmt: skip
     cuts = tuple(
         CutFacts(
             fabric.name,
@@ -171,7 +176,7 @@ def checker(side: int, fabrics: int = 12, *, label: str = "Fabric with a name", 
             "cut patches",
         )
         for fabric in colours
-        for piece, size in (("square", F(1)), ("rectangle", F(29, 8)), ("strip", F(40)), ("template", F(15, 4)))
+        for piece, size in pieces
     )
     whole = half * side
     return replace(
