@@ -6,3 +6,7 @@ Measures: nothing.
 Reports:  files that cannot be read or written.
 Does not know: how anything is worked out.
 """
+
+from blockdsl.cli.door import main
+
+__all__ = ["main"]

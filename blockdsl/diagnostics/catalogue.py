@@ -151,7 +151,7 @@ CATALOGUE: dict[str, Entry] = {
     ),
     "not-yet": Entry(
         "error",
-        "`{what}` is part of the language, but this version cannot make it yet",
+        "{what} is part of the language, but this version cannot make it yet",
         "The words are right; this version of blockdsl does not do that part of the work.",
     ),
     # --- names
@@ -172,8 +172,8 @@ CATALOGUE: dict[str, Entry] = {
     ),
     "colouring-unknown": Entry(
         "error",
-        'there is no colouring "{name}"',
-        "A colouring is asked for that the block does not have.",
+        "a colouring speaks of `{name}`, and there is no such fabric",
+        "A colouring changes one fabric for another; each of its words is a fabric.",
     ),
     "setting-twice": Entry(
         "error",
@@ -355,6 +355,12 @@ CATALOGUE: dict[str, Entry] = {
         "warning",
         "`trim` does nothing when every patch is cut by itself",
         "Trimming down belongs to the methods that sew first and cut afterwards.",
+    ),
+    # --- printing
+    "template-too-large": Entry(
+        "warning",
+        "no templates are printed: patch {letters} is longer than 200 in (508 cm)",
+        "A page of a PDF is 200 in long at the most, and a template must fit one page before it is cut into tiles.",
     ),
     # --- the designer's own checks
     "expect-cut": Entry(

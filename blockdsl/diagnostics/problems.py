@@ -42,6 +42,10 @@ class Problems:
         entry = CATALOGUE[code]
         self._found.append(Diagnostic(code, entry.severity, entry.message.format(**values), span, help, related))
 
+    def add(self, diagnostic: Diagnostic) -> None:
+        """Take over a problem that another collector found."""
+        self._found.append(diagnostic)
+
     def __iter__(self) -> Iterator[Diagnostic]:
         """All problems, by file, line and column."""
         return iter(sorted(self._found, key=lambda d: (d.span.source.name, d.span.start, d.code)))

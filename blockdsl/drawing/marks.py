@@ -59,10 +59,14 @@ class Page:
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """A file's pages with what a PDF says about itself."""
+    """A file's pages with what a PDF says about itself.
+
+    `outline` are the bookmarks of a longer file: words and the page that they lead to, from 0.
+    """
 
     title: str
     pages: tuple[Page, ...]
     language: str = "en"
     author: str = ""
     subject: str = ""
+    outline: tuple[tuple[str, int], ...] = ()

@@ -40,7 +40,8 @@ def write_pdf(document: Document, *, created: datetime | None = None) -> bytes:
         raise Unprintable(message)
     for page in document.pages:
         check_page(page)
-    for words in (document.title, document.author, document.subject, document.language):
+    bookmarks = [words for words, _ in document.outline]
+    for words in (document.title, document.author, document.subject, document.language, *bookmarks):
         check_text(words)
     return _finish(_paint(document), document, created)
 
@@ -70,12 +71,21 @@ def _finish(painted: bytes, document: Document, created: datetime | None) -> byt
     )
     root[NameObject("/Lang")] = TextStringObject(document.language)
     _describe_figures(writer, document)
+    _add_outline(writer, document)
     writer.metadata = _information(document, created)
     identity = ByteStringObject(_content_id(document, created))
     writer._ID = ArrayObject([identity, identity])  # noqa: SLF001 - the public way makes a random id
     written = BytesIO()
     writer.write(written)
     return written.getvalue()
+
+
+def _add_outline(writer: PdfWriter, document: Document) -> None:
+    """The bookmarks, and the wish that a viewer shows them at once."""
+    for words, page in document.outline:
+        writer.add_outline_item(words, page)
+    if document.outline:
+        writer.root_object[NameObject("/PageMode")] = NameObject("/UseOutlines")
 
 
 def _content_id(document: Document, created: datetime | None) -> bytes:

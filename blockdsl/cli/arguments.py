@@ -1,0 +1,142 @@
+"""The commands and their options, and the help that is printed for them."""
+
+from __future__ import annotations
+
+from argparse import ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
+from typing import Final
+
+from blockdsl import __version__
+from blockdsl.cli.outputs import KINDS
+from blockdsl.cli.telling import MESSAGE_FORMATS
+from blockdsl.drawing.theme import PAPERS
+
+STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
+"""What `dump` can show: the boundaries between the rooms, in order."""
+
+_STATUSES: Final = """\
+exit status: 0 all is well (warnings included), 1 a file has errors, 2 the command was mistyped,
+3 the fault is blockdsl's own. Problems are told on standard error. `-` stands for standard input.
+"""
+
+_Commands = _SubParsersAction  # argparse has no public name for it
+
+
+def parser() -> ArgumentParser:
+    """The whole command line."""
+    whole = ArgumentParser(
+        prog="blockdsl",
+        description="Patchwork blocks written as text: proved, cut, drawn and printed at full size.",
+        epilog=_STATUSES,
+        formatter_class=RawDescriptionHelpFormatter,
+    )
+    whole.add_argument("--version", action="version", version=f"blockdsl {__version__}")
+    commands = whole.add_subparsers(dest="command", metavar="COMMAND", required=True)
+    _check(commands)
+    _build(commands)
+    _facts(commands)
+    _format(commands)
+    _new(commands)
+    _dump(commands)
+    return whole
+
+
+def _command(commands: _Commands[ArgumentParser], name: str, words: str, more: str = "") -> ArgumentParser:
+    return commands.add_parser(
+        name,
+        help=words,
+        description=f"{words[0].upper()}{words[1:]}.{' ' + more if more else ''}",
+        epilog=_STATUSES,
+        formatter_class=RawDescriptionHelpFormatter,
+    )
+
+
+def _message_format(command: ArgumentParser) -> None:
+    command.add_argument(
+        "--message-format",
+        choices=MESSAGE_FORMATS,
+        default="text",
+        help="problems for people (text), or one JSON object a line for programs (json)",
+    )
+
+
+def _files(command: ArgumentParser) -> None:
+    command.add_argument("files", nargs="+", metavar="FILE", help="a block file, or - for standard input")
+
+
+def _check(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(commands, "check", "look for problems and write nothing")
+    _files(command)
+    _message_format(command)
+
+
+def _build(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands,
+        "build",
+        "write the pattern sheet, templates, pictures and cutting table of every block",
+        "\nOf a file that has errors nothing is written, and what was written of it before stays as it was.",
+    )
+    _files(command)
+    command.add_argument("-o", "--output", required=True, metavar="DIR", help="the folder for what is written")
+    command.add_argument(
+        "--only",
+        type=_kinds,
+        metavar="KINDS",
+        help=f"write these alone, with commas between: {', '.join(KINDS)}",
+    )
+    command.add_argument(
+        "--paper", type=str.lower, choices=tuple(PAPERS), default="letter", help="what the PDFs are printed on (letter)"
+    )
+    command.add_argument("--book", metavar="FILE.pdf", help="gather the sheets of all blocks in one PDF too")
+    command.add_argument("--title", metavar="TEXT", help="what stands on the book's title page (the book's file name)")
+    command.add_argument(
+        "--depfile", metavar="FILE", help="write rules for make: what was written, and the files it was made from"
+    )
+    _message_format(command)
+
+
+def _kinds(text: str) -> tuple[str, ...]:
+    """The words of `--only`; argparse turns the ValueError into its own message."""
+    kinds = tuple(word.strip() for word in text.split(",") if word.strip())
+    unknown = [kind for kind in kinds if kind not in KINDS]
+    if unknown or not kinds:
+        from argparse import ArgumentTypeError
+
+        raise ArgumentTypeError(f"{text!r}: say one or more of {', '.join(KINDS)}, with commas between")
+    return kinds
+
+
+def _facts(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands, "facts", "give the numbers of a file as JSON", "\nSeveral files give a list of such documents."
+    )
+    _files(command)
+    _message_format(command)
+
+
+def _format(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands,
+        "format",
+        "lay files out neatly, words and comments kept",
+        "\nA file with slips of grammar is left as it is. Standard input is laid out on standard output.",
+    )
+    _files(command)
+    command.add_argument(
+        "--check", action="store_true", help="change nothing; name the files that would change and end with 1"
+    )
+    _message_format(command)
+
+
+def _new(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(commands, "new", "start a folder with a few blocks and a makefile")
+    command.add_argument("folder", metavar="DIR", help="a folder that does not exist yet, or is empty")
+
+
+def _dump(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands, "dump", "show what blockdsl makes of a file, step by step, to find where it goes wrong"
+    )
+    command.add_argument("stage", choices=STAGES, metavar="STAGE", help=f"how far to go: {', '.join(STAGES)}")
+    command.add_argument("file", metavar="FILE", help="a block file, or - for standard input")
+    _message_format(command)

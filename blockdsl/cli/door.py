@@ -1,0 +1,90 @@
+"""From a command line to an exit status; whatever happens, the user reads plain words."""
+
+from __future__ import annotations
+
+import os
+import sys
+import traceback
+from argparse import Namespace
+from collections.abc import Sequence
+from io import TextIOWrapper
+
+from blockdsl.cli.arguments import parser
+from blockdsl.cli.status import ERRORS, FINE, OUR_FAULT, USAGE, CannotGoOn
+
+_INTERRUPTED = 130
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command; `argv` are the words after `blockdsl`, those of this process when None.
+
+    Gives the exit status: 0 fine, 1 errors in the files, 2 wrong usage, 3 a fault of ours.
+    """
+    _speak_utf8()
+    try:
+        return _run(parser().parse_args(argv))
+    except SystemExit as end:  # argparse has told what is wrong, or has shown the help
+        return end.code if isinstance(end.code, int) else USAGE
+    except CannotGoOn as reason:
+        print(f"blockdsl: {reason}", file=sys.stderr)
+        return reason.status
+    except KeyboardInterrupt:
+        return _INTERRUPTED
+    except BrokenPipeError:
+        # Whoever read our output has had enough. Python would complain once more when it flushes at its end.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return FINE
+    except Exception as fault:  # noqa: BLE001 - the last resort: a plain line in place of a traceback
+        return _own_up(fault)
+
+
+def _run(arguments: Namespace) -> int:
+    """Load the command that was asked for, and no other."""
+    match arguments.command:
+        case "check":
+            from blockdsl.cli.looking import check
+
+            return check(arguments)
+        case "facts":
+            from blockdsl.cli.looking import facts
+
+            return facts(arguments)
+        case "build":
+            from blockdsl.cli.build import build
+
+            return build(arguments)
+        case "format":
+            from blockdsl.cli.layout import lay_out
+
+            return lay_out(arguments)
+        case "new":
+            from blockdsl.cli.start import start
+
+            return start(arguments)
+        case _:
+            from blockdsl.cli.dump import dump
+
+            return dump(arguments)
+
+
+def _own_up(fault: Exception) -> int:
+    if type(fault).__name__ == "CairoMissing":  # named, not imported: loading it would load cairo
+        print(f"blockdsl: {fault}; `--only diagrams,table` does without it", file=sys.stderr)
+        return ERRORS
+    if os.environ.get("BLOCKDSL_DEBUG"):
+        traceback.print_exception(fault)
+    where = "".join(f" {note}" for note in getattr(fault, "__notes__", ()))
+    said = " ".join(f"{type(fault).__name__}: {fault}".split())
+    print(
+        f"blockdsl: a fault of ours{where} ({said}); please report it together with the file. "
+        "BLOCKDSL_DEBUG=1 shows where it happened.",
+        file=sys.stderr,
+    )
+    return OUR_FAULT
+
+
+def _speak_utf8() -> None:
+    """The same bytes on every machine, and no failure over a letter that the terminal does not have."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(encoding="utf-8", errors="backslashreplace")

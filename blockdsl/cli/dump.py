@@ -1,0 +1,104 @@
+"""`blockdsl dump`: what each room hands to the next, so that a fault can be placed in a room."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import fields, is_dataclass
+from fractions import Fraction
+
+from blockdsl.cli.inputs import Input, RememberingReader, open_input, project_folder
+from blockdsl.cli.looking import write_out
+from blockdsl.cli.status import ERRORS, FINE
+from blockdsl.cli.telling import Teller
+from blockdsl.diagnostics import Source, Span
+
+_INDENT = "  "
+_SHORT = 100
+
+
+def dump(arguments: Namespace) -> int:
+    """Run the command: the stage on standard output, problems up to that stage on standard error."""
+    origin = open_input(arguments.file)
+    teller = Teller(arguments.message_format)
+    if origin.readable:
+        write_out("\n".join(outline(_stage(origin, arguments.stage))) + "\n")
+    teller.tell(origin.problems)
+    return ERRORS if teller.sum_up() else FINE
+
+
+def _stage(origin: Input, stage: str) -> object:
+    if stage == "tree":
+        from blockdsl.syntax.read import read_lines
+
+        return list(read_lines(origin.source, origin.problems))
+    if stage == "ast":
+        from blockdsl.syntax.parse import parse
+
+        return parse(origin.source, origin.problems).declarations
+    return _meaning(origin, stage)
+
+
+def _meaning(origin: Input, stage: str) -> object:
+    from blockdsl.analysis import analyse
+    from blockdsl.facts import collect_facts
+
+    program = analyse(origin.source, RememberingReader(project_folder(origin.path)), origin.problems)
+    if stage == "model":
+        return program.blocks
+    if stage == "making":
+        from blockdsl.sewing import plan_making
+
+        return {design.name: plan_making(design, origin.problems) for design in program.blocks}
+    facts = collect_facts(program, origin.problems)
+    if stage == "cuts":
+        return {block.name: block.cutting for block in facts.blocks}
+    from blockdsl.drawing.sheet import block_sheet
+
+    return {block.name: block_sheet(block) for block in facts.blocks}
+
+
+def outline(value: object, name: str = "") -> Iterator[str]:
+    """The value as indented lines: records by field, lists by entry; what is short stands on one line."""
+    lead = f"{name}: " if name else ""
+    short = _on_one_line(value)
+    if short is not None and len(short) <= _SHORT:
+        yield lead + short
+        return
+    title, parts = _parts(value)
+    yield lead + title
+    for part, inner in parts:
+        for line in outline(inner, part):
+            yield _INDENT + line
+
+
+def _parts(value: object) -> tuple[str, Sequence[tuple[str, object]]]:
+    """What a value is, and its parts with their names."""
+    if is_dataclass(value) and not isinstance(value, type):
+        return type(value).__name__, [(field.name, getattr(value, field.name)) for field in fields(value)]
+    if isinstance(value, Mapping):
+        return "", [(str(key), inner) for key, inner in value.items()]
+    if isinstance(value, Sequence) and not isinstance(value, str):
+        return f"{len(value)} of", [("", inner) for inner in value]
+    return str(_on_one_line(value)), []
+
+
+def _on_one_line(value: object) -> str | None:
+    """A short way to write the value; None for what is best told by its parts. Nothing tells an address in memory."""
+    if isinstance(value, Span):
+        end = value.source.position(value.stop)
+        return f"{value.line}:{value.column}-{end[0]}:{end[1]}"
+    if isinstance(value, Source):
+        return value.name
+    if isinstance(value, Fraction):
+        return str(value)
+    if is_dataclass(value) and not isinstance(value, type):
+        inner = [(field.name, _on_one_line(getattr(value, field.name))) for field in fields(value)]
+        told = [f"{name}={words}" for name, words in inner if words is not None]
+        return f"{type(value).__name__}({', '.join(told)})" if len(told) == len(inner) else None
+    if isinstance(value, Mapping):
+        return None
+    if isinstance(value, Sequence) and not isinstance(value, str):
+        words = [_on_one_line(inner) for inner in value]
+        return f"({', '.join(word for word in words if word is not None)})" if None not in words else None
+    return repr(value)

@@ -1,0 +1,124 @@
+"""Files named on the command line become sources; what cannot be read is a problem like others."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Final
+
+from blockdsl.analysis.reading import MOST_BYTES, CannotRead, FileReader, decode
+from blockdsl.diagnostics import Problems, Source, Span
+from blockdsl.resources import library_path
+
+STDIN: Final = "-"
+STDIN_NAME: Final = "<stdin>"
+
+
+@dataclass(frozen=True, slots=True)
+class Input:
+    """One file that was asked for: its text, where it lies, and what was found wrong with it.
+
+    `path` is None for standard input. `readable` is whether there is a text at all.
+    """
+
+    source: Source
+    path: Path | None
+    problems: Problems
+    readable: bool
+
+
+def open_inputs(names: Iterable[str]) -> list[Input]:
+    """The inputs in their order; one named twice is read once."""
+    inputs: list[Input] = []
+    seen: set[object] = set()
+    for name in names:
+        key = STDIN if name == STDIN else _identity(Path(name))
+        if key not in seen:
+            seen.add(key)
+            inputs.append(open_input(name))
+    return inputs
+
+
+def open_input(name: str) -> Input:
+    """The file `name`, or standard input for `-`."""
+    path = None if name == STDIN else Path(name)
+    shown = STDIN_NAME if path is None else str(path)
+    problems = Problems()
+    try:
+        return Input(Source(shown, decode(_bytes_of(path))), path, problems, readable=True)
+    except CannotRead as fault:
+        source = Source(shown, "")
+        problems.report(fault.code, Span(source, 0, 0), help=fault.help, **fault.values)
+        return Input(source, path, problems, readable=False)
+
+
+def _identity(path: Path) -> object:
+    try:
+        return path.resolve()
+    except (OSError, RuntimeError, ValueError):  # a ring of links, a path that no system knows
+        return path
+
+
+def _bytes_of(path: Path | None) -> bytes:
+    """What is in it, one byte more than may be at the most, so that nothing endless is read to its end."""
+    try:
+        if path is None:
+            return sys.stdin.buffer.read(MOST_BYTES + 1)
+        with path.open("rb") as file:
+            return file.read(MOST_BYTES + 1)
+    except FileNotFoundError:
+        raise CannotRead("file-unreadable", _beside(path), why="there is no such file") from None
+    except IsADirectoryError:
+        raise CannotRead("file-unreadable", "name the files in it", why="it is a folder") from None
+    except PermissionError:
+        raise CannotRead("file-unreadable", "ask for leave to read it", why="it may not be opened") from None
+    except (OSError, ValueError) as fault:
+        why = fault.strerror if isinstance(fault, OSError) and fault.strerror else str(fault)
+        raise CannotRead("file-unreadable", None, why=why.lower()) from None
+
+
+def _beside(path: Path | None) -> str | None:
+    """The block files that are in the folder, for the help line."""
+    try:
+        found = sorted(other.name for other in path.parent.glob("*.block"))[:6] if path else []
+    except OSError:
+        return None
+    return f"in that folder there is {', '.join(found)}" if found else None
+
+
+def project_folder(path: Path | None) -> Path:
+    """The folder that `use` may not leave: the current one when the file lies below it, otherwise the file's own."""
+    here = Path.cwd()
+    if path is None:
+        return here
+    own = path.resolve().parent
+    return here if own.is_relative_to(here) else own
+
+
+@dataclass(slots=True)
+class RememberingReader:
+    """Reads what `use` names and remembers where each file lies, for the makefile rules."""
+
+    project: Path
+    paths: list[Path] = field(default_factory=list)
+
+    def used(self, path: str, by: str) -> Source:
+        """The file `path`, relative to the file `by`. Raises CannotRead."""
+        try:
+            found = FileReader(self.project).used(path, by)
+        except (RuntimeError, ValueError):  # a ring of links, a path that no system knows
+            raise CannotRead("use-missing", None, path=path) from None
+        self._remember(Path(found.name))
+        return found
+
+    def library(self, name: str) -> Source:
+        """A file of the library. Raises CannotRead."""
+        found = FileReader(self.project).library(name)
+        self._remember(library_path(name))
+        return found
+
+    def _remember(self, path: Path) -> None:
+        if path not in self.paths:
+            self.paths.append(path)

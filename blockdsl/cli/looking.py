@@ -1,0 +1,40 @@
+"""`blockdsl check` and `blockdsl facts`: they read and write no file."""
+
+from __future__ import annotations
+
+import sys
+from argparse import Namespace
+
+from blockdsl.cli.inputs import open_inputs
+from blockdsl.cli.status import ERRORS, FINE
+from blockdsl.cli.telling import Teller
+from blockdsl.cli.working import work_through
+from blockdsl.facts import facts_json
+
+
+def check(arguments: Namespace) -> int:
+    """Tell the problems of the files, and nothing else."""
+    teller = Teller(arguments.message_format)
+    for origin in open_inputs(arguments.files):
+        teller.tell(work_through(origin).origin.problems)
+    return ERRORS if teller.sum_up() else FINE
+
+
+def facts(arguments: Namespace) -> int:
+    """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
+    teller = Teller(arguments.message_format)
+    documents = []
+    for origin in open_inputs(arguments.files):
+        worked = work_through(origin)
+        teller.tell(origin.problems)
+        documents.append(facts_json(worked.facts, origin.problems))
+    text = documents[0] if len(documents) == 1 else "[\n" + ",\n".join(documents) + "\n]"
+    write_out(f"{text}\n")
+    return ERRORS if teller.sum_up() else FINE
+
+
+def write_out(text: str) -> None:
+    """Text on standard output, UTF-8 wherever we are; halves of characters become question marks."""
+    sys.stdout.flush()
+    sys.stdout.buffer.write(text.encode("utf-8", "replace"))
+    sys.stdout.buffer.flush()

@@ -1,0 +1,32 @@
+"""`blockdsl new`: a folder to begin with."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+from pathlib import Path
+from typing import Final
+
+from blockdsl.cli.status import FINE, CannotGoOn
+from blockdsl.export.files import write_all
+
+_STARTER: Final = Path(__file__).with_name("starter")
+
+# In the package the file has another name, so that it hides nothing of the package itself.
+_NAMES: Final = {"gitignore": ".gitignore"}
+
+
+def start(arguments: Namespace) -> int:
+    """Run the command.
+
+    Errors: CannotGoOn for a folder that has something in it, or where nothing can be written.
+    """
+    folder = Path(arguments.folder)
+    try:
+        if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+            raise CannotGoOn(f"{folder} is there already and not empty; name a new folder")
+        files = {folder / _NAMES.get(path.name, path.name): path.read_bytes() for path in sorted(_STARTER.iterdir())}
+        write_all(files)
+    except OSError as fault:
+        raise CannotGoOn(f"{folder} cannot be written: {(fault.strerror or str(fault)).lower()}") from fault
+    print(f"{folder} is ready: read its README.txt, then type `make` there")
+    return FINE
