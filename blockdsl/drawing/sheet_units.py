@@ -51,6 +51,10 @@ def unit_list(facts: BlockFacts) -> list[Slice]:
     return slices
 
 
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
 def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:
     """Height and marks of one unit: picture at the left, words at its right."""
     picture, placed = unit_picture(unit, fabrics, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), unit_of_length=facts.unit)
@@ -58,7 +62,7 @@ def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, 
     room = span_pt(6) - x
     marks: list[Mark] = [*moved([picture], (_PICTURE_PT - placed.width_pt) / 2, 0.0)]
     y = -3.0
-    for words in lines_of(unit.title or unit.name, room, _TITLE):
+    for words in lines_of(_capital(unit.title or unit.name), room, _TITLE):
         marks += line(words, x, y + _TITLE.baseline_pt, _TITLE)
         y += _TITLE.line_pt
     spare = f", {unit.spare} spare" if unit.spare else ""

@@ -21,7 +21,7 @@ _ORDINARY_METHOD: Final = "cut patches"
 _LISTED_COLUMNS: Final = 12  # more widths than this are told by their range
 
 CAUTIONS: Final = (
-    "Rotary cutter: close the blade when you put it down, cut away from yourself, keep it from children and pets.",
+    "Rotary cutter: close the blade when you put it down, cut away from yourself; keep children and pets away.",
     "Iron: keep hands and cord clear of the plate, and switch it off when you leave the table.",
     "Needles and pins: count them in and out, and keep the fingers clear of a moving needle.",
     "Follow the instructions that came with your tools and machines, and the rules where you live.",
@@ -44,19 +44,19 @@ def say_subcut(cut: CutFacts) -> str:
         return f"cut once corner to corner → {many(cut.yields, 'triangle')}"
     if cut.subcut == "twice":
         return f"cut twice corner to corner → {many(cut.yields, 'triangle')}"
-    if cut.yields != cut.count:
-        return f"→ {many(cut.yields, 'patch', 'patches') if is_by_patch(cut) else many(cut.yields, 'unit')}"
-    return ""
+    if not is_by_patch(cut):
+        return f"for {many(cut.yields, 'unit')}"
+    return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""
 
 
 def is_by_patch(cut: CutFacts) -> bool:
     """Whether the line is for patches cut by themselves, which needs no word of what it is for."""
-    return cut.purpose == _ORDINARY_METHOD
+    return cut.method == _ORDINARY_METHOD
 
 
 def say_purpose(cut: CutFacts) -> str:
-    """What the pieces are for, unless that goes without saying."""
-    return "" if is_by_patch(cut) else cut.purpose
+    """The unit and the method that the pieces are for, unless that goes without saying: `beam, four at a time`."""
+    return "" if is_by_patch(cut) else ", ".join(part for part in (cut.unit, cut.method) if part)
 
 
 def say_sides(size: Sequence[Exact], unit: RulerUnit, *, square: bool) -> str:

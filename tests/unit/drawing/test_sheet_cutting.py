@@ -10,7 +10,18 @@ from blockdsl.facts.blockfacts import CutFacts
 from tests.unit.drawing import sample
 
 GEESE = CutFacts(
-    "lantern", "C", "square", (Fraction(29, 4),) * 2, (Fraction(29, 4),) * 2, 1, "none", 4, 0, "four at a time geese"
+    "lantern",
+    "C",
+    "square",
+    (Fraction(29, 4),) * 2,
+    (Fraction(29, 4),) * 2,
+    1,
+    "none",
+    4,
+    0,
+    "four at a time beam",
+    method="four at a time",
+    unit="beam",
 )
 
 
@@ -26,8 +37,8 @@ def test_the_rows_are_grouped_by_fabric_and_say_the_sub_cut_in_words() -> None:
 
 
 def test_a_method_says_how_many_units_its_pieces_give_and_what_they_are_for() -> None:
-    assert say_subcut(GEESE) == "→ 4 units"
-    assert cutting_rows(sample.harbour_light())[1][5][4:7] == ("→ 4 units", "C", "four at a time geese")
+    assert say_subcut(GEESE) == "for 4 units"
+    assert cutting_rows(sample.harbour_light())[1][5][4:7] == ("for 4 units", "C", "beam, four at a time")
 
 
 def test_one_piece_is_named_in_the_singular() -> None:
@@ -35,9 +46,11 @@ def test_one_piece_is_named_in_the_singular() -> None:
 
 
 def test_a_strip_says_its_width_and_its_length() -> None:
-    strip = replace(GEESE, piece="strip", cut=(Fraction(5, 2), Fraction(40)), purpose="strip set", count=2, yields=2)
+    strip = replace(
+        GEESE, piece="strip", cut=(Fraction(5, 2), Fraction(40)), method="strip set", unit="", count=2, yields=6
+    )
     facts = replace(sample.harbour_light(), cutting=(strip,))
-    assert cutting_rows(facts)[1] == [("Lantern", "2", "strips", "2 1/2 × 40 in", "", "C", "strip set", "")]
+    assert cutting_rows(facts)[1] == [("Lantern", "2", "strips", "2 1/2 × 40 in", "for 6 units", "C", "strip set", "")]
 
 
 def test_sizes_line_up_at_the_fraction_or_at_the_point() -> None:
