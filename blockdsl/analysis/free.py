@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.analysis.grid import MOST_CELLS
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import Point
@@ -20,7 +19,10 @@ MOST_CORNERS = 200
 def lay_free_patches(
     lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction, names: Names, problems: Problems
 ) -> tuple[Patch, ...] | None:
-    """The patches of `patch` lines, scaled from their `grid` to width × height; None when one is at fault."""
+    """The patches of `patch` lines, scaled from their `grid` to width × height; None when one is at fault.
+
+    Its `grid` has been found usable, and its names have been looked up.
+    """
     if any(isinstance(line, ast.Damaged) for line in lines):
         return None
     extent = next((line for line in lines if isinstance(line, ast.GridExtent)), None)
@@ -30,12 +32,6 @@ def lay_free_patches(
         kind = "block" if title.text.startswith('"') else "unit"
         problems.report("rows-missing", title, kind=kind, name=title.text.strip('"'), help=f"give it {what}")
         return None
-    if extent.across.value <= 0 or extent.down.value <= 0:
-        problems.report("length-not-positive", extent.span, what="grid")
-        return None
-    if max(extent.across.value, extent.down.value) > MOST_CELLS:
-        problems.report("too-many-cells", extent.span, help=f"a grid has at most {MOST_CELLS} × {MOST_CELLS} cells")
-        return None
     scale = (width / extent.across.value, height / extent.down.value)
     patches = [_patch(line, scale, names, problems) for line in drawn]
     found = tuple(patch for patch in patches if patch is not None)
@@ -44,8 +40,6 @@ def lay_free_patches(
 
 def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Names, problems: Problems) -> Patch | None:
     if line.fabric.text not in names.fabrics:
-        if names.may_be_declared(line.fabric.text):
-            return None
         return None  # reported where the names of the lines are looked up
     outline = tuple(Point(corner.x * scale[0], corner.y * scale[1]) for corner in line.corners)
     outline = drop_straight_corners(outline) if len(outline) >= FEWEST_CORNERS else outline

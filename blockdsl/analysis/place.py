@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from blockdsl.analysis.census import MOST_NESTING, MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
-from blockdsl.analysis.grid import Grid, Region, lines_at, read_grid
+from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, lines_at, read_grid
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
@@ -20,6 +20,7 @@ from blockdsl.units import SHAPES
 from blockdsl.units.outlines import box
 from blockdsl.units.words import WordReader
 
+MOST_GUESSES = 100
 ZERO = Fraction(0)
 
 
@@ -43,6 +44,7 @@ class Placer:
         self._shaped: dict[tuple[Filling, Exact, Exact, Symmetry, str | None], Layout] = {}
         self._census = Census(names, self._grid_of, self._filling)
         self._reported: set[tuple[str, Span]] = set()
+        self._missing: set[str] = set()
 
     # --- a whole grid -------------------------------------------------------------------------
 
@@ -52,6 +54,8 @@ class Placer:
         """Fill width × height with the rows or free patches of a block; also gives its grid lines."""
         if not any(isinstance(line, ast.Row) for line in lines):
             self.look_up(lines)
+            if not self._extents_are_usable(lines):
+                return None, (), ()
             layout = lay_free_patches(lines, title, width, height, self._names, self._problems)
             return (None if layout is None else Layout(layout, ())), *_even_lines(lines, width, height)
         grid = self._grid(f"block {title.text}", lines, title)
@@ -64,6 +68,20 @@ class Placer:
             return None, (), ()
         xs, ys = lines_at(grid.columns, width), lines_at(grid.heights, height)
         return self._lay_grid(grid, xs, ys), xs, ys
+
+    def _extents_are_usable(self, lines: Sequence[ast.BlockLine]) -> bool:
+        return all(self._is_usable(line) for line in lines if isinstance(line, ast.GridExtent))
+
+    def _is_usable(self, extent: ast.GridExtent) -> bool:
+        for number in (extent.across, extent.down):
+            if number.value <= 0:
+                self._once("length-not-positive", extent.span, what="the grid")
+                return False
+            if number.value > MOST_CELLS:
+                help_text = f"a grid has at most {MOST_CELLS} × {MOST_CELLS} cells"
+                self._once("too-many-cells", extent.span, help=help_text)
+                return False
+        return True
 
     def _report_excess(self, excess: Excess) -> None:
         match excess.code:
@@ -107,6 +125,7 @@ class Placer:
             self._filling(unit.shape)
             return
         self.look_up(unit.lines)
+        self._extents_are_usable(unit.lines)
         if any(isinstance(line, ast.Row) for line in unit.lines):
             self._grid_of(unit)
 
@@ -188,11 +207,17 @@ class Placer:
         return False
 
     def _unknown(self, word: ast.Word, kind: str) -> None:
-        if self._names.incomplete and not self._names.nearest(word.text):
+        """Report a name that nothing declares where it is first said; said again, it is the same mistake."""
+        if word.text in self._missing:
+            return
+        # Looking for what was meant takes a while: after so many the file has been mistaken for another.
+        near = self._names.nearest(word.text) if len(self._missing) < MOST_GUESSES else None
+        self._missing.add(word.text)
+        if word.text in self._names.damaged or (self._names.incomplete and not near):
             return
         if kind == "fabric" and word.text in self._names.units:
             help_text = f"`{word.text}` is a unit; a shape is made of fabrics"
-        elif near := self._names.nearest(word.text):
+        elif near:
             help_text = f"did you mean `{near}`?"
         else:
             help_text = f'declare it: `fabric {word.text} "Its name in print" #c0c0c0`'
@@ -257,7 +282,7 @@ class Placer:
             return None
         for line in unit.lines:
             if isinstance(line, ast.GridExtent):
-                return line.across.value / line.down.value if extent_is_usable(line, self._problems) else None
+                return line.across.value / line.down.value if self._is_usable(line) else None
         if not any(isinstance(line, ast.Row) for line in unit.lines):
             help_text = "give it `row` lines, or `grid` and `patch` lines"
             self._once("rows-missing", unit.name.span, kind="unit", name=unit.name.text, help=help_text)
@@ -288,7 +313,7 @@ def _even_lines(
 ) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
     """Grid lines of a block of free patches: the squares of its `grid`."""
     for line in lines:
-        if isinstance(line, ast.GridExtent) and 0 < min(line.across.value, line.down.value) <= MOST_CELLS:
+        if isinstance(line, ast.GridExtent) and line.across.value > 0 and line.down.value > 0:
             across, down = line.across.value, line.down.value
             steps_x = tuple(width * i / across for i in range(int(across) + 1))
             steps_y = tuple(height * i / down for i in range(int(down) + 1))

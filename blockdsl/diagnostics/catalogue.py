@@ -170,11 +170,6 @@ CATALOGUE: dict[str, Entry] = {
         "`{name}` is not a value: say `light`, `medium` or `dark`",
         "The value of a fabric is one of three words.",
     ),
-    "colouring-unknown": Entry(
-        "error",
-        "a colouring speaks of `{name}`, and there is no such fabric",
-        "A colouring changes one fabric for another; each of its words is a fabric.",
-    ),
     "setting-twice": Entry(
         "error",
         "`{what}` is said twice",
@@ -282,6 +277,11 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         "there are more than 100,000 patches",
         "A block of more than 100,000 patches is refused.",
+    ),
+    "too-many-units": Entry(
+        "error",
+        "there are more than 100,000 units",
+        "A block of more than 100,000 units, those within other units counted, is refused.",
     ),
     # --- free patches
     "patches-overlap": Entry(
