@@ -56,8 +56,15 @@ def key_column(fabrics: Sequence[FabricFacts], width_pt: float, most_lines: int 
     return y, tuple(marks)
 
 
-def key_columns(fabrics: Sequence[FabricFacts], width_pt: float, columns: int) -> list[Slice]:
-    """The key in columns of equal width, read across; a slice for each line of it."""
+def _width(fabric: FabricFacts) -> float:
+    """What an entry takes on one line."""
+    words = width_of(fabric.label or fabric.name, _LABEL) + STEP_PT + width_of(fabric.value, _VALUE)
+    return SWATCH_WIDTH_PT + 2 * STEP_PT + _NUMBER_WIDTH_PT + words
+
+
+def key_columns(fabrics: Sequence[FabricFacts], width_pt: float) -> list[Slice]:
+    """The key in four columns, or three where a label is long, read across; a slice for each line of it."""
+    columns = 4 if all(_width(fabric) <= (width_pt - 3 * GUTTER_PT) / 4 for fabric in fabrics) else 3
     column_pt = (width_pt - (columns - 1) * GUTTER_PT) / columns
     slices = []
     for start in range(0, len(fabrics), columns):

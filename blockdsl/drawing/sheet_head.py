@@ -38,7 +38,6 @@ _SMALL_COLUMNS: Final = 5
 _WIDE: Final = 2.6
 _TALL: Final = 0.6
 _BEFORE_PT: Final = 3.5 * STEP_PT
-_KEY_COLUMNS: Final = 3
 
 
 def sheet_head(facts: BlockFacts) -> list[Slice]:
@@ -162,5 +161,5 @@ def _one_under_the_other(facts: BlockFacts) -> list[Slice]:
 
 
 def _key_below(facts: BlockFacts) -> list[Slice]:
-    rows = key_columns(facts.fabrics, CONTENT_WIDTH_PT, _KEY_COLUMNS)
+    rows = key_columns(facts.fabrics, CONTENT_WIDTH_PT)
     return [replace(rows[0], before_pt=3 * STEP_PT), *rows[1:]] if rows else []
