@@ -14,10 +14,11 @@ from blockdsl.drawing.marks import Document, Figure, Mark, Page
 from blockdsl.drawing.packing import Item, fits, pack_fewest
 from blockdsl.drawing.scale_check import TEST_SQUARE_PT, square_and_bar
 from blockdsl.drawing.template_marks import cutting_lines, sewing_lines
+from blockdsl.drawing.templates_beside import Drawn, words_beside
 from blockdsl.drawing.templates_head import contents, foot, head
 from blockdsl.drawing.templates_pattern import POINTS_PER_UNIT, Pattern, pattern_of, quarter_turn
 from blockdsl.drawing.templates_tiles import tile_marks, tiled
-from blockdsl.drawing.templates_words import Drawn, letter_inside, set_words, words_beside, words_inside
+from blockdsl.drawing.templates_words import letter_inside, set_words, words_inside
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, SMALL_PT, Box, Paper, paper_named
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import to_float
@@ -132,7 +133,7 @@ def _packed(patterns: Sequence[Pattern], first: Box, room: Box, strip: Box) -> l
 def _own_page(pattern: Pattern, room: Box, strip: Box) -> _Sheet:
     stood = pattern if fits((pattern.width_pt, pattern.height_pt), room) else quarter_turn(pattern)
     shape = (*_outlines(stood), *(letter_inside(stood, stood.sewing) or ()))
-    words = set_words(stood.letter, stood.title, stood.lines, 20.0, SMALL_PT, strip.width_pt - 30.0, stacked=False)
+    words = set_words(stood.words, 20.0, SMALL_PT, strip.width_pt - 30.0, stacked=False)
     figure = Figure(
         stood.alternative, (*moved(shape, room.x_pt, room.y_pt), *moved(words.marks, strip.x_pt, strip.y_pt))
     )

@@ -5,31 +5,43 @@ Here the exact numbers of the facts become floats, once. The cutting outline's t
 
 from __future__ import annotations
 
+import unicodedata
 from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.drawing.lengths import show_extent, show_measure
-from blockdsl.drawing.theme import BODY_PT, POINTS_PER_CENTIMETRE, POINTS_PER_INCH
+from blockdsl.drawing.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
 from blockdsl.drawing.tiling_clip import Dot, Ring, bounds
-from blockdsl.drawing.typeset import ellipsis
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
 from blockdsl.geometry import Polygon, to_float
 from blockdsl.geometry.offset import trim_points
 
 POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
-_NAME_WIDTH_PT: Final = 150.0
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What a template says: its letter, its shape, its size and use, and last the block's name, shortened to fit."""
+
+    letter: str
+    title: str
+    lines: tuple[str, ...] = ()
+    block: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Pattern:
-    """One template: rings in points, `grain` a direction, `title` and `lines` its words."""
+    """One template: rings in points, `grain` a direction."""
 
-    letter: str
-    title: str
-    lines: tuple[str, ...]
+    words: Words
     cutting: Ring
     sewing: Ring
     grain: Dot
+
+    @property
+    def letter(self) -> str:
+        """The letter by which the sheet calls it."""
+        return self.words.letter
 
     @property
     def width_pt(self) -> float:
@@ -44,7 +56,7 @@ class Pattern:
     @property
     def alternative(self) -> str:
         """What it is, for those who cannot see it."""
-        return f"Template {self.letter}: {self.title}. {'. '.join(self.lines)}."
+        return f"Template {self.letter}: {self.words.title}. {'. '.join(self.words.lines)}."
 
 
 def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
@@ -53,9 +65,7 @@ def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
     cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam), scale)
     left, top, _, _ = bounds(cutting)
     return Pattern(
-        template.label,
-        template.shape[:1].upper() + template.shape[1:],
-        _lines(template, facts),
+        Words(template.label, template.shape[:1].upper() + template.shape[1:], _lines(template, facts), facts.name),
         tuple((x - left, y - top) for x, y in cutting),
         tuple((x - left, y - top) for x, y in _ring(template.sewing, scale)),
         (to_float(template.grain[0]), to_float(template.grain[1])),
@@ -67,15 +77,20 @@ def _ring(polygon: Polygon, scale: float) -> Ring:
 
 
 def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
-    labels = {fabric.name: fabric.label for fabric in facts.fabrics}
-    cut = ", ".join(f"{count} {labels.get(name, name)}" for name, count in template.uses)
+    labels = {fabric.name: _closed(fabric.label) for fabric in facts.fabrics}
+    cut = ", ".join(f"{count} {labels.get(name, _closed(name))}" for name, count in template.uses)
     lines = [_finished(template, facts.unit)]
     if template.uses:
         lines.append(f"cut {cut}")
     if template.mirror_of is not None:
         lines.append(f"mirror image of {template.mirror_of}")
-    lines.append(ellipsis(facts.name, BODY_PT, "regular", _NAME_WIDTH_PT))
     return tuple(lines)
+
+
+def _closed(label: str) -> str:
+    """A name from the right is closed with a mark that is not seen, lest the next number be read as a part of it."""
+    backward = any(unicodedata.bidirectional(letter) in {"R", "AL"} for letter in label)
+    return f"{label}\N{LEFT-TO-RIGHT MARK}" if backward else label
 
 
 def _finished(template: TemplateFacts, unit: RulerUnit) -> str:
@@ -98,4 +113,4 @@ def quarter_turn(pattern: Pattern) -> Pattern:
         return tuple((height - y, x) for x, y in ring)
 
     grain = (-pattern.grain[1], pattern.grain[0])
-    return Pattern(pattern.letter, pattern.title, pattern.lines, turned(pattern.cutting), turned(pattern.sewing), grain)
+    return Pattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain)

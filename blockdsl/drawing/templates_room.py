@@ -14,7 +14,7 @@ from typing import Final
 from blockdsl.drawing.theme import Box
 from blockdsl.drawing.tiling_clip import Dot, Ring, area, bounds, clip_line, contains, edges
 
-_BANDS: Final = 24
+_BANDS: Final = 18
 _FAR: Final = 1e7
 
 
@@ -64,8 +64,8 @@ def find_room(ring: Ring, taken: Sequence[Ring], width: float, height: float, ne
     """The box of that size nearest to `near` by its middle, or None when there is no room."""
     if width * height > abs(area(ring)):
         return None
-    _, top, _, bottom = bounds(ring)
-    if height > bottom - top:
+    left, top, right, bottom = bounds(ring)
+    if width > right - left or height > bottom - top:
         return None
     best: tuple[float, float, float] | None = None
     steps = [top + (bottom - top - height) * step / _BANDS for step in range(_BANDS + 1)]

@@ -14,18 +14,19 @@ from blockdsl.drawing.template_marks import (
     sewing_lines,
     tile_map,
 )
-from blockdsl.drawing.templates_pattern import Pattern, quarter_turn
+from blockdsl.drawing.templates_pattern import Pattern, Words, quarter_turn
 from blockdsl.drawing.templates_room import box_ring, centroid, find_room
-from blockdsl.drawing.templates_words import set_words, words_inside
+from blockdsl.drawing.templates_words import letter_inside, set_words, words_inside
 from blockdsl.drawing.theme import ACCENT, BODY_PT, QUIET, SMALL_PT, Box
 from blockdsl.drawing.tiling import MARK_ACROSS_PT, MARK_ALONG_PT, Join, Tile, Tiling, tile
 from blockdsl.drawing.tiling_clip import Ring, area, clip_outline, clip_ring, meets_box
-from blockdsl.drawing.typeset import cap_height, measure, wrap
+from blockdsl.drawing.typeset import cap_height, ellipsis, measure, wrap
 
-_MAP_WIDTH_PT: Final = 96.0
+_MAP_WIDTH_PT: Final = 84.0
 _GUTTER_PT: Final = 14.0
 _EDGE_PT: Final = 8.0
-_HOW_TO_JOIN: Final = "Lay the tiles over one another so that diamonds with the same letter meet. Tape them, then cut."
+_HOW_TO_JOIN: Final = "Overlap the tiles so that diamonds with the same letter meet; tape them, then cut."
+_MOST_ROWS: Final = 3
 
 
 def tiled(pattern: Pattern, width_pt: float, height_pt: float) -> tuple[Pattern, Tiling]:
@@ -120,11 +121,11 @@ def _words(pattern: Pattern, tiling: Tiling, number: int, taken: Sequence[Ring])
         if inside is not None:
             return inside
     for size_pt in (34.0, 20.0, 12.0):
-        block = set_words(pattern.letter, "", (f"tile {number + 1}",), size_pt, SMALL_PT, 60.0, stacked=False)
+        block = set_words(Words(pattern.letter, "", (f"tile {number + 1}",)), size_pt, SMALL_PT, 60.0, stacked=False)
         room = find_room(share, taken, block.width_pt + 10.0, block.height_pt + 10.0, centroid(share))
         if room is not None:
             return moved(block.marks, room.x_pt + 5.0, room.y_pt + 5.0)
-    return ()
+    return letter_inside(pattern, share, taken) or ()
 
 
 def _inset(core: Box) -> Box:
@@ -140,6 +141,12 @@ def _strip(pattern: Pattern, tiling: Tiling, number: int, strip: Box) -> list[Ma
     for row in wrap(tile_name(pattern.letter, tiling, number), BODY_PT, "bold", width):
         marks.append(Text(strip.x_pt, y, row, BODY_PT, "bold"))
         y += 12.0
+    said = wrap(" · ".join((pattern.words.title, *pattern.words.lines)), SMALL_PT, "regular", width)
+    if len(said) > _MOST_ROWS:
+        said = [*said[: _MOST_ROWS - 1], ellipsis(" ".join(said[_MOST_ROWS - 1 :]), SMALL_PT, "regular", width)]
+    for row in said:
+        marks.append(Text(strip.x_pt, y, row, SMALL_PT))
+        y += 10.0
     y += 3.0
     for row in wrap(_HOW_TO_JOIN, SMALL_PT, "regular", width):
         marks.append(Text(strip.x_pt, y, row, SMALL_PT, colour=QUIET))

@@ -1,4 +1,4 @@
-"""The words of a template: set inside it where they fit with its grain arrow, otherwise beside it with a leader."""
+"""The words of a template and its grain arrow, set inside an outline where they fit."""
 
 from __future__ import annotations
 
@@ -7,17 +7,24 @@ from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.drawing.flow import moved
-from blockdsl.drawing.marks import Mark, Text
-from blockdsl.drawing.template_marks import grain_arrow, leader, reading_direction, words_along
-from blockdsl.drawing.templates_pattern import Pattern
-from blockdsl.drawing.templates_room import box_ring, centroid, find_room, find_room_along, gaps
+from blockdsl.drawing.marks import Mark, Text, Weight
+from blockdsl.drawing.template_marks import grain_arrow, reading_direction, words_along
+from blockdsl.drawing.templates_pattern import Pattern, Words
+from blockdsl.drawing.templates_room import box_ring, centroid, find_room, find_room_along
 from blockdsl.drawing.theme import BODY_PT, SMALL_PT, Box
 from blockdsl.drawing.tiling_clip import Dot, Ring
-from blockdsl.drawing.typeset import cap_height, measure, wrap
+from blockdsl.drawing.typeset import cap_height, ellipsis, measure, wrap
 
+# Letter, words and width of a line; words are set smaller before they are broken into shorter lines.
+_SETTINGS: Final = (
+    (34.0, BODY_PT, 150.0),
+    (28.0, BODY_PT, 118.0),
+    (24.0, 8.0, 106.0),
+    (20.0, SMALL_PT, 98.0),
+    (24.0, 8.0, 82.0),
+    (20.0, SMALL_PT, 66.0),
+)
 _PADDING_PT: Final = 5.0
-_BESIDE_PT: Final = 16.0
-_BESIDE_WIDTH_PT: Final = 118.0
 _GRAIN_WORD: Final = "grain"
 _ARROW_PADDING_PT: Final = 3.0
 
@@ -31,29 +38,29 @@ class Block:
     marks: tuple[Text, ...]
 
 
-def blocks(letter: str, title: str, lines: Sequence[str]) -> Iterator[Block]:
+def blocks(words: Words) -> Iterator[Block]:
     """Ways to set the words, the most generous first."""
-    for letter_pt, size_pt, width_pt in ((34, BODY_PT, 150), (28, BODY_PT, 105), (24, 8.0, 80), (20, SMALL_PT, 64)):
-        yield set_words(letter, title, lines, letter_pt, size_pt, width_pt, stacked=False)
-        yield set_words(letter, title, lines, letter_pt, size_pt, width_pt, stacked=True)
-    joined = [" · ".join(lines)]
+    for letter_pt, size_pt, width_pt in _SETTINGS:
+        yield set_words(words, letter_pt, size_pt, width_pt, stacked=False)
+        yield set_words(words, letter_pt, size_pt, width_pt, stacked=True)
+    joined = Words(words.letter, words.title, (" · ".join((*words.lines, words.block)),))
     for width_pt in (420, 300, 200, 140):
-        yield set_words(letter, title, joined, 20, 8.0, width_pt, stacked=False)
+        yield set_words(joined, 20, 8.0, width_pt, stacked=False)
 
 
-def set_words(
-    letter: str, title: str, lines: Sequence[str], letter_pt: float, size_pt: float, width_pt: float, *, stacked: bool
-) -> Block:
-    """The letter with the title and the lines to its right, or below it when stacked."""
+def set_words(words: Words, letter_pt: float, size_pt: float, width_pt: float, *, stacked: bool) -> Block:
+    """The letter with the title and the lines to its right, or below it when stacked; the block's name on one line."""
     leading = size_pt * 1.28
-    rows = [(row, "bold") for row in wrap(title, size_pt, "bold", width_pt)] if title else []
-    rows += [(row, "regular") for line in lines for row in wrap(line, size_pt, "regular", width_pt)]
-    letter_width = measure(letter, letter_pt, "bold")
+    rows: list[tuple[str, Weight]] = [(row, "bold") for row in wrap(words.title, size_pt, "bold", width_pt) if row]
+    rows += [(row, "regular") for line in words.lines for row in wrap(line, size_pt, "regular", width_pt)]
+    if words.block:
+        rows.append((ellipsis(words.block, size_pt, "regular", width_pt), "regular"))
+    letter_width = measure(words.letter, letter_pt, "bold")
     left, top = (0.0, cap_height(letter_pt) + leading * 0.6) if stacked else (letter_width + letter_pt * 0.28, 0.0)
-    texts = [Text(0.0, cap_height(letter_pt), letter, letter_pt, "bold")]
+    texts = [Text(0.0, cap_height(letter_pt), words.letter, letter_pt, "bold")]
     y = top + cap_height(size_pt)
     for row, weight in rows:
-        texts.append(Text(left, y, row, size_pt, "bold" if weight == "bold" else "regular"))
+        texts.append(Text(left, y, row, size_pt, weight))
         y += leading
     widest = max((measure(text.text, text.size_pt, text.weight) for text in texts[1:]), default=0.0)
     height = max(cap_height(letter_pt), y - leading + size_pt * 0.25)
@@ -63,7 +70,7 @@ def set_words(
 def words_inside(pattern: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tuple[Mark, ...] | None:
     """All words and the grain arrow within the ring and clear of what is taken, or None when they do not fit."""
     middle = centroid(ring)
-    for block in blocks(pattern.letter, pattern.title, pattern.lines):
+    for block in blocks(pattern.words):
         room = _room_for(block, ring, taken, middle)
         if room is None:
             continue
@@ -104,61 +111,21 @@ def _arrow(
     return tuple(marks)
 
 
-def letter_inside(pattern: Pattern, ring: Ring) -> tuple[Mark, ...] | None:
+def letter_inside(pattern: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tuple[Mark, ...] | None:
     """As much as a small shape holds: its letter and a bare arrow, or the arrow alone; None when not even that."""
     middle = centroid(ring)
     for size_pt in (20.0, 14.0, 11.0, 8.5, 7.0):
-        block = set_words(pattern.letter, "", (), size_pt, SMALL_PT, 10.0, stacked=True)
+        block = set_words(Words(pattern.letter, ""), size_pt, SMALL_PT, 10.0, stacked=True)
         padding = size_pt * 0.16
-        room = find_room(ring, (), block.width_pt + 2 * padding, cap_height(size_pt) + 2 * padding, middle)
+        room = find_room(ring, taken, block.width_pt + 2 * padding, cap_height(size_pt) + 2 * padding, middle)
         if room is None:
             continue
         for length in (30.0, 20.0, 14.0, 10.0):
-            arrow = _arrow(pattern.grain, ring, [box_ring(room)], length, middle, worded=False)
+            arrow = _arrow(pattern.grain, ring, [*taken, box_ring(room)], length, middle, worded=False)
             if arrow is not None:
                 return (*moved(block.marks, room.x_pt + padding, room.y_pt + padding), *arrow)
     for length in (14.0, 10.0, 7.0):
-        arrow = _arrow(pattern.grain, ring, (), length, middle, worded=False)
+        arrow = _arrow(pattern.grain, ring, taken, length, middle, worded=False)
         if arrow is not None:
             return arrow
     return None
-
-
-@dataclass(frozen=True, slots=True)
-class Drawn:
-    """A template ready to be placed: the box that it takes with its words, and its marks from the box's corner."""
-
-    width_pt: float
-    height_pt: float
-    marks: tuple[Mark, ...]
-
-
-def words_beside(pattern: Pattern, outlines: tuple[Mark, ...]) -> Drawn:
-    """A small template with its words to its right, or below it when it is wide and low."""
-    inside = letter_inside(pattern, pattern.sewing) or ()
-    wide = pattern.width_pt > 2.2 * pattern.height_pt and pattern.width_pt > _BESIDE_WIDTH_PT
-    width_pt = min(max(_BESIDE_WIDTH_PT, pattern.width_pt - 30), 300.0) if wide else _BESIDE_WIDTH_PT
-    block = set_words(pattern.letter, pattern.title, pattern.lines, 20.0, SMALL_PT, width_pt, stacked=False)
-    shape = (*outlines, *inside)
-    if wide:
-        end = _leader_end(tuple((y, x) for x, y in pattern.sewing), 24.0)
-        top = pattern.height_pt + _BESIDE_PT
-        line = leader((end[1], top - 4.0), (end[1], end[0]))
-        words = moved(block.marks, 0.0, top)
-        return Drawn(max(pattern.width_pt, block.width_pt), top + block.height_pt, (*shape, *line, *words))
-    height = max(pattern.height_pt, block.height_pt)
-    down = (height - pattern.height_pt) / 2
-    x = pattern.width_pt + _BESIDE_PT
-    end = _leader_end(pattern.sewing, pattern.height_pt / 2)
-    line = leader((x - 4.0, end[1]), end)
-    words = moved(block.marks, x, (height - block.height_pt) / 2)
-    return Drawn(x + block.width_pt, height, (*moved((*shape, *line), 0.0, down), *words))
-
-
-def _leader_end(ring: Ring, y: float) -> Dot:
-    """A place just inside the rightmost side at a height."""
-    found = list(gaps(ring, (), y - 0.5, y + 0.5))
-    if not found:
-        return centroid(ring)
-    low, high = found[-1]
-    return max(high - 2.5, (low + high) / 2), y

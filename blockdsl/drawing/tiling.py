@@ -145,13 +145,13 @@ def _crosses(outline: Ring, core: Box, upright: bool) -> bool:
 def _marks(outlines: Sequence[Ring], core: Box, upright: bool, letters: tuple[str, str]) -> tuple[Mark, ...]:
     """Two marks as far apart as the join allows, each clear of the outlines where that is possible."""
     low, high = (core.y_pt, core.bottom_pt) if upright else (core.x_pt, core.right_pt)
-    inset = min(_FROM_CORNER_PT, (high - low) / 4)
+    inset = min(_FROM_CORNER_PT, (high - low) / 6)
     low, high = low + inset, high - inset
     at = core.right_pt if upright else core.bottom_pt
     places = [low + (high - low) * step / _CHOICES for step in range(_CHOICES + 1)]
-    half = len(places) // 2
-    first = _first_clear(outlines, places[:half], at, upright)
-    second = _first_clear(outlines, places[:half:-1], at, upright)
+    third = len(places) // 3
+    first = _first_clear(outlines, places[:third], at, upright)
+    second = _first_clear(outlines, places[: -third - 1 : -1], at, upright)
     return tuple(
         Mark(letter, at, along) if upright else Mark(letter, along, at)
         for letter, along in zip(letters, (first, second), strict=True)
