@@ -18,6 +18,7 @@ _PIECES: Final = {
     "template": ("by template", "by template"),
 }
 _ORDINARY_METHOD: Final = "cut patches"
+_STRIP_SET: Final = "strip set"
 _LISTED_COLUMNS: Final = 12  # more widths than this are told by their range
 
 CAUTIONS: Final = (
@@ -44,6 +45,8 @@ def say_subcut(cut: CutFacts) -> str:
         return f"cut once corner to corner → {many(cut.yields, 'triangle')}"
     if cut.subcut == "twice":
         return f"cut twice corner to corner → {many(cut.yields, 'triangle')}"
+    if cut.method == _STRIP_SET:
+        return f"sewn into a set → {many(cut.yields, 'segment')}"
     if not is_by_patch(cut):
         return f"for {many(cut.yields, 'unit')}"
     return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""

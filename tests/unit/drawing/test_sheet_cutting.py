@@ -45,12 +45,14 @@ def test_one_piece_is_named_in_the_singular() -> None:
     assert cutting_rows(sample.harbour_light())[1][3][1:3] == ("1", "square")
 
 
-def test_a_strip_says_its_width_and_its_length() -> None:
+def test_a_strip_says_its_width_its_length_and_the_segments_of_its_set() -> None:
     strip = replace(
         GEESE, piece="strip", cut=(Fraction(5, 2), Fraction(40)), method="strip set", unit="", count=2, yields=6
     )
     facts = replace(sample.harbour_light(), cutting=(strip,))
-    assert cutting_rows(facts)[1] == [("Lantern", "2", "strips", "2 1/2 × 40 in", "for 6 units", "C", "strip set", "")]
+    assert cutting_rows(facts)[1] == [
+        ("Lantern", "2", "strips", "2 1/2 × 40 in", "sewn into a set → 6 segments", "C", "strip set", "")
+    ]
 
 
 def test_sizes_line_up_at_the_fraction_or_at_the_point() -> None:
