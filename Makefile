@@ -18,7 +18,7 @@ help:
 	@echo "make clean    remove what was built, and .venv"
 
 book: .venv/.installed libraries
-	@$(BIN)/blockdsl build $(BOOK) -o out
+	@$(BIN)/blockdsl build $(BOOK) -o out --book out/harbour-sampler.pdf --title "A Harbour Sampler"
 
 test: check libraries
 	@$(BIN)/pytest --quiet

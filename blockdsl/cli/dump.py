@@ -6,12 +6,16 @@ from argparse import Namespace
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from blockdsl.cli.inputs import Input, RememberingReader, open_input, project_folder
 from blockdsl.cli.looking import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
 from blockdsl.diagnostics import Source, Span
+
+if TYPE_CHECKING:
+    from _typeshed import DataclassInstance
 
 _INDENT = "  "
 _SHORT = 100
@@ -85,20 +89,37 @@ def _parts(value: object) -> tuple[str, Sequence[tuple[str, object]]]:
 
 def _on_one_line(value: object) -> str | None:
     """A short way to write the value; None for what is best told by its parts. Nothing tells an address in memory."""
-    if isinstance(value, Span):
-        end = value.source.position(value.stop)
-        return f"{value.line}:{value.column}-{end[0]}:{end[1]}"
-    if isinstance(value, Source):
-        return value.name
-    if isinstance(value, Fraction):
-        return str(value)
-    if is_dataclass(value) and not isinstance(value, type):
-        inner = [(field.name, _on_one_line(getattr(value, field.name))) for field in fields(value)]
-        told = [f"{name}={words}" for name, words in inner if words is not None]
-        return f"{type(value).__name__}({', '.join(told)})" if len(told) == len(inner) else None
-    if isinstance(value, Mapping):
-        return None
-    if isinstance(value, Sequence) and not isinstance(value, str):
-        words = [_on_one_line(inner) for inner in value]
-        return f"({', '.join(word for word in words if word is not None)})" if None not in words else None
-    return repr(value)
+    match value:
+        case Span():
+            line, column = value.source.position(value.stop)
+            words = f"{value.line}:{value.column}-{line}:{column}"
+        case Source():
+            words = value.name
+        case Fraction():
+            words = str(value)
+        case str():
+            words = repr(value)
+        case Mapping():
+            return None
+        case Sequence():
+            return _joined([_on_one_line(inner) for inner in value])
+        case _ if is_dataclass(value) and not isinstance(value, type):
+            return _record(value)
+        case _:
+            words = repr(value)
+    return words
+
+
+def _joined(words: Sequence[str | None]) -> str | None:
+    told = [word for word in words if word is not None]
+    return f"({', '.join(told)})" if len(told) == len(words) else None
+
+
+def _record(value: DataclassInstance) -> str | None:
+    told = []
+    for field in fields(value):
+        words = _on_one_line(getattr(value, field.name))
+        if words is None:
+            return None
+        told.append(f"{field.name}={words}")
+    return f"{type(value).__name__}({', '.join(told)})"

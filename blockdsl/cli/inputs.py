@@ -6,7 +6,7 @@ import sys
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
 from blockdsl.analysis.reading import MOST_BYTES, CannotRead, FileReader, decode
 from blockdsl.diagnostics import Problems, Source, Span
@@ -50,7 +50,8 @@ def open_input(name: str) -> Input:
         return Input(Source(shown, decode(_bytes_of(path))), path, problems, readable=True)
     except CannotRead as fault:
         source = Source(shown, "")
-        problems.report(fault.code, Span(source, 0, 0), help=fault.help, **fault.values)
+        values: dict[str, Any] = dict(fault.values)
+        problems.report(fault.code, Span(source, 0, 0), help=fault.help, **values)
         return Input(source, path, problems, readable=False)
 
 

@@ -27,16 +27,7 @@ def block_sheet(facts: BlockFacts, *, paper: str = "letter", author: str = "") -
     Errors: ValueError for an unknown paper.
     """
     sheet = paper_named(paper)
-    content = sheet.content
-    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
-    slices = [
-        *sheet_head(facts),
-        *cutting_table(facts),
-        *unit_list(facts),
-        *colouring_gallery(facts),
-        *notes(facts),
-    ]
-    pages = run_over_pages(slices, room)
+    pages = sheet_bodies(facts, sheet)
     size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
     return Document(
         title=f"{facts.name}, {size}",
@@ -47,6 +38,20 @@ def block_sheet(facts: BlockFacts, *, paper: str = "letter", author: str = "") -
         author=author,
         subject=f"Pattern sheet of a patchwork block, {size} finished",
     )
+
+
+def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
+    """What stands on each page of the sheet above its foot, for whoever binds it with others."""
+    content = paper.content
+    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    slices = [
+        *sheet_head(facts),
+        *cutting_table(facts),
+        *unit_list(facts),
+        *colouring_gallery(facts),
+        *notes(facts),
+    ]
+    return run_over_pages(slices, room)
 
 
 def footer(name: str, number: int, pages: int, paper: Paper) -> tuple[Mark, ...]:
