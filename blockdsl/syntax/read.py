@@ -82,7 +82,7 @@ def _begins_declaration(raw: RawLine, swallowing: str | None) -> bool:
 
 def _report_later(raw: RawLine, problems: Problems) -> None:
     word = raw.keyword
-    problems.report("not-yet", raw.span(0, len(word)), help=_ADVICE_LATER, what=word)
+    problems.report("not-yet", raw.span(0, len(word)), help=_ADVICE_LATER, what=f"`{word}`")
 
 
 def _read_line(raw: RawLine, problems: Problems) -> ReadLine:

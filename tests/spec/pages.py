@@ -1,0 +1,87 @@
+"""The pages of the language reference, taken apart into the examples that are run."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from blockdsl.analysis import FileReader, analyse
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.drawing.templates import templates_too_large
+from blockdsl.facts import collect_facts
+
+HERE: Final = Path(__file__).parent
+CLOTH: Final = (HERE / "cloth.block").read_bytes()
+
+_FENCE: Final = re.compile(r"^```block *(?P<name>\S*)\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
+_HEADING: Final = re.compile(r"^#+ (.*)$", re.MULTILINE)
+_EXPECTED: Final = re.compile(r"# (?:error|warning): ([a-z-]+(?:, [a-z-]+)*)\s*$")
+_REPEAT: Final = re.compile(r"^(?P<line>.*?) *# (?P<count>[0-9]+) times$", re.MULTILINE)
+_BYTE: Final = re.compile(rb"\xe2\x9f\xa8([0-9A-F]{2})\xe2\x9f\xa9")
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """One fenced block: the heading that it stands under, its text, and the files beside it by name.
+
+    A comment `# error: code` or `# warning: code` ends a line that has that problem (or those, with commas). `# 300 times` at the end of
+    a line stands for so many of them, and `⟨00⟩` for the byte of that value, for what a page cannot show.
+    """
+
+    heading: str
+    text: str
+    beside: tuple[tuple[str, str], ...]
+
+    @property
+    def expected(self) -> list[tuple[int, str]]:
+        """Lines and the codes that are promised there."""
+        lines = _repeated(self.text).split("\n")
+        found = [(number, _EXPECTED.search(line)) for number, line in enumerate(lines, start=1)]
+        return [(number, code) for number, codes in found if codes for code in codes[1].split(", ")]
+
+    def problems(self, folder: Path) -> list[tuple[int, str]]:
+        """Lines of the example and the codes found there, run as a file in `folder` with those beside it."""
+        (folder / "cloth.block").write_bytes(CLOTH)
+        for name, text in self.beside:
+            (folder / name).write_bytes(_as_bytes(text))
+        path = folder / "example.block"
+        path.write_bytes(_as_bytes(self.text))
+        source = Source(str(path), path.read_text(encoding="utf-8"))
+        return [(problem.span.line, problem.code) for problem in check(source, folder) if problem.span.source is source]
+
+
+def check(source: Source, folder: Path) -> Problems:
+    """Everything that `blockdsl check`, and `blockdsl build` with its templates, would say of a file."""
+    problems = Problems()
+    program = analyse(source, FileReader(folder), problems)
+    facts = collect_facts(program, problems)
+    for design, block in zip(program.blocks, facts.blocks, strict=True):
+        if letters := templates_too_large(block):
+            problems.report("template-too-large", design.span, letters=", ".join(letters))
+    return problems
+
+
+def examples(page: Path) -> Iterator[Example]:
+    """The examples of a page in order; a fence with a name is a file beside those after it."""
+    text = page.read_text(encoding="utf-8")
+    beside: list[tuple[str, str]] = []
+    for fence in _FENCE.finditer(text):
+        if fence["name"]:
+            beside.append((fence["name"], fence["text"]))
+        else:
+            yield Example(_heading(text, fence.start()), fence["text"], tuple(beside))
+
+
+def _heading(text: str, place: int) -> str:
+    return [heading[1] for heading in _HEADING.finditer(text, 0, place)][-1]
+
+
+def _repeated(text: str) -> str:
+    return _REPEAT.sub(lambda found: "\n".join([found["line"]] * int(found["count"])), text)
+
+
+def _as_bytes(text: str) -> bytes:
+    return _BYTE.sub(lambda found: bytes([int(found[1], 16)]), _repeated(text).encode())
