@@ -139,3 +139,18 @@ def test_the_grain_arrow_of_a_square_on_point_runs_along_its_sides() -> None:
         if isinstance(mark, Text) and mark.text == "grain"
     )
     assert abs(grain.turn_degrees) == pytest.approx(45.0)
+
+
+def test_a_strip_too_narrow_for_its_words_says_at_the_foot_of_each_tile_what_it_is() -> None:
+    half = Fraction(1, 2)
+    strip = template("W", "rectangle", (half, 9), outline((0, 0), (half, 0), (half, 9), (0, 9)))
+    words = texts(template_pages(block_of([strip]), paper="letter"))
+    assert words.count("W") == 2
+    assert sum(word.startswith("Rectangle · finished") for word in words) == 2
+
+
+def test_a_fabric_named_from_the_right_does_not_swallow_the_next_number() -> None:
+    block = block_of([half_square("B", 3)])
+    fabrics = tuple(replace(fabric, label="כחול") for fabric in block.fabrics)
+    words = texts(template_pages(replace(block, fabrics=fabrics), paper="letter"))
+    assert "cut 4 כחול\N{LEFT-TO-RIGHT MARK}, 2 כחול\N{LEFT-TO-RIGHT MARK}" in words
