@@ -7,6 +7,7 @@ Reports:  slips of grammar.
 Does not know: sizes, colours.
 """
 
+from blockdsl.syntax.format import format_text
 from blockdsl.syntax.parse import parse
 
-__all__ = ["parse"]
+__all__ = ["format_text", "parse"]

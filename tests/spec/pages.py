@@ -27,7 +27,8 @@ _BYTE: Final = re.compile(rb"\xe2\x9f\xa8([0-9A-F]{2})\xe2\x9f\xa9")
 class Example:
     """One fenced block: the heading that it stands under, its text, and the files beside it by name.
 
-    A comment `# error: code` or `# warning: code` ends a line that has that problem (or those, with commas). `# 300 times` at the end of
+    A comment `# error: code` or `# warning: code` ends a line that has that problem, or
+    those with commas between. `# 300 times` at the end of
     a line stands for so many of them, and `⟨00⟩` for the byte of that value, for what a page cannot show.
     """
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+
 from blockdsl.diagnostics import CATALOGUE, Source
 from blockdsl.syntax.format import format_text
 from tests.spec.pages import HERE, Example, examples
