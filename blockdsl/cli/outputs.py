@@ -8,10 +8,10 @@ from datetime import datetime
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.naming import Taken
-from blockdsl.facts import BlockFacts
 
 if TYPE_CHECKING:
     from blockdsl.drawing.marks import Document, Page
+    from blockdsl.facts import BlockFacts
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book")
 """What `--only` may name."""

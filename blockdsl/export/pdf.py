@@ -83,7 +83,7 @@ def _finish(painted: bytes, document: Document, created: datetime | None) -> byt
 def _add_outline(writer: PdfWriter, document: Document) -> None:
     """The bookmarks, and the wish that a viewer shows them at once."""
     for words, page in document.outline:
-        writer.add_outline_item(words, page_number=page)
+        writer.add_outline_item(title=words, page_number=page)
     if document.outline:
         writer.root_object[NameObject("/PageMode")] = NameObject("/UseOutlines")
 
