@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from math import ceil
 
 from blockdsl.analysis.census import MOST_NESTING, MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
@@ -75,7 +76,7 @@ class Placer:
     def _is_usable(self, extent: ast.GridExtent) -> bool:
         for number in (extent.across, extent.down):
             if number.value <= 0:
-                self._once("length-not-positive", extent.span, what="the grid")
+                self._once("length-not-positive", extent.span, what="grid")
                 return False
             if number.value > MOST_CELLS:
                 help_text = f"a grid has at most {MOST_CELLS} × {MOST_CELLS} cells"
@@ -314,11 +315,13 @@ def _even_lines(
     """Grid lines of a block of free patches: the squares of its `grid`."""
     for line in lines:
         if isinstance(line, ast.GridExtent) and line.across.value > 0 and line.down.value > 0:
-            across, down = line.across.value, line.down.value
-            steps_x = tuple(width * i / across for i in range(int(across) + 1))
-            steps_y = tuple(height * i / down for i in range(int(down) + 1))
-            return steps_x, steps_y
+            return _squares_along(line.across.value, width), _squares_along(line.down.value, height)
     return (ZERO, width), (ZERO, height)
+
+
+def _squares_along(count: Fraction, length: Fraction) -> tuple[Fraction, ...]:
+    """Lines of `count` squares along `length`; where they do not come out even, the last is narrower."""
+    return (*(length * i / count for i in range(ceil(count))), length)
 
 
 def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import TypeVar
 
 from blockdsl.analysis.names import Names
-from blockdsl.diagnostics import Problems
+from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import Choice, ColourPlan, RulerUnit
 from blockdsl.syntax import ast
 
@@ -122,7 +122,7 @@ def read_colourings(lines: Sequence[ast.BlockLine], names: Names, problems: Prob
         for word in unknown:
             if names.may_be_declared(word.text):
                 continue
-            near = names.nearest(word.text)
+            near = nearest_word(word.text, names.fabrics)
             help_text = f"did you mean `{near}`?" if near else f"declare it with a `fabric {word.text}` line"
             problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=help_text)
         if line.name.text in plans:

@@ -25,6 +25,16 @@ PIECES = {
     "triangle": "triangle",
 }
 
+IN_UNIT = {
+    ("in", "in"): Fraction(1),
+    ("cm", "in"): Fraction(100, 254),
+    ("mm", "in"): Fraction(10, 254),
+    ("in", "cm"): Fraction(254, 100),
+    ("cm", "cm"): Fraction(1),
+    ("mm", "cm"): Fraction(1, 10),
+}
+"""Factors from what is written to the block's own unit."""
+
 
 def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], problems: Problems) -> None:
     """Report every expectation that does not hold, with both values."""
@@ -35,7 +45,7 @@ def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], p
             case ast.ExpectUnit():
                 _check_unit(facts, line, problems)
             case ast.ExpectFinished():
-                wanted = (_length(line.width), _length(line.height))
+                wanted = (_length(line.width, facts.unit), _length(line.height, facts.unit))
                 if wanted != facts.finished:
                     got = write_size(*facts.finished, facts.unit)
                     problems.report(
@@ -70,7 +80,7 @@ def _cut_text(cut: CutFacts, unit: RulerUnit) -> str:
 
 def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> None:
     named = [unit for unit in facts.units if unit.name == line.unit.text]
-    wanted = (_length(line.width), _length(line.height))
+    wanted = (_length(line.width, facts.unit), _length(line.height, facts.unit))
     same = [unit for unit in named if wanted in (unit.finished, unit.finished[::-1])]
     count = sum(unit.count for unit in same)
     if same and (line.count is None or line.count.value == count):
@@ -81,5 +91,6 @@ def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> 
     problems.report("expect-unit", line.span, wanted=text, got=got, help=f"the block has {known}")
 
 
-def _length(literal: ast.LengthLiteral) -> Fraction:
-    return literal.value / 10 if literal.unit == "mm" else literal.value
+def _length(literal: ast.LengthLiteral, unit: RulerUnit) -> Fraction:
+    """In the block's unit: 12 in is never taken for 12 cm."""
+    return literal.value * IN_UNIT[literal.unit, unit]

@@ -143,15 +143,19 @@ def _list(words: Sequence[str]) -> str:
 
 
 def _names_of(group: UnitGroup) -> set[str]:
-    names = {place.name for place in group.places if place.name}
-    return names | ({group.filling.shape} if group.filling else set())
+    return {place.name for place in group.places if place.name} | _shapes_of(group)
+
+
+def _shapes_of(group: UnitGroup) -> set[str]:
+    """All shapes that units of the group are written as: rails turned are bars."""
+    return {place.filling.shape for place in group.places if place.filling}
 
 
 def _method_for(group: UnitGroup, choices: Sequence[Choice]) -> str:
     """The last choice that names the unit itself, else the last that names its shape, else cut patches."""
-    shape = group.filling.shape if group.filling else None
-    by_shape = [choice.method for choice in choices if choice.what == shape]
-    by_name = [choice.method for choice in choices if choice.what in _names_of(group) - {shape}]
+    shapes = _shapes_of(group)
+    by_shape = [choice.method for choice in choices if choice.what in shapes]
+    by_name = [choice.method for choice in choices if choice.what in _names_of(group) - shapes]
     return [CUT_PATCHES, *by_shape, *by_name][-1]
 
 

@@ -1,0 +1,157 @@
+"""Which method a unit is made by, and choices that cannot be followed."""
+
+from fractions import Fraction
+
+import pytest
+
+from blockdsl.sewing.methods import METHODS, methods_for
+from blockdsl.units import SHAPES
+from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
+
+BEAMS = "unit beam = geese lantern on fog"
+
+
+def test_a_choice_for_a_unit_stands_over_one_for_its_shape() -> None:
+    rows = ("row beam", "row (geese slate on moss)")
+    for choices in (
+        ("make geese as stitch and flip", "make beam as four at a time"),
+        ("make beam as four at a time", "make geese as stitch and flip"),
+    ):
+        facts = block(*rows, *choices, size="6 in", above=BEAMS)
+        assert [(unit.name, unit.method) for unit in facts.units] == [
+            ("beam", "four at a time"),
+            ("geese", "stitch and flip"),
+        ]
+
+
+def test_the_last_of_two_choices_holds() -> None:
+    facts = block("row fog/slate", "make half as two at a time", "make half as eight at a time")
+    assert facts.units[0].method == "eight at a time"
+
+
+def test_one_unit_may_be_cut_as_patches_among_others() -> None:
+    rows = ("row beam", "row (geese slate on moss)", "make geese as four at a time", "make beam as cut patches")
+    assert [unit.method for unit in block(*rows, size="6 in", above=BEAMS).units] == ["cut patches", "four at a time"]
+
+
+def test_a_choice_reaches_units_inside_units() -> None:
+    above = "unit corner\n  row fog fog/slate\n  row fog/slate slate"
+    facts = block("row corner corner>", "row corner< corner>>", "make half as two at a time", above=above)
+    assert unit_lines(facts) == [
+        "half-square triangle: 8 of 3 x 3, two at a time",
+        "corner: 4 of 6 x 6, cut patches",
+    ]
+    # the plain squares of the corners are still cut one by one
+    assert cut_lines(facts, "fog") == ["fog: 4 square 3 7/8 for 8", "fog: 4 square 3 1/2 for 4"]
+
+
+def test_units_are_told_apart_by_size() -> None:
+    facts = block("columns 1 2", "heights 2 1", "row fog fog/slate", "row fog/slate slate", size="9 in")
+    assert unit_lines(facts) == [
+        "half-square triangle: 1 of 3 x 3, cut patches",
+        "half-square triangle: 1 of 6 x 6, cut patches",
+    ]
+
+
+def test_a_unit_has_the_name_that_its_designer_gave_it() -> None:
+    facts = block("row beam", size="6 x 3 in", above=BEAMS)
+    assert [(unit.name, unit.title) for unit in facts.units] == [("beam", "beam (flying geese)")]
+
+
+def test_the_unfinished_size_of_a_unit_has_a_seam_on_every_side() -> None:
+    assert block("row beam", size="6 x 3 in", above=BEAMS).units[0].unfinished == (Fraction(13, 2), Fraction(7, 2))
+
+
+def test_a_method_that_does_not_suit_a_shape_is_answered_with_those_that_do() -> None:
+    problem = one_error("row (hourglass fog slate)", "make hourglass as strip set")
+    assert problem.code == "method-does-not-fit"
+    assert "`cut patches`, `two at a time`" in problem.message
+
+
+def test_a_unit_of_rows_is_told_to_name_the_shapes_in_it() -> None:
+    above = "unit corner\n  row fog fog/slate\n  row fog/slate slate"
+    problem = one_error("row corner", "make corner as two at a time", above=above)
+    assert problem.code == "method-does-not-fit"
+    assert "name the shape" in (problem.help or "")
+
+
+def test_a_slip_in_a_method_is_answered_with_the_nearest() -> None:
+    problem = one_error("row fog/slate", "make half as two at the time")
+    assert problem.code == "method-unknown"
+    assert problem.help == "did you mean `two at a time`?"
+
+
+def test_a_slip_in_the_name_of_a_unit_is_answered_with_the_nearest() -> None:
+    problem = one_error("row beam", "make beem as four at a time", size="6 x 3 in", above=BEAMS)
+    assert problem.code == "name-unknown"
+    assert problem.help == "did you mean `beam`?"
+
+
+def test_foundation_is_said_to_come_later_in_plain_words() -> None:
+    problem = one_error("row fog/slate", "make half as foundation")
+    assert problem.code == "not-yet"
+    assert "``" not in problem.message
+    assert "`foundation`" in problem.message
+
+
+def test_a_shape_that_the_block_does_not_have_is_warned_of() -> None:
+    assert [problem.code for problem in warnings("row fog/slate", "make geese as four at a time")] == [
+        "nothing-to-make"
+    ]
+
+
+def test_one_wrong_choice_is_one_mistake_however_many_units_it_means() -> None:
+    rows = ("row (hourglass fog slate) (hourglass moss slate)", "make hourglass as four at a time")
+    assert len(errors(*rows, size="12 x 6 in")) == 1
+
+
+# --- trimming ------------------------------------------------------------------------------------
+
+
+def test_trim_is_added_to_the_squares_of_a_batch() -> None:
+    # 3 + 0.8536 + 0.125 = 3.979, on the ruler 4
+    facts = block("row fog/slate", "make half as two at a time", "trim 1/8 in", size="3 in")
+    assert cut_lines(facts, "fog") == ["fog: 1 square 4 for 2, 1 spare"]
+
+
+def test_trim_of_geese_is_doubled_along_their_length() -> None:
+    # the sky is 3 + 0.8536 + 0.125 = 3.979, the goose 6 + 1.2071 + 0.25 = 7.457
+    facts = block("row (geese lantern on fog)", "make geese as four at a time", "trim 1/8 in", size="6 x 3 in")
+    assert cut_lines(facts) == ["fog: 4 square 4 for 4, 3 spare", "lantern: 1 square 7 1/2 for 4, 3 spare"]
+
+
+def test_trim_of_eight_halves_is_added_to_each_of_the_two_halves_of_the_square() -> None:
+    # twice 3 + 0.8536 + 0.125 is 7.957, on the ruler 8
+    facts = block("row fog/slate", "make half as eight at a time", "trim 1/8 in", size="3 in")
+    assert cut_lines(facts, "fog") == ["fog: 1 square 8 for 8, 7 spare"]
+
+
+def test_trim_leaves_patches_that_are_cut_by_themselves_alone() -> None:
+    rows = ("row fog/slate fog", "row slate fog", "make half as two at a time", "trim 1/8 in")
+    assert "slate: 1 square 3 1/2 for 1" in cut_lines(block(*rows, size="6 in"))
+
+
+@pytest.mark.parametrize("choice", ["make half as cut patches", "make half as stitch and flip"])
+def test_trim_without_a_method_that_trims_is_warned_of(choice: str) -> None:
+    assert [problem.code for problem in warnings("row fog/slate", choice, "trim 1/8 in")] == ["trim-without-method"]
+
+
+# --- the list of methods -------------------------------------------------------------------------
+
+
+def test_every_recipe_is_for_a_shape_of_the_language() -> None:
+    assert {shape for recipes in METHODS.values() for shape in recipes} <= set(SHAPES)
+
+
+@pytest.mark.parametrize(
+    ("shape", "expected"),
+    [
+        ("half", ("cut patches", "two at a time", "eight at a time", "stitch and flip")),
+        ("geese", ("cut patches", "four at a time", "stitch and flip")),
+        ("snowball", ("cut patches", "stitch and flip")),
+        ("checker", ("cut patches", "strip set")),
+        ("square", ("cut patches",)),
+    ],
+)
+def test_each_shape_has_its_usual_methods(shape: str, expected: tuple[str, ...]) -> None:
+    assert methods_for(shape) == expected
