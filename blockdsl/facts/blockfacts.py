@@ -76,7 +76,10 @@ class CutFacts:
 
 @dataclass(frozen=True, slots=True)
 class UnitFacts:
-    """A unit made `count` times; mirror images are units of their own. `picture` is in the unit's own box."""
+    """A unit made `count` times; mirror images are units of their own. `picture` is in the unit's own box.
+
+    `shape` is the shape of the language that it is, empty for a unit of rows or free patches.
+    """
 
     name: str
     title: str
@@ -86,6 +89,7 @@ class UnitFacts:
     method: str
     spare: int
     picture: tuple[PlacedPatch, ...]
+    shape: str = ""
 
 
 @dataclass(frozen=True, slots=True)

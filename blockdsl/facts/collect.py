@@ -155,6 +155,7 @@ def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered) -> UnitFacts
         method=unit.method,
         spare=unit.spare,
         picture=tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs),
+        shape=group.filling.shape if group.filling else "",
     )
 
 
