@@ -8,7 +8,6 @@ from math import gcd, lcm
 
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon
-from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import write_size
 
@@ -46,18 +45,22 @@ def _measured_sizes(design: BlockDesign) -> Iterable[Fraction]:
         yield from (Fraction(unit.width), Fraction(unit.height))  # type: ignore[arg-type]  # grid boxes are rational
     seen: set[tuple[Exact, ...]] = set()
     for patch in design.patches:
-        outline = patch.outline
-        if len(outline) == RECTANGLE and _is_upright(outline):
-            left, top, right, bottom = bounding_box(outline)
-            size = (right - left, bottom - top)
+        if _is_upright(patch.outline):
+            one, _, opposite, _ = patch.outline
+            size = (opposite.x - one.x, opposite.y - one.y)
             if size not in seen:
                 seen.add(size)
-                yield from (side for side in size if isinstance(side, Fraction))
+                yield from (abs(side) for side in size if isinstance(side, Fraction))
 
 
 def _is_upright(outline: Polygon) -> bool:
+    """Whether it is a rectangle with level and upright sides; the first side may be either."""
+    if len(outline) != RECTANGLE:
+        return False
     first, second, third, fourth = outline
-    return (first.x, second.x) == (fourth.x, third.x) and (first.y, third.y) == (second.y, fourth.y)
+    if first.y == second.y:
+        return (first.x, second.x, third.y) == (fourth.x, third.x, fourth.y)
+    return (first.x, second.y, third.x) == (second.x, third.y, fourth.x) and first.y == fourth.y
 
 
 def _least_common(steps: Sequence[Fraction]) -> Fraction:

@@ -15,6 +15,9 @@ from blockdsl.geometry import Exact, Polygon
 from blockdsl.model.lengths import write_length
 
 SCHEMA = 1
+_RECORDS = 4
+"""How deep the records of a block lie: in a list, in a block, in the list of blocks, in the document."""
+_words = json.JSONEncoder(ensure_ascii=False).encode
 Say = Callable[[Exact], str]
 
 
@@ -29,7 +32,20 @@ def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
         "quilts": [],
         "problems": [_problem(problem) for problem in problems],
     }
-    return json.dumps(document, ensure_ascii=False, indent=1)
+    return _laid_out(document, 0)
+
+
+def _laid_out(value: object, depth: int) -> str:
+    """JSON over several lines, with each record of a list on one: to be read, compared, and written quickly."""
+    inside: Iterable[object] = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
+    if depth >= _RECORDS or not any(isinstance(item, dict | list) for item in inside):
+        return _words(value)
+    start, end = " " * (depth + 1), " " * depth
+    items = [_laid_out(item, depth + 1) for item in inside]
+    if not isinstance(value, dict):
+        return "[\n" + ",\n".join(f"{start}{item}" for item in items) + f"\n{end}]"
+    lines = [f"{start}{_words(key)}: {item}" for key, item in zip(value, items, strict=True)]
+    return "{\n" + ",\n".join(lines) + f"\n{end}}}"
 
 
 def block_document(block: BlockFacts) -> dict[str, object]:

@@ -290,9 +290,12 @@ def write_exact(x: Exact | int) -> str:
     if isinstance(x, Surd):
         written = "".join(_write_term(n, c) for n, c in x.terms)
         return written.removeprefix("+")
-    whole, part = divmod(abs(Fraction(x)), 1)
-    words = [str(whole)] if whole or not part else []
-    return ("-" if x < 0 else "") + " ".join([*words, str(part)] if part else words)
+    top, bottom = x.as_integer_ratio()
+    minus = "-" if top < 0 else ""
+    whole, part = divmod(abs(top), bottom)
+    if not part:
+        return f"{minus}{whole}"
+    return f"{minus}{whole} {part}/{bottom}" if whole else f"{minus}{part}/{bottom}"
 
 
 def _write_term(n: int, c: Fraction) -> str:
