@@ -27,6 +27,8 @@ def centroid(ring: Ring) -> Dot:
         twice += cross
         x += (ax + bx) * cross
         y += (ay + by) * cross
+    if not twice:  # far smaller than a float can tell from nothing
+        return ring[0]
     return x / (3 * twice), y / (3 * twice)
 
 
