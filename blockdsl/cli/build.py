@@ -15,12 +15,14 @@ from blockdsl.cli.inputs import open_inputs
 from blockdsl.cli.naming import Taken
 from blockdsl.cli.outputs import KINDS, Output, Print, block_outputs, pdf_bytes, too_large
 from blockdsl.cli.progress import progress
+from blockdsl.cli.saying import in_words, many, write_out
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import Worked, about, work_through
 from blockdsl.export.files import write_all
 
 _DATE: Final = "SOURCE_DATE_EPOCH"
+_NOTHING: Final = "nothing to write: there is no block in these files\n"
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +38,8 @@ def build(arguments: Namespace) -> int:
     kinds = frozenset(arguments.only or KINDS)
     if arguments.only and "book" in kinds and arguments.book is None:
         raise CannotGoOn("--only book needs --book FILE.pdf, the book's name", USAGE)
+    if arguments.title is not None and arguments.book is None:
+        raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
     printed = Print(arguments.paper, creation_date(os.environ))
     works = [work_through(origin) for origin in open_inputs(arguments.files)]
     teller = Teller(arguments.message_format)
@@ -51,7 +55,7 @@ def build(arguments: Namespace) -> int:
     if arguments.depfile is not None:
         _write_depfile(Path(arguments.depfile), written, works)
     if arguments.message_format == "text":
-        print(f"{_many(len(written), 'file')} written to {arguments.output}")
+        write_out(f"{many(len(written), 'file')} written to {arguments.output}\n" if written else _NOTHING)
     return FINE
 
 
@@ -126,7 +130,7 @@ def _put(files: Mapping[Path, bytes]) -> None:
         write_all(files)
     except OSError as fault:
         where = fault.filename or next(iter(files))
-        raise CannotGoOn(f"{where} cannot be written: {(fault.strerror or str(fault)).lower()}") from fault
+        raise CannotGoOn(f"{where} cannot be written: {in_words(fault)}") from fault
 
 
 def _write_book(planned: Sequence[_Planned], arguments: Namespace, printed: Print) -> Path:
@@ -145,7 +149,3 @@ def _write_depfile(path: Path, written: Sequence[Path], works: Sequence[Worked])
     """The rules come last: where they are, all is there. The file itself is among the targets, to be asked for."""
     sources = [place for worked in works for place in (worked.origin.path, *worked.used) if place is not None]
     _put({path: make_rules([path, *written], sources).encode("utf-8", "surrogateescape")})
-
-
-def _many(count: int, word: str) -> str:
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"

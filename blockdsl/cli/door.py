@@ -26,7 +26,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     except SystemExit as end:  # argparse has told what is wrong, or has shown the help
         return end.code if isinstance(end.code, int) else USAGE
     except CannotGoOn as reason:
-        print(f"blockdsl: {reason}", file=sys.stderr)
+        sys.stderr.write(f"blockdsl: {reason}\n")
         return reason.status
     except KeyboardInterrupt:
         return _INTERRUPTED

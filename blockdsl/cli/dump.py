@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from blockdsl.cli.inputs import Input, RememberingReader, open_input, project_folder
-from blockdsl.cli.looking import write_out
+from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
 from blockdsl.diagnostics import Source, Span

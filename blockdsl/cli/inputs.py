@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import posixpath
 import sys
 from collections.abc import Iterable
 from dataclasses import dataclass, field
@@ -100,13 +101,19 @@ def project_folder(path: Path | None) -> Path:
 
 @dataclass(slots=True)
 class RememberingReader:
-    """Reads what `use` names and remembers where each file lies, for the makefile rules."""
+    """Reads what `use` names and remembers where each file lies, for the makefile rules.
+
+    `shelved` are the files that came out of the library, by the names that their sources have.
+    """
 
     project: Path
     paths: list[Path] = field(default_factory=list)
+    shelved: dict[str, str] = field(default_factory=dict)
 
     def used(self, path: str, by: str) -> Source:
         """The file `path`, relative to the file `by`. Raises CannotRead."""
+        if by in self.shelved:
+            return self._beside_on_the_shelf(path, self.shelved[by])
         try:
             found = FileReader(self.project).used(path, by)
         except (RuntimeError, ValueError):  # a ring of links, a path that no system knows
@@ -117,8 +124,17 @@ class RememberingReader:
     def library(self, name: str) -> Source:
         """A file of the library. Raises CannotRead."""
         found = FileReader(self.project).library(name)
+        self.shelved[found.name] = name
         self._remember(library_path(name))
         return found
+
+    def _beside_on_the_shelf(self, path: str, by: str) -> Source:
+        """A file that a library file uses lies in the library too, wherever the user's own files are."""
+        name = posixpath.normpath(posixpath.join(posixpath.dirname(by), path)).removesuffix(".block")
+        try:
+            return self.library(name)
+        except CannotRead:
+            raise CannotRead("use-missing", None, path=path) from None
 
     def _remember(self, path: Path) -> None:
         if path not in self.paths:

@@ -7,7 +7,7 @@ from contextlib import suppress
 from pathlib import Path
 
 from blockdsl.cli.inputs import Input, open_inputs
-from blockdsl.cli.looking import write_out
+from blockdsl.cli.saying import in_words, write_out
 from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import about
@@ -58,4 +58,4 @@ def _replace(path: Path, text: str) -> None:
         with suppress(OSError):
             real.chmod(mode & 0o7777)
     except OSError as fault:
-        raise CannotGoOn(f"{path} cannot be written: {(fault.strerror or str(fault)).lower()}") from fault
+        raise CannotGoOn(f"{path} cannot be written: {in_words(fault)}") from fault

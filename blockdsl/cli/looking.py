@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import sys
 from argparse import Namespace
 
 from blockdsl.cli.inputs import open_inputs
+from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import work_through
@@ -31,10 +31,3 @@ def facts(arguments: Namespace) -> int:
     text = documents[0] if len(documents) == 1 else "[\n" + ",\n".join(documents) + "\n]"
     write_out(f"{text}\n")
     return ERRORS if teller.sum_up() else FINE
-
-
-def write_out(text: str) -> None:
-    """Text on standard output, UTF-8 wherever we are; halves of characters become question marks."""
-    sys.stdout.flush()
-    sys.stdout.buffer.write(text.encode("utf-8", "replace"))
-    sys.stdout.buffer.flush()

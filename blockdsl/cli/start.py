@@ -6,6 +6,7 @@ from argparse import Namespace
 from pathlib import Path
 from typing import Final
 
+from blockdsl.cli.saying import in_words, write_out
 from blockdsl.cli.status import FINE, CannotGoOn
 from blockdsl.export.files import write_all
 
@@ -27,6 +28,6 @@ def start(arguments: Namespace) -> int:
         files = {folder / _NAMES.get(path.name, path.name): path.read_bytes() for path in sorted(_STARTER.iterdir())}
         write_all(files)
     except OSError as fault:
-        raise CannotGoOn(f"{folder} cannot be written: {(fault.strerror or str(fault)).lower()}") from fault
-    print(f"{folder} is ready: read its README.txt, then type `make` there")
+        raise CannotGoOn(f"{folder} cannot be written: {in_words(fault)}") from fault
+    write_out(f"{folder} is ready: read its README.txt, then type `make` there\n")
     return FINE

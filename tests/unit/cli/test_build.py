@@ -1,0 +1,231 @@
+"""`build`: which files it writes, and what it leaves alone."""
+
+import csv
+import subprocess
+from io import BytesIO
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+
+from tests.unit.cli.pinwheel import PALETTE, PINWHEEL, Run, spoil
+
+ALL_OF_THE_PINWHEEL = {
+    "pinwheel.sheet.pdf",
+    "pinwheel.templates.pdf",
+    "pinwheel.svg",
+    "pinwheel.letters.svg",
+    "pinwheel.grid.svg",
+    "pinwheel.cutting.svg",
+    "pinwheel.cutting.md",
+    "pinwheel.cutting.csv",
+}
+
+
+def contents(folder: Path) -> dict[str, bytes]:
+    """Every file below the folder, by its path there."""
+    return {str(path.relative_to(folder)): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+
+
+def test_everything_that_a_block_gives_is_written_under_its_name(folder: Path, run: Run) -> None:
+    ended = run("build", "pinwheel.block", "-o", "out")
+
+    written = contents(folder / "out")
+    assert (ended.status, ended.told) == (0, "")
+    assert ended.out == "8 files written to out\n"
+    assert set(written) == ALL_OF_THE_PINWHEEL
+    assert all(data.startswith(b"%PDF-") for name, data in written.items() if name.endswith(".pdf"))
+
+
+def test_the_cutting_table_as_csv_says_what_to_cut(folder: Path, run: Run) -> None:
+    """By hand: 3 in finished + 7/8 in, and two squares of each fabric give its four triangles."""
+    run("build", "pinwheel.block", "-o", "out")
+
+    rows = list(csv.DictReader((folder / "out" / "pinwheel.cutting.csv").read_text(encoding="utf-8").splitlines()))
+    assert [(row["fabric"], row["cut"], row["size"]) for row in rows] == [
+        ("Harbour fog", "2", "3 7/8 in"),
+        ("Wet slate", "2", "3 7/8 in"),
+    ]
+
+
+def test_each_colouring_has_its_picture_and_none_takes_the_name_of_another(folder: Path, run: Run) -> None:
+    night = '  colouring "Night" fog=slate slate=fog\n  colouring "Letters" fog=slate slate=fog\n'
+    (folder / "pinwheel.block").write_text(PINWHEEL + night, encoding="utf-8")
+
+    run("build", "pinwheel.block", "-o", "out", "--only", "diagrams")
+
+    assert set(contents(folder / "out")) == {
+        "pinwheel.svg",
+        "pinwheel.letters.svg",
+        "pinwheel.grid.svg",
+        "pinwheel.night.svg",
+        "pinwheel.letters-2.svg",
+    }
+
+
+@pytest.mark.parametrize(
+    ("only", "endings"),
+    [
+        ("sheet", {"sheet.pdf"}),
+        ("templates", {"templates.pdf"}),
+        ("table", {"cutting.svg", "cutting.md", "cutting.csv"}),
+        ("sheet,templates", {"sheet.pdf", "templates.pdf"}),
+    ],
+)
+def test_only_what_is_named_is_written(folder: Path, run: Run, only: str, endings: set[str]) -> None:
+    assert run("build", "pinwheel.block", "-o", "out", "--only", only).status == 0
+
+    assert {name.partition(".")[2] for name in contents(folder / "out")} == endings
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("--only", "sheets"),
+        ("--only", ","),
+        ("--only", "book"),
+        ("--title", "A book"),
+        ("--paper", "foolscap"),
+    ],
+)
+def test_a_wish_that_cannot_be_meant_is_wrong_usage_and_nothing_is_written(
+    folder: Path, run: Run, words: tuple[str, ...]
+) -> None:
+    ended = run("build", "pinwheel.block", "-o", "out", *words)
+
+    assert ended.status == 2
+    assert ended.told
+    assert not (folder / "out").exists()
+
+
+@pytest.mark.parametrize(("paper", "width_pt", "height_pt"), [("letter", 612.0, 792.0), ("A4", 595.28, 841.89)])
+def test_sheets_and_templates_have_the_size_of_the_paper(
+    folder: Path, run: Run, paper: str, width_pt: float, height_pt: float
+) -> None:
+    """Letter is 8.5 x 11 in; A4 is 210 x 297 mm (ISO 216), at 72 points to the inch."""
+    run("build", "pinwheel.block", "-o", "out", "--paper", paper, "--only", "sheet,templates")
+
+    for name in ("pinwheel.sheet.pdf", "pinwheel.templates.pdf"):
+        for page in PdfReader(folder / "out" / name).pages:
+            assert float(page.mediabox.width) == pytest.approx(width_pt, abs=0.01)
+            assert float(page.mediabox.height) == pytest.approx(height_pt, abs=0.01)
+
+
+def test_of_a_file_with_errors_nothing_is_written_and_its_old_outputs_stay(folder: Path, run: Run) -> None:
+    (folder / "second.block").write_text(PINWHEEL.replace("Pinwheel", "Second"), encoding="utf-8")
+    run("build", "pinwheel.block", "second.block", "-o", "out")
+    before = contents(folder / "out")
+    spoil(folder / "second.block")
+    (folder / "pinwheel.block").write_text(PINWHEEL.replace("6 in", "8 in"), encoding="utf-8")
+
+    ended = run("build", "pinwheel.block", "second.block", "-o", "out", "--depfile", "rules.d", "--book", "book.pdf")
+
+    after = contents(folder / "out")
+    assert ended.status == 1
+    assert ended.told.endswith("1 error\n")
+    assert set(after) == set(before)
+    assert {name for name in before if name.startswith("second.") and after[name] != before[name]} == set()
+    assert b"4 7/8" in after["pinwheel.cutting.csv"]
+    assert not (folder / "rules.d").exists()
+    assert not (folder / "book.pdf").exists()
+
+
+def test_one_bad_block_keeps_the_good_ones_of_its_file_from_being_written(folder: Path, run: Run) -> None:
+    (folder / "two.block").write_text(PINWHEEL + '\nblock "Bad"\n  size 6 in\n  row nothing\n', encoding="utf-8")
+
+    assert run("build", "two.block", "-o", "out").status == 1
+    assert not (folder / "out").exists()
+
+
+def test_blocks_of_one_name_in_two_files_do_not_write_over_each_other_even_when_one_fails(
+    folder: Path, run: Run
+) -> None:
+    (folder / "other.block").write_text(PINWHEEL.replace("6 in", "12 in"), encoding="utf-8")
+    run("build", "pinwheel.block", "other.block", "-o", "out", "--only", "table")
+    first = (folder / "out" / "pinwheel.cutting.csv").read_bytes()
+    second = (folder / "out" / "pinwheel-2.cutting.csv").read_bytes()
+    spoil(folder / "pinwheel.block")
+
+    run("build", "pinwheel.block", "other.block", "-o", "out", "--only", "table")
+
+    assert b"3 7/8" in first
+    assert b"6 7/8" in second
+    assert (folder / "out" / "pinwheel.cutting.csv").read_bytes() == first
+
+
+def test_a_folder_that_cannot_be_written_is_told_in_plain_words(folder: Path, run: Run) -> None:
+    (folder / "out").write_text("a file is in the way", encoding="utf-8")
+
+    ended = run("build", "pinwheel.block", "-o", "out")
+
+    assert ended.status == 1
+    assert ended.told.startswith("blockdsl: ")
+    assert "cannot be written: " in ended.told
+    assert set(contents(folder)) == {"out", "palette.block", "pinwheel.block"}
+
+
+def test_standard_input_is_built_too(folder: Path, run: Run) -> None:
+    assert run("build", "-", "-o", "out", typed=PINWHEEL).status == 0
+    assert set(contents(folder / "out")) == ALL_OF_THE_PINWHEEL
+
+
+def test_a_palette_alone_gives_nothing_and_says_so(folder: Path, run: Run) -> None:
+    ended = run("build", "palette.block", "-o", "out")
+
+    assert ended.status == 0
+    assert ended.out == "nothing to write: there is no block in these files\n"
+
+
+def test_a_template_longer_than_any_page_can_be_is_left_out_with_a_warning(folder: Path, run: Run) -> None:
+    """A page of a PDF is at most 14,400 units, which is 200 in (ISO 32000-1, annex C)."""
+    (folder / "wall.block").write_text(
+        PALETTE + 'block "Wall"\n  size 300 in x 20 in\n  row fog\n  row slate\n', encoding="utf-8"
+    )
+
+    ended = run("build", "wall.block", "-o", "out", "--only", "templates,table")
+
+    assert ended.status == 0
+    assert "wall.block:3:7: warning[template-too-large]" in ended.told
+    assert "wall.templates.pdf" not in contents(folder / "out")
+
+
+def test_without_source_date_epoch_a_pdf_has_no_date_and_with_it_that_date(
+    folder: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """1,000,000,000 seconds after the start of 1970 it was 2001-09-09 01:46:40 in universal time."""
+    run("build", "pinwheel.block", "-o", "plain", "--only", "sheet")
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1000000000")
+    run("build", "pinwheel.block", "-o", "dated", "--only", "sheet")
+
+    plain, dated = (
+        PdfReader(BytesIO((folder / name / "pinwheel.sheet.pdf").read_bytes())).metadata for name in ("plain", "dated")
+    )
+    assert plain is not None
+    assert dated is not None
+    assert "/CreationDate" not in plain
+    assert dated["/CreationDate"] == "D:20010909014640Z"
+
+
+@pytest.mark.parametrize("words", ["yesterday", "1e9", "99999999999999999999"])
+def test_a_source_date_epoch_that_is_no_date_is_wrong_usage(
+    folder: Path, run: Run, monkeypatch: pytest.MonkeyPatch, words: str
+) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", words)
+
+    ended = run("build", "pinwheel.block", "-o", "out")
+
+    assert ended.status == 2
+    assert "SOURCE_DATE_EPOCH" in ended.told
+    assert not (folder / "out").exists()
+
+
+def test_two_builds_at_once_in_one_folder_leave_whole_files_and_nothing_else(
+    folder: Path, run: Run, blockdsl_command: str
+) -> None:
+    run("build", "pinwheel.block", "-o", "alone")
+    command = (blockdsl_command, "build", "pinwheel.block", "-o", "out")
+
+    running = [subprocess.Popen(command, cwd=folder, stdout=subprocess.DEVNULL) for _ in range(2)]
+
+    assert [process.wait(timeout=60) for process in running] == [0, 0]
+    assert contents(folder / "out") == contents(folder / "alone")
