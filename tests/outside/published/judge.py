@@ -1,0 +1,137 @@
+"""Published pieces against the cutting list of a block: the same, or roomy or short by exactly so much."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+from blockdsl.analysis import TextReader, analyse
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.facts import collect_facts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+
+HERE = Path(__file__).parent
+PALETTE = """\
+fabric dark "Dark" #202020
+fabric light "Light" #f4f4f4
+fabric medium "Medium" #3c78b4
+fabric frame "Frame" #96a03c
+"""
+PIECE = re.compile(
+    r"(?P<fabric>\S+) (?P<count>\d+) (?P<piece>square|rectangle|strip|template)"
+    r" (?P<width>[\d/ .]+?)(?: x (?P<length>[\d/ .]+?))?"
+    r"(?: (?P<subcut>once|twice))?(?: (?P<verdict>same|roomy by .+|short by .+))?"
+)
+Key = tuple[str, str, tuple[Fraction, ...], str]
+
+
+@dataclass(frozen=True, slots=True)
+class Published:
+    """One piece of a source: `sides` as printed, `off` what it has more (or, below nothing, less) than ours."""
+
+    fabric: str
+    count: int
+    piece: str
+    sides: tuple[Fraction, ...]
+    subcut: str
+    off: Fraction
+
+    @property
+    def ours(self) -> Key:
+        """The piece that our cutting list must have."""
+        return self.fabric, self.piece, tuple(sorted(side - self.off for side in self.sides)), self.subcut
+
+
+def length(text: str) -> Fraction:
+    """`2 7/8`, `1/8` or `13.5` as a number."""
+    return sum((Fraction(part) for part in text.split()), Fraction(0))
+
+
+def load(name: str) -> list[dict[str, Any]]:
+    """The rows of one of the files of published values."""
+    rows = tomllib.loads((HERE / name).read_text(encoding="utf-8"))
+    return [row for table in rows.values() for row in table]
+
+
+def pieces(row: dict[str, Any]) -> list[Published]:
+    """The row's pieces; one that does not say how it compares follows the row's verdict."""
+    return [_piece(text, str(row["verdict"])) for text in row["published"]]
+
+
+def _piece(text: str, verdict: str) -> Published:
+    found = PIECE.fullmatch(text)
+    assert found, f"not a piece: {text}"
+    width = length(found["width"])
+    sides = (width, length(found["length"])) if found["length"] else (width,)
+    off = _off(found["verdict"] or ("same" if verdict == "mixed" else verdict))
+    return Published(found["fabric"], int(found["count"]), found["piece"], sides, found["subcut"] or "none", off)
+
+
+def _off(verdict: str) -> Fraction:
+    if verdict == "same":
+        return Fraction(0)
+    kind, by, amount = verdict.split(maxsplit=2)
+    assert (kind, by) in {("roomy", "by"), ("short", "by")}, verdict
+    return length(amount) if kind == "roomy" else -length(amount)
+
+
+def block_facts(text: str, name: str | None = None) -> tuple[BlockFacts, list[str]]:
+    """The facts of the block `name` of a text, or of its only block, and the codes of the problems found."""
+    problems = Problems()
+    facts = collect_facts(analyse(Source("published.block", text), TextReader(), problems), problems)
+    codes = sorted({problem.code for problem in problems})
+    blocks = [block for block in facts.blocks if name in (None, block.name)]
+    assert len(blocks) == 1, [f"{problem.span.line}: {problem.message}" for problem in problems]
+    return blocks[0], codes
+
+
+def facts_of_lines(lines: Iterable[str]) -> tuple[BlockFacts, list[str]]:
+    """The facts of one block that is given by its lines, in the palette above."""
+    text = PALETTE + 'block "Published"\n' + "\n".join(lines) + "\n"
+    facts, codes = block_facts(text)
+    return facts, [code for code in codes if code != "fabric-unused"]
+
+
+def key_of(cut: CutFacts) -> Key:
+    """A line of our cutting list, as a published piece is written: one side for what is square or goes by its strip."""
+    sides = cut.cut[:1] if cut.piece == "square" else cut.cut
+    return cut.fabric, cut.piece, tuple(sorted(sides)), cut.subcut
+
+
+def cutting(facts: BlockFacts) -> Counter[Key]:
+    """Our cutting list, pieces of one size counted together whatever they are for."""
+    counted: Counter[Key] = Counter()
+    for cut in facts.cutting:
+        counted[key_of(cut)] += cut.count
+    return counted
+
+
+def count_of(facts: BlockFacts, published: Published) -> int:
+    """How many we cut of a published piece; a strip or template may be given by its shorter side alone."""
+    return sum(cut.count for cut in facts.cutting if _is(cut, published))
+
+
+def assert_holds(row: dict[str, Any], facts: BlockFacts, found: Sequence[Published]) -> None:
+    """Each published side against the exact need: only what is called short may be less."""
+    for published in found:
+        needs = [cut.exact for cut in facts.cutting if _is(cut, published)]
+        assert needs, row["input"]
+        for exact in needs:
+            shortest, longest = min(published.sides), max(published.sides)
+            if published.off < 0:
+                assert shortest < min(exact), f"{published} is not short of {exact}"
+            else:
+                assert shortest >= min(exact), f"{published} is short of {exact}"
+                assert len(published.sides) == 1 or longest >= max(exact), f"{published} is short of {exact}"
+
+
+def _is(cut: CutFacts, published: Published) -> bool:
+    fabric, piece, sides, subcut = key_of(cut)
+    wanted = published.ours
+    return (fabric, piece, sides[: len(wanted[2])], subcut) == wanted
