@@ -120,3 +120,12 @@ def test_a_slip_in_a_block_ends_the_installed_command_with_1_and_names_the_line(
     assert checked.returncode == 1
     assert checked.stdout == ""
     assert checked.stderr.startswith("slip.block:7:13: error[name-unknown]:")
+
+
+def test_a_new_folder_is_started_and_built_with_the_installed_command(clean_bin: Path, tmp_path: Path) -> None:
+    started = run(clean_bin / "blockdsl", "new", "mine", cwd=tmp_path)
+    built = run("make", "-C", "mine", f"BLOCKDSL={clean_bin / 'blockdsl'}", cwd=tmp_path)
+
+    assert started.returncode == 0, started.stderr
+    assert built.returncode == 0, built.stderr
+    assert (tmp_path / "mine" / "out" / "windfall.sheet.pdf").exists()

@@ -55,7 +55,7 @@ def test_the_pages_are_numbered_through_from_the_contents_to_the_test_page(folde
 def test_the_bookmarks_lead_to_the_title_the_contents_every_block_and_the_test_page(folder: Path, run: Run) -> None:
     reader = book(folder, run, ("One", "Two"), "--title", "Both")
 
-    marks = {mark["/Title"]: reader.get_destination_page_number(mark) for mark in reader.outline}  # type: ignore[arg-type,call-overload,index]
+    marks = {mark["/Title"]: reader.get_destination_page_number(mark) for mark in reader.outline}  # type: ignore[arg-type,call-overload]
     assert list(marks) == ["Both", "Contents", "One", "Two", "Test page"]
     assert marks["Both"] == 0
     assert marks["Contents"] == 1

@@ -1,0 +1,67 @@
+"""The same file gives the same bytes wherever and by whomever it is built."""
+
+import os
+import shutil
+import subprocess
+from pathlib import Path
+
+import pytest
+
+
+def build(folder: Path, command: str, files: list[Path], umask: int = 0o022, **environment: str) -> dict[str, bytes]:
+    """Build copies of the files in a folder of their own, and give all that was written."""
+    folder.mkdir(parents=True)
+    for path in files:
+        shutil.copy(path, folder)
+    names = [path.name for path in files]
+    words = ("build", *names, "-o", "out", "--book", "out/book.pdf", "--title", "All", "--depfile", "out/rules.d")
+    ended = subprocess.run(
+        (command, *words),
+        cwd=folder,
+        env={"PATH": os.environ["PATH"], **environment},
+        umask=umask,
+        capture_output=True,
+        timeout=120,
+        check=False,
+    )
+    assert ended.returncode == 0, ended.stderr.decode()
+    return {path.name: path.read_bytes() for path in (folder / "out").iterdir()}
+
+
+@pytest.fixture
+def demo(project: Path) -> list[Path]:
+    """The files of the demo."""
+    return sorted((project / "library" / "demo").glob("*.block"))
+
+
+def test_folder_home_language_time_zone_and_terminal_leave_every_byte_as_it_is(
+    tmp_path: Path, blockdsl_command: str, demo: list[Path]
+) -> None:
+    home = tmp_path / "another home"
+    home.mkdir()
+
+    one = build(tmp_path / "one", blockdsl_command, demo, LC_ALL="C", TZ="UTC", HOME="/nonexistent", PYTHONHASHSEED="1")
+    other = build(
+        tmp_path / "deeper" / "zwei und drei",
+        blockdsl_command,
+        demo,
+        umask=0o077,
+        LC_ALL="tr_TR.UTF-8",
+        TZ="Pacific/Kiritimati",
+        HOME=str(home),
+        PYTHONHASHSEED="2",
+        PYTHONUTF8="0",
+        FORCE_COLOR="1",
+        COLUMNS="20",
+    )
+
+    assert len(one) > 8 * len(demo) // 2
+    assert sorted(one) == sorted(other)
+    assert [name for name in one if one[name] != other[name]] == []
+
+
+def test_no_output_tells_where_it_was_built_or_by_whom(tmp_path: Path, blockdsl_command: str, demo: list[Path]) -> None:
+    written = build(tmp_path / "somewhere-secret", blockdsl_command, demo, HOME="/home/nobody-at-all")
+
+    told = [name for name, data in written.items() if b"somewhere-secret" in data or b"nobody-at-all" in data]
+    assert told == []
