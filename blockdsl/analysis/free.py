@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
+from blockdsl.analysis.grid import too_fine
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, Span
-from blockdsl.geometry import Point
+from blockdsl.geometry import Point, Surd
 from blockdsl.geometry.polygon import clockwise, drop_straight_corners, is_simple
 from blockdsl.model import Patch
 from blockdsl.syntax import ast
@@ -32,10 +33,22 @@ def lay_free_patches(
         kind = "block" if title.text.startswith('"') else "unit"
         problems.report("rows-missing", title, kind=kind, name=title.text.strip('"'), help=f"give it {what}")
         return None
+    if too_fine([part for line in drawn for part in _rational_parts(line)]):
+        help_text = "write corners with small fractions, such as `1/2`, and roots as `r2` or `r3`"
+        problems.report("grid-too-fine", extent.span, what="corners", help=help_text)
+        return None
     scale = (width / extent.across.value, height / extent.down.value)
     patches = [_patch(line, scale, names, problems) for line in drawn]
     found = tuple(patch for patch in patches if patch is not None)
     return found if len(found) == len(patches) else None
+
+
+def _rational_parts(line: ast.FreePatch) -> Iterator[Fraction]:
+    """What is left of each number's fractions once whole numbers and roots are taken off."""
+    for corner in line.corners:
+        for number in (corner.x, corner.y):
+            parts = [part for _, part in number.terms] if isinstance(number, Surd) else [number]
+            yield from (Fraction(part.numerator % part.denominator, part.denominator) for part in parts)
 
 
 def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Names, problems: Problems) -> Patch | None:

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import lcm
 
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.syntax import ast
 
 MOST_CELLS = 200
+FINEST = 10**9
+"""Even steps in a grid: a billionth of a block is finer than any thread, and numbers beyond it only take time."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +89,21 @@ def _shares(
     if len(numbers) != wanted:
         problems.report(code, said[0].span, found=len(numbers), wanted=wanted)
         return None
+    if too_fine([number.value for number in numbers]):
+        what = "columns" if kind is ast.Columns else "rows"
+        problems.report("grid-too-fine", said[0].span, what=what, help="write them as small numbers, such as `1 1/2 1`")
+        return None
     return tuple(number.value for number in numbers)
+
+
+def too_fine(numbers: Sequence[Fraction]) -> bool:
+    """Whether only a grid of more than `FINEST` even steps would hold all the numbers, one after the other."""
+    bottom = 1
+    for number in numbers:
+        bottom = lcm(bottom, number.denominator)
+        if bottom > FINEST:
+            return True
+    return sum(numbers) * bottom > FINEST
 
 
 def _regions(rows: Sequence[ast.Row], problems: Problems) -> tuple[Region, ...] | None:

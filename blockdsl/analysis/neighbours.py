@@ -14,14 +14,24 @@ from blockdsl.model import BlockDesign, Fabric, contrast
 from blockdsl.syntax import ast
 
 ALIKE_CONTRAST = 1.15
+FEW_FABRICS = 100
 ALIKE_DISTANCE = 40.0
 VALUE_CONTRAST = 1.3
 
 
 def report_fabrics_too_alike(design: BlockDesign, names: Names, problems: Problems) -> None:
     """Warn of neighbours that cannot be told apart, or that ought to differ in value and do not."""
-    for one, other in combinations(design.fabrics, 2):
-        if _too_alike(one, other) and _are_neighbours(design, one.name, other.name):
+    # Comparing colours is quick where fabrics are few, finding neighbours where they are very many.
+    touching = _touching(design) if len(design.fabrics) > FEW_FABRICS else None
+    alike = [
+        (one, other)
+        for one, other in combinations(design.fabrics, 2)
+        if (touching is None or (one.name, other.name) in touching) and _too_alike(one, other)
+    ]
+    if alike and touching is None:
+        touching = _touching(design)
+    for one, other in alike:
+        if touching and (one.name, other.name) in touching:
             declared = names.declared[other.name]
             ours = declared.span.source is names.main.source
             problems.report(
@@ -46,21 +56,23 @@ def _distance(one: str, other: str) -> float:
     return sqrt(sum((a - b) ** 2 for a, b in pairs))
 
 
-def _are_neighbours(design: BlockDesign, one: str, other: str) -> bool:
-    """Whether some patch of one fabric lies along an edge of one of the other."""
-    along: dict[tuple[Exact, ...], list[tuple[Exact, Exact]]] = {}
+def _touching(design: BlockDesign) -> set[tuple[str, str]]:
+    """Pairs of fabrics, both ways round, of which some patches lie along each other's edges."""
+    along: dict[tuple[Exact, ...], list[tuple[Exact, Exact, str]]] = {}
     for patch in design.patches:
-        if patch.fabric == one:
-            for start, end in edges(patch.outline):
-                line, low, high = _on_line(start, end)
-                along.setdefault(line, []).append((low, high))
-    for patch in design.patches:
-        if patch.fabric == other:
-            for start, end in edges(patch.outline):
-                line, low, high = _on_line(start, end)
-                if any(low < before and after < high for after, before in along.get(line, ())):
-                    return True
-    return False
+        for start, end in edges(patch.outline):
+            line, low, high = _on_line(start, end)
+            along.setdefault(line, []).append((low, high, patch.fabric))
+    found: set[tuple[str, str]] = set()
+    for stretches in along.values():
+        open_here: list[tuple[Exact, str]] = []
+        for low, high, fabric in sorted(stretches):
+            # The cover is proved: never more than two patches lie along one place of a line.
+            open_here = [(end, other) for end, other in open_here if low < end]
+            for _, other in open_here:
+                found |= {(fabric, other), (other, fabric)}
+            open_here.append((high, fabric))
+    return found
 
 
 def _on_line(start: Point, end: Point) -> tuple[tuple[Exact, ...], Exact, Exact]:

@@ -12,6 +12,8 @@ from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import write_size
 
 RECTANGLE = 4
+LONGEST = 1000
+"""No block is longer, be it in inches or centimetres."""
 
 
 def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
@@ -20,23 +22,30 @@ def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
     off = sorted(size for size in sizes if (size / design.measure).denominator != 1)
     if not off:
         return
-    step = _least_common([design.measure * design.width / size for size in sizes])
-    below = step * (design.width // step)
-    near = [size for size in (below, below + step) if size > 0]
-    shape = Fraction(design.height, 1) / design.width
-    whole = _least_common([step, Fraction(1)])
-    near_whole = [size for size in (whole * (design.width // whole), whole * (design.width // whole + 1)) if size > 0]
-    sizes_text = " or ".join(write_size(size, size * shape, design.unit) for size in near)
-    if set(near_whole) != set(near):
-        sizes_text += f" (in whole {'inches' if design.unit == 'in' else 'centimetres'}: "
-        sizes_text += " or ".join(write_size(size, size * shape, design.unit) for size in near_whole) + ")"
     problems.report(
         "size-off-ruler",
         design.span,
         cell=write_size(off[0], off[0], design.unit),
         measure=write_size(design.measure, design.measure, design.unit),
-        help=f"the nearest sizes at which every unit falls on the ruler: {sizes_text}",
+        help=_better_sizes(design, sizes),
     )
+
+
+def _better_sizes(design: BlockDesign, sizes: Iterable[Fraction]) -> str:
+    """The nearest sizes of the block at which every unit can be measured, in words."""
+    step = _least_common([design.measure * design.width / size for size in sizes])
+    if step is None:
+        return "no size below 10 m puts every unit on the ruler; make the columns and rows more alike"
+    below = step * (design.width // step)
+    near = [size for size in (below, below + step) if size > 0]
+    shape = Fraction(design.height, 1) / design.width
+    whole = _least_common([step, Fraction(1)]) or step
+    near_whole = [size for size in (whole * (design.width // whole), whole * (design.width // whole + 1)) if size > 0]
+    sizes_text = " or ".join(write_size(size, size * shape, design.unit) for size in near)
+    if set(near_whole) != set(near):
+        sizes_text += f" (in whole {'inches' if design.unit == 'in' else 'centimetres'}: "
+        sizes_text += " or ".join(write_size(size, size * shape, design.unit) for size in near_whole) + ")"
+    return f"the nearest sizes at which every unit falls on the ruler: {sizes_text}"
 
 
 def _measured_sizes(design: BlockDesign) -> Iterable[Fraction]:
@@ -63,9 +72,11 @@ def _is_upright(outline: Polygon) -> bool:
     return (first.x, second.y, third.x) == (second.x, third.y, fourth.x) and first.y == fourth.y
 
 
-def _least_common(steps: Sequence[Fraction]) -> Fraction:
-    """The least length that is a whole multiple of every step."""
+def _least_common(steps: Sequence[Fraction]) -> Fraction | None:
+    """The least length that is a whole multiple of every step; None when it is longer than any block."""
     top, bottom = steps[0].numerator, steps[0].denominator
     for step in steps[1:]:
         top, bottom = lcm(top, step.numerator), gcd(bottom, step.denominator)
+        if top > LONGEST * bottom:
+            return None
     return Fraction(top, bottom)

@@ -189,7 +189,7 @@ CATALOGUE: dict[str, Entry] = {
     "use-missing": Entry(
         "error",
         'there is no file "{path}"',
-        "A `use` line names a file that is not there.",
+        "A `use` or `text` line names a file that is not there.",
     ),
     "use-cycle": Entry(
         "error",
@@ -199,7 +199,7 @@ CATALOGUE: dict[str, Entry] = {
     "use-leaves-project": Entry(
         "error",
         '"{path}" lies outside the project folder',
-        "A `use` line may not reach out of the folder of the project.",
+        "A `use` or `text` line may not reach out of the folder of the project.",
     ),
     "library-unknown": Entry(
         "error",
@@ -278,6 +278,11 @@ CATALOGUE: dict[str, Entry] = {
         "there are more than 100,000 patches",
         "A block of more than 100,000 patches is refused.",
     ),
+    "grid-too-fine": Entry(
+        "error",
+        "the {what} fall on no common grid that squared paper could show",
+        "Columns, rows and corners lie on one even grid; numbers with very many digits have none of less than a billion steps.",
+    ),
     "too-many-units": Entry(
         "error",
         "there are more than 100,000 units",
@@ -355,6 +360,17 @@ CATALOGUE: dict[str, Entry] = {
         "warning",
         "`trim` does nothing when every patch is cut by itself",
         "Trimming down belongs to the methods that sew first and cut afterwards.",
+    ),
+    # --- books
+    "book-without-blocks": Entry(
+        "error",
+        'the book "{name}" has no blocks',
+        "A book prints at least one block.",
+    ),
+    "paper-unknown": Entry(
+        "error",
+        "there is no paper `{name}`",
+        "A book is printed on one of the papers that blockdsl knows, or on a roll of a width that printers have.",
     ),
     # --- printing
     "template-too-large": Entry(

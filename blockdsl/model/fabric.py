@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 Value = Literal["light", "medium", "dark"]
@@ -22,6 +23,7 @@ class Fabric:
     width: tuple[Fraction, RulerUnit] | None = None
 
 
+@lru_cache(maxsize=4096)
 def luminance(colour: str) -> float:
     """Relative luminance of `#rrggbb`, 0 (black) to 1 (white).
 
