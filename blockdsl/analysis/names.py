@@ -47,6 +47,13 @@ def bring_together(source: Source, reader: Reader, problems: Problems) -> Names:
     return names
 
 
+def bring_in(file: ast.File, reader: Reader) -> Names:
+    """The names that a file itself knows, when it was brought in by another; its problems have been reported."""
+    names = Names(file)
+    _gather(file, reader, Problems(), names, (file.source.name,))
+    return names
+
+
 def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
     names.files.append(file)
     own: set[str] = set()

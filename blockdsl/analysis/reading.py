@@ -92,9 +92,10 @@ def _shown(path: Path) -> str:
 
 
 def _neighbours(path: Path) -> str | None:
-    """The block files beside a missing one, for the help line."""
+    """The files of its kind beside a missing one, for the help line."""
+    kind = path.suffix if path.suffix[1:].isalnum() else ".block"
     try:
-        found = sorted(other.name for other in path.parent.glob("*.block"))[:6]
+        found = sorted(other.name for other in path.parent.glob(f"*{kind}"))[:6]
     except OSError:
         return None
     return f"beside it there is {', '.join(found)}" if found else "paths start from the folder of this file"

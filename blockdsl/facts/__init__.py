@@ -1,14 +1,24 @@
 """All the numbers of a file as plain data.
 
 Takes:    the program, its making and its cuts.
-Gives:    `FileFacts` with a `BlockFacts` for each block; the same as JSON, schema 1.
+Gives:    `FileFacts` with a `BlockFacts` for each block and a `BookFacts` for each book; the same as JSON, schema 1.
 Measures: as given, exact.
 Reports:  the designer's own checks (`expect`) that do not hold.
 Does not know: drawing.
 """
 
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
 from blockdsl.facts.collect import FileFacts, collect_facts
 from blockdsl.facts.json import facts_json
 
-__all__ = ["BlockFacts", "FileFacts", "collect_facts", "facts_json"]
+__all__ = [
+    "BlockFacts",
+    "BookBlockFacts",
+    "BookFacts",
+    "ChapterFacts",
+    "FileFacts",
+    "WordsFacts",
+    "collect_facts",
+    "facts_json",
+]

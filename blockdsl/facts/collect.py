@@ -23,6 +23,8 @@ from blockdsl.facts.blockfacts import (
     TemplateFacts,
     UnitFacts,
 )
+from blockdsl.facts.bookfacts import BookFacts
+from blockdsl.facts.collect_book import collect_book
 from blockdsl.facts.expect import check_expectations
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import area
@@ -34,21 +36,35 @@ MOST_SQUARES = 4
 
 @dataclass(frozen=True, slots=True)
 class FileFacts:
-    """The facts of one file. `sources` are all the files that it was read from, itself first."""
+    """The facts of one file. `sources` are all the files that it was read from, itself first.
+
+    `blocks` are its own and those of other files that its books print, each at its own size.
+    """
 
     file: str
     blocks: tuple[BlockFacts, ...]
     sources: tuple[str, ...]
+    books: tuple[BookFacts, ...] = ()
 
 
 def collect_facts(program: Program, problems: Problems) -> FileFacts:
-    """Everything about every block of the file; expectations that do not hold are reported."""
+    """Everything about every block and book of the file; expectations that do not hold are reported."""
     blocks = []
+    known: dict[int, BlockFacts] = {}
+
+    def facts_of(design: BlockDesign) -> BlockFacts:
+        # What is wrong with the making of a block has been told of its own size.
+        if id(design) not in known:
+            known[id(design)] = collect_block(design, Problems())
+        return known[id(design)]
+
     for design, expectations in zip(program.blocks, program.expectations, strict=True):
         facts = collect_block(design, problems)
         check_expectations(facts, expectations, problems)
         blocks.append(facts)
-    return FileFacts(program.source.name, tuple(blocks), program.sources)
+        known[id(design)] = facts
+    books = tuple(collect_book(book, facts_of) for book in program.books)
+    return FileFacts(program.source.name, tuple(blocks), program.sources, books)
 
 
 def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:

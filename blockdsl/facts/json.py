@@ -6,11 +6,12 @@ Lengths are as the language writes them: `2 7/8`, in centimetres `7.3`; with roo
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 
 from blockdsl.diagnostics import Diagnostic
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
 from blockdsl.facts.collect import FileFacts
+from blockdsl.facts.json_book import asked_sizes, book_document
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model.lengths import write_length
 
@@ -28,8 +29,9 @@ def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
         "schema": SCHEMA,
         "file": facts.file,
         "unit": units.pop() if len(units) == 1 else ("in" if not units else "mixed"),
-        "blocks": [block_document(block) for block in facts.blocks],
+        "blocks": [block_document(block, asked_sizes(block, facts.books)) for block in facts.blocks],
         "quilts": [],
+        "books": [book_document(book, block_document) for book in facts.books],
         "problems": [_problem(problem) for problem in problems],
     }
     return _laid_out(document, 0)
@@ -48,8 +50,8 @@ def _laid_out(value: object, depth: int) -> str:
     return "{\n" + ",\n".join(lines) + f"\n{end}}}"
 
 
-def block_document(block: BlockFacts) -> dict[str, object]:
-    """One block as plain lists, dictionaries and strings."""
+def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str, object]:
+    """One block as plain lists, dictionaries and strings; `asked` are further sizes that books print, in its unit."""
     unit = block.unit
 
     def say(length: Exact) -> str:
@@ -76,7 +78,7 @@ def block_document(block: BlockFacts) -> dict[str, object]:
         "units": [_unit(unit, say) for unit in block.units],
         "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
         "colourings": [{"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings],
-        "sizes": [_extent(block.finished, say)],
+        "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],
         "templates": [_template(template, say) for template in block.templates],

@@ -1,4 +1,4 @@
-"""The nouns of patchwork: fabric, patch, unit, block.
+"""The nouns of patchwork: fabric, patch, unit, block, book.
 
 Takes:    exact numbers and outlines.
 Gives:    frozen descriptions of a finished block, of what its units are and of the designer's choices.
@@ -8,10 +8,14 @@ Does not know: seams sewn, paper.
 """
 
 from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, Patch, UnitPlace
+from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, WordsInBook
 from blockdsl.model.fabric import Fabric, RulerUnit, contrast, luminance, value_of
 
 __all__ = [
     "BlockDesign",
+    "BlockInBook",
+    "BookDesign",
+    "ChapterDesign",
     "Choice",
     "ColourPlan",
     "Fabric",
@@ -19,6 +23,7 @@ __all__ = [
     "Patch",
     "RulerUnit",
     "UnitPlace",
+    "WordsInBook",
     "contrast",
     "luminance",
     "value_of",

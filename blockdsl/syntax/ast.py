@@ -261,6 +261,69 @@ UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Note | Damaged
 BlockLine = UnitLine | Size | Seam | Measure | Trim | Make | Colouring | ExpectCut | ExpectUnit | ExpectFinished
 
 
+# --- lines inside a book -----------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class By:
+    """`by "The maker"`."""
+
+    span: Span
+    maker: Text
+
+
+@dataclass(frozen=True, slots=True)
+class Paper:
+    """`paper letter`, `paper roll 36 in`; a roll alone has a width."""
+
+    span: Span
+    name: Word
+    width: LengthLiteral | None
+
+
+@dataclass(frozen=True, slots=True)
+class Chapter:
+    """`chapter "Lights"`: it lasts until the next one."""
+
+    span: Span
+    title: Text
+
+
+@dataclass(frozen=True, slots=True)
+class BookBlock:
+    """`block "Harbour Light" sizes 6 9 12 in`: finished widths; without any the block's own size is meant."""
+
+    span: Span
+    name: Text
+    widths: tuple[LengthLiteral, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BookQuilt:
+    """`quilt "Breakwater"` in a book."""
+
+    span: Span
+    name: Text
+
+
+@dataclass(frozen=True, slots=True)
+class BookText:
+    """`text "lights.md"`: words of the maker, in Markdown; the path is relative to this file."""
+
+    span: Span
+    path: Text
+
+
+@dataclass(frozen=True, slots=True)
+class Techniques:
+    """`techniques`: the book ends with the ways of making that its blocks use."""
+
+    span: Span
+
+
+BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Damaged
+
+
 # --- declarations ------------------------------------------------------------------------------
 
 
@@ -305,7 +368,16 @@ class BlockDeclaration:
     lines: tuple[BlockLine, ...]
 
 
-Declaration = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | Damaged
+@dataclass(frozen=True, slots=True)
+class BookDeclaration:
+    """What to print, in what order. `span` is its first line only."""
+
+    span: Span
+    name: Text
+    lines: tuple[BookLine, ...]
+
+
+Declaration = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | BookDeclaration | Damaged
 
 
 @dataclass(frozen=True, slots=True)

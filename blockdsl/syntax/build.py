@@ -11,6 +11,13 @@ from blockdsl.diagnostics import Span
 from blockdsl.syntax.ast import (
     BlockDeclaration,
     BlockLine,
+    BookBlock,
+    BookDeclaration,
+    BookLine,
+    BookQuilt,
+    BookText,
+    By,
+    Chapter,
     Colouring,
     Columns,
     Corner,
@@ -27,9 +34,11 @@ from blockdsl.syntax.ast import (
     Measure,
     Note,
     Number,
+    Paper,
     Row,
     Seam,
     Size,
+    Techniques,
     Trim,
     UnitDeclaration,
     Use,
@@ -41,8 +50,8 @@ from blockdsl.syntax.grammar import LineTree
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.numbers import NumberFault, read_place
 
-Head = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration
-LineNode = Head | BlockLine
+Head = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | BookDeclaration
+LineNode = Head | BlockLine | BookLine
 
 
 def build_line(line: RawLine, tree: LineTree) -> LineNode:
@@ -226,6 +235,50 @@ def _expect_finished(place: Place, span: Span, tree: LineTree) -> ExpectFinished
     return ExpectFinished(span, *_extent(place, tree))
 
 
+# --- books -------------------------------------------------------------------------------------
+
+
+def _book(place: Place, span: Span, tree: LineTree) -> BookDeclaration:
+    return BookDeclaration(span, place.text(_token(tree, "TEXT")), ())
+
+
+def _by(place: Place, span: Span, tree: LineTree) -> By:
+    return By(span, place.text(_token(tree, "TEXT")))
+
+
+def _paper(place: Place, span: Span, tree: LineTree) -> Paper:
+    width = _length(place, tree) if _trees(tree, "length") else None
+    return Paper(span, place.word(_token(tree, "NAME")), width)
+
+
+def _chapter(place: Place, span: Span, tree: LineTree) -> Chapter:
+    return Chapter(span, place.text(_token(tree, "TEXT")))
+
+
+def _book_block(place: Place, span: Span, tree: LineTree) -> BookBlock:
+    widths: list[LengthLiteral] = []
+    for sizes in _trees(tree, "sizes"):
+        unit = _token(sizes, "LENGTH_UNIT")
+        *before, last = _tokens(sizes, "NUMBER")
+        numbers = [number for token in before for number in place.numbers(token)]
+        widths += [LengthLiteral(number.span, number.value, cast("LengthUnit", str(unit))) for number in numbers]
+        widths.append(place.length(last, unit))
+    return BookBlock(span, place.text(_token(tree, "TEXT")), tuple(widths))
+
+
+def _book_quilt(place: Place, span: Span, tree: LineTree) -> BookQuilt:
+    return BookQuilt(span, place.text(_token(tree, "TEXT")))
+
+
+def _book_text(place: Place, span: Span, tree: LineTree) -> BookText:
+    return BookText(span, place.text(_token(tree, "TEXT")))
+
+
+def _techniques(place: Place, span: Span, tree: LineTree) -> Techniques:
+    del place, tree
+    return Techniques(span)
+
+
 _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "use": _use,
     "fabric": _fabric,
@@ -246,4 +299,12 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "expect_cut": _expect_cut,
     "expect_unit": _expect_unit,
     "expect_finished": _expect_finished,
+    "book": _book,
+    "by": _by,
+    "paper": _paper,
+    "chapter": _chapter,
+    "book_block": _book_block,
+    "book_quilt": _book_quilt,
+    "book_text": _book_text,
+    "techniques": _techniques,
 }

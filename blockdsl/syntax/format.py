@@ -12,7 +12,7 @@ from typing import Final, Literal
 
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.diagnostics.columns import display_width
-from blockdsl.syntax.ast import FabricDeclaration, UnitDeclaration, Use
+from blockdsl.syntax.ast import BookBlock, BookQuilt, BookText, Chapter, FabricDeclaration, UnitDeclaration, Use
 from blockdsl.syntax.keywords import DECLARATIONS
 from blockdsl.syntax.parse import assemble, is_too_large
 from blockdsl.syntax.read import ReadLine, read_lines
@@ -28,7 +28,7 @@ class _Line:
     """A line to be written.
 
     `group` is the same for lines whose parts share columns; `short` declarations may stand without a blank line
-    between them, when they are of one kind.
+    between them, when they are of one kind. `deep` lines belong to a chapter and are indented once more.
     """
 
     kind: Kind
@@ -37,6 +37,7 @@ class _Line:
     group: int = 0
     short: str = ""
     indented: bool = False
+    deep: bool = False
 
 
 def format_text(source: Source) -> str | None:
@@ -52,12 +53,14 @@ def format_text(source: Source) -> str | None:
     if any(problem.severity == "error" and problem.code != "not-yet" for problem in problems):
         return None
     written = _with_blank_lines(_indented(list(_grouped(lines))))
-    return "".join(f"{text}\n" for text in _in_columns(written))
+    laid_out = "".join(f"{text}\n" for text in _in_columns(written))
+    # Columns set apart may take a file that is all but too large over the limit: then it stays as it is.
+    return source.text if is_too_large(Source(source.name, laid_out)) else laid_out
 
 
 def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
     """Each line with its kind and the group that it is aligned with."""
-    declaration, fabrics = 0, 0
+    declaration, fabrics, in_chapter = 0, 0, False
     for number, line in enumerate(lines, start=1):
         raw, node = line.raw, line.node
         if not raw.text:
@@ -66,12 +69,15 @@ def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
             yield _Line(kind, (), raw.comment, indented=raw.indented)
             continue
         if line.later or node is None or raw.keyword == "applique":
-            yield _Line("head" if line.opens else "line", (raw.text,), raw.comment)
+            yield _Line("head" if line.opens else "line", (raw.text.strip(),), raw.comment)
             continue
         parts = line_parts(raw, node)
-        if raw.keyword not in DECLARATIONS:
-            yield _Line("line", parts, raw.comment, group=declaration if raw.keyword == "row" else 0)
+        if isinstance(node, BookBlock | BookQuilt) or raw.keyword not in DECLARATIONS:
+            deep = in_chapter and isinstance(node, BookBlock | BookQuilt | BookText)
+            in_chapter = deep or isinstance(node, Chapter)
+            yield _Line("line", parts, raw.comment, group=declaration if raw.keyword == "row" else 0, deep=deep)
             continue
+        in_chapter = False
         declaration = 2 * number
         fabrics = (fabrics or 2 * number + 1) if isinstance(node, FabricDeclaration) else 0
         yield _Line("head", parts, raw.comment, group=fabrics, short=_short(node))
@@ -92,11 +98,12 @@ def _indented(lines: list[_Line]) -> list[_Line]:
     A comment directly above a declaration is not; one that ends a declaration stays as the maker has it.
     """
     result: list[_Line] = []
-    touches_head, before_line = False, False
+    touches_head, before_line, deep = False, False, False
     for line in reversed(lines):
         if line.kind == "comment":
-            result.append(replace(line, indented=not touches_head and (before_line or line.indented)))
+            result.append(replace(line, indented=not touches_head and (before_line or line.indented), deep=deep))
             continue
+        deep = line.deep if line.kind != "blank" else deep
         touches_head = line.kind == "head"
         before_line = line.kind == "line" or (line.kind == "blank" and before_line)
         result.append(replace(line, indented=line.kind == "line"))
@@ -161,4 +168,4 @@ def _whole(line: _Line, widths: list[int]) -> str:
     text = text.rstrip()
     if line.comment is not None:
         text = f"{text}  {line.comment.rstrip()}" if text else line.comment.rstrip()
-    return f"{_INDENT}{text}" if line.indented and text else text
+    return f"{_INDENT * (2 if line.deep else 1)}{text}" if line.indented and text else text

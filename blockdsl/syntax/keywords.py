@@ -5,12 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final, Literal
 
-Home = Literal["file", "grid", "block"]
+Home = Literal["file", "grid", "block", "book"]
 
 
 @dataclass(frozen=True, slots=True)
 class LineKind:
-    """`home`: it declares something, or belongs in units and blocks, or in blocks only. `usage` is an example."""
+    """`home`: it declares something, or belongs in units and blocks, in blocks only, or in books.
+
+    `usage` is an example.
+    """
 
     home: Home
     usage: str
@@ -20,7 +23,8 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
     "use": LineKind("file", '`use "path.block"` or `use library "stars"`'),
     "fabric": LineKind("file", '`fabric fog "Harbour fog" #dfe3e0 light`'),
     "unit": LineKind("file", "`unit beam = geese lantern on fog`, or `unit beam` with its rows below"),
-    "block": LineKind("file", '`block "Harbour Light"`'),
+    "block": LineKind("file", '`block "Harbour Light"`; in a book also `block "Harbour Light" sizes 6 9 12 in`'),
+    "book": LineKind("file", '`book "A Harbour Sampler"`'),
     "row": LineKind("grid", "`row fog fog/lantern (geese lantern on fog)> -`"),
     "columns": LineKind("grid", "`columns 1 2 1`"),
     "heights": LineKind("grid", "`heights 1 2 1`"),
@@ -37,10 +41,15 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
         "block",
         "`expect cut fog 4 squares 2 7/8`, `expect unit beam 4 x 2 in count 4` or `expect finished 12 in`",
     ),
+    "by": LineKind("book", '`by "The maker"`'),
+    "paper": LineKind("book", "`paper letter`, `paper a4` or `paper roll 36 in`"),
+    "chapter": LineKind("book", '`chapter "Lights"`'),
+    "text": LineKind("book", '`text "intro.md"`'),
+    "techniques": LineKind("book", "`techniques`, and nothing after it"),
 }
 """Every kind of line that can be read."""
 
-LATER_DECLARATIONS: Final = frozenset({"quilt", "book", "cutter"})
+LATER_DECLARATIONS: Final = frozenset({"quilt", "cutter"})
 """Declarations of the language that this version knows by name only."""
 
 LATER_LINES: Final = frozenset({"applique"})
@@ -48,3 +57,11 @@ LATER_LINES: Final = frozenset({"applique"})
 
 KEYWORDS: Final = frozenset(LINE_KINDS) | LATER_DECLARATIONS | LATER_LINES
 DECLARATIONS: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind.home == "file")
+
+BOOK_MEMBERS: Final = frozenset({"block", "quilt"})
+"""Declarations whose words also begin a line of a book that names one."""
+
+QUILT_LINES: Final = frozenset(
+    {"set", "fill", "alternate", "sash", "border", "binding", "backing", "scraps", "fabric", "row"}
+)
+"""Lines that tell a quilt from the name of one in a book."""

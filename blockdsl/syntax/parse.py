@@ -10,13 +10,16 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.syntax.ast import (
     BlockDeclaration,
     BlockLine,
+    BookBlock,
+    BookDeclaration,
+    BookLine,
+    BookQuilt,
     Damaged,
     Declaration,
     FabricDeclaration,
     File,
     UnitDeclaration,
     UnitLine,
-    Use,
 )
 from blockdsl.syntax.build import Head
 from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS
@@ -58,6 +61,9 @@ def assemble(lines: Iterable[ReadLine], problems: Problems) -> tuple[Declaration
     return tuple(gathering.declarations)
 
 
+_BEGIN: Final = 'begin with `block "My block"` or `unit my-unit`, and put the `{keyword}` line below it'
+
+
 class _Gathering:
     """The declarations so far, and the one that is open."""
 
@@ -65,7 +71,7 @@ class _Gathering:
         self.declarations: list[Declaration] = []
         self._problems = problems
         self._head: Head | Damaged | None = None
-        self._lines: list[BlockLine] = []
+        self._lines: list[BlockLine | BookLine] = []
         self._complained = False
 
     def take(self, line: ReadLine) -> None:
@@ -74,27 +80,31 @@ class _Gathering:
             # Lines of a declaration that this version cannot make belong to nothing, and that has been said.
             self.close()
             self._complained = True
-        elif isinstance(node, Use | FabricDeclaration | UnitDeclaration | BlockDeclaration) or (
-            isinstance(node, Damaged) and node.keyword in DECLARATIONS
-        ):
+        elif isinstance(node, Head) or (isinstance(node, Damaged) and node.keyword in DECLARATIONS):
             self.close()
             self._head = node
         elif node is not None:
             self._take_line(line.raw, node)
 
-    def _take_line(self, raw: RawLine, node: BlockLine) -> None:
-        if isinstance(node, Damaged) or self._belongs(raw):
+    def _take_line(self, raw: RawLine, node: BlockLine | BookLine) -> None:
+        if isinstance(node, Damaged) or self._belongs(raw, node):
             self._lines.append(node)
         else:
             self._lines.append(Damaged(raw.span(), raw.keyword))
 
-    def _belongs(self, raw: RawLine) -> bool:
+    def _belongs(self, raw: RawLine, node: BlockLine | BookLine) -> bool:
         """Whether the line may stand here; the first that may not is reported."""
         head, keyword = self._head, raw.keyword
-        if isinstance(head, BlockDeclaration | Damaged):
+        of_book = isinstance(node, BookBlock | BookQuilt) or LINE_KINDS[keyword].home == "book"
+        home = BookDeclaration if of_book else BlockDeclaration
+        if isinstance(head, home | Damaged):
             return True
         place, advice = "", ""
-        if isinstance(head, UnitDeclaration):
+        if of_book:
+            place, advice = _out_of_book(head, keyword)
+        elif isinstance(head, BookDeclaration):
+            place, advice = "a book", "put it below the first line of its block, and name the block in the book"
+        elif isinstance(head, UnitDeclaration):
             if head.shape is None and LINE_KINDS[keyword].home == "grid":
                 return True
             if head.shape is not None and keyword == "note":
@@ -112,7 +122,7 @@ class _Gathering:
         self._complained = True
         span = raw.span(0, len(raw.keyword))
         if self._head is None:
-            advice = f'begin with `block "My block"` or `unit my-unit`, and put the `{raw.keyword}` line below it'
+            advice = advice or _BEGIN.format(keyword=raw.keyword)
             self._problems.report("line-outside-declaration", span, help=advice, keyword=raw.keyword)
         else:
             self._problems.report("line-does-not-belong", span, help=advice, keyword=raw.keyword, place=place)
@@ -121,12 +131,23 @@ class _Gathering:
         """Put the open declaration with the others."""
         head, lines = self._head, tuple(self._lines)
         if isinstance(head, BlockDeclaration):
-            self.declarations.append(replace(head, lines=lines))
+            self.declarations.append(replace(head, lines=cast("tuple[BlockLine, ...]", lines)))
+        elif isinstance(head, BookDeclaration):
+            self.declarations.append(replace(head, lines=cast("tuple[BookLine, ...]", lines)))
         elif isinstance(head, UnitDeclaration):
             self.declarations.append(replace(head, lines=cast("tuple[UnitLine, ...]", lines)))
         elif head is not None:
             self.declarations.append(head)
         self._head, self._lines, self._complained = None, [], False
+
+
+def _out_of_book(head: Head | Damaged | None, keyword: str) -> tuple[str, str]:
+    """Where a line of a book stands instead, and what to do about it."""
+    names = {BlockDeclaration: "a block", UnitDeclaration: "a unit", FabricDeclaration: "a fabric"}
+    advice = f'begin with `book "My book"`, and put the `{keyword}` line below it'
+    if keyword == "block":
+        advice += "; a block itself has one `size`, on a line of its own"
+    return names.get(type(head), "a `use` line"), advice
 
 
 def _in_unit(head: UnitDeclaration, keyword: str) -> tuple[str, str]:

@@ -3,19 +3,27 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from lark.exceptions import UnexpectedInput
 
 from blockdsl.diagnostics import Problems, Source, Span
-from blockdsl.syntax.ast import Damaged
+from blockdsl.syntax.ast import BlockDeclaration, BookBlock, Damaged
 from blockdsl.syntax.atoms import SlipFound, is_name, same_letters
 from blockdsl.syntax.build import LineNode, build_line
 from blockdsl.syntax.cells import read_row
 from blockdsl.syntax.grammar import parse_line
-from blockdsl.syntax.keywords import DECLARATIONS, KEYWORDS, LATER_DECLARATIONS, LATER_LINES
+from blockdsl.syntax.keywords import (
+    BOOK_MEMBERS,
+    DECLARATIONS,
+    KEYWORDS,
+    LATER_DECLARATIONS,
+    LATER_LINES,
+    LINE_KINDS,
+    QUILT_LINES,
+)
 from blockdsl.syntax.lines import RawLine, Slip, split_lines
 from blockdsl.syntax.slips import explain, unknown_line
 
@@ -24,7 +32,8 @@ MOST_SLIPS: Final = 100
 
 _LATER: Final = LATER_DECLARATIONS | LATER_LINES
 _DECLARED_NAME: Final = re.compile(r"(?:fabric|unit)\s+([^\W\d_][^\s\"“#=]*)")
-_ADVICE_LATER: Final = "take it out of the file for now; fabrics, units and blocks can be made"
+_FABRIC_OF_A_QUILT: Final = re.compile(r"fabric\s+width\s+[0-9]")
+_ADVICE_LATER: Final = "take it out of the file for now; fabrics, units, blocks and books can be made"
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,47 +51,69 @@ class ReadLine:
 
 def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
     """Read the lines in order; report a slip once, where it is."""
-    swallowing: str | None = None
+    raws = list(split_lines(source))
+    opened: str | None = None
     slips = 0
-    for raw in split_lines(source):
+    for place, raw in enumerate(raws):
         if not raw.text and raw.slip is None:
             yield ReadLine(raw, None)
             continue
-        opens = _begins_declaration(raw, swallowing)
+        member = opened == "book" and raw.keyword in BOOK_MEMBERS and _names_a_member(raws, place)
+        opens = not member and _begins_declaration(raw, opened)
         if opens:
-            swallowing = raw.keyword if raw.keyword in LATER_DECLARATIONS else None
-            later = swallowing is not None
-            if later:
+            opened = raw.keyword
+            if opened in LATER_DECLARATIONS:
                 _report_later(raw, problems)
-        else:
-            later = swallowing is not None
-        if later:
+        if opened in LATER_DECLARATIONS:
             yield ReadLine(raw, None, later=True, opens=opens)
             continue
         before = len(problems)
-        yield _read_line(raw, problems)
+        yield _read_member(raw, problems) if member else _read_line(raw, problems)
         slips += len(problems) - before
         if slips >= MOST_SLIPS:
             problems.report("too-many-slips", raw.span(), help="check that this is the file you meant")
             return
 
 
-def _begins_declaration(raw: RawLine, swallowing: str | None) -> bool:
-    """Whether the line ends what came before it.
-
-    A quilt has lines of its own that begin with `fabric`, and a book some that begin with `block` or `quilt`.
-    """
+def _begins_declaration(raw: RawLine, opened: str | None) -> bool:
+    """Whether the line ends what came before it. A quilt has a line of its own that begins with `fabric`."""
     word = raw.keyword
-    if swallowing == "quilt" and re.match(r"fabric\s+width\s+[0-9]", raw.text):
-        return False
-    if swallowing == "book" and word in {"block", "quilt"} and (raw.indented or " size" in raw.text):
+    if opened == "quilt" and _FABRIC_OF_A_QUILT.match(raw.text):
         return False
     return word in DECLARATIONS or word in LATER_DECLARATIONS
+
+
+def _names_a_member(raws: Sequence[RawLine], place: int) -> bool:
+    """Whether a `block` or `quilt` line below a `book` names one for the book, and begins none.
+
+    Indentation has no meaning, so what follows tells: a block that is declared has a size and rows below it.
+    """
+    if re.search(r"\bsizes\b", raws[place].text):
+        return True
+    for raw in raws[place + 1 :]:
+        word = raw.keyword
+        if raws[place].keyword == "quilt" and raw.text:
+            return word not in QUILT_LINES or (word == "fabric" and not _FABRIC_OF_A_QUILT.match(raw.text))
+        if word in LINE_KINDS:
+            return LINE_KINDS[word].home not in {"grid", "block"}
+        if word in KEYWORDS:
+            return True
+    return True
 
 
 def _report_later(raw: RawLine, problems: Problems) -> None:
     word = raw.keyword
     problems.report("not-yet", raw.span(0, len(word)), help=_ADVICE_LATER, what=f"`{word}`")
+
+
+def _read_member(raw: RawLine, problems: Problems) -> ReadLine:
+    """A line of a book that names a block or a quilt; damaged, it is no lost declaration."""
+    line = _read_line(raw, problems)
+    if isinstance(line.node, BlockDeclaration):
+        return replace(line, node=BookBlock(line.node.span, line.node.name, ()))
+    if isinstance(line.node, Damaged):
+        return replace(line, node=replace(line.node, keyword=f"{raw.keyword} of a book"))
+    return line
 
 
 def _read_line(raw: RawLine, problems: Problems) -> ReadLine:

@@ -37,6 +37,7 @@ _WANTED: Final = {
     "COUNT": "`count`",
     "ONCE": "`once`",
     "TWICE": "`twice`",
+    "SIZES": "`sizes`",
     "$END": "the end of the line",
 }
 """What each terminal is called, in the order in which they are named."""

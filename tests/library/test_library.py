@@ -13,8 +13,10 @@ from blockdsl.resources import library_folder, library_names, library_path
 from blockdsl.syntax.format import format_text
 
 PALETTES = ("basics", "demo/palette")
-"""Files of fabrics and units; all others hold blocks."""
-FAMILIES = tuple(name for name in library_names() if name not in PALETTES)
+"""Files of fabrics and units."""
+BOOKS = ("demo/book",)
+"""Files that print the blocks of others; all others hold blocks."""
+FAMILIES = tuple(name for name in library_names() if name not in (*PALETTES, *BOOKS))
 TRADITIONAL = tuple(name for name in FAMILIES if not name.startswith("demo/"))
 DEMO = tuple(name for name in FAMILIES if name.startswith("demo/"))
 SAYS_WHERE_FROM = ("Webster", "common practice, no source")

@@ -1,0 +1,231 @@
+"""Putting a book together: its blocks found in this file or another, laid out at each size; its words read."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from typing import Final
+
+from blockdsl.analysis.design import design_block
+from blockdsl.analysis.names import Names, bring_in
+from blockdsl.analysis.place import Placer
+from blockdsl.analysis.reading import CannotRead, Reader
+from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.model import BlockDesign
+from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, WordsInBook
+from blockdsl.syntax import ast
+
+_OF_A_SIZE: Final = frozenset({"size-off-ruler", "size-too-large", "length-not-positive"})
+"""What can be wrong with one size of a block that is right at its own."""
+_NARROWEST_ROLL: Final = {"in": 9, "cm": 22, "mm": 220}
+_WIDEST_ROLL: Final = {"in": 200, "cm": 508, "mm": 5080}
+_UNPRINTABLE: Final = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u2069\ufff9-\uffff\ud800-\udfff]")
+
+_Declared = tuple[ast.BlockDeclaration, BlockDesign]
+
+
+@dataclass(slots=True)
+class _Chapter:
+    """A chapter while it is read."""
+
+    title: str
+    items: list[WordsInBook | BlockInBook] = field(default_factory=list)
+
+
+class Shelf:
+    """The books of a file. `brought_in` are blocks of other files that they print, `texts` the files of words."""
+
+    def __init__(self, names: Names, placer: Placer, reader: Reader, problems: Problems) -> None:
+        """`placer` lays the file's own blocks."""
+        self.brought_in: list[_Declared] = []
+        self.texts: list[str] = []
+        self._names = names
+        self._reader = reader
+        self._problems = problems
+        self._scopes: dict[str, tuple[Names, Placer]] = {names.main.source.name: (names, placer)}
+        self._known: dict[int, BlockDesign | None] = {}
+
+    def know(self, declaration: ast.BlockDeclaration, design: BlockDesign | None) -> None:
+        """Keep a block of the file itself, laid at its own size; None when it has errors."""
+        self._known[id(declaration)] = design
+
+    def books(self) -> tuple[BookDesign, ...]:
+        """All books, in order. What is wrong with one is reported, and its other parts are kept."""
+        seen: dict[str, Span] = {}
+        books = []
+        for declaration in self._names.main.declarations:
+            if isinstance(declaration, ast.BookDeclaration):
+                name = declaration.name
+                if name.text in seen:
+                    related = ((seen[name.text], "first declared here"),)
+                    advice = "give one of them another title"
+                    self._report("name-twice", name.span, advice, related, kind="book", name=name.text)
+                seen.setdefault(name.text, name.span)
+                books.append(self._book(declaration))
+        return tuple(books)
+
+    def _report(
+        self, code: str, span: Span, advice: str | None, related: tuple[tuple[Span, str], ...] = (), **values: str
+    ) -> None:
+        self._problems.report(code, span, help=advice, related=related, **values)
+
+    def _book(self, book: ast.BookDeclaration) -> BookDesign:
+        self._report_repeats(book)
+        author, paper, techniques = "", "letter", False
+        chapters = [_Chapter("")]
+        for line in book.lines:
+            match line:
+                case ast.By(maker=maker):
+                    author = author or maker.text
+                case ast.Paper():
+                    paper = self._paper(line)
+                case ast.Techniques():
+                    techniques = True
+                case ast.Chapter(title=title):
+                    chapters.append(_Chapter(title.text))
+                case _:
+                    chapters[-1].items += self._item(line)
+        if not any(isinstance(line, ast.BookBlock | ast.Damaged) for line in book.lines):
+            advice = 'name one, for example `block "Harbour Light" sizes 6 12 in`'
+            self._report("book-without-blocks", book.name.span, advice, name=book.name.text)
+        kept = tuple(ChapterDesign(part.title, tuple(part.items)) for part in chapters if part.title or part.items)
+        return BookDesign(book.name.text, book.name.span, author, paper, kept, techniques)
+
+    def _item(self, line: ast.BookLine) -> Sequence[WordsInBook | BlockInBook]:
+        """What the line puts into its chapter."""
+        match line:
+            case ast.BookText(path=path):
+                return self._words(path)
+            case ast.BookBlock():
+                return self._block(line)
+            case ast.BookQuilt():
+                advice = "take the line out for now; a book can print blocks and words"
+                self._report("not-yet", line.span, advice, what="a quilt in a book")
+        return ()
+
+    def _report_repeats(self, book: ast.BookDeclaration) -> None:
+        seen: dict[type, Span] = {}
+        for line in book.lines:
+            if isinstance(line, ast.By | ast.Paper | ast.Techniques):
+                before = seen.setdefault(type(line), line.span)
+                if before is not line.span:
+                    what = type(line).__name__.lower()
+                    related = ((before, "first set here"),)
+                    self._report("setting-twice", line.span, "keep one of the two", related, what=what)
+
+    # --- paper and words -----------------------------------------------------------------------
+
+    def _paper(self, line: ast.Paper) -> str:
+        """The paper's name as the drawing room knows it; Letter when it is unknown, which is reported."""
+        name, width = line.name.text.lower(), line.width
+        if name == "roll" and width is not None:
+            if _NARROWEST_ROLL[width.unit] <= width.value <= _WIDEST_ROLL[width.unit]:
+                unit = "in" if width.unit == "in" else "cm"
+                across = width.value / 10 if width.unit == "mm" else width.value
+                return f"roll {float(across):g} {unit}"
+            advice = "a roll is from 9 in (22 cm) to 200 in (508 cm) wide"
+            self._report("paper-unknown", width.span, advice, name=f"roll {width.span.text}")
+        elif name == "roll":
+            self._report("paper-unknown", line.name.span, "say how wide it is: `paper roll 36 in`", name=name)
+        elif name not in SHEETS:
+            near = nearest_word(name, SHEETS)
+            advice = f"did you mean `{near}`?" if near else f"there are {', '.join(SHEETS)}, and `roll 36 in`"
+            self._report("paper-unknown", line.name.span, advice, name=line.name.text)
+        elif width is not None:
+            self._report("paper-unknown", line.span, f"write `paper {name}`", name=f"{name} {width.span.text}")
+        else:
+            return name
+        return "letter"
+
+    def _words(self, path: ast.Text) -> list[WordsInBook]:
+        """The words of a file, or nothing when it cannot be read."""
+        try:
+            source = self._reader.used(path.text, self._names.main.source.name)
+        except CannotRead as fault:
+            self._problems.report(fault.code, path.span, help=fault.help, related=(), **fault.values)
+            return []
+        self.texts.append(source.name)
+        text = source.text.replace("\r\n", "\n").replace("\r", "\n")
+        bad = _UNPRINTABLE.search(text)
+        if bad:
+            place = source.text.find(bad.group())
+            span, name = Span(source, place, place + 1), f"U+{ord(bad.group()):04X}"
+            self._report("control-character", span, "delete it, or type the line again", name=name)
+            return []
+        return [WordsInBook(path.text, text)]
+
+    # --- blocks --------------------------------------------------------------------------------
+
+    def _block(self, line: ast.BookBlock) -> list[BlockInBook]:
+        """The block at its sizes, or nothing when it is unknown or has errors."""
+        declaration = self._names.blocks.get(line.name.text)
+        if declaration is None:
+            if not self._names.incomplete:
+                near = nearest_word(line.name.text, self._names.blocks)
+                advice = f'did you mean "{near}"?' if near else "bring its file in with a `use` line, or draw it here"
+                self._report("name-unknown", line.name.span, advice, kind="block", name=line.name.text)
+            return []
+        names, placer = self._scope(declaration)
+        design = self._at_own_size(declaration, names, placer)
+        if design is None:
+            return []
+        sizes: dict[tuple[str, object], BlockDesign] = {}
+        for width in line.widths:
+            key = ("in" if width.unit == "in" else "cm", width.value / 10 if width.unit == "mm" else width.value)
+            if key in sizes:
+                self._report("setting-twice", width.span, "leave one of them out", what=f"{width.span.text}")
+            elif key == (design.unit, design.width):
+                sizes[key] = design
+            else:
+                found = self._at_size(declaration, width, design, names, placer)
+                sizes |= {} if found is None else {key: found}
+        return [BlockInBook(design.name, tuple(sizes.values()) or (design,))]
+
+    def _scope(self, block: ast.BlockDeclaration) -> tuple[Names, Placer]:
+        """The names that the block's own file knows, its fabrics recoloured by those that this file declares itself.
+
+        Two files may call different units `corner`; each block keeps those of its file.
+        """
+        file = next(file for file in self._names.files if file.source is block.span.source)
+        if file.source.name not in self._scopes:
+            names = bring_in(file, self._reader)
+            for declaration in self._names.main.declarations:
+                if isinstance(declaration, ast.FabricDeclaration) and declaration.name.text in names.fabrics:
+                    names.fabrics[declaration.name.text] = self._names.fabrics[declaration.name.text]
+            self._scopes[file.source.name] = names, Placer(names, self._problems)
+        return self._scopes[file.source.name]
+
+    def _at_own_size(self, block: ast.BlockDeclaration, names: Names, placer: Placer) -> BlockDesign | None:
+        if id(block) not in self._known:
+            design = design_block(block, names, placer, self._problems)
+            self._known[id(block)] = design
+            if design is not None:
+                self.brought_in.append((block, design))
+        return self._known[id(block)]
+
+    def _at_size(
+        self, block: ast.BlockDeclaration, width: ast.LengthLiteral, own: BlockDesign, names: Names, placer: Placer
+    ) -> BlockDesign | None:
+        """The same block, so wide and as high as its proportion makes it; problems are told at the width in the book.
+
+        In the other kind of unit the block's own seam, measure and trim say nothing, and the usual ones hold.
+        """
+        height = replace(width, value=width.value * own.height / own.width)
+        same_unit = (width.unit == "in") == (own.unit == "in")
+        kept = (
+            line
+            for line in block.lines
+            if not isinstance(line, ast.Size) and (same_unit or not isinstance(line, ast.Seam | ast.Measure | ast.Trim))
+        )
+        resized = replace(
+            block,
+            name=ast.Text(width.span, block.name.text),
+            lines=(ast.Size(width.span, width, height), *kept),
+        )
+        found = Problems()
+        design = design_block(resized, names, placer, found)
+        for problem in found:
+            if problem.code in _OF_A_SIZE:
+                self._problems.add(problem)
+        return design

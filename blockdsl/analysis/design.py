@@ -1,0 +1,79 @@
+"""One block from its declaration: settings read, cells laid, cover proved."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+
+from blockdsl.analysis.cover_report import Ground, covered_area
+from blockdsl.analysis.names import Names
+from blockdsl.analysis.neighbours import report_fabrics_too_alike
+from blockdsl.analysis.place import Layout, Placer
+from blockdsl.analysis.ruler import report_sizes_off_the_ruler
+from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_settings
+from blockdsl.diagnostics import Problems
+from blockdsl.geometry import Exact
+from blockdsl.model import BlockDesign, Fabric
+from blockdsl.syntax import ast
+
+
+def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, problems: Problems) -> BlockDesign | None:
+    """The block as it will look when it is finished; None when it has errors, which are reported."""
+    settings = read_settings(block, problems)
+    colourings = read_colourings(block.lines, names, problems)
+    # Without a size the cells are still looked up, in a square of one, so that all slips are told in one run.
+    width, height = (settings.width, settings.height) if settings else (Fraction(1), Fraction(1))
+    layout, columns, heights = placer.lay_lines(block.lines, block.name.span, width, height)
+    if settings is None or layout is None:
+        return None
+    area = covered_area(Ground(block, layout, settings, columns, heights), problems)
+    if area is None:
+        return None
+    fabrics = _fabrics_in_order(layout, names)
+    design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
+    report_sizes_off_the_ruler(design, problems)
+    report_fabrics_too_alike(design, names, problems)
+    return replace(design, colourings=colourings)
+
+
+def _fabrics_in_order(layout: Layout, names: Names) -> tuple[Fabric, ...]:
+    """The block's fabrics as the files declare them, so that numbers do not change with the design."""
+    used = {patch.fabric for patch in layout.patches}
+    return tuple(fabric for name, fabric in names.fabrics.items() if name in used)
+
+
+def _assemble(
+    block: ast.BlockDeclaration,
+    settings: Settings,
+    layout: Layout,
+    area: Exact,
+    fabrics: tuple[Fabric, ...],
+    names: Names,
+    lines: tuple[tuple[Fraction, ...], tuple[Fraction, ...]],
+) -> BlockDesign:
+    columns, heights = (_steps(places) for places in lines)
+    return BlockDesign(
+        name=block.name.text,
+        span=block.name.span,
+        unit=settings.unit,
+        seam=settings.seam,
+        measure=settings.measure,
+        trim=settings.trim,
+        width=settings.width,
+        height=settings.height,
+        columns=columns,
+        heights=heights,
+        cover_area=area,
+        fabrics=fabrics,
+        patches=layout.patches,
+        units=layout.units,
+        choices=read_choices(block.lines),
+        colourings=(),
+        palette=tuple(names.fabrics.values()),
+        notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),
+    )
+
+
+def _steps(places: tuple[Fraction, ...]) -> tuple[Fraction, ...]:
+    return tuple(end - start for start, end in pairwise(places))

@@ -1,0 +1,54 @@
+"""A book as plain data: its chapters, the maker's words, each block with all its numbers at every size asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from blockdsl.facts.blockfacts import BlockFacts
+
+
+@dataclass(frozen=True, slots=True)
+class WordsFacts:
+    """The maker's own words in Markdown; `path` is as she wrote it."""
+
+    path: str
+    markdown: str
+
+
+@dataclass(frozen=True, slots=True)
+class BookBlockFacts:
+    """One block at one or more sizes, in the order asked for; never none."""
+
+    name: str
+    sizes: tuple[BlockFacts, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ChapterFacts:
+    """`title` is empty for what stands before the first chapter."""
+
+    title: str
+    items: tuple[WordsFacts | BookBlockFacts, ...]
+
+    @property
+    def blocks(self) -> tuple[BookBlockFacts, ...]:
+        """Its blocks alone, in order."""
+        return tuple(item for item in self.items if isinstance(item, BookBlockFacts))
+
+
+@dataclass(frozen=True, slots=True)
+class BookFacts:
+    """A whole book. `paper` is a paper's name such as `letter` or `roll 36 in`; `language` a tag such as `en`."""
+
+    name: str
+    author: str
+    paper: str
+    chapters: tuple[ChapterFacts, ...]
+    techniques: bool
+    language: str = "en"
+
+    @property
+    def blocks(self) -> Iterator[BookBlockFacts]:
+        """Every block of every chapter, in order."""
+        return (block for chapter in self.chapters for block in chapter.blocks)

@@ -1,0 +1,48 @@
+"""A book as its maker orders it: chapters of words and of blocks, each block at the sizes that she wants."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from blockdsl.diagnostics import Span
+from blockdsl.model.block import BlockDesign
+
+SHEETS: Final = ("letter", "a4", "legal", "tabloid", "a3")
+"""Papers that are named by a word; a roll is named by its width, `roll 36 in`."""
+
+
+@dataclass(frozen=True, slots=True)
+class WordsInBook:
+    """The maker's own words in Markdown, its lines ended the usual way; `path` is as she wrote it."""
+
+    path: str
+    markdown: str
+
+
+@dataclass(frozen=True, slots=True)
+class BlockInBook:
+    """One block at one or more sizes, in the order asked for; never none."""
+
+    name: str
+    sizes: tuple[BlockDesign, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ChapterDesign:
+    """`title` is empty for what stands before the first chapter."""
+
+    title: str
+    items: tuple[WordsInBook | BlockInBook, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BookDesign:
+    """A whole book. `paper` is one of `SHEETS` or `roll 36 in`, `roll 90 cm`."""
+
+    name: str
+    span: Span
+    author: str
+    paper: str
+    chapters: tuple[ChapterDesign, ...]
+    techniques: bool
