@@ -23,11 +23,8 @@ def report_fabrics_too_alike(design: BlockDesign, names: Names, problems: Proble
     """Warn of neighbours that cannot be told apart, or that ought to differ in value and do not."""
     # Comparing colours is quick where fabrics are few, finding neighbours where they are very many.
     touching = _touching(design) if len(design.fabrics) > FEW_FABRICS else None
-    alike = [
-        (one, other)
-        for one, other in combinations(design.fabrics, 2)
-        if (touching is None or (one.name, other.name) in touching) and _too_alike(one, other)
-    ]
+    pairs = combinations(design.fabrics, 2) if touching is None else _in_order(design, touching)
+    alike = [(one, other) for one, other in pairs if _too_alike(one, other)]
     if alike and touching is None:
         touching = _touching(design)
     for one, other in alike:
@@ -41,6 +38,12 @@ def report_fabrics_too_alike(design: BlockDesign, names: Names, problems: Proble
                 other=other.label,
                 help="make one of them lighter or darker, so that the pattern can be seen",
             )
+
+
+def _in_order(design: BlockDesign, pairs: Iterable[tuple[str, str]]) -> list[tuple[Fabric, Fabric]]:
+    place = {fabric.name: number for number, fabric in enumerate(design.fabrics)}
+    numbers = sorted((place[one], place[other]) for one, other in pairs if place[one] < place[other])
+    return [(design.fabrics[one], design.fabrics[other]) for one, other in numbers]
 
 
 def _too_alike(one: Fabric, other: Fabric) -> bool:
@@ -84,6 +87,30 @@ def _on_line(start: Point, end: Point) -> tuple[tuple[Exact, ...], Exact, Exact]
     slope = dy / dx
     low, high = sorted((start.x, end.x))
     return (slope, start.y - slope * start.x), low, high
+
+
+def report_colourings(design: BlockDesign, block: ast.BlockDeclaration, problems: Problems) -> None:
+    """Warn of colour plans that change nothing, or that run two neighbours into one."""
+    used = {fabric.name for fabric in design.fabrics}
+    for line in block.lines:
+        if not isinstance(line, ast.Colouring):
+            continue
+        for old, _ in line.changes:
+            if old.text not in used:
+                help_text = f"the block uses {', '.join(f'`{name}`' for name in sorted(used))}"
+                problems.report("colouring-idle", old.span, name=old.text, help=help_text)
+        _report_merged(design, line, problems)
+
+
+def _report_merged(design: BlockDesign, line: ast.Colouring, problems: Problems) -> None:
+    taken = {old.text: new.text for old, new in line.changes}
+    for one, other in combinations([fabric.name for fabric in design.fabrics], 2):
+        becomes = taken.get(one, one)
+        if becomes == taken.get(other, other) and _are_neighbours(design, one, other):
+            help_text = "give one of the two another fabric, so that the seam between them can be seen"
+            problems.report(
+                "colouring-merges", line.span, one=one, other=other, becomes=becomes, name=line.name.text, help=help_text
+            )
 
 
 def report_unused_fabrics(names: Names, used: set[str], problems: Problems) -> None:
