@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.names import Names
-from blockdsl.analysis.neighbours import report_fabrics_too_alike
+from blockdsl.analysis.neighbours import report_colourings, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_settings
@@ -34,6 +34,7 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
     report_sizes_off_the_ruler(design, problems)
     report_fabrics_too_alike(design, names, problems)
+    report_colourings(design, block, problems)
     return replace(design, colourings=colourings)
 
 

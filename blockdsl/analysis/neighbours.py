@@ -104,12 +104,19 @@ def report_colourings(design: BlockDesign, block: ast.BlockDeclaration, problems
 
 def _report_merged(design: BlockDesign, line: ast.Colouring, problems: Problems) -> None:
     taken = {old.text: new.text for old, new in line.changes}
-    for one, other in combinations([fabric.name for fabric in design.fabrics], 2):
-        becomes = taken.get(one, one)
-        if becomes == taken.get(other, other) and _are_neighbours(design, one, other):
-            help_text = "give one of the two another fabric, so that the seam between them can be seen"
+    names = [fabric.name for fabric in design.fabrics]
+    alike = [pair for pair in combinations(names, 2) if taken.get(pair[0], pair[0]) == taken.get(pair[1], pair[1])]
+    touching = _touching(design) if alike else set()
+    for one, other in alike:
+        if (one, other) in touching:
             problems.report(
-                "colouring-merges", line.span, one=one, other=other, becomes=becomes, name=line.name.text, help=help_text
+                "colouring-merges",
+                line.span,
+                one=one,
+                other=other,
+                becomes=taken.get(one, one),
+                name=line.name.text,
+                help="give one of the two another fabric, so that the seam between them can be seen",
             )
 
 

@@ -180,6 +180,16 @@ CATALOGUE: dict[str, Entry] = {
         "the fabric `{name}` is not used",
         "A fabric is declared and no cell, unit or colouring uses it.",
     ),
+    "colouring-idle": Entry(
+        "warning",
+        "the block does not use `{name}`, so this colouring changes nothing there",
+        "A colouring replaces a fabric that the block does not have.",
+    ),
+    "colouring-merges": Entry(
+        "warning",
+        "in the colouring `{name}` `{one}` and `{other}` are both `{becomes}`, and they lie side by side",
+        "A colouring gives two neighbours the same fabric, so that they look like one patch.",
+    ),
     "contrast-low": Entry(
         "warning",
         "`{one}` and `{other}` are hard to tell apart",
