@@ -8,6 +8,7 @@ import traceback
 from argparse import Namespace
 from collections.abc import Sequence
 from io import TextIOWrapper
+from pathlib import Path
 
 from blockdsl.cli.arguments import parser
 from blockdsl.cli.status import ERRORS, FINE, OUR_FAULT, USAGE, CannotGoOn
@@ -84,7 +85,13 @@ def _own_up(fault: Exception) -> int:
 
 
 def _speak_utf8() -> None:
-    """The same bytes on every machine, and no failure over a letter that the terminal does not have."""
+    """The same bytes on every machine, and no failure over a letter that the terminal does not have.
+
+    Streams that the caller has closed (`>&-`) lead nowhere.
+    """
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        if getattr(sys, name) is None:
+            setattr(sys, name, Path(os.devnull).open(mode, encoding="utf-8"))
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, TextIOWrapper):
             stream.reconfigure(encoding="utf-8", errors="backslashreplace")

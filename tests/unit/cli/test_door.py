@@ -134,3 +134,18 @@ def test_a_reader_who_has_gone_is_no_fault(folder: Path, blockdsl_command: str) 
     ended = subprocess.run(("bash", "-c", f"set -o pipefail; {line}"), cwd=folder, capture_output=True, check=False)
 
     assert (ended.returncode, ended.stderr) == (0, b"")
+
+
+@pytest.mark.parametrize("closed", [">&-", "2>&-", "<&-", ">&- 2>&- <&-"])
+def test_streams_that_are_closed_are_no_fault(folder: Path, blockdsl_command: str, closed: str) -> None:
+    line = f"'{blockdsl_command}' facts pinwheel.block - {closed}"
+
+    assert subprocess.run(("bash", "-c", line), cwd=folder, capture_output=True, input=b"", check=False).returncode == 0
+
+
+def test_an_output_that_is_full_is_told_in_plain_words(folder: Path, blockdsl_command: str) -> None:
+    line = f"'{blockdsl_command}' facts pinwheel.block > /dev/full"
+    ended = subprocess.run(("bash", "-c", line), cwd=folder, capture_output=True, text=True, check=False)
+
+    assert ended.returncode == 1
+    assert ended.stderr == "blockdsl: standard output cannot be written: no space left on device\n"
