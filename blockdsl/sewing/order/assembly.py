@@ -1,0 +1,95 @@
+"""What a finished order of sewing says: which parts are joined, along which seams."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from blockdsl.geometry import Point, Polygon
+
+SeamKind = Literal["straight", "partial", "set-in"]
+
+
+@dataclass(frozen=True, slots=True)
+class SeamLine:
+    """One seam in block coordinates, from `start` to `end`.
+
+    straight: `at` is empty. partial: sewn from `start` as far as the one point of `at`, and on to `end` when the
+    assembly that `closes` it is whole. set-in: the corners where the work is turned, in order from `start` to `end`.
+    """
+
+    start: Point
+    end: Point
+    kind: SeamKind = "straight"
+    at: tuple[Point, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One patch, by its number in the block's list."""
+
+    patch: int
+    outline: Polygon
+
+    @property
+    def patches(self) -> tuple[int, ...]:
+        """The patch, as the patches of every assembly are given."""
+        return (self.patch,)
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """Parts sewn together; seam i joins part i + 1 to part i, and `kind` is the hardest of the seams.
+
+    With more than two parts the seams are parallel, as in a row of squares. `closes` are the seams, begun as partial
+    ones further in, that are sewn to their end once these parts are joined. `patches` is sorted; `outline` is
+    clockwise without straight corners, or None where it touches itself.
+    """
+
+    parts: tuple[Assembly, ...]
+    seams: tuple[SeamLine, ...]
+    kind: SeamKind
+    closes: tuple[SeamLine, ...]
+    patches: tuple[int, ...]
+    outline: Polygon | None
+
+
+@dataclass(frozen=True, slots=True)
+class Unsewable:
+    """No order was found: `patches` could not be parted from one another by any seam."""
+
+    patches: tuple[int, ...]
+
+
+Assembly: TypeAlias = Piece | Joined
+
+
+@dataclass(frozen=True, slots=True)
+class SeamCount:
+    """How many seams there are of each kind; a set-in seam counts once for each corner at which it turns."""
+
+    straight: int
+    partial: int
+    set_in: int
+
+
+def walk(assembly: Assembly) -> Iterator[Assembly]:
+    """Every assembly in the tree, each before its parts."""
+    waiting = [assembly]
+    while waiting:
+        here = waiting.pop()
+        yield here
+        if isinstance(here, Joined):
+            waiting.extend(reversed(here.parts))
+
+
+def count_seams(assembly: Assembly) -> SeamCount:
+    """The seams of a whole tree, by kind; closing a partial seam is no seam of its own."""
+    straight = partial = set_in = 0
+    for node in walk(assembly):
+        for seam in node.seams if isinstance(node, Joined) else ():
+            straight += seam.kind == "straight"
+            partial += seam.kind == "partial"
+            set_in += len(seam.at) if seam.kind == "set-in" else 0
+    return SeamCount(straight, partial, set_in)

@@ -1,0 +1,193 @@
+"""Choosing where a region is joined last: rows before columns, many parts alike before few, equal before unequal.
+
+Whichever full line is taken first, what can be sewn straight stays so: each part of a line across stays a line across
+its half. So nothing is lost by looking one step ahead, and the choice is one of good order only.
+"""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from blockdsl.sewing.order.alike import Looks
+from blockdsl.sewing.order.net import Net
+from blockdsl.sewing.order.region import Region, Sides, chords, flood, reading_place
+
+MOST_BANDS_GROUPED = 16
+MOST_PATCHES_COMPARED = 800
+Parts = list[list[int]]
+
+
+@dataclass(frozen=True, slots=True)
+class Division:
+    """Parts in reading order, parted by lines of one direction (0 level, 1 upright, others slanting)."""
+
+    parts: Parts
+    way: int
+
+
+def choose_division(region: Region, looks: Looks) -> Division | None:
+    """How to part the region along straight lines, or None when none leads right across."""
+    found = list(divisions(region))
+    if not found:
+        return None
+    judge = _Judge(region.net, looks, compare=len(region.patches) <= MOST_PATCHES_COMPARED)
+    best = [min(judge.groupings(division), key=judge.cost) for division in found]
+    return min(best, key=judge.cost)
+
+
+def divisions(region: Region) -> Iterator[Division]:
+    """For each direction the region parted along all its lines; corners cut off apart, one after the other."""
+    net = region.net
+    by_way: dict[int, list[Sides]] = defaultdict(list)
+    for chord in chords(region):
+        by_way[net.way[chord[0]]].append(chord)
+    touched = Counter(corner for lines in by_way.values() for chord in lines for corner in _ends(net, chord))
+    for way, lines in sorted(by_way.items()):
+        bands = _bands(region, lines)
+        if bands and way > 1 and _corners_apart(net, bands, lines, touched):
+            bands = None
+        if bands:
+            yield Division(_in_reading_order(net, bands), way)
+        else:
+            for chord in lines:
+                yield Division(_in_reading_order(net, flood(region, frozenset(chord))), way)
+
+
+def _ends(net: Net, chord: Sides) -> tuple[int, int]:
+    return net.start[chord[0]], net.end[chord[-1]]
+
+
+def _bands(region: Region, lines: Sequence[Sides]) -> Parts | None:
+    """The parts between parallel lines, in their order; None when they do not lie one after the other."""
+    net = region.net
+    parts = flood(region, frozenset(side for chord in lines for side in chord))
+    if len(parts) != len(lines) + 1:
+        return None
+    part_of = {patch: number for number, part in enumerate(parts) for patch in part}
+    order = [part_of[net.left[lines[0][0]]]]
+    for chord in lines:
+        before, after = part_of[net.left[chord[0]]], part_of[net.right[chord[0]]]
+        if before != order[-1]:
+            return _backwards(region, lines, parts, part_of)
+        order.append(after)
+    return [parts[number] for number in order] if len(set(order)) == len(parts) else None
+
+
+def _backwards(region: Region, lines: Sequence[Sides], parts: Parts, part_of: dict[int, int]) -> Parts | None:
+    """Upright lines are numbered from the left, but their left hand is on the right."""
+    net = region.net
+    order = [part_of[net.right[lines[0][0]]]]
+    for chord in lines:
+        before, after = part_of[net.right[chord[0]]], part_of[net.left[chord[0]]]
+        if before != order[-1]:
+            return None
+        order.append(after)
+    return [parts[number] for number in order] if len(set(order)) == len(parts) else None
+
+
+def _corners_apart(net: Net, bands: Parts, lines: Sequence[Sides], touched: Counter[int]) -> bool:
+    """Two small triangles cut off opposite corners, touching no others: a snowball, not a square in a square."""
+    if len(lines) != 2 or any(touched[corner] > 1 for chord in lines for corner in _ends(net, chord)):
+        return False
+    return all(len(band) == 1 and len(net.rings[band[0]]) == 3 for band in (bands[0], bands[-1]))
+
+
+def _in_reading_order(net: Net, parts: Parts) -> Parts:
+    first, last = reading_place(net, parts[0]), reading_place(net, parts[-1])
+    return parts[::-1] if last < first else parts
+
+
+class _Judge:
+    """Compares ways of parting one region."""
+
+    def __init__(self, net: Net, looks: Looks, *, compare: bool) -> None:
+        self._net = net
+        self._looks = looks
+        self._compare = compare
+
+    def cost(self, division: Division) -> tuple[object, ...]:
+        """Less is better: many alike, many alike or mirrored, equal in size, few different, balanced, few, in order."""
+        parts = division.parts
+        alike, mirrored, different = self._repeats(parts)
+        unequal = len({self._area(part) for part in parts}) > 1
+        repeated = max(alike, mirrored) > 1
+        return (
+            -alike,
+            -mirrored,
+            unequal,
+            different if repeated else 0,
+            max(len(part) for part in parts),
+            len(parts),
+            min(division.way, 2),
+            self._late(parts) if division.way > 1 else (0, 0),
+            division.way,
+        )
+
+    def _area(self, part: Sequence[int]) -> object:
+        return sum(self._net.areas[patch] for patch in part)
+
+    def _late(self, parts: Parts) -> tuple[int, int]:
+        """Slanting lines: what is small and comes first in reading order is sewn first, so parted last."""
+        top, left = reading_place(self._net, min(parts, key=len))
+        return -top, -left
+
+    def _repeats(self, parts: Parts) -> tuple[int, int, int]:
+        """The most parts of several patches that are alike, the same with mirror images, and how many differ."""
+        if not self._compare:
+            return 1, 1, len(parts)
+        made = [part for part in parts if len(part) > 1]
+        measures = Counter(self._measure(part) for part in made)
+        twins = [part for part in made if measures[self._measure(part)] > 1]
+        if not twins:
+            return 1, 1, len(made)
+        looks = [self._looks.likeness(part) for part in twins]
+        turned = Counter(look.turned for look in looks)
+        either = Counter(look.either for look in looks)
+        return max(turned.values()), max(either.values()), len(turned) + len(made) - len(twins)
+
+    def _measure(self, part: Sequence[int]) -> tuple[int, object]:
+        return len(part), self._area(part)
+
+    def groupings(self, division: Division) -> Iterator[Division]:
+        """The division itself, and its bands taken together where that gives units that are made several times."""
+        yield division
+        count = len(division.parts)
+        if not self._compare or not 4 <= count <= MOST_BANDS_GROUPED:
+            return
+        plain = all(len(part) == 1 for part in division.parts)
+        for size in range(2, count // 2 + 1):
+            if count % size == 0:
+                grouped = _grouped(division, range(0, count + 1, size))
+                if self._is_worth(grouped, alone=plain):
+                    yield grouped
+        if not plain:
+            yield from self._windows(division)
+
+    def _is_worth(self, grouped: Division, *, alone: bool) -> bool:
+        alike, mirrored, _ = self._repeats(grouped.parts)
+        return alike == len(grouped.parts) if alone else max(alike, mirrored) > 1
+
+    def _windows(self, division: Division) -> Iterator[Division]:
+        """Every run of bands that comes again further on, taken together each time."""
+        count = len(division.parts)
+        for size in range(2, count // 2 + 1):
+            places: dict[tuple[int, object], list[int]] = defaultdict(list)
+            for start in range(count - size + 1):
+                window = [patch for part in division.parts[start : start + size] for patch in part]
+                places[self._measure(window)].append(start)
+            for starts in places.values():
+                apart = [starts[0]]
+                apart.extend(start for start in starts[1:] if start >= apart[-1] + size)
+                if len(apart) > 1:
+                    marks = {0, count, *range(count)} - {s + i for s in apart for i in range(1, size)}
+                    grouped = _grouped(division, sorted(marks))
+                    if self._is_worth(grouped, alone=False):
+                        yield grouped
+
+
+def _grouped(division: Division, marks: Sequence[int]) -> Division:
+    groups = [sorted(patch for part in division.parts[start:stop] for patch in part) for start, stop in pairwise(marks)]
+    return Division(groups, division.way)

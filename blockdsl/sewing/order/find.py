@@ -1,0 +1,168 @@
+"""From patches to an order of sewing: taken apart from the finished block down to single patches."""
+
+from __future__ import annotations
+
+from collections.abc import Set as AbstractSet
+
+from blockdsl.model import BlockDesign
+from blockdsl.sewing.order.alike import Looks, Match
+from blockdsl.sewing.order.assembly import Assembly, Unsewable
+from blockdsl.sewing.order.cuts import Cut
+from blockdsl.sewing.order.divide import choose_division
+from blockdsl.sewing.order.dress import dress
+from blockdsl.sewing.order.hard import part_the_hard_way
+from blockdsl.sewing.order.nesting import Nest, inside_out, nest_units, set_atoms
+from blockdsl.sewing.order.net import Net, make_net
+from blockdsl.sewing.order.region import Region, look_at, reading_place
+
+MOST_PATCHES_REMEMBERED = 800
+
+
+def find_order(design: BlockDesign) -> Assembly | Unsewable:
+    """How a maker would sew the block.
+
+    Shape:  a tree whose leaves are the block's patches. Units are followed where they can be sewn by themselves;
+            parts that look alike, turned or in the mirror, are sewn alike.
+    Exact:  every seam is a line that the patches' own corners give; no floats.
+    Errors: Unsewable with the patches that no seam parts, or those that overlap or leave a gap.
+    """
+    net = make_net(design)
+    if net.faulty:
+        return Unsewable(net.faulty)
+    if not design.patches:
+        return Unsewable(())
+    finder = _Finder(design, net)
+    whole = finder.find()
+    if finder.stuck:
+        return Unsewable(tuple(sorted(finder.stuck)))
+    return dress(net, whole)
+
+
+class _Finder:
+    """Takes regions apart; remembers every region it has taken apart by its look."""
+
+    def __init__(self, design: BlockDesign, net: Net) -> None:
+        self._net = net
+        self._looks = Looks(design, net)
+        self._nest = nest_units(design, net)
+        self._nests = {(nest.first, nest.stop): nest for nest in inside_out(self._nest)}
+        self._atom = list(range(len(design.patches)))
+        self._known: dict[int, Cut] = {}
+        self._corner = {place: corner for corner, place in enumerate(net.whole)}
+        self.stuck: set[int] = set()
+
+    def find(self) -> Cut:
+        """The whole block, units first, so that what looks like a unit elsewhere is sewn as the unit is."""
+        whole = Cut([])
+        for nest in inside_out(self._nest):
+            whole = Cut(list(range(nest.first, nest.stop)))
+            set_atoms(nest, self._atom)
+            self._take_apart(whole)
+        return whole
+
+    def _take_apart(self, whole: Cut) -> None:
+        """Fill in all parts. What is open at a place stays open for its parts: those come with their places."""
+        waiting: list[tuple[Cut, frozenset[int]]] = [(whole, frozenset())]
+        while waiting:
+            cut, opened = waiting.pop()
+            if len(cut.patches) == 1 or self._recall(cut, opened):
+                continue
+            self._part(cut, opened)
+            waiting.extend((part, opened | cut.opened) for part in reversed(cut.parts))
+
+    def _part(self, cut: Cut, opened: frozenset[int]) -> None:
+        region = self._seen(cut, opened)
+        division = choose_division(region, self._looks)
+        if division is None:
+            region = self._dissolved(cut, opened)
+            division = choose_division(region, self._looks)
+        if division is not None:
+            cut.parts = [Cut(part) for part in division.parts]
+            return
+        found = part_the_hard_way(region, self._looks)
+        if found is None:
+            self.stuck.update(cut.patches)
+            return
+        cut.opened, cut.bent = found.opened, found.bent
+        cut.parts = [Cut(part) for part in found.parts]
+
+    def _seen(self, cut: Cut, opened: AbstractSet[int]) -> Region:
+        """The region, after a unit that is all of it has been opened up."""
+        while True:
+            first, stop = cut.patches[0], cut.patches[-1] + 1
+            nest = self._nests.get((first, stop))
+            if nest is None or self._atom[first] != self._atom[stop - 1] or stop - first != len(cut.patches):
+                return look_at(self._net, cut.patches, self._atom, opened)
+            set_atoms(nest, self._atom)
+
+    # --- units that stand in the way ---------------------------------------------------------------
+
+    def _dissolved(self, cut: Cut, opened: AbstractSet[int]) -> Region:
+        """The region with as few units opened up as let a line lead across; as it was, when none does."""
+        units = self._units_in(cut)
+        for unit in units:
+            kept = self._atom[unit.first : unit.stop]
+            set_atoms(unit, self._atom)
+            region = look_at(self._net, cut.patches, self._atom, opened)
+            if choose_division(region, self._looks) is not None:
+                return region
+            self._atom[unit.first : unit.stop] = kept
+        before = list(self._atom)
+        while units:
+            for unit in units:
+                set_atoms(unit, self._atom)
+            region = look_at(self._net, cut.patches, self._atom, opened)
+            if choose_division(region, self._looks) is not None:
+                return region
+            units = self._units_in(cut)
+        self._atom[:] = before
+        return look_at(self._net, cut.patches, self._atom, opened)
+
+    def _units_in(self, cut: Cut) -> list[Nest]:
+        """The units that lie in the region and are kept whole so far."""
+        counts: dict[int, int] = {}
+        for patch in cut.patches:
+            counts[self._atom[patch]] = counts.get(self._atom[patch], 0) + 1
+        spans = ((first, first + count) for first, count in counts.items() if count > 1)
+        return [self._nests[span] for span in spans]
+
+    # --- what has been seen before -----------------------------------------------------------------
+
+    def _recall(self, cut: Cut, opened: AbstractSet[int]) -> bool:
+        """Take the region apart as one that looks like it; else remember it under its look."""
+        if len(cut.patches) > MOST_PATCHES_REMEMBERED or (opened and self._has_open_seam(cut, opened)):
+            return False
+        look = self._looks.likeness(cut.patches).either
+        known = self._known.setdefault(look, cut)
+        if known is cut:
+            return False
+        match = self._looks.match(known.patches, cut.patches)
+        if match is None:
+            return False
+        self._copy(known, cut, match)
+        return True
+
+    def _has_open_seam(self, cut: Cut, opened: AbstractSet[int]) -> bool:
+        inside = frozenset(cut.patches)
+        return any(self._net.left[side] in inside and self._net.right[side] in inside for side in opened)
+
+    def _copy(self, known: Cut, cut: Cut, match: Match) -> None:
+        pairs = [(known, cut)]
+        while pairs:
+            there, here = pairs.pop()
+            here.opened = frozenset(self._side_at(side, match) for side in there.opened)
+            here.bent = there.bent
+            here.parts = [Cut(sorted(match.patches[patch] for patch in part.patches)) for part in there.parts]
+            pairs.extend(zip(there.parts, here.parts, strict=True))
+            if not here.bent and here.parts and self._is_backwards(here):
+                here.parts.reverse()
+
+    def _is_backwards(self, cut: Cut) -> bool:
+        first, last = (reading_place(self._net, cut.parts[end].patches) for end in (0, -1))
+        return last < first
+
+    def _side_at(self, side: int, match: Match) -> int:
+        net = self._net
+        one, other = (self._corner[match.place(net.whole[end])] for end in (net.start[side], net.end[side]))
+        found = net.side_of.get((one, other))
+        return net.side_of[other, one] if found is None else found
