@@ -6,7 +6,7 @@ BIN := .venv/bin
 BOOK := library/demo/*.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book test check bench format clean libraries
+.PHONY: help book test check fuzz bench format clean libraries
 .DELETE_ON_ERROR:
 
 help:
@@ -14,6 +14,7 @@ help:
 	@echo "make test     make check, then every test"
 	@echo "make check    lint, layout, types and the order of the rooms"
 	@echo "make format   lay the Python files out anew"
+	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make bench    time the commands"
 	@echo "make clean    remove what was built, and .venv"
 
@@ -32,6 +33,9 @@ check: .venv/.installed
 
 format: .venv/.installed
 	@$(BIN)/ruff format --quiet
+
+fuzz: .venv/.installed libraries
+	@$(BIN)/python -m tests.fuzz.run
 
 bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/bench.py

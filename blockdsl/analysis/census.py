@@ -11,13 +11,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.analysis.grid import Grid
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Span
 from blockdsl.model import Filling
 from blockdsl.syntax import ast
 from blockdsl.units import SHAPES
 
-MOST_NESTING = 32
 MOST_PATCHES = 100_000
 MOST_UNITS = 100_000
 

@@ -12,6 +12,7 @@ from blockdsl.syntax import ast
 from blockdsl.syntax.parse import parse
 
 Named = ast.FabricDeclaration | ast.UnitDeclaration
+MOST_NESTING = 32
 VALUES = ("light", "medium", "dark")
 
 
@@ -73,6 +74,10 @@ def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, ch
 
 
 def _use(use: ast.Use, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
+    if len(chain) > MOST_NESTING:
+        problems.report("nesting-too-deep", use.span, help=f"files may use one another {MOST_NESTING} deep")
+        names.incomplete = True
+        return
     try:
         found = reader.library(use.path.text) if use.library else reader.used(use.path.text, chain[-1])
     except CannotRead as fault:

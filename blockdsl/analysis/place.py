@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
-from blockdsl.analysis.census import MOST_NESTING, MOST_PATCHES, MOST_UNITS, Census, Excess
+from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
 from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, lines_at, read_grid
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.polygon import translate
