@@ -154,7 +154,7 @@ class _FullDisk(io.RawIOBase):
     def writable(self) -> bool:
         return True
 
-    def write(self, data: object) -> int:
+    def write(self, _: object) -> int:
         raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
 
 
