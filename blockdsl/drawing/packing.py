@@ -38,13 +38,26 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """Where an item went: its page from 0, its top left corner in points, and whether it was turned."""
+    """Where an item went: its page from 0, its top left corner in points, and its quarter turns clockwise."""
 
     item: int
     page: int
     x_pt: float
     y_pt: float
-    turned: bool
+    turns: int
+
+    @property
+    def turned(self) -> bool:
+        """Whether it lies on its side."""
+        return self.turns % 2 == 1
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """The box of every page that may be filled, and what the first page's head takes of it."""
+
+    box: Box
+    head: Box | None = None
 
 
 def fits(size: Size | None, box: Box) -> bool:
@@ -52,20 +65,35 @@ def fits(size: Size | None, box: Box) -> bool:
     return size is not None and size[0] <= box.width_pt + _SLACK_PT and size[1] <= box.height_pt + _SLACK_PT
 
 
-def pack_fewest(items: Sequence[Item], first: Box, rest: Box, gap_pt: float) -> tuple[Place, ...]:
+def pack_fewest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place, ...]:
     """All items on as few pages as the method finds, turned only where that is needed or saves a page.
 
-    Units:  points; `first` is the room on the first page, `rest` on every other; `gap_pt` is left between two boxes.
+    Units:  points; `gap_pt` is left between two boxes, and between a box and the head.
     Errors: ValueError when an item fits an empty page neither way.
     """
-    stiff = [
-        Item(item.upright) if fits(item.upright, rest) or fits(item.upright, first) else Item(None, item.turned)
-        for item in items
-    ]
+    stiff = [Item(item.upright) if fits(item.upright, room.box) else Item(None, item.turned) for item in items]
     return min(
-        (pack(choice, first, rest, gap_pt, order) for choice in (stiff, items) for order in _orders(len(items))),
-        key=_pages,
+        (pack(choice, room, gap_pt, order) for choice in (stiff, items) for order in _orders(len(items))),
+        key=page_count,
     )
+
+
+def pack_shortest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place, ...]:
+    """All items on as short a piece of a roll as the method finds, turned where that makes it shorter."""
+    return min(
+        (pack(items, room, gap_pt, order) for order in _orders(len(items))),
+        key=lambda places: (page_count(places), lowest(items, places)),
+    )
+
+
+def lowest(items: Sequence[Item], places: Sequence[Place]) -> float:
+    """The y of the lowest edge of all that was placed, on whichever page."""
+    return max((place.y_pt + _height(items[place.item], place) for place in places), default=0.0)
+
+
+def _height(item: Item, place: Place) -> float:
+    size = item.turned if place.turned else item.upright
+    return size[1] if size is not None else 0.0
 
 
 def _orders(count: int) -> tuple[Order, ...]:
@@ -73,13 +101,16 @@ def _orders(count: int) -> tuple[Order, ...]:
     return _ORDERS if count <= _MANY else _ORDERS[:1]
 
 
-def _pages(places: Sequence[Place]) -> int:
+def page_count(places: Sequence[Place]) -> int:
+    """How many pages the places need."""
     return max((place.page for place in places), default=-1) + 1
 
 
-def pack(items: Sequence[Item], first: Box, rest: Box, gap_pt: float, order: Order) -> tuple[Place, ...]:
+def pack(items: Sequence[Item], room: Room, gap_pt: float, order: Order) -> tuple[Place, ...]:
     """Place the items, largest first, each on the earliest open page that has room; in the order of the items."""
-    pages: list[_Page] = [_Page(first, gap_pt)]
+    pages: list[_Page] = [_Page(room.box, gap_pt)]
+    if room.head is not None:
+        pages[0].take(room.head.x_pt, room.head.y_pt, (room.head.width_pt, room.head.height_pt))
     opened = 0
     places: list[Place] = []
     for number in sorted(range(len(items)), key=lambda i: (*_rank(items[i], order), i)):
@@ -90,14 +121,14 @@ def pack(items: Sequence[Item], first: Box, rest: Box, gap_pt: float, order: Ord
                 break
         else:
             index = len(pages)
-            pages.append(_Page(rest, gap_pt))
+            pages.append(_Page(room.box, gap_pt))
             found = pages[index].best(items[number])
             if found is None:
                 raise ValueError(f"a box of {items[number]} points does not fit the page")
             opened = max(opened, len(pages) - _OPEN_PAGES)
         x, y, size, turned = found
         pages[index].take(x, y, size)
-        places.append(Place(number, index, x, y, turned))
+        places.append(Place(number, index, x, y, int(turned)))
     return tuple(sorted(places, key=lambda place: place.item))
 
 

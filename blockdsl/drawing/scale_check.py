@@ -2,16 +2,19 @@
 
 A square of an inch shows that Letter was fitted to A4 as three hundredths of an inch, which is easily overlooked; the
 long bars show it as nearly a fifth. All lengths are exact: from the middle of one end stroke to the middle of the
-other, and so for the square's lines.
+other, and so for the square's lines. Each length is said in both units, for rulers of either kind: of a bar in
+centimetres the inches are those that come nearest, to a thirty-second (5 cm are 1 31/32 in to 0.0003 in, 15 cm are
+5 29/32 in to 0.0008 in, 20 cm are 7 7/8 in to 0.001 in).
 """
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
-from blockdsl.drawing.lengths import show_length
-from blockdsl.drawing.marks import Mark, Path, Text
+from blockdsl.drawing.lengths import show_length, show_measure
+from blockdsl.drawing.marks import Mark, Path, Text, Weight
 from blockdsl.drawing.template_marks import centred
 from blockdsl.drawing.theme import (
     BODY_PT,
@@ -25,6 +28,7 @@ from blockdsl.drawing.theme import (
     SMALL_PT,
     THIN_PT,
 )
+from blockdsl.drawing.tiling_clip import Dot
 from blockdsl.drawing.typeset import measure
 from blockdsl.facts.blockfacts import RulerUnit
 
@@ -34,11 +38,42 @@ INCH_BAR_PT: Final = 6 * POINTS_PER_INCH
 CENTIMETRE_BAR_PT: Final = 15 * POINTS_PER_CENTIMETRE
 ACTUAL_SIZE: Final = ("Print at actual size (100 %),", "not fit to page")
 
-# What each bar may measure, in sixteenths of an inch and in millimetres: from 94 % to 104 %.
-_INCH_READINGS: Final = tuple(Fraction(sixteenths, 16) for sixteenths in (90, 92, 93, 94, 95, 96, 97, 98, 100))
-_CENTIMETRE_READINGS: Final = tuple(Fraction(mm, 10) for mm in (141, 144, 146, 147, 149, 150, 151, 153, 156))
+_FIVE_CENTIMETRES: Final = show_measure(Fraction(63, 32), "in")
 _LABEL_PT: Final = 112.0
-_COLUMN_PT: Final = (CONTENT_WIDTH_PT - _LABEL_PT) / len(_INCH_READINGS)
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What a bar of a known length may measure; the lengths are in its unit. `other` is its length in the other."""
+
+    meant: int
+    unit: RulerUnit
+    readings: tuple[Fraction, ...]
+    other: str
+
+    @property
+    def title(self) -> str:
+        """`6 in`."""
+        return f"{self.meant} {self.unit}"
+
+
+# From 94 % to 104 %, in sixteenths of an inch and in millimetres: what a ruler shows.
+SIX_INCHES: Final = Reading(6, "in", tuple(Fraction(k, 16) for k in (90, 92, 93, 94, 95, 96, 97, 98, 100)), "15.24 cm")
+FIFTEEN_CENTIMETRES: Final = Reading(
+    15,
+    "cm",
+    tuple(Fraction(k, 10) for k in (141, 144, 146, 147, 149, 150, 151, 153, 156)),
+    show_measure(Fraction(189, 32), "in"),
+)
+EIGHT_INCHES: Final = Reading(
+    8, "in", tuple(Fraction(k, 16) for k in (120, 123, 124, 126, 127, 128, 129, 130, 133)), "20.32 cm"
+)
+TWENTY_CENTIMETRES: Final = Reading(
+    20,
+    "cm",
+    tuple(Fraction(k, 10) for k in (188, 192, 195, 197, 199, 200, 201, 203, 208)),
+    show_measure(Fraction(63, 8), "in"),
+)
 
 
 def square_and_bar(x: float, y: float) -> tuple[Mark, ...]:
@@ -49,25 +84,33 @@ def square_and_bar(x: float, y: float) -> tuple[Mark, ...]:
     bar_x, bar_y = x + side + 20.0, y + side - 20.0
     return (
         Path((square,), stroke=INK, stroke_width_pt=THIN_PT),
-        centred((middle, y + 24.0), "test square", SMALL_PT, colour=QUIET),
-        centred((middle, y + 37.0), "1 in", BODY_PT, "bold"),
-        centred((middle, y + 50.0), "each side", SMALL_PT, colour=QUIET),
+        centred((middle, y + 18.0), "test square", SMALL_PT, colour=QUIET),
+        centred((middle, y + 31.0), "1 in", BODY_PT, "bold"),
+        centred((middle, y + 43.0), "25.4 mm", BODY_PT),
+        centred((middle, y + 55.0), "each side", SMALL_PT, colour=QUIET),
         *(Text(bar_x, y + 7.0 + row * 12.0, words, BODY_PT, "bold") for row, words in enumerate(ACTUAL_SIZE)),
         *ruled_bar(bar_x, bar_y, SHORT_BAR_PT, 5),
-        centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), "5 cm", SMALL_PT, colour=QUIET),
+        centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), f"5 cm ({_FIVE_CENTIMETRES})", SMALL_PT, colour=QUIET),
     )
 
 
-def ruled_bar(x: float, y: float, length: float, parts: int) -> tuple[Path, Path]:
-    """A bar of that length with upright strokes at its ends and, shorter, at each part: the line, then the strokes."""
+def ruled_bar(x: float, y: float, length: float, parts: int, *, upright: bool = False) -> tuple[Path, Path]:
+    """A bar of that length with strokes across its ends and, shorter, at each part: the line, then the strokes.
+
+    It runs from (x, y) to the right, or downward when upright.
+    """
     strokes = []
     for number in range(parts + 1):
         reach = 6.0 if number in (0, parts) else 3.0
-        at = x + length * number / parts
-        strokes.append(((at, y - reach), (at, y + reach)))
+        at = length * number / parts
+        strokes.append(((at, -reach), (at, reach)))
+
+    def placed(line: tuple[Dot, Dot]) -> tuple[Dot, ...]:
+        return tuple((x + across, y + along) if upright else (x + along, y + across) for along, across in line)
+
     return (
-        Path((((x, y), (x + length, y)),), closed=False, stroke=INK, stroke_width_pt=THIN_PT),
-        Path(tuple(strokes), closed=False, stroke=INK, stroke_width_pt=THIN_PT),
+        Path((placed(((0.0, 0.0), (length, 0.0))),), closed=False, stroke=INK, stroke_width_pt=THIN_PT),
+        Path(tuple(placed(stroke) for stroke in strokes), closed=False, stroke=INK, stroke_width_pt=THIN_PT),
     )
 
 
@@ -77,31 +120,30 @@ LONG_BARS_HEIGHT_PT: Final = 112.0
 def long_bars(x: float, y: float) -> tuple[Mark, ...]:
     """The 6 in and 15 cm bars, each with its line of the table "it measures … / your scale was …"."""
     marks: list[Mark] = []
-    for title, length, parts, unit, readings, top in (
-        ("6 in", INCH_BAR_PT, 6, "in", _INCH_READINGS, y),
-        ("15 cm", CENTIMETRE_BAR_PT, 15, "cm", _CENTIMETRE_READINGS, y + LONG_BARS_HEIGHT_PT / 2),
+    for reading, length, parts, top in (
+        (SIX_INCHES, INCH_BAR_PT, 6, y),
+        (FIFTEEN_CENTIMETRES, CENTIMETRE_BAR_PT, 15, y + LONG_BARS_HEIGHT_PT / 2),
     ):
         marks += ruled_bar(x, top + 8.0, length, parts)
-        marks.append(Text(x + length + 10.0, top + 11.0, title, BODY_PT, "bold"))
-        marks += _readings(x, top + 27.0, title, "in" if unit == "in" else "cm", readings)
+        marks.append(Text(x + length + 10.0, top + 11.0, reading.title, BODY_PT, "bold"))
+        beside = x + length + 10.0 + measure(reading.title, BODY_PT, "bold") + 5.0
+        marks.append(Text(beside, top + 11.0, f"({reading.other})", SMALL_PT, colour=QUIET))
+        marks += reading_table(x, top + 27.0, reading)
     return tuple(marks)
 
 
-def _readings(x: float, y: float, title: str, unit: RulerUnit, readings: tuple[Fraction, ...]) -> list[Mark]:
-    """Two rows: what the bar measures, and the scale that this means."""
-    right = x + _LABEL_PT + _COLUMN_PT * len(readings)
+def reading_table(x: float, y: float, reading: Reading, width_pt: float = CONTENT_WIDTH_PT) -> list[Mark]:
+    """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
+    column = (width_pt - _LABEL_PT) / len(reading.readings)
     marks: list[Mark] = [
-        Text(x, y, f"{title} bar measured, {unit}", SMALL_PT, colour=QUIET),
+        Text(x, y, f"{reading.title} bar measured, {reading.unit}", SMALL_PT, colour=QUIET),
         Text(x, y + 13.0, "means your scale was", SMALL_PT, colour=QUIET),
-        Path((((x, y + 3.8), (right, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
+        Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
     ]
-    meant = 6 if unit == "in" else 15
-    for number, reading in enumerate(readings):
-        edge = x + _LABEL_PT + _COLUMN_PT * (number + 1)
-        exact = reading == meant
-        scale = "100 %" if exact else f"{float(reading) / meant * 100:.1f} %"
-        for words, row in ((show_length(reading, unit), y), (scale, y + 13.0)):
-            weight = "bold" if exact else "regular"
-            left = edge - measure(words, SMALL_PT, "bold" if exact else "regular")
-            marks.append(Text(left, row, words, SMALL_PT, "bold" if weight == "bold" else "regular"))
+    for number, length in enumerate(reading.readings):
+        edge = x + _LABEL_PT + column * (number + 1)
+        weight: Weight = "bold" if length == reading.meant else "regular"
+        scale = "100 %" if length == reading.meant else f"{float(length) / reading.meant * 100:.1f} %"
+        for words, row in ((show_length(length, reading.unit), y), (scale, y + 13.0)):
+            marks.append(Text(edge - measure(words, SMALL_PT, weight), row, words, SMALL_PT, weight))
     return marks

@@ -12,9 +12,9 @@ from blockdsl.drawing.flow import moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.template_marks import leader
 from blockdsl.drawing.templates_pattern import Pattern
-from blockdsl.drawing.templates_room import centroid, gaps
+from blockdsl.drawing.templates_room import box_ring, centroid, gaps
 from blockdsl.drawing.templates_words import letter_inside, set_words
-from blockdsl.drawing.theme import SMALL_PT
+from blockdsl.drawing.theme import SMALL_PT, Box
 from blockdsl.drawing.tiling_clip import Dot, Ring
 
 _AWAY_PT: Final = 14.0
@@ -26,11 +26,15 @@ _DOT_INSIDE_PT: Final = 5.0
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A template ready to be placed: the box that it takes with its words, and its marks from the box's corner."""
+    """A template ready to be placed: the box that it takes with its words, and its marks from the box's corner.
+
+    `rings` are what it takes of that box more closely: its outline, and its words with their leader.
+    """
 
     width_pt: float
     height_pt: float
     marks: tuple[Mark, ...]
+    rings: tuple[Ring, ...]
 
 
 def words_beside(pattern: Pattern, outlines: tuple[Mark, ...]) -> Drawn:
@@ -48,7 +52,10 @@ def _below(pattern: Pattern, shape: tuple[Mark, ...]) -> Drawn:
     top = pattern.height_pt + _AWAY_PT
     line = leader((end[1], top - _BEFORE_WORDS_PT), (end[1], end[0]))
     words = moved(block.marks, 0.0, top)
-    return Drawn(max(pattern.width_pt, block.width_pt), top + block.height_pt, (*shape, *line, *words))
+    said = box_ring(Box(0.0, top, block.width_pt, block.height_pt))
+    tie = ((end[1], top), (end[1], end[0]))
+    width = max(pattern.width_pt, block.width_pt)
+    return Drawn(width, top + block.height_pt, (*shape, *line, *words), (pattern.cutting, said, tie))
 
 
 def _at_right(pattern: Pattern, shape: tuple[Mark, ...]) -> Drawn:
@@ -57,9 +64,13 @@ def _at_right(pattern: Pattern, shape: tuple[Mark, ...]) -> Drawn:
     x = pattern.width_pt + _AWAY_PT
     end = _inside_right(pattern.cutting, pattern.height_pt / 2)
     line = leader((x - _BEFORE_WORDS_PT, end[1]), end)
+    down = (height - pattern.height_pt) / 2
     words = moved(block.marks, x, (height - block.height_pt) / 2)
-    drawn = moved((*shape, *line), 0.0, (height - pattern.height_pt) / 2)
-    return Drawn(x + block.width_pt, height, (*drawn, *words))
+    drawn = moved((*shape, *line), 0.0, down)
+    cutting = tuple((at, y + down) for at, y in pattern.cutting)
+    said = box_ring(Box(x, (height - block.height_pt) / 2, block.width_pt, block.height_pt))
+    tie = ((x, end[1] + down), (end[0], end[1] + down))
+    return Drawn(x + block.width_pt, height, (*drawn, *words), (cutting, said, tie))
 
 
 def _inside_right(ring: Ring, y: float) -> Dot:

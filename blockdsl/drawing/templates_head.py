@@ -27,7 +27,7 @@ _LEADING: Final = 1.32
 
 
 def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
-    """The marks of the head at the top of the box, and the y below which the templates may begin."""
+    """The marks of the head at the top of the box, and the y of the rule that ends it."""
     marks: list[Mark] = []
     y = box.y_pt + 15.0
     for row in wrap(facts.name, _TITLE_PT, "bold", box.width_pt)[:3]:
@@ -45,7 +45,7 @@ def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     if not facts.templates:
         marks.append(Text(box.x_pt, y + 24.0, "This block has no templates: the ruler cuts all its pieces.", BODY_PT))
-    return tuple(marks), y + 12.0
+    return tuple(marks), y
 
 
 def _subtitle(facts: BlockFacts) -> str:
@@ -92,8 +92,11 @@ def _list(marks: list[Mark], title: str, entries: tuple[str, ...], box: Box, *, 
 
 
 def contents(letters: Sequence[Sequence[str]], box: Box) -> tuple[Mark, ...]:
-    """Which template is on which page, in the box on the first page; left out when it needs more lines than fit."""
-    if not any(letters):
+    """Which template is on which page, in the box on the first page; left out when it needs more lines than fit.
+
+    A single page has no need of it.
+    """
+    if len(letters) == 1 or not any(letters):
         return ()
     tiles: dict[str, list[int]] = {}
     parts = []

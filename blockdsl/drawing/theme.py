@@ -6,6 +6,7 @@ keeps its order: ink, then grey words, then rules, then tints.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Final
 
@@ -38,24 +39,60 @@ CONTENT_WIDTH_PT: Final = 184 * POINTS_PER_MILLIMETRE
 CONTENT_HEIGHT_PT: Final = 254 * POINTS_PER_MILLIMETRE
 
 
+MARGIN_PT: Final = 12 * POINTS_PER_MILLIMETRE
+"""What a printer may need for itself at each edge of the paper, when the user does not say otherwise."""
+
+LONGEST_PAGE_PT: Final = 14_400.0
+"""The greatest length that a page of a PDF may have (200 in)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Paper:
-    """A sheet of paper, upright."""
+    """A sheet of paper, upright unless it was turned.
+
+    Of a roll the width alone is given: `height_pt` is then the shortest page, and templates make it longer.
+    """
 
     name: str
     title: str
     width_pt: float
     height_pt: float
+    roll: bool = False
 
     @property
     def content(self) -> Box:
         """184 × 254 mm in the middle: what prints on Letter and on A4 alike, so that all pages break the same."""
-        return Box(
-            (self.width_pt - CONTENT_WIDTH_PT) / 2,
-            (self.height_pt - CONTENT_HEIGHT_PT) / 2,
-            CONTENT_WIDTH_PT,
-            CONTENT_HEIGHT_PT,
-        )
+        width, height = CONTENT_WIDTH_PT, CONTENT_HEIGHT_PT
+        if self.width_pt > self.height_pt and not self.roll:
+            width, height = height, width
+        return Box((self.width_pt - width) / 2, (self.height_pt - height) / 2, width, height)
+
+    @property
+    def lying(self) -> Paper:
+        """The same paper with its long side across."""
+        return Paper(self.name, self.title, self.height_pt, self.width_pt)
+
+    def cut_at(self, height_pt: float) -> Paper:
+        """A roll's page of that length."""
+        return Paper(self.name, self.title, self.width_pt, height_pt, roll=True)
+
+    def printable(self, margin_pt: float = MARGIN_PT) -> Box:
+        """Where full-size templates may stand: the shared box on Letter and A4, else the paper less the margin.
+
+        Errors: ValueError when the margin is negative or leaves less than the shared box (Letter and A4 have no say).
+        """
+        if self.name in _SHARED:
+            return self.content
+        box = Box(margin_pt, margin_pt, self.width_pt - 2 * margin_pt, self.height_pt - 2 * margin_pt)
+        content = self.content
+        across, down = content.width_pt, content.height_pt
+        if margin_pt < 0 or box.width_pt < across - 1e-6 or (box.height_pt < down - 1e-6 and not self.roll):
+            millimetres = round(margin_pt / POINTS_PER_MILLIMETRE, 1)
+            raise ValueError(f"a margin of {millimetres:g} mm does not leave 184 × 254 mm of {self.title}")
+        return box
+
+
+_SHARED: Final = frozenset({"letter", "a4"})
 
 
 PAPERS: Final[dict[str, Paper]] = {
@@ -100,12 +137,24 @@ def span_pt(columns: int) -> float:
     return columns * COLUMN_PT + (columns - 1) * GUTTER_PT
 
 
-def paper_named(name: str) -> Paper:
-    """The paper of that name.
+_ROLL: Final = re.compile(r"roll (\d{1,4}(?:\.\d{1,3})?) ?(in|cm)")
+_SHORTEST_ROLL_PAGE_PT: Final = CONTENT_HEIGHT_PT + 2 * MARGIN_PT
 
-    Errors: ValueError for an unknown name (reported earlier, where the name is read).
+
+def paper_named(name: str) -> Paper:
+    """The paper of that name: one of `PAPERS`, or a copy shop's roll by its width, `roll 36 in`, `roll 90 cm`.
+
+    Errors: ValueError for an unknown name or a roll that is too narrow or too wide, in words for the user.
     """
-    paper = PAPERS.get(name.lower())
-    if paper is None:
-        raise ValueError(f"unknown paper {name!r}; known are {', '.join(PAPERS)}")
-    return paper
+    words = " ".join(name.lower().split())
+    paper = PAPERS.get(words)
+    if paper is not None:
+        return paper
+    roll = _ROLL.fullmatch(words)
+    if roll is None:
+        raise ValueError(f"unknown paper {name!r}; known are {', '.join(PAPERS)} and rolls such as 'roll 36 in'")
+    width_pt = float(roll[1]) * (POINTS_PER_INCH if roll[2] == "in" else POINTS_PER_CENTIMETRE)
+    if not CONTENT_WIDTH_PT + 2 * MARGIN_PT <= width_pt <= LONGEST_PAGE_PT:
+        raise ValueError(f"{words!r}: a roll is from 8.2 in (20.8 cm) to 200 in (508 cm) wide")
+    title = f"roll {float(roll[1]):g} {roll[2]} wide"
+    return Paper(f"roll {float(roll[1]):g} {roll[2]}", title, width_pt, _SHORTEST_ROLL_PAGE_PT, roll=True)

@@ -11,7 +11,7 @@ from math import cos, radians, sin
 import pytest
 from shapely.geometry import LineString, Polygon
 
-from blockdsl.drawing.marks import Document, Figure, Mark, Path, Text
+from blockdsl.drawing.marks import Anchor, Document, Figure, Mark, Path, Text
 from blockdsl.drawing.templates import template_pages
 from blockdsl.drawing.typeset import measure
 from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
@@ -20,10 +20,10 @@ from tests.unit.drawing.sample_templates import block_of, half_square, outline, 
 
 def flat(marks: Sequence[Mark]) -> Iterator[Path | Text]:
     for mark in marks:
-        if isinstance(mark, Figure):
-            yield from flat(mark.marks)
-        else:
+        if isinstance(mark, Path | Text):
             yield mark
+        elif not isinstance(mark, Anchor):
+            yield from flat(mark.marks)
 
 
 def texts(document: Document) -> list[str]:
@@ -58,9 +58,13 @@ def strained_block() -> BlockFacts:
     return replace(block, fabrics=fabrics)
 
 
-@pytest.fixture(params=["sample", "strained"])
+PAPERS = ("letter", "legal", "tabloid", "roll 24 in")
+
+
+@pytest.fixture(params=[(block, paper) for block in ("sample", "strained") for paper in PAPERS], ids=" on ".join)
 def document(request: pytest.FixtureRequest) -> Document:
-    return template_pages(sample_block() if request.param == "sample" else strained_block(), paper="letter")
+    block, paper = request.param
+    return template_pages(sample_block() if block == "sample" else strained_block(), paper=paper)
 
 
 def test_no_words_overlap_other_words(document: Document) -> None:
@@ -86,10 +90,14 @@ def test_no_line_runs_through_words(document: Document) -> None:
             assert not crossed, f"page {number}: a line runs through {text.text!r}"
 
 
-def test_all_marks_stay_on_the_part_of_the_page_that_every_printer_prints(document: Document) -> None:
-    # 184 × 254 mm in the middle of a Letter page of 612 × 792 pt; half a stroke may reach over.
-    left, top = (612 - 184 * 72 / 25.4) / 2 - 0.5, (792 - 254 * 72 / 25.4) / 2 - 0.5
-    printed = Polygon([(left, top), (612 - left, top), (612 - left, 792 - top), (left, 792 - top)])
+def test_all_marks_stay_on_the_part_of_the_page_that_its_printer_prints(document: Document) -> None:
+    # On Letter 184 × 254 mm in the middle of 612 × 792 pt; elsewhere all but 12 mm at each edge; half a stroke may
+    # reach over.
+    wide, tall = document.pages[0].width_pt, document.pages[0].height_pt
+    millimetre = 72 / 25.4
+    left, top = ((612 - 184 * millimetre) / 2, (792 - 254 * millimetre) / 2) if tall == 792 else (12 * millimetre,) * 2
+    left, top = left - 0.5, top - 0.5
+    printed = Polygon([(left, top), (wide - left, top), (wide - left, tall - top), (left, tall - top)])
     for page in document.pages:
         for mark in flat(page.marks):
             if isinstance(mark, Text):
@@ -143,7 +151,7 @@ def test_the_grain_arrow_of_a_square_on_point_runs_along_its_sides() -> None:
 
 def test_a_strip_too_narrow_for_its_words_says_at_the_foot_of_each_tile_what_it_is() -> None:
     half = Fraction(1, 2)
-    strip = template("W", "rectangle", (half, 9), outline((0, 0), (half, 0), (half, 9), (0, 9)))
+    strip = template("W", "rectangle", (half, 12), outline((0, 0), (half, 0), (half, 12), (0, 12)))
     words = texts(template_pages(block_of([strip]), paper="letter"))
     assert words.count("W") == 2
     assert sum(word.startswith("Rectangle · finished") for word in words) == 2
