@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from blockdsl.drawing.marks import Figure, Mark, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Path, Text
 from blockdsl.drawing.theme import Box
 
 
@@ -41,7 +41,12 @@ def _moved(mark: Mark, dx: float, dy: float) -> Mark:
         return Text(
             mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
         )
-    return Figure(mark.alternative, moved(mark.marks, dx, dy))
+    if isinstance(mark, Figure):
+        return Figure(mark.alternative, moved(mark.marks, dx, dy))
+    if isinstance(mark, Link):
+        inner = moved(mark.marks, dx, dy)
+        return Link(mark.target, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt, inner)
+    return Anchor(mark.name, mark.x_pt + dx, mark.y_pt + dy)
 
 
 def stacked(slices: Sequence[Slice]) -> tuple[float, tuple[Mark, ...]]:

@@ -6,6 +6,7 @@ Colours are `#rrggbb`. Text is already measured and broken: one mark is one run 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
 
@@ -45,7 +46,28 @@ class Figure:
     marks: tuple[Mark, ...]
 
 
-Mark = Path | Text | Figure
+@dataclass(frozen=True, slots=True)
+class Anchor:
+    """A place that links and bookmarks lead to; nothing is seen of it. Names are of ASCII letters, digits and `-`."""
+
+    name: str
+    x_pt: float
+    y_pt: float
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """Marks that lead to the anchor `target` of the same document when their box is clicked; on paper just marks."""
+
+    target: str
+    x_pt: float
+    y_pt: float
+    width_pt: float
+    height_pt: float
+    marks: tuple[Mark, ...]
+
+
+Mark = Path | Text | Figure | Link | Anchor
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,15 +80,40 @@ class Page:
 
 
 @dataclass(frozen=True, slots=True)
-class Document:
-    """A file's pages with what a PDF says about itself.
+class Bookmark:
+    """A line of a viewer's outline: its words, the page that it leads to, from 0, and the lines below it."""
 
-    `outline` are the bookmarks of a longer file: words and the page that they lead to, from 0.
+    words: str
+    page: int
+    inner: tuple[Bookmark, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PageLabels:
+    """From the page `first`, counted from 0, pages are called 1, 2, 3 … or i, ii, iii …; till the next such entry."""
+
+    first: int
+    style: Literal["decimal", "roman"]
+
+
+@dataclass(frozen=True, slots=True)
+class Publication:
+    """A file's pages with what a PDF says about itself. Pages may be made one after the other, as they are asked for.
+
+    `outline` are the bookmarks of a longer file; `labels` what a viewer calls its pages.
     """
 
     title: str
-    pages: tuple[Page, ...]
+    pages: Iterable[Page]
     language: str = "en"
     author: str = ""
     subject: str = ""
-    outline: tuple[tuple[str, int], ...] = ()
+    outline: tuple[Bookmark, ...] = ()
+    labels: tuple[PageLabels, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Document(Publication):
+    """A publication whose pages are all at hand."""
+
+    pages: tuple[Page, ...]

@@ -85,10 +85,10 @@ def runs(words: Sequence[tuple[str, Style]], x_pt: float, baseline_pt: float) ->
 
 def lines_of(text: str, width_pt: float, style: Style = BODY) -> list[str]:
     """The words broken into lines no wider than that."""
-    return [words for part in text.splitlines() or [""] for words in _filled(_together(part), width_pt, style)]
+    return [words for part in text.splitlines() or [""] for words in _filled(together(part), width_pt, style)]
 
 
-def _together(text: str) -> list[str]:
+def together(text: str) -> list[str]:
     """Words, a number with its fraction and its unit counted as one word: a line never ends between them."""
     return [word.replace(_JOIN, " ") for word in _MEASURE.sub(_JOIN, text).split()]
 

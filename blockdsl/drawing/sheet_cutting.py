@@ -56,30 +56,30 @@ def cutting_table(facts: BlockFacts) -> list[Slice]:
     head = table_head(layout.columns)
     aside = f"sizes in {'inches' if facts.unit == 'in' else 'centimetres'}, with seam allowance"
     slices = [heading("Cutting", aside=aside), head]
-    head_again = _continued(head)
+    again_head = head_again(head)
     for place, (fabric, cuts) in enumerate(groups):
         rows = [_row(facts, cut, layout, ruled=row > 0) for row, cut in enumerate(cuts)]
-        group = _group(fabric, sum(cut.count for cut in cuts))
-        again = _group(fabric, None)
-        whole = grouped(head_again, group, rows, again)
+        group = fabric_group(fabric, sum(cut.count for cut in cuts))
+        named_again = fabric_group(fabric, None)
+        whole = grouped(again_head, group, rows, named_again)
         slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
     return slices
 
 
-def _continued(head: Slice) -> Slice:
+def head_again(head: Slice) -> Slice:
     """The table's head as it is said again on a new page."""
     height, marks = stacked([continued("Cutting"), head])
     return Slice(height, marks, keep=True)
 
 
-def _sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
+def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
     sides = cut.cut[:1] if cut.piece == "square" else cut.cut
     return [show_length(side, facts.unit) for side in sides]
 
 
 def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
     """Narrow columns take what their words need, the sub-cut takes the rest; columns with no words are left out."""
-    axes, size_pt = lengths_axes([_sides(cut, facts) for cut in cuts], _BODY)
+    axes, size_pt = lengths_axes([cut_sides(cut, facts) for cut in cuts], _BODY)
     gap = 3 * STEP_PT
 
     def need(words: Sequence[str], head: str, style: Style) -> float:
@@ -118,7 +118,7 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
     return _Layout(columns, tuple(axes))
 
 
-def _group(fabric: FabricFacts, pieces: int | None) -> Slice:
+def fabric_group(fabric: FabricFacts, pieces: int | None) -> Slice:
     """A fabric's name beside its swatch, over its rows; without a count the name as it is said again on a new page."""
     height = 5.5 * STEP_PT
     box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
@@ -140,7 +140,7 @@ def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, *, ruled: bool) -> S
         tick_cell(_BODY),
         words_cell(str(cut.count), count, _NUMBER),
         words_cell(say_piece(cut), piece, _BODY),
-        lengths_cell(_sides(cut, facts), layout.axes, _BODY),
+        lengths_cell(cut_sides(cut, facts), layout.axes, _BODY),
         words_cell(say_subcut(cut), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
         words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,

@@ -42,10 +42,10 @@ _BEFORE_PT: Final = 3.5 * STEP_PT
 
 def sheet_head(facts: BlockFacts) -> list[Slice]:
     """Everything above the cutting table."""
-    return [_title(facts), _measures(facts), *_pictures(facts)]
+    return [title_of(facts), _measures(facts), *pictures_of(facts)]
 
 
-def _title(facts: BlockFacts) -> Slice:
+def title_of(facts: BlockFacts) -> Slice:
     """The name under a strong rule, smaller when it is long, cut at no length."""
     for size in _TITLE_SIZES_PT:
         style = Style(size, "bold", INK)
@@ -93,7 +93,7 @@ def _measure(name: str, value: str, more: str, width_pt: float) -> tuple[float, 
     return y, tuple(marks)
 
 
-def _pictures(facts: BlockFacts) -> list[Slice]:
+def pictures_of(facts: BlockFacts) -> list[Slice]:
     """The block in colour, its letters, the key of fabrics, arranged by the block's proportion."""
     ratio = to_float(facts.finished[0]) / to_float(facts.finished[1])
     if ratio >= _WIDE:

@@ -23,10 +23,10 @@ _HALF_COLUMNS: Final = 6
 
 def notes(facts: BlockFacts) -> list[Slice]:
     """The designer's notes, then the closing lines."""
-    return [*_designer_notes(facts.notes), _closing(facts)]
+    return [*designer_notes(facts.notes), _closing(facts)]
 
 
-def _designer_notes(texts: Sequence[str]) -> list[Slice]:
+def designer_notes(texts: Sequence[str]) -> list[Slice]:
     """A name beside its paragraphs, line by line so that long notes run over pages; nothing without notes."""
     slices: list[Slice] = []
     left = span_pt(_LEFT_COLUMNS) + GUTTER_PT

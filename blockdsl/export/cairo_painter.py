@@ -8,7 +8,7 @@ from itertools import groupby
 from math import radians
 from typing import Any
 
-from blockdsl.drawing.marks import Figure, Mark, Path, Text, Weight
+from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Path, Text, Weight
 from blockdsl.drawing.typeset import UNITS_PER_EM, Run, shape
 from blockdsl.export.cairo_library import font_face, load_cairo
 
@@ -41,6 +41,10 @@ class CairoPainter:
                     self._tagged_text(mark, within_figure=within_figure)
                 case Figure():
                     self._figure(mark, within_figure=within_figure)
+                case Link():
+                    self._link(mark, within_figure=within_figure)
+                case Anchor():
+                    self._anchor(mark, within_figure=within_figure)
 
     def _figure(self, figure: Figure, *, within_figure: bool) -> None:
         if self._tagged and not within_figure:
@@ -48,6 +52,21 @@ class CairoPainter:
         self.paint(figure.marks, within_figure=True)
         if self._tagged and not within_figure:
             self.context.tag_end("Figure")
+
+    def _link(self, link: Link, *, within_figure: bool) -> None:
+        """A tag of its own for the marks and the box that can be clicked. Its texts are read as the link."""
+        if not self._tagged or within_figure:
+            self.paint(link.marks, within_figure=within_figure)
+            return
+        box = " ".join(f"{side:.2f}" for side in (link.x_pt, link.y_pt, link.width_pt, link.height_pt))
+        self.context.tag_begin("Link", f"dest='{link.target}' rect=[{box}]")
+        self.paint(link.marks, within_figure=True)
+        self.context.tag_end("Link")
+
+    def _anchor(self, anchor: Anchor, *, within_figure: bool) -> None:
+        if self._tagged and not within_figure:
+            self.context.tag_begin("cairo.dest", f"name='{anchor.name}' x={anchor.x_pt:.2f} y={anchor.y_pt:.2f}")
+            self.context.tag_end("cairo.dest")
 
     def _path(self, path: Path) -> None:
         context = self.context

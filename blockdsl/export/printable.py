@@ -10,12 +10,13 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.drawing.marks import Figure, Mark, Page, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Page, Path, Text
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""
 
 _FORBIDDEN: Final = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]")
+_NAME: Final = re.compile(r"[A-Za-z0-9-]+")
 _COLOUR: Final = re.compile(r"#[0-9a-f]{6}", re.IGNORECASE)
 
 
@@ -60,6 +61,20 @@ def _check_marks(marks: Iterable[Mark]) -> None:
             case Figure():
                 check_text(mark.alternative)
                 _check_marks(mark.marks)
+            case Link():
+                _check_name(mark.target)
+                _check_numbers((mark.x_pt, mark.y_pt, mark.width_pt, mark.height_pt))
+                _check_marks(mark.marks)
+            case Anchor():
+                _check_name(mark.name)
+                _check_numbers((mark.x_pt, mark.y_pt))
+
+
+def _check_name(name: str) -> None:
+    """The name of an anchor stands between quotation marks in a file of its own rules."""
+    if not _NAME.fullmatch(name):
+        message = f"{name!r} as an anchor: its name must be of letters, digits and hyphens"
+        raise Unprintable(message)
 
 
 def _check_path(path: Path) -> None:

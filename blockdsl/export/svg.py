@@ -10,7 +10,7 @@ from svgwrite.container import Group, Style
 from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
-from blockdsl.drawing.marks import Figure, Mark, Page, Path, Text, Weight
+from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Page, Path, Text, Weight
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 
@@ -37,7 +37,7 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
     faces = font_faces(_letters(page.marks))
     if faces:
         drawing.defs.add(Style(f"{faces}text{{font-family:{FAMILY},sans-serif;font-kerning:normal;white-space:pre}}"))
-    for mark in page.marks:
+    for mark in _seen(page.marks):
         drawing.add(_element(mark))
     tree = drawing.get_xml()
     for unused in ("xmlns:ev", "xmlns:xlink"):  # svgwrite always names them; we have neither events nor links
@@ -45,7 +45,19 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
     return f'<?xml version="1.0" encoding="utf-8"?>\n{etree.tostring(tree, encoding="unicode")}\n'.encode()
 
 
-def _element(mark: Mark) -> BaseElement:
+def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure]:
+    """What can be seen: a drawing is one page, and links within it lead nowhere."""
+    for mark in marks:
+        match mark:
+            case Link():
+                yield from _seen(mark.marks)
+            case Anchor():
+                pass
+            case _:
+                yield mark
+
+
+def _element(mark: Path | Text | Figure) -> BaseElement:
     match mark:
         case Path():
             return _path(mark)
@@ -54,7 +66,7 @@ def _element(mark: Mark) -> BaseElement:
         case Figure():
             group = Group(debug=False, role="img")
             group.set_desc(mark.alternative)
-            for inner in mark.marks:
+            for inner in _seen(mark.marks):
                 group.add(_element(inner))
             return group
 
@@ -108,7 +120,7 @@ def _letters(marks: Iterable[Mark]) -> dict[Weight, set[str]]:
 
 
 def _texts(marks: Iterable[Mark]) -> Iterator[Text]:
-    for mark in marks:
+    for mark in _seen(marks):
         if isinstance(mark, Text):
             yield mark
         elif isinstance(mark, Figure):
