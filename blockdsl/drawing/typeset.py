@@ -77,7 +77,8 @@ def _shape_run(text: str, weight: Weight, right_to_left: bool, x: int) -> tuple[
     buffer.direction = "rtl" if right_to_left else "ltr"
     buffer.language = "en"  # otherwise the machine's own language would choose the letter forms
     buffer.guess_segment_properties()
-    uharfbuzz.shape(_font(weight), buffer)
+    # No joined fi and fl: readers would take them out of the page as one letter, and a search for "finished" fail.
+    uharfbuzz.shape(_font(weight), buffer, {"liga": False})
     swap = {} if text.isascii() else _fraction_figures(weight)
     glyphs = []
     for info, place in zip(buffer.glyph_infos, buffer.glyph_positions, strict=True):
