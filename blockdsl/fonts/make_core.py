@@ -20,7 +20,7 @@ from fontTools.ttLib import TTFont
 from blockdsl.fonts import CORE_RANGES, FontWeight, font_bytes
 
 CORE_NAME: Final = "Blockdsl Core"
-FEATURES: Final = ["kern", "liga", "calt", "ccmp", "locl", "mark", "mkmk", "rlig"]
+FEATURES: Final = ["kern", "calt", "ccmp", "locl", "mark", "mkmk", "rlig"]
 
 
 def core_subset(weight: FontWeight) -> bytes:
