@@ -19,16 +19,23 @@ from blockdsl.sewing.order.assembly import (
     walk,
 )
 from blockdsl.sewing.order.find import find_order
+from blockdsl.sewing.order.rebuild import rebuild
+from blockdsl.sewing.order.subunits import PartOf, SubUnit, SubUnitPlace, subunits
 
 __all__ = [
     "Assembly",
     "Joined",
+    "PartOf",
     "Piece",
     "SeamCount",
     "SeamKind",
     "SeamLine",
+    "SubUnit",
+    "SubUnitPlace",
     "Unsewable",
     "count_seams",
     "find_order",
+    "rebuild",
+    "subunits",
     "walk",
 ]

@@ -44,20 +44,15 @@ def divisions(region: Region) -> Iterator[Division]:
     by_way: dict[int, list[Sides]] = defaultdict(list)
     for chord in chords(region):
         by_way[net.way[chord[0]]].append(chord)
-    touched = Counter(corner for lines in by_way.values() for chord in lines for corner in _ends(net, chord))
     for way, lines in sorted(by_way.items()):
         bands = _bands(region, lines)
-        if bands and way > 1 and _corners_apart(net, bands, lines, touched):
+        if bands and way > 1 and _corners_apart(region, bands, lines):
             bands = None
         if bands:
             yield Division(_in_reading_order(net, bands), way)
         else:
             for chord in lines:
                 yield Division(_in_reading_order(net, flood(region, frozenset(chord))), way)
-
-
-def _ends(net: Net, chord: Sides) -> tuple[int, int]:
-    return net.start[chord[0]], net.end[chord[-1]]
 
 
 def _bands(region: Region, lines: Sequence[Sides]) -> Parts | None:
@@ -88,11 +83,23 @@ def _backwards(region: Region, lines: Sequence[Sides], parts: Parts, part_of: di
     return [parts[number] for number in order] if len(set(order)) == len(parts) else None
 
 
-def _corners_apart(net: Net, bands: Parts, lines: Sequence[Sides], touched: Counter[int]) -> bool:
-    """Two small triangles cut off opposite corners, touching no others: a snowball, not a square in a square."""
-    if len(lines) != 2 or any(touched[corner] > 1 for chord in lines for corner in _ends(net, chord)):
+def _corners_apart(region: Region, bands: Parts, lines: Sequence[Sides]) -> bool:
+    """Two small triangles cut off the corners of something larger: a snowball, not a square in a square.
+
+    There the outline goes straight on where the cut meets it; and no other cut comes to the same place.
+    """
+    net = region.net
+    if len(lines) != 2 or any(len(band) > 1 or len(net.rings[band[0]]) > 3 for band in (bands[0], bands[-1])):
         return False
-    return all(len(band) == 1 and len(net.rings[band[0]]) == 3 for band in (bands[0], bands[-1]))
+    ends = {corner for chord in lines for corner in (net.start[chord[0]], net.end[chord[-1]])}
+    outline: dict[int, set[int]] = {corner: set() for corner in ends}
+    meeting: dict[int, set[int]] = {corner: set() for corner in ends}
+    for patch in region.patches:
+        for side in net.sides[patch]:
+            within = net.left[side] in region.inside and net.right[side] in region.inside
+            for corner in ends & {net.start[side], net.end[side]}:
+                (meeting if within else outline)[corner].add(net.line[side])
+    return all(len(outline[corner]) == 1 and len(meeting[corner]) == 1 for corner in ends)
 
 
 def _in_reading_order(net: Net, parts: Parts) -> Parts:
@@ -109,18 +116,17 @@ class _Judge:
         self._compare = compare
 
     def cost(self, division: Division) -> tuple[object, ...]:
-        """Less is better: many alike, many alike or mirrored, equal in size, few different, balanced, few, in order."""
+        """Less is better: many alike, equal in size, few different or else balanced, few, mirrored, in order."""
         parts = division.parts
         alike, mirrored, different = self._repeats(parts)
         unequal = len({self._area(part) for part in parts}) > 1
-        repeated = max(alike, mirrored) > 1
         return (
             -alike,
-            -mirrored,
             unequal,
-            different if repeated else 0,
-            max(len(part) for part in parts),
+            different if alike > 1 else 0,
+            max(len(part) for part in parts) if unequal else 0,
             len(parts),
+            -mirrored,
             min(division.way, 2),
             self._late(parts) if division.way > 1 else (0, 0),
             division.way,
@@ -161,14 +167,11 @@ class _Judge:
         for size in range(2, count // 2 + 1):
             if count % size == 0:
                 grouped = _grouped(division, range(0, count + 1, size))
-                if self._is_worth(grouped, alone=plain):
+                alike = self._repeats(grouped.parts)[0]
+                if alike == len(grouped.parts) or (alike > 1 and not plain):
                     yield grouped
         if not plain:
             yield from self._windows(division)
-
-    def _is_worth(self, grouped: Division, *, alone: bool) -> bool:
-        alike, mirrored, _ = self._repeats(grouped.parts)
-        return alike == len(grouped.parts) if alone else max(alike, mirrored) > 1
 
     def _windows(self, division: Division) -> Iterator[Division]:
         """Every run of bands that comes again further on, taken together each time."""
@@ -184,7 +187,7 @@ class _Judge:
                 if len(apart) > 1:
                     marks = {0, count, *range(count)} - {s + i for s in apart for i in range(1, size)}
                     grouped = _grouped(division, sorted(marks))
-                    if self._is_worth(grouped, alone=False):
+                    if self._repeats(grouped.parts)[0] > 1:
                         yield grouped
 
 

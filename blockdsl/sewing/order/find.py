@@ -48,6 +48,7 @@ class _Finder:
         self._nests = {(nest.first, nest.stop): nest for nest in inside_out(self._nest)}
         self._atom = list(range(len(design.patches)))
         self._known: dict[int, Cut] = {}
+        self._measured: dict[tuple[int, object], Cut | None] = {}
         self._corner = {place: corner for corner, place in enumerate(net.whole)}
         self.stuck: set[int] = set()
 
@@ -132,8 +133,7 @@ class _Finder:
         """Take the region apart as one that looks like it; else remember it under its look."""
         if len(cut.patches) > MOST_PATCHES_REMEMBERED or (opened and self._has_open_seam(cut, opened)):
             return False
-        look = self._looks.likeness(cut.patches).either
-        known = self._known.setdefault(look, cut)
+        known = self._first_like(cut)
         if known is cut:
             return False
         match = self._looks.match(known.patches, cut.patches)
@@ -141,6 +141,17 @@ class _Finder:
             return False
         self._copy(known, cut, match)
         return True
+
+    def _first_like(self, cut: Cut) -> Cut:
+        """The first region seen that looks like this one; looks are asked only of regions of one measure."""
+        measure = len(cut.patches), sum(self._net.areas[patch] for patch in cut.patches)
+        lone = self._measured.setdefault(measure, cut)
+        if lone is cut:
+            return cut
+        if lone is not None:
+            self._measured[measure] = None
+            self._known[self._looks.likeness(lone.patches).either] = lone
+        return self._known.setdefault(self._looks.likeness(cut.patches).either, cut)
 
     def _has_open_seam(self, cut: Cut, opened: AbstractSet[int]) -> bool:
         inside = frozenset(cut.patches)

@@ -28,7 +28,8 @@ class Net:
     is the right hand of one who walks from start to end. `line` and `way`: its line and the line's direction,
     0 level, 1 upright, more for slanting ones. `side_of`: a side by its start and end.
     `sides`, `rings`: for each patch its sides, and its corners clockwise. `boxes`: for each patch (left, top, right,
-    bottom) as ranks in `across` and `down`, the different places of all corners; `ranks` the same for each corner.
+    bottom) as ranks in `across` and `down`, the different places of all corners (as lengths `exact_across`,
+    `exact_down`); `ranks` the same for each corner.
     `areas` can be added and compared (twice the area where `is_whole`).
     `faulty`: patches that overlap or leave a gap; then nothing else may be relied on.
     """
@@ -45,6 +46,8 @@ class Net:
     boxes: Sequence[tuple[int, int, int, int]]
     across: Sequence[int]
     down: Sequence[int]
+    exact_across: Sequence[Exact]
+    exact_down: Sequence[Exact]
     areas: Sequence[Exact | int]
     is_whole: bool
     rings: Sequence[Sequence[int]]
@@ -97,6 +100,10 @@ class _Maker:
         value = {place[axis]: point[axis] for place, point in zip(self._whole, self._points, strict=True)}
         return sorted(places, key=value.__getitem__)
 
+    def _exact(self, axis: int, places: Sequence[int]) -> list[Exact]:
+        value = {place[axis]: point[axis] for place, point in zip(self._whole, self._points, strict=True)}
+        return [value[place] for place in places]
+
     def net(self) -> Net:
         for patch, ring in enumerate(self._rings):
             before = ring[-1]
@@ -125,6 +132,8 @@ class _Maker:
             boxes=boxes,
             across=self._across,
             down=self._down,
+            exact_across=self._exact(0, self._across),
+            exact_down=self._exact(1, self._down),
             areas=areas,
             is_whole=self._numbers.scale > 0,
             rings=self._rings,
