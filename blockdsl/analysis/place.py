@@ -365,6 +365,10 @@ def _turned_place(unit: UnitPlace, width: Exact, height: Exact, symmetry: Symmet
 def _put(layout: Layout, dx: Exact, dy: Exact, patches: list[Patch], units: list[UnitPlace]) -> None:
     """Add a layout to what is laid already, moved to its place."""
     before = len(patches)
+    if not (dx or dy or before):  # the first cell lies where it was laid out
+        patches.extend(layout.patches)
+        units.extend(layout.units)
+        return
     patches.extend(Patch(patch.fabric, translate(patch.outline, dx, dy)) for patch in layout.patches)
     units.extend(
         replace(unit, x=unit.x + dx, y=unit.y + dy, first=unit.first + before, stop=unit.stop + before)

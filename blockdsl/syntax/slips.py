@@ -57,7 +57,9 @@ class _Stop:
 
     @property
     def usage(self) -> str:
-        return f"it is written {LINE_KINDS[self.keyword].usage}"
+        kind = LINE_KINDS.get(self.keyword)
+        # A quilt cannot be declared yet, but a book may name one.
+        return f"it is written {kind.usage}" if kind else 'it is written `quilt "Breakwater"`'
 
     def slip(self, code: str, advice: str | None = None, *, length: int | None = None, **values: object) -> Slip:
         """A slip at the place where reading stopped."""

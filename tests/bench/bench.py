@@ -1,54 +1,150 @@
-"""How long the commands take, start to finish, as someone at the keyboard feels it: `make bench`.
+"""How long things take, and how that grows: `make bench`.
 
-Each line is the best and the middle of five runs of the whole command, Python's own start included.
-Nothing is judged here: look at it before and after a change that may be slow.
+Each line gives the best and the middle of some runs, the target, and the best as a multiple of one fixed loop of
+fractions timed just before: that ratio can be compared between machines, the seconds cannot. Nothing is judged here.
 """
 
+from __future__ import annotations
+
+import gc
+import resource
 import statistics
 import subprocess
 import sys
 import tempfile
 import time
+from collections.abc import Callable
+from fractions import Fraction
 from pathlib import Path
+
+from blockdsl.analysis import FileReader, TextReader, analyse
+from blockdsl.analysis.reading import Reader
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.drawing.sheet import block_sheet
+from blockdsl.export.pdf import write_pdf
+from blockdsl.export.svg import write_svg
+from blockdsl.facts import FileFacts, collect_facts, facts_json
 
 ROOT = Path(__file__).resolve().parents[2]
 COMMAND = str(Path(sys.executable).parent / "blockdsl")
-RUNS = 5
+EXAMPLE = ROOT / "library" / "demo" / "harbour-light.block"
+GRIDS = (50, 100, 200)
+IN_CHILD = "--grid"
 
 
-def large_block(cells: int) -> str:
-    """A block of `cells` × `cells` squares in two fabrics."""
-    row = "  row " + "light dark " * (cells // 2)
-    fabrics = 'fabric light "Light" #eeeeee\nfabric dark "Dark" #333333\n'
-    return f'{fabrics}\nblock "Large"\n  size {cells} in\n' + "\n".join([row] * cells) + "\n"
-
-
-def seconds(arguments: list[str]) -> float:
-    """Time of one run, whatever its outcome."""
+def reference() -> float:
+    """Seconds of a fixed piece of exact arithmetic."""
     start = time.perf_counter()
-    subprocess.run([COMMAND, *arguments], capture_output=True, check=False)
+    total = Fraction(0)
+    for number in range(1, 10_001):
+        total += Fraction(number % 7, number % 12 + 1)
     return time.perf_counter() - start
 
 
-def main() -> None:
-    """Print one line for each command."""
-    demo = [str(path) for path in sorted((ROOT / "library" / "demo").glob("*.block"))]
+def timed(job: Callable[[], object], runs: int) -> list[float]:
+    """Seconds of each run, after one that is not counted."""
+    job()
+    found = []
+    for _ in range(runs):
+        start = time.perf_counter()
+        job()
+        found.append(time.perf_counter() - start)
+    return found
+
+
+def show(name: str, seconds: list[float], target: float | None = None) -> None:
+    """One line of the table."""
+    unit = min(reference() for _ in range(5))
+    best, middle = min(seconds), statistics.median(seconds)
+    wanted = f"{target * 1000:8.0f}" if target else " " * 8
+    print(f"{name:44} {best * 1000:9.1f} {middle * 1000:9.1f} {wanted} {best / unit:9.2f}", flush=True)
+
+
+def worked(source: Source, reader: Reader) -> tuple[FileFacts, Problems]:
+    """A text worked through to its facts."""
+    problems = Problems()
+    return collect_facts(analyse(source, reader, problems), problems), problems
+
+
+def checkerboard(across: int) -> str:
+    """A block of `across` × `across` squares in two fabrics."""
+    row = "  row " + "light dark " * (across // 2)
+    fabrics = 'fabric light "Light" #eeeeee\nfabric dark "Dark" #333333\n'
+    return f'{fabrics}\nblock "Large"\n  size {across} in\n' + "\n".join([row] * across) + "\n"
+
+
+def in_child(across: int) -> None:
+    """Check one large block in this process, and say how long that took and how much memory it had at most."""
+    source = Source("large.block", checkerboard(across))
+    worked(Source("small.block", checkerboard(2)), TextReader())
+    gc.disable()  # as the commands do
+    start = time.perf_counter()
+    facts, _ = worked(source, TextReader())
+    seconds = time.perf_counter() - start
+    # Kilobytes, except on a Mac, where they are bytes.
+    peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1 << 20 if sys.platform == "darwin" else 1 << 10)
+    print(seconds, peak, len(facts.blocks[0].placed))
+
+
+def growth() -> None:
+    """Blocks of more and more patches, each in a process of its own."""
+    before: float | None = None
+    for across in GRIDS:
+        runs, peak = [], 0.0
+        for _ in range(3):
+            command = [sys.executable, __file__, IN_CHILD, str(across)]
+            said = subprocess.run(command, capture_output=True, check=True, text=True).stdout.split()
+            runs.append(float(said[0]))
+            peak = float(said[1])
+        show(f"{across * across:,} patches checked ({peak:.0f} MB)", runs, 2.0 if across == GRIDS[-1] else None)
+        if before is not None:
+            print(f"{'    times as long for 4 times the patches':44} {min(runs) / before:9.1f}")
+        before = min(runs)
+
+
+def one_block() -> None:
+    """The usual block in a process that is warm, as an editor would have it."""
+    source, reader = Source(str(EXAMPLE), EXAMPLE.read_text("utf-8")), FileReader(ROOT)
+    facts = worked(source, reader)[0].blocks[0]
+    show("facts of one block", timed(lambda: facts_json(*worked(source, reader)), 40), 0.005)
+    sheet = block_sheet(facts)
+    show(
+        f"its sheet as SVG ({len(sheet.pages)} pages)",
+        timed(lambda: [write_svg(page, title=sheet.title) for page in block_sheet(facts).pages], 20),
+        0.020,
+    )
+    show("its sheet as PDF", timed(lambda: write_pdf(block_sheet(facts)), 20), 0.150)
+
+
+def commands() -> None:
+    """Whole commands, Python's own start included, as someone at the keyboard feels them."""
+    library = [str(path) for path in sorted((ROOT / "library").rglob("*.block"))]
+    demo = [path for path in library if "demo" in path]
+
+    def run(*arguments: str) -> Callable[[], object]:
+        return lambda: subprocess.run([COMMAND, *arguments], capture_output=True, check=False)
+
     with tempfile.TemporaryDirectory() as folder:
         large = Path(folder) / "large.block"
-        large.write_text(large_block(100), encoding="utf-8")
-        jobs = {
-            "help": ["--help"],
-            "check, one block": ["check", *demo[:1]],
-            "check, the demo": ["check", *demo],
-            "check, 100 x 100 squares": ["check", str(large)],
-            "facts, one block": ["facts", *demo[:1]],
-            "build, one block": ["build", *demo[:1], "-o", folder],
-            "build, the demo": ["build", *demo, "-o", folder],
-        }
-        print(f"{'command':26} {'best':>8} {'middle':>8}")
-        for name, arguments in jobs.items():
-            runs = [seconds(arguments) for _ in range(RUNS)]
-            print(f"{name:26} {min(runs):7.3f}s {statistics.median(runs):7.3f}s")
+        large.write_text(checkerboard(200), encoding="utf-8")
+        show("blockdsl --help", timed(run("--help"), 3))
+        show("blockdsl facts, one file", timed(run("facts", str(EXAMPLE)), 3))
+        show(f"blockdsl check, the library ({len(library)} files)", timed(run("check", *library), 3), 1.0)
+        show("blockdsl check, 40,000 patches", timed(run("check", str(large)), 3), 2.0)
+        show("blockdsl build, one file", timed(run("build", str(EXAMPLE), "-o", folder), 3))
+        show("blockdsl build, the demo", timed(run("build", *demo, "-o", folder), 3))
+
+
+def main() -> None:
+    """Print the table."""
+    if IN_CHILD in sys.argv:
+        in_child(int(sys.argv[-1]))
+        return
+    print(f"{'':44} {'best ms':>9} {'middle':>9} {'target':>8} {'in loops':>9}")
+    show("the loop of fractions", timed(reference, 20))
+    one_block()
+    growth()
+    commands()
 
 
 if __name__ == "__main__":

@@ -164,3 +164,9 @@ def test_reading_stops_after_100_slips() -> None:
 def test_a_message_never_repeats_a_whole_long_line() -> None:
     slip = slip_in("row " + "[" * 5000)
     assert len(slip.message) < 200
+
+
+def test_a_slip_in_the_name_of_a_quilt_in_a_book_says_how_it_is_written() -> None:
+    slip = slips_in('book "Sampler"\n  quilt "Shore" by moonlight\nunit t = square fog\n')[0]
+    assert slip.code == "word-unexpected"
+    assert '`quilt "Breakwater"`' in str(slip.help)
