@@ -6,7 +6,7 @@ BIN := .venv/bin
 BOOK := library/demo/*.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book test check fuzz bench format clean libraries
+.PHONY: help book test check fuzz bench format clean libraries judges
 .DELETE_ON_ERROR:
 
 help:
@@ -21,7 +21,7 @@ help:
 book: .venv/.installed libraries
 	@$(BIN)/blockdsl build $(BOOK) -o out --book out/harbour-sampler.pdf --title "A Harbour Sampler"
 
-test: check libraries
+test: check libraries judges
 	@$(BIN)/pytest --quiet
 
 check: .venv/.installed
@@ -48,6 +48,10 @@ bench: .venv/.installed libraries
 # Asked each time: it takes a twentieth of a second, and a stamp could outlive the library.
 libraries: .venv/.installed
 	@.ci/system-libraries $(BIN)/python
+
+# The programs that the tests open every PDF with.
+judges: .venv/.installed
+	@.ci/system-libraries $(BIN)/python judges
 
 clean:
 	@find out -mindepth 1 ! -name README.md -delete

@@ -2,8 +2,8 @@
 
 Tiles stand in rows and columns. A tile's *window* is what it shows; its *core* is the part that is its own: the
 middle of each overlap is a join line, and the cores, which meet there, cover the template exactly once. A tile is
-printed only when the template reaches into its core. Each join of two printed tiles has two marks at places of the
-template that both windows show; lengths are points in the template's own coordinates.
+printed only when the template reaches into its core. Each join of two printed tiles has two marks, a long one more, at
+places of the template that both windows show; lengths are points in the template's own coordinates.
 """
 
 from __future__ import annotations
@@ -25,6 +25,9 @@ MARK_ACROSS_PT: Final = 20.0
 _FROM_CORNER_PT: Final = 26.0
 _LETTERS: Final = "abcdefghjkmnpqrstuvwxyz"  # without i, l and o, which look like figures
 _CHOICES: Final = 24
+
+# About how far apart the marks of a long join are: two marks for every tile of a sheet up to Legal, more on rolls.
+_APART_PT: Final = 400.0
 _LEAST_AREA_PT2: Final = 1e-3
 
 
@@ -121,14 +124,16 @@ def _reaches(outline: Ring, candidate: Tile) -> bool:
 def _joins(outlines: Sequence[Ring], tiles: Sequence[Tile]) -> tuple[Join, ...]:
     places = {(tile.row, tile.column): number for number, tile in enumerate(tiles)}
     joins: list[Join] = []
+    used = 0
     for number, own in enumerate(tiles):
         for upright, neighbour in ((True, (own.row, own.column + 1)), (False, (own.row + 1, own.column))):
             other = places.get(neighbour)
             if other is None or not _crosses(outlines[0], own.core, upright):
                 continue
             at = own.core.right_pt if upright else own.core.bottom_pt
-            letters = (_letter(2 * len(joins)), _letter(2 * len(joins) + 1))
-            joins.append(Join(number, other, upright, at, _marks(outlines, own.core, upright, letters)))
+            marks = _marks(outlines, own.core, upright, used)
+            used += len(marks)
+            joins.append(Join(number, other, upright, at, marks))
     return tuple(joins)
 
 
@@ -142,19 +147,26 @@ def _crosses(outline: Ring, core: Box, upright: bool) -> bool:
     return abs(area(clip_ring(outline, band))) > _LEAST_AREA_PT2
 
 
-def _marks(outlines: Sequence[Ring], core: Box, upright: bool, letters: tuple[str, str]) -> tuple[Mark, ...]:
-    """Two marks as far apart as the join allows, each clear of the outlines where that is possible."""
+def _marks(outlines: Sequence[Ring], core: Box, upright: bool, used: int) -> tuple[Mark, ...]:
+    """Marks near both ends of the join and, on a long one, between; each clear of the outlines where that is possible.
+
+    `used` letters are taken by other joins.
+    """
     low, high = (core.y_pt, core.bottom_pt) if upright else (core.x_pt, core.right_pt)
+    count = max(2, round((high - low) / _APART_PT))
     inset = min(_FROM_CORNER_PT, (high - low) / 6)
     low, high = low + inset, high - inset
     at = core.right_pt if upright else core.bottom_pt
-    places = [low + (high - low) * step / _CHOICES for step in range(_CHOICES + 1)]
-    third = len(places) // 3
-    first = _first_clear(outlines, places[:third], at, upright)
-    second = _first_clear(outlines, places[: -third - 1 : -1], at, upright)
+    found = []
+    for number in range(count):
+        aim = low + (high - low) * number / (count - 1)
+        reach = (high - low) / (count - 1) / 3
+        tried = [aim + way * reach * step / _CHOICES for step in range(_CHOICES + 1) for way in (1, -1)]
+        found.append(_first_clear(outlines, [along for along in tried if low <= along <= high], at, upright))
+    letters = (_letter(used + number) for number in range(count))
     return tuple(
         Mark(letter, at, along) if upright else Mark(letter, along, at)
-        for letter, along in zip(letters, (first, second), strict=True)
+        for letter, along in zip(letters, found, strict=True)
     )
 
 

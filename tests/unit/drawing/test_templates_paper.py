@@ -6,11 +6,19 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.drawing.marks import Document
+from blockdsl.drawing.marks import Document, Text
 from blockdsl.drawing.templates import template_pages
-from blockdsl.drawing.theme import PAPERS, paper_named
-from tests.unit.drawing.sample_templates import block_of, half_square, outline, sample_block, square, template
-from tests.unit.drawing.test_templates_words import texts
+from blockdsl.drawing.theme import ACCENT, PAPERS, paper_named
+from tests.unit.drawing.sample_templates import (
+    block_of,
+    half_square,
+    outline,
+    sample_block,
+    small_templates,
+    square,
+    template,
+)
+from tests.unit.drawing.test_templates_words import flat, texts
 
 MILLIMETRE = 72 / 25.4
 
@@ -132,6 +140,32 @@ def test_no_page_of_a_roll_is_longer_than_14_400_points() -> None:
     document = template_pages(block_of([square(letter, 20) for letter in letters]), paper="roll 24 in")
     assert len(document.pages) > 1
     assert page_size(document)[1] <= 14_400.0
+
+
+@pytest.mark.parametrize("paper", [*PAPERS, "roll 24 in"])
+def test_no_join_crosses_a_template_that_fits_the_page(paper: str) -> None:
+    block = block_of((*small_templates(), half_square("H", 30)))
+    words = texts(template_pages(block, paper=paper))
+    assert {word.split(",")[0] for word in words if ", tile 1 of" in word} == {"H"}
+
+
+@pytest.mark.parametrize("paper", [*PAPERS, "roll 24 in"])
+def test_every_join_has_at_least_two_marks_and_each_stands_on_both_tiles(paper: str) -> None:
+    # A mark has its letter on both sides of its join line, so that whichever tile lies on top shows one.
+    document = template_pages(block_of([half_square("H", 30)]), paper=paper)
+    stood: dict[str, list[int]] = {}
+    joins = 0
+    for number, page in enumerate(document.pages):
+        words = [mark for mark in flat(page.marks) if isinstance(mark, Text) and mark.colour == ACCENT]
+        joins += sum(word.text.startswith("join here to tile ") for word in words)
+        for word in words:
+            if len(word.text) <= 2 and word.text.islower():
+                stood.setdefault(word.text, []).append(number)
+    assert stood
+    for letter, pages in stood.items():
+        assert sorted(pages.count(page) for page in set(pages)) == [2, 2], letter
+    # Each join is named on both its tiles and has two letters or more.
+    assert joins <= len(stood)
 
 
 def test_triangles_nest_where_that_saves_a_page() -> None:

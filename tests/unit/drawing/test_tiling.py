@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from random import Random
 
 import pytest
@@ -72,6 +73,15 @@ def test_each_mark_lies_on_both_tiles_of_its_join_and_on_the_join_line(shape: Ri
             assert holds(tiling.tiles[join.first].window, mark.x_pt, mark.y_pt)
             assert holds(tiling.tiles[join.second].window, mark.x_pt, mark.y_pt)
             assert (mark.x_pt if join.upright else mark.y_pt) == join.at_pt
+
+
+def test_a_long_join_has_a_mark_about_every_14_cm() -> None:
+    # A join of 4000 pt, 141 cm, has ten marks: more than 500 pt, 17.6 cm, apart they never are.
+    square: Ring = ((0.0, 0.0), (4000.0, 0.0), (4000.0, 4000.0), (0.0, 4000.0))
+    (join,) = tile((square,), 2400.0, 5000.0).joins
+    places = sorted(mark.y_pt for mark in join.marks)
+    assert len(places) == 10
+    assert max(later - sooner for sooner, later in pairwise(places)) <= 500.0
 
 
 def test_no_two_marks_of_a_template_have_the_same_letter(shape: Ring) -> None:
