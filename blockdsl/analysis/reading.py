@@ -69,6 +69,8 @@ class FileReader:
         if PurePosixPath(path).is_absolute() or not real.is_relative_to(self._project):
             raise CannotRead("use-leaves-project", f"move the file into {self._project.name}/", path=path)
         try:
+            if not real.is_file():  # a folder, or a pipe that would be waited for
+                raise FileNotFoundError(path)
             if real.stat().st_size > MOST_BYTES:
                 raise CannotRead("file-too-large", "split it: `use` brings the parts together")
             return Source(_shown(wanted), decode(real.read_bytes()))

@@ -1,5 +1,6 @@
 """`use`: what comes in from other files, and what stands over what."""
 
+import os
 from pathlib import Path
 
 import pytest
@@ -183,3 +184,12 @@ def test_a_slip_in_a_used_file_is_told_at_its_own_place() -> None:
         Source("mine.block", 'use "cloth.block"\n' + MINE + BLOCK), TextReader({"cloth.block": "fabrik x\n"}), problems
     )
     assert [(problem.span.source.name, problem.span.line) for problem in problems] == [("cloth.block", 1)]
+
+
+def test_folders_and_pipes_are_no_files_and_nothing_is_waited_for(tmp_path: Path) -> None:
+    (tmp_path / "folder.block").mkdir()
+    os.mkfifo(tmp_path / "pipe.block")
+    reader, problems = FileReader(tmp_path), Problems()
+    main = Source(str(tmp_path / "main.block"), 'use "folder.block"\nuse "pipe.block"\n')
+    analyse(main, reader, problems)
+    assert [problem.code for problem in problems] == ["use-missing", "use-missing"]
