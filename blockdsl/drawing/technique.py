@@ -1,0 +1,98 @@
+"""Technique pages: how a method is sewn, for someone who has never sewn; one or two pages for each kind of unit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.drawing.flow import Slice, moved, run_over_pages
+from blockdsl.drawing.lengths import show_extent
+from blockdsl.drawing.marks import Mark, Page
+from blockdsl.drawing.prose import Style, heading, line, paragraph
+from blockdsl.drawing.sheet import footer
+from blockdsl.drawing.technique_sizes import block_uses, common_sizes
+from blockdsl.drawing.technique_steps import picture_key, step_rows
+from blockdsl.drawing.theme import (
+    BODY_PT,
+    FOOTER_HEIGHT_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    STEP_PT,
+    Box,
+    Paper,
+    paper_named,
+    span_pt,
+)
+from blockdsl.drawing.words import CAUTIONS
+from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
+
+_TITLE: Final = Style(22.0, "bold", INK)
+_LEAD: Final = Style(LEAD_PT, "regular", INK)
+_SMALL: Final = Style(BODY_PT - 0.75, "regular", INK)
+_NAME: Final = Style(BODY_PT, "bold", INK)
+
+
+def technique_pages(techniques: Sequence[TechniqueFacts], *, paper: str = "letter") -> tuple[Page, ...]:
+    """All pages of the techniques, each beginning a page, with their title and number at the foot.
+
+    Units:  points at real size; everything lies in the box that prints on Letter and A4 alike.
+    Errors: ValueError for an unknown paper.
+    """
+    sheet = paper_named(paper)
+    pages: list[Page] = []
+    for technique in techniques:
+        bodies = technique_bodies(technique, sheet)
+        pages += [
+            Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(technique.title, number, len(bodies), sheet)))
+            for number, marks in enumerate(bodies, start=1)
+        ]
+    return tuple(pages)
+
+
+def technique_bodies(technique: TechniqueFacts, paper: Paper) -> list[tuple[Mark, ...]]:
+    """What stands on each page of a technique above its foot, for whoever binds it with others."""
+    content = paper.content
+    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    slices = [*_head(technique)]
+    for section in technique.sections:
+        slices += _section(technique, section)
+    slices.append(_cautions())
+    return run_over_pages(slices, room)
+
+
+def _head(technique: TechniqueFacts) -> list[Slice]:
+    """The method's name and what it is good for."""
+    title = Slice(_TITLE.line_pt + STEP_PT, line(technique.title, -0.8, _TITLE.baseline_pt, _TITLE), keep=True)
+    height, words = paragraph(technique.about, span_pt(10), _LEAD)
+    return [title, Slice(height, words, keep=True), picture_key(technique.sections[0].fabrics)]
+
+
+def _section(technique: TechniqueFacts, section: TechniqueSection) -> list[Slice]:
+    """The steps, what the block at hand needs, common sizes."""
+    shown = f"shown for {show_extent(section.finished, technique.unit)} finished"
+    first, *others = step_rows(technique, section)
+    return [
+        heading(section.title, aside=shown),
+        replace(first, before_pt=0.0),
+        *others,
+        *block_uses(technique, section),
+        *common_sizes(technique, section),
+    ]
+
+
+def _cautions() -> Slice:
+    """The usual cautions in two columns at the end."""
+    half = (len(CAUTIONS) + 1) // 2
+    name = Slice(_NAME.line_pt + STEP_PT / 2, line("Take care", 0.0, _NAME.baseline_pt, _NAME))
+    marks: list[Mark] = [*name.marks]
+    bottom = 0.0
+    for column, texts in enumerate((CAUTIONS[:half], CAUTIONS[half:])):
+        y = name.height_pt
+        for text in texts:
+            height, words = paragraph(text, span_pt(6), _SMALL)
+            marks += moved(words, column * (span_pt(6) + GUTTER_PT), y)
+            y += height + STEP_PT * 0.75
+        bottom = max(bottom, y)
+    return Slice(bottom, tuple(marks), before_pt=5 * STEP_PT)

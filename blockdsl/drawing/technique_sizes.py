@@ -1,0 +1,121 @@
+"""The sizes of a technique: the units of the block at hand, and a table of common sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+from typing import Final
+
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.lengths import show_extent, show_length, show_measure
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, continued, heading, paragraph, rule
+from blockdsl.drawing.table import Cell, Column, lengths_axes, lengths_cell, table_row, words_cell
+from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, HAIRLINE_PT, INK, QUIET, SMALL_PT, STEP_PT
+from blockdsl.drawing.words import many, say_piece
+from blockdsl.facts.blockfacts import CutFacts, RulerUnit
+from blockdsl.facts.techniquefacts import SizeTable, TechniqueFacts, TechniqueSection, UnitUse
+from blockdsl.geometry import Exact
+
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_HEAD: Final = Style(SMALL_PT, "regular", QUIET)
+_MOST_USES: Final = 12
+_WIDEST_COLUMN_PT: Final = 118.0
+
+
+# --- the block at hand -----------------------------------------------------------------------------
+
+
+def block_uses(technique: TechniqueFacts, section: TechniqueSection) -> list[Slice]:
+    """For each unit of the block that is made in this way a line or two; nothing without a block."""
+    if not section.uses:
+        return []
+    names = list(dict.fromkeys(use.block for use in section.uses))
+    title = "In these blocks" if len(names) > 1 else f"In {names[0]}"
+    slices = [heading(title)]
+    for use in section.uses[:_MOST_USES]:
+        height, words = paragraph(_say_use(use, technique, named=len(names) > 1), CONTENT_WIDTH_PT, _BODY)
+        slices.append(Slice(height + 1.5 * STEP_PT, words, head=(continued(title),)))
+    left_out = len(section.uses) - _MOST_USES
+    if left_out > 0:
+        height, words = paragraph(f"{many(left_out, 'more unit')} of other sizes or fabrics.", CONTENT_WIDTH_PT, _BODY)
+        slices.append(Slice(height, words))
+    return slices
+
+
+def _say_use(use: UnitUse, technique: TechniqueFacts, *, named: bool) -> str:
+    unit = technique.unit
+    block = f"{use.block}: " if named else ""
+    spare = f" ({use.spare} spare)" if use.spare else ""
+    head = f"{block}{use.title}, make {use.count}{spare}, {show_extent(use.finished, unit)} finished."
+    cuts = ", ".join(_say_cut(cut, use, unit) for cut in use.cuts)
+    whole = " for the whole block" if technique.method == "cut patches" else ""
+    cut = f" Cut{whole} {cuts}." if cuts else ""
+    return f"{head}{cut} Each should measure {show_extent(use.unfinished, unit)} before it is joined."
+
+
+def _say_cut(cut: CutFacts, use: UnitUse, unit: RulerUnit) -> str:
+    size = show_measure(cut.cut[0], unit) if cut.piece == "square" else show_extent(cut.cut, unit)
+    subcut = {"none": "", "once": ", cut once", "twice": ", cut twice"}[cut.subcut]
+    return f"{cut.count} {use.fabrics.get(cut.fabric, cut.fabric)} {say_piece(cut)} {size}{subcut}"
+
+
+# --- common sizes ----------------------------------------------------------------------------------
+
+
+def common_sizes(technique: TechniqueFacts, section: TechniqueSection) -> list[Slice]:
+    """A row for each finished size: what to cut, roomy or not, and what the unit should measure."""
+    table = section.table
+    if not table.rows:
+        return []
+    unit = technique.unit
+    heads = ("Finished", *table.heads, "Should measure")
+    rows = [[_shown(lengths, unit) for lengths in (row.finished, *row.cuts, row.unfinished)] for row in table.rows]
+    width = min(_WIDEST_COLUMN_PT, CONTENT_WIDTH_PT / len(heads))
+    columns = [Column(head, width) for head in heads]
+    title = f"{section.title}: common sizes"
+    head = _head(columns)
+    slices = [heading(title, aside=f"in {'inches' if unit == 'in' else 'centimetres'}, {_say_seam(technique)}"), head]
+    axes = [lengths_axes([row[place] for row in rows], _BODY)[0] for place in range(len(heads))]
+    for number, row in enumerate(rows):
+        cells: list[Cell] = []
+        for place, lengths in enumerate(row):
+            cells.append(lengths_cell(lengths, axes[place], _BOLD if place == 0 else _BODY))
+        slices.append(replace(table_row(columns, cells, ruled=number > 0), head=(continued(title), head)))
+    return [*slices, *_remark(table, technique)]
+
+
+def _shown(lengths: Sequence[Exact], unit: RulerUnit) -> list[str]:
+    return [show_length(length, unit) for length in lengths]
+
+
+def _say_seam(technique: TechniqueFacts) -> str:
+    return f"seam allowance {show_measure(technique.seam, technique.unit)}"
+
+
+def _head(columns: Sequence[Column]) -> Slice:
+    """Heads of one line or more, standing on a rule."""
+    cells = [words_cell(column.head, column, _HEAD) for column in columns]
+    height = max(cell.height_pt for cell in cells)
+    marks: list[Mark] = []
+    x = 0.0
+    for column, cell in zip(columns, cells, strict=True):
+        marks += moved(cell.marks, x, height - cell.height_pt)
+        x += column.width_pt
+    marks.append(rule(height + STEP_PT / 2, x, QUIET, HAIRLINE_PT))
+    return Slice(height + STEP_PT / 2, tuple(marks), keep=True)
+
+
+def _remark(table: SizeTable, technique: TechniqueFacts) -> list[Slice]:
+    """What roomy means, and how a block asks for it."""
+    if not table.roomy:
+        return []
+    extra = show_measure(Fraction(table.roomy), technique.unit)
+    text = (
+        f"Roomy: pieces cut so that every unit comes out at least {extra} too large and is trimmed to the size in the "
+        f"last column. In a block file write trim {extra}."
+    )
+    height, words = paragraph(text, CONTENT_WIDTH_PT, Style(SMALL_PT + 0.5, "regular", QUIET))
+    return [Slice(height, words, before_pt=1.5 * STEP_PT)]

@@ -1,0 +1,131 @@
+"""The numbered steps of a technique as rows of cards, each with its picture, and the key to the pictures."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, line, paragraph, rectangle, rule, runs, width_of
+from blockdsl.drawing.technique_picture import arrow_marks, cloth_marks, line_marks, technique_picture
+from blockdsl.drawing.theme import (
+    ACCENT,
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    SMALL_PT,
+    STEP_PT,
+    TINT,
+    Box,
+    span_pt,
+)
+from blockdsl.drawing.typeset import fraction_text
+from blockdsl.facts.blockfacts import FabricFacts
+from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
+
+_PICTURE_PT: Final = 118.0
+_INNER_PT: Final = 5.0
+_ACROSS: Final = 3
+_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
+_TITLE: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+
+
+def step_rows(technique: TechniqueFacts, section: TechniqueSection) -> list[Slice]:
+    """The steps, three pictures across; a pair of pictures takes two places."""
+    rows = _rows(section.steps)
+    slices = []
+    number = 1
+    for place, row in enumerate(rows):
+        pictures = sum(len(step.pictures) for step in row)
+        # A row that a pair would not fit into is spread over the page; the last one keeps its places.
+        columns = 12 // pictures if place < len(rows) - 1 else 12 // _ACROSS
+        slices.append(_row(technique, section, row, number, columns))
+        number += len(row)
+    return slices
+
+
+def _rows(steps: Sequence[Step]) -> list[list[Step]]:
+    rows: list[list[Step]] = [[]]
+    taken = 0
+    for step in steps:
+        if taken + len(step.pictures) > _ACROSS:
+            rows.append([])
+            taken = 0
+        rows[-1].append(step)
+        taken += len(step.pictures)
+    return rows
+
+
+def _row(
+    technique: TechniqueFacts, section: TechniqueSection, row: Sequence[Step], first: int, columns: int
+) -> Slice:  # fmt: skip
+    marks: list[Mark] = []
+    x = height = 0.0
+    for place, step in enumerate(row):
+        width = span_pt(columns * len(step.pictures))
+        card_height, card = _card(technique, section, step, first + place, width)
+        marks += moved(card, x, 0.0)
+        height = max(height, card_height)
+        x += width + GUTTER_PT
+    return Slice(height, tuple(marks), before_pt=3 * STEP_PT)
+
+
+def _card(
+    technique: TechniqueFacts, section: TechniqueSection, step: Step, number: int, width: float
+) -> tuple[float, tuple[Mark, ...]]:
+    """Pictures on a tinted ground, the number and name of the step, what to do."""
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, _PICTURE_PT, fill=TINT)]
+    each = width / len(step.pictures)
+    for place, picture in enumerate(step.pictures):
+        told = SMALL_PT * 1.6 if picture.hand else 0.0
+        inner = Box(
+            place * each + _INNER_PT,
+            _INNER_PT + told,
+            each - 2 * _INNER_PT,
+            _PICTURE_PT - 2 * _INNER_PT - told,
+        )
+        marks.append(technique_picture(picture, section.fabrics, technique.unit, inner))
+        if picture.hand:
+            marks += line(f"{picture.hand}-handed", place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT, _QUIET)
+    y = _PICTURE_PT + STEP_PT
+    marks += runs([(f"{number}  ", _NUMBER), (step.title, _TITLE)], 0.0, y + _TITLE.baseline_pt)
+    y += _TITLE.line_pt
+    height, words = paragraph(fraction_text(step.text), width, _BODY)
+    marks += moved(words, 0.0, y)
+    return y + height, tuple(marks)
+
+
+# --- the key ---------------------------------------------------------------------------------------
+
+
+def picture_key(fabrics: Sequence[FabricFacts]) -> Slice:
+    """What the pictures' signs mean, in one line under a rule."""
+    height = 24.0
+    middle = height / 2 + 2.0
+    fabric = fabrics[1] if len(fabrics) > 1 else fabrics[0]
+    marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT)]
+    x = 0.0
+    for words, wrong in (("right side", False), ("wrong side", True)):
+        ring = ((x, middle - 6), (x + 20, middle - 6), (x + 20, middle + 6), (x, middle + 6))
+        marks += cloth_marks(ring, fabric, wrong=wrong)
+        x = _told(marks, words, x + 20, middle)
+    signs: tuple[tuple[str, LineKind], ...] = (("pencil line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
+    for words, kind in signs:
+        marks += line_marks(kind, (x, middle), (x + 24, middle))
+        x = _told(marks, words, x + 24, middle)
+    marks += arrow_marks((x, middle), (x + 20, middle))
+    _told(marks, "press this way", x + 20, middle)
+    return Slice(height, tuple(marks), before_pt=2 * STEP_PT)
+
+
+def _told(marks: list[Mark], words: str, x: float, middle: float) -> float:
+    """The word beside a sign, and where the next sign begins."""
+    start = x + 1.5 * STEP_PT
+    marks += line(words, start, middle + _BODY.capitals_pt / 2, _BODY)
+    return start + width_of(words, _BODY) + 4 * STEP_PT

@@ -1,0 +1,105 @@
+"""A technique as plain data: steps in words and scenes, the units of the block at hand, a table of common sizes.
+
+All lengths are exact and in `unit`. Scenes are those of the sewing room: cloth, lines and tools in true measure.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.facts.blockfacts import CutFacts, Extent, FabricFacts, RulerUnit
+from blockdsl.geometry import Exact
+from blockdsl.sewing.techniques.scene import (
+    Cloth,
+    Cutting,
+    Gap,
+    Item,
+    Line,
+    LineKind,
+    Measured,
+    Paper,
+    Picture,
+    Press,
+    Step,
+    Words,
+)
+
+__all__ = [
+    "Cloth",
+    "Cutting",
+    "Gap",
+    "Item",
+    "Line",
+    "LineKind",
+    "Measured",
+    "Paper",
+    "Picture",
+    "Press",
+    "SizeRow",
+    "SizeTable",
+    "Step",
+    "TechniqueFacts",
+    "TechniqueSection",
+    "UnitUse",
+    "Words",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class SizeRow:
+    """One finished size: what is cut of each piece (one side of a square or strip, two of a rectangle)."""
+
+    finished: tuple[Exact, ...]
+    cuts: tuple[tuple[Fraction, ...], ...]
+    unfinished: tuple[Exact, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SizeTable:
+    """Common sizes. `heads` name the pieces of each row's `cuts`; `roomy` is what roomy pieces are larger by, or 0."""
+
+    heads: tuple[str, ...]
+    rows: tuple[SizeRow, ...]
+    roomy: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class UnitUse:
+    """A unit of a block that is made in this way, and the lines of the block's cutting table that are for it."""
+
+    block: str
+    title: str
+    count: int
+    spare: int
+    finished: Extent
+    unfinished: Extent
+    cuts: tuple[CutFacts, ...]
+    fabrics: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class TechniqueSection:
+    """One kind of unit. `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell."""
+
+    shape: str
+    title: str
+    finished: Extent
+    fabrics: tuple[FabricFacts, ...]
+    steps: tuple[Step, ...]
+    table: SizeTable
+    uses: tuple[UnitUse, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TechniqueFacts:
+    """One method with the kinds of unit that are of interest."""
+
+    method: str
+    title: str
+    about: str
+    unit: RulerUnit
+    seam: Fraction
+    measure: Fraction
+    sections: tuple[TechniqueSection, ...]

@@ -1,0 +1,303 @@
+"""All techniques: for each method its lesson, and in it a topic for each shape that the method makes.
+
+A new topic is a function that gives its steps and an entry here; facts, pages and books learn of it from here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.sewing.techniques import corners, foundation, geese, halves, patches, quarters, strips
+from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.scene import Step
+
+Sizes = tuple[Fraction, ...]
+
+
+def _steps(first: Fraction, last: Fraction, by: Fraction) -> Sizes:
+    return tuple(first + by * place for place in range(int((last - first) / by) + 1))
+
+
+INCHES = _steps(Fraction(1), Fraction(6), Fraction(1, 2))
+CENTIMETRES = _steps(Fraction(3), Fraction(16), Fraction(1))
+GEESE_INCHES = _steps(Fraction(2), Fraction(7), Fraction(1, 2))
+GEESE_CENTIMETRES = _steps(Fraction(4), Fraction(16), Fraction(1))
+THIRDS_INCHES = (*_steps(Fraction(3), Fraction(9), Fraction(3, 2)), Fraction(12))
+THIRDS_CENTIMETRES = _steps(Fraction(6), Fraction(30), Fraction(3))
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """One kind of unit made by a method.
+
+    `writes` is the shape as it is written in a block file, with the fabrics a, b, c … for its roles in order;
+    `proportion` its width over its height; `columns` the heads of the table of sizes, each with the role whose piece
+    it tells; `drawn` the role of each patch in the order in which the shape draws them, going on from the last.
+    `common` are the finished widths of that table in inches and in centimetres, empty for no table.
+    `dark` are the roles shown in the darker cloth, and `shown` the finished widths in inches and in centimetres that
+    the steps speak of, when no block gives its own.
+    """
+
+    shape: str
+    title: str
+    writes: str
+    steps: Callable[[Measures], tuple[Step, ...]]
+    columns: tuple[tuple[str, int], ...] = ()
+    proportion: Fraction = Fraction(1)
+    drawn: tuple[int, ...] = (0, 1)
+    common: tuple[Sizes, Sizes] = (INCHES, CENTIMETRES)
+    roomy: bool = False
+    dark: tuple[int, ...] = (1,)
+    shown: tuple[Fraction, Fraction] = (Fraction(3), Fraction(8))
+
+
+@dataclass(frozen=True, slots=True)
+class Lesson:
+    """One method: its name in the language, its title, what it is good for, and its topics by shape."""
+
+    method: str
+    title: str
+    about: str
+    topics: Mapping[str, Topic]
+
+
+GEESE = (GEESE_INCHES, GEESE_CENTIMETRES)
+THIRDS = (THIRDS_INCHES, THIRDS_CENTIMETRES)
+NONE: tuple[Sizes, Sizes] = ((), ())
+TWO = Fraction(2)
+SHOWN_WIDE = (Fraction(6), Fraction(12))
+SHOWN_THIRDS = (Fraction(6), Fraction(15))
+
+
+def _lesson(method: str, title: str, about: str, *topics: Topic) -> Lesson:
+    return Lesson(method, title, about, {topic.shape: topic for topic in topics})
+
+
+def _plain(shape: str, writes: str) -> Topic:
+    return Topic(
+        shape, "Squares and rectangles", writes, patches.squares, proportion=TWO, common=NONE, shown=SHOWN_WIDE
+    )
+
+
+_QUARTERS = (0, 1, 2, 3)
+
+LESSONS: Mapping[str, Lesson] = {
+    lesson.method: lesson
+    for lesson in (
+        _lesson(
+            "cut patches",
+            "Piecing from single patches",
+            "Every patch is cut by itself, with its seam allowance, and sewn to its neighbour. It fits every design and "
+            "wastes no cloth; triangles have edges that stretch, so cut and handle them gently.",
+            _plain("square", "checker 1 x 2 a b"),
+            Topic(
+                "half",
+                "Half-square triangles",
+                "half a b",
+                halves.from_triangles,
+                (("Square, cut once → 2 triangles", 0),),
+            ),
+            Topic(
+                "quarters",
+                "Quarter-square unit",
+                "quarters a b c d",
+                quarters.from_triangles(quarters.QUARTERS),
+                (("Square, cut twice → 4 triangles", 0),),
+                drawn=_QUARTERS,
+                dark=(1, 3),
+            ),
+            Topic(
+                "hourglass",
+                "Hourglass",
+                "hourglass a b",
+                quarters.from_triangles(quarters.HOURGLASS),
+                (("Square, cut twice → 4 triangles", 0),),
+                drawn=(0, 1, 0, 1),
+            ),
+            Topic(
+                "split",
+                "Split square",
+                "split a b c",
+                quarters.from_triangles(quarters.SPLIT),
+                (("Large: square, cut once → 2", 0), ("Small: square, cut twice → 4", 1)),
+                drawn=(0, 1, 2),
+            ),
+            Topic(
+                "geese",
+                "Flying geese",
+                "geese a on b",
+                geese.from_triangles,
+                (("Goose: square, cut twice → 4", 0), ("Sky: square, cut once → 2", 1)),
+                TWO,
+                (1, 0, 2),
+                GEESE,
+                shown=SHOWN_WIDE,
+                dark=(0,),
+            ),
+            Topic(
+                "diamond",
+                "Square in a square",
+                "diamond a on b",
+                patches.diamond,
+                (("Middle square", 0), ("Corner: square, cut once → 2", 1)),
+                drawn=(1, 2, 0, 3, 4),
+                dark=(0,),
+            ),
+        ),
+        _lesson(
+            "two at a time",
+            "Two at a time",
+            "Two squares are sewn together on both sides of a diagonal line and cut apart between the seams. The "
+            "stretchy edges are sewn before they are cut, so they cannot stretch.",
+            Topic(
+                "half", "Half-square triangles", "half a b", halves.two_at_a_time, (("Both squares", 0),), roomy=True
+            ),
+            Topic(
+                "hourglass",
+                "Hourglass",
+                "hourglass a b",
+                quarters.two_at_a_time(quarters.HOURGLASS),
+                (("Both squares", 0),),
+                drawn=(0, 1, 0, 1),
+                roomy=True,
+            ),
+            Topic(
+                "quarters",
+                "Quarter-square unit",
+                "quarters a b c d",
+                quarters.two_at_a_time(quarters.QUARTERS),
+                (("All four squares", 0),),
+                drawn=_QUARTERS,
+                roomy=True,
+                dark=(1, 3),
+            ),
+            Topic(
+                "split",
+                "Split square",
+                "split a b c",
+                quarters.two_at_a_time(quarters.SPLIT),
+                (("Large: 2 squares", 0), ("Small: 1 square of each", 1)),
+                drawn=(0, 1, 2),
+                roomy=True,
+            ),
+        ),
+        _lesson(
+            "four at a time",
+            "Four at a time",
+            "One large square and four small ones give four flying geese without a triangle to cut and without waste.",
+            Topic(
+                "geese",
+                "Flying geese",
+                "geese a on b",
+                geese.four_at_a_time,
+                (("Goose: 1 large square", 0), ("Sky: 4 small squares", 1)),
+                TWO,
+                (1, 0, 2),
+                GEESE,
+                shown=SHOWN_WIDE,
+                roomy=True,
+                dark=(0,),
+            ),
+        ),
+        _lesson(
+            "eight at a time",
+            "Eight at a time",
+            "Two large squares, four seams and three cuts give eight half-square triangle units that are all alike.",
+            Topic(
+                "half", "Half-square triangles", "half a b", halves.eight_at_a_time, (("Both squares", 0),), roomy=True
+            ),
+        ),
+        _lesson(
+            "stitch and flip",
+            "Stitch and flip",
+            "A small square is sewn across the corner of a larger piece, trimmed and pressed over. There are no "
+            "triangles to cut; the corners cut off are left over.",
+            Topic(
+                "geese",
+                "Flying geese",
+                "geese a on b",
+                corners.corner_by_corner,
+                (("Goose: 1 rectangle", 0), ("Sky: 2 squares", 1)),
+                TWO,
+                (1, 0, 2),
+                GEESE,
+                shown=SHOWN_WIDE,
+                dark=(0,),
+            ),
+            Topic(
+                "snowball",
+                "Snowball corners",
+                "snowball a with b",
+                corners.corner_by_corner,
+                (("Base square", 0), ("Corner squares", 1)),
+                common=THIRDS,
+                shown=SHOWN_THIRDS,
+            ),
+            Topic(
+                "diamond",
+                "Square in a square",
+                "diamond a on b",
+                corners.corner_by_corner,
+                (("Base square", 0), ("4 corner squares", 1)),
+                drawn=(1, 2, 0, 3, 4),
+                dark=(0,),
+            ),
+            Topic("half", "Half-square triangle", "half a b", corners.corner_by_corner, (("Both squares", 0),)),
+        ),
+        _lesson(
+            "strip set",
+            "Strip sets",
+            "Long strips are sewn side by side and cut across into segments: many seams in one, and every segment alike.",
+            Topic(
+                "rails",
+                "Strips in a row",
+                "rails a b c",
+                strips.rails,
+                (("Strip width", 0),),
+                drawn=tuple(range(200)),
+                common=THIRDS,
+                shown=SHOWN_THIRDS,
+                dark=(0, 2),
+            ),
+            Topic(
+                "bars",
+                "Strips side by side",
+                "bars a b c",
+                strips.rails,
+                (("Strip width", 0),),
+                drawn=tuple(range(200)),
+                common=THIRDS,
+                shown=SHOWN_THIRDS,
+                dark=(0, 2),
+            ),
+            Topic(
+                "checker",
+                "Four-patch and checkerboard",
+                "checker 2 x 2 a b",
+                strips.checker,
+                (("Strip width", 0),),
+                dark=(0,),
+                shown=(Fraction(4), Fraction(10)),
+            ),
+        ),
+        _lesson(
+            "foundation",
+            "Foundation piecing",
+            "Patches are sewn to a printed paper along its lines, so that even narrow points come out exactly. Patches "
+            "are cut roomy and trimmed as you go. What is sewn is the mirror image of the printed side.",
+            Topic(
+                "geese",
+                "Paper by paper",
+                "geese a on b",
+                foundation.papers,
+                proportion=TWO,
+                drawn=(1, 0, 2),
+                shown=SHOWN_WIDE,
+                common=NONE,
+                dark=(0,),
+            ),
+        ),
+    )
+}

@@ -1,0 +1,104 @@
+"""What a step's picture is made of: cloth, lines, tools and measures, in the true sizes of the unit at hand."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from blockdsl.geometry import Exact, Point, Polygon
+
+Side = Literal["right", "wrong"]
+Hand = Literal["right", "left"]
+LineKind = Literal["drawn", "sewn", "cut", "printed"]
+
+
+@dataclass(frozen=True, slots=True)
+class Cloth:
+    """A piece of the fabric of `role` (the shape's own order of fabrics), the side that is seen."""
+
+    role: int
+    outline: Polygon
+    side: Side = "right"
+
+
+@dataclass(frozen=True, slots=True)
+class Paper:
+    """A foundation paper."""
+
+    outline: Polygon
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A straight line on the cloth: drawn with a pencil, sewn, to be cut, or printed on a foundation."""
+
+    kind: LineKind
+    start: Point
+    end: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """An arrow: the seam allowances are pressed that way."""
+
+    start: Point
+    end: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A length told beside the picture, between two places on its left or lower edge."""
+
+    start: Point
+    end: Point
+    length: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """The seam allowance told where a scene shows it: between a line and the place beside it."""
+
+    start: Point
+    end: Point
+    length: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A short word or number in the picture, its middle at a place."""
+
+    place: Point
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Cutting:
+    """Ruler, cutter and hand along a line that is cut away from the body, from `start` to `end`."""
+
+    start: Point
+    end: Point
+
+
+Item = Cloth | Paper | Line | Press | Measured | Gap | Words | Cutting
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """One picture, what it says to those who cannot see it, and how far it is turned (clockwise, eighths).
+
+    `hand` says for whom the tools lie as they do.
+    """
+
+    items: tuple[Item, ...]
+    says: str
+    turn_eighths: int = 0
+    hand: Hand | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One thing to do: its name, what to do and why, and one picture or a pair for right and left hand."""
+
+    title: str
+    text: str
+    pictures: tuple[Picture, ...]

@@ -1,0 +1,204 @@
+"""Strip sets: long strips sewn side by side, pressed, cut across into segments."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from itertools import pairwise
+
+from blockdsl.geometry import Exact
+from blockdsl.sewing.techniques.cloth import (
+    ZERO,
+    at,
+    box,
+    cutting_pair,
+    dimensions,
+    moved,
+    outline,
+)
+from blockdsl.sewing.techniques.halves import darker
+from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step
+
+
+def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact) -> tuple[Cloth, ...]:
+    """The set pressed open: the outer strips keep their allowance at the outside."""
+    cloths = []
+    y: Exact = ZERO
+    for place, role in enumerate(roles):
+        outer = (place == 0) + (place == len(roles) - 1)
+        height = band + outer * measures.seam
+        cloths.append(Cloth(role, box(length, height, ZERO, y)))
+        y = y + height
+    return tuple(cloths)
+
+
+def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Step, ...]:
+    """Cut, sew, press and cut across."""
+    cut, seam = band + 2 * measures.seam, measures.seam
+    length = max(segment * 3, cut * 5)
+    whole = len(roles) * band + 2 * seam
+    gap = cut / 3
+    strips: list[Item] = []
+    for place, role in enumerate(roles[:2]):
+        y = place * (cut + gap)
+        strips += [Cloth(role, box(length, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
+    fold = cut * Fraction(3, 5)
+    together: tuple[Item, ...] = (
+        Cloth(roles[0], box(length, cut)),
+        Cloth(roles[1], outline((0, 0), (length, 0), (length, cut - fold), (length - fold, cut), (0, cut)), "wrong"),
+        Cloth(roles[1], outline((length, cut - fold), (length - fold, cut), (length - fold, cut - fold))),
+        Line("sewn", at(ZERO, seam), at(length, seam)),
+    )
+    bands = _bands(measures, roles, band, length)
+    arrows = []
+    y = seam + band
+    for first, second in pairwise(roles):
+        reach = band / 4 if darker(measures, first, second) == second else -band / 4
+        arrows.append(Press(at(length / 3, y - reach), at(length / 3, y + reach)))
+        y = y + band
+    across = Line("cut", at(segment, whole), at(segment, ZERO))
+    told = Measured(at(ZERO, whole), at(segment, whole), segment)
+    later = tuple(
+        Line("drawn", at(segment * n, ZERO), at(segment * n, whole)) for n in range(2, int(float(length / segment)) + 1)
+    )
+    return (
+        Step(
+            "Cut strips",
+            f"Cut strips {measures.say(cut)} wide across the fabric, after squaring up its end. Cut off the selvages.",
+            (Picture(tuple(strips), f"Strips {measures.say(cut)} wide."),),
+        ),
+        Step(
+            "Sew them together",
+            f"Lay two strips right sides together and sew {measures.say_seam} from the long edge. Add the others one "
+            "by one; begin each seam at the end where the last one stopped, so that the set does not bend.",
+            (Picture(together, "Two strips right sides together, sewn along one edge."),),
+        ),
+        Step(
+            "Press",
+            "Press all allowances toward the darker strip. Set the iron down and lift it along the strip, so that the "
+            "set stays straight. The seams should have no folds on the right side.",
+            (Picture((*bands, *arrows), "The strip set opened; arrows point to the darker strips."),),
+        ),
+        Step(
+            "Cut segments",
+            f"Square up one end: lay a line of the ruler on a seam. Then cut segments {measures.say(segment)} wide, "
+            "holding the ruler down with the flat hand and rolling away from yourself. Square up again when the "
+            "ruler's lines no longer follow the seams.",
+            cutting_pair((*bands, *later, told), across, "The strip set cut across into segments", 0, 4),
+        ),
+    )
+
+
+def rails(measures: Measures) -> tuple[Step, ...]:
+    """Each segment is a unit: equal strips one beside the other."""
+    count = measures.counts[0]
+    roles = tuple(place if place in measures.cuts else _first(measures) for place in range(count))
+    lying = len(measures.counts) > 1  # bars stand side by side
+    band, segment = (measures.width / count, measures.height) if lying else (measures.height / count, measures.width)
+    sewn = segment + 2 * measures.seam
+    unit = _bands(measures, roles, band, sewn)
+    whole = count * band + 2 * measures.seam
+    return (
+        *_start(measures, roles, band, sewn),
+        Step(
+            "Measure",
+            f"Each segment is a unit. It should measure {measures.say_unfinished}.",
+            (
+                Picture(
+                    (*unit, *dimensions(sewn, whole)), f"One segment, {measures.say_unfinished}.", 2 if lying else 0
+                ),
+            ),
+        ),
+    )
+
+
+def _first(measures: Measures) -> int:
+    return min(measures.cuts)
+
+
+def checker(measures: Measures) -> tuple[Step, ...]:
+    """Segments joined, every other one turned about."""
+    down, across = measures.counts[:2]
+    roles = tuple(place % 2 for place in range(across))
+    band, segment = measures.width / across, measures.height / down
+    cut = segment + 2 * measures.seam
+    gap = cut / 3
+    apart: list[Item] = []
+    for row in range(min(down, 3)):
+        start = row % 2
+        turned = tuple(1 - role for role in roles) if start else roles
+        apart += moved(_standing(measures, turned, band, segment), ZERO, row * (cut + gap))
+    odd = across % 2 == 1
+    turn = (
+        "Rows with an odd number of patches need a second strip set that begins with the other fabric; take segments "
+        "of both in turn."
+        if odd
+        else "Turn every other segment about, so that the fabrics alternate."
+    )
+    return (
+        *_start(measures, roles, band, cut),
+        Step(
+            "Lay out",
+            turn,
+            (Picture(tuple(apart), "Segments laid out so that the fabrics alternate."),),
+        ),
+        Step(
+            "Join",
+            "Lay two segments right sides together. The seam allowances point opposite ways and lock; pin there. Sew "
+            f"{measures.say_seam} from the edge. Press this seam to one side.",
+            (Picture(_joining(measures, roles, band, segment), "Two segments right sides together, sewn."),),
+        ),
+        Step(
+            "Measure",
+            f"The unit should now measure {measures.say_unfinished}, the corners of the patches meeting.",
+            (
+                Picture(
+                    (*_joined(measures, roles, band, segment, down), *dimensions(*measures.unfinished)),
+                    f"The unit, {measures.say_unfinished}.",
+                ),
+            ),
+        ),
+    )
+
+
+def _standing(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Cloth, ...]:
+    """A segment as a row of the unit, with its allowance all round."""
+    cloths = []
+    x: Exact = ZERO
+    height = segment + 2 * measures.seam
+    for place, role in enumerate(roles):
+        outer = (place == 0) + (place == len(roles) - 1)
+        width = band + outer * measures.seam
+        cloths.append(Cloth(role, box(width, height, x)))
+        x = x + width
+    return tuple(cloths)
+
+
+def _joining(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Item, ...]:
+    """Two rows right sides together, seam along the top, the lower right corner of the upper one folded back."""
+    under = _standing(measures, roles, band, segment)
+    over = _standing(measures, [1 - role for role in roles], band, segment)
+    height, width = segment + 2 * measures.seam, len(roles) * band + 2 * measures.seam
+    fold = min(band, segment) * Fraction(1, 2)
+    last = over[-1]
+    left = last.outline[0].x
+    kept = outline((left, 0), (width, 0), (width, height - fold), (width - fold, height), (left, height))
+    flap = outline((width, height - fold), (width - fold, height), (width - fold, height - fold))
+    upper = [Cloth(cloth.role, cloth.outline, "wrong") for cloth in over[:-1]]
+    folded = (Cloth(last.role, kept, "wrong"), Cloth(last.role, flap))
+    return (*under, *upper, *folded, Line("sewn", at(ZERO, measures.seam), at(width, measures.seam)))
+
+
+def _joined(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact, down: int) -> tuple[Cloth, ...]:
+    cloths: list[Cloth] = []
+    y: Exact = ZERO
+    for row in range(down):
+        height = segment + ((row == 0) + (row == down - 1)) * measures.seam
+        x: Exact = ZERO
+        for place in range(len(roles)):
+            width = band + ((place == 0) + (place == len(roles) - 1)) * measures.seam
+            cloths.append(Cloth((row + place) % 2, box(width, height, x, y)))
+            x = x + width
+        y = y + height
+    return tuple(cloths)
