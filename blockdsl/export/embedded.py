@@ -41,12 +41,22 @@ def _core_rule(weight: FontWeight) -> str:
 
 @lru_cache(maxsize=64)
 def _own_rule(weight: FontWeight, letters: frozenset[str]) -> str:
+    font, codes = _subset(weight, letters)
+    return _rule(weight, font, "truetype", f";unicode-range:{codes}")
+
+
+def others_subset(weight: FontWeight, letters: AbstractSet[str]) -> tuple[bytes, str] | None:
+    """TrueType of those letters that the shipped subset has not, with their `unicode-range`; None without any."""
+    others = frozenset(letter for letter in letters if not in_core(letter)) & _drawn_letters(weight)
+    return _subset(weight, others) if others else None
+
+
+def _subset(weight: FontWeight, letters: frozenset[str]) -> tuple[bytes, str]:
     wanted = uharfbuzz.SubsetInput()
     wanted.unicode_set.update(map(ord, letters))
     wanted.flags = uharfbuzz.SubsetFlags.NO_HINTING | uharfbuzz.SubsetFlags.NOTDEF_OUTLINE
     subset = uharfbuzz.subset(_face(weight), wanted)
-    codes = ",".join(f"U+{ord(letter):X}" for letter in sorted(letters))
-    return _rule(weight, subset.blob.data, "truetype", f";unicode-range:{codes}")
+    return bytes(subset.blob.data), ",".join(f"U+{ord(letter):X}" for letter in sorted(letters))
 
 
 def _rule(weight: FontWeight, font: bytes, kind: str, more: str) -> str:

@@ -29,7 +29,7 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
     width, height = round(page.width_pt, 2), round(page.height_pt, 2)
     drawing = svgwrite.Drawing(
         size=(f"{width / _POINTS_PER_INCH:.10g}in", f"{height / _POINTS_PER_INCH:.10g}in"),
-        viewBox=f"0 0 {_number(width)} {_number(height)}",
+        viewBox=f"0 0 {number(width)} {number(height)}",
         debug=False,
         role="img",
     )
@@ -43,6 +43,11 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
     for unused in ("xmlns:ev", "xmlns:xlink"):  # svgwrite always names them; we have neither events nor links
         tree.attrib.pop(unused, None)
     return f'<?xml version="1.0" encoding="utf-8"?>\n{etree.tostring(tree, encoding="unicode")}\n'.encode()
+
+
+def inner_markup(marks: Iterable[Mark]) -> str:
+    """The marks as they stand inside an `svg` element whose page brings the font; they must have been checked."""
+    return "".join(etree.tostring(_element(mark).get_xml(), encoding="unicode") for mark in _seen(marks))
 
 
 def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure]:
@@ -80,34 +85,36 @@ def _path(path: Path) -> BaseElement:
         element["fill-rule"] = "evenodd"
     if path.stroke:
         element["stroke"] = path.stroke
-        element["stroke-width"] = _number(path.stroke_width_pt)
+        element["stroke-width"] = number(path.stroke_width_pt)
         element["stroke-linejoin"] = "round"
         if path.dash:
-            element["stroke-dasharray"] = " ".join(map(_number, path.dash))
+            element["stroke-dasharray"] = " ".join(map(number, path.dash))
+        if path.round_ends:
+            element["stroke-linecap"] = "round"
     return element
 
 
 def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> str:
-    points = " ".join(f"{_number(x)},{_number(y)}" for x, y in ring)
+    points = " ".join(f"{number(x)},{number(y)}" for x, y in ring)
     return f"M{points}{'Z' if closed else ''}" if points else ""
 
 
 def _text(text: Text) -> BaseElement:
     element = TextElement(text.text, debug=False)
-    x, y = _number(text.x_pt), _number(text.y_pt)
+    x, y = number(text.x_pt), number(text.y_pt)
     element["x"], element["y"] = x, y
     element["font-family"] = FAMILY
-    element["font-size"] = _number(text.size_pt)
+    element["font-size"] = number(text.size_pt)
     if text.weight != "regular":
         element["font-weight"] = _CSS_WEIGHTS[text.weight]
     element["fill"] = text.colour
     if text.turn_degrees:
-        element["transform"] = f"rotate({_number(text.turn_degrees)} {x} {y})"
+        element["transform"] = f"rotate({number(text.turn_degrees)} {x} {y})"
     return element
 
 
-def _number(value: float) -> str:
-    """At most two decimals, no zeros behind them, and never a minus before nothing."""
+def number(value: float) -> str:
+    """A measure as SVG has it: at most two decimals, no zeros behind them, and never a minus before nothing."""
     written = f"{value:.2f}".rstrip("0").rstrip(".")
     return "0" if written == "-0" else written
 

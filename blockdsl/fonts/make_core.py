@@ -10,6 +10,7 @@ so the subsets go by the name "Blockdsl Core" inside.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from io import BytesIO
 from pathlib import Path
 from typing import Final
@@ -23,12 +24,15 @@ CORE_NAME: Final = "Blockdsl Core"
 FEATURES: Final = ["kern", "calt", "ccmp", "locl", "mark", "mkmk", "rlig"]
 
 
-def core_subset(weight: FontWeight) -> bytes:
-    """One weight cut down to CORE_RANGES, renamed, as WOFF2; the same bytes each time for the same tool versions."""
+def core_subset(weight: FontWeight, more: Sequence[str] = ()) -> bytes:
+    """One weight cut down to CORE_RANGES, renamed, as WOFF2; the same bytes each time for the same tool versions.
+
+    `more` are OpenType features to keep beside FEATURES.
+    """
     font = TTFont(BytesIO(font_bytes(weight)), recalcTimestamp=False)
     _set_fraction_figures(font)
     options = Options()
-    options.layout_features = FEATURES
+    options.layout_features = [*FEATURES, *more]
     options.layout_scripts = ["latn", "DFLT"]
     options.notdef_outline = True
     options.hinting = False

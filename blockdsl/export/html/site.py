@@ -1,0 +1,84 @@
+"""A web site as files: a page each, one style sheet, the font files; links are relative, and nothing leads outside."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.web_parts import WebPage, WebSite
+from blockdsl.export.html.elements import address, element, file_name, words
+from blockdsl.export.html.fonts import WebFonts, web_fonts
+from blockdsl.export.html.parts import parts_markup
+from blockdsl.export.html.style import style_sheet
+from blockdsl.export.printable import check_text
+
+_STYLE: Final = "style.css"
+_MAIN: Final = "main"
+
+
+def site_files(site: WebSite) -> dict[str, bytes]:
+    """The bytes of every file by its name; the same each time.
+
+    Errors: Unprintable where a word or a picture cannot be written.
+    """
+    pages = {file_name(page.name): _document(site, place) for place, page in enumerate(site.pages)}
+    fonts = web_fonts(frozenset("".join(pages.values())))
+    files = {name: markup.encode() for name, markup in pages.items()}
+    return files | {_STYLE: _style(fonts).encode()} | fonts.files
+
+
+def _style(fonts: WebFonts) -> str:
+    return f"{fonts.rules}\n{style_sheet()}"
+
+
+def _document(site: WebSite, place: int) -> str:
+    page = site.pages[place]
+    title = page.title if place == 0 else f"{page.title} – {site.title}"
+    head = element(
+        "head",
+        element("meta", charset="utf-8"),
+        element("meta", name="viewport", content="width=device-width, initial-scale=1"),
+        element("title", _unmarked(title)),
+        *((element("meta", name="author", content=site.author),) if site.author else ()),
+        element("link", rel="stylesheet", href=_STYLE),
+    )
+    body = element(
+        "body",
+        element("a", "Skip to the contents of this page", class_="skip", href=f"#{_MAIN}"),
+        *((_top(site, page),) if place else ()),
+        element("main", _title(page), parts_markup(page.parts), id=_MAIN, tabindex="-1"),
+        _turn(site, place),
+    )
+    return f"<!DOCTYPE html>\n{element('html', head, body, lang=site.language)}\n"
+
+
+def _unmarked(text: str) -> str:
+    return check_text(text).replace("&", "&amp;").replace("<", "&lt;")
+
+
+def _top(site: WebSite, page: WebPage) -> str:
+    """Where in the site this is, with the way home."""
+    home = element("a", words(site.title), href=address(site.pages[0].name))
+    over = element("span", words(page.over)) if page.over else ""
+    return element("header", element("p", home, " " if over else "", over, dir="auto"), class_="top")
+
+
+def _title(page: WebPage) -> str:
+    heading = element("h1", words(page.title), dir="auto")
+    return heading + (element("p", words(page.under), class_="under", dir="auto") if page.under else "")
+
+
+def _turn(site: WebSite, place: int) -> str:
+    """The pages before and after this one; nothing for a site of one page."""
+    if len(site.pages) == 1:
+        return ""
+    links = []
+    if place:
+        links.append(_leaf(site.pages[place - 1], "prev", "Before"))
+    if place + 1 < len(site.pages):
+        links.append(_leaf(site.pages[place + 1], "next", "Next"))
+    return element("nav", element("ul", *links), class_="turn", aria_label="Pages before and after")
+
+
+def _leaf(page: WebPage, rel: str, word: str) -> str:
+    link = element("a", element("span", word, class_="quiet"), " ", words(page.title), href=address(page.name), rel=rel)
+    return element("li", link, class_=rel)

@@ -1,0 +1,75 @@
+"""Tables as markup: heads that say what they are heads of, boxes to tick, fractions one below the other."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import Final
+
+from blockdsl.drawing.web_parts import Cell, Column, RowGroup, SizeCell, Table, TickCell, Words
+from blockdsl.export.html.elements import element, words
+from blockdsl.export.html.picture import picture_markup
+
+Runs = Callable[[Words], str]
+
+_SIDE: Final = re.compile(r"(about )?(\d+)?(?: ?(\d+/\d+)|(\.\d+))?")
+
+
+def table_markup(table: Table, runs: Runs) -> str:
+    """The table in a frame that can be moved sideways on a narrow screen, by keys too."""
+    names_rows = next(place for place, column in enumerate(table.columns) if column.kind != "tick")
+    head = element("tr", *map(_head, table.columns))
+    bodies = [_body(group, table.columns, names_rows, runs) for group in table.groups]
+    markup = element("table", element("caption", words(table.caption)), element("thead", head), *bodies)
+    return element("div", markup, class_="frame", role="region", aria_label=table.caption, tabindex="0")
+
+
+def _head(column: Column) -> str:
+    named = element("span", column.head, class_="unseen") if column.kind == "tick" else column.head
+    return element("th", named, scope="col", class_=column.kind)
+
+
+def _body(group: RowGroup, columns: tuple[Column, ...], names_rows: int, runs: Runs) -> str:
+    rows = [_row(row, columns, names_rows, runs) for row in group.rows]
+    if not group.words:
+        return element("tbody", *rows)
+    swatch = picture_markup(group.swatch, unseen=True) if group.swatch is not None else ""
+    aside = element("span", words(group.aside), class_="aside") if group.aside else ""
+    named = element("bdi", runs(group.words))
+    heading = element("th", swatch, " ", named, " ", aside, scope="rowgroup", colspan=str(len(columns)))
+    return element("tbody", element("tr", heading, class_="group"), *rows)
+
+
+def _row(row: tuple[Cell, ...], columns: tuple[Column, ...], names_rows: int, runs: Runs) -> str:
+    cells = []
+    for place, (cell, column) in enumerate(zip(row, columns, strict=True)):
+        name, scope = ("th", "row") if place == names_rows else ("td", None)
+        cells.append(element(name, _cell(cell, runs), scope=scope, class_=column.kind))
+    return element("tr", *cells)
+
+
+def _cell(cell: Cell, runs: Runs) -> str:
+    match cell:
+        case TickCell():
+            return element("input", type="checkbox", aria_label=f"done: {cell.what}")
+        case SizeCell():
+            return " × ".join(map(_side, cell.sides))
+        case _:
+            return runs(cell)
+
+
+def _side(side: str) -> str:
+    """A length whose whole part ends, and whose fraction begins, where those of the other rows do."""
+    found = _SIDE.fullmatch(side)
+    if found is None:
+        return words(side)
+    about, whole, fraction, decimals = found.groups()
+    space = "\N{NO-BREAK SPACE}" if whole and fraction else ""
+    part = element("span", fraction, class_="fraction") if fraction else decimals or ""
+    return "".join(
+        (
+            words(about or ""),
+            element("span", whole or "", class_="whole"),
+            element("span", f"{space}{part}", class_="part"),
+        )
+    )
