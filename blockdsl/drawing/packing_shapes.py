@@ -11,14 +11,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import ceil, floor
+from math import ceil, floor, sqrt
 from typing import Final
 
 from blockdsl.drawing.packing import Place, Room, page_count
 from blockdsl.drawing.theme import Box
 from blockdsl.drawing.tiling_clip import Dot, Ring, area, bounds, edges
 
-_CELL_PT: Final = 8.0
+# Cells in proportion to what is packed: a twenty-eighth of the side of a square as large as the average shape.
+_CELLS_ALONG: Final = 28
+_FINEST_PT: Final = 6.0
+_COARSEST_PT: Final = 12.0
 MOST_SHAPES: Final = 150
 """Beyond this many the search would be slow; boxes do then."""
 
@@ -41,7 +44,7 @@ def pack_shapes(shapes: Sequence[Shape], room: Room, gap_pt: float, *, least_pag
     Units:  points; shapes stay at least `gap_pt` apart. The search ends early at `least_pages`, 0 for never.
     Errors: ValueError when a shape fits an empty page in none of its turns.
     """
-    grid = _Grid.of(room.box, gap_pt)
+    grid = _Grid.of(room.box, gap_pt, _cell_for(shapes))
     cut = [sorted((_cells(turns, rings, grid) for turns, rings in shape.ways), key=_height_of_mass) for shape in shapes]
     best: tuple[tuple[int, float], tuple[Place, ...]] | None = None
     for order in _orders(shapes):
@@ -54,6 +57,16 @@ def pack_shapes(shapes: Sequence[Shape], room: Room, gap_pt: float, *, least_pag
     return best[1] if best is not None else ()
 
 
+def _cover(shape: Shape) -> float:
+    """The area that a shape takes."""
+    return sum(abs(area(ring)) for ring in shape.ways[0][1])
+
+
+def _cell_for(shapes: Sequence[Shape]) -> float:
+    average = sum(_cover(shape) for shape in shapes) / max(1, len(shapes))
+    return min(max(sqrt(average) / _CELLS_ALONG, _FINEST_PT), _COARSEST_PT)
+
+
 def _orders(shapes: Sequence[Shape]) -> tuple[list[int], ...]:
     """Large ones first: by their area, and by their longer side."""
 
@@ -61,11 +74,8 @@ def _orders(shapes: Sequence[Shape]) -> tuple[list[int], ...]:
         left, top, right, bottom = bounds(tuple(dot for ring in shapes[number].ways[0][1] for dot in ring))
         return max(right - left, bottom - top), min(right - left, bottom - top)
 
-    def cover(number: int) -> float:
-        return sum(abs(area(ring)) for ring in shapes[number].ways[0][1])
-
     numbers = range(len(shapes))
-    by_area = sorted(numbers, key=lambda number: (-cover(number), number))
+    by_area = sorted(numbers, key=lambda number: (-_cover(shapes[number]), number))
     by_length = sorted(numbers, key=lambda number: (tuple(-side for side in size(number)), number))
     return (by_area, by_length) if by_area != by_length else (by_area,)
 
@@ -81,10 +91,10 @@ class _Grid:
     gap_pt: float
 
     @staticmethod
-    def of(box: Box, gap_pt: float) -> _Grid:
+    def of(box: Box, gap_pt: float, cell_pt: float) -> _Grid:
         """The grid of about that fineness with whole cells to its edges."""
         width, height = box.width_pt + gap_pt, box.height_pt + gap_pt
-        columns, rows = max(1, floor(width / _CELL_PT)), max(1, floor(height / _CELL_PT))
+        columns, rows = max(1, floor(width / cell_pt)), max(1, floor(height / cell_pt))
         return _Grid(columns, rows, width / columns, height / rows, gap_pt)
 
 

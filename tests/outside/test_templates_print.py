@@ -131,7 +131,8 @@ def same_shape(line: list[Dot], wanted: tuple[Dot, ...]) -> bool:
     got, want = sides(line), sides([*wanted, wanted[0]])
     turns = [got[k:] + got[:k] for k in range(len(got))]
     alike = any(all(abs(a - b) < 0.05 * MILLIMETRE for a, b in zip(turn, want, strict=True)) for turn in turns)
-    return alike and abs(Polygon(line).area - Polygon(wanted).area) < 1.0
+    drawn, meant = Polygon(line), Polygon(wanted)
+    return alike and abs(drawn.area - meant.area) < 0.05 * MILLIMETRE * meant.length
 
 
 def test_both_outlines_of_every_template_are_printed_to_a_twentieth_of_a_millimetre(
