@@ -3,7 +3,7 @@
 #   make test    the checks and every test
 
 BIN := .venv/bin
-BOOK := library/demo/*.block
+BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
 .PHONY: help book test check fuzz bench format clean libraries judges
@@ -19,7 +19,7 @@ help:
 	@echo "make clean    remove what was built, and .venv"
 
 book: .venv/.installed libraries
-	@$(BIN)/blockdsl build $(BOOK) -o out --book out/harbour-sampler.pdf --title "A Harbour Sampler"
+	@$(BIN)/blockdsl build $(BOOK) -o out
 
 test: check libraries judges
 	@$(BIN)/pytest --quiet

@@ -85,9 +85,14 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         help=f"write these alone, with commas between: {', '.join(KINDS)}",
     )
     command.add_argument(
-        "--paper", type=str.lower, choices=tuple(PAPERS), default="letter", help="what the PDFs are printed on (letter)"
+        "--paper",
+        type=str.lower,
+        choices=tuple(PAPERS),
+        help="what the PDFs are printed on (the paper that the file's book says, otherwise letter)",
     )
-    command.add_argument("--book", metavar="FILE.pdf", help="gather the sheets of all blocks in one PDF too")
+    command.add_argument(
+        "--book", metavar="FILE.pdf", help="gather all blocks in one book too, beside the books that the files declare"
+    )
     command.add_argument("--title", metavar="TEXT", help="what stands on the book's title page (the book's file name)")
     command.add_argument(
         "--depfile", metavar="FILE", help="write rules for make: what was written, and the files it was made from"

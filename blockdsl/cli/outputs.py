@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.naming import Taken
 
 if TYPE_CHECKING:
-    from blockdsl.drawing.marks import Document, Page
-    from blockdsl.facts import BlockFacts
+    from blockdsl.drawing.marks import Page, Publication
+    from blockdsl.facts import BlockFacts, BookFacts
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book")
 """What `--only` may name."""
@@ -22,10 +22,20 @@ _DIAGRAMS: Final = ("letters", "grid", "cutting")
 
 @dataclass(frozen=True, slots=True)
 class Print:
-    """How pages are printed. `created` is the date that a PDF tells, or None for no date."""
+    """How pages are printed. `created` is the date that a PDF tells, or None for no date.
+
+    On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
+    """
 
     paper: str
     created: datetime | None
+
+    @property
+    def sheet_paper(self) -> str:
+        """The paper of sheets and books."""
+        if not self.paper.startswith("roll"):
+            return self.paper
+        return "letter" if self.paper.endswith("in") else "a4"
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +58,25 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield from _tables(block, stem)
 
 
+def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
+    """What a block needs at a further size that a book prints: its templates, when some piece is cut by them."""
+    by_template = any(cut.piece == "template" for cut in block.cutting)
+    if "templates" in kinds and by_template and not too_large(block):
+        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed))
+
+
+def book_output(book: BookFacts, stem: str, printed: Print) -> Output:
+    """The book as one PDF."""
+    return Output(f"{stem}.pdf", lambda: book_bytes(book, printed))
+
+
+def book_bytes(book: BookFacts, printed: Print) -> bytes:
+    """The book on the paper that was asked for."""
+    from blockdsl.drawing.book import book_document
+
+    return pdf_bytes(book_document(replace(book, paper=printed.sheet_paper)), printed)
+
+
 def too_large(block: BlockFacts) -> tuple[str, ...]:
     """The letters of the patches whose templates no page can hold; with one of them no templates are printed."""
     from blockdsl.drawing.templates import templates_too_large
@@ -58,7 +87,7 @@ def too_large(block: BlockFacts) -> tuple[str, ...]:
 def _sheet(block: BlockFacts, printed: Print) -> bytes:
     from blockdsl.drawing.sheet import block_sheet
 
-    return pdf_bytes(block_sheet(block, paper=printed.paper), printed)
+    return pdf_bytes(block_sheet(block, paper=printed.sheet_paper), printed)
 
 
 def _templates(block: BlockFacts, printed: Print) -> bytes:
@@ -67,7 +96,7 @@ def _templates(block: BlockFacts, printed: Print) -> bytes:
     return pdf_bytes(template_pages(block, paper=printed.paper), printed)
 
 
-def pdf_bytes(document: Document, printed: Print) -> bytes:
+def pdf_bytes(document: Publication, printed: Print) -> bytes:
     """The document as PDF with the date that was asked for."""
     from blockdsl.export.pdf import write_pdf
 

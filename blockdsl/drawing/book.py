@@ -1,154 +1,232 @@
-"""A pattern book: title page, contents, the sheets of all blocks one after the other, and a test page."""
+"""A pattern book: title page, contents, chapters of blocks, techniques, glossary, index and a test page."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from functools import partial
 from typing import Final
 
+from blockdsl.drawing import book_front, book_glossary, book_index, book_techniques
+from blockdsl.drawing.book_block import block_pages
+from blockdsl.drawing.book_chapter import chapter_pages
+from blockdsl.drawing.book_contents import contents_pages
 from blockdsl.drawing.book_cover import cover
-from blockdsl.drawing.diagram import block_picture
-from blockdsl.drawing.flow import Slice, moved, run_over_pages, stacked
-from blockdsl.drawing.lengths import show_extent
-from blockdsl.drawing.marks import Document, Mark, Page
-from blockdsl.drawing.prose import Style, continued, fitted, heading, line, line_ending, paragraph, rule
-from blockdsl.drawing.scale_check import ACTUAL_SIZE, long_bars, square_and_bar
-from blockdsl.drawing.sheet import footer, sheet_bodies
-from blockdsl.drawing.theme import (
-    BODY_PT,
-    CONTENT_WIDTH_PT,
-    FOOTER_HEIGHT_PT,
-    HAIRLINE_PT,
-    LEAD_PT,
-    QUIET,
-    RULE,
-    STEP_PT,
-    Box,
-    Paper,
-    paper_named,
-    span_pt,
-)
+from blockdsl.drawing.book_parts import Bodies, PageNumbers, Part, flowed, foot, page_top, part_title
+from blockdsl.drawing.book_words import read_words
+from blockdsl.drawing.marks import Anchor, Bookmark, Figure, Link, Mark, Page, PageLabels, Publication, Text
+from blockdsl.drawing.scale_check_page import check_print_page
+from blockdsl.drawing.theme import Paper, paper_named
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
 
-_NAME: Final = Style(LEAD_PT, "bold")
-_PLAIN: Final = Style(LEAD_PT)
-_BODY: Final = Style(BODY_PT)
-_QUIET: Final = Style(BODY_PT, colour=QUIET)
-_PICTURE_PT: Final = 44.0
-_TEST_PAGE: Final = "Test page"
-_TEST_WORDS: Final = (
-    f"{' '.join(ACTUAL_SIZE)}. Then measure the square and the bars on this page with the ruler that you cut with. "
-    "The square shows a large fault only; a small one is seen at the long bars. Below each bar stands what it may "
-    "measure and the scale that this means. If it is not 100 %, change the printer's setting and print again."
-)
+CONTENTS: Final = "contents"
+TEST: Final = "test"
+_TEST_TITLE: Final = "Test page"
+_ROMAN: Final = (("x", 10), ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
 
 
-@dataclass(frozen=True, slots=True)
-class _Part:
-    """A chapter of the book: what the contents say of it, and its pages without their feet."""
+def book_document(book: BookFacts) -> Publication:
+    """The book as pages that are drawn one after the other, as they are asked for.
 
-    title: str
-    pages: tuple[tuple[Mark, ...], ...]
-    block: BlockFacts | None = None
-
-
-def book_pages(blocks: Sequence[BlockFacts], *, title: str, paper: str, author: str = "") -> Document:
-    """The book of these blocks, in their order, with a bookmark for each.
-
-    Units:  points at real size; every page has the size of `paper`, and breaks are the same on all papers.
+    Units:  points at real size; every page has the size of the book's paper, and breaks are the same on all papers.
     Errors: ValueError for an unknown paper.
     """
-    sheet = paper_named(paper)
-    parts = [_Part(block.name, tuple(sheet_bodies(block, sheet)), block) for block in blocks]
-    parts.append(_Part(_TEST_PAGE, (_test_page(sheet),)))
-    # How many pages the contents take does not depend on the numbers that they tell.
-    ahead = 1 + len(_contents(parts, [0] * len(parts), sheet))
-    starts = _starts(parts, ahead + 1)
-    contents = _contents(parts, starts, sheet)
-    bodies = [(title, marks) for marks in contents]
-    bodies += [(part.title if part.block else title, marks) for part in parts for marks in part.pages]
-    count = 1 + len(bodies)
-    pages = [Page(sheet.width_pt, sheet.height_pt, cover(blocks, title, sheet))]
-    pages += [
-        Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(foot, number, count, sheet)))
-        for number, (foot, marks) in enumerate(bodies, start=2)
+    plan = _Plan(book, paper_named(book.paper))
+    return Publication(
+        title=book.name,
+        pages=plan.pages(),
+        author=book.author,
+        subject=f"Pattern book of {many(sum(1 for _ in book.blocks), 'patchwork block')}",
+        language=book.language,
+        outline=plan.outline(),
+        labels=(PageLabels(0, "roman"), PageLabels(plan.ahead, "decimal")),
+    )
+
+
+class _Plan:
+    """All parts of a book and the page on which each begins."""
+
+    def __init__(self, book: BookFacts, paper: Paper) -> None:
+        """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
+        self._book = book
+        self._paper = paper
+        self._sizes = [facts for block in book.blocks for facts in block.sizes]
+        self._parts = _body(book, paper)
+        # How many pages a part takes does not depend on the numbers that it tells.
+        self._lengths = [0] * len(self._parts)
+        texts: dict[str, str] = {}
+        first = 1
+        for place, part in enumerate(self._parts):
+            bodies = part.draw({})
+            self._lengths[place] = len(bodies)
+            for number, marks in enumerate(bodies, start=first):
+                texts[str(number)] = " ".join(_texts(marks))
+            first += len(bodies)
+        self._add(*self._behind(book_glossary.terms_used(texts)))
+        self.ahead = 1 + len(contents_pages(self._parts, {}, paper))
+        self._numbers = self._page_numbers()
+
+    def _behind(self, terms: dict[str, str]) -> Sequence[Part]:
+        """What ends the book: glossary, index, test page."""
+        blocks = [part for part in self._parts if part.block is not None]
+        glossary = partial(book_glossary.glossary_pages, terms, self._paper)
+        index = partial(_index, blocks, self._paper)
+        test = partial(_test_page, self._paper)
+        parts = [Part("words", book_glossary.TITLE, 0, glossary)] if terms else []
+        return [*parts, Part("index", book_index.TITLE, 0, index), Part(TEST, _TEST_TITLE, 0, test)]
+
+    def _add(self, *parts: Part) -> None:
+        self._parts = [*self._parts, *parts]
+        self._lengths += [len(part.draw({})) for part in parts]
+
+    def _page_numbers(self) -> PageNumbers:
+        numbers = {CONTENTS: roman(2)}
+        first = 1
+        for part, length in zip(self._parts, self._lengths, strict=True):
+            numbers[part.anchor] = str(first)
+            first += length
+        return numbers
+
+    def pages(self) -> Iterator[Page]:
+        """Every page in order."""
+        book, paper = self._book, self._paper
+        yield self._page(cover(book, paper))
+        for number, marks in enumerate(contents_pages(self._parts, self._numbers, paper), start=2):
+            top = (page_top(CONTENTS, paper),) if number == 2 else ()
+            yield self._page((*top, *marks, *foot((book.name, "Contents"), roman(number), paper)))
+        chapter, number = "", 0
+        for part in self._parts:
+            chapter = part.title if part.level == 0 else chapter
+            for place, marks in enumerate(part.draw(self._numbers)):
+                number += 1
+                top = (page_top(part.anchor, paper),) if place == 0 else ()
+                left = (book.name, chapter, part.title) if part.level else (book.name, chapter)
+                yield self._page((*top, *marks, *foot(left, str(number), paper)))
+
+    def _page(self, marks: Iterable[Mark]) -> Page:
+        return Page(self._paper.width_pt, self._paper.height_pt, tuple(marks))
+
+    def outline(self) -> tuple[Bookmark, ...]:
+        """Title, contents, and every part, the blocks below their chapter."""
+        found: list[tuple[Part, int, list[Bookmark]]] = []
+        first = self.ahead
+        for part, length in zip(self._parts, self._lengths, strict=True):
+            if part.level and found:
+                found[-1][2].append(Bookmark(part.title, first))
+            else:
+                found.append((part, first, []))
+            first += length
+        lines = (
+            Bookmark(f"{part.over}: {part.title}" if part.over else part.title, page, tuple(inner))
+            for part, page, inner in found
+        )
+        return (Bookmark(self._book.name, 0), Bookmark("Contents", 1), *lines)
+
+
+def roman(number: int) -> str:
+    """A page's number in small Roman figures, as the pages before the first chapter are counted."""
+    words = ""
+    for figure, worth in _ROMAN:
+        while number >= worth:
+            words += figure
+            number -= worth
+    return words
+
+
+def _texts(marks: Iterable[Mark]) -> Iterator[str]:
+    for mark in marks:
+        match mark:
+            case Text():
+                yield mark.text
+            case Figure() | Link():
+                yield from _texts(mark.marks)
+            case Anchor():
+                pass
+
+
+# --- the parts -------------------------------------------------------------------------------------
+
+
+def _body(book: BookFacts, paper: Paper) -> list[Part]:
+    """What the maker ordered, with what every book has."""
+    sizes = [facts for block in book.blocks for facts in block.sizes]
+    opening, chapters = _opening_apart(book.chapters)
+    parts = [_words_part(text, f"opening-{number}", paper) for number, text in enumerate(opening, start=1)]
+    front = partial(_front, sizes, paper)
+    parts.append(Part("begin", book_front.TITLE, 0, front))
+    for number, chapter in enumerate(chapters, start=1):
+        parts += _chapter_parts(chapter, number, paper)
+    if book.techniques:
+        techniques = partial(book_techniques.technique_pages, sizes, paper)
+        parts.append(Part("techniques", book_techniques.TITLE, 0, techniques))
+    return parts
+
+
+def _opening_apart(chapters: Sequence[ChapterFacts]) -> tuple[list[WordsFacts], list[ChapterFacts]]:
+    """Words before the first block and chapter open the book; blocks without a chapter get one called The blocks."""
+    if not chapters or chapters[0].title:
+        return [], list(chapters)
+    items = list(chapters[0].items)
+    opening: list[WordsFacts] = []
+    while items and isinstance(items[0], WordsFacts):
+        opening.append(items[0])
+        items = items[1:]
+    rest = [ChapterFacts("The blocks", tuple(items))] if items else []
+    return opening, [*rest, *chapters[1:]]
+
+
+def _words_part(text: WordsFacts, anchor: str, paper: Paper) -> Part:
+    title = read_words(text.markdown).title or "To begin with"
+
+    def draw(pages: PageNumbers) -> Bodies:
+        del pages
+        return flowed([part_title(title), *read_words(text.markdown).slices], paper)
+
+    return Part(anchor, title, 0, draw)
+
+
+def _chapter_parts(chapter: ChapterFacts, number: int, paper: Paper) -> list[Part]:
+    """The chapter's opening, then its blocks, each with the words that follow it."""
+    opening: list[WordsFacts] = []
+    blocks: list[tuple[BookBlockFacts, list[WordsFacts]]] = []
+    for item in chapter.items:
+        if isinstance(item, BookBlockFacts):
+            blocks.append((item, []))
+        elif blocks:
+            blocks[-1][1].append(item)
+        else:
+            opening.append(item)
+    parts = [
+        Part(f"block-{number}-{place}", block.name, 1, partial(_block, block, words, chapter.title, paper), block=block)
+        for place, (block, words) in enumerate(blocks, start=1)
     ]
-    chapters = [(part.title, start - 1) for part, start in zip(parts, starts, strict=True)]
-    return Document(
-        title=title,
-        pages=tuple(pages),
-        author=author,
-        subject=f"Pattern book of {many(len(blocks), 'patchwork block')}",
-        outline=((title, 0), ("Contents", 1), *chapters),
-    )
+    over = f"Chapter {number}"
+    draw = partial(_chapter, chapter.title, over, opening, parts, paper)
+    return [Part(f"chapter-{number}", chapter.title, 0, draw, over), *parts]
 
 
-def _starts(parts: Sequence[_Part], first: int) -> list[int]:
-    """The number of each part's first page, counted from 1 for the title page."""
-    starts = []
-    for part in parts:
-        starts.append(first)
-        first += len(part.pages)
-    return starts
+def _front(sizes: Sequence[BlockFacts], paper: Paper, pages: PageNumbers) -> Bodies:
+    return book_front.front_pages(sizes, pages, paper)
 
 
-# --- contents --------------------------------------------------------------------------------------
+def _chapter(
+    title: str, over: str, words: Sequence[WordsFacts], parts: Sequence[Part], paper: Paper, pages: PageNumbers
+) -> Bodies:
+    return chapter_pages(title, over, words, parts, pages, paper)
 
 
-def _contents(parts: Sequence[_Part], starts: Sequence[int], paper: Paper) -> list[tuple[Mark, ...]]:
-    rows = [_row(part, start) for part, start in zip(parts, starts, strict=True)]
-    box = paper.content
-    room = Box(box.x_pt, box.y_pt, box.width_pt, box.height_pt - FOOTER_HEIGHT_PT)
-    return run_over_pages([heading("Contents"), *rows], room)
+def _block(
+    block: BookBlockFacts, words: Sequence[WordsFacts], chapter: str, paper: Paper, pages: PageNumbers
+) -> Bodies:
+    del pages
+    return block_pages(block, words, chapter, paper)
 
 
-def _row(part: _Part, start: int) -> Slice:
-    """A small picture, the name over what it is, the page's number at the right; a pale rule below."""
-    left = _PICTURE_PT + 4 * STEP_PT
-    words = CONTENT_WIDTH_PT - left - span_pt(1)
-    height = _PICTURE_PT + 4 * STEP_PT
-    lines_height = _NAME.line_pt + _QUIET.line_pt
-    top = (height - lines_height) / 2
-    marks: list[Mark] = []
-    if part.block is not None:
-        marks.append(_small_picture(part.block))
-    marks += line(fitted(part.title, words, _NAME), left, top + _NAME.baseline_pt, _NAME)
-    about = _about(part)
-    marks += line(fitted(about, words, _QUIET), left, top + _NAME.line_pt + _QUIET.baseline_pt, _QUIET)
-    marks += line_ending(str(start), CONTENT_WIDTH_PT, top + _NAME.baseline_pt, _PLAIN)
-    marks.append(rule(height, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT))
-    return Slice(height, tuple(marks), head=(continued("Contents"),))
+def _index(parts: Sequence[Part], paper: Paper, pages: PageNumbers) -> Bodies:
+    return book_index.index_pages(parts, pages, paper)
 
 
-def _small_picture(block: BlockFacts) -> Mark:
-    picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT))
-    (mark,) = moved(
-        [picture],
-        (_PICTURE_PT - placed.width_pt) / 2 - placed.x_pt,
-        2 * STEP_PT + (_PICTURE_PT - placed.height_pt) / 2 - placed.y_pt,
-    )
-    return mark
-
-
-def _about(part: _Part) -> str:
-    if part.block is None:
-        return "was it printed at actual size?"
-    block = part.block
-    counts = f"{many(len(block.placed), 'patch', 'patches')}, {many(len(block.fabrics), 'fabric')}"
-    return f"{show_extent(block.finished, block.unit)} finished, {counts}"
-
-
-# --- the test page ---------------------------------------------------------------------------------
-
-
-def _test_page(paper: Paper) -> tuple[Mark, ...]:
-    box = paper.content
-    height, words = paragraph(_TEST_WORDS, span_pt(9), _BODY)
-    top_height, top = stacked([heading("Was this printed at actual size?"), Slice(height, words)])
-    y = box.y_pt + top_height + 8 * STEP_PT
-    return (
-        *moved(top, box.x_pt, box.y_pt),
-        *square_and_bar(box.x_pt, y),
-        *long_bars(box.x_pt, y + 72.0 + 10 * STEP_PT),
-    )
+def _test_page(paper: Paper, pages: PageNumbers) -> Bodies:
+    del pages
+    return [check_print_page(paper.name).marks]

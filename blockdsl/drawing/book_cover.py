@@ -8,30 +8,36 @@ from typing import Final
 from blockdsl.drawing.diagram import block_picture
 from blockdsl.drawing.flow import moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, line, lines_of, rule
+from blockdsl.drawing.prose import Style, fitted, line, lines_of, rule
 from blockdsl.drawing.theme import BOLD_RULE_PT, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookFacts
 
 _TITLE_SIZES_PT: Final = (44.0, 34.0, 26.0, 19.0)
 _TITLE_LINES: Final = 3
 _TITLE_LEADING: Final = 1.12
+_BY: Final = Style(LEAD_PT + 2)
 _UNDER: Final = Style(LEAD_PT, colour=QUIET)
 _MOST_PICTURES: Final = 60
 
 
-def cover(blocks: Sequence[BlockFacts], title: str, paper: Paper) -> tuple[Mark, ...]:
+def cover(book: BookFacts, paper: Paper) -> tuple[Mark, ...]:
     """All marks of the title page; blocks beyond the sixtieth are not pictured."""
     box = paper.content
-    style, lines = _title_lines(title, box.width_pt)
+    blocks = [block.sizes[0] for block in book.blocks]
+    style, lines = _title_lines(book.name, box.width_pt)
     pitch = style.size_pt * _TITLE_LEADING
     marks: list[Mark] = list(moved([rule(BOLD_RULE_PT / 2, box.width_pt, INK, BOLD_RULE_PT)], box.x_pt, box.y_pt))
     y = box.y_pt + 8 * STEP_PT + style.capitals_pt
     for place, words in enumerate(lines):
         marks += line(words, box.x_pt - 0.04 * style.size_pt, y + place * pitch, style)
-    y += (len(lines) - 1) * pitch + 3 * STEP_PT
-    marks += line(f"{many(len(blocks), 'patchwork block')} to cut and sew", box.x_pt, y + _UNDER.baseline_pt, _UNDER)
-    y += _UNDER.line_pt + 8 * STEP_PT
+    y += (len(lines) - 1) * pitch + 5 * STEP_PT
+    for words, under in ((book.author, _BY), (f"{many(len(blocks), 'patchwork block')} to cut and sew", _UNDER)):
+        if words:
+            marks += line(fitted(words, box.width_pt, under), box.x_pt, y + under.baseline_pt, under)
+            y += under.line_pt
+    y += 8 * STEP_PT
     return (*marks, *_pictures(blocks[:_MOST_PICTURES], Box(box.x_pt, y, box.width_pt, box.bottom_pt - y)))
 
 

@@ -8,7 +8,7 @@ Does not know: drawing.
 """
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts, book_of
 from blockdsl.facts.collect import FileFacts, collect_facts
 from blockdsl.facts.json import facts_json
 
@@ -19,6 +19,7 @@ __all__ = [
     "ChapterFacts",
     "FileFacts",
     "WordsFacts",
+    "book_of",
     "collect_facts",
     "facts_json",
 ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from blockdsl.facts.blockfacts import BlockFacts
@@ -52,3 +52,9 @@ class BookFacts:
     def blocks(self) -> Iterator[BookBlockFacts]:
         """Every block of every chapter, in order."""
         return (block for chapter in self.chapters for block in chapter.blocks)
+
+
+def book_of(blocks: Iterable[BlockFacts], name: str, paper: str) -> BookFacts:
+    """A plain book of blocks that nobody has put in order: each at its own size, with the techniques."""
+    items = tuple(BookBlockFacts(block.name, (block,)) for block in blocks)
+    return BookFacts(name, "", paper, (ChapterFacts("", items),), techniques=True)

@@ -1,4 +1,4 @@
-"""`build --book`: one PDF of all sheets, with a title page, contents and a test page."""
+"""`build`: books that files declare, and `--book`, one of all blocks."""
 
 import re
 from pathlib import Path
@@ -21,20 +21,23 @@ def book(folder: Path, run: Run, names: tuple[str, ...], *words: str) -> PdfRead
     return PdfReader(folder / "out" / "all.pdf")
 
 
-def page_of(reader: PdfReader, words: str) -> list[int]:
-    """The numbers, from 1, of the pages whose foot begins with the words."""
-    feet = [re.search(rf"{words}\s+page (\d+) of (\d+)", page.extract_text()) for page in reader.pages]
-    return [int(foot[1]) for foot in feet if foot]
+def page_of(reader: PdfReader, words: str) -> list[str]:
+    """What the pages are called whose foot says the words, in order."""
+    found = []
+    for page, label in zip(reader.pages, reader.page_labels, strict=True):
+        if words in page.extract_text().rpartition("\n")[2]:
+            found.append(label)
+    return found
 
 
-def told_page(contents: str, name: str) -> int:
-    """The page that the contents tell for a name: it stands behind the line about the block."""
-    told = re.search(rf"{name}\n[^\n]+\n(\d+)\b", contents)
+def told_page(contents: str, name: str) -> str:
+    """The page that the contents tell for a name: it stands behind what is said of the block."""
+    told = re.search(rf"{name}\s[^\n]*?(\d+)$", contents, re.MULTILINE)
     assert told, contents
-    return int(told[1])
+    return told[1]
 
 
-def test_the_contents_give_the_page_on_which_each_sheet_begins(folder: Path, run: Run) -> None:
+def test_the_contents_give_the_page_on_which_each_block_begins(folder: Path, run: Run) -> None:
     names = ("Early Boat", "Late Boat", "Night Boat")
     reader = book(folder, run, names, "--title", "Boats")
 
@@ -43,24 +46,17 @@ def test_the_contents_give_the_page_on_which_each_sheet_begins(folder: Path, run
         assert told_page(contents, name) == page_of(reader, name)[0]
 
 
-def test_the_pages_are_numbered_through_from_the_contents_to_the_test_page(folder: Path, run: Run) -> None:
-    reader = book(folder, run, ("One", "Two"), "--title", "Both")
-
-    numbers = [re.search(r"page (\d+) of (\d+)", page.extract_text()) for page in reader.pages]
-    count = len(reader.pages)
-    assert numbers[0] is None
-    assert [(int(n[1]), int(n[2])) for n in numbers if n] == [(page, count) for page in range(2, count + 1)]
-
-
 def test_the_bookmarks_lead_to_the_title_the_contents_every_block_and_the_test_page(folder: Path, run: Run) -> None:
     reader = book(folder, run, ("One", "Two"), "--title", "Both")
 
-    marks = {mark["/Title"]: reader.get_destination_page_number(mark) for mark in reader.outline}  # type: ignore[arg-type,call-overload]
-    assert list(marks) == ["Both", "Contents", "One", "Two", "Test page"]
-    assert marks["Both"] == 0
-    assert marks["Contents"] == 1
-    assert marks["Two"] == page_of(reader, "Two")[0] - 1
-    assert marks["Test page"] == len(reader.pages) - 1
+    top = [mark for mark in reader.outline if not isinstance(mark, list)]
+    (inner,) = [mark for mark in reader.outline if isinstance(mark, list)]
+    pages = {str(mark["/Title"]): reader.get_destination_page_number(mark) for mark in (*top, *inner)}  # type: ignore[arg-type,call-overload]
+    assert list(pages)[:2] == ["Both", "Contents"]
+    assert (pages["Both"], pages["Contents"]) == (0, 1)
+    assert [str(mark["/Title"]) for mark in inner] == ["One", "Two"]  # type: ignore[call-overload]
+    assert reader.page_labels[pages["Two"] or 0] == page_of(reader, "Two")[0]
+    assert pages["Test page"] == len(reader.pages) - 1
 
 
 def test_a_book_without_a_title_is_called_as_its_file(folder: Path, run: Run) -> None:
@@ -71,14 +67,63 @@ def test_a_book_without_a_title_is_called_as_its_file(folder: Path, run: Run) ->
 
 
 def test_long_contents_go_on_over_pages_and_the_numbers_stay_right(folder: Path, run: Run) -> None:
-    names = tuple(f"Boat {number} End" for number in range(1, 15))
+    names = tuple(f"Boat {number} End" for number in range(1, 21))
     reader = book(folder, run, names)
 
     assert "Contents, continued" in reader.pages[2].extract_text()
-    assert page_of(reader, "Boat 1 End")[0] == 4
     contents = reader.pages[1].extract_text() + reader.pages[2].extract_text()
     for name in names:
         assert told_page(contents, name) == page_of(reader, name)[0]
+
+
+BOOK = """use "pinwheel.block"
+
+book "Boats"
+  by "The maker"
+  paper a4
+  chapter "Small ones"
+    block "Pinwheel" sizes 6 9 in 15 cm
+"""
+
+
+def test_a_book_that_a_file_declares_is_written_with_the_sheets_of_the_blocks_that_it_brings_in(
+    folder: Path, run: Run
+) -> None:
+    (folder / "boats.block").write_text(BOOK, encoding="utf-8")
+
+    ended = run("build", "boats.block", "-o", "out", "--only", "book,sheet")
+
+    assert (ended.status, ended.told) == (0, "")
+    assert {path.name for path in (folder / "out").iterdir()} == {"boats.pdf", "pinwheel.sheet.pdf"}
+    for name in ("boats.pdf", "pinwheel.sheet.pdf"):  # A4 is 210 mm wide (ISO 216)
+        assert float(PdfReader(folder / "out" / name).pages[0].mediabox.width) == pytest.approx(595.28, abs=0.01)
+
+
+def test_a_block_that_is_asked_for_by_its_file_and_by_a_book_is_written_once(folder: Path, run: Run) -> None:
+    (folder / "boats.block").write_text(BOOK, encoding="utf-8")
+
+    run("build", "boats.block", "pinwheel.block", "-o", "out", "--only", "book,sheet")
+
+    assert {path.name for path in (folder / "out").iterdir()} == {"boats.pdf", "pinwheel.sheet.pdf"}
+
+
+def test_the_paper_that_is_asked_for_goes_before_the_paper_of_the_book(folder: Path, run: Run) -> None:
+    (folder / "boats.block").write_text(BOOK, encoding="utf-8")
+
+    run("build", "boats.block", "-o", "out", "--only", "book", "--paper", "letter")
+
+    assert float(PdfReader(folder / "out" / "boats.pdf").pages[0].mediabox.width) == 612
+
+
+def test_the_words_of_a_book_are_among_what_it_was_made_from(folder: Path, run: Run) -> None:
+    (folder / "boats.block").write_text(BOOK.replace("  paper a4", '  text "sea.md"'), encoding="utf-8")
+    (folder / "sea.md").write_text("# The sea\n\nIt is *wide*.\n", encoding="utf-8")
+
+    ended = run("build", "boats.block", "-o", "out", "--only", "book", "--depfile", "rules.d")
+
+    assert ended.status == 0
+    rules = (folder / "rules.d").read_text(encoding="utf-8")
+    assert {"sea.md:", "pinwheel.block:", "boats.block:"} <= set(rules.splitlines())
 
 
 def test_a_book_of_no_block_is_refused(folder: Path, run: Run) -> None:

@@ -1,0 +1,103 @@
+"""What will be made of each file: the outputs of its blocks and books, under names that no two of them share."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import TYPE_CHECKING, Final
+
+from blockdsl.cli.naming import Taken
+from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, size_outputs, too_large
+from blockdsl.cli.working import Worked
+
+if TYPE_CHECKING:
+    from blockdsl.facts import BlockFacts, BookFacts
+
+USUAL_PAPER: Final = "letter"
+
+
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """A file with what will be made of it; `blocks` are those that no file before it has planned."""
+
+    worked: Worked
+    blocks: tuple[BlockFacts, ...]
+    outputs: tuple[Output, ...]
+
+
+def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, created: datetime | None) -> list[Planned]:
+    """The outputs of each file that has no errors, on the paper asked for, or else on that of the file's book.
+
+    A file with errors keeps the names of its blocks and books, so that what was made of it earlier is not written over.
+    """
+    names = _Names()
+    planned = []
+    for worked in works:
+        if worked.has_errors or worked.program is None:
+            names.keep(worked)
+            continue
+        papers = [book.paper for book in worked.facts.books]
+        printed = Print(paper or (papers[0] if papers else USUAL_PAPER), created)
+        blocks = []
+        outputs: list[Output] = []
+        for design, block in zip(worked.program.blocks, worked.facts.blocks, strict=True):
+            stem = names.of_block(block)
+            if stem is None:  # a book prints a block that was asked for by its own file too
+                continue
+            blocks.append(block)
+            outputs += block_outputs(block, stem, kinds, printed)
+            letters = too_large(block) if "templates" in kinds else ()
+            if letters:
+                worked.origin.problems.report("template-too-large", design.span, letters=", ".join(letters))
+        for book in worked.facts.books:
+            outputs += _of_book(book, names, kinds, Print(paper or book.paper, created))
+        planned.append(Planned(worked, tuple(blocks), tuple(outputs)))
+    return planned
+
+
+def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
+    """The book itself, and templates of its blocks at the sizes that are not their own."""
+    from blockdsl.model.lengths import write_size
+
+    for block in book.blocks:
+        for facts in block.sizes:
+            if names.is_new(facts):
+                size = write_size(facts.finished[0], facts.finished[1], facts.unit)
+                yield from size_outputs(facts, names.take(f"{block.name} {size}"), kinds, printed)
+    stem = names.take(book.name)
+    if "book" in kinds:
+        yield book_output(book, stem, printed)
+
+
+class _Names:
+    """Names that are gone, and the blocks that have one."""
+
+    def __init__(self) -> None:
+        self._taken = Taken()
+        self._known: dict[str, list[BlockFacts]] = {}
+
+    def take(self, words: str) -> str:
+        return self._taken.take(words)
+
+    def is_new(self, block: BlockFacts) -> bool:
+        """Whether this very block has no name yet; it has one from now on."""
+        known = self._known.setdefault(block.name, [])
+        if block in known:
+            return False
+        known.append(block)
+        return True
+
+    def of_block(self, block: BlockFacts) -> str | None:
+        """A name for the outputs of the block; None when the very same block has one."""
+        return self.take(block.name) if self.is_new(block) else None
+
+    def keep(self, worked: Worked) -> None:
+        """Take the names of what a file with errors declares."""
+        from blockdsl.diagnostics import Problems
+        from blockdsl.syntax.ast import BlockDeclaration, BookDeclaration
+        from blockdsl.syntax.parse import parse
+
+        for declaration in parse(worked.origin.source, Problems()).declarations:
+            if isinstance(declaration, BlockDeclaration | BookDeclaration):
+                self.take(declaration.name.text)

@@ -1,0 +1,100 @@
+"""The contents of a book: chapters, the blocks in each with a small picture, the page of everything."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.drawing.book_parts import (
+    NUMBER_PT,
+    Bodies,
+    PageNumbers,
+    Part,
+    flowed,
+    hairline,
+    linked,
+    part_title,
+)
+from blockdsl.drawing.book_sizes import say_sizes
+from blockdsl.drawing.diagram import block_picture
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, continued, fitted, line, line_ending, width_of
+from blockdsl.drawing.theme import (
+    ACCENT,
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    HEADING_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    STEP_PT,
+    Box,
+    Paper,
+    span_pt,
+)
+from blockdsl.facts.bookfacts import BookBlockFacts
+
+_CHAPTER: Final = Style(HEADING_PT, "bold", INK)
+_OVER: Final = Style(BODY_PT, "bold", ACCENT)
+_BLOCK: Final = Style(LEAD_PT, "regular", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_PICTURE_PT: Final = 26.0
+_MOST_PICTURES: Final = 60
+_LEFT_PT: Final = span_pt(3) + GUTTER_PT
+
+
+def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
+    """All pages of the contents without their feet."""
+    pictured = sum(part.block is not None for part in parts) <= _MOST_PICTURES
+    slices = [part_title("Contents")]
+    for place, part in enumerate(parts):
+        below = place + 1 < len(parts) and parts[place + 1].level > part.level
+        row = _block_row(part, pages, pictured=pictured) if part.level else _row(part, pages)
+        before = 3 * STEP_PT if not part.level and place else 0.0
+        slices.append(replace(row, before_pt=before, keep=below, head=(continued("Contents"),)))
+    return flowed(slices, paper)
+
+
+def _row(part: Part, pages: PageNumbers) -> Slice:
+    """A chapter or a section: its number at the left, its name, its page."""
+    height = _CHAPTER.line_pt + 2 * STEP_PT
+    baseline = STEP_PT + _CHAPTER.baseline_pt
+    space = CONTENT_WIDTH_PT - _LEFT_PT - NUMBER_PT
+    words = [
+        *line(part.over, 0.0, baseline, _OVER),
+        *line(fitted(part.title, space, _CHAPTER), _LEFT_PT, baseline, _CHAPTER),
+        *line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, baseline, _CHAPTER),
+    ]
+    return Slice(height, (hairline(0.0), linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
+
+
+def _block_row(part: Part, pages: PageNumbers, *, pictured: bool) -> Slice:
+    """A block: its small picture, its name, its sizes, its page."""
+    height = _PICTURE_PT + 2 * STEP_PT if pictured else _BLOCK.line_pt + STEP_PT
+    baseline = height / 2 + _BLOCK.capitals_pt / 2
+    x = _LEFT_PT + (_PICTURE_PT + 3 * STEP_PT if pictured else 0.0)
+    space = CONTENT_WIDTH_PT - x - NUMBER_PT
+    marks: list[Mark] = []
+    about = ""
+    if part.block is not None:
+        about = say_sizes(part.block.sizes)
+        if pictured:
+            marks.append(_small_picture(part.block, height))
+    name = fitted(part.title, space, _BLOCK)
+    left = x + width_of(name, _BLOCK) + 3 * STEP_PT
+    words = [
+        *line(name, x, baseline, _BLOCK),
+        *line(fitted(about, CONTENT_WIDTH_PT - NUMBER_PT - left, _QUIET), left, baseline, _QUIET),
+        *line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, baseline, _BLOCK),
+    ]
+    return Slice(height, (*marks, linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
+
+
+def _small_picture(block: BookBlockFacts, height_pt: float) -> Mark:
+    picture, placed = block_picture(block.sizes[0], Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT))
+    dx = _LEFT_PT + (_PICTURE_PT - placed.width_pt) / 2 - placed.x_pt
+    (mark,) = moved([picture], dx, (height_pt - placed.height_pt) / 2 - placed.y_pt)
+    return mark
