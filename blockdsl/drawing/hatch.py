@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import groupby
 from math import ceil, cos, floor, radians, sin
 from typing import Final
 
@@ -22,7 +23,8 @@ _PHASE: Final = 0.37
 """Hatch lines keep off round numbers, where seams lie."""
 _CONTRAST: Final = 2.2
 """Of hatch to fabric: seen in print, yet quieter than seams and letters."""
-_OCTAGON: Final = tuple((cos(radians(a)), sin(radians(a))) for a in range(0, 360, 45))
+_DOT_PT: Final = 0.05
+"""A dot is a dash of next to no length with round ends; of none at all some painters leave it out."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,21 +79,23 @@ def hatch_all(polygons: Iterable[Ring], number: int, fill: str = "#ffffff") -> t
         return ()
     patches = [polygon for polygon in polygons if len(polygon) > 2]
     ink = hatch_ink(fill)
-    lines: list[Segment] = []
-    dots: list[tuple[tuple[float, float], ...]] = []
-    for patch in patches:
-        for part in style:
-            match part:
-                case Lines():
-                    lines.extend(clipped_lines(patch, part))
-                case Dots():
-                    dots.extend(clipped_dots(patch, part))
     marks = []
+    lines = tuple(
+        line for part in style if isinstance(part, Lines) for patch in patches for line in clipped_lines(patch, part)
+    )
     if lines:
-        marks.append(Path(tuple(lines), closed=False, stroke=ink, stroke_width_pt=LINE_WIDTH_PT))
-    if dots:
-        marks.append(Path(tuple(dots), fill=ink))
+        marks.append(Path(lines, closed=False, stroke=ink, stroke_width_pt=LINE_WIDTH_PT))
+    for part in style:
+        rows = tuple(row for patch in patches for row in clipped_dots(patch, part)) if isinstance(part, Dots) else ()
+        if rows:
+            marks.append(_dotted(rows, part, ink))
     return tuple(marks)
+
+
+def _dotted(rows: tuple[Segment, ...], dots: Dots, ink: str) -> Path:
+    """The rows as one dashed mark: a line for a row is a small part of what a ring for each dot would be."""
+    dash = (_DOT_PT, dots.spacing_pt - _DOT_PT)
+    return Path(rows, closed=False, stroke=ink, stroke_width_pt=2 * dots.radius_pt, dash=dash, round_ends=True)
 
 
 def clipped_lines(polygon: Ring, lines: Lines) -> Iterator[Segment]:
@@ -108,17 +112,31 @@ def clipped_lines(polygon: Ring, lines: Lines) -> Iterator[Segment]:
                 )
 
 
-def clipped_dots(polygon: Ring, dots: Dots) -> Iterator[tuple[tuple[float, float], ...]]:
-    """The dots that lie within the polygon altogether, each a small ring of eight corners."""
+def clipped_dots(polygon: Ring, dots: Dots) -> Iterator[Segment]:
+    """Rows of dots that lie within the polygon altogether, each from its first dot's middle to its last dot's.
+
+    Where a dot would not lie within, a row ends and another begins. The end is a dot's length beyond the middle.
+    """
     radius, step = dots.radius_pt, dots.spacing_pt
     for row, y in _rows(polygon, step * 0.75):
         above, below = _spans(polygon, y - radius), _spans(polygon, y + radius)
         shift = step * (_PHASE + (0.5 if row % 2 else 0))
         for start, end in _spans(polygon, y):
             first, last = ceil((start + radius - shift) / step), floor((end - radius - shift) / step)
-            for x in (place * step + shift for place in range(first, last + 1)):
-                if _within(x, above) and _within(x, below):
-                    yield tuple((x + radius * dx, y + radius * dy) for dx, dy in _OCTAGON)
+            inside = [
+                p
+                for p in range(first, last + 1)
+                if _within(p * step + shift, above) and _within(p * step + shift, below)
+            ]
+            for left, right in _runs(inside):
+                yield ((left * step + shift, y), (right * step + shift + _DOT_PT, y))
+
+
+def _runs(places: Sequence[int]) -> Iterator[tuple[int, int]]:
+    """The first and the last of every stretch of numbers without a gap."""
+    for _, group in groupby(enumerate(places), key=lambda pair: pair[1] - pair[0]):
+        stretch = [place for _, place in group]
+        yield stretch[0], stretch[-1]
 
 
 def _rows(polygon: Ring, spacing: float) -> Iterator[tuple[int, float]]:

@@ -15,7 +15,10 @@ Weight = Literal["regular", "bold"]
 
 @dataclass(frozen=True, slots=True)
 class Path:
-    """One or more rings or open lines. `fill` and `stroke` may each be None; `dash` is in points."""
+    """One or more rings or open lines. `fill` and `stroke` may each be None; `dash` is in points.
+
+    With `round_ends` lines and dashes end in half circles, so that a dash of next to no length is a dot.
+    """
 
     rings: tuple[tuple[tuple[float, float], ...], ...]
     closed: bool = True
@@ -23,6 +26,7 @@ class Path:
     stroke: str | None = None
     stroke_width_pt: float = 0.5
     dash: tuple[float, ...] = ()
+    round_ends: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -79,7 +79,7 @@ def _shape_run(text: str, weight: Weight, right_to_left: bool, x: int) -> tuple[
     buffer.guess_segment_properties()
     # No joined fi and fl: readers would take them out of the page as one letter, and a search for "finished" fail.
     uharfbuzz.shape(_font(weight), buffer, {"liga": False})
-    swap = {} if text.isascii() else _fraction_figures(weight)
+    swap = {} if text.isascii() else fraction_figures(weight)
     glyphs = []
     for info, place in zip(buffer.glyph_infos, buffer.glyph_positions, strict=True):
         number = swap.get(info.codepoint, info.codepoint)
@@ -89,7 +89,7 @@ def _shape_run(text: str, weight: Weight, right_to_left: bool, x: int) -> tuple[
 
 
 @cache
-def _fraction_figures(weight: Weight) -> dict[int, int]:
+def fraction_figures(weight: Weight) -> dict[int, int]:
     """For the glyph of each superscript or subscript figure the font's glyph for it above or below a fraction's line.
 
     They have the same widths, but stand as high as the figures around them; the plain subscripts hang below the line.

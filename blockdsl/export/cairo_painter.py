@@ -27,7 +27,7 @@ class CairoPainter:
         options.set_antialias(cairo.ANTIALIAS_GRAY)
         self.context.set_font_options(options)
         self.context.set_line_join(cairo.LINE_JOIN_ROUND)
-        self.context.set_line_cap(cairo.LINE_CAP_BUTT)
+        self._butt, self._round = cairo.LINE_CAP_BUTT, cairo.LINE_CAP_ROUND
         self._even_odd = cairo.FILL_RULE_EVEN_ODD
         self.context.set_fill_rule(self._even_odd)
 
@@ -85,6 +85,7 @@ class CairoPainter:
             context.set_source_rgb(*_rgb(path.stroke))
             context.set_line_width(path.stroke_width_pt)
             context.set_dash(path.dash)
+            context.set_line_cap(self._round if path.round_ends else self._butt)
             context.stroke_preserve()
         context.new_path()
 

@@ -36,7 +36,11 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
     drawing.set_desc(check_text(title), check_text(description) or None)
     faces = font_faces(_letters(page.marks))
     if faces:
-        drawing.defs.add(Style(f"{faces}text{{font-family:{FAMILY},sans-serif;font-kerning:normal;font-variant-ligatures:none;white-space:pre}}"))
+        drawing.defs.add(
+            Style(
+                f"{faces}text{{font-family:{FAMILY},sans-serif;font-kerning:normal;font-variant-ligatures:none;white-space:pre}}"
+            )
+        )
     for mark in _seen(page.marks):
         drawing.add(_element(mark))
     tree = drawing.get_xml()

@@ -1,14 +1,16 @@
 """Hatches, judged by shapely: every line lies in its patch, none is missing, and cloth runs on over a seam."""
 
+from collections.abc import Iterable
 from math import hypot
 
 import pytest
-from shapely.geometry import LineString, MultiLineString, Polygon, box
+from shapely.geometry import LineString, MultiLineString, Point, Polygon, box
 
 from blockdsl.drawing.hatch import (
     HATCHES,
     Dots,
     Lines,
+    Segment,
     clipped_dots,
     clipped_lines,
     contrast,
@@ -44,12 +46,38 @@ def test_lines_stand_as_far_apart_as_the_hatch_says(lines: Lines) -> None:
     assert length == pytest.approx(72 * 72 / lines.spacing_pt, rel=0.05)
 
 
+def middles(rows: Iterable[Segment], dots: Dots) -> set[tuple[float, float]]:
+    """The middle of every dot of the rows, to a thousandth of a point."""
+    return {
+        (round(left + place * dots.spacing_pt, 3), round(y, 3))
+        for (left, y), (right, _) in rows
+        for place in range(round((right - left) / dots.spacing_pt) + 1)
+    }
+
+
 @pytest.mark.parametrize("dots", [part for style in HATCHES for part in style if isinstance(part, Dots)], ids=str)
-def test_dots_lie_in_their_patch_altogether(dots: Dots) -> None:
-    rings = [Polygon(ring) for ring in clipped_dots(ARROW, dots)]
-    assert len(rings) > 10
-    patch = Polygon(ARROW).buffer(0.35 * dots.radius_pt)  # a slanting edge may graze the side of a dot
-    assert all(patch.contains(ring) for ring in rings)
+def test_dots_lie_in_their_patch_altogether_and_none_is_missing(dots: Dots) -> None:
+    found = middles(clipped_dots(ARROW, dots), dots)
+    wide = ((-300.0, -300.0), (400.0, -300.0), (400.0, 400.0), (-300.0, 400.0))
+    surely = {dot for dot in middles(clipped_dots(wide, dots), dots) if within(dot, dots.radius_pt)}
+    assert len(surely) > 5
+    # A slanting edge may graze the side of a dot.
+    assert all(within(dot, 0.65 * dots.radius_pt) for dot in found)
+    assert surely <= found
+
+
+def within(middle: tuple[float, float], radius: float) -> bool:
+    return bool(Polygon(ARROW).contains(Point(middle).buffer(radius)))
+
+
+@pytest.mark.parametrize("number", [3, 12])
+def test_dots_are_dashes_of_no_length_with_round_ends_as_far_apart_as_the_hatch_says(number: int) -> None:
+    (mark,), (dots,) = hatch(SQUARE, number), HATCHES[number - 1]
+    assert isinstance(dots, Dots)
+    assert mark.round_ends
+    assert mark.stroke_width_pt == 2 * dots.radius_pt
+    assert mark.dash[0] < 0.1 * dots.radius_pt
+    assert sum(mark.dash) == pytest.approx(dots.spacing_pt)
 
 
 @pytest.mark.parametrize("number", NUMBERS)
@@ -62,8 +90,18 @@ def test_a_hatch_runs_on_over_a_seam(number: int) -> None:
     assert together == pytest.approx(apart)
 
 
+@pytest.mark.parametrize("number", [3, 12])
+def test_dots_stand_in_the_same_rows_on_both_sides_of_a_seam(number: int) -> None:
+    (dots,) = HATCHES[number - 1]
+    assert isinstance(dots, Dots)
+    left, right = (((0, 0), (40, 0), (40, 40), (0, 40)), ((40, 0), (80, 0), (80, 40), (40, 40)))
+    whole = middles(clipped_dots(((0, 0), (80, 0), (80, 40), (0, 40)), dots), dots)
+    apart = middles(clipped_dots(left, dots), dots) | middles(clipped_dots(right, dots), dots)
+    assert apart == {(x, y) for x, y in whole if abs(x - 40) > dots.radius_pt - 1e-6}
+
+
 def open_length(marks: tuple[Path, ...]) -> float:
-    return sum(float(LineString(ring).length) for mark in marks if not mark.closed for ring in mark.rings)
+    return sum(float(LineString(ring).length) for mark in marks if not mark.round_ends for ring in mark.rings)
 
 
 def test_twelve_fabrics_have_twelve_hatches_and_the_thirteenth_begins_again() -> None:

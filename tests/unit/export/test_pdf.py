@@ -70,7 +70,7 @@ def tagged(node: Any) -> list[tuple[str, str | None]]:
     found: list[tuple[str, str | None]] = []
     for kid in kids if isinstance(kids, list) else [kids]:
         element = kid.get_object()
-        if element["/S"] == "/Sect":
+        if element["/S"] in {"/Document", "/Sect"}:
             found += tagged(element)
         else:
             found.append((element["/S"], element.get("/Alt")))

@@ -1,0 +1,206 @@
+"""One page's marks as the operators of a PDF page, apart from the file that it will stand in."""
+
+from __future__ import annotations
+
+import zlib
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from functools import lru_cache
+from math import cos, radians, sin
+from typing import Final, Literal
+
+from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Page, Path, Text, Weight
+from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
+from blockdsl.export.printable import check_page
+
+_SQUEEZE: Final = 6
+"""How hard zlib tries: more takes longer and gains a fiftieth."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tag:
+    """A piece of the page as it is read aloud; its place in the page's list is its number in the page's operators."""
+
+    role: Literal["P", "Figure", "Link"]
+    alternative: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Jump:
+    """A box that can be clicked (points, y downward), the anchor that it leads to, and the number of its tag."""
+
+    target: str
+    box: tuple[float, float, float, float]
+    tag: int
+
+
+@dataclass(frozen=True, slots=True)
+class PaintedPage:
+    """All that a file needs of a page; `operators` are compressed. Glyphs are those of each weight."""
+
+    width_pt: float
+    height_pt: float
+    operators: bytes
+    glyphs: tuple[frozenset[int], ...]
+    tags: tuple[Tag, ...]
+    jumps: tuple[Jump, ...]
+    anchors: tuple[Anchor, ...]
+
+
+def paint_page(page: Page) -> PaintedPage:
+    """The page painted; the same page gives the same bytes.
+
+    Units:  points; the page's own y axis, downward, is turned once at the start. Two decimals: 0.002 mm at most.
+    Errors: Unprintable.
+    """
+    check_page(page)
+    brush = _Brush()
+    brush.paint(page.marks)
+    brush.close()
+    start = b"1 0 0 -1 0 %s cm\n1 j\n" % number(page.height_pt)
+    return PaintedPage(
+        page.width_pt,
+        page.height_pt,
+        zlib.compress(start + b"".join(brush.written), _SQUEEZE),
+        tuple(frozenset(brush.glyphs[weight]) for weight in WEIGHTS),
+        tuple(brush.tags),
+        tuple(brush.jumps),
+        tuple(brush.anchors),
+    )
+
+
+@dataclass(slots=True)
+class _Brush:
+    """Writes operators one after the other, and no setting twice."""
+
+    written: list[bytes] = field(default_factory=list)
+    glyphs: dict[Weight, set[int]] = field(default_factory=lambda: {weight: set() for weight in WEIGHTS})
+    tags: list[Tag] = field(default_factory=list)
+    jumps: list[Jump] = field(default_factory=list)
+    anchors: list[Anchor] = field(default_factory=list)
+    _settings: dict[bytes, bytes] = field(default_factory=dict)
+    _artifact: bool = False
+    _inside: bool = False
+
+    def paint(self, marks: Iterable[Mark]) -> None:
+        for mark in marks:
+            match mark:
+                case Path():
+                    self._shape(mark)
+                case Text():
+                    self._words(mark)
+                case Figure():
+                    self._tagged(Tag("Figure", mark.alternative), mark.marks)
+                case Link():
+                    if not self._inside:
+                        box = (mark.x_pt, mark.y_pt, mark.x_pt + mark.width_pt, mark.y_pt + mark.height_pt)
+                        self.jumps.append(Jump(mark.target, box, len(self.tags)))
+                    self._tagged(Tag("Link"), mark.marks)
+                case Anchor():
+                    if not self._inside:
+                        self.anchors.append(mark)
+
+    def close(self) -> None:
+        """End what is open."""
+        if self._artifact:
+            self.written.append(b"EMC\n")
+            self._artifact = False
+
+    def _tagged(self, tag: Tag, marks: Iterable[Mark]) -> None:
+        """Marks that are read as one thing; what is within has no tags of its own."""
+        if self._inside:
+            self.paint(marks)
+            return
+        self._open(tag)
+        self._inside = True
+        self.paint(marks)
+        self._inside = False
+        self.written.append(b"EMC\n")
+
+    def _open(self, tag: Tag) -> None:
+        self.close()
+        self.written.append(b"/%s<</MCID %d>>BDC\n" % (tag.role.encode(), len(self.tags)))
+        self.tags.append(tag)
+
+    def _words(self, text: Text) -> None:
+        if not text.text:
+            return
+        if not self._inside:
+            self._open(Tag("P"))
+        self._set(b"rg", _rgb(text.colour))
+        line = shown(text.text, text.weight, text.size_pt)
+        self.glyphs[text.weight] |= line.glyphs
+        self.written.append(
+            b"BT\n%s %s Tf\n%s %s %s Tm\n%sET\n"
+            % (
+                RESOURCE[text.weight],
+                number(text.size_pt),
+                _turned(text.turn_degrees),
+                number(text.x_pt),
+                number(text.y_pt),
+                line.operators,
+            )
+        )
+        if not self._inside:
+            self.written.append(b"EMC\n")
+
+    def _shape(self, path: Path) -> None:
+        paint = _PAINT[bool(path.fill), bool(path.stroke)]
+        if not paint or not any(path.rings):
+            return
+        if not self._inside and not self._artifact:
+            self.written.append(b"/Artifact BMC\n")  # rules and boxes beside the text, which nobody reads aloud
+            self._artifact = True
+        if path.fill:
+            self._set(b"rg", _rgb(path.fill))
+        if path.stroke:
+            self._set(b"RG", _rgb(path.stroke))
+            self._set(b"w", number(path.stroke_width_pt))
+            self._set(b"d", b"[%s] 0" % b" ".join(map(number, path.dash)))
+            self._set(b"J", b"1" if path.round_ends else b"0")
+        self.written += [_outline(ring, closed=path.closed) for ring in path.rings]
+        self.written.append(paint)
+
+    def _set(self, operator: bytes, value: bytes) -> None:
+        if self._settings.get(operator, _AT_FIRST.get(operator)) != value:
+            self._settings[operator] = value
+            self.written.append(b"%s %s\n" % (value, operator))
+
+
+_PAINT: Final = {(True, True): b"B*\n", (True, False): b"f*\n", (False, True): b"S\n", (False, False): b""}
+_AT_FIRST: Final = {b"d": b"[] 0", b"J": b"0"}
+
+
+def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> bytes:
+    if len(ring) == 4 and closed:
+        (x0, y0), (x1, y1), (x2, y2), (x3, y3) = ring
+        if (y0 == y1 and x1 == x2 and y2 == y3 and x3 == x0) or (x0 == x1 and y1 == y2 and x2 == x3 and y3 == y0):
+            return b"%s %s %s %s re\n" % (number(x0), number(y0), number(x2 - x0), number(y2 - y0))
+    flat = [side for point in ring for side in point]
+    return _outline_form(len(ring), closed) % tuple(flat) if ring else b""
+
+
+@lru_cache(maxsize=512)
+def _outline_form(corners: int, closed: bool) -> bytes:
+    """The operators of an outline with room for its numbers: one formatting for a ring is far quicker than many."""
+    return b"%.2f %.2f m\n" + b"%.2f %.2f l\n" * (corners - 1) + (b"h\n" if closed else b"")
+
+
+@lru_cache(maxsize=1024)
+def _turned(degrees: float) -> bytes:
+    """The text matrix without its place: upright again after the page's y axis was turned, then clockwise."""
+    if not degrees:
+        return b"1 0 0 -1"
+    cosine, sine = cos(radians(degrees)), sin(radians(degrees))
+    return b"%.6f %.6f %.6f %.6f" % (cosine, sine, sine, -cosine)
+
+
+@lru_cache(maxsize=1024)
+def _rgb(colour: str) -> bytes:
+    return b" ".join(b"%.4g" % (part / 255) for part in bytes.fromhex(colour[1:]))
+
+
+def number(value: float) -> bytes:
+    """At most two decimals, and no zeros behind them."""
+    written = b"%.2f" % value
+    return written.rstrip(b"0").rstrip(b".") if written != b"-0.00" else b"0"
