@@ -15,14 +15,18 @@ SeamKind = Literal["straight", "partial", "set-in"]
 class SeamLine:
     """One seam in block coordinates, from `start` to `end`.
 
-    straight: `at` is empty. partial: sewn from `start` as far as the one point of `at`, and on to `end` when the
-    assembly that `closes` it is whole. set-in: the corners where the work is turned, in order from `start` to `end`.
+    straight: one line, sewn at once. partial: sewn from `start` as far as `stop`; the stretch from there to `end` is
+    sewn when the assembly that `closes` it is whole. set-in: `turns` are the corners at which the work is turned, in
+    order from `start`. A set-in seam may be partial too; then its kind is set-in and it has a `stop`. Where a seam is
+    left open at both ends, sewing starts at `begin` and the stretch from there back to `start` is closed later too.
     """
 
     start: Point
     end: Point
     kind: SeamKind = "straight"
-    at: tuple[Point, ...] = ()
+    turns: tuple[Point, ...] = ()
+    stop: Point | None = None
+    begin: Point | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,15 +46,15 @@ class Piece:
 class Joined:
     """Parts sewn together; seam i joins part i + 1 to part i, and `kind` is the hardest of the seams.
 
-    With more than two parts the seams are parallel, as in a row of squares. `closes` are the seams, begun as partial
-    ones further in, that are sewn to their end once these parts are joined. `patches` is sorted; `outline` is
-    clockwise without straight corners, or None where it touches itself.
+    With more than two parts the seams are parallel, as in a row of squares. `closes` are the open stretches of partial
+    seams further in, each from its stop to its end, that are sewn once these parts are joined. `patches` is sorted;
+    `outline` is clockwise without straight corners, or None where it meets itself or a seam inside is still open.
     """
 
     parts: tuple[Assembly, ...]
     seams: tuple[SeamLine, ...]
     kind: SeamKind
-    closes: tuple[SeamLine, ...]
+    closes: tuple[tuple[Point, Point], ...]
     patches: tuple[int, ...]
     outline: Polygon | None
 
@@ -67,7 +71,10 @@ Assembly: TypeAlias = Piece | Joined
 
 @dataclass(frozen=True, slots=True)
 class SeamCount:
-    """How many seams there are of each kind; a set-in seam counts once for each corner at which it turns."""
+    """How many seams there are of each kind.
+
+    A set-in seam counts once for each corner at which it turns, a partial one once for each end that is closed later.
+    """
 
     straight: int
     partial: int
@@ -90,6 +97,6 @@ def count_seams(assembly: Assembly) -> SeamCount:
     for node in walk(assembly):
         for seam in node.seams if isinstance(node, Joined) else ():
             straight += seam.kind == "straight"
-            partial += seam.kind == "partial"
-            set_in += len(seam.at) if seam.kind == "set-in" else 0
+            partial += (seam.stop is not None) + (seam.begin is not None)
+            set_in += len(seam.turns)
     return SeamCount(straight, partial, set_in)

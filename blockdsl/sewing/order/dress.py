@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
+from dataclasses import dataclass
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.sewing.order.assembly import Assembly, Joined, Piece, SeamKind, SeamLine
@@ -19,32 +20,49 @@ def dress(net: Net, whole: Cut) -> Assembly:
     return _Dresser(net, whole).tree()
 
 
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    """The open end of a partial seam: from where sewing stopped to its end, its sides and the patches beside them."""
+
+    stop: Point
+    end: Point
+    sides: frozenset[int]
+    beside: frozenset[int]
+
+
 class _Dresser:
     def __init__(self, net: Net, whole: Cut) -> None:
         self._net = net
         self._order = list(whole.walk())
         self._opened = frozenset(side for cut in self._order for side in cut.opened)
         self._part_of = [OUTSIDE] * len(net.rings)
-        self._begun: dict[int, SeamLine] = {}
+        self._still_open = set(self._opened)
+        self._stretches: list[_Stretch] = []
+        self._begun: set[int] = set()
 
     def tree(self) -> Assembly:
         """Parts before what they make, which is the walk backwards."""
         done: dict[int, Assembly] = {}
         for cut in reversed(self._order):
-            outline = self._outline(cut.patches)
             if not cut.parts:
-                done[id(cut)] = Piece(cut.patches[0], outline or ())
+                done[id(cut)] = Piece(cut.patches[0], self._outline(cut.patches) or ())
                 continue
             seams = self._seams(cut)
-            closes = {self._begun[side] for side in sorted(cut.opened) if side in self._begun}
+            closes = self._closed_by(cut)
             kind = max((seam.kind for seam in seams), key=_HARDNESS.index)
             parts = tuple(done.pop(id(part)) for part in cut.parts)
-            in_order = tuple(sorted(closes, key=lambda seam: min(self._begun_at(seam))))
-            done[id(cut)] = Joined(parts, seams, kind, in_order, tuple(cut.patches), outline)
+            done[id(cut)] = Joined(parts, seams, kind, closes, tuple(cut.patches), self._outline(cut.patches))
         return done[id(self._order[0])]
 
-    def _begun_at(self, seam: SeamLine) -> list[int]:
-        return [side for side, begun in self._begun.items() if begun == seam]
+    def _closed_by(self, cut: Cut) -> tuple[tuple[Point, Point], ...]:
+        """Open stretches are sewn as soon as everything beside them is joined."""
+        if not self._stretches:
+            return ()
+        closed = [stretch for stretch in self._stretches if stretch.beside.issubset(cut.patches)]
+        self._stretches = [stretch for stretch in self._stretches if stretch not in closed]
+        for stretch in closed:
+            self._still_open -= stretch.sides
+        return tuple((stretch.stop, stretch.end) for stretch in closed)
 
     def _seams(self, cut: Cut) -> tuple[SeamLine, ...]:
         net, part_of = self._net, self._part_of
@@ -66,42 +84,55 @@ class _Dresser:
 
     def _seam(self, sides: AbstractSet[int]) -> SeamLine:
         net = self._net
-        path = corners_of(net, in_one_path(net, sides) or sorted(sides))
-        points = [net.points[corner] for corner in path]
-        if len(path) > 2:
-            return SeamLine(points[0], points[-1], "set-in", tuple(points[1:-1]))
-        return self._partial(sides, path) or SeamLine(points[0], points[1])
+        path = in_one_path(net, sides) or sorted(sides)
+        corners = corners_of(net, path)
+        after, end = self._open_beyond(path[-1], corners[-1])
+        before, start = self._open_beyond(path[0], corners[0])
+        if before and not after:
+            path, corners, after, before, start, end = path[::-1], corners[::-1], before, after, end, start
+        both = bool(before) and len(path) == 1
+        stop = self._within(path[-1], corners[-1], 3 if both else 2) if after else None
+        begin = self._within(path[0], corners[0], 3 if both else 2) if before else None
+        for open_sides, last_sewn, end_point in ((after, stop, end), (before, begin, start)):
+            if last_sewn is not None:
+                beside = frozenset(patch for side in open_sides for patch in (net.left[side], net.right[side]))
+                self._stretches.append(_Stretch(last_sewn, net.points[end_point], frozenset(open_sides), beside))
+                self._begun.update(open_sides)
+        turns = tuple(net.points[corner] for corner in corners[1:-1])
+        kind: SeamKind = "set-in" if turns else "partial" if after else "straight"
+        return SeamLine(net.points[start], net.points[end], kind, turns, stop, begin)
 
-    def _partial(self, sides: AbstractSet[int], path: Sequence[int]) -> SeamLine | None:
-        """The seam as a partial one, when sides that were left open go on from one of its ends."""
+    def _open_beyond(self, side: int, end: int) -> tuple[list[int], int]:
+        """The sides of a partial seam, left open, that go straight on from the end of a side; and where they end."""
         net = self._net
-        line = net.line[min(sides)]
-        open_here = {side for side in self._opened if net.line[side] == line}
-        for near, far in (path, path[::-1]):
-            end, still_open = far, []
-            while True:
-                following = [s for s in open_here if end in (net.start[s], net.end[s]) and s not in still_open]
-                if not following:
-                    break
-                still_open.append(following[0])
-                end = net.start[following[0]] if net.end[following[0]] == end else net.end[following[0]]
-            if still_open:
-                last = next(side for side in sides if far in (net.start[side], net.end[side]))
-                one, other = net.points[net.start[last]], net.points[net.end[last]]
-                stop = Point((one.x + other.x) / 2, (one.y + other.y) / 2)
-                seam = SeamLine(net.points[near], net.points[end], "partial", (stop,))
-                self._begun.update(dict.fromkeys(still_open, seam))
-                return seam
-        return None
+        # What one seam goes on to sew shut no other one does.
+        open_here = [o for o in self._opened if net.line[o] == net.line[side] and o not in self._begun]
+        found: list[int] = []
+        while True:
+            onward = [o for o in open_here if end in (net.start[o], net.end[o]) and o not in found]
+            if not onward:
+                return found, end
+            found.append(onward[0])
+            end = net.start[onward[0]] if net.end[onward[0]] == end else net.end[onward[0]]
+
+    def _within(self, side: int, corner: int, part: int) -> Point:
+        """A place on a side, one part of it away from the corner at its end."""
+        net = self._net
+        here = net.points[corner]
+        far = net.points[net.start[side] if net.end[side] == corner else net.end[side]]
+        return Point(here.x + (far.x - here.x) / part, here.y + (far.y - here.y) / part)
 
     def _outline(self, patches: Sequence[int]) -> Polygon | None:
-        """Clockwise from the top left corner, or None when the outline meets itself."""
+        """Clockwise from the top left corner, or None when it meets itself or a seam inside is still open."""
         net, inside = self._net, frozenset(patches)
         after: dict[int, int] = {}
         for patch in patches:
             for side in net.sides[patch]:
                 on_right = net.right[side] == patch
-                if (net.left[side] if on_right else net.right[side]) not in inside:
+                if (net.left[side] if on_right else net.right[side]) in inside:
+                    if side in self._still_open:
+                        return None
+                else:
                     start, end = (net.start[side], net.end[side]) if on_right else (net.end[side], net.start[side])
                     if start in after:
                         return None

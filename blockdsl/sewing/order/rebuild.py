@@ -75,14 +75,18 @@ class _Sewing:
         for place, seam in enumerate(node.seams):
             self._sew(seam, remaining[place], remaining[place + 1])
         left = [edge for part in remaining for edge in part]
-        for seam in node.closes:
-            _close(left, seam)
+        for stop, end in node.closes:
+            _close(left, stop, end)
         return _merged(left)
 
     def _sew(self, seam: SeamLine, one: _Edges, other: _Edges) -> None:
-        corners = [seam.start, *(seam.at if seam.kind == "set-in" else ()), seam.end]
-        if seam.kind == "partial":
-            corners[-1] = _as_far_as_both(one, other, seam)
+        corners = [seam.start, *seam.turns, seam.end]
+        if seam.stop is not None:
+            known = corners[-2] if seam.turns or seam.begin is None else seam.begin
+            corners[-1] = _as_far_as_both(one, other, (known, seam.end), seam.stop)
+        if seam.begin is not None:
+            known = corners[1] if seam.turns or seam.stop is None else seam.stop
+            corners[0] = _as_far_as_both(one, other, (known, seam.start), seam.begin)
         whole = self._whole_edges
         for a, b in pairwise(corners):
             forward = _holder(one, a, b) is not None
@@ -115,40 +119,45 @@ def _take(part: _Edges, a: Point, b: Point, *, whole: bool) -> None:
     part.extend(edge for edge in ((holder[0], a), (b, holder[1])) if edge[0] != edge[1])
 
 
-def _as_far_as_both(one: _Edges, other: _Edges, seam: SeamLine) -> Point:
-    """Where a partial seam must stop: the corner nearest to its start at which one of the parts ends.
-
-    The place to stop at, which the seam names, must lie before it.
-    """
-    along = step(seam.start, seam.end)
-    ends = {seam.end} | {corner for edge in (*one, *other) for corner in edge}
-    ahead = [
+def _as_far_as_both(one: _Edges, other: _Edges, stretch: _Edge, stop: Point) -> Point:
+    """How far the last stretch of a partial seam has both parts beside it: past `stop`, and short of its end."""
+    start, end = stretch
+    along = step(start, end)
+    ahead = {
         corner
-        for corner in ends
-        if cross(along, step(seam.start, corner)) == 0 and sign(dot(along, step(seam.start, corner))) > 0
+        for edge in (*one, *other)
+        for corner in edge
+        if cross(along, step(start, corner)) == 0 and sign(dot(along, step(stop, corner))) > 0 and corner != end
+    }
+    fitting = [
+        corner
+        for corner in ahead
+        if all(_holder(part, start, corner) or _holder(part, corner, start) for part in (one, other))
     ]
-    ahead.sort(key=lambda corner: dot(along, step(seam.start, corner)))
-    for corner in reversed(ahead):
-        if all(_holder(part, seam.start, corner) or _holder(part, corner, seam.start) for part in (one, other)):
-            before = len(seam.at) == 1 and sign(dot(along, step(seam.at[0], corner))) > 0
-            if before and corner != seam.end:
-                return corner
-    raise _CannotSew(f"the partial seam from {seam.start} to {seam.end} does not fit its parts")
+    if not fitting:
+        raise _CannotSew(f"the partial seam from {start} to {end} does not fit its parts")
+    return max(fitting, key=lambda corner: dot(along, step(start, corner)))
 
 
-def _close(left: _Edges, seam: SeamLine) -> None:
-    """Sew what is still open of a partial seam: every stretch of it that two edges share."""
-    along = step(seam.start, seam.end)
-    on_line = [edge for edge in left if cross(along, step(seam.start, edge[0])) == 0 and cross(along, step(*edge)) == 0]
-    corners = sorted({c for edge in on_line for c in edge}, key=lambda c: dot(along, step(seam.start, c)))
+def _close(left: _Edges, stop: Point, end: Point) -> None:
+    """Sew what is still open between the two: every stretch that two edges share."""
+    along = step(stop, end)
+    corners = {
+        corner
+        for corner in (corner for edge in left for corner in edge)
+        if cross(along, step(stop, corner)) == 0
+        and sign(dot(along, step(stop, corner))) > 0
+        and sign(dot(along, step(corner, end))) >= 0
+    }
+    in_order = sorted(corners, key=lambda corner: dot(along, step(stop, corner)))
     closed = 0
-    for a, b in pairwise(corners):
+    for a, b in pairwise(in_order):
         if _holder(left, a, b) and _holder(left, b, a):
             _take(left, a, b, whole=False)
             _take(left, b, a, whole=False)
             closed += 1
     if not closed:
-        raise _CannotSew(f"there is nothing to close of the seam from {seam.start} to {seam.end}")
+        raise _CannotSew(f"there is nothing to close between {stop} and {end}")
 
 
 def _merged(left: _Edges) -> _Edges:
@@ -165,6 +174,7 @@ def _merged(left: _Edges) -> _Edges:
         if to_corner[edge[1]] == 1
         and len(from_corner.get(edge[1], ())) == 1
         and cross(step(*edge), step(*from_corner[edge[1]][0])) == 0
+        and sign(dot(step(*edge), step(*from_corner[edge[1]][0]))) > 0
     }
     joined = {from_corner[edge[1]][0] for edge in straight_on}
     merged = []

@@ -13,7 +13,7 @@ from blockdsl.sewing.order.bends import part_along_a_bend
 from blockdsl.sewing.order.region import Region, chords, flood, look_at, runs
 
 MOST_ATOMS_SEARCHED = 40
-MOST_TRIED = 4000
+MOST_LOOKED_AT = 12_000
 MOST_SLITS = 6
 
 
@@ -23,11 +23,11 @@ def fewest_openings(region: Region) -> frozenset[int] | None:
     None when opening no end of a seam helps. Regions of many patches are not searched to the end: there the opening
     that leaves least to be done is taken.
     """
-    search = _Search(region)
+    search = _Search()
     if len({region.atom[patch] for patch in region.patches}) <= MOST_ATOMS_SEARCHED:
         for limit in range(1, MOST_SLITS + 1):
             found = search.first_of(region, limit)
-            if found is not None or search.tried > MOST_TRIED:
+            if found is not None or search.is_spent:
                 break
         if found is not None:
             return found
@@ -67,21 +67,33 @@ def _parts(region: Region) -> Sequence[list[int]] | None:
 
 
 class _Search:
-    def __init__(self, region: Region) -> None:
-        self._whole = region
-        self.tried = 0
+    def __init__(self) -> None:
+        self._failed: dict[tuple[AbstractSet[int], AbstractSet[int]], int] = {}
+        self._looked_at = 0
+
+    @property
+    def is_spent(self) -> bool:
+        """Whether so many patches have been looked at that the search is to end."""
+        return self._looked_at > MOST_LOOKED_AT
 
     def _opened(self, region: Region, opening: AbstractSet[int]) -> list[Region]:
-        self.tried += 1
+        self._looked_at += len(region.patches)
         return unparted(look_at(region.net, region.patches, region.atom, region.opened | opening))
 
     def first_of(self, region: Region, limit: int) -> frozenset[int] | None:
         """The first opening of a way with at most `limit` of them, or None."""
+        inside = region.inside
+        open_here = frozenset(
+            s for s in region.opened if region.net.left[s] in inside and region.net.right[s] in inside
+        )
+        if self._failed.get((inside, open_here), 0) >= limit:
+            return None
         for opening in _openings(region):
-            if self.tried > MOST_TRIED:
+            if self.is_spent:
                 return None
             if self._suffices(self._opened(region, opening), limit - 1):
                 return opening
+        self._failed[inside, open_here] = limit
         return None
 
     def _suffices(self, left: Sequence[Region], limit: int) -> bool:
