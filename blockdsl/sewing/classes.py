@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
-from dataclasses import dataclass, field
+from collections.abc import Hashable, Iterable, Sequence
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from blockdsl.geometry import Exact, Polygon
@@ -49,7 +49,7 @@ def group_units(design: BlockDesign) -> tuple[UnitGroup, ...]:
     """All units of a block, grouped, in reading order of their first places."""
     groups: dict[Hashable, UnitGroup] = {}
     known: dict[Hashable, Hashable] = {}
-    for place in design.units:
+    for place in _innermost(design.units):
         look = (place.name, place.filling, place.width, place.height, place.symmetry.is_mirrored)
         if look not in known:
             group = _group(design, place)
@@ -58,6 +58,15 @@ def group_units(design: BlockDesign) -> tuple[UnitGroup, ...]:
             before.name = before.name or group.name
         groups[known[look]].places.append(place)
     return tuple(groups.values())
+
+
+def _innermost(places: Sequence[UnitPlace]) -> Iterable[UnitPlace]:
+    """A unit that holds nothing but one other is that other: sewn once, under the name that it has or else is given."""
+    found: dict[tuple[int, int], UnitPlace] = {}
+    for place in places:
+        around = found.get((place.first, place.stop))
+        found[place.first, place.stop] = place if place.name or not around else replace(place, name=around.name)
+    return found.values()
 
 
 def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
@@ -70,7 +79,10 @@ def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
         for patch in design.patches[place.first : place.stop]
     )
     width, height = place.width, place.height
-    keys = _keys(picture, width, height)
+    # What is drawn patch by patch is sewn patch by patch, even where a shape of the language looks the same.
+    patch_by_patch = place.filling is None
+    own, other = _keys(picture, width, height)
+    keys = (patch_by_patch, own), (patch_by_patch, other)
     return UnitGroup(*keys, place.name, place.filling, width, height, picture, mirrored)
 
 

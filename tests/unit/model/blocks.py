@@ -32,7 +32,12 @@ def written(*lines: str, size: str = "12 in", above: str = "") -> str:
 
 def block(*lines: str, size: str = "12 in", above: str = "") -> BlockFacts:
     """The facts of the block, in which nothing may be wrong but warnings."""
-    facts, problems = read(written(*lines, size=size, above=above))
+    return block_of(written(*lines, size=size, above=above))
+
+
+def block_of(text: str) -> BlockFacts:
+    """The facts of the only block of a file, in which nothing may be wrong but warnings."""
+    facts, problems = read(text)
     assert [problem.message for problem in problems if problem.severity == "error"] == []
     return facts.blocks[0]
 

@@ -155,3 +155,47 @@ def test_every_recipe_is_for_a_shape_of_the_language() -> None:
 )
 def test_each_shape_has_its_usual_methods(shape: str, expected: tuple[str, ...]) -> None:
     assert methods_for(shape) == expected
+
+
+# --- which units are the same unit ---------------------------------------------------------------
+
+
+def test_a_unit_that_holds_nothing_but_a_shape_is_that_shape_once() -> None:
+    above = "unit whole\n  row fog/slate"
+    for choice in ("make half as two at a time", "make whole as two at a time"):
+        facts = block("row whole whole>", choice, size="6 x 3 in", above=above)
+        assert unit_lines(facts) == ["whole (half-square triangle): 2 of 3 x 3, two at a time"]
+        assert cut_lines(facts) == ["fog: 1 square 3 7/8 for 2", "slate: 1 square 3 7/8 for 2"]
+
+
+def test_a_unit_drawn_patch_by_patch_is_not_made_as_the_shape_that_looks_like_it() -> None:
+    above = "unit squares\n  row fog slate\n  row slate fog"
+    facts = block("row squares (checker 2 x 2 fog slate)", "make checker as strip set", size="8 x 4 in", above=above)
+    assert [(unit.name, unit.count, unit.method) for unit in facts.units] == [
+        ("squares", 1, "cut patches"),
+        ("checker", 1, "strip set"),
+    ]
+
+
+def test_units_of_one_picture_are_made_together_whatever_they_are_called() -> None:
+    above = "unit one = half fog slate\nunit other = half slate fog"
+    # slate over fog turned about is fog over slate
+    assert [unit.count for unit in block("row one other", size="6 x 3 in", above=above).units] == [2]
+
+
+def test_a_mirror_image_that_turns_into_itself_is_no_unit_of_its_own() -> None:
+    facts = block("row fog/slate fog/slate~ fog\\slate fog\\slate~", size="12 x 3 in")
+    assert unit_lines(facts) == ["half-square triangle: 4 of 3 x 3, cut patches"]
+
+
+def test_a_mirror_image_that_does_not_turn_into_itself_is_called_one() -> None:
+    above = "unit flag = split fog slate moss"
+    facts = block("row flag flag> flag~ flag~>", size="12 x 3 in", above=above)
+    assert [(unit.title, unit.count) for unit in facts.units] == [
+        ("flag (split square)", 2),
+        ("flag (split square), mirror image", 2),
+    ]
+
+
+def test_a_unit_in_other_fabrics_is_another_unit() -> None:
+    assert [unit.count for unit in block("row fog/slate fog/moss fog/slate", size="9 x 3 in").units] == [2, 1]
