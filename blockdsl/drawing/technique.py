@@ -28,6 +28,7 @@ from blockdsl.drawing.theme import (
 from blockdsl.drawing.words import CAUTIONS
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
 
+_PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0)
 _TITLE: Final = Style(22.0, "bold", INK)
 _LEAD: Final = Style(LEAD_PT, "regular", INK)
 _SMALL: Final = Style(BODY_PT - 0.75, "regular", INK)
@@ -55,30 +56,49 @@ def technique_bodies(technique: TechniqueFacts, paper: Paper) -> list[tuple[Mark
     """What stands on each page of a technique above its foot, for whoever binds it with others."""
     content = paper.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
-    slices = [*_head(technique)]
+    return [marks for slices in _parts(technique, room) for marks in run_over_pages(slices, room)]
+
+
+def _parts(technique: TechniqueFacts, room: Box) -> list[list[Slice]]:
+    """Parts that each begin a page: the steps of each kind of unit, then all sizes, with the cautions at the end."""
+    parts = [
+        _on_one_page(technique, section, [] if place else _head(technique), room)
+        for place, section in enumerate(technique.sections)
+    ]
+    sizes: list[Slice] = []
     for section in technique.sections:
-        slices += _section(technique, section)
-    slices.append(_cautions())
-    return run_over_pages(slices, room)
+        sizes += block_uses(technique, section)
+        sizes += common_sizes(technique, section)
+    if sizes:
+        parts.append([])
+    parts[-1] += [*sizes, _cautions()]
+    return parts
 
 
 def _head(technique: TechniqueFacts) -> list[Slice]:
     """The method's name and what it is good for."""
     title = Slice(_TITLE.line_pt + STEP_PT, line(technique.title, -0.8, _TITLE.baseline_pt, _TITLE), keep=True)
-    height, words = paragraph(technique.about, span_pt(10), _LEAD)
+    height, words = paragraph(technique.about, span_pt(12), _LEAD)
     return [title, Slice(height, words, keep=True), picture_key(technique.sections[0].fabrics)]
 
 
-def _section(technique: TechniqueFacts, section: TechniqueSection) -> list[Slice]:
-    """The steps, what the block at hand needs, common sizes."""
+def _on_one_page(technique: TechniqueFacts, section: TechniqueSection, head: Sequence[Slice], room: Box) -> list[Slice]:
+    """The steps with the largest pictures that leave them on one page, if any do."""
+    for picture_pt in _PICTURES_PT:
+        slices = [*head, *_steps(technique, section, picture_pt)]
+        if len(run_over_pages(slices, room)) == 1:
+            break
+    return slices
+
+
+def _steps(technique: TechniqueFacts, section: TechniqueSection, picture_pt: float) -> list[Slice]:
+    """The kind of unit and its steps."""
     shown = f"shown for {show_extent(section.finished, technique.unit)} finished"
-    first, *others = step_rows(technique, section)
+    first, *others = step_rows(technique, section, picture_pt)
     return [
-        heading(section.title, aside=shown),
+        replace(heading(section.title, aside=shown), before_pt=3 * STEP_PT),
         replace(first, before_pt=0.0),
         *others,
-        *block_uses(technique, section),
-        *common_sizes(technique, section),
     ]
 
 

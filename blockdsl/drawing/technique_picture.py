@@ -61,27 +61,24 @@ def _drawn(
     match item:
         case Cloth():
             fabric = fabrics[min(item.role, len(fabrics) - 1)]
-            return cloth_marks(setting.ring(item.outline), fabric, wrong=item.side == "wrong")
+            marks = cloth_marks(setting.ring(item.outline), fabric, wrong=item.side == "wrong")
         case Paper():
-            return (Path((setting.ring(item.outline),), fill=WHITE, stroke=QUIET, stroke_width_pt=0.5),)
+            marks = (Path((setting.ring(item.outline),), fill=WHITE, stroke=QUIET, stroke_width_pt=0.5),)
         case Line():
-            return line_marks(item.kind, setting.place(item.start), setting.place(item.end))
+            marks = line_marks(item.kind, setting.place(item.start), setting.place(item.end))
         case Press():
-            return arrow_marks(setting.place(item.start), setting.place(item.end))
+            marks = arrow_marks(setting.place(item.start), setting.place(item.end))
         case Measured():
-            return _measured(item, setting, unit)
+            marks = _measured(item, setting, unit)
         case Gap():
-            return _gap(item, setting, unit)
+            marks = _gap(item, setting, unit)
         case Words():
-            x, y = setting.place(item.place)
-            return line_centred(item.text, x, y, _NUMBER)
+            marks = line_centred(item.text, *setting.place(item.place), _NUMBER)
         case Cutting():
-            return tools(
-                setting.place(item.start),
-                setting.place(item.end),
-                right_handed=picture.hand != "left",
-                unit_pt=setting.scale,
-            )
+            start, end = setting.place(item.start), setting.place(item.end)
+            reach = setting.top_pt, setting.bottom_pt
+            marks = tools(start, end, reach, right_handed=picture.hand != "left", unit_pt=setting.scale)
+    return marks
 
 
 def cloth_marks(ring: tuple[Place, ...], fabric: FabricFacts, *, wrong: bool) -> tuple[Mark, ...]:
@@ -103,9 +100,16 @@ def _paler(colour: str) -> str:
 def line_marks(kind: LineKind, start: Place, end: Place) -> tuple[Mark, ...]:
     """A line of its kind, on a white one that keeps it off dark cloth."""
     colour, thickness, dash = _STROKES[kind]
-    points = ((start, end),)
-    under = Path(points, closed=False, stroke=WHITE, stroke_width_pt=thickness + 1.4)
-    return (under, Path(points, closed=False, stroke=colour, stroke_width_pt=thickness, dash=dash))
+    under = Path((_shorter(start, end, 3.0),), closed=False, stroke=WHITE, stroke_width_pt=thickness + 1.2)
+    over = Path(((start, end),), closed=False, stroke=colour, stroke_width_pt=thickness, dash=dash)
+    return (under, over)
+
+
+def _shorter(start: Place, end: Place, by: float) -> tuple[Place, Place]:
+    """The line without so much of both its ends, so that the white ground stays within the cloth."""
+    dx, dy = end[0] - start[0], end[1] - start[1]
+    share = min(0.4, by / (hypot(dx, dy) or 1.0))
+    return (start[0] + dx * share, start[1] + dy * share), (end[0] - dx * share, end[1] - dy * share)
 
 
 def arrow_marks(start: Place, end: Place) -> tuple[Mark, ...]:
@@ -133,7 +137,8 @@ def _measured(item: Measured, setting: Setting, unit: RulerUnit) -> tuple[Mark, 
     (x0, y0), (x1, y1) = setting.place(item.start), setting.place(item.end)
     words = show_measure(item.length, unit)
     if abs(x1 - x0) > abs(y1 - y0):
-        y, left, right = max(y0, y1) + 5.0, min(x0, x1), max(x0, x1)
+        low = y0 if y0 > (setting.top_pt + setting.bottom_pt) / 2 else setting.bottom_pt
+        y, left, right = low + 5.0, min(x0, x1), max(x0, x1)
         ticks = (((left, y), (right, y)), ((left, y - 2), (left, y + 2)), ((right, y - 2), (right, y + 2)))
         told = line_centred(words, (left + right) / 2, y + 7.5, _TOLD)
     else:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved
@@ -22,7 +21,6 @@ _BODY: Final = Style(BODY_PT, "regular", INK)
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _HEAD: Final = Style(SMALL_PT, "regular", QUIET)
 _MOST_USES: Final = 12
-_WIDEST_COLUMN_PT: Final = 118.0
 
 
 # --- the block at hand -----------------------------------------------------------------------------
@@ -33,7 +31,7 @@ def block_uses(technique: TechniqueFacts, section: TechniqueSection) -> list[Sli
     if not section.uses:
         return []
     names = list(dict.fromkeys(use.block for use in section.uses))
-    title = "In these blocks" if len(names) > 1 else f"In {names[0]}"
+    title = f"{section.title} in {'these blocks' if len(names) > 1 else names[0]}"
     slices = [heading(title)]
     for use in section.uses[:_MOST_USES]:
         height, words = paragraph(_say_use(use, technique, named=len(names) > 1), CONTENT_WIDTH_PT, _BODY)
@@ -73,7 +71,7 @@ def common_sizes(technique: TechniqueFacts, section: TechniqueSection) -> list[S
     unit = technique.unit
     heads = ("Finished", *table.heads, "Should measure")
     rows = [[_shown(lengths, unit) for lengths in (row.finished, *row.cuts, row.unfinished)] for row in table.rows]
-    width = min(_WIDEST_COLUMN_PT, CONTENT_WIDTH_PT / len(heads))
+    width = CONTENT_WIDTH_PT / len(heads)
     columns = [Column(head, width) for head in heads]
     title = f"{section.title}: common sizes"
     head = _head(columns)
@@ -109,13 +107,17 @@ def _head(columns: Sequence[Column]) -> Slice:
 
 
 def _remark(table: SizeTable, technique: TechniqueFacts) -> list[Slice]:
-    """What roomy means, and how a block asks for it."""
-    if not table.roomy:
-        return []
-    extra = show_measure(Fraction(table.roomy), technique.unit)
+    """What the columns mean, and how a block asks for roomy pieces."""
+    seam = show_measure(technique.seam, technique.unit)
     text = (
-        f"Roomy: pieces cut so that every unit comes out at least {extra} too large and is trimmed to the size in the "
-        f"last column. In a block file write trim {extra}."
+        "Finished: as it measures in the sewn block. Should measure: before it is joined, "
+        f"with a seam allowance of {seam} on every side."
     )
+    if table.roomy:
+        extra = show_measure(table.roomy, technique.unit)
+        text += (
+            f" Roomy: cut so that every unit comes out at least {extra} too large and is trimmed to what it should "
+            f"measure; a block asks for it with the line “trim {extra}”."
+        )
     height, words = paragraph(text, CONTENT_WIDTH_PT, Style(SMALL_PT + 0.5, "regular", QUIET))
     return [Slice(height, words, before_pt=1.5 * STEP_PT)]

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, line, paragraph, rectangle, rule, runs, width_of
+from blockdsl.drawing.prose import Style, line, paragraph, rectangle, runs, width_of
 from blockdsl.drawing.technique_picture import arrow_marks, cloth_marks, line_marks, technique_picture
 from blockdsl.drawing.theme import (
     ACCENT,
     BODY_PT,
-    CONTENT_WIDTH_PT,
     GUTTER_PT,
     INK,
     LEAD_PT,
@@ -27,8 +27,8 @@ from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
 
-_PICTURE_PT: Final = 118.0
 _INNER_PT: Final = 5.0
+_TOLD_PT: Final = 7.0
 _ACROSS: Final = 3
 _NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
 _TITLE: Final = Style(LEAD_PT, "bold", INK)
@@ -36,8 +36,17 @@ _BODY: Final = Style(BODY_PT, "regular", INK)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
 
 
-def step_rows(technique: TechniqueFacts, section: TechniqueSection) -> list[Slice]:
-    """The steps, three pictures across; a pair of pictures takes two places."""
+@dataclass(frozen=True, slots=True)
+class _Cards:
+    """What the cards of a section have in common."""
+
+    technique: TechniqueFacts
+    section: TechniqueSection
+    picture_pt: float
+
+
+def step_rows(technique: TechniqueFacts, section: TechniqueSection, picture_pt: float) -> list[Slice]:
+    """The steps, three pictures of that height across; a pair of pictures takes two places."""
     rows = _rows(section.steps)
     slices = []
     number = 1
@@ -45,7 +54,7 @@ def step_rows(technique: TechniqueFacts, section: TechniqueSection) -> list[Slic
         pictures = sum(len(step.pictures) for step in row)
         # A row that a pair would not fit into is spread over the page; the last one keeps its places.
         columns = 12 // pictures if place < len(rows) - 1 else 12 // _ACROSS
-        slices.append(_row(technique, section, row, number, columns))
+        slices.append(_row(_Cards(technique, section, picture_pt), row, number, columns))
         number += len(row)
     return slices
 
@@ -62,38 +71,31 @@ def _rows(steps: Sequence[Step]) -> list[list[Step]]:
     return rows
 
 
-def _row(
-    technique: TechniqueFacts, section: TechniqueSection, row: Sequence[Step], first: int, columns: int
-) -> Slice:  # fmt: skip
+def _row(cards: _Cards, row: Sequence[Step], first: int, columns: int) -> Slice:
     marks: list[Mark] = []
     x = height = 0.0
     for place, step in enumerate(row):
         width = span_pt(columns * len(step.pictures))
-        card_height, card = _card(technique, section, step, first + place, width)
+        card_height, card = _card(cards, step, first + place, width)
         marks += moved(card, x, 0.0)
         height = max(height, card_height)
         x += width + GUTTER_PT
     return Slice(height, tuple(marks), before_pt=3 * STEP_PT)
 
 
-def _card(
-    technique: TechniqueFacts, section: TechniqueSection, step: Step, number: int, width: float
-) -> tuple[float, tuple[Mark, ...]]:
+def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, tuple[Mark, ...]]:
     """Pictures on a tinted ground, the number and name of the step, what to do."""
-    marks: list[Mark] = [rectangle(0.0, 0.0, width, _PICTURE_PT, fill=TINT)]
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, cards.picture_pt, fill=TINT)]
     each = width / len(step.pictures)
     for place, picture in enumerate(step.pictures):
-        told = SMALL_PT * 1.6 if picture.hand else 0.0
-        inner = Box(
-            place * each + _INNER_PT,
-            _INNER_PT + told,
-            each - 2 * _INNER_PT,
-            _PICTURE_PT - 2 * _INNER_PT - told,
-        )
-        marks.append(technique_picture(picture, section.fabrics, technique.unit, inner))
+        told = _TOLD_PT if picture.hand else 0.0
+        height = cards.picture_pt - 2 * _INNER_PT - told
+        inner = Box(place * each + _INNER_PT, _INNER_PT + told, each - 2 * _INNER_PT, height)
+        marks.append(technique_picture(picture, cards.section.fabrics, cards.technique.unit, inner))
         if picture.hand:
-            marks += line(f"{picture.hand}-handed", place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT, _QUIET)
-    y = _PICTURE_PT + STEP_PT
+            hand = f"{picture.hand}-handed"
+            marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)
+    y = cards.picture_pt + STEP_PT
     marks += runs([(f"{number}  ", _NUMBER), (step.title, _TITLE)], 0.0, y + _TITLE.baseline_pt)
     y += _TITLE.line_pt
     height, words = paragraph(fraction_text(step.text), width, _BODY)
@@ -105,11 +107,11 @@ def _card(
 
 
 def picture_key(fabrics: Sequence[FabricFacts]) -> Slice:
-    """What the pictures' signs mean, in one line under a rule."""
-    height = 24.0
-    middle = height / 2 + 2.0
-    fabric = fabrics[1] if len(fabrics) > 1 else fabrics[0]
-    marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT)]
+    """What the pictures' signs mean, in one line."""
+    height = 18.0
+    middle = height / 2
+    fabric = max(fabrics, key=lambda each: ("light", "medium", "dark").index(each.value))
+    marks: list[Mark] = []
     x = 0.0
     for words, wrong in (("right side", False), ("wrong side", True)):
         ring = ((x, middle - 6), (x + 20, middle - 6), (x + 20, middle + 6), (x, middle + 6))

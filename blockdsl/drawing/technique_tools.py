@@ -11,17 +11,20 @@ from math import atan2, cos, hypot, pi, sin
 from typing import Final
 
 from blockdsl.drawing.marks import Mark, Path
+from blockdsl.drawing.technique_place import RULER_PT, Place
 from blockdsl.drawing.theme import ACCENT, INK, QUIET, WHITE
 
-Place = tuple[float, float]
 Capsule = tuple[float, float, float, float, float]
 """A bar with round ends: from (dx, dy) to (dx, dy), and its width."""
 
-RULER_PT: Final = 42.0
-_OVER_PT: Final = 13.0
+_OVER_PT: Final = 8.0
 _SKIN: Final = "#f6ece1"
-_CUTTER_AT: Final = 0.5
+_CUTTER_AT: Final = 0.3
 _LEAST_TICK_PT: Final = 3.5
+_HAND_SIZE: Final = 0.82
+_HAND_LOW_PT: Final = 16.0
+_FROM_CUT_PT: Final = 6.0
+_ARROW_PT: Final = 39.0
 
 # A left hand seen from above, its fingers pointing away from the body; dx from the cut, dy upward from the wrist.
 _HAND: Final[tuple[Capsule, ...]] = (
@@ -50,14 +53,21 @@ class _Cut:
         return tuple(self.at(dx, y) for dx, y in places)
 
 
-def tools(start: Place, end: Place, *, right_handed: bool, unit_pt: float) -> tuple[Mark, ...]:
-    """Marks for the cut from `start` (nearer to the body) to `end`; `unit_pt` is an inch or centimetre of the scene."""
+def tools(start: Place, end: Place, reach: Place, *, right_handed: bool, unit_pt: float) -> tuple[Mark, ...]:
+    """Marks for the cut from `start` (nearer to the body) to `end`.
+
+    Units:  points; `reach` is where the cloth begins and ends, top and bottom: the ruler lies over all of it.
+            `unit_pt` is an inch or a centimetre of the scene.
+    """
     cut = _Cut(start[0], -1.0 if right_handed else 1.0)
     bottom, top = start[1], end[1]
+    rolled = bottom + (top - bottom) * _CUTTER_AT
+    done = ((start, (start[0], rolled)),)
     return (
-        *_ruler(cut, top - _OVER_PT, bottom + _OVER_PT, unit_pt),
-        *_hand(cut, bottom + (top - bottom) * 0.2),
-        *_cutter(cut, bottom + (top - bottom) * _CUTTER_AT),
+        *_ruler(cut, reach[0] - _OVER_PT, reach[1] + _OVER_PT, unit_pt),
+        *_hand(cut, (reach[0] + reach[1]) / 2 + _HAND_LOW_PT),
+        Path(done, closed=False, stroke=ACCENT, stroke_width_pt=1.6),
+        *_cutter(cut, rolled),
     )
 
 
@@ -81,8 +91,13 @@ def _ruler(cut: _Cut, top: float, bottom: float, unit_pt: float) -> tuple[Mark, 
 
 def _hand(cut: _Cut, wrist: float) -> tuple[Mark, ...]:
     """The hand's parts, first as outlines and then as fills, so that they make one shape."""
-    outlines = tuple(_capsule(cut, part, wrist, 1.2) for part in _HAND)
-    fills = tuple(_capsule(cut, part, wrist, 0.0) for part in _HAND)
+    size = _HAND_SIZE
+    parts = [
+        (_FROM_CUT_PT + x0 * size, y0 * size, _FROM_CUT_PT + x1 * size, y1 * size, width * size)
+        for x0, y0, x1, y1, width in _HAND
+    ]
+    outlines = tuple(_capsule(cut, part, wrist, 0.6) for part in parts)
+    fills = tuple(_capsule(cut, part, wrist, 0.0) for part in parts)
     return (
         *(Path((ring,), fill=INK) for ring in outlines),
         *(Path((ring,), fill=_SKIN) for ring in fills),
@@ -91,7 +106,7 @@ def _hand(cut: _Cut, wrist: float) -> tuple[Mark, ...]:
 
 def _capsule(cut: _Cut, part: Capsule, wrist: float, grown: float) -> tuple[Place, ...]:
     x0, y0, x1, y1, width = part
-    radius = (width + grown) / 2
+    radius = width / 2 + grown
     along = atan2(y1 - y0, x1 - x0) if hypot(x1 - x0, y1 - y0) else 0.0
     ring = []
     for (x, y), first in (((x1, y1), along - pi / 2), ((x0, y0), along + pi / 2)):
@@ -108,9 +123,9 @@ def _circle(cut: _Cut, dx: float, y: float, radius: float) -> tuple[Place, ...]:
 def _cutter(cut: _Cut, y: float) -> tuple[Mark, ...]:
     """Wheel and handle at the open side of the ruler, and the way it is rolled."""
     handle = _capsule(cut, (-7.0, 0.0, -21.0, -19.0, 6.0), y, 0.0)
-    rim = _capsule(cut, (-7.0, 0.0, -21.0, -19.0, 6.0), y, 1.4)
-    shaft = cut.ring((-13.0, y - 4.0), (-13.0, y - 25.0))
-    head = cut.ring((-13.0, y - 30.0), (-16.5, y - 23.0), (-9.5, y - 23.0))
+    rim = _capsule(cut, (-7.0, 0.0, -21.0, -19.0, 6.0), y, 0.7)
+    shaft = cut.ring((-_ARROW_PT, y + 2.0), (-_ARROW_PT, y - 18.0))
+    head = cut.ring((-_ARROW_PT, y - 25.0), (-_ARROW_PT - 3.5, y - 18.0), (-_ARROW_PT + 3.5, y - 18.0))
     return (
         Path((rim,), fill=WHITE),
         Path((handle,), fill=QUIET),

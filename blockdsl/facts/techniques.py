@@ -19,6 +19,9 @@ USUAL: dict[str, tuple[Fraction, Fraction]] = {
 }
 """Seam allowance and ruler's measure when no block says otherwise: the language's own defaults."""
 
+ROOMY: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
+"""What units come out larger by when their pieces are cut roomy (common practice, no source)."""
+
 _PLAIN = "square"
 _NEUTRAL = (
     FabricFacts("light", "Light fabric", "#e9e4d8", "light", 1),
@@ -28,6 +31,7 @@ _NEUTRAL = (
 )
 _CORNERS = ("tl", "tr", "br", "bl")
 _MOST_TRIMS = 16
+_MOST_ROLES = 6
 
 
 def topic_shape(method: str, shape: str) -> str:
@@ -134,14 +138,23 @@ def _fabrics(topic: Topic, unit: UnitFacts | None, block: BlockFacts | None) -> 
     """The fabric of each role: the block's own, or two neutral tones."""
     if unit is None or block is None:
         own = block.fabrics if block is not None and topic.shape == _PLAIN else ()
-        tones = [_NEUTRAL[1 if role in topic.dark else 0] for role in range(6)]
-        return (*own[:2], *tones[len(own[:2]) :])
+        return (*own[:2], *_neutral(topic)[len(own[:2]) :])
     known = {fabric.name: fabric for fabric in block.fabrics}
     by_role: dict[int, FabricFacts] = {}
     for place, patch in enumerate(unit.picture):
         by_role.setdefault(_role(topic, place), known[patch.fabric])
     last = by_role[max(by_role)]
     return tuple(by_role.get(role, last) for role in range(max(by_role) + 1))
+
+
+def _neutral(topic: Topic) -> list[FabricFacts]:
+    """Light and dark as the topic wants them; the second of each in a tone of its own."""
+    tones: list[FabricFacts] = []
+    for role in range(_MOST_ROLES):
+        dark = role in topic.dark
+        again = any((tone.value == "dark") == dark for tone in tones)
+        tones.append(_NEUTRAL[(1 if dark else 0) + (2 if again else 0)])
+    return tones
 
 
 def _role(topic: Topic, place: int) -> int:
@@ -252,9 +265,9 @@ def _places(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:
 def size_table(method: str, shape: str, ruler: Ruler, widths: Sequence[Fraction] | None = None) -> SizeTable:
     """What to cut for common finished sizes (or for `widths`), worked out as for any block."""
     topic = LESSONS[method].topics[shape]
-    unit, _, measure = ruler
+    unit = ruler[0]
     common = topic.common[0 if unit == "in" else 1] if widths is None else widths
-    roomy = measure if topic.roomy else Fraction(0)
+    roomy = ROOMY[unit] if topic.roomy else Fraction(0)
     rows = tuple(_row(method, topic, width, ruler, roomy) for width in common)
     heads = tuple(head for head, _ in topic.columns)
     if method == "strip set":

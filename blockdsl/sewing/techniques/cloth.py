@@ -13,10 +13,12 @@ from blockdsl.geometry import Exact, Point, Polygon, sign
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Cutting, Hand, Item, Line, LineKind, Measured, Picture
+from blockdsl.sewing.techniques.scene import Cloth, Cutting, Gap, Hand, Item, Line, LineKind, Measured, Picture
 
 ZERO = Fraction(0)
 Seam = tuple[Point, Point]
+
+_FAR_SHARE = Fraction(17, 20)
 
 _SINES = (0, 1, 1, 1, 0, -1, -1, -1)
 """Sines of the eighths of a turn, those of 45 degrees as 1: enough to tell which of two places lies lower."""
@@ -189,15 +191,27 @@ def last_check(cloths: Sequence[Cloth], measures: Measures, says: str) -> Pictur
 
 
 def cutting_pair(
-    items: Sequence[Item], cut: Line, says: str, turn_right: int, turn_left: int
+    items: Sequence[Item],
+    cut: Line,
+    says: str,
+    turns: tuple[int, int],
+    beside: tuple[Point, Exact] | None = None,
 ) -> tuple[Picture, Picture]:
-    """The same cut for a right-handed and a left-handed maker; each turned so that the cut leads straight away."""
+    """The same cut for a right-handed and a left-handed maker, each turned so that the cut leads straight away.
+
+    `beside`: the step from the cut to the seam that it runs along, and how far that is, to be told.
+    """
 
     def picture(hand: Hand, turn: int) -> Picture:
         forward = _forward(cut, turn)
-        return Picture((*items, Line("cut", cut.start, cut.end), forward), f"{says}, {hand}-handed.", turn, hand)
+        gap: tuple[Item, ...] = ()
+        if beside is not None:
+            far = _FAR_SHARE
+            x, y = (near + (end - near) * far for near, end in zip(forward.start, forward.end, strict=True))
+            gap = (Gap(at(x, y), at(x + beside[0].x, y + beside[0].y), beside[1]),)
+        return Picture((*items, Line("cut", cut.start, cut.end), *gap, forward), f"{says}, {hand}-handed.", turn, hand)
 
-    return picture("right", turn_right), picture("left", turn_left)
+    return picture("right", turns[0]), picture("left", turns[1])
 
 
 def _forward(cut: Line, turn_eighths: int) -> Cutting:

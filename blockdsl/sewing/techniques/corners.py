@@ -18,7 +18,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Press, Step
 
 ALL_CORNERS = ("tl", "tr", "br", "bl")
 
@@ -82,7 +82,8 @@ def corner_by_corner(measures: Measures) -> tuple[Step, ...]:
         ),
         Step(
             "Sew on the line",
-            "Lay a small square on a corner of the base, right sides together, its line across the corner. Sew just "
+            "Lay a small square on a corner of the base, right sides together (the printed faces inside), its line "
+            "across the corner. Sew just "
             "beside the line, a thread's width toward the corner: the fold takes up that much.",
             (Picture(laid, "A small square on a corner of the base, sewn corner to corner."),),
         ),
@@ -120,12 +121,10 @@ def _trim_pictures(
     share = half
     dx, dy = (1, -1) if place in ("tl", "br") else (1, 1)
     cut = Line("cut", at(first.x + dx * share, first.y + dy * share), at(second.x - dx * share, second.y - dy * share))
-    gap = Gap(
-        at((start.x + end.x) / 2, (start.y + end.y) / 2), at((first.x + second.x) / 2, (first.y + second.y) / 2), seam
-    )
+    beside = (at(-outward[0] * half, -outward[1] * half), seam)
     kept_left = {"tl": 3, "br": -1, "tr": 5, "bl": 1}[place]
     says = "The corner cut off outside the seam"
-    return cutting_pair((*laid, gap), cut, says, kept_left, kept_left + 4)
+    return cutting_pair(laid, cut, says, (kept_left, kept_left + 4), beside)
 
 
 def _over(place: str, base: tuple[Exact, Exact], c: Exact) -> Press:
@@ -155,8 +154,7 @@ def _others(
         Line("sewn", *_line_at(second, base, c)),
     )
     overlap = (
-        " It overlaps the first by as much as two seam allowances need; the point comes out "
-        f"{measures.say_seam} below the edge."
+        f" The squares overlap, as they should: so the point comes out {measures.say_seam} below the edge."
         if 2 * c > base[0]
         else ""
     )

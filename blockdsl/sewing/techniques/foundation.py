@@ -17,7 +17,7 @@ from blockdsl.sewing.techniques.cloth import (
     trimmed,
 )
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Paper, Picture, Press, Step, Words
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Press, Step, Words
 
 
 def papers(measures: Measures) -> tuple[Step, ...]:
@@ -51,8 +51,8 @@ def papers(measures: Measures) -> tuple[Step, ...]:
     return (
         Step(
             "Print the papers",
-            "Print one paper for each unit at actual size and measure its test bar. Cut the papers apart outside the "
-            "outer line. Set the machine to a short stitch, about 1.5 mm, so that the paper tears off easily.",
+            "Print a paper for each unit at actual size and measure its test bar. Cut the papers apart outside the "
+            "outer line. Set a short stitch, about 1.5 mm: the paper tears off more easily.",
             (Picture((sheet, *lines, *numbers), "A printed paper with lines and the numbers of its patches."),),
         ),
         Step(
@@ -64,13 +64,13 @@ def papers(measures: Measures) -> tuple[Step, ...]:
         Step(
             "Sew on the line",
             "Lay patch 2 on it, right sides together, its edge a seam allowance beyond the line between 1 and 2. Turn "
-            "the paper over and sew on that printed line, a few stitches beyond both its ends.",
+            "the paper over and sew on that printed line, beyond both its ends. (Here the cloth's side is shown.)",
             (Picture((sheet, first, second, sewn, *rim), "The second patch laid on and sewn along the line."),),
         ),
         Step(
             "Fold back and trim",
-            f"Fold the paper back along the seam. Cut both layers of cloth {measures.say_seam} beyond it: hold the ruler "
-            "down with the flat hand and roll the cutter away from yourself. Do not cut the paper.",
+            f"Fold the paper back along the seam. Cut both layers of cloth {measures.say_seam} beyond it: hold the "
+            "ruler down with the flat hand and roll the cutter away from yourself. Do not cut the paper.",
             _trim(measures, first, second, sewn),
         ),
         Step(
@@ -120,9 +120,8 @@ def _trim(measures: Measures, first: Cloth, second: Cloth, sewn: Line) -> tuple[
     w, h, seam, slant = measures.width, measures.height, measures.seam, measures.slant
     by = 2 * seam
     cut = Line("cut", at(-by, h - slant + by), at(w / 2 - slant + by, -by))
-    middle = h / 2
-    gap = Gap(at(middle, h - middle), at(middle - slant / 2, h - middle - slant / 2), seam)
-    return cutting_pair((first, second, sewn, gap), cut, "The allowances cut a little outside the seam", 3, -1)
+    beside = (at(slant / 2, slant / 2), seam)
+    return cutting_pair((first, second, sewn), cut, "The allowances cut a little outside the seam", (3, -1), beside)
 
 
 def _over(width: Exact, height: Exact) -> Press:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from blockdsl.geometry import Exact
@@ -21,7 +22,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Measured, Picture, Press, Step
 
 POINT = "Keep a seam allowance of {seam} between the goose's point and the edge, or the point is sewn away."
 
@@ -43,22 +44,16 @@ def opened_goose(measures: Measures, skies: int = 2) -> tuple[Cloth, ...]:
     return (goose, left, right)[: 1 + skies]
 
 
-def _finish(measures: Measures, first: str) -> tuple[Step, ...]:
-    opened = opened_goose(measures)
+def _measure(measures: Measures, first: str) -> Step:
+    """Trim and measure, with the allowance above the point."""
     w, seam = measures.width, measures.seam
-    gap = Gap(at(w / 2, -seam), at(w / 2, ZERO), seam)
-    return (
-        Step(
-            "Trim",
-            f"Snip off the small points that stand out; if a unit is larger than {measures.say_unfinished}, trim it. "
-            f"{POINT.format(seam=measures.say_seam)}",
-            (Picture((*opened, gap), "A flying geese unit opened; a seam allowance above the goose's point."),),
-        ),
-        Step(
-            "Measure",
-            f"{first} {measures.say_unfinished}, both lower seams running into the corners.",
-            (last_check(opened, measures, f"A flying geese unit, {measures.say_unfinished}."),),
-        ),
+    picture = last_check(opened_goose(measures), measures, f"A flying geese unit, {measures.say_unfinished}.")
+    gap = Gap(at(w / 2, ZERO), at(w / 2, -seam), seam)
+    return Step(
+        "Trim and measure",
+        f"{first} {measures.say_unfinished}, the lower seams running into the corners. "
+        f"{POINT.format(seam=measures.say_seam)}",
+        (replace(picture, items=(*picture.items, gap)),),
     )
 
 
@@ -97,7 +92,7 @@ def four_at_a_time(measures: Measures) -> tuple[Step, ...]:
             "Cut on the line",
             "Turn the square so that the line leads straight away from you. Hold the ruler down with the flat hand, "
             "finger tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair((*first, *seams), rising("cut", g), "The large square cut between the seams", -1, -1),
+            cutting_pair((*first, *seams), rising("cut", g), "The large square cut between the seams", (-1, -1)),
         ),
         Step(
             "Press",
@@ -119,10 +114,10 @@ def four_at_a_time(measures: Measures) -> tuple[Step, ...]:
         ),
         Step(
             "Press again",
-            "Press the last triangles outward too. Four geese.",
+            "Press the last triangles outward too: four geese. Snip off the small points that stand out.",
             (Picture(opened_goose(measures), "A flying geese unit opened, with points that stand out."),),
         ),
-        *_finish(measures, "Each of the four geese should now measure"),
+        _measure(measures, "Trim each of the four geese, if need be, to"),
     )
 
 
@@ -133,6 +128,8 @@ def _squares(g: Exact, s: Exact, other: int) -> tuple[Item, ...]:
     for row in range(2):
         for column in range(2):
             x, y = g + gap + column * (s + gap / 2), row * (s + gap / 2) + g / 2 - s - gap / 4
+            if row:
+                items.append(Measured(at(x, y + s), at(x + s, y + s), s))
             items += [Cloth(1 if row == 0 else other, box(s, s, x, y), "wrong"), rising("drawn", s, ZERO, x, y)]
     return tuple(items)
 
@@ -191,7 +188,7 @@ def from_triangles(measures: Measures) -> tuple[Step, ...]:
             "Turn the square so that its corner points at you, hold the ruler down with the flat hand and roll the "
             "cutter away from yourself. Cut the large square both ways without moving the pieces: four. Cut the small "
             "one once: two.",
-            cutting_pair(cut, rising("cut", g), "The large square cut both ways corner to corner", -1, -1),
+            cutting_pair(cut, rising("cut", g), "The large square cut both ways corner to corner", (-1, -1)),
         ),
         Step(
             "Sew the first sky",
@@ -210,5 +207,5 @@ def from_triangles(measures: Measures) -> tuple[Step, ...]:
             "above the goose's point. Press toward the sky.",
             (Picture((*opened_goose(measures, 1), folded, sewn_right), "The second sky triangle laid on and sewn."),),
         ),
-        *_finish(measures, "The unit should now measure"),
+        _measure(measures, "The unit should now measure"),
     )

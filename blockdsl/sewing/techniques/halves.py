@@ -95,6 +95,7 @@ def two_at_a_time(measures: Measures) -> tuple[Step, ...]:
     size, light = measures.say(side), light_on_dark(measures)[0]
     together = squares_together(*light_on_dark(measures), side)
     sewn: tuple[Item, ...] = (*together, *both_sides(side, slant))
+    flat: tuple[Item, ...] = (Cloth(light, box(side, side), "wrong"), *both_sides(side, slant))
     halves = "Two squares right sides together, to be cut corner to corner between the two seams"
     return (
         Step(
@@ -114,8 +115,10 @@ def two_at_a_time(measures: Measures) -> tuple[Step, ...]:
         ),
         Step(
             "Sew two seams",
-            f"Lay it on the other square, right sides together, edges level, and pin. Sew {measures.say_seam} from the "
-            "line along one side of it, turn, and sew along the other side.",
+            f"Lay it on the other square, right sides together (the printed faces inside), edges level, and pin. "
+            f"Sew {measures.say_seam} from the "
+            "line along one side of it, turn, and sew along the other side. (The corner is turned back only to show "
+            "the layers.)",
             (Picture((*sewn, _gap(measures, side)), "Seams on both sides of the drawn line."),),
         ),
         Step(
@@ -123,7 +126,7 @@ def two_at_a_time(measures: Measures) -> tuple[Step, ...]:
             "Turn the squares so that the line leads straight away from you. Hold the ruler down on it with the flat "
             "hand, finger tips away from the edge, and roll the cutter along it away from yourself. Each half becomes "
             "a unit.",
-            cutting_pair(sewn, rising("cut", side), halves, -1, -1),
+            cutting_pair(flat, rising("cut", side), halves, (-1, -1)),
         ),
         *finish(measures, "Each of the two units should now measure"),
     )
@@ -161,8 +164,10 @@ def eight_at_a_time(measures: Measures) -> tuple[Step, ...]:
         ),
         Step(
             "Sew four seams",
-            f"Lay it on the other square, right sides together, edges level, and pin. Sew {measures.say_seam} from "
-            "each line on both sides of it: four seams, straight through the crossing.",
+            f"Lay it on the other square, right sides together (the printed faces inside), edges level, and pin. "
+            f"Sew {measures.say_seam} from "
+            "each line on both sides of it: four seams, straight through the crossing. (The corner is turned back "
+            "only to show the layers.)",
             (Picture((*sewn, _gap(measures, side)), "Two seams beside each of the two lines."),),
         ),
         Step(
@@ -170,7 +175,12 @@ def eight_at_a_time(measures: Measures) -> tuple[Step, ...]:
             f"Without moving the cloth cut through the middle upright and level: {measures.say(half)} from each edge. "
             "Hold the ruler down with the flat hand, finger tips away from its edge, and roll the cutter away from "
             "yourself. For the level cut walk round the table or turn the mat.",
-            cutting_pair((*sewn, level), upright, "The squares cut through the middle", 0, 0),
+            cutting_pair(
+                (Cloth(light, box(side, side), "wrong"), *lines, *seams, level),
+                upright,
+                "The squares cut through the middle",
+                (0, 0),
+            ),
         ),
         Step(
             "Cut on the lines",
@@ -201,11 +211,12 @@ def from_triangles(measures: Measures) -> tuple[Step, ...]:
             "Turn the square so that its corner points at you. Hold the ruler down from corner to corner with the flat "
             "hand and roll the cutter along it away from yourself: two triangles. Their long edges stretch; handle "
             "them as little as you can.",
-            cutting_pair((Cloth(0, box(side, side)),), rising("cut", side), "A square cut corner to corner", -1, -1),
+            cutting_pair((Cloth(0, box(side, side)),), rising("cut", side), "A square cut corner to corner", (-1, -1)),
         ),
         Step(
             "Sew the long edges",
-            f"Lay a triangle of each fabric right sides together, all edges level. Sew {measures.say_seam} from the "
+            f"Lay a triangle of each fabric right sides together (the printed faces inside), all edges level. Sew "
+            f"{measures.say_seam} from the "
             "long edge. Do not pull: let the machine feed the cloth.",
             (Picture((*together, sewn), "Two triangles together with a seam along the long edge."),),
         ),

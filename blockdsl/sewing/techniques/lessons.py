@@ -89,8 +89,8 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "cut patches",
             "Piecing from single patches",
-            "Every patch is cut by itself, with its seam allowance, and sewn to its neighbour. It fits every design and "
-            "wastes no cloth; triangles have edges that stretch, so cut and handle them gently.",
+            "Every patch is cut by itself, with its seam allowance, and sewn to its neighbour. It fits every design "
+            "and wastes no cloth; triangles have edges that stretch, so cut and handle them gently.",
             _plain("square", "checker 1 x 2 a b"),
             Topic(
                 "half",
@@ -204,7 +204,7 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "eight at a time",
             "Eight at a time",
-            "Two large squares, four seams and three cuts give eight half-square triangle units that are all alike.",
+            "Two large squares and four seams give eight half-square triangle units, all alike.",
             Topic(
                 "half", "Half-square triangles", "half a b", halves.eight_at_a_time, (("Both squares", 0),), roomy=True
             ),
@@ -249,7 +249,7 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "strip set",
             "Strip sets",
-            "Long strips are sewn side by side and cut across into segments: many seams in one, and every segment alike.",
+            "Long strips are sewn side by side and cut across into segments: many seams in one, all segments alike.",
             Topic(
                 "rails",
                 "Strips in a row",
@@ -285,11 +285,12 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "foundation",
             "Foundation piecing",
-            "Patches are sewn to a printed paper along its lines, so that even narrow points come out exactly. Patches "
-            "are cut roomy and trimmed as you go. What is sewn is the mirror image of the printed side.",
+            "Patches are sewn to a printed paper along its lines, so that even narrow points come out exactly. They "
+            "are cut "
+            "roomy and trimmed as you go. The cloth shows the mirror image of the print.",
             Topic(
                 "geese",
-                "Paper by paper",
+                "Flying geese on a paper",
                 "geese a on b",
                 foundation.papers,
                 proportion=TWO,

@@ -41,11 +41,12 @@ def squares(measures: Measures) -> tuple[Step, ...]:
             "Cut",
             "Square up the end of the strip and cut off a piece of the size in the cutting table. Hold the ruler down "
             "with the flat hand, finger tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair(cloth, cut, "A square cut from a strip", 0, 4),
+            cutting_pair(cloth, cut, "A square cut from a strip", (0, 4)),
         ),
         Step(
             "Lay together",
-            "Lay two patches right sides together, edges level. Pin across the seam; take each pin out before the "
+            "Lay two patches right sides together (the printed faces inside), edges level. Pin across the seam; "
+            "take each pin out before the "
             "needle reaches it.",
             (Picture(squares_together(1, 0, side), "Two squares right sides together."),),
         ),
@@ -110,7 +111,7 @@ def diamond(measures: Measures) -> tuple[Step, ...]:
             "Turn a corner square so that its corner points at you and cut it once from corner to corner, rolling away "
             "from yourself: two triangles from each, four in all.",
             cutting_pair(
-                (Cloth(roles[0], box(s, s)),), rising("cut", s), "A corner square cut corner to corner", -1, -1
+                (Cloth(roles[0], box(s, s)),), rising("cut", s), "A corner square cut corner to corner", (-1, -1)
             ),
         ),
         Step(

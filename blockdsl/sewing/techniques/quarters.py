@@ -80,37 +80,43 @@ def _half_unit(side: Exact, pair: tuple[int, int], slant: Exact, x: Exact = ZERO
     return Cloth(pair[0], outline(*upper)), Cloth(pair[1], outline(*lower))
 
 
-def _pair_steps(measures: Measures, first: tuple[int, int], second: tuple[int, int] | None) -> tuple[Step, ...]:
-    """From squares to half-square units: cut, draw and sew, cut apart, press."""
+def _pair_steps(
+    measures: Measures, first: tuple[int, int], second: tuple[int, int] | None, whole: int | None
+) -> tuple[Step, ...]:
+    """From squares to half-square units: cut, draw and sew, cut apart, press. `whole` has a large triangle."""
     side, slant = measures.side(first[0]), measures.slant
-    pieces = [(role, *measures.cut(role)) for role in dict.fromkeys((*first, *(second or ())))]
-    words = " and ".join(dict.fromkeys(measures.say_piece(role) for role, _, _ in pieces))
-    sewn: tuple[Item, ...] = (*squares_together(*light_on_dark(measures, *first), side), *both_sides(side, slant))
-    pairs = "" if second is None or set(second) == set(first) else " Do the same with the other pair."
-    cut = (
-        f"Cut one {words} of each fabric."
-        if len({width for _, width, _ in pieces}) == 1
-        else f"Cut one {measures.say_piece(first[0])} of each of the two small triangles' fabrics, and two "
-        f"{measures.say_piece(0)}s for the large triangle."
-    )
+    light, under = light_on_dark(measures, *first)
+    lying = Cloth(light, box(side, side), "wrong")
+    sewn: tuple[Item, ...] = (*squares_together(light, under, side), *both_sides(side, slant))
+    pairs = "" if second is None else " Do the same with the other pair."
+    pieces = [(role, *measures.cut(role)) for role in (*first, *(second or ()))]
+    cut = f"Cut one {measures.say_piece(first[0])} of each fabric."
+    if whole is not None:
+        pieces = [(whole, *measures.cut(whole))] * 2 + pieces
+        cut = (
+            f"For four units cut two {measures.say_piece(whole)}s for the large triangles and one "
+            f"{measures.say_piece(first[0])} of each fabric of the small ones."
+        )
     unit_gap = side * Fraction(1, 4)
     units = (*_half_unit(side, first, slant), *_half_unit(side, second or first, slant, side - slant + unit_gap))
     middle, reach = (side - slant) / 2, (side - slant) / 8
     low, high = at(middle - reach, middle + reach), at(middle + reach, middle - reach)
     arrow = Press(low, high) if darker(measures, first[1], first[0]) == first[0] else Press(high, low)
     return (
-        Step("Cut", cut, (Picture(laid_out(pieces, side * GAP), f"Squares: {words}."),)),
+        Step("Cut", cut, (Picture(laid_out(pieces, side * GAP), "The squares to cut."),)),
         Step(
             "Draw and sew",
             "Draw a line from corner to corner on the wrong side of the lighter square. Lay the squares right sides "
-            f"together and sew {measures.say_seam} from the line on each side of it.{pairs}",
+            f"together (the printed faces inside) and sew {measures.say_seam} from the line on each side of it.{pairs}",
             (Picture(sewn, "Two squares together with a seam on each side of a diagonal line."),),
         ),
         Step(
             "Cut on the line",
             "Turn the squares so that the line leads straight away from you. Hold the ruler down with the flat hand, "
             "finger tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair(sewn, rising("cut", side), "Two squares cut between the seams", -1, -1),
+            cutting_pair(
+                (lying, *both_sides(side, slant)), rising("cut", side), "Two squares cut between the seams", (-1, -1)
+            ),
         ),
         Step(
             "Press",
@@ -129,7 +135,7 @@ def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
         pair_above, pair_below = (roles[0], roles[3]), (roles[1], roles[2])
         alike = set(pair_above) == set(pair_below)
         first = pair_below if whole else pair_above
-        made = _pair_steps(measures, first, None if whole or alike else pair_below)
+        made = _pair_steps(measures, first, None if whole or alike else pair_below, roles[0] if whole else None)
         return (*made, *_crossing(measures, roles, first, whole=whole, alike=alike))
 
     return steps
@@ -153,8 +159,8 @@ def _crossing(
         under = _crossed(side, first, (roles[1], roles[2]))
     nested = "." if whole else "; the seams lie on each other and their allowances point opposite ways, so they lock."
     opened = opened_quarters(measures, roles)
-    hand = " Half of them come out as mirror images." if len(set(roles)) > 2 else ""
-    count = "Each of the units" if len(set(roles)) > 2 else "Each of the two units"
+    hand = " Two are mirror images of the other two." if len(set(roles)) > 2 else ""
+    count = "Each of the four units" if len(set(roles)) > 2 else "Each of the two units"
     return (
         Step(
             "Cross them",
@@ -169,8 +175,8 @@ def _crossing(
         ),
         Step(
             "Press and trim",
-            "Open, press, and snip off the points that stand out. To trim, lay the ruler's 45° line on one seam so "
-            f"that the middle of the square of {measures.say_unfinished} lies on the crossing.",
+            "Open, press, and snip off the points that stand out. To trim, lay the ruler's 45° line on one seam, the "
+            f"crossing {measures.say(measures.unfinished[0] / 2)} from both its edges.",
             (Picture(opened, "The unit opened, with points that stand out at its corners."),),
         ),
         Step(
@@ -206,12 +212,13 @@ def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
                 "Turn a square so that its corner points at you and cut from corner to corner, rolling away from "
                 "yourself. For the small triangles cut once more the other way without moving the pieces: four. Their "
                 "long edges lie on the straight grain and come to the outside of the unit.",
-                cutting_pair(cut, rising("cut", square), "A square cut both ways corner to corner", -1, -1),
+                cutting_pair(cut, rising("cut", square), "A square cut both ways corner to corner", (-1, -1)),
             ),
             Step(
                 "Sew pairs",
                 f"Lay two small triangles right sides together and sew {measures.say_seam} from one short edge. Sew "
-                "from the square corner outward and always keep the same fabric on top, or the pairs come out mirrored.",
+                "from the square corner outward and always keep the same fabric on top, or the pairs come "
+                "out mirrored.",
                 (Picture((*short, sewn), "Two triangles together with a seam along a short edge."),),
             ),
             Step(

@@ -38,24 +38,25 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
     cut, seam = band + 2 * measures.seam, measures.seam
     length = max(segment * 3, cut * 5)
     whole = len(roles) * band + 2 * seam
-    gap = cut / 3
+    gap, shown = cut / 3, cut * 4
     strips: list[Item] = []
     for place, role in enumerate(roles[:2]):
         y = place * (cut + gap)
-        strips += [Cloth(role, box(length, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
+        strips += [Cloth(role, box(shown, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
     fold = cut * Fraction(3, 5)
     together: tuple[Item, ...] = (
-        Cloth(roles[0], box(length, cut)),
-        Cloth(roles[1], outline((0, 0), (length, 0), (length, cut - fold), (length - fold, cut), (0, cut)), "wrong"),
-        Cloth(roles[1], outline((length, cut - fold), (length - fold, cut), (length - fold, cut - fold))),
-        Line("sewn", at(ZERO, seam), at(length, seam)),
+        Cloth(roles[0], box(shown, cut)),
+        Cloth(roles[1], outline((0, 0), (shown, 0), (shown, cut - fold), (shown - fold, cut), (0, cut)), "wrong"),
+        Cloth(roles[1], outline((shown, cut - fold), (shown - fold, cut), (shown - fold, cut - fold))),
+        Line("sewn", at(ZERO, seam), at(shown, seam)),
     )
     bands = _bands(measures, roles, band, length)
     arrows = []
     y = seam + band
-    for first, second in pairwise(roles):
-        reach = band / 4 if darker(measures, first, second) == second else -band / 4
-        arrows.append(Press(at(length / 3, y - reach), at(length / 3, y + reach)))
+    for place, (first, second) in enumerate(pairwise(roles)):
+        reach = band * Fraction(2, 5) * (1 if darker(measures, first, second) == second else -1)
+        x = length * Fraction(1 + place % 2, 3)
+        arrows.append(Press(at(x, y - reach), at(x, y + reach)))
         y = y + band
     across = Line("cut", at(segment, whole), at(segment, ZERO))
     told = Measured(at(ZERO, whole), at(segment, whole), segment)
@@ -65,12 +66,14 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
     return (
         Step(
             "Cut strips",
-            f"Cut strips {measures.say(cut)} wide across the fabric, after squaring up its end. Cut off the selvages.",
+            f"Cut strips {measures.say(cut)} wide across the fabric, after cutting its end straight (squaring up). "
+            f"Cut off the selvages (its firm woven edges).",
             (Picture(tuple(strips), f"Strips {measures.say(cut)} wide."),),
         ),
         Step(
             "Sew them together",
-            f"Lay two strips right sides together and sew {measures.say_seam} from the long edge. Add the others one "
+            f"Lay two strips right sides together (the printed faces inside) and sew {measures.say_seam} from the "
+            f"long edge. Add the others one "
             "by one; begin each seam at the end where the last one stopped, so that the set does not bend.",
             (Picture(together, "Two strips right sides together, sewn along one edge."),),
         ),
@@ -85,7 +88,7 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
             f"Square up one end: lay a line of the ruler on a seam. Then cut segments {measures.say(segment)} wide, "
             "holding the ruler down with the flat hand and rolling away from yourself. Square up again when the "
             "ruler's lines no longer follow the seams.",
-            cutting_pair((*bands, *later, told), across, "The strip set cut across into segments", 0, 4),
+            cutting_pair((*bands, *later, told), across, "The strip set cut across into segments", (0, 4)),
         ),
     )
 
