@@ -7,19 +7,20 @@ from typing import Final
 
 from blockdsl.drawing.book_parts import NUMBER_PT, Bodies, PageNumbers, Part, flowed, linked, part_title
 from blockdsl.drawing.book_sizes import say_sizes
-from blockdsl.drawing.book_words import read_words
+from blockdsl.drawing.book_words import said
 from blockdsl.drawing.diagram import block_picture
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, fitted, heading, line, line_ending
-from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper, span_pt
+from blockdsl.drawing.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper, span_pt
 from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 
 _TITLE_SIZES_PT: Final = (38.0, 30.0, 23.0)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
 _NUMBER: Final = Style(LEAD_PT, "regular", INK)
 _SIZES: Final = Style(BODY_PT, "regular", QUIET)
-_ACROSS: Final = 3
+_FEW: Final = 2
+_MANY: Final = 3
 
 
 def chapter_pages(
@@ -27,24 +28,24 @@ def chapter_pages(
 ) -> Bodies:
     """The opening: a large title, the maker's words, a gallery of the chapter's blocks."""
     slices = [part_title(title, over, _TITLE_SIZES_PT)]
-    for number, text in enumerate(words):
-        found = read_words(text.markdown if number else f"{text.markdown.lstrip()}")
-        slices += found.slices
-    cards = [_card(part.block, part.anchor, pages) for part in blocks if part.block is not None]
+    for text in words:
+        slices += said(text)
+    across = _FEW if len(blocks) <= _FEW else _MANY
+    side = span_pt(COLUMNS // across)
+    cards = [_card(part.block, part.anchor, pages, side) for part in blocks if part.block is not None]
     if cards:
         slices.append(heading("In this chapter"))
-    for start in range(0, len(cards), _ACROSS):
-        row = cards[start : start + _ACROSS]
+    for start in range(0, len(cards), across):
+        row = cards[start : start + across]
         marks: list[Mark] = []
         for place, (_, card) in enumerate(row):
-            marks += moved(card, place * (span_pt(4) + GUTTER_PT), 0.0)
+            marks += moved(card, place * (side + GUTTER_PT), 0.0)
         slices.append(Slice(max(height for height, _ in row), tuple(marks), before_pt=(6 if start else 2) * STEP_PT))
     return flowed(slices, paper)
 
 
-def _card(block: BookBlockFacts, anchor: str, pages: PageNumbers) -> tuple[float, tuple[Mark, ...]]:
+def _card(block: BookBlockFacts, anchor: str, pages: PageNumbers, side: float) -> tuple[float, tuple[Mark, ...]]:
     """A block's picture over its name, its page and its sizes; all of it leads there."""
-    side = span_pt(4)
     picture, placed = block_picture(block.sizes[0], Box(0.0, 0.0, side, side))
     top = placed.height_pt + 2 * STEP_PT
     words = [

@@ -20,7 +20,7 @@ from blockdsl.drawing.book_sizes import say_sizes
 from blockdsl.drawing.diagram import block_picture
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, continued, fitted, line, line_ending, width_of
+from blockdsl.drawing.prose import Style, continued, fitted, line, line_ending, lines_of, width_of
 from blockdsl.drawing.theme import (
     ACCENT,
     BODY_PT,
@@ -60,36 +60,36 @@ def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> B
 
 def _row(part: Part, pages: PageNumbers) -> Slice:
     """A chapter or a section: its number at the left, its name, its page."""
-    height = _CHAPTER.line_pt + 2 * STEP_PT
     baseline = STEP_PT + _CHAPTER.baseline_pt
-    space = CONTENT_WIDTH_PT - _LEFT_PT - NUMBER_PT
-    words = [
-        *line(part.over, 0.0, baseline, _OVER),
-        *line(fitted(part.title, space, _CHAPTER), _LEFT_PT, baseline, _CHAPTER),
-        *line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, baseline, _CHAPTER),
-    ]
+    lines = lines_of(part.title, CONTENT_WIDTH_PT - _LEFT_PT - NUMBER_PT, _CHAPTER)
+    height = len(lines) * _CHAPTER.line_pt + 2 * STEP_PT
+    words = [*line(part.over, 0.0, baseline, _OVER)]
+    for place, text in enumerate(lines):
+        words += line(text, _LEFT_PT, baseline + place * _CHAPTER.line_pt, _CHAPTER)
+    words += line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, baseline, _CHAPTER)
     return Slice(height, (hairline(0.0), linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
 
 
 def _block_row(part: Part, pages: PageNumbers, *, pictured: bool) -> Slice:
     """A block: its small picture, its name, its sizes, its page."""
-    height = _PICTURE_PT + 2 * STEP_PT if pictured else _BLOCK.line_pt + STEP_PT
-    baseline = height / 2 + _BLOCK.capitals_pt / 2
     x = _LEFT_PT + (_PICTURE_PT + 3 * STEP_PT if pictured else 0.0)
-    space = CONTENT_WIDTH_PT - x - NUMBER_PT
+    lines = lines_of(part.title, CONTENT_WIDTH_PT - x - NUMBER_PT, _BLOCK)
+    words_height = len(lines) * _BLOCK.line_pt
+    height = max(_PICTURE_PT + 2 * STEP_PT if pictured else 0.0, words_height + STEP_PT)
+    baseline = (height - words_height) / 2 + _BLOCK.baseline_pt
     marks: list[Mark] = []
     about = ""
     if part.block is not None:
         about = say_sizes(part.block.sizes)
         if pictured:
             marks.append(_small_picture(part.block, height))
-    name = fitted(part.title, space, _BLOCK)
-    left = x + width_of(name, _BLOCK) + 3 * STEP_PT
-    words = [
-        *line(name, x, baseline, _BLOCK),
-        *line(fitted(about, CONTENT_WIDTH_PT - NUMBER_PT - left, _QUIET), left, baseline, _QUIET),
-        *line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, baseline, _BLOCK),
-    ]
+    words: list[Mark] = []
+    for place, text in enumerate(lines):
+        words += line(text, x, baseline + place * _BLOCK.line_pt, _BLOCK)
+    left = x + width_of(lines[-1], _BLOCK) + 3 * STEP_PT
+    last = baseline + (len(lines) - 1) * _BLOCK.line_pt
+    words += line(fitted(about, max(0.0, CONTENT_WIDTH_PT - NUMBER_PT - left), _QUIET), left, last, _QUIET)
+    words += line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, last, _BLOCK)
     return Slice(height, (*marks, linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
 
 

@@ -7,6 +7,7 @@ from typing import Final
 
 from blockdsl.drawing.book_parts import Bodies, PageNumbers, flowed, part_title
 from blockdsl.drawing.book_sections import section
+from blockdsl.drawing.prose import heading
 from blockdsl.drawing.theme import Paper
 from blockdsl.drawing.words import say_allowance, say_metric_rule
 from blockdsl.facts.blockfacts import BlockFacts
@@ -15,12 +16,12 @@ TITLE: Final = "Before you begin"
 
 _READING: Final = (
     (
-        "Every block begins with its pictures: the block in colour, and a line drawing in which each patch has its letter. "
-        "Patches of one letter are of one shape and size; an r after it marks a mirror image."
+        "Every block begins with its pictures: the block in colour, and a line drawing in which each patch has its "
+        "letter. Patches of one letter are of one shape and size; an r after it marks a mirror image."
     ),
     (
-        "The cutting table lists, fabric by fabric, how many pieces to cut and how large. A column for each size of the "
-        "block stands where the book gives several: choose one, and stay in its column."
+        "The cutting table lists, fabric by fabric, how many pieces to cut and how large. A column for each size of "
+        "the block stands where the book gives several: choose one, and stay in its column."
     ),
     (
         "Below it stand the units to make, with what each should measure before it is joined. Measuring as you go is "
@@ -29,8 +30,8 @@ _READING: Final = (
 )
 _PRINTING: Final = (
     (
-        "Print at actual size, 100 %, never fitted to the page. The test page at the end of the book, page {test}, shows "
-        "whether your printer kept to it: print that page first and measure it with the ruler that you cut with."
+        "Print at actual size, 100 %, never fitted to the page. The test page at the end of the book, page {test}, "
+        "shows whether your printer kept to it: print that page first and measure it with the ruler that you cut with."
     ),
     "The tables and pictures may be read at any scale. Templates may not.",
 )
@@ -44,30 +45,30 @@ CAUTIONS_IN_FULL: Final = (
     (
         "The cutter",
         (
-            "A rotary cutter is as sharp as a razor. Close its blade each time you put it down, even for a moment; cut away "
-            "from yourself, on a mat made for it, with your fingers behind the ruler's edge; change a blade that skips "
-            "rather than pressing harder, and wrap the old one before you throw it away."
+            "A rotary cutter is as sharp as a razor. Close its blade each time you put it down, even for a moment; cut "
+            "away from yourself, on a mat made for it, with your fingers behind the ruler's edge; change a blade that "
+            "skips rather than pressing harder, and wrap the old one before you throw it away."
         ),
     ),
     (
         "The iron",
         (
-            "Keep hands, hair and the cord clear of the plate, mind the steam, and stand the iron on its heel or its rest. "
-            "Switch it off and let it cool when you leave the table. Try its heat on a scrap first."
+            "Keep hands, hair and the cord clear of the plate, mind the steam, and stand the iron on its heel or its "
+            "rest. Switch it off and let it cool when you leave the table. Try its heat on a scrap first."
         ),
     ),
     (
         "Needles and pins",
         (
-            "Count pins and needles in and out, and sweep the floor with a magnet at the end of the day. Do not sew over "
-            "pins; keep your fingers clear of a moving needle, and switch the machine off before you change one."
+            "Count pins and needles in and out, and sweep the floor with a magnet at the end of the day. Do not sew "
+            "over pins; keep your fingers clear of a moving needle, and switch the machine off before you change one."
         ),
     ),
     (
         "Those around you",
         (
-            "Keep cutters, pins, cords and hot irons out of the reach of children and pets. Work in good light, sit well, "
-            "and stop when you are tired: that is when fingers are cut."
+            "Keep cutters, pins, cords and hot irons out of the reach of children and pets. Work in good light, sit "
+            "well, and stop when you are tired: that is when fingers are cut."
         ),
     ),
     (
@@ -91,6 +92,7 @@ def front_pages(blocks: Sequence[BlockFacts], pages: PageNumbers, paper: Paper) 
     slices += section("About the sizes", sizes)
     slices += section("Printing", printing)
     slices += section("One block first", _FIRST)
+    slices.append(heading("Take care"))
     for number, (name, text) in enumerate(CAUTIONS_IN_FULL):
-        slices += section(name, [text], under=["Take care"] if number == 0 else [])
+        slices += section(name, [text], ruled=number > 0)
     return flowed(slices, paper)

@@ -23,6 +23,7 @@ _PAGE: Final = Style(BODY_PT, "regular", QUIET)
 _GROUP: Final = Style(LEAD_PT, "bold", INK)
 _COLUMNS: Final = 3
 _COLUMN_PT: Final = span_pt(4)
+_LARGEST_GROUP: Final = 30
 _CM_IN_AN_INCH: Final = 2.54
 
 Entries = list[tuple[str, str]]
@@ -94,16 +95,30 @@ def _in_columns(entries: Entries, pages: PageNumbers, name: str) -> list[Slice]:
 
 
 def _columns(entries: Entries) -> list[Entries]:
-    length = -(-len(entries) // _COLUMNS)
-    columns: list[Entries] = []
-    left = list(entries)
-    while left:
-        take = length
-        if take < len(left) and not left[take - 1][1]:
-            take += 1
-        columns.append(left[:take])
-        left = left[take:]
-    return columns or [[]]
+    """The entries in three columns, as short as they can be with every group whole; a huge group is cut."""
+    groups: list[Entries] = []
+    grouped = any(not anchor for _, anchor in entries)
+    for entry in entries:
+        if not groups or not entry[1] or not grouped:
+            groups.append([])
+        groups[-1].append(entry)
+    largest = max((len(group) for group in groups), default=0)
+    if largest > _LARGEST_GROUP:
+        groups = [[entry] for entry in entries]
+    for length in range(-(-len(entries) // _COLUMNS), len(entries) + 1):
+        columns = _filled(groups, length)
+        if len(columns) <= _COLUMNS:
+            return columns
+    return [entries]
+
+
+def _filled(groups: Sequence[Entries], length: int) -> list[Entries]:
+    columns: list[Entries] = [[]]
+    for group in groups:
+        if columns[-1] and len(columns[-1]) + len(group) > length:
+            columns.append([])
+        columns[-1] += group
+    return columns
 
 
 def _entry(words: str, anchor: str, pages: PageNumbers) -> list[Mark]:

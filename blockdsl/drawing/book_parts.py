@@ -94,7 +94,7 @@ def foot(left: Sequence[str], number: str, paper: Paper) -> tuple[Mark, ...]:
     first, *rest = left
     marks = [*line(fitted(first, space * 0.6, _FOLIO), box.x_pt, baseline, _FOLIO)]
     x = box.x_pt + width_of(fitted(first, space * 0.6, _FOLIO), _FOLIO) + 3 * STEP_PT
-    words = "  ".join(dict.fromkeys(rest))
+    words = " · ".join(dict.fromkeys(rest))
     marks += line(fitted(words, box.right_pt - NUMBER_PT - x, _FOOT), x, baseline, _FOOT)
     marks += line_ending(number, box.right_pt, baseline, _FOLIO)
     return tuple(marks)

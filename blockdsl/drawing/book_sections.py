@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.book_parts import READING, READING_PT, SIDE_PT, hairline
@@ -16,6 +17,8 @@ _UNDER: Final = Style(BODY_PT, "regular", QUIET)
 _STEP: Final = Style(READING.size_pt, "bold", INK)
 _LINE_PT: Final = READING.size_pt * 1.46
 _STEP_PT: Final = 18.0
+_WHOLE_PT: Final = 300.0
+"""A section that is no higher stays on one page."""
 
 
 def section(
@@ -47,6 +50,8 @@ def section(
             slices.append(Slice(first_height, (*marks, *row), before_pt=5 * STEP_PT, keep=True))
         else:
             slices.append(Slice(_LINE_PT, tuple(row), before_pt=gap, keep=keep))
+    if sum(piece.before_pt + piece.height_pt for piece in slices) < _WHOLE_PT:
+        slices[:-1] = [replace(piece, keep=True) for piece in slices[:-1]]
     height = sum(piece.before_pt + piece.height_pt for piece in slices[1:]) + first_height
     if y > height:
         slices.append(Slice(y - height))

@@ -35,10 +35,13 @@ _LETTER: Final = Style(BODY_PT, "bold", ACCENT)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _GAP_PT: Final = 3 * STEP_PT
+_SIZE_HEADS: Final = ("Finished", "Unfinished", "Grid, finished", "Its cells unfinished", "Seam", "Ruler reads")
+_MOST_SIZE_GAP_PT: Final = 30.0
 _MOST_LETTERS_PT: Final = 60.0
 _MOST_PURPOSE_PT: Final = 118.0
-_MOST_THEN_PT: Final = 150.0
-_MOST_EXTRA_PT: Final = 26.0
+_MOST_THEN_PT: Final = 240.0
+_LEAST_THEN_PT: Final = 110.0
+_MOST_EXTRA_PT: Final = 22.0
 
 
 def say_size(facts: BlockFacts) -> str:
@@ -62,21 +65,29 @@ def _listed(words: Sequence[str]) -> str:
 
 
 def size_table(sizes: Sequence[BlockFacts]) -> list[Slice]:
-    """A row for each size: finished, unfinished, the squares of the grid, the seam allowance."""
-    names = ("Finished", "Unfinished", "Grid, finished", "unfinished", "Seam", "Ruler")
+    """A row for each size: finished, unfinished, the squares of the grid, the seam allowance, the ruler's measure."""
     rows = [_size_row(facts) for facts in sizes]
-    gaps = [
-        max(width_of(words, _BODY) for words in (*column, name)) for *column, name in zip(*rows, names, strict=True)
+    needs = [max(width_of(words, _NUMBER) for words in column) + 1 for column in zip(_SIZE_HEADS, *rows, strict=True)]
+    extra = min((CONTENT_WIDTH_PT - sum(needs)) / (len(needs) - 1), _MOST_SIZE_GAP_PT)
+    if extra < STEP_PT:  # very long measures: the ruler and the seam are told with the sizes in front
+        return size_table_of(_SIZE_HEADS[:4], [row[:4] for row in rows], [CONTENT_WIDTH_PT / 4] * 4, STEP_PT)
+    widths = [need + extra for need in needs]
+    widths[-1] += CONTENT_WIDTH_PT - sum(widths)
+    return size_table_of(_SIZE_HEADS, rows, widths, extra)
+
+
+def size_table_of(
+    heads: Sequence[str], rows: Sequence[Sequence[str]], widths: Sequence[float], gap_pt: float
+) -> list[Slice]:
+    """A table whose first column is bold, all of it bound together."""
+    columns = [
+        Column(head, width, gap_pt=min(gap_pt - 0.5, width / 2)) for head, width in zip(heads, widths, strict=True)
     ]
-    free = CONTENT_WIDTH_PT - sum(gaps)
-    extra = max(_GAP_PT, min(free / len(names), 40.0))
-    columns = [Column(name, gap + extra, gap_pt=extra) for name, gap in zip(names, gaps, strict=True)]
-    columns = columns if sum(column.width_pt for column in columns) <= CONTENT_WIDTH_PT else columns[:4]
     slices = [table_head(columns)]
     for place, row in enumerate(rows):
         cells = [
-            words_cell(words, column, _NUMBER if number == 0 else _BODY)
-            for number, (words, column) in enumerate(zip(row, columns, strict=False))
+            words_cell(words, column, _BODY if number else _NUMBER)
+            for number, (words, column) in enumerate(zip(row, columns, strict=True))
         ]
         slices.append(replace(table_row(columns, cells, ruled=place > 0), keep=True))
     return slices
@@ -97,7 +108,7 @@ def _size_row(facts: BlockFacts) -> tuple[str, ...]:
         cell,
         unfinished_cell,
         show_measure(facts.seam, facts.unit),
-        f"reads {show_measure(facts.measure, facts.unit)}",
+        show_measure(facts.measure, facts.unit),
     )
 
 
@@ -146,14 +157,16 @@ def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple
     cuts = sizes[0].cutting
 
     def need(words: Sequence[str], head: str, style: Style) -> float:
-        return max(*(width_of(text, style) for text in words), width_of(head, _SMALL)) + _GAP_PT
+        return max(*(width_of(text, style) for text in words), width_of(head, _SMALL)) + _GAP_PT + 1
 
     count = Column("cut", need([str(cut.count) for cut in cuts], "cut", _NUMBER), "right", _GAP_PT)
     piece = Column("piece", need([say_piece(cut) for cut in cuts], "piece", _BODY), gap_pt=_GAP_PT)
     columns, axes = [count, piece], []
     for facts in sizes:
         found, width = lengths_axes([cut_sides(cut, facts) for cut in facts.cutting], _BODY)
-        columns.append(Column(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT, gap_pt=_GAP_PT))
+        columns.append(
+            Column(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT)
+        )
         axes.append(found)
     for head, say, most in (("then", _then, _MOST_THEN_PT), ("patch", _letters, _MOST_LETTERS_PT)):
         words = [say(cut) for cut in cuts]
@@ -162,6 +175,10 @@ def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple
     purposes = [say_purpose(cut) for cut in cuts]
     width = min(need(purposes, "for", _QUIET), _MOST_PURPOSE_PT) if any(purposes) else 0.0
     columns.append(Column("for" if width else "", width, gap_pt=0.0))
+    over = sum(column.width_pt for column in columns) - CONTENT_WIDTH_PT
+    then = columns[-3]
+    if over > 0 and then.width_pt > _LEAST_THEN_PT:  # what is done with a piece may take several lines
+        columns[-3] = replace(then, width_pt=max(_LEAST_THEN_PT, then.width_pt - over))
     return columns, axes
 
 

@@ -17,8 +17,8 @@ METHODS: Final[dict[str, tuple[str, ...]]] = {
         "Every patch is cut by itself, with its seam allowance all round, and sewn to its neighbour.",
         "Cut the pieces of the table and keep them by letter.",
         (
-            "Lay two pieces right sides together with the edges to be sewn level. The tips of triangles stand out by the "
-            "same amount at both ends."
+            "Lay two pieces right sides together with the edges to be sewn level. The tips of triangles stand out by "
+            "the same amount at both ends."
         ),
         "Sew along the edge, exactly the seam allowance away from it.",
         "Press the seam as it was sewn, then press it open or to the darker side.",
@@ -27,14 +27,14 @@ METHODS: Final[dict[str, tuple[str, ...]]] = {
     "two at a time": (
         "Two squares make two units of two triangles each, without cutting a single triangle.",
         (
-            "Draw a line from corner to corner on the wrong side of the lighter square, and lay both squares right sides "
-            "together."
+            "Draw a line from corner to corner on the wrong side of the lighter square, and lay both squares right "
+            "sides together."
         ),
         "Sew on both sides of the line, the seam allowance away from it.",
         "Cut on the line and press both units open.",
         (
-            "For an hourglass, lay two such units right sides together with their seams crossing and unlike fabrics facing; "
-            "draw, sew and cut once more across the first seam."
+            "For an hourglass, lay two such units right sides together with their seams crossing and unlike fabrics "
+            "facing; draw, sew and cut once more across the first seam."
         ),
         "Trim each unit to the size that it should measure, its seam running from corner to corner.",
     ),
@@ -42,21 +42,21 @@ METHODS: Final[dict[str, tuple[str, ...]]] = {
         "One large square and four small ones make four flying geese.",
         "Draw a line from corner to corner on the wrong side of each small square.",
         (
-            "Lay two of them on opposite corners of the large square, right sides together, so that their lines make one "
-            "line across it and their corners overlap a little in the middle."
+            "Lay two of them on opposite corners of the large square, right sides together, so that their lines make "
+            "one line across it and their corners overlap a little in the middle."
         ),
         "Sew on both sides of the line, cut on it, and press the small triangles away from the large one.",
         (
-            "Lay another small square on the free corner of each half, its line pointing between the two triangles. Sew on "
-            "both sides of the line, cut, and press."
+            "Lay another small square on the free corner of each half, its line pointing between the two triangles. "
+            "Sew on both sides of the line, cut, and press."
         ),
         "Trim each of the four to the size that it should measure, the seam allowance kept beyond the point.",
     ),
     "eight at a time": (
         "Two large squares make eight units of two triangles each.",
         (
-            "Draw both lines from corner to corner on the wrong side of the lighter square, and lay both squares right sides "
-            "together."
+            "Draw both lines from corner to corner on the wrong side of the lighter square, and lay both squares right "
+            "sides together."
         ),
         "Sew on both sides of both lines, the seam allowance away from them.",
         "Cut straight across and straight down through the middle, then on the drawn lines: eight units.",
@@ -73,8 +73,8 @@ METHODS: Final[dict[str, tuple[str, ...]]] = {
     "strip set": (
         "Long strips are sewn side by side and cut across into segments that are ready to use.",
         (
-            "Sew the strips together along their long edges in the order of the unit, each seam from the other end than the "
-            "last, so that the set does not bend."
+            "Sew the strips together along their long edges in the order of the unit, each seam from the other end "
+            "than the last, so that the set does not bend."
         ),
         "Press all seams to one side, and check that the set is as high as the unit should measure.",
         "Straighten one end of the set at a right angle to its seams.",

@@ -20,6 +20,7 @@ from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, lines_of, runs, together, width_of
 from blockdsl.drawing.theme import GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, span_pt
 from blockdsl.drawing.typeset import fraction_text, wrap
+from blockdsl.facts.bookfacts import WordsFacts
 
 _LINE_PT: Final = READING.size_pt * 1.46
 _SIDE: Final = (Style(HEADING_PT, "bold", INK), Style(READING.size_pt + 1, "bold", INK), Style(READING.size_pt, "bold"))
@@ -55,6 +56,14 @@ def read_words(markdown: str) -> Words:
     for token in tokens:
         setting.take(token)
     return Words(title, tuple(setting.slices()))
+
+
+def said(text: WordsFacts) -> list[Slice]:
+    """The maker's words within a part: a title that they begin with becomes their first heading."""
+    words = read_words(text.markdown)
+    if not words.title:
+        return list(words.slices)
+    return list(read_words(f"#{text.markdown.lstrip()}").slices)
 
 
 def plain_words(token: Token) -> str:
