@@ -42,7 +42,7 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
     else:
         places = [(facts, f"size-{number}") for number, facts in enumerate(sizes, start=1)]
         links = tuple(Run(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
-        parts += [Places("Sizes", links), fabrics]
+        parts += [Places(links, "Sizes"), fabrics]
         parts += [_at_size(facts, anchor) for facts, anchor in places]
     parts += _colourings(first)
     if first.notes:
@@ -93,11 +93,9 @@ def _at_size(facts: BlockFacts, anchor: str) -> Section:
 
 def _making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
     """Cutting and units under headings of that level."""
-    unit = "inches" if facts.unit == "in" else "centimetres"
     parts: list[Part] = []
     if facts.cutting:
-        aside = Paragraph((Run(f"Sizes in {unit}, with seam allowance.", "quiet"),))
-        parts.append(_section(level, "Cutting", (aside, cutting_table(facts, finished=finished))))
+        parts.append(_section(level, "Cutting", (cutting_table(facts, finished=finished),)))
     if facts.units:
         cards = Cards("units", tuple(_unit_card(facts, made, level + 1) for made in facts.units))
         aside = Paragraph((Run("Measure each one before it is joined.", "quiet"),))

@@ -102,6 +102,21 @@ class Key:
 
 
 @dataclass(frozen=True, slots=True)
+class Sign:
+    """A sign that pictures use, and what it means."""
+
+    drawing: Page
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Signs:
+    """The key to the signs of the pictures that follow."""
+
+    entries: tuple[Sign, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Tick:
     """Something to do or measure, with a box to tick."""
 
@@ -123,7 +138,7 @@ class SizeCell:
 
 
 Cell = Words | TickCell | SizeCell
-ColumnKind = Literal["tick", "number", "words", "size", "letter", "quiet"]
+ColumnKind = Literal["tick", "count", "words", "size", "then", "letter", "purpose", "spare", "number"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +161,7 @@ class RowGroup:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A table; `caption` names it."""
+    """A table; `caption` names it. One that is ticked off is read row by row, which narrow screens may break."""
 
     caption: str
     columns: tuple[Column, ...]
@@ -163,18 +178,18 @@ class Card:
 
 @dataclass(frozen=True, slots=True)
 class Cards:
-    """Cards beside each other, as many as there is room for."""
+    """Cards beside each other, as many as there is room for; steps have an order."""
 
-    kind: Literal["blocks", "pictures", "units", "colourings"]
+    kind: Literal["blocks", "pictures", "units", "colourings", "steps"]
     cards: tuple[Card, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Places:
-    """Where else to go: the sizes on this page, the pages of the book."""
+    """Where else to go; with a label it is a way through the page of its own, such as the sizes on it."""
 
-    label: str
     entries: tuple[Run, ...]
+    label: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,6 +210,7 @@ Part = (
     | Picture
     | Pairs
     | Key
+    | Signs
     | Tick
     | Table
     | Cards

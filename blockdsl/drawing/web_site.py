@@ -9,12 +9,12 @@ from pathlib import PurePosixPath
 from typing import Final
 
 from blockdsl.drawing.web_block import block_page, say_finished
+from blockdsl.drawing.web_glossary import glossary_page
 from blockdsl.drawing.web_index import index_page
 from blockdsl.drawing.web_parts import (
     Card,
     Cards,
     Heading,
-    Listing,
     Paragraph,
     Part,
     Picture,
@@ -27,14 +27,17 @@ from blockdsl.drawing.web_parts import (
 )
 from blockdsl.drawing.web_pictures import small_page
 from blockdsl.drawing.web_reading import read_text
+from blockdsl.drawing.web_technique import technique_page
 from blockdsl.drawing.words import many
-from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
+from blockdsl.facts.techniques import techniques_for
 
 HOME: Final = "index"
 BLOCKS: Final = "blocks"
-RESERVED: Final = (HOME, BLOCKS)
+GLOSSARY: Final = "words"
+RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
 """Names of pages that no block or text may take."""
+_TECHNIQUES: Final = "Techniques"
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,10 +48,7 @@ class _Entry:
     block: BookBlockFacts | None = None
 
 
-def book_of(title: str, blocks: Sequence[BlockFacts]) -> BookFacts:
-    """Blocks that no book was declared for, as a book of one nameless chapter."""
-    items = tuple(BookBlockFacts(block.name, (block,)) for block in blocks)
-    return BookFacts(title, "", "letter", (ChapterFacts("", items),), techniques=False)
+_Chapters = Sequence[tuple[str, Sequence[_Entry]]]
 
 
 def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
@@ -56,11 +56,28 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
     chapters = [
         (chapter.title, [_entry(item, chapter.title, name_of) for item in chapter.items]) for chapter in book.chapters
     ]
-    entries = [entry for _, of_chapter in chapters for entry in of_chapter]
-    found = [(entry.block, entry.page.name) for entry in entries if entry.block is not None]
-    back = [index_page(found, BLOCKS)] if len(found) > 1 else []
-    home = WebPage(HOME, book.name, (*_contents(chapters), *_back(back)), under=_under(book))
-    return WebSite(book.name, book.author, book.language, (home, *(entry.page for entry in entries), *back))
+    if book.techniques:
+        chapters.append((_TECHNIQUES, list(_techniques(book, name_of))))
+    pages = [entry.page for _, entries in chapters for entry in entries]
+    back = list(_back(chapters, pages))
+    home = WebPage(HOME, book.name, tuple(_contents(chapters, back)), under=_under(book))
+    return WebSite(book.name, book.author, book.language, (home, *pages, *back))
+
+
+def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Entry]:
+    """A page for each way of making that the blocks use."""
+    for technique in techniques_for([facts for block in book.blocks for facts in block.sizes]):
+        yield _Entry(technique_page(technique, name_of(technique.title), over=_TECHNIQUES))
+
+
+def _back(chapters: _Chapters, pages: Sequence[WebPage]) -> Iterator[WebPage]:
+    """What is looked up: the blocks when there are several, and the words of the trade."""
+    found = [(entry.block, entry.page.name) for _, entries in chapters for entry in entries if entry.block is not None]
+    if len(found) > 1:
+        yield index_page(found, BLOCKS)
+    glossary = glossary_page(pages, GLOSSARY)
+    if glossary is not None:
+        yield glossary
 
 
 def _entry(item: WordsFacts | BookBlockFacts, chapter: str, name_of: Callable[[str], str]) -> _Entry:
@@ -79,19 +96,22 @@ def _title_of(path: str) -> str:
 
 def _under(book: BookFacts) -> str:
     count = many(len(list(book.blocks)), "patchwork block")
-    return f"{f'by {book.author}, ' if book.author else ''}{count} to cut and sew"
+    return f"{f'by {book.author} · ' if book.author else ''}{count} to cut and sew"
 
 
 # --- contents ------------------------------------------------------------------------------------------
 
 
-def _contents(chapters: Sequence[tuple[str, Sequence[_Entry]]]) -> Iterator[Part]:
+def _contents(chapters: _Chapters, back: Sequence[WebPage]) -> Iterator[Part]:
     for title, entries in chapters:
         parts = tuple(_chapter(entries))
-        if title:
+        if title and parts:
             yield Section(Heading(2, plain(title)), parts)
         else:
             yield from parts
+    if back:
+        links = tuple(Run(page.title, target=page.name) for page in back)
+        yield Section(Heading(2, plain("At the back")), (Places(links),))
 
 
 def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
@@ -100,7 +120,7 @@ def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
         if is_block:
             yield Cards("blocks", tuple(_card(entry.page, entry.block) for entry in group if entry.block is not None))
         else:
-            yield Places("Texts", tuple(Run(entry.page.title, target=entry.page.name) for entry in group))
+            yield Places(tuple(Run(entry.page.title, target=entry.page.name) for entry in group))
 
 
 def _card(page: WebPage, block: BookBlockFacts) -> Card:
@@ -115,9 +135,3 @@ def _card(page: WebPage, block: BookBlockFacts) -> Card:
         ),
         page.name,
     )
-
-
-def _back(pages: Sequence[WebPage]) -> Iterator[Part]:
-    if pages:
-        links = tuple((Paragraph((Run(page.title, target=page.name),)),) for page in pages)
-        yield Section(Heading(2, plain("At the back")), (Listing(links),))

@@ -13,13 +13,13 @@ from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 
 _COLUMNS: Final = (
     Column("done", "tick"),
-    Column("cut", "number"),
+    Column("cut", "count"),
     Column("piece", "words"),
     Column("size", "size"),
-    Column("then", "words"),
+    Column("then", "then"),
     Column("patch", "letter"),
-    Column("for", "quiet"),
-    Column("spare", "number"),
+    Column("for", "purpose"),
+    Column("spare", "spare"),
 )
 
 
@@ -27,9 +27,10 @@ def cutting_table(facts: BlockFacts, *, finished: str = "") -> Table:
     """The whole table; `finished` is the block's size where a page has a table for each of several."""
     groups = [(fabric, lines, [_row(cut, fabric, facts) for cut in lines]) for fabric, lines in cuts_by_fabric(facts)]
     rows = [row for _, _, of_fabric in groups for row in of_fabric]
+    unit = "inches" if facts.unit == "in" else "centimetres"
     kept = [place for place in range(len(_COLUMNS)) if any(row[place] for row in rows)]
     return Table(
-        f"What to cut for {facts.name}{f', {finished} finished' if finished else ''}",
+        f"Pieces for {facts.name}{f', {finished} finished' if finished else ''}: sizes in {unit}, with seam allowance",
         tuple(_COLUMNS[place] for place in kept),
         tuple(
             RowGroup(

@@ -20,6 +20,7 @@ from blockdsl.drawing.web_parts import (
     Quotation,
     Run,
     Section,
+    Signs,
     Table,
     Tick,
     Verbatim,
@@ -57,12 +58,14 @@ def _part(part: Part) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for eac
             return _pairs(part)
         case Key():
             return _key(part)
+        case Signs():
+            return _signs(part)
         case Tick():
             return element("p", element("label", element("input", type="checkbox"), " ", runs(part.words)))
         case Table():
             return table_markup(part, runs)
         case Cards():
-            return element("ul", *map(_card, part.cards), class_=f"cards {part.kind}")
+            return element("ol" if part.kind == "steps" else "ul", *map(_card, part.cards), class_=f"cards {part.kind}")
         case Places():
             return _places(part)
         case Section():
@@ -121,6 +124,11 @@ def _key(key: Key) -> str:
     return element("ul", *lines, class_="key")
 
 
+def _signs(signs: Signs) -> str:
+    lines = [element("li", picture_markup(sign.drawing, unseen=True), words(sign.words)) for sign in signs.entries]
+    return element("ul", *lines, class_="signs")
+
+
 def _card(card: Card) -> str:
     """A card that leads somewhere is one link, of words alone inside, so that it is heard as one."""
     if not card.target:
@@ -134,4 +142,6 @@ def _card(card: Card) -> str:
 
 def _places(places: Places) -> str:
     items = [element("li", _run(entry)) for entry in places.entries]
-    return element("nav", element("ul", *items), class_="places", aria_label=places.label)
+    if not places.label:
+        return element("ul", *items, class_="places")
+    return element("nav", element("ul", *items, class_="places"), aria_label=places.label)

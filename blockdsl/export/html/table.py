@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import Final
 
 from blockdsl.drawing.web_parts import Cell, Column, RowGroup, SizeCell, Table, TickCell, Words
-from blockdsl.export.html.elements import element, words
+from blockdsl.export.html.elements import element, plain_fractions, words
 from blockdsl.export.html.picture import picture_markup
 
 Runs = Callable[[Words], str]
@@ -20,8 +20,10 @@ def table_markup(table: Table, runs: Runs) -> str:
     names_rows = next(place for place, column in enumerate(table.columns) if column.kind != "tick")
     head = element("tr", *map(_head, table.columns))
     bodies = [_body(group, table.columns, names_rows, runs) for group in table.groups]
-    markup = element("table", element("caption", words(table.caption)), element("thead", head), *bodies)
-    return element("div", markup, class_="frame", role="region", aria_label=table.caption, tabindex="0")
+    ticked = "ticked" if any(column.kind == "tick" for column in table.columns) else None
+    caption = element("caption", words(table.caption))
+    markup = element("table", caption, element("thead", head), *bodies, class_=ticked)
+    return element("section", markup, class_="frame", aria_label=plain_fractions(table.caption), tabindex="0")
 
 
 def _head(column: Column) -> str:

@@ -1,0 +1,115 @@
+"""A technique's page: how a method is sewn, step by step, each kind of unit with its pictures and its common sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from blockdsl.drawing.lengths import plain_extent, plain_length
+from blockdsl.drawing.marks import Mark, Page
+from blockdsl.drawing.technique_picture import arrow_marks, cloth_marks, line_marks, technique_picture
+from blockdsl.drawing.theme import Box
+from blockdsl.drawing.web_parts import (
+    Card,
+    Cards,
+    Cell,
+    Column,
+    Heading,
+    Paragraph,
+    Part,
+    Picture,
+    RowGroup,
+    Run,
+    Section,
+    Sign,
+    Signs,
+    SizeCell,
+    Table,
+    WebPage,
+    plain,
+)
+from blockdsl.facts.blockfacts import FabricFacts
+from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
+from blockdsl.geometry import Exact
+
+_SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
+_LINES: Final[tuple[tuple[str, LineKind], ...]] = (("pencil line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
+_SIGN_PT: Final = (28.0, 16.0)
+
+
+def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPage:
+    """The page of one method; `name` is that of its file."""
+    parts: list[Part] = [Paragraph(plain(technique.about)), _signs(technique.sections[0].fabrics)]
+    for section in technique.sections:
+        shown = f"Shown for {plain_extent(section.finished, technique.unit)} {technique.unit} finished."
+        steps = tuple(_steps(technique, section))
+        inner = (Paragraph((Run(shown, "quiet"),)), Cards("steps", steps), *_sizes(technique, section))
+        parts.append(Section(Heading(2, plain(section.title)), inner))
+    return WebPage(name, technique.title, tuple(parts), over=over)
+
+
+def _steps(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Card]:
+    for number, step in enumerate(section.steps, start=1):
+        pictures = tuple(_pictures(technique, section, step))
+        heading = Heading(3, (Run(f"{number} "), Run(step.title)))
+        yield Card((*pictures, heading, Paragraph(plain(step.text))))
+
+
+def _pictures(technique: TechniqueFacts, section: TechniqueSection, step: Step) -> Iterator[Picture]:
+    for scene in step.pictures:
+        figure = technique_picture(scene, section.fabrics, technique.unit, _SCENE)
+        page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (figure,))
+        yield Picture(page, f"{scene.hand}-handed" if scene.hand else "")
+
+
+# --- the signs -----------------------------------------------------------------------------------------
+
+
+def _signs(fabrics: Sequence[FabricFacts]) -> Signs:
+    """What the pictures' signs mean."""
+    dark = max(fabrics, key=lambda fabric: ("light", "medium", "dark").index(fabric.value))
+    width, height = _SIGN_PT
+    start, end = (2.0, height / 2), (width - 2.0, height / 2)
+    ring = ((2.0, 2.0), (width - 2.0, 2.0), (width - 2.0, height - 2.0), (2.0, height - 2.0))
+    entries: list[tuple[str, Sequence[Mark]]] = [
+        ("right side", cloth_marks(ring, dark, wrong=False)),
+        ("wrong side", cloth_marks(ring, dark, wrong=True)),
+        *((words, line_marks(kind, start, end)) for words, kind in _LINES),
+        ("press this way", arrow_marks(start, end)),
+    ]
+    return Signs(tuple(Sign(Page(width, height, tuple(marks)), words) for words, marks in entries))
+
+
+# --- sizes ---------------------------------------------------------------------------------------------
+
+
+def _sizes(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Part]:
+    """A row for each common finished size: what to cut, and what the unit should measure; nothing without any."""
+    table = section.table
+    if not table.rows:
+        return
+    heads = ("finished", *table.heads, "should measure")
+    columns = tuple(Column(head, "size") for head in heads)
+    rows = tuple(
+        tuple(_cell(lengths, technique) for lengths in (row.finished, *row.cuts, row.unfinished)) for row in table.rows
+    )
+    unit = "inches" if technique.unit == "in" else "centimetres"
+    seam = f"{plain_length(technique.seam, technique.unit)} {technique.unit}"
+    caption = f"{section.title} in common sizes: {unit}, seam allowance {seam} on every side"
+    yield Section(
+        Heading(3, plain("Common sizes")), (Table(caption, columns, (RowGroup(rows),)), *_roomy(technique, section))
+    )
+
+
+def _cell(lengths: Sequence[Exact], technique: TechniqueFacts) -> Cell:
+    return SizeCell(tuple(plain_length(length, technique.unit) for length in lengths))
+
+
+def _roomy(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Part]:
+    if section.table.roomy:
+        extra = f"{plain_length(section.table.roomy, technique.unit)} {technique.unit}"
+        text = (
+            f"Roomy: cut so that every unit comes out at least {extra} too large and is trimmed to what it should "
+            f"measure; a block asks for it with the line “trim {extra}”."
+        )
+        yield Paragraph((Run(text, "quiet"),))
