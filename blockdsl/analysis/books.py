@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.design import design_block
@@ -45,6 +46,7 @@ class Shelf:
         self._problems = problems
         self._scopes: dict[str, tuple[Names, Placer]] = {names.main.source.name: (names, placer)}
         self._known: dict[int, BlockDesign | None] = {}
+        self._sized: dict[tuple[int, str, Fraction], BlockDesign | None] = {}
 
     def know(self, declaration: ast.BlockDeclaration, design: BlockDesign | None) -> None:
         """Keep a block of the file itself, laid at its own size; None when it has errors."""
@@ -170,7 +172,7 @@ class Shelf:
         design = self._at_own_size(declaration, names, placer)
         if design is None:
             return []
-        sizes: dict[tuple[str, object], BlockDesign] = {}
+        sizes: dict[tuple[str, Fraction], BlockDesign] = {}
         for width in line.widths:
             key = ("in" if width.unit == "in" else "cm", width.value / 10 if width.unit == "mm" else width.value)
             if key in sizes:
@@ -178,7 +180,10 @@ class Shelf:
             elif key == (design.unit, design.width):
                 sizes[key] = design
             else:
-                found = self._at_size(declaration, width, design, names, placer)
+                asked = (id(declaration), *key)
+                if asked not in self._sized:
+                    self._sized[asked] = self._at_size(declaration, width, design, names, placer)
+                found = self._sized[asked]
                 sizes |= {} if found is None else {key: found}
         return [BlockInBook(design.name, tuple(sizes.values()) or (design,))]
 
