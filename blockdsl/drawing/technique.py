@@ -11,10 +11,11 @@ from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Mark, Page
 from blockdsl.drawing.prose import Style, heading, line, paragraph
 from blockdsl.drawing.sheet import footer
-from blockdsl.drawing.technique_sizes import block_uses, common_sizes
+from blockdsl.drawing.technique_sizes import block_uses, common_sizes, size_remark
 from blockdsl.drawing.technique_steps import picture_key, step_rows
 from blockdsl.drawing.theme import (
     BODY_PT,
+    CONTENT_WIDTH_PT,
     FOOTER_HEIGHT_PT,
     GUTTER_PT,
     INK,
@@ -28,7 +29,7 @@ from blockdsl.drawing.theme import (
 from blockdsl.drawing.words import CAUTIONS
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
 
-_PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0)
+_PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0, 84.0)
 _TITLE: Final = Style(22.0, "bold", INK)
 _LEAD: Final = Style(LEAD_PT, "regular", INK)
 _SMALL: Final = Style(BODY_PT - 0.75, "regular", INK)
@@ -61,40 +62,39 @@ def technique_bodies(technique: TechniqueFacts, paper: Paper) -> list[tuple[Mark
 
 def _parts(technique: TechniqueFacts, room: Box) -> list[list[Slice]]:
     """Parts that each begin a page: the steps of each kind of unit, then all sizes, with the cautions at the end."""
-    parts = [
-        _on_one_page(technique, section, [] if place else _head(technique), room)
-        for place, section in enumerate(technique.sections)
-    ]
     sizes: list[Slice] = []
     for section in technique.sections:
-        sizes += block_uses(technique, section)
-        sizes += common_sizes(technique, section)
-    if sizes:
-        parts.append([])
-    parts[-1] += [*sizes, _cautions()]
-    return parts
+        sizes += [*block_uses(technique, section), *common_sizes(section)]
+    end = [*sizes, *size_remark(technique), _cautions()]
+    parts = []
+    for place, section in enumerate(technique.sections):
+        head = [] if place else _head(technique)
+        last = not sizes and place == len(technique.sections) - 1
+        parts.append(_on_one_page(section, (head, end if last else []), room))
+    return [*parts, end] if sizes else parts
 
 
 def _head(technique: TechniqueFacts) -> list[Slice]:
-    """The method's name and what it is good for."""
+    """The method's name, what it is good for, and the key to the pictures."""
     title = Slice(_TITLE.line_pt + STEP_PT, line(technique.title, -0.8, _TITLE.baseline_pt, _TITLE), keep=True)
-    height, words = paragraph(technique.about, span_pt(12), _LEAD)
+    height, words = paragraph(technique.about, CONTENT_WIDTH_PT, _LEAD)
     return [title, Slice(height, words, keep=True), picture_key(technique.sections[0].fabrics)]
 
 
-def _on_one_page(technique: TechniqueFacts, section: TechniqueSection, head: Sequence[Slice], room: Box) -> list[Slice]:
-    """The steps with the largest pictures that leave them on one page, if any do."""
+def _on_one_page(section: TechniqueSection, around: tuple[list[Slice], list[Slice]], room: Box) -> list[Slice]:
+    """Steps between what goes before and after, with the largest pictures that leave all on one page, if any do."""
+    head, end = around
     for picture_pt in _PICTURES_PT:
-        slices = [*head, *_steps(technique, section, picture_pt)]
+        slices = [*head, *_steps(section, picture_pt), *end]
         if len(run_over_pages(slices, room)) == 1:
             break
     return slices
 
 
-def _steps(technique: TechniqueFacts, section: TechniqueSection, picture_pt: float) -> list[Slice]:
+def _steps(section: TechniqueSection, picture_pt: float) -> list[Slice]:
     """The kind of unit and its steps."""
-    shown = f"shown for {show_extent(section.finished, technique.unit)} finished"
-    first, *others = step_rows(technique, section, picture_pt)
+    shown = f"shown for {show_extent(section.finished, section.unit)} finished"
+    first, *others = step_rows(section, picture_pt)
     return [
         replace(heading(section.title, aside=shown), before_pt=3 * STEP_PT),
         replace(first, before_pt=0.0),

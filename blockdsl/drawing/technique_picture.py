@@ -38,7 +38,7 @@ _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
     "cut": (ACCENT, 1.5, ()),
     "printed": (INK, 0.6, ()),
 }
-_ORDER: Final = (Paper, Cloth, Line, Press, Measured, Cutting, Gap, Words)
+_ORDER: Final = (Paper, Cloth, Line, Press, Cutting, Measured, Gap, Words)
 
 
 def technique_picture(picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box) -> Figure:

@@ -25,7 +25,7 @@ from blockdsl.drawing.theme import (
 )
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import FabricFacts
-from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
+from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueSection
 
 _INNER_PT: Final = 5.0
 _TOLD_PT: Final = 7.0
@@ -40,12 +40,11 @@ _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
 class _Cards:
     """What the cards of a section have in common."""
 
-    technique: TechniqueFacts
     section: TechniqueSection
     picture_pt: float
 
 
-def step_rows(technique: TechniqueFacts, section: TechniqueSection, picture_pt: float) -> list[Slice]:
+def step_rows(section: TechniqueSection, picture_pt: float) -> list[Slice]:
     """The steps, three pictures of that height across; a pair of pictures takes two places."""
     rows = _rows(section.steps)
     slices = []
@@ -53,8 +52,8 @@ def step_rows(technique: TechniqueFacts, section: TechniqueSection, picture_pt: 
     for place, row in enumerate(rows):
         pictures = sum(len(step.pictures) for step in row)
         # A row that a pair would not fit into is spread over the page; the last one keeps its places.
-        columns = 12 // pictures if place < len(rows) - 1 else 12 // _ACROSS
-        slices.append(_row(_Cards(technique, section, picture_pt), row, number, columns))
+        columns = 12 // (pictures if place < len(rows) - 1 else max(pictures, _ACROSS))
+        slices.append(_row(_Cards(section, picture_pt), row, number, columns))
         number += len(row)
     return slices
 
@@ -68,6 +67,16 @@ def _rows(steps: Sequence[Step]) -> list[list[Step]]:
             taken = 0
         rows[-1].append(step)
         taken += len(step.pictures)
+    return _without_a_lone_step(rows)
+
+
+def _without_a_lone_step(rows: list[list[Step]]) -> list[list[Step]]:
+    """A single picture at the end joins the row before it, which then has four smaller ones."""
+    lone = rows[-1]
+    if len(rows) > 1 and len(lone) == 1 and len(lone[0].pictures) == 1:
+        before = [*rows[-2], *lone]
+        if sum(len(step.pictures) for step in before) <= _ACROSS + 1:
+            return [*rows[:-2], before]
     return rows
 
 
@@ -91,7 +100,7 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
         told = _TOLD_PT if picture.hand else 0.0
         height = cards.picture_pt - 2 * _INNER_PT - told
         inner = Box(place * each + _INNER_PT, _INNER_PT + told, each - 2 * _INNER_PT, height)
-        marks.append(technique_picture(picture, cards.section.fabrics, cards.technique.unit, inner))
+        marks.append(technique_picture(picture, cards.section.fabrics, cards.section.unit, inner))
         if picture.hand:
             hand = f"{picture.hand}-handed"
             marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)

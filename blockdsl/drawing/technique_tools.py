@@ -18,6 +18,7 @@ Capsule = tuple[float, float, float, float, float]
 """A bar with round ends: from (dx, dy) to (dx, dy), and its width."""
 
 _OVER_PT: Final = 8.0
+_LEAST_RULER_PT: Final = 38.0
 _SKIN: Final = "#f6ece1"
 _CUTTER_AT: Final = 0.3
 _LEAST_TICK_PT: Final = 3.5
@@ -61,11 +62,13 @@ def tools(start: Place, end: Place, reach: Place, *, right_handed: bool, unit_pt
     """
     cut = _Cut(start[0], -1.0 if right_handed else 1.0)
     bottom, top = start[1], end[1]
+    middle = (reach[0] + reach[1]) / 2
+    half = max((reach[1] - reach[0]) / 2 + _OVER_PT, _LEAST_RULER_PT)
     rolled = bottom + (top - bottom) * _CUTTER_AT
     done = ((start, (start[0], rolled)),)
     return (
-        *_ruler(cut, reach[0] - _OVER_PT, reach[1] + _OVER_PT, unit_pt),
-        *_hand(cut, (reach[0] + reach[1]) / 2 + _HAND_LOW_PT),
+        *_ruler(cut, middle - half, middle + half, unit_pt),
+        *_hand(cut, middle + _HAND_LOW_PT),
         Path(done, closed=False, stroke=ACCENT, stroke_width_pt=1.6),
         *_cutter(cut, rolled),
     )

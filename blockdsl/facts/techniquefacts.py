@@ -1,6 +1,6 @@
 """A technique as plain data: steps in words and scenes, the units of the block at hand, a table of common sizes.
 
-All lengths are exact and in `unit`. Scenes are those of the sewing room: cloth, lines and tools in true measure.
+All lengths are exact. Scenes are those of the sewing room: cloth, lines and tools in true measure.
 """
 
 from __future__ import annotations
@@ -67,9 +67,13 @@ class SizeTable:
 
 @dataclass(frozen=True, slots=True)
 class UnitUse:
-    """A unit of a block that is made in this way, and the lines of the block's cutting table that are for it."""
+    """A unit of a block that is made in this way, and the lines of the block's cutting table that are for it.
+
+    Lengths are in the block's own `unit`; `fabrics` are what is printed for the names of its fabrics.
+    """
 
     block: str
+    unit: RulerUnit
     title: str
     count: int
     spare: int
@@ -81,10 +85,15 @@ class UnitUse:
 
 @dataclass(frozen=True, slots=True)
 class TechniqueSection:
-    """One kind of unit. `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell."""
+    """One kind of unit. `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell.
+
+    Lengths are in the section's own `unit`, all but those of `uses`.
+    """
 
     shape: str
     title: str
+    unit: RulerUnit
+    seam: Fraction
     finished: Extent
     fabrics: tuple[FabricFacts, ...]
     steps: tuple[Step, ...]
@@ -99,7 +108,4 @@ class TechniqueFacts:
     method: str
     title: str
     about: str
-    unit: RulerUnit
-    seam: Fraction
-    measure: Fraction
     sections: tuple[TechniqueSection, ...]

@@ -55,12 +55,13 @@ def techniques_for(blocks: Sequence[BlockFacts]) -> tuple[TechniqueFacts, ...]:
 
 
 def _together(several: Sequence[TechniqueFacts]) -> TechniqueFacts:
-    """The first block's pages for each shape, with the units of all blocks of its measure system."""
+    """The first block's pages for each shape, with the units of all blocks."""
     sections: dict[str, TechniqueSection] = {}
     for technique in several:
         for section in technique.sections:
             known = sections.get(section.shape)
-            uses = (*known.uses, *section.uses) if known else section.uses
+            uses = known.uses if known else ()
+            uses = (*uses, *(use for use in section.uses if use not in uses))
             sections[section.shape] = replace(known or section, uses=uses)
     order = list(LESSONS[several[0].method].topics)
     return replace(several[0], sections=tuple(sorted(sections.values(), key=lambda each: order.index(each.shape))))
@@ -81,7 +82,7 @@ def technique_facts(
     seam, measure = USUAL[unit] if block is None else (block.seam, block.measure)
     wanted = dict.fromkeys(topic_shape(method, shape) for shape in shapes)
     sections = tuple(_section(method, lesson.topics[shape], block, (unit, seam, measure)) for shape in wanted)
-    return TechniqueFacts(method, lesson.title, lesson.about, unit, seam, measure, sections)
+    return TechniqueFacts(method, lesson.title, lesson.about, sections)
 
 
 Ruler = tuple[RulerUnit, Fraction, Fraction]
@@ -97,6 +98,8 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
     return TechniqueSection(
         shape=topic.shape,
         title=topic.title,
+        unit=ruler[0],
+        seam=ruler[1],
         finished=(sample.width, sample.height),
         fabrics=fabrics,
         steps=topic.steps(replace(measures, dark=dark)),
@@ -128,7 +131,9 @@ def _use(unit: UnitFacts, block: BlockFacts) -> UnitUse:
         and (cut.unit == unit.name or (cut.method == CUT_PATCHES and (cut.label, cut.fabric) in labels))
     )
     names = {fabric.name: fabric.label for fabric in block.fabrics}
-    return UnitUse(block.name, unit.title, unit.count, unit.spare, unit.finished, unit.unfinished, cuts, names)
+    return UnitUse(
+        block.name, block.unit, unit.title, unit.count, unit.spare, unit.finished, unit.unfinished, cuts, names
+    )
 
 
 # --- the unit that the steps speak of --------------------------------------------------------------

@@ -170,12 +170,14 @@ def dimensions(width: Exact, height: Exact, x: Exact = ZERO, y: Exact = ZERO) ->
 
 
 def laid_out(pieces: Sequence[tuple[int, Exact, Exact]], gap: Exact) -> tuple[Item, ...]:
-    """Rectangles (role, width, height) side by side, each with its measures."""
+    """Rectangles (role, width, height) side by side on one level, each with its measures."""
     items: list[Item] = []
     x: Exact = ZERO
+    tallest = max(height for _, _, height in pieces)
     for role, width, height in pieces:
-        items.append(Cloth(role, box(width, height, x)))
-        below, beside = dimensions(width, height, x)
+        y = tallest - height
+        items.append(Cloth(role, box(width, height, x, y)))
+        below, beside = dimensions(width, height, x, y)
         items.append(below)
         if width != height:
             items.append(beside)

@@ -16,8 +16,9 @@ from blockdsl.sewing.techniques.cloth import (
     reflected,
     trimmed,
 )
+from blockdsl.sewing.techniques.geese import over_left
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Press, Step, Words
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words
 
 
 def papers(measures: Measures) -> tuple[Step, ...]:
@@ -77,7 +78,7 @@ def papers(measures: Measures) -> tuple[Step, ...]:
             "Open and press",
             "Fold patch 2 over the seam, right side up, and press with a dry iron. It must cover area 2 with a seam "
             "allowance all round.",
-            (Picture((sheet, goose, opened, _over(w, h)), "The second patch pressed open over its area."),),
+            (Picture((sheet, goose, opened, over_left(measures)), "The second patch pressed open over its area."),),
         ),
         Step(
             "Go on by number",
@@ -122,9 +123,3 @@ def _trim(measures: Measures, first: Cloth, second: Cloth, sewn: Line) -> tuple[
     cut = Line("cut", at(-by, h - slant + by), at(w / 2 - slant + by, -by))
     beside = (at(slant / 2, slant / 2), seam)
     return cutting_pair((first, second, sewn), cut, "The allowances cut a little outside the seam", (3, -1), beside)
-
-
-def _over(width: Exact, height: Exact) -> Press:
-    """Across the left seam, outward."""
-    x, y, reach = width / 4, height / 2, height / 6
-    return Press(at(x + reach, y + reach), at(x - reach, y - reach))

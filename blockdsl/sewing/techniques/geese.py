@@ -44,6 +44,12 @@ def opened_goose(measures: Measures, skies: int = 2) -> tuple[Cloth, ...]:
     return (goose, left, right)[: 1 + skies]
 
 
+def over_left(measures: Measures) -> Press:
+    """Across the left seam toward the sky."""
+    x, y, reach = measures.width / 4, measures.height / 2, measures.height / 6
+    return Press(at(x + reach, y + reach), at(x - reach, y - reach))
+
+
 def _measure(measures: Measures, first: str) -> Step:
     """Trim and measure, with the allowance above the point."""
     w, seam = measures.width, measures.seam
@@ -199,7 +205,7 @@ def from_triangles(measures: Measures) -> tuple[Step, ...]:
         Step(
             "Press",
             "Open and press the allowances toward the sky. Snip off the points.",
-            (Picture(opened_goose(measures, 1), "The goose with its left sky opened."),),
+            (Picture((*opened_goose(measures, 1), over_left(measures)), "The goose with its left sky opened."),),
         ),
         Step(
             "Sew the second sky",

@@ -252,7 +252,7 @@ LESSONS: Mapping[str, Lesson] = {
             "Long strips are sewn side by side and cut across into segments: many seams in one, all segments alike.",
             Topic(
                 "rails",
-                "Strips in a row",
+                "Strips one above the other",
                 "rails a b c",
                 strips.rails,
                 (("Strip width", 0),),

@@ -97,6 +97,8 @@ def diamond(measures: Measures) -> tuple[Step, ...]:
     s = measures.side(1)
     width, height = measures.cut(0)
     opposite = (whole, corners[0], corners[2])
+    near, far = f * Fraction(5, 16), f * Fraction(1, 8)
+    arrows = (Press(at(near, near), at(far, far)), Press(at(f - near, f - near), at(f - far, f - far)))
     opened = (*opposite, corners[1], corners[3])
     return (
         Step(
@@ -124,7 +126,7 @@ def diamond(measures: Measures) -> tuple[Step, ...]:
         Step(
             "Press and trim",
             "Press the allowances toward the triangles and snip off the points that stand out.",
-            (Picture(opposite, "The middle square with two opposite triangles opened."),),
+            (Picture((*opposite, *arrows), "The middle square with two opposite triangles opened."),),
         ),
         Step(
             "Sew the other two",

@@ -201,6 +201,9 @@ def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
         pieces = [(role, *measures.cut(role)) for role in dict.fromkeys(roles)]
         opened = opened_quarters(measures, roles)
         half = opened[-2:]
+        place, reach = f * Fraction(3, 4), f / 10
+        low, high = at(place - reach, place + reach), at(place + reach, place - reach)
+        arrow = Press(low, high) if darker(measures, roles[2], roles[1]) == roles[1] else Press(high, low)
         words = _triangle_words(measures, roles)
         square = measures.side(roles[1])
         cut: tuple[Item, ...] = (Cloth(roles[1], box(square, square)), Line("cut", at(ZERO, ZERO), at(square, square)))
@@ -224,7 +227,7 @@ def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
             Step(
                 "Press",
                 "Open each pair and press the allowances toward the darker fabric.",
-                (Picture(half, "A pair of triangles, pressed open."),),
+                (Picture((*half, arrow), "A pair of triangles, pressed open."),),
             ),
             Step(
                 "Sew the long seam",

@@ -36,7 +36,7 @@ def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact)
 def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Step, ...]:
     """Cut, sew, press and cut across."""
     cut, seam = band + 2 * measures.seam, measures.seam
-    length = max(segment * 3, cut * 5)
+    length = max(segment * Fraction(9, 4), cut * 5)
     whole = len(roles) * band + 2 * seam
     gap, shown = cut / 3, cut * 4
     strips: list[Item] = []
