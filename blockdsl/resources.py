@@ -31,6 +31,11 @@ def grammar_text(name: str) -> str:
     return (_folder("grammars") / f"{name}.lark").read_text(encoding="utf-8")
 
 
+def grammar_folder() -> Path:
+    """The folder of the grammars."""
+    return _folder("grammars")
+
+
 def library_folder() -> Path:
     """The folder of the block files that come with blockdsl."""
     return _folder("library")

@@ -10,6 +10,8 @@ from blockdsl.cli.outputs import KINDS
 from blockdsl.cli.telling import MESSAGE_FORMATS
 from blockdsl.drawing.theme import PAPERS
 
+_MOST_JOBS: Final = 256
+
 STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
 """What `dump` can show: the boundaries between the rooms, in order."""
 
@@ -97,7 +99,23 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument(
         "--depfile", metavar="FILE", help="write rules for make: what was written, and the files it was made from"
     )
+    command.add_argument(
+        "--jobs", type=_jobs, metavar="N", help="draw with N processes at once (as many as the machine has processors)"
+    )
+    command.add_argument(
+        "--cache", metavar="DIR", help="keep what was made in DIR, to be used again (your folder for such things)"
+    )
+    command.add_argument("--no-cache", action="store_true", help="make everything anew, and keep nothing")
     _message_format(command)
+
+
+def _jobs(text: str) -> int:
+    """The number of `--jobs`; argparse turns the error into its own message."""
+    if not (text.isascii() and text.isdigit() and 0 < int(text) <= _MOST_JOBS):
+        from argparse import ArgumentTypeError
+
+        raise ArgumentTypeError(f"{text!r}: say how many, from 1 to {_MOST_JOBS}")
+    return int(text)
 
 
 def _kinds(text: str) -> tuple[str, ...]:

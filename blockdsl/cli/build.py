@@ -4,24 +4,32 @@ from __future__ import annotations
 
 import os
 from argparse import Namespace
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
+from stat import S_ISREG
 from typing import Final
 
+from blockdsl.cli.cache import Cache, usual_folder
+from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
-from blockdsl.cli.inputs import open_inputs
-from blockdsl.cli.outputs import KINDS, Output, Print, book_bytes
+from blockdsl.cli.inputs import Input, open_inputs
+from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do, is_kept
+from blockdsl.cli.outputs import KINDS, Print, book_bytes
 from blockdsl.cli.planning import USUAL_PAPER, Planned, plan
 from blockdsl.cli.progress import progress
 from blockdsl.cli.saying import in_words, many, write_out
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import Worked, about, work_through
+from blockdsl.cli.workers import processors, run_all
+from blockdsl.cli.working import Worked, work_through
 from blockdsl.export.files import write_all
 from blockdsl.facts import book_of
 
 _DATE: Final = "SOURCE_DATE_EPOCH"
+_WORTH_SHARING_FILES: Final = 150
+"""To look at a file takes a small part of what it takes to draw its blocks."""
 _NOTHING: Final = "nothing to write: there is no block in these files\n"
 
 
@@ -31,17 +39,24 @@ def build(arguments: Namespace) -> int:
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
     created = creation_date(os.environ)
-    works = [work_through(origin) for origin in open_inputs(arguments.files)]
+    cache = _cache(arguments)
+    processes = arguments.jobs or processors()
+    faults: list[Exception] = []
+    works = _look(open_inputs(arguments.files), cache, processes, faults)
     if arguments.only and "book" in kinds and arguments.book is None and not any(map(_may_have_book, works)):
         raise CannotGoOn("--only book: no file declares a book; --book FILE.pdf makes one of all blocks", USAGE)
     teller = Teller(arguments.message_format)
     planned = plan(works, kinds, arguments.paper, created)
     for worked in works:
         teller.tell(worked.origin.problems)
-    written = _write(planned, Path(arguments.output), sum(len(work.outputs) for work in planned))
+    done = _done([job for work in planned for job in work.jobs], cache, processes)
+    written = _write(planned, Path(arguments.output), done, faults)
     failed = teller.sum_up()
+    if faults:  # told last, so that no other file's messages and outputs are lost for it
+        raise faults[0]
     if arguments.book is not None and not failed:
-        written.append(_write_book(planned, arguments, Print(arguments.paper or USUAL_PAPER, created)))
+        written.append(_write_book(planned, arguments, Print(arguments.paper or USUAL_PAPER, created), cache))
+    cache.tidy()
     if failed:
         return ERRORS
     if arguments.depfile is not None:
@@ -69,42 +84,88 @@ def creation_date(environment: Mapping[str, str]) -> datetime | None:
         raise CannotGoOn(f"{_DATE} is {given!r}: it must be a whole number of seconds", USAGE) from None
 
 
-def _write(planned: Sequence[Planned], folder: Path, total: int) -> list[Path]:
-    """Draw and write, file by file: all that comes of one file, or nothing of it."""
+def _cache(arguments: Namespace) -> Cache:
+    if arguments.no_cache:
+        return Cache(None)
+    return Cache(Path(arguments.cache) if arguments.cache else usual_folder())
+
+
+def _look(inputs: Sequence[Input], cache: Cache, processes: int, faults: list[Exception]) -> list[Worked]:
+    """Every file worked through, its problems in its own collector. Should blockdsl itself fail, that is a fault."""
+    works: list[Worked] = []
+    for found in run_all(partial(work_through, folder=cache.folder), inputs, processes, _WORTH_SHARING_FILES):
+        if isinstance(found, Exception):
+            faults.append(found)
+        else:
+            works.append(found)
+    return works
+
+
+def _write(
+    planned: Sequence[Planned], folder: Path, done: Iterator[Made | Exception], faults: list[Exception]
+) -> list[Path]:
+    """Write file by file: all that comes of one file, or nothing of it where blockdsl itself fails."""
     written: list[Path] = []
-    with progress(total) as next_is:
+    with progress(sum(len(work.jobs) for work in planned)) as next_is:
         for work in planned:
-            with about(work.worked.origin.source.name):
-                made = {folder / output.name: _made(output, next_is) for output in work.outputs}
-            _put(made)
-            written += made
+            made: dict[Path, bytes] = {}
+            before = len(faults)
+            for job in work.jobs:
+                next_is(job.stem)
+                result = next(done)
+                if isinstance(result, Exception):
+                    faults.append(result)
+                else:
+                    made.update((folder / name, data) for name, data in result.items())
+            if len(faults) == before:
+                _put(made)
+                written += made
     return written
 
 
-def _made(output: Output, next_is: Callable[[str], None]) -> bytes:
-    next_is(output.name)
-    return output.make()
+def _done(jobs: Sequence[Job], cache: Cache, processes: int) -> Iterator[Made | Exception]:
+    """The files of every job, in order: from the cache where they are kept, made by several processes where not."""
+    make = partial(do, folder=cache.folder)
+    kept = [is_kept(job, cache) for job in jobs]
+    missing = [job for job, is_there in zip(jobs, kept, strict=True) if not is_there]
+    others = run_all(make, missing, processes, WORTH_SHARING)
+    for job, is_there in zip(jobs, kept, strict=True):
+        yield next(run_all(make, [job], 1, 1)) if is_there else next(others)
 
 
 def _put(files: Mapping[Path, bytes]) -> None:
-    """Write all the files or none.
+    """Write all the files or none. Of a file that is the same as before only the time is set anew, for make.
 
     Errors: CannotGoOn in plain words when the system refuses.
     """
     try:
-        write_all(files)
+        same = [path for path, data in files.items() if _holds(path, data)]
+        write_all({path: data for path, data in files.items() if path not in same})
+        for path in same:
+            os.utime(path)
     except OSError as fault:
         where = fault.filename or next(iter(files))
         raise CannotGoOn(f"{where} cannot be written: {in_words(fault)}") from fault
 
 
-def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print) -> Path:
+def _holds(path: Path, data: bytes) -> bool:
+    """Whether the file is there with these very bytes; a link is not looked behind."""
+    try:
+        known = path.lstat()
+        return S_ISREG(known.st_mode) and known.st_size == len(data) and path.read_bytes() == data
+    except OSError:
+        return False
+
+
+def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print, cache: Cache) -> Path:
     path = Path(arguments.book)
     blocks = [block for made in planned for block in made.blocks]
     if not blocks:
         raise CannotGoOn("there is no block to make a book of")
     title = arguments.title or path.stem
-    _put({path: book_bytes(book_of(blocks, title, printed.paper), printed)})
+    book = book_of(blocks, title, printed.paper)
+    key = key_of("book", content_of(book), printed) if cache.folder else ""
+    _put({path: cache.made(key, partial(book_bytes, book, printed))})
     return path
 
 

@@ -1,4 +1,4 @@
-"""What is made of a block: each output's name and how its bytes come about."""
+"""What is made of a block or a book: each output's name, how its bytes come about, and what they depend on."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Final
 
+from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.naming import Taken
 
 if TYPE_CHECKING:
@@ -40,34 +41,37 @@ class Print:
 
 @dataclass(frozen=True, slots=True)
 class Output:
-    """A file to be: its name in the folder, and the work that gives its bytes."""
+    """A file to be: its name in the folder, the work that gives its bytes, and all that they depend on."""
 
     name: str
     make: Callable[[], bytes]
+    depends: tuple[object, ...]
 
 
 def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
     """The files of one block; their names begin with `stem`."""
+    content = content_of(block)
     if "sheet" in kinds:
-        yield Output(f"{stem}.sheet.pdf", lambda: _sheet(block, printed))
+        yield Output(f"{stem}.sheet.pdf", lambda: _sheet(block, printed), ("sheet", content, printed))
     if "templates" in kinds and not too_large(block):
-        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed))
+        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), ("templates", content, printed))
     if "diagrams" in kinds:
-        yield from _diagrams(block, stem)
+        yield from _diagrams(block, content, stem)
     if "table" in kinds:
-        yield from _tables(block, stem)
+        yield from _tables(block, content, stem)
 
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
     """What a block needs at a further size that a book prints: its templates, when some piece is cut by them."""
     by_template = any(cut.piece == "template" for cut in block.cutting)
     if "templates" in kinds and by_template and not too_large(block):
-        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed))
+        depends = ("templates", content_of(block), printed)
+        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), depends)
 
 
 def book_output(book: BookFacts, stem: str, printed: Print) -> Output:
     """The book as one PDF."""
-    return Output(f"{stem}.pdf", lambda: book_bytes(book, printed))
+    return Output(f"{stem}.pdf", lambda: book_bytes(book, printed), ("book", content_of(book), printed))
 
 
 def book_bytes(book: BookFacts, printed: Print) -> bytes:
@@ -103,35 +107,41 @@ def pdf_bytes(document: Publication, printed: Print) -> bytes:
     return write_pdf(document, created=printed.created)
 
 
-def _svg(page: Callable[[], Page], title: str) -> bytes:
-    from blockdsl.export.svg import write_svg
-
-    return write_svg(page(), title=title)
-
-
-def _diagrams(block: BlockFacts, stem: str) -> Iterator[Output]:
+def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The block in colour, in each of its colourings, with its letters, and on its grid."""
-    from blockdsl.drawing import picture
-
-    yield Output(f"{stem}.svg", lambda: _svg(lambda: picture.colour_page(block), block.name))
+    yield _picture("colour_page", block, content, f"{stem}.svg", block.name)
     taken = Taken(_DIAGRAMS)
-    for plan in block.colourings:
-        yield Output(
-            f"{stem}.{taken.take(plan.name)}.svg",
-            lambda plan=plan: _svg(  # type: ignore[misc]  # mypy cannot see the type of a default
-                lambda: picture.colour_page(block, plan), f"{block.name}, {plan.name}"
-            ),
-        )
-    yield Output(f"{stem}.letters.svg", lambda: _svg(lambda: picture.letters_page(block), f"{block.name}, letters"))
-    yield Output(f"{stem}.grid.svg", lambda: _svg(lambda: picture.grid_page(block), f"{block.name}, grid"))
+    for place, plan in enumerate(block.colourings):
+        name, title = f"{stem}.{taken.take(plan.name)}.svg", f"{block.name}, {plan.name}"
+        yield _picture("colour_page", block, content, name, title, place)
+    yield _picture("letters_page", block, content, f"{stem}.letters.svg", f"{block.name}, letters")
+    yield _picture("grid_page", block, content, f"{stem}.grid.svg", f"{block.name}, grid")
 
 
-def _tables(block: BlockFacts, stem: str) -> Iterator[Output]:
+def _picture(page: str, block: BlockFacts, content: str, name: str, title: str, colouring: int | None = None) -> Output:
+    """The picture that `drawing.picture` has under the name `page`, in one of the block's colourings."""
+
+    def make() -> bytes:
+        from blockdsl.drawing import picture
+        from blockdsl.export.svg import write_svg
+
+        draw: Callable[..., Page] = getattr(picture, page)
+        drawn = draw(block) if colouring is None else draw(block, block.colourings[colouring])
+        return write_svg(drawn, title=title)
+
+    return Output(name, make, (page, content, title, colouring))
+
+
+def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The cutting table as a picture, as Markdown and as CSV."""
-    from blockdsl.drawing import picture
-    from blockdsl.drawing.cutting_words import cutting_rows
-    from blockdsl.export.tables import to_csv, to_markdown
+    yield _picture("cutting_page", block, content, f"{stem}.cutting.svg", f"{block.name}, cutting")
+    yield Output(f"{stem}.cutting.md", lambda: _table(block, "to_markdown"), ("to_markdown", content))
+    yield Output(f"{stem}.cutting.csv", lambda: _table(block, "to_csv"), ("to_csv", content))
 
-    yield Output(f"{stem}.cutting.svg", lambda: _svg(lambda: picture.cutting_page(block), f"{block.name}, cutting"))
-    yield Output(f"{stem}.cutting.md", lambda: to_markdown(*cutting_rows(block)).encode())
-    yield Output(f"{stem}.cutting.csv", lambda: to_csv(*cutting_rows(block)).encode())
+
+def _table(block: BlockFacts, form: str) -> bytes:
+    from blockdsl.drawing.cutting_words import cutting_rows
+    from blockdsl.export import tables
+
+    write: Callable[..., str] = getattr(tables, form)
+    return write(*cutting_rows(block)).encode()

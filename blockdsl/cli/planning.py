@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import TYPE_CHECKING, Final
 
+from blockdsl.cli.jobs import Job
 from blockdsl.cli.naming import Taken
-from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, size_outputs, too_large
+from blockdsl.cli.outputs import Print, too_large
 from blockdsl.cli.working import Worked
 
 if TYPE_CHECKING:
@@ -23,40 +24,41 @@ class Planned:
 
     worked: Worked
     blocks: tuple[BlockFacts, ...]
-    outputs: tuple[Output, ...]
+    jobs: tuple[Job, ...]
 
 
 def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, created: datetime | None) -> list[Planned]:
-    """The outputs of each file that has no errors, on the paper asked for, or else on that of the file's book.
+    """The work on each file that has no errors, on the paper asked for, or else on that of the file's book.
 
     A file with errors keeps the names of its blocks and books, so that what was made of it earlier is not written over.
     """
     names = _Names()
     planned = []
     for worked in works:
-        if worked.has_errors or worked.program is None:
+        if worked.has_errors:
             names.keep(worked)
             continue
         papers = [book.paper for book in worked.facts.books]
         printed = Print(paper or (papers[0] if papers else USUAL_PAPER), created)
         blocks = []
-        outputs: list[Output] = []
-        for design, block in zip(worked.program.blocks, worked.facts.blocks, strict=True):
+        source = worked.origin.source.name
+        jobs: list[Job] = []
+        for span, block in zip(worked.spans, worked.facts.blocks, strict=True):
             stem = names.of_block(block)
             if stem is None:  # a book prints a block that was asked for by its own file too
                 continue
             blocks.append(block)
-            outputs += block_outputs(block, stem, kinds, printed)
+            jobs.append(Job("block", block, stem, kinds, printed, source))
             letters = too_large(block) if "templates" in kinds else ()
             if letters:
-                worked.origin.problems.report("template-too-large", design.span, letters=", ".join(letters))
+                worked.origin.problems.report("template-too-large", span, letters=", ".join(letters))
         for book in worked.facts.books:
-            outputs += _of_book(book, names, kinds, Print(paper or book.paper, created))
-        planned.append(Planned(worked, tuple(blocks), tuple(outputs)))
+            jobs += _of_book(book, names, kinds, Print(paper or book.paper, created), source)
+        planned.append(Planned(worked, tuple(blocks), tuple(jobs)))
     return planned
 
 
-def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
+def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Print, source: str) -> Iterator[Job]:
     """The book itself, and templates of its blocks at the sizes that are not their own."""
     from blockdsl.model.lengths import write_size
 
@@ -64,10 +66,10 @@ def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Pri
         for facts in block.sizes:
             if names.is_new(facts):
                 size = write_size(facts.finished[0], facts.finished[1], facts.unit)
-                yield from size_outputs(facts, names.take(f"{block.name} {size}"), kinds, printed)
+                yield Job("size", facts, names.take(f"{block.name} {size}"), kinds, printed, source)
     stem = names.take(book.name)
     if "book" in kinds:
-        yield book_output(book, stem, printed)
+        yield Job("book", book, stem, kinds, printed, source)
 
 
 class _Names:

@@ -1,0 +1,70 @@
+"""Pieces of work that stand alone: all outputs of one block, or a book. Any process can do one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Final, Literal
+
+from blockdsl.cli.cache import Cache
+from blockdsl.cli.cache_keys import key_of
+from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, size_outputs
+
+if TYPE_CHECKING:
+    from blockdsl.facts import BlockFacts, BookFacts
+
+WORTH_SHARING: Final = 10
+"""So many blocks that must be drawn take longer than it takes other processes to start."""
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """What is made of one block or book: `block`, a block at a `size` that a book prints too, or a `book`.
+
+    `stem` begins the names of its files; `source` is the file that it was declared in, for messages.
+    """
+
+    what: Literal["block", "size", "book"]
+    facts: BlockFacts | BookFacts
+    stem: str
+    kinds: frozenset[str]
+    printed: Print
+    source: str
+
+    def outputs(self) -> Iterator[Output]:
+        """Its files to be."""
+        from blockdsl.facts import BookFacts
+
+        if isinstance(self.facts, BookFacts):
+            yield book_output(self.facts, self.stem, self.printed)
+        elif self.what == "size":
+            yield from size_outputs(self.facts, self.stem, self.kinds, self.printed)
+        else:
+            yield from block_outputs(self.facts, self.stem, self.kinds, self.printed)
+
+
+Made = dict[str, bytes]
+"""Files by their names in the folder."""
+
+
+def is_kept(job: Job, cache: Cache) -> bool:
+    """Whether all of the job's files seem to be in the cache."""
+    return cache.folder is not None and all(cache.has(key_of(*output.depends)) for output in job.outputs())
+
+
+def do(job: Job, folder: Path | None) -> Made:
+    """The job's files, each from the cache in `folder` or made now and kept there."""
+    cache = Cache(folder)
+    made: Made = {}
+    try:
+        for output in job.outputs():
+            made[output.name] = (
+                output.make() if cache.folder is None else cache.made(key_of(*output.depends), output.make)
+            )
+    except Exception as fault:
+        fault.add_note(f"while working on {job.source}")
+        raise
+    finally:
+        cache.tidy()
+    return made
