@@ -41,23 +41,23 @@ def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPag
     """The page of one method; `name` is that of its file."""
     parts: list[Part] = [Paragraph(plain(technique.about)), _signs(technique.sections[0].fabrics)]
     for section in technique.sections:
-        shown = f"Shown for {plain_extent(section.finished, technique.unit)} {technique.unit} finished."
-        steps = tuple(_steps(technique, section))
-        inner = (Paragraph((Run(shown, "quiet"),)), Cards("steps", steps), *_sizes(technique, section))
+        shown = f"Shown for {plain_extent(section.finished, section.unit)} {section.unit} finished."
+        steps = tuple(_steps(section))
+        inner = (Paragraph((Run(shown, "quiet"),)), Cards("steps", steps), *_sizes(section))
         parts.append(Section(Heading(2, plain(section.title)), inner))
     return WebPage(name, technique.title, tuple(parts), over=over)
 
 
-def _steps(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Card]:
+def _steps(section: TechniqueSection) -> Iterator[Card]:
     for number, step in enumerate(section.steps, start=1):
-        pictures = tuple(_pictures(technique, section, step))
+        pictures = tuple(_pictures(section, step))
         heading = Heading(3, (Run(f"{number} "), Run(step.title)))
         yield Card((*pictures, heading, Paragraph(plain(step.text))))
 
 
-def _pictures(technique: TechniqueFacts, section: TechniqueSection, step: Step) -> Iterator[Picture]:
+def _pictures(section: TechniqueSection, step: Step) -> Iterator[Picture]:
     for scene in step.pictures:
-        figure = technique_picture(scene, section.fabrics, technique.unit, _SCENE)
+        figure = technique_picture(scene, section.fabrics, section.unit, _SCENE)
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (figure,))
         yield Picture(page, f"{scene.hand}-handed" if scene.hand else "")
 
@@ -83,7 +83,7 @@ def _signs(fabrics: Sequence[FabricFacts]) -> Signs:
 # --- sizes ---------------------------------------------------------------------------------------------
 
 
-def _sizes(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Part]:
+def _sizes(section: TechniqueSection) -> Iterator[Part]:
     """A row for each common finished size: what to cut, and what the unit should measure; nothing without any."""
     table = section.table
     if not table.rows:
@@ -91,23 +91,21 @@ def _sizes(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Par
     heads = ("finished", *table.heads, "should measure")
     columns = tuple(Column(head, "size") for head in heads)
     rows = tuple(
-        tuple(_cell(lengths, technique) for lengths in (row.finished, *row.cuts, row.unfinished)) for row in table.rows
+        tuple(_cell(lengths, section) for lengths in (row.finished, *row.cuts, row.unfinished)) for row in table.rows
     )
-    unit = "inches" if technique.unit == "in" else "centimetres"
-    seam = f"{plain_length(technique.seam, technique.unit)} {technique.unit}"
+    unit = "inches" if section.unit == "in" else "centimetres"
+    seam = f"{plain_length(section.seam, section.unit)} {section.unit}"
     caption = f"{section.title} in common sizes: {unit}, seam allowance {seam} on every side"
-    yield Section(
-        Heading(3, plain("Common sizes")), (Table(caption, columns, (RowGroup(rows),)), *_roomy(technique, section))
-    )
+    yield Section(Heading(3, plain("Common sizes")), (Table(caption, columns, (RowGroup(rows),)), *_roomy(section)))
 
 
-def _cell(lengths: Sequence[Exact], technique: TechniqueFacts) -> Cell:
-    return SizeCell(tuple(plain_length(length, technique.unit) for length in lengths))
+def _cell(lengths: Sequence[Exact], section: TechniqueSection) -> Cell:
+    return SizeCell(tuple(plain_length(length, section.unit) for length in lengths))
 
 
-def _roomy(technique: TechniqueFacts, section: TechniqueSection) -> Iterator[Part]:
+def _roomy(section: TechniqueSection) -> Iterator[Part]:
     if section.table.roomy:
-        extra = f"{plain_length(section.table.roomy, technique.unit)} {technique.unit}"
+        extra = f"{plain_length(section.table.roomy, section.unit)} {section.unit}"
         text = (
             f"Roomy: cut so that every unit comes out at least {extra} too large and is trimmed to what it should "
             f"measure; a block asks for it with the line “trim {extra}”."
