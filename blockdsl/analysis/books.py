@@ -12,6 +12,7 @@ from blockdsl.analysis.design import design_block
 from blockdsl.analysis.names import Names, bring_in
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import CannotRead, Reader
+from blockdsl.analysis.settings import read_settings
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.model import BlockDesign
 from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, WordsInBook
@@ -229,7 +230,9 @@ class Shelf:
             lines=(ast.Size(width.span, width, height), *kept),
         )
         found = Problems()
-        design = design_block(resized, names, placer, found)
+        # A size that cannot be is told by itself: without one a block is still looked through for other slips.
+        can_be = read_settings(resized, found) is not None
+        design = design_block(resized, names, placer, found) if can_be else None
         for problem in found:
             if problem.code in _OF_A_SIZE:
                 self._problems.add(problem)
