@@ -89,7 +89,26 @@ def _use(use: ast.Use, reader: Reader, problems: Problems, names: Names, chain: 
         return
     if any(known.source.name == found.name for known in names.files):
         return
+    before = {name: declared.span.source.name for name, declared in names.declared.items()}
+    read_before = {file.source.name for file in names.files}
     _gather(parse(found, problems), reader, problems, names, (*chain, found.name))
+    if not use.library and len(chain) == 1:
+        _report_given_way(use, before, read_before, names, problems)
+
+
+def _report_given_way(
+    use: ast.Use, before: dict[str, str], read_before: set[str], names: Names, problems: Problems
+) -> None:
+    """Warn when a file takes the place of what another file beside it has brought in; the library may give way."""
+    lost: dict[tuple[str, str], list[str]] = {}
+    for name, source in before.items():
+        now = names.declared[name].span.source.name
+        if now != source and now not in read_before and not source.startswith("library/"):
+            lost.setdefault((source, now), []).append(f"`{name}`")
+    for (one, other), given_way in lost.items():
+        shown = ", ".join(given_way[:4]) + (" and more" if len(given_way) > 4 else "")
+        help_text = "take the name out of one of the two files, or declare it here"
+        problems.report("brought-in-twice", use.path.span, one=one, other=other, names=shown, help=help_text)
 
 
 def _stands(name: str, before: Span, own: set[str], file: ast.File) -> bool:

@@ -10,6 +10,7 @@ from typing import TypeVar
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import Choice, ColourPlan, RulerUnit
+from blockdsl.model.lengths import write_size
 from blockdsl.syntax import ast
 
 Line = TypeVar("Line", bound=ast.BlockLine)
@@ -18,6 +19,12 @@ USUAL_SEAM: dict[str, Fraction] = {"in": Fraction(1, 4), "cm": Fraction(3, 4)}
 """Seam allowance when the designer gives none: 1/4 in, 0.75 cm (language reference)."""
 USUAL_MEASURE: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(1, 10)}
 """What a ruler reads when the designer does not say: 1/8 in, 1 mm (language reference)."""
+MOST: dict[str, dict[RulerUnit, Fraction]] = {
+    "seam allowance": {"in": Fraction(2), "cm": Fraction(5)},
+    "measure of the ruler": {"in": Fraction(1), "cm": Fraction(5, 2)},
+    "trim": {"in": Fraction(2), "cm": Fraction(5)},
+}
+"""More than anybody sews, reads or trims; beyond it a unit or a point of the number is missing (our own bounds)."""
 MOST_CM = Fraction(1000)
 CM_IN_AN_INCH = Fraction(254, 100)
 """Exact by definition of the international inch (1959)."""
@@ -95,6 +102,10 @@ def _length(literal: ast.LengthLiteral, unit: RulerUnit, problems: Problems, wha
     """A length in the block's unit. Inches and centimetres in one block are an error, never converted in silence."""
     if literal.value <= 0:
         problems.report("length-not-positive", literal.span, what=what)
+        return None
+    if what in MOST and literal.value > MOST[what][unit] * (10 if literal.unit == "mm" else 1):
+        most = write_size(MOST[what][unit], MOST[what][unit], unit)
+        problems.report("setting-too-large", literal.span, what=what, help=f"it is at most {most}")
         return None
     if (literal.unit == "in") != (unit == "in"):
         help_text = f"the size is in {'inches' if unit == 'in' else 'centimetres'}: write this in the same unit"

@@ -17,11 +17,13 @@ from blockdsl.cutting.sizes import (
     square_for_half_square_triangle,
     square_for_quarter_square_triangle,
 )
-from blockdsl.cutting.strips import cut_strips
+from blockdsl.cutting.strips import cut_strips, usable_width
+from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Polygon
 from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
+from blockdsl.model.lengths import write_size
 from blockdsl.sewing import Making, NeededPart
 from blockdsl.sewing.methods import CUT_PATCHES
 
@@ -58,6 +60,23 @@ def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[C
     return tuple(
         sorted(merged, key=lambda cut: (order[cut.fabric], -cut.cut[1], -cut.cut[0], cut.label, cut.unit, cut.method))
     )
+
+
+def report_pieces_wider_than_fabric(design: BlockDesign, cuts: Sequence[Cut], problems: Problems) -> None:
+    """Warn of the first piece that no width of its fabric holds; the block is too large for all of them then."""
+    for cut in cuts:
+        across = max(cut.cut) if cut.piece == "strip" and cut.cut[1] > cut.cut[0] else min(cut.cut)
+        width = usable_width(cut.fabric, design)
+        if across > width:
+            problems.report(
+                "piece-wider-than-fabric",
+                design.span,
+                piece=f"a {cut.piece} of {write_size(*cut.cut, design.unit)}",
+                name=cut.fabric,
+                width=write_size(width, width, design.unit),
+                help="make the block smaller, give the fabric its `width`, or join two widths before you cut",
+            )
+            return
 
 
 def _merge(cuts: Sequence[Cut]) -> list[Cut]:

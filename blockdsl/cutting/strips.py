@@ -28,11 +28,12 @@ def cut_strips(needed: NeededPart, design: BlockDesign) -> list[Strip]:
     """Strips (width, length), their exact size, how many, and the segments that their sets give.
 
     Every segment is cut at the ruler's measure, so a strip is as long as its segments together. What does
-    not fit across the fabric goes into further strips.
+    not fit across the narrowest fabric of the set goes into further strips.
     """
     exact = rectangle_for(needed.part.patch, design.seam)
     width, segment = round_up(exact, design.measure)
-    each = max(1, int(usable_width(needed.part.fabric, design) // segment))
+    across = min(usable_width(fabric, design) for fabric in needed.together)
+    each = max(1, int(across // segment))
     full, rest = divmod(needed.segments, each)
     strips: list[Strip] = []
     for sets, segments in ((full, each), (1 if rest else 0, rest)):

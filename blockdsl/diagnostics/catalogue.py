@@ -180,6 +180,21 @@ CATALOGUE: dict[str, Entry] = {
         "the fabric `{name}` is not used",
         "A fabric is declared and no cell, unit or colouring uses it.",
     ),
+    "setting-too-large": Entry(
+        "error",
+        "a {what} this large cannot be meant",
+        "A seam allowance, a trim or a ruler's measure is far larger than any that is used.",
+    ),
+    "piece-wider-than-fabric": Entry(
+        "warning",
+        "{piece} cannot be cut from `{name}`: {width} of its width can be used",
+        "A piece is wider than its fabric, whichever way it is laid.",
+    ),
+    "brought-in-twice": Entry(
+        "warning",
+        "`{one}` and `{other}` both bring in {names}; what comes last stands",
+        "Two files that are used declare the same name, and one of the two gives way.",
+    ),
     "colouring-idle": Entry(
         "warning",
         "the block does not use `{name}`, so this colouring changes nothing there",

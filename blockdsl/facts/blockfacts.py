@@ -89,6 +89,7 @@ class UnitFacts:
     method: str
     spare: int
     picture: tuple[PlacedPatch, ...]
+    also: tuple[str, ...] = ()
     shape: str = ""
 
 

@@ -10,7 +10,7 @@ from math import gcd, lcm
 
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered, letter_patches
-from blockdsl.cutting import Cut, Template, cut_list, templates
+from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
     BlockFacts,
@@ -73,6 +73,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     lettered = letter_patches(design.patches)
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
     grid, cell = _squared_paper(design)
+    cuts = cut_list(design, making, lettered)
+    report_pieces_wider_than_fabric(design, cuts, problems)
     return BlockFacts(
         name=design.name,
         unit=design.unit,
@@ -88,7 +90,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         fabrics=tuple(_fabric(fabric, numbers) for fabric in design.fabrics),
         placed=_placed(design, lettered),
         patches=_patches(design, lettered),
-        cutting=tuple(_cut(cut) for cut in cut_list(design, making, lettered)),
+        cutting=tuple(_cut(cut) for cut in cuts),
         units=tuple(_unit(unit, design, lettered) for unit in making.units),
         templates=tuple(_template(template) for template in templates(design, lettered)),
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
@@ -171,6 +173,7 @@ def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered) -> UnitFacts
         method=unit.method,
         spare=unit.spare,
         picture=tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs),
+        also=tuple(dict.fromkeys(place.name for place in group.places if place.name and place.name != group.name)),
         shape=group.filling.shape if group.filling else "",
     )
 

@@ -79,7 +79,7 @@ def _cut_text(cut: CutFacts, unit: RulerUnit) -> str:
 
 
 def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> None:
-    named = [unit for unit in facts.units if unit.name == line.unit.text]
+    named = [unit for unit in facts.units if line.unit.text in (unit.name, *unit.also)]
     wanted = (_length(line.width, facts.unit), _length(line.height, facts.unit))
     same = [unit for unit in named if wanted in (unit.finished, unit.finished[::-1])]
     count = sum(unit.count for unit in same)

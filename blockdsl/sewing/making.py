@@ -32,7 +32,8 @@ class NeededPart:
 
     `becomes` is the block's patch that the piece ends as (the first of several).
 
-    For strips `count` is strips in a set and `segments` how many segments the set must give.
+    For strips `count` is strips in a set, `segments` how many segments the set must give, and `together` the
+    fabrics that are sewn to one another, whose strips must be equally long.
     """
 
     part: Part
@@ -43,6 +44,7 @@ class NeededPart:
     units: int
     spare: int
     segments: int
+    together: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,8 +111,7 @@ def _applies(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) ->
         shape = group.filling.shape if group.filling else None
         if shape is None or shape not in METHODS[choice.method]:
             can = _list(methods_for(shape)) if shape else "cut patches"
-            inside = "" if shape else "; for the shapes in it, name the shape: `make half as …`"
-            help_text = f"it can be made as {can}{inside}"
+            help_text = "choose one of those" if shape else "for the shapes in it, name the shape: `make half as …`"
             problems.report(
                 "method-does-not-fit",
                 choice.method_span,
@@ -225,6 +226,7 @@ class _Batches:
                 units=units,
                 spare=spare,
                 segments=part.segments * makings,
+                together=tuple(dict.fromkeys(other.fabric for other in recipe.parts)),
             )
             for part in recipe.parts
         ]
