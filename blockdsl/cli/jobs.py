@@ -1,4 +1,4 @@
-"""Pieces of work that stand alone: all outputs of one block, or a book. Any process can do one."""
+"""Pieces of work that stand alone: all outputs of one block, a book, or a web site. Any process can do one."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Final, Literal
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
 from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, size_outputs
+from blockdsl.cli.sites import site_output, unpacked
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
@@ -20,12 +21,12 @@ WORTH_SHARING: Final = 10
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """What is made of one block or book: `block`, a block at a `size` that a book prints too, or a `book`.
+    """What is made of one block or book: `block`, a block at a `size` that a book prints too, a `book` or its `site`.
 
     `stem` begins the names of its files; `source` is the file that it was declared in, for messages.
     """
 
-    what: Literal["block", "size", "book"]
+    what: Literal["block", "size", "book", "site"]
     facts: BlockFacts | BookFacts
     stem: str
     kinds: frozenset[str]
@@ -36,7 +37,9 @@ class Job:
         """Its files to be."""
         from blockdsl.facts import BookFacts
 
-        if isinstance(self.facts, BookFacts):
+        if isinstance(self.facts, BookFacts) and self.what == "site":
+            yield site_output(self.facts, self.stem)
+        elif isinstance(self.facts, BookFacts):
             yield book_output(self.facts, self.stem, self.printed)
         elif self.what == "size":
             yield from size_outputs(self.facts, self.stem, self.kinds, self.printed)
@@ -59,9 +62,8 @@ def do(job: Job, folder: Path | None) -> Made:
     made: Made = {}
     try:
         for output in job.outputs():
-            made[output.name] = (
-                output.make() if cache.folder is None else cache.made(key_of(*output.depends), output.make)
-            )
+            data = output.make() if cache.folder is None else cache.made(key_of(*output.depends), output.make)
+            made |= unpacked(output.name, data) if output.folder else {output.name: data}
     except Exception as fault:
         fault.add_note(f"while working on {job.source}")
         raise

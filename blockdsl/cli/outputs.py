@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from blockdsl.drawing.marks import Page, Publication
     from blockdsl.facts import BlockFacts, BookFacts
 
-KINDS: Final = ("sheet", "templates", "diagrams", "table", "book")
+KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 """What `--only` may name."""
 
 _DIAGRAMS: Final = ("letters", "grid", "cutting")
@@ -41,11 +41,15 @@ class Print:
 
 @dataclass(frozen=True, slots=True)
 class Output:
-    """A file to be: its name in the folder, the work that gives its bytes, and all that they depend on."""
+    """A file to be: its name in the folder, the work that gives its bytes, and all that they depend on.
+
+    The bytes of a `folder` are its files, packed.
+    """
 
     name: str
     make: Callable[[], bytes]
     depends: tuple[object, ...]
+    folder: bool = False
 
 
 def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:

@@ -5,17 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.jobs import Job
 from blockdsl.cli.naming import Taken
-from blockdsl.cli.outputs import Print, too_large
+from blockdsl.cli.outputs import KINDS, Print, too_large
+from blockdsl.cli.sites import site_of_blocks
 from blockdsl.cli.working import Worked
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
 
 USUAL_PAPER: Final = "letter"
+EVERYTHING: Final = frozenset(KINDS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +33,7 @@ class Planned:
 def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, created: datetime | None) -> list[Planned]:
     """The work on each file that has no errors, on the paper asked for, or else on that of the file's book.
 
+    Books have web sites; the blocks of a file without a book have one when not everything is asked for.
     A file with errors keeps the names of its blocks and books, so that what was made of it earlier is not written over.
     """
     names = _Names()
@@ -54,6 +58,9 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, crea
                 worked.origin.problems.report("template-too-large", span, letters=", ".join(letters))
         for book in worked.facts.books:
             jobs += _of_book(book, names, kinds, Print(paper or book.paper, created), source)
+        if "web" in kinds and kinds != EVERYTHING and worked.facts.blocks and not worked.facts.books:
+            site = site_of_blocks(worked.facts.blocks, source, printed.paper)
+            jobs.append(Job("site", site, names.of_site(Path(source).stem), kinds, printed, source))
         planned.append(Planned(worked, tuple(blocks), tuple(jobs)))
     return planned
 
@@ -70,6 +77,8 @@ def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Pri
     stem = names.take(book.name)
     if "book" in kinds:
         yield Job("book", book, stem, kinds, printed, source)
+    if "web" in kinds:
+        yield Job("site", book, names.of_site(stem), kinds, printed, source)
 
 
 class _Names:
@@ -77,10 +86,15 @@ class _Names:
 
     def __init__(self) -> None:
         self._taken = Taken()
+        self._sites = Taken()
         self._known: dict[str, list[BlockFacts]] = {}
 
     def take(self, words: str) -> str:
         return self._taken.take(words)
+
+    def of_site(self, words: str) -> str:
+        """A name for a web site, which may be that of a block as well."""
+        return self._sites.take(words)
 
     def is_new(self, block: BlockFacts) -> bool:
         """Whether this very block has no name yet; it has one from now on."""
