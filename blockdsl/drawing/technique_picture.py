@@ -12,7 +12,7 @@ from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, line_ending, rectangle, width_of
 from blockdsl.drawing.technique_place import Place, Setting, set_scene
 from blockdsl.drawing.technique_tools import tools
-from blockdsl.drawing.theme import ACCENT, INK, QUIET, SMALL_PT, WHITE, Box
+from blockdsl.drawing.theme import ACCENT, INK, QUIET, SMALL_PT, TINT, WHITE, Box
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.techniquefacts import (
     Cloth,
@@ -140,7 +140,9 @@ def _measured(item: Measured, setting: Setting, unit: RulerUnit) -> tuple[Mark, 
         low = y0 if y0 > (setting.top_pt + setting.bottom_pt) / 2 else setting.bottom_pt
         y, left, right = low + 5.0, min(x0, x1), max(x0, x1)
         ticks = (((left, y), (right, y)), ((left, y - 2), (left, y + 2)), ((right, y - 2), (right, y + 2)))
-        told = line_centred(words, (left + right) / 2, y + 7.5, _TOLD)
+        middle, wide, high = (left + right) / 2, width_of(words, _TOLD) + 3.0, _TOLD.capitals_pt + 3.0
+        ground = rectangle(middle - wide / 2, y + 7.5 - high / 2, wide, high, fill=TINT)
+        told: tuple[Mark, ...] = (ground, *line_centred(words, middle, y + 7.5, _TOLD))
     else:
         x, top, bottom = min(x0, x1) - 5.0, min(y0, y1), max(y0, y1)
         ticks = (((x, top), (x, bottom)), ((x - 2, top), (x + 2, top)), ((x - 2, bottom), (x + 2, bottom)))

@@ -8,7 +8,7 @@ from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, line, paragraph, rectangle, runs, width_of
+from blockdsl.drawing.prose import Style, fitted, line, paragraph, rectangle, runs, width_of
 from blockdsl.drawing.technique_picture import arrow_marks, cloth_marks, line_marks, technique_picture
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -105,7 +105,11 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
             hand = f"{picture.hand}-handed"
             marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)
     y = cards.picture_pt + STEP_PT
-    marks += runs([(f"{number}  ", _NUMBER), (step.title, _TITLE)], 0.0, y + _TITLE.baseline_pt)
+    marks += runs(
+        [(f"{number}  ", _NUMBER), (fitted(step.title, width - width_of(f"{number}  ", _NUMBER), _TITLE), _TITLE)],
+        0.0,
+        y + _TITLE.baseline_pt,
+    )
     y += _TITLE.line_pt
     height, words = paragraph(fraction_text(step.text), width, _BODY)
     marks += moved(words, 0.0, y)

@@ -69,6 +69,7 @@ def tools(start: Place, end: Place, reach: Place, *, right_handed: bool, unit_pt
     return (
         *_ruler(cut, middle - half, middle + half, unit_pt),
         *_hand(cut, middle + _HAND_LOW_PT),
+        Path(done, closed=False, stroke=WHITE, stroke_width_pt=3.0),
         Path(done, closed=False, stroke=ACCENT, stroke_width_pt=1.6),
         *_cutter(cut, rolled),
     )

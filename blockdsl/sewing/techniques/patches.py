@@ -117,7 +117,7 @@ def diamond(measures: Measures) -> tuple[Step, ...]:
             ),
         ),
         Step(
-            "Sew two opposite sides",
+            "Sew two sides",
             "Fold the middle square and each triangle's long edge in half and finger-press a crease. Lay a triangle on "
             f"one side, right sides together, crease on crease, and sew {measures.say_seam} from the edge. Sew the "
             "opposite triangle too.",
@@ -129,7 +129,7 @@ def diamond(measures: Measures) -> tuple[Step, ...]:
             (Picture((*opposite, *arrows), "The middle square with two opposite triangles opened."),),
         ),
         Step(
-            "Sew the other two",
+            "Sew the others",
             "Sew the other two triangles on in the same way, crease on crease, and press toward them.",
             (Picture((*opposite, third, sewn_third), "A third triangle laid on and sewn."),),
         ),
