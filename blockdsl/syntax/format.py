@@ -69,6 +69,7 @@ def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
             yield _Line(kind, (), raw.comment, indented=raw.indented)
             continue
         if line.later or node is None or raw.keyword == "applique":
+            fabrics = 0
             yield _Line("head" if line.opens else "line", (raw.text.strip(),), raw.comment)
             continue
         parts = line_parts(raw, node)

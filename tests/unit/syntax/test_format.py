@@ -72,3 +72,10 @@ def test_line_ends_and_the_byte_order_mark_are_those_of_plain_text() -> None:
 def test_an_empty_file_stays_empty() -> None:
     assert formatted("") == ""
     assert formatted("\n\n") == ""
+
+
+def test_fabrics_before_and_after_a_quilt_have_columns_of_their_own() -> None:
+    text = 'fabric deep "Night water" #17293f\nquilt "Q"\nfabric a "Lamp" #e0a030\n'
+    usual = 'fabric deep "Night water"  #17293f\n\nquilt "Q"\n\nfabric a "Lamp"  #e0a030\n'
+    assert formatted(text) == usual
+    assert formatted(usual) == usual
