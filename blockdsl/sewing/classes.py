@@ -19,6 +19,10 @@ from blockdsl.model import BlockDesign, Filling, Patch, UnitPlace
 HALF_TURN = QUARTER_CLOCKWISE.then(QUARTER_CLOCKWISE)
 TURNS = (IDENTITY, QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
 Picture = tuple[Patch, ...]
+MOST_COMPARED = 2_000
+"""Units of more patches are the same only when they have the same name: nobody draws such a unit twice, and
+comparing pictures level by level through deep nests of them would take seconds.
+"""
 
 
 @dataclass(slots=True)
@@ -81,7 +85,10 @@ def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
     width, height = place.width, place.height
     # What is drawn patch by patch is sewn patch by patch, even where a shape of the language looks the same.
     patch_by_patch = place.filling is None
-    own, other = _keys(picture, width, height)
+    if len(picture) > MOST_COMPARED:
+        own, other = ((place.name, width, height, turned) for turned in (mirrored, not mirrored))
+    else:
+        own, other = _keys(picture, width, height)
     keys = (patch_by_patch, own), (patch_by_patch, other)
     return UnitGroup(*keys, place.name, place.filling, width, height, picture, mirrored)
 
