@@ -7,12 +7,12 @@ not depend on the numbers that it shows.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, Protocol
 
 from blockdsl.drawing.flow import Slice, run_over_pages
-from blockdsl.drawing.marks import Anchor, Link, Mark
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Text
 from blockdsl.drawing.prose import Style, fitted, line, line_ending, lines_of, rule, width_of
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -37,6 +37,37 @@ from blockdsl.facts.bookfacts import BookBlockFacts
 PageNumbers = Mapping[str, str]
 """What each anchor's page is called; empty while the book is measured."""
 Bodies = Sequence[tuple[Mark, ...]]
+
+
+class Keeper(Protocol):
+    """Has pages that were drawn before, so that a book of which little has changed is soon made again."""
+
+    def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
+        """What `draw` gives or gave, which follows from the paper and from what it `depends` on, and nothing else."""
+
+
+class NothingKept:
+    """Draws everything anew."""
+
+    def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
+        """What `draw` gives."""
+        del depends, paper
+        return draw()
+
+
+def texts_of(marks: Iterable[Mark]) -> Iterator[str]:
+    """All texts among the marks, as they come."""
+    for mark in marks:
+        match mark:
+            case Text():
+                yield mark.text
+            case Figure() | Link():
+                yield from texts_of(mark.marks)
+            case Kept():
+                yield mark.words
+            case Anchor() | Path():
+                pass
+
 
 READING: Final = Style(10.0)
 """Running text that is read, not looked up."""

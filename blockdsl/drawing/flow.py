@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Text
 from blockdsl.drawing.theme import Box
 
 
@@ -36,7 +36,7 @@ def moved(marks: Iterable[Mark], dx_pt: float, dy_pt: float) -> tuple[Mark, ...]
 def _moved(mark: Mark, dx: float, dy: float) -> Mark:
     if isinstance(mark, Path):
         rings = tuple(tuple((x + dx, y + dy) for x, y in ring) for ring in mark.rings)
-        return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash)
+        return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash, mark.round_ends)
     if isinstance(mark, Text):
         return Text(
             mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
@@ -46,6 +46,8 @@ def _moved(mark: Mark, dx: float, dy: float) -> Mark:
     if isinstance(mark, Link):
         inner = moved(mark.marks, dx, dy)
         return Link(mark.target, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt, inner)
+    if isinstance(mark, Kept):
+        return mark  # a whole page, which has its place already
     return Anchor(mark.name, mark.x_pt + dx, mark.y_pt + dy)
 
 

@@ -85,10 +85,10 @@ def hatch_all(polygons: Iterable[Ring], number: int, fill: str = "#ffffff") -> t
     )
     if lines:
         marks.append(Path(lines, closed=False, stroke=ink, stroke_width_pt=LINE_WIDTH_PT))
-    for part in style:
-        rows = tuple(row for patch in patches for row in clipped_dots(patch, part)) if isinstance(part, Dots) else ()
+    for dots in (part for part in style if isinstance(part, Dots)):
+        rows = tuple(row for patch in patches for row in clipped_dots(patch, dots))
         if rows:
-            marks.append(_dotted(rows, part, ink))
+            marks.append(_dotted(rows, dots, ink))
     return tuple(marks)
 
 

@@ -71,7 +71,18 @@ class Link:
     marks: tuple[Mark, ...]
 
 
-Mark = Path | Text | Figure | Link | Anchor
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """All that stands on a page but its foot, painted before: the painter of PDF has what came of it, by its key.
+
+    It comes before any mark that is seen. `words` are all the texts in it. Other painters paint nothing for it.
+    """
+
+    key: str
+    words: str
+
+
+Mark = Path | Text | Figure | Link | Anchor | Kept
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,8 +6,9 @@ one, a page's operators can be kept and used again in another file, and no page 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, datetime
+from types import MappingProxyType
 from typing import Final
 
 from blockdsl.drawing.marks import Bookmark, Publication
@@ -20,15 +21,20 @@ from blockdsl.export.printable import Unprintable, check_text
 _PRODUCER: Final = "blockdsl"
 
 
-def write_pdf(document: Publication, *, created: datetime | None = None) -> bytes:
-    """The document's pages as one file, in which a font is embedded once.
+def write_pdf(
+    document: Publication,
+    *,
+    created: datetime | None = None,
+    kept: Mapping[str, PaintedPage] = MappingProxyType({}),
+) -> bytes:
+    """The document's pages as one file, in which a font is embedded once. What they have kept is in `kept`.
 
     Units:  points; a page's size is the paper's, and viewers are asked not to scale when they print.
     Errors: Unprintable where there is no page, one cannot be painted, or a link leads to no anchor.
 
     Pages are taken one by one, and none is kept. Without `created` the file has no date at all.
     """
-    return bind(document, map(paint_page, document.pages), created=created)
+    return bind(document, (paint_page(page, kept) for page in document.pages), created=created)
 
 
 def bind(document: Publication, pages: Iterable[PaintedPage], *, created: datetime | None = None) -> bytes:
@@ -46,12 +52,12 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
     for page in pages:
         own = file.number()
         height = page.height_pt
-        operators = file.add_stream(b"", page.operators, squeezed=True)
+        operators = [file.add_stream(b"", stream, squeezed=True) for stream in page.operators]
         told = structure.add_page(page, own, height)
         file.put(
             own,
-            b"<</Type/Page/Parent %d 0 R/MediaBox[0 0 %s %s]/Resources %d 0 R/Contents %d 0 R%s>>"
-            % (tree, number(page.width_pt), number(height), resources, operators, told),
+            b"<</Type/Page/Parent %d 0 R/MediaBox[0 0 %s %s]/Resources %d 0 R/Contents%s%s>>"
+            % (tree, number(page.width_pt), number(height), resources, references(operators), told),
         )
         kids.append(own)
         tops.append(Place(own, b"0", number(height)))

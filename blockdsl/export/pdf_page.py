@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import zlib
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 from math import cos, radians, sin
+from types import MappingProxyType
 from typing import Final, Literal
 
-from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Page, Path, Text, Weight
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text, Weight
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
 
@@ -36,32 +37,42 @@ class Jump:
 
 @dataclass(frozen=True, slots=True)
 class PaintedPage:
-    """All that a file needs of a page; `operators` are compressed. Glyphs are those of each weight."""
+    """All that a file needs of a page; `operators` are compressed streams that follow one another.
+
+    Glyphs are those of each weight.
+    """
 
     width_pt: float
     height_pt: float
-    operators: bytes
+    operators: tuple[bytes, ...]
     glyphs: tuple[frozenset[int], ...]
     tags: tuple[Tag, ...]
     jumps: tuple[Jump, ...]
     anchors: tuple[Anchor, ...]
 
 
-def paint_page(page: Page) -> PaintedPage:
-    """The page painted; the same page gives the same bytes.
+def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({})) -> PaintedPage:
+    """The page painted; the same page gives the same bytes. What it has `kept` is put first, as it is.
 
     Units:  points; the page's own y axis, downward, is turned once at the start. Two decimals: 0.002 mm at most.
-    Errors: Unprintable.
+    Errors: Unprintable; KeyError where something that it has kept is not there.
     """
     check_page(page)
+    before = [kept[mark.key] for mark in page.marks if isinstance(mark, Kept)]
     brush = _Brush()
+    for painted in before:
+        brush.take_over(painted)
     brush.paint(page.marks)
     brush.close()
-    start = b"1 0 0 -1 0 %s cm\n1 j\n" % number(page.height_pt)
+    operators = [stream for painted in before for stream in painted.operators]
+    if brush.written:
+        # Inside q and Q, so that streams which follow one another leave each other's settings alone.
+        start = b"q\n1 0 0 -1 0 %s cm\n1 j\n" % number(page.height_pt)
+        operators.append(zlib.compress(start + b"".join(brush.written) + b"Q\n", _SQUEEZE))
     return PaintedPage(
         page.width_pt,
         page.height_pt,
-        zlib.compress(start + b"".join(brush.written), _SQUEEZE),
+        tuple(operators),
         tuple(frozenset(brush.glyphs[weight]) for weight in WEIGHTS),
         tuple(brush.tags),
         tuple(brush.jumps),
@@ -99,6 +110,14 @@ class _Brush:
                 case Anchor():
                     if not self._inside:
                         self.anchors.append(mark)
+
+    def take_over(self, painted: PaintedPage) -> None:
+        """All of a page that was painted before but its operators; its tags come first."""
+        for weight, used in zip(WEIGHTS, painted.glyphs, strict=True):
+            self.glyphs[weight] |= used
+        self.tags += painted.tags
+        self.jumps += painted.jumps
+        self.anchors += painted.anchors
 
     def close(self) -> None:
         """End what is open."""

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Page, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""
@@ -65,6 +65,8 @@ def _check_marks(marks: Iterable[Mark]) -> None:
                 _check_name(mark.target)
                 _check_numbers((mark.x_pt, mark.y_pt, mark.width_pt, mark.height_pt))
                 _check_marks(mark.marks)
+            case Kept():
+                check_text(mark.words)
             case Anchor():
                 _check_name(mark.name)
                 _check_numbers((mark.x_pt, mark.y_pt))

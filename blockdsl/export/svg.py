@@ -10,7 +10,7 @@ from svgwrite.container import Group, Style
 from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
-from blockdsl.drawing.marks import Anchor, Figure, Link, Mark, Page, Path, Text, Weight
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text, Weight
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 
@@ -60,7 +60,7 @@ def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure]:
         match mark:
             case Link():
                 yield from _seen(mark.marks)
-            case Anchor():
+            case Anchor() | Kept():
                 pass
             case _:
                 yield mark
