@@ -15,6 +15,7 @@ import tempfile
 import time
 from collections.abc import Callable
 from fractions import Fraction
+from functools import partial
 from pathlib import Path
 
 from blockdsl.analysis import FileReader, TextReader, analyse
@@ -24,6 +25,7 @@ from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import FileFacts, collect_facts, facts_json
+from blockdsl.sewing.order import find_order
 
 ROOT = Path(__file__).resolve().parents[2]
 COMMAND = str(Path(sys.executable).parent / "blockdsl")
@@ -116,6 +118,13 @@ def one_block() -> None:
     show("its sheet as PDF", timed(lambda: write_pdf(block_sheet(facts)), 20), 0.150)
 
 
+def orders() -> None:
+    """The order of sewing of grids: a usual one, and one of a few thousand squares."""
+    for across, target in ((8, 0.020), (44, 1.0)):
+        block = analyse(Source("grid.block", checkerboard(across)), TextReader(), Problems()).blocks[0]
+        show(f"order of sewing {across * across:,} squares", timed(partial(find_order, block), 5), target)
+
+
 def commands() -> None:
     """Whole commands, Python's own start included, as someone at the keyboard feels them."""
     library = [str(path) for path in sorted((ROOT / "library").rglob("*.block"))]
@@ -143,6 +152,7 @@ def main() -> None:
     print(f"{'':44} {'best ms':>9} {'middle':>9} {'target':>8} {'in loops':>9}")
     show("the loop of fractions", timed(reference, 20))
     one_block()
+    orders()
     growth()
     commands()
 

@@ -33,6 +33,7 @@ class Looks:
         self._numbers: dict[Hashable, int] = {}
         self._shapes: dict[tuple[object, ...], int] = {}
         self._turned_shapes: dict[tuple[int, Symmetry], int] = {}
+        self._likenesses: dict[tuple[int, ...], Likeness] = {}
         self._outlines: list[tuple[str, list[tuple[int, int]], _Box]] = []
         self._boxes: list[_Box] = []
         self._shape_of = [self._shape(patch) for patch in range(len(net.rings))]
@@ -79,6 +80,13 @@ class Looks:
 
     def likeness(self, patches: Sequence[int]) -> Likeness:
         """Numbers by which to compare these patches, taken together, with others."""
+        key = tuple(patches)
+        known = self._likenesses.get(key)
+        if known is None:
+            known = self._likenesses[key] = self._likeness(patches)
+        return known
+
+    def _likeness(self, patches: Sequence[int]) -> Likeness:
         turned = frozenset(frozenset(self._seen(patches, symmetry)) for symmetry in _TURNS)
         mirrored = frozenset(frozenset(self._seen(patches, symmetry)) for symmetry in _MIRRORED)
         return Likeness(self._number(turned), self._number(frozenset((turned, mirrored))))

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from blockdsl.geometry import Exact
 from blockdsl.sewing.order.alike import Looks
 from blockdsl.sewing.order.net import Net
 from blockdsl.sewing.order.region import Region, Sides, chords, flood, reading_place
@@ -132,7 +133,7 @@ class _Judge:
             division.way,
         )
 
-    def _area(self, part: Sequence[int]) -> object:
+    def _area(self, part: Sequence[int]) -> Exact | int:
         return sum(self._net.areas[patch] for patch in part)
 
     def _late(self, parts: Parts) -> tuple[int, int]:
@@ -154,14 +155,11 @@ class _Judge:
         either = Counter(look.either for look in looks)
         return max(turned.values()), max(either.values()), len(turned) + len(made) - len(twins)
 
-    def _measure(self, part: Sequence[int]) -> tuple[int, object]:
-        return len(part), self._area(part)
-
     def groupings(self, division: Division) -> Iterator[Division]:
         """The division itself, and its bands taken together where that gives units that are made several times."""
         yield division
         count = len(division.parts)
-        if not self._compare or not 4 <= count <= MOST_BANDS_GROUPED:
+        if not self._compare or not 3 <= count <= MOST_BANDS_GROUPED:
             return
         plain = all(len(part) == 1 for part in division.parts)
         for size in range(2, count // 2 + 1):
@@ -174,21 +172,31 @@ class _Judge:
             yield from self._windows(division)
 
     def _windows(self, division: Division) -> Iterator[Division]:
-        """Every run of bands that comes again further on, taken together each time."""
+        """Every run of bands of which there is another of the same measure, the bands of each taken together."""
         count = len(division.parts)
-        for size in range(2, count // 2 + 1):
-            places: dict[tuple[int, object], list[int]] = defaultdict(list)
-            for start in range(count - size + 1):
-                window = [patch for part in division.parts[start : start + size] for patch in part]
-                places[self._measure(window)].append(start)
-            for starts in places.values():
-                apart = [starts[0]]
-                apart.extend(start for start in starts[1:] if start >= apart[-1] + size)
-                if len(apart) > 1:
-                    marks = {0, count, *range(count)} - {s + i for s in apart for i in range(1, size)}
-                    grouped = _grouped(division, sorted(marks))
-                    if self._repeats(grouped.parts)[0] > 1:
-                        yield grouped
+        bands = [self._measure(part) for part in division.parts]
+        places: dict[tuple[int, Exact | int], list[tuple[int, int]]] = defaultdict(list)
+        for start in range(count):
+            patches: int = 0
+            area: Exact | int = 0
+            for stop in range(start + 1, count + (start > 0)):
+                patches, area = patches + bands[stop - 1][0], area + bands[stop - 1][1]
+                places[patches, area].append((start, stop))
+        tried: list[set[int]] = []
+        for runs_alike in places.values():
+            apart: list[tuple[int, int]] = []
+            for run in runs_alike:
+                if not apart or run[0] >= apart[-1][1]:
+                    apart.append(run)
+            taken = {place for start, stop in apart for place in range(start + 1, stop)}
+            if len(apart) > 1 and taken and taken not in tried:
+                tried.append(taken)
+                grouped = _grouped(division, [place for place in range(count + 1) if place not in taken])
+                if self._repeats(grouped.parts)[0] > 1:
+                    yield grouped
+
+    def _measure(self, part: Sequence[int]) -> tuple[int, Exact | int]:
+        return len(part), self._area(part)
 
 
 def _grouped(division: Division, marks: Sequence[int]) -> Division:

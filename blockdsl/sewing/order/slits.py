@@ -13,7 +13,8 @@ from blockdsl.sewing.order.bends import part_along_a_bend
 from blockdsl.sewing.order.region import Region, chords, flood, look_at, runs
 
 MOST_ATOMS_SEARCHED = 40
-MOST_LOOKED_AT = 12_000
+MOST_LOOKED_AT = 6_000
+MOST_LOOKED_AT_FOR_ONE = 3_000
 MOST_SLITS = 6
 
 
@@ -108,10 +109,13 @@ class _Search:
         return True
 
     def most_helpful(self, region: Region) -> frozenset[int] | None:
-        """The opening after which the least is left to part."""
+        """The opening after which the least is left to part, of as many as there is time for."""
         best, least = None, len(region.seams)
+        self._looked_at = 0
         for opening in _openings(region):
             left = sum(len(part.seams) for part in self._opened(region, opening))
             if left < least:
                 best, least = opening, left
+            if best is not None and self._looked_at > MOST_LOOKED_AT_FOR_ONE:
+                break
         return best
