@@ -81,6 +81,11 @@ class _Finder:
             cut.parts = [Cut(part) for part in division.parts]
             return
         found = part_the_hard_way(region, self._looks)
+        if found is None and self._units_in(cut):
+            while units := self._units_in(cut):
+                for unit in units:
+                    set_atoms(unit, self._atom)
+            found = part_the_hard_way(look_at(self._net, cut.patches, self._atom, opened), self._looks)
         if found is None:
             self.stuck.update(cut.patches)
             return
