@@ -86,10 +86,10 @@ def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
     # What is drawn patch by patch is sewn patch by patch, even where a shape of the language looks the same.
     patch_by_patch = place.filling is None
     if len(picture) > MOST_COMPARED:
-        own, other = ((place.name, width, height, turned) for turned in (mirrored, not mirrored))
+        looks: tuple[Hashable, Hashable] = (place.name, mirrored), (place.name, not mirrored)
     else:
-        own, other = _keys(picture, width, height)
-    keys = (patch_by_patch, own), (patch_by_patch, other)
+        looks = _keys(picture, width, height)
+    keys = (patch_by_patch, looks[0]), (patch_by_patch, looks[1])
     return UnitGroup(*keys, place.name, place.filling, width, height, picture, mirrored)
 
 
