@@ -82,13 +82,14 @@ def _head(technique: TechniqueFacts) -> list[Slice]:
 
 
 def _on_one_page(section: TechniqueSection, around: tuple[list[Slice], list[Slice]], room: Box) -> list[Slice]:
-    """Steps between what goes before and after, with the largest pictures that leave all on one page, if any do."""
+    """The steps with the largest pictures that leave all on one page, or all but the end, or as small as they get."""
     head, end = around
-    for picture_pt in _PICTURES_PT:
-        slices = [*head, *_steps(section, picture_pt), *end]
-        if len(run_over_pages(slices, room)) == 1:
-            break
-    return slices
+    for closing in (end, []):
+        for picture_pt in _PICTURES_PT:
+            slices = [*head, *_steps(section, picture_pt)]
+            if len(run_over_pages([*slices, *closing], room)) == 1:
+                return [*slices, *end]
+    return [*slices, *end]
 
 
 def _steps(section: TechniqueSection, picture_pt: float) -> list[Slice]:

@@ -6,12 +6,12 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
-from blockdsl.facts.technique_sample import LETTERS, Sample, cut_of, told_cut, work_out
-from blockdsl.facts.techniquefacts import SizeRow, SizeTable, TechniqueFacts, TechniqueSection, UnitUse
-from blockdsl.geometry.polygon import bounding_box
+from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, RulerUnit, UnitFacts
+from blockdsl.facts.technique_example import PLAIN, Ruler, example, role_fabrics, showable
+from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
+from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.sewing.methods import CUT_PATCHES
-from blockdsl.sewing.techniques import LESSONS, Measures, Topic
+from blockdsl.sewing.techniques import LESSONS, Topic
 
 USUAL: dict[str, tuple[Fraction, Fraction]] = {
     "in": (Fraction(1, 4), Fraction(1, 8)),
@@ -21,17 +21,6 @@ USUAL: dict[str, tuple[Fraction, Fraction]] = {
 
 ROOMY: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
 """What units come out larger by when their pieces are cut roomy (common practice, no source)."""
-
-_PLAIN = "square"
-_NEUTRAL = (
-    FabricFacts("light", "Light fabric", "#e9e4d8", "light", 1),
-    FabricFacts("dark", "Dark fabric", "#9a958b", "dark", 2),
-    FabricFacts("second light", "Second light fabric", "#f3efe6", "light", 3),
-    FabricFacts("second dark", "Second dark fabric", "#b3aa98", "dark", 4),
-)
-_CORNERS = ("tl", "tr", "br", "bl")
-_MOST_TRIMS = 16
-_MOST_ROLES = 6
 
 
 def topic_shape(method: str, shape: str) -> str:
@@ -46,7 +35,7 @@ def techniques_for(blocks: Sequence[BlockFacts]) -> tuple[TechniqueFacts, ...]:
     for block in blocks:
         used = {(unit.method, topic_shape(unit.method, unit.shape)) for unit in block.units if unit.method in LESSONS}
         if not block.units or any(cut.method == CUT_PATCHES for cut in block.cutting):
-            used.add((CUT_PATCHES, _PLAIN))
+            used.add((CUT_PATCHES, PLAIN))
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]
             if shapes:
@@ -85,16 +74,25 @@ def technique_facts(
     return TechniqueFacts(method, lesson.title, lesson.about, sections)
 
 
-Ruler = tuple[RulerUnit, Fraction, Fraction]
+def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
+    """The steps of one unit's method in its own measures (common ones when it has none to show), and its fabrics.
+
+    Errors: KeyError for a method that the language does not have.
+    """
+    topic = LESSONS[unit.method].topics[topic_shape(unit.method, unit.shape)]
+    shown = unit if unit.shape == topic.shape and showable(unit) else None
+    cuts = _use(unit, block).cuts if shown is not None else ()
+    _, measures = example(unit.method, topic, shown, cuts, (block.unit, block.seam, block.measure))
+    fabrics = role_fabrics(topic, shown, block)
+    return topic.steps(replace(measures, dark=_dark(fabrics))), fabrics
 
 
 def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) -> TechniqueSection:
     units = _units(method, topic, block)
-    first = units[0] if units and topic.shape != _PLAIN else None
-    sample, measures = _example(method, topic, first, block, ruler)
-    fabrics = _fabrics(topic, first, block)
-    light = min((_rank(fabric) for fabric in fabrics), default=0)
-    dark = frozenset(role for role, fabric in enumerate(fabrics) if _rank(fabric) > light)
+    first = next((unit for unit in units if unit.shape == topic.shape != PLAIN and showable(unit)), None)
+    cuts = _use(first, block).cuts if first is not None and block is not None else ()
+    sample, measures = example(method, topic, first, cuts, ruler)
+    fabrics = role_fabrics(topic, first, block)
     return TechniqueSection(
         shape=topic.shape,
         title=topic.title,
@@ -102,10 +100,16 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
         seam=ruler[1],
         finished=(sample.width, sample.height),
         fabrics=fabrics,
-        steps=topic.steps(replace(measures, dark=dark)),
+        steps=topic.steps(replace(measures, dark=_dark(fabrics))),
         table=size_table(method, topic.shape, ruler),
         uses=tuple(_use(unit, block) for unit in units) if block else (),
     )
+
+
+def _dark(fabrics: Sequence[FabricFacts]) -> frozenset[int]:
+    """The roles whose fabric is darker than the lightest."""
+    light = min((_rank(fabric) for fabric in fabrics), default=0)
+    return frozenset(role for role, fabric in enumerate(fabrics) if _rank(fabric) > light)
 
 
 def _rank(fabric: FabricFacts) -> int:
@@ -134,134 +138,6 @@ def _use(unit: UnitFacts, block: BlockFacts) -> UnitUse:
     return UnitUse(
         block.name, block.unit, unit.title, unit.count, unit.spare, unit.finished, unit.unfinished, cuts, names
     )
-
-
-# --- the unit that the steps speak of --------------------------------------------------------------
-
-
-def _fabrics(topic: Topic, unit: UnitFacts | None, block: BlockFacts | None) -> tuple[FabricFacts, ...]:
-    """The fabric of each role: the block's own, or two neutral tones."""
-    if unit is None or block is None:
-        own = block.fabrics if block is not None and topic.shape == _PLAIN else ()
-        return (*own[:2], *_neutral(topic)[len(own[:2]) :])
-    known = {fabric.name: fabric for fabric in block.fabrics}
-    by_role: dict[int, FabricFacts] = {}
-    for place, patch in enumerate(unit.picture):
-        by_role.setdefault(_role(topic, place), known[patch.fabric])
-    last = by_role[max(by_role)]
-    return tuple(by_role.get(role, last) for role in range(max(by_role) + 1))
-
-
-def _neutral(topic: Topic) -> list[FabricFacts]:
-    """Light and dark as the topic wants them; the second of each in a tone of its own."""
-    tones: list[FabricFacts] = []
-    for role in range(_MOST_ROLES):
-        dark = role in topic.dark
-        again = any((tone.value == "dark") == dark for tone in tones)
-        tones.append(_NEUTRAL[(1 if dark else 0) + (2 if again else 0)])
-    return tones
-
-
-def _role(topic: Topic, place: int) -> int:
-    return topic.drawn[place] if place < len(topic.drawn) else topic.drawn[-1]
-
-
-def _example(
-    method: str, topic: Topic, unit: UnitFacts | None, block: BlockFacts | None, ruler: Ruler
-) -> tuple[Sample, Measures]:
-    name, seam, measure = ruler
-    if unit is None:
-        width = topic.shown[0 if name == "in" else 1]
-        writes, height = topic.writes, width / topic.proportion
-    else:
-        writes = _written(topic, unit)
-        width, height = (Fraction(side) for side in unit.finished)  # type: ignore[arg-type]
-    sample = Sample(writes, method, width, height, name, seam, measure)
-    if unit is not None and block is not None:
-        sample = _trimmed_like(sample, _use(unit, block))
-    facts = work_out(sample)
-    cuts: dict[int, tuple[tuple[Fraction, Fraction], int]] = {}
-    for role in range(len(LETTERS)):
-        cut = cut_of(facts, role)
-        if cut is not None:
-            told = told_cut(cut)
-            cuts[role] = ((told[0], told[-1]), cut.count)
-    picture = facts.units[0].picture if facts.units else facts.placed
-    return sample, Measures(
-        unit=name,
-        seam=seam,
-        finished=(width, height),
-        cuts=cuts,
-        counts=_counts(topic.shape, picture),
-        corners=_places(topic.shape, picture),
-    )
-
-
-def _trimmed_like(sample: Sample, use: UnitUse) -> Sample:
-    """The sample with the extra for trimming that the block has, found by what it cuts."""
-    wanted = {cut.cut for cut in use.cuts}
-    for times in range(_MOST_TRIMS + 1):
-        tried = replace(sample, trim=times * sample.measure)
-        if {cut.cut for cut in work_out(tried).cutting} == wanted:
-            return tried
-        if not any(cut.method != CUT_PATCHES for cut in use.cuts):
-            break
-    return sample
-
-
-def _written(topic: Topic, unit: UnitFacts) -> str:
-    """The unit's shape with a letter for each role, its numbers and corners found in its picture."""
-    words = topic.writes.split()
-    picture = unit.picture
-    fabrics = {_role(topic, place): patch.fabric for place, patch in enumerate(picture)}
-    match topic.shape:
-        case "rails" | "bars":
-            return " ".join([topic.shape, *LETTERS[: len(picture)]])
-        case "checker":
-            down, across = _counts("checker", picture)
-            return f"checker {down} x {across} a b"
-        case "geese" if fabrics.get(2) != fabrics.get(1):
-            return f"{topic.writes} c"
-        case "diamond" if len({fabrics[role] for role in (1, 2, 3, 4)}) > 1:
-            return f"{topic.writes} c d e"
-        case "snowball":
-            first = bounding_box(picture[1].outline)
-            share = (first[2] - first[0]) / unit.finished[0]
-            return f"{topic.writes} at {' '.join(_places('snowball', picture))} cut {share}"
-    return " ".join(words)
-
-
-def _counts(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
-    """Strips of a set, (rows, columns) of a checkerboard; strips side by side are told by a second number."""
-    match shape:
-        case "rails":
-            return (len(picture),)
-        case "bars":
-            return (len(picture), 1)
-        case "checker":
-            rows = len({bounding_box(patch.outline)[1] for patch in picture})
-            return rows, len(picture) // rows
-    return ()
-
-
-def _places(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:
-    """Which corners of the unit have a patch of their own, clockwise from the upper left."""
-    match shape:
-        case "geese":
-            return ("tl", "tr")
-        case "diamond":
-            return _CORNERS
-        case "half":
-            return ("br",)
-        case "snowball":
-            right = max(bounding_box(patch.outline)[2] for patch in picture)
-            found = set()
-            for patch in picture[1:]:
-                left, top, _, _ = bounding_box(patch.outline)
-                found.add(("t" if top == 0 else "b") + ("l" if left == 0 else "r"))
-            del right
-            return tuple(place for place in _CORNERS if place in found)
-    return ()
 
 
 # --- common sizes ----------------------------------------------------------------------------------

@@ -7,7 +7,8 @@ Reports:  nothing.
 Does not know: paper, colours, how a scene is drawn.
 """
 
-from blockdsl.sewing.techniques.lessons import LESSONS, Lesson, Topic
+from blockdsl.sewing.techniques.lessons import LESSONS
 from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.topic import Lesson, Topic
 
 __all__ = ["LESSONS", "Lesson", "Measures", "Topic"]

@@ -6,12 +6,24 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from blockdsl.geometry import Exact, square_root
+from blockdsl.geometry import Exact, floor_to, square_root
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length
 
 Extent = tuple[Exact, Exact]
 ROOT_TWO = square_root(2)
+
+
+_READABLE = {"in": 64, "cm": 100}
+_NEAREST = {"in": Fraction(1, 16), "cm": Fraction(1, 10)}
+
+
+def _told(length: Exact, unit: RulerUnit) -> str:
+    """The length itself, or "about" the nearest that a ruler shows when no short number states it."""
+    if isinstance(length, Fraction) and _READABLE[unit] % length.denominator == 0:
+        return write_length(length, unit)
+    step = _NEAREST[unit]
+    return f"about {write_length(floor_to(length + step / 2, step), unit)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,11 +68,11 @@ class Measures:
 
     def say(self, length: Exact) -> str:
         """`2 7/8 in`."""
-        return f"{write_length(length, self.unit)} {self.unit}"
+        return f"{_told(length, self.unit)} {self.unit}"
 
     def say_size(self, extent: Sequence[Exact]) -> str:
         """`3 1/2 × 6 1/2 in`; a square too says both sides, so that nobody takes one for the other."""
-        return f"{write_length(extent[0], self.unit)} × {write_length(extent[1], self.unit)} {self.unit}"
+        return f"{_told(extent[0], self.unit)} × {_told(extent[1], self.unit)} {self.unit}"
 
     def say_piece(self, role: int) -> str:
         """`3 7/8 in square`, `3 1/2 × 6 1/2 in rectangle`."""

@@ -1,0 +1,162 @@
+"""The unit that a technique's steps speak of: the block's own, found again in its picture, or a common one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
+from blockdsl.facts.technique_sample import LETTERS, Sample, cut_of, told_cut, work_out
+from blockdsl.geometry.polygon import bounding_box
+from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.techniques import Measures, Topic
+
+Ruler = tuple[RulerUnit, Fraction, Fraction]
+"""Unit, seam allowance, the ruler's measure."""
+
+PLAIN = "square"
+"""The topic for patches that make no shape of the language."""
+
+_NEUTRAL = (
+    FabricFacts("light", "Light fabric", "#e9e4d8", "light", 1),
+    FabricFacts("dark", "Dark fabric", "#9a958b", "dark", 2),
+    FabricFacts("second light", "Second light fabric", "#f3efe6", "light", 3),
+    FabricFacts("second dark", "Second dark fabric", "#b3aa98", "dark", 4),
+)
+_CORNERS = ("tl", "tr", "br", "bl")
+_MOST_TRIMS = 16
+_MOST_ROLES = 6
+_MOST_PATCHES = 36  # a unit of more patches is too fine to be drawn step by step
+
+
+def showable(unit: UnitFacts) -> bool:
+    """Whether the steps can be told for this very unit."""
+    counts = len(unit.picture) <= (_MOST_PATCHES if unit.shape == "checker" else len(LETTERS))
+    return counts and all(isinstance(side, Fraction) for side in unit.finished)
+
+
+def role_fabrics(topic: Topic, unit: UnitFacts | None, block: BlockFacts | None) -> tuple[FabricFacts, ...]:
+    """The fabric of each role: the block's own, or two neutral tones."""
+    if unit is None or block is None:
+        own = block.fabrics if block is not None and topic.shape == PLAIN else ()
+        return (*own[:2], *_neutral(topic)[len(own[:2]) :])
+    known = {fabric.name: fabric for fabric in block.fabrics}
+    by_role: dict[int, FabricFacts] = {}
+    for place, patch in enumerate(unit.picture):
+        by_role.setdefault(_role(topic, place), known[patch.fabric])
+    last = by_role[max(by_role)]
+    return tuple(by_role.get(role, last) for role in range(max(by_role) + 1))
+
+
+def _neutral(topic: Topic) -> list[FabricFacts]:
+    """Light and dark as the topic wants them; the second of each in a tone of its own."""
+    tones: list[FabricFacts] = []
+    for role in range(_MOST_ROLES):
+        dark = role in topic.dark
+        again = any((tone.value == "dark") == dark for tone in tones)
+        tones.append(_NEUTRAL[(1 if dark else 0) + (2 if again else 0)])
+    return tones
+
+
+def _role(topic: Topic, place: int) -> int:
+    return topic.drawn[place] if place < len(topic.drawn) else topic.drawn[-1]
+
+
+def example(
+    method: str, topic: Topic, unit: UnitFacts | None, cuts: Sequence[CutFacts], ruler: Ruler
+) -> tuple[Sample, Measures]:
+    """The unit that the steps speak of, and its measures: the block's own, or a common one.
+
+    `cuts` are the lines of the block's cutting table for the unit.
+    """
+    name, seam, measure = ruler
+    if unit is None:
+        width = topic.shown[0 if name == "in" else 1]
+        writes, height = topic.writes, width / topic.proportion
+    else:
+        writes = _written(topic, unit)
+        width, height = (Fraction(side) for side in unit.finished if isinstance(side, Fraction))
+    sample = Sample(writes, method, width, height, name, seam, measure)
+    if unit is not None:
+        sample = _trimmed_like(sample, cuts)
+    facts = work_out(sample)
+    pieces: dict[int, tuple[tuple[Fraction, Fraction], int]] = {}
+    for role in range(len(LETTERS)):
+        cut = cut_of(facts, role)
+        if cut is not None:
+            told = told_cut(cut)
+            pieces[role] = ((told[0], told[-1]), cut.count)
+    picture = facts.units[0].picture if facts.units else facts.placed
+    return sample, Measures(
+        unit=name,
+        seam=seam,
+        finished=(width, height),
+        cuts=pieces,
+        counts=_counts(topic.shape, picture),
+        corners=_places(topic.shape, picture),
+    )
+
+
+def _trimmed_like(sample: Sample, cuts: Sequence[CutFacts]) -> Sample:
+    """The sample with the extra for trimming that the block has, found by what it cuts."""
+    wanted = {cut.cut for cut in cuts}
+    for times in range(_MOST_TRIMS + 1):
+        tried = replace(sample, trim=times * sample.measure)
+        if {cut.cut for cut in work_out(tried).cutting} == wanted:
+            return tried
+        if not any(cut.method != CUT_PATCHES for cut in cuts):
+            break
+    return sample
+
+
+def _written(topic: Topic, unit: UnitFacts) -> str:
+    """The unit's shape with a letter for each role, its numbers and corners found in its picture."""
+    picture = unit.picture
+    fabrics = {_role(topic, place): patch.fabric for place, patch in enumerate(picture)}
+    match topic.shape:
+        case "rails" | "bars":
+            return " ".join([topic.shape, *LETTERS[: len(picture)]])
+        case "checker":
+            down, across = _counts("checker", picture)
+            return f"checker {down} x {across} a b"
+        case "geese" if fabrics.get(2) != fabrics.get(1):
+            return f"{topic.writes} c"
+        case "diamond" if len({fabrics[role] for role in (1, 2, 3, 4)}) > 1:
+            return f"{topic.writes} c d e"
+        case "snowball":
+            first = bounding_box(picture[1].outline)
+            share = (first[2] - first[0]) / unit.finished[0]
+            return f"{topic.writes} at {' '.join(_places('snowball', picture))} cut {share}"
+    return topic.writes
+
+
+def _counts(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
+    """Strips of a set, (rows, columns) of a checkerboard; strips side by side are told by a second number."""
+    match shape:
+        case "rails":
+            return (len(picture),)
+        case "bars":
+            return (len(picture), 1)
+        case "checker":
+            rows = len({bounding_box(patch.outline)[1] for patch in picture})
+            return rows, len(picture) // rows
+    return ()
+
+
+def _places(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:
+    """Which corners of the unit have a patch of their own, clockwise from the upper left."""
+    match shape:
+        case "geese":
+            return ("tl", "tr")
+        case "diamond":
+            return _CORNERS
+        case "half":
+            return ("br",)
+        case "snowball":
+            found = set()
+            for patch in picture[1:]:
+                left, top, _, _ = bounding_box(patch.outline)
+                found.add(("t" if top == 0 else "b") + ("l" if left == 0 else "r"))
+            return tuple(place for place in _CORNERS if place in found)
+    return ()

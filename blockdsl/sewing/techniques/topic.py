@@ -1,0 +1,67 @@
+"""What a lesson is: one method, and a topic for each kind of unit that it makes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.scene import Step
+
+Sizes = tuple[Fraction, ...]
+
+
+def _steps(first: Fraction, last: Fraction, by: Fraction) -> Sizes:
+    return tuple(first + by * place for place in range(int((last - first) / by) + 1))
+
+
+INCHES = _steps(Fraction(1), Fraction(6), Fraction(1, 2))
+CENTIMETRES = _steps(Fraction(3), Fraction(16), Fraction(1))
+GEESE_INCHES = _steps(Fraction(2), Fraction(7), Fraction(1, 2))
+GEESE_CENTIMETRES = _steps(Fraction(4), Fraction(16), Fraction(1))
+THIRDS_INCHES = (*_steps(Fraction(3), Fraction(9), Fraction(3, 2)), Fraction(12))
+THIRDS_CENTIMETRES = _steps(Fraction(6), Fraction(30), Fraction(3))
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """One kind of unit made by a method.
+
+    `writes` is the shape as it is written in a block file, with the fabrics a, b, c … for its roles in order;
+    `proportion` its width over its height; `columns` the heads of the table of sizes, each with the role whose piece
+    it tells; `drawn` the role of each patch in the order in which the shape draws them, going on from the last.
+    `common` are the finished widths of that table in inches and in centimetres, empty for no table.
+    `dark` are the roles shown in the darker cloth, and `shown` the finished widths in inches and in centimetres that
+    the steps speak of, when no block gives its own.
+    """
+
+    shape: str
+    title: str
+    writes: str
+    steps: Callable[[Measures], tuple[Step, ...]]
+    columns: tuple[tuple[str, int], ...] = ()
+    proportion: Fraction = Fraction(1)
+    drawn: tuple[int, ...] = (0, 1)
+    common: tuple[Sizes, Sizes] = (INCHES, CENTIMETRES)
+    roomy: bool = False
+    dark: tuple[int, ...] = (1,)
+    shown: tuple[Fraction, Fraction] = (Fraction(3), Fraction(8))
+
+
+@dataclass(frozen=True, slots=True)
+class Lesson:
+    """One method: its name in the language, its title, what it is good for, and its topics by shape."""
+
+    method: str
+    title: str
+    about: str
+    topics: Mapping[str, Topic]
+
+
+GEESE = (GEESE_INCHES, GEESE_CENTIMETRES)
+THIRDS = (THIRDS_INCHES, THIRDS_CENTIMETRES)
+NONE: tuple[Sizes, Sizes] = ((), ())
+TWO = Fraction(2)
+SHOWN_WIDE = (Fraction(6), Fraction(12))
+SHOWN_THIRDS = (Fraction(6), Fraction(15))
