@@ -6,14 +6,26 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 from typing import Final
 
-from blockdsl.drawing import book_front, book_glossary, book_index, book_techniques
+from blockdsl.drawing import book_front, book_glossary, book_index
 from blockdsl.drawing.book_block import block_pages
 from blockdsl.drawing.book_chapter import chapter_pages
 from blockdsl.drawing.book_contents import contents_pages
 from blockdsl.drawing.book_cover import cover
-from blockdsl.drawing.book_parts import Bodies, PageNumbers, Part, flowed, foot, page_top, part_title
+from blockdsl.drawing.book_parts import (
+    Bodies,
+    Keeper,
+    NothingKept,
+    PageNumbers,
+    Part,
+    flowed,
+    foot,
+    page_top,
+    part_title,
+    texts_of,
+)
+from blockdsl.drawing.book_techniques import technique_parts
 from blockdsl.drawing.book_words import read_words
-from blockdsl.drawing.marks import Anchor, Bookmark, Figure, Link, Mark, Page, PageLabels, Publication, Text
+from blockdsl.drawing.marks import Bookmark, Mark, Page, PageLabels, Publication
 from blockdsl.drawing.scale_check_page import check_print_page
 from blockdsl.drawing.theme import Paper, paper_named
 from blockdsl.drawing.words import many
@@ -26,13 +38,13 @@ _TEST_TITLE: Final = "Test page"
 _ROMAN: Final = (("x", 10), ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
 
 
-def book_document(book: BookFacts) -> Publication:
-    """The book as pages that are drawn one after the other, as they are asked for.
+def book_document(book: BookFacts, keeper: Keeper | None = None) -> Publication:
+    """The book as pages that are drawn one after the other, as they are asked for; some the `keeper` may have.
 
     Units:  points at real size; every page has the size of the book's paper, and breaks are the same on all papers.
     Errors: ValueError for an unknown paper.
     """
-    plan = _Plan(book, paper_named(book.paper))
+    plan = _Plan(book, paper_named(book.paper), keeper or NothingKept())
     return Publication(
         title=book.name,
         pages=plan.pages(),
@@ -47,12 +59,12 @@ def book_document(book: BookFacts) -> Publication:
 class _Plan:
     """All parts of a book and the page on which each begins."""
 
-    def __init__(self, book: BookFacts, paper: Paper) -> None:
+    def __init__(self, book: BookFacts, paper: Paper, keeper: Keeper) -> None:
         """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
         self._book = book
         self._paper = paper
         self._sizes = [facts for block in book.blocks for facts in block.sizes]
-        self._parts = _body(book, paper)
+        self._parts = _body(book, paper, keeper)
         # How many pages a part takes does not depend on the numbers that it tells.
         self._lengths = [0] * len(self._parts)
         texts: dict[str, str] = {}
@@ -61,7 +73,7 @@ class _Plan:
             bodies = part.draw({})
             self._lengths[place] = len(bodies)
             for number, marks in enumerate(bodies, start=first):
-                texts[str(number)] = " ".join(_texts(marks))
+                texts[str(number)] = " ".join(texts_of(marks))
             first += len(bodies)
         self._add(*self._behind(book_glossary.terms_used(texts)))
         self.ahead = 1 + len(contents_pages(self._parts, {}, paper))
@@ -134,21 +146,10 @@ def roman(number: int) -> str:
     return words
 
 
-def _texts(marks: Iterable[Mark]) -> Iterator[str]:
-    for mark in marks:
-        match mark:
-            case Text():
-                yield mark.text
-            case Figure() | Link():
-                yield from _texts(mark.marks)
-            case Anchor():
-                pass
-
-
 # --- the parts -------------------------------------------------------------------------------------
 
 
-def _body(book: BookFacts, paper: Paper) -> list[Part]:
+def _body(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
     """What the maker ordered, with what every book has."""
     sizes = [facts for block in book.blocks for facts in block.sizes]
     opening, chapters = _opening_apart(book.chapters)
@@ -156,10 +157,9 @@ def _body(book: BookFacts, paper: Paper) -> list[Part]:
     front = partial(_front, sizes, paper)
     parts.append(Part("begin", book_front.TITLE, 0, front))
     for number, chapter in enumerate(chapters, start=1):
-        parts += _chapter_parts(chapter, number, paper)
+        parts += _chapter_parts(chapter, number, paper, keeper)
     if book.techniques:
-        techniques = partial(book_techniques.technique_pages, sizes, paper)
-        parts.append(Part("techniques", book_techniques.TITLE, 0, techniques))
+        parts += technique_parts(book, paper)
     return parts
 
 
@@ -186,7 +186,7 @@ def _words_part(text: WordsFacts, anchor: str, paper: Paper) -> Part:
     return Part(anchor, title, 0, draw)
 
 
-def _chapter_parts(chapter: ChapterFacts, number: int, paper: Paper) -> list[Part]:
+def _chapter_parts(chapter: ChapterFacts, number: int, paper: Paper, keeper: Keeper) -> list[Part]:
     """The chapter's opening, then its blocks, each with the words that follow it."""
     opening: list[WordsFacts] = []
     blocks: list[tuple[BookBlockFacts, list[WordsFacts]]] = []
@@ -198,7 +198,13 @@ def _chapter_parts(chapter: ChapterFacts, number: int, paper: Paper) -> list[Par
         else:
             opening.append(item)
     parts = [
-        Part(f"block-{number}-{place}", block.name, 1, partial(_block, block, words, chapter.title, paper), block=block)
+        Part(
+            f"block-{number}-{place}",
+            block.name,
+            1,
+            partial(_block, block, tuple(words), chapter.title, paper, keeper),
+            block=block,
+        )
         for place, (block, words) in enumerate(blocks, start=1)
     ]
     over = f"Chapter {number}"
@@ -217,10 +223,10 @@ def _chapter(
 
 
 def _block(
-    block: BookBlockFacts, words: Sequence[WordsFacts], chapter: str, paper: Paper, pages: PageNumbers
+    block: BookBlockFacts, words: tuple[WordsFacts, ...], over: str, paper: Paper, keeper: Keeper, pages: PageNumbers
 ) -> Bodies:
     del pages
-    return block_pages(block, words, chapter, paper)
+    return keeper.pages(("block", block, words, over), paper, lambda: block_pages(block, words, over, paper))
 
 
 def _index(parts: Sequence[Part], paper: Paper, pages: PageNumbers) -> Bodies:

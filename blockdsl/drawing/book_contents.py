@@ -47,7 +47,8 @@ _LEFT_PT: Final = span_pt(3) + GUTTER_PT
 
 
 def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
-    """All pages of the contents without their feet."""
+    """All pages of the contents without their feet; lessons are listed on the page of the techniques instead."""
+    parts = [part for part in parts if not part.level or part.block is not None]
     pictured = sum(part.block is not None for part in parts) <= _MOST_PICTURES
     slices = [part_title("Contents")]
     for place, part in enumerate(parts):

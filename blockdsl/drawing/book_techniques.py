@@ -1,112 +1,99 @@
-"""The ways of making that a book's blocks use, each in plain steps."""
+"""The ways of making that a book's blocks use: a list of them, then the lesson of each."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from typing import Final
 
-from blockdsl.drawing.book_parts import Bodies, PageNumbers, flowed, part_title
-from blockdsl.drawing.book_sections import section
-from blockdsl.drawing.theme import Paper
+from blockdsl.drawing.book_parts import (
+    NUMBER_PT,
+    READING,
+    READING_PT,
+    SIDE_PT,
+    Bodies,
+    PageNumbers,
+    Part,
+    flowed,
+    hairline,
+    linked,
+    part_title,
+)
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, line, line_ending, lines_of, paragraph
+from blockdsl.drawing.technique import technique_bodies
+from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, Paper, span_pt
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookFacts
+from blockdsl.facts.techniquefacts import TechniqueFacts
+from blockdsl.facts.techniques import techniques_for
 
 TITLE: Final = "Techniques"
 
-METHODS: Final[dict[str, tuple[str, ...]]] = {
-    "cut patches": (
-        "Every patch is cut by itself, with its seam allowance all round, and sewn to its neighbour.",
-        "Cut the pieces of the table and keep them by letter.",
-        (
-            "Lay two pieces right sides together with the edges to be sewn level. The tips of triangles stand out by "
-            "the same amount at both ends."
-        ),
-        "Sew along the edge, exactly the seam allowance away from it.",
-        "Press the seam as it was sewn, then press it open or to the darker side.",
-        "Snip off the tips that stand out, and measure.",
-    ),
-    "two at a time": (
-        "Two squares make two units of two triangles each, without cutting a single triangle.",
-        (
-            "Draw a line from corner to corner on the wrong side of the lighter square, and lay both squares right "
-            "sides together."
-        ),
-        "Sew on both sides of the line, the seam allowance away from it.",
-        "Cut on the line and press both units open.",
-        (
-            "For an hourglass, lay two such units right sides together with their seams crossing and unlike fabrics "
-            "facing; draw, sew and cut once more across the first seam."
-        ),
-        "Trim each unit to the size that it should measure, its seam running from corner to corner.",
-    ),
-    "four at a time": (
-        "One large square and four small ones make four flying geese.",
-        "Draw a line from corner to corner on the wrong side of each small square.",
-        (
-            "Lay two of them on opposite corners of the large square, right sides together, so that their lines make "
-            "one line across it and their corners overlap a little in the middle."
-        ),
-        "Sew on both sides of the line, cut on it, and press the small triangles away from the large one.",
-        (
-            "Lay another small square on the free corner of each half, its line pointing between the two triangles. "
-            "Sew on both sides of the line, cut, and press."
-        ),
-        "Trim each of the four to the size that it should measure, the seam allowance kept beyond the point.",
-    ),
-    "eight at a time": (
-        "Two large squares make eight units of two triangles each.",
-        (
-            "Draw both lines from corner to corner on the wrong side of the lighter square, and lay both squares right "
-            "sides together."
-        ),
-        "Sew on both sides of both lines, the seam allowance away from them.",
-        "Cut straight across and straight down through the middle, then on the drawn lines: eight units.",
-        "Press them open and trim each to the size that it should measure.",
-    ),
-    "stitch and flip": (
-        "A square sewn across a corner of a larger piece becomes a triangle there.",
-        "Draw a line from corner to corner on the wrong side of the small square.",
-        "Lay it on the corner of the larger piece, right sides together, edges level, its line cutting the corner off.",
-        "Sew on the line, or a thread's width to the corner's side of it.",
-        "Trim the corner to the seam allowance beyond the seam, flip the triangle over and press it.",
-        "Where two corners meet, as in flying geese, finish and press the first before the second.",
-    ),
-    "strip set": (
-        "Long strips are sewn side by side and cut across into segments that are ready to use.",
-        (
-            "Sew the strips together along their long edges in the order of the unit, each seam from the other end "
-            "than the last, so that the set does not bend."
-        ),
-        "Press all seams to one side, and check that the set is as high as the unit should measure.",
-        "Straighten one end of the set at a right angle to its seams.",
-        "Cut segments as wide as the table says, straightening the end again after every few.",
-    ),
-    "foundation": (
-        "Pieces are sewn to a printed paper along its lines, in the order of their numbers.",
-        "Print the papers at actual size; the drawing is the mirror image of the block.",
-        "Pin the first piece to the blank side, right side up, so that it covers its place and the allowance round it.",
-        "Lay the next piece on it, right sides together, turn the paper over and sew on the line with short stitches.",
-        "Fold the paper back, trim the allowance, and press the piece open. Go on in the order of the numbers.",
-        "Trim the unit on the outer line, and take the paper off when its neighbours have been sewn on.",
-    ),
-}
-"""Each method by name: first what it is, then its steps."""
+_NAME: Final = Style(HEADING_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
 
 
-def methods_used(blocks: Sequence[BlockFacts]) -> list[str]:
-    """The methods of the blocks' units and pieces, in the order in which they are explained."""
-    used = {cut.method for facts in blocks for cut in facts.cutting}
-    used |= {unit.method for facts in blocks for unit in facts.units}
-    return [*(name for name in METHODS if name in used), *sorted(used - METHODS.keys())]
+def technique_parts(book: BookFacts, paper: Paper) -> list[Part]:
+    """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
+    blocks = [block.sizes[0] for block in book.blocks]
+    lessons = techniques_for(_teaching(blocks))
+    entries = [
+        (Part(f"technique-{number}", lesson.title, 1, partial(_lesson, lesson, paper)), lesson, _users(lesson, blocks))
+        for number, lesson in enumerate(lessons, start=1)
+    ]
+    if not entries:
+        return []
+    return [Part("techniques", TITLE, 0, partial(_list, entries, paper)), *(part for part, _, _ in entries)]
 
 
-def technique_pages(blocks: Sequence[BlockFacts], paper: Paper, pages: PageNumbers) -> Bodies:
-    """A section for each method, with the blocks that use it; a method without steps is named."""
+def _teaching(blocks: Sequence[BlockFacts]) -> list[BlockFacts]:
+    """The blocks that bring in a way of making some kind of unit which none before them uses."""
+    seen: set[tuple[str, str]] = set()
+    teaching = []
+    for facts in blocks:
+        ways = _ways(facts)
+        if not ways <= seen:
+            teaching.append(facts)
+        seen |= ways
+    return teaching
+
+
+def _ways(facts: BlockFacts) -> set[tuple[str, str]]:
+    """Each method with what it makes; patches that are cut by themselves make nothing else."""
+    return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting}
+
+
+def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts]) -> str:
+    names = (facts.name for facts in blocks if any(method == lesson.method for method, _ in _ways(facts)))
+    return ", ".join(dict.fromkeys(names))
+
+
+def _lesson(lesson: TechniqueFacts, paper: Paper, pages: PageNumbers) -> Bodies:
     del pages
-    slices = [part_title(TITLE)]
-    for place, method in enumerate(methods_used(blocks)):
-        names = dict.fromkeys(facts.name for facts in blocks if method in methods_used([facts]))
-        texts = METHODS.get(method, ("",))
-        slices += section(
-            method[:1].upper() + method[1:], texts, under=[", ".join(names)], numbered=True, ruled=place > 0
-        )
-    return flowed(slices, paper)
+    return technique_bodies(lesson, paper)
+
+
+def _list(entries: Sequence[tuple[Part, TechniqueFacts, str]], paper: Paper, pages: PageNumbers) -> Bodies:
+    rows = [
+        _entry(part, lesson.about, users, pages.get(part.anchor, "0"), ruled=place > 0)
+        for place, (part, lesson, users) in enumerate(entries)
+    ]
+    return flowed([part_title(TITLE), *rows], paper)
+
+
+def _entry(part: Part, about: str, users: str, number: str, *, ruled: bool) -> Slice:
+    """A technique's name, what it is good for, the blocks that use it, its page."""
+    top = 2.5 * STEP_PT
+    marks: list[Mark] = []
+    for place, words in enumerate(lines_of(part.title, span_pt(4) - GUTTER_PT, _NAME)):
+        marks += line(words, 0.0, top + READING.baseline_pt + place * _NAME.line_pt, _NAME)
+    height, words_marks = paragraph(about, READING_PT - NUMBER_PT, READING)
+    marks += moved(words_marks, SIDE_PT, top)
+    used_height, used = paragraph(f"Used by {users}" if users else "", READING_PT - NUMBER_PT, _QUIET)
+    marks += moved(used, SIDE_PT, top + height + STEP_PT)
+    marks += line_ending(number, CONTENT_WIDTH_PT, top + READING.baseline_pt, _NAME)
+    height = max(height + used_height + STEP_PT, _NAME.line_pt * 2) + top + 4 * STEP_PT
+    rule = (hairline(0.0),) if ruled else ()
+    return Slice(height, (*rule, linked(part.anchor, CONTENT_WIDTH_PT, height, marks)))

@@ -136,10 +136,11 @@ def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> S
     style = Style(HEADING_PT, "bold")
     baseline = 2 * STEP_PT + style.baseline_pt
     quiet = Style(BODY_PT, "regular", QUIET)
+    text = fitted(text, width_pt, style)
     marks: list[Mark] = [rule(0.0, width_pt), *line(text, 0.0, baseline, style)]
     if aside:
         room = width_pt - width_of(text, style) - 4 * STEP_PT
-        marks += line_ending(fitted(aside, room, quiet), width_pt, baseline, quiet)
+        marks += line_ending(fitted(aside, room, quiet), width_pt, baseline, quiet) if room > 0 else ()
     return Slice(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep=True)
 
 
