@@ -32,6 +32,9 @@ _MOST_PATCHES = 36  # a unit of more patches is too fine to be drawn step by ste
 
 def showable(unit: UnitFacts) -> bool:
     """Whether the steps can be told for this very unit."""
+    strips = _counts(unit.shape, unit.picture)
+    if strips and strips[unit.shape == "checker"] < 2:
+        return False  # nothing is sewn to a single strip
     counts = len(unit.picture) <= (_MOST_PATCHES if unit.shape == "checker" else len(LETTERS))
     return counts and all(isinstance(side, Fraction) for side in unit.finished)
 
