@@ -165,7 +165,7 @@ def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print
     title = arguments.title or path.stem
     book = book_of(blocks, title, printed.paper)
     key = key_of("book", content_of(book), printed) if cache.folder else ""
-    _put({path: cache.made(key, partial(book_bytes, book, printed))})
+    _put({path: cache.made(key, partial(book_bytes, book, printed, cache))})
     return path
 
 

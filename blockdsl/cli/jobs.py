@@ -33,14 +33,14 @@ class Job:
     printed: Print
     source: str
 
-    def outputs(self) -> Iterator[Output]:
-        """Its files to be."""
+    def outputs(self, cache: Cache) -> Iterator[Output]:
+        """Its files to be; parts of them may be in the cache."""
         from blockdsl.facts import BookFacts
 
         if isinstance(self.facts, BookFacts) and self.what == "site":
             yield site_output(self.facts, self.stem)
         elif isinstance(self.facts, BookFacts):
-            yield book_output(self.facts, self.stem, self.printed)
+            yield book_output(self.facts, self.stem, self.printed, cache)
         elif self.what == "size":
             yield from size_outputs(self.facts, self.stem, self.kinds, self.printed)
         else:
@@ -53,7 +53,7 @@ Made = dict[str, bytes]
 
 def is_kept(job: Job, cache: Cache) -> bool:
     """Whether all of the job's files seem to be in the cache."""
-    return cache.folder is not None and all(cache.has(key_of(*output.depends)) for output in job.outputs())
+    return cache.folder is not None and all(cache.has(key_of(*output.depends)) for output in job.outputs(cache))
 
 
 def do(job: Job, folder: Path | None) -> Made:
@@ -61,7 +61,7 @@ def do(job: Job, folder: Path | None) -> Made:
     cache = Cache(folder)
     made: Made = {}
     try:
-        for output in job.outputs():
+        for output in job.outputs(cache):
             data = output.make() if cache.folder is None else cache.made(key_of(*output.depends), output.make)
             made |= unpacked(output.name, data) if output.folder else {output.name: data}
     except Exception as fault:

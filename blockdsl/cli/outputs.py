@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Final
 
+from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.naming import Taken
 
@@ -59,6 +60,8 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield Output(f"{stem}.sheet.pdf", lambda: _sheet(block, printed), ("sheet", content, printed))
     if "templates" in kinds and not too_large(block):
         yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), ("templates", content, printed))
+    if "templates" in kinds and block.foundations and not _foundations_too_large(block):
+        yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), ("foundation", content, printed))
     if "diagrams" in kinds:
         yield from _diagrams(block, content, stem)
     if "table" in kinds:
@@ -73,16 +76,20 @@ def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: P
         yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), depends)
 
 
-def book_output(book: BookFacts, stem: str, printed: Print) -> Output:
-    """The book as one PDF."""
-    return Output(f"{stem}.pdf", lambda: book_bytes(book, printed), ("book", content_of(book), printed))
+def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Output:
+    """The book as one PDF; pages that the cache has of it are not drawn again."""
+    return Output(f"{stem}.pdf", lambda: book_bytes(book, printed, cache), ("book", content_of(book), printed))
 
 
-def book_bytes(book: BookFacts, printed: Print) -> bytes:
+def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
     """The book on the paper that was asked for."""
+    from blockdsl.cli.keeping import PageKeeper
     from blockdsl.drawing.book import book_document
+    from blockdsl.export.pdf import write_pdf
 
-    return pdf_bytes(book_document(replace(book, paper=printed.sheet_paper)), printed)
+    keeper = PageKeeper(cache)
+    document = book_document(replace(book, paper=printed.sheet_paper), keeper)
+    return write_pdf(document, created=printed.created, kept=keeper.painted)
 
 
 def too_large(block: BlockFacts) -> tuple[str, ...]:
@@ -102,6 +109,18 @@ def _templates(block: BlockFacts, printed: Print) -> bytes:
     from blockdsl.drawing.templates import template_pages
 
     return pdf_bytes(template_pages(block, paper=printed.paper), printed)
+
+
+def _foundations_too_large(block: BlockFacts) -> tuple[str, ...]:
+    from blockdsl.drawing.foundation import foundations_too_large
+
+    return foundations_too_large(block)
+
+
+def _foundation(block: BlockFacts, printed: Print) -> bytes:
+    from blockdsl.drawing.foundation import foundation_pages
+
+    return pdf_bytes(foundation_pages(block, paper=printed.paper), printed)
 
 
 def pdf_bytes(document: Publication, printed: Print) -> bytes:

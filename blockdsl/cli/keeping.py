@@ -1,0 +1,59 @@
+"""Pages of a book that were painted before, kept one block at a time."""
+
+from __future__ import annotations
+
+import pickle
+from collections.abc import Callable
+
+from blockdsl.cli.cache import Cache
+from blockdsl.cli.cache_keys import content_of, key_of
+from blockdsl.drawing.book_parts import Bodies, texts_of
+from blockdsl.drawing.marks import Kept, Page
+from blockdsl.drawing.theme import Paper
+from blockdsl.export.pdf_page import PaintedPage, paint_page
+
+_Painted = tuple[tuple[PaintedPage, str], ...]
+"""The pages of one part, each with its texts."""
+
+
+class PageKeeper:
+    """Draws and paints what the cache does not have, and gives marks that stand for what is painted.
+
+    `painted` is what they stand for, by their keys: the painter of the book needs it.
+    """
+
+    def __init__(self, cache: Cache) -> None:
+        """Keep in `cache`; within one book everything is kept, even when the cache keeps nothing."""
+        self.painted: dict[str, PaintedPage] = {}
+        self._cache = cache
+        self._known: dict[str, Bodies] = {}
+
+    def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
+        """A mark for each page that `draw` gives or gave."""
+        key = key_of("pages", content_of((depends, paper)))
+        if key not in self._known:
+            pages = self._recalled(key)
+            if pages is None:
+                pages = tuple(
+                    (paint_page(Page(paper.width_pt, paper.height_pt, marks)), " ".join(texts_of(marks)))
+                    for marks in draw()
+                )
+                self._cache.put(key, pickle.dumps(pages, pickle.HIGHEST_PROTOCOL))
+            self._known[key] = [
+                (self._mark(f"{key}-{place}", page, words),) for place, (page, words) in enumerate(pages)
+            ]
+        return self._known[key]
+
+    def _mark(self, key: str, page: PaintedPage, words: str) -> Kept:
+        self.painted[key] = page
+        return Kept(key, words)
+
+    def _recalled(self, key: str) -> _Painted | None:
+        data = self._cache.get(key)
+        if data is None:
+            return None
+        try:
+            pages: _Painted = pickle.loads(data)  # noqa: S301 - what we put there ourselves, as its digest says
+        except Exception:  # noqa: BLE001 - whatever it is, it is not ours: then the pages are drawn again
+            return None
+        return pages
