@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import pickle
 from collections.abc import Callable
+from typing import Any
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
-from blockdsl.drawing.book_parts import Bodies, texts_of
+from blockdsl.drawing.book_parts import Bodies, Value, texts_of
 from blockdsl.drawing.marks import Kept, Page
 from blockdsl.drawing.theme import Paper
 from blockdsl.export.pdf_page import PaintedPage, paint_page
@@ -32,7 +33,7 @@ class PageKeeper:
         """A mark for each page that `draw` gives or gave."""
         key = key_of("pages", content_of((depends, paper)))
         if key not in self._known:
-            pages = self._recalled(key)
+            pages: _Painted | None = self._recalled(key)
             if pages is None:
                 pages = tuple(
                     (paint_page(Page(paper.width_pt, paper.height_pt, marks)), " ".join(texts_of(marks)))
@@ -44,16 +45,25 @@ class PageKeeper:
             ]
         return self._known[key]
 
+    def value(self, depends: tuple[object, ...], make: Callable[[], Value]) -> Value:
+        """What `make` gives or gave."""
+        key = key_of("value", content_of(depends))
+        kept = self._recalled(key)
+        if kept is None:
+            kept = make()
+            self._cache.put(key, pickle.dumps(kept, pickle.HIGHEST_PROTOCOL))
+        value: Value = kept
+        return value
+
     def _mark(self, key: str, page: PaintedPage, words: str) -> Kept:
         self.painted[key] = page
         return Kept(key, words)
 
-    def _recalled(self, key: str) -> _Painted | None:
+    def _recalled(self, key: str) -> Any:
         data = self._cache.get(key)
         if data is None:
             return None
         try:
-            pages: _Painted = pickle.loads(data)  # noqa: S301 - what we put there ourselves, as its digest says
-        except Exception:  # noqa: BLE001 - whatever it is, it is not ours: then the pages are drawn again
+            return pickle.loads(data)  # noqa: S301 - what we put there ourselves, as its digest says
+        except Exception:  # noqa: BLE001 - whatever it is, it is not ours: then it is made again
             return None
-        return pages

@@ -153,13 +153,13 @@ def _body(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
     """What the maker ordered, with what every book has."""
     sizes = [facts for block in book.blocks for facts in block.sizes]
     opening, chapters = _opening_apart(book.chapters)
-    parts = [_words_part(text, f"opening-{number}", paper) for number, text in enumerate(opening, start=1)]
+    parts = [_words_part(text, f"opening-{number}", paper, keeper) for number, text in enumerate(opening, start=1)]
     front = partial(_front, sizes, paper)
     parts.append(Part("begin", book_front.TITLE, 0, front))
     for number, chapter in enumerate(chapters, start=1):
         parts += _chapter_parts(chapter, number, paper, keeper)
     if book.techniques:
-        parts += technique_parts(book, paper)
+        parts += technique_parts(book, paper, keeper)
     return parts
 
 
@@ -176,12 +176,13 @@ def _opening_apart(chapters: Sequence[ChapterFacts]) -> tuple[list[WordsFacts], 
     return opening, [*rest, *chapters[1:]]
 
 
-def _words_part(text: WordsFacts, anchor: str, paper: Paper) -> Part:
+def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: Keeper) -> Part:
     title = read_words(text.markdown).title or "To begin with"
 
     def draw(pages: PageNumbers) -> Bodies:
         del pages
-        return flowed([part_title(title), *read_words(text.markdown).slices], paper)
+        slices = [part_title(title), *read_words(text.markdown).slices]
+        return keeper.pages(("words", text), paper, lambda: flowed(slices, paper))
 
     return Part(anchor, title, 0, draw)
 

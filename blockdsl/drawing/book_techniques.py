@@ -12,6 +12,7 @@ from blockdsl.drawing.book_parts import (
     READING_PT,
     SIDE_PT,
     Bodies,
+    Keeper,
     PageNumbers,
     Part,
     flowed,
@@ -35,12 +36,17 @@ _NAME: Final = Style(HEADING_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 
 
-def technique_parts(book: BookFacts, paper: Paper) -> list[Part]:
+def technique_parts(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
     """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
     blocks = [block.sizes[0] for block in book.blocks]
-    lessons = techniques_for(_teaching(blocks))
+    teaching = tuple(_teaching(blocks))
+    lessons = keeper.value(("lessons", teaching), lambda: tuple(techniques_for(teaching)))
     entries = [
-        (Part(f"technique-{number}", lesson.title, 1, partial(_lesson, lesson, paper)), lesson, _users(lesson, blocks))
+        (
+            Part(f"technique-{number}", lesson.title, 1, partial(_lesson, lesson, paper, keeper)),
+            lesson,
+            _users(lesson, blocks),
+        )
         for number, lesson in enumerate(lessons, start=1)
     ]
     if not entries:
@@ -70,9 +76,9 @@ def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts]) -> str:
     return ", ".join(dict.fromkeys(names))
 
 
-def _lesson(lesson: TechniqueFacts, paper: Paper, pages: PageNumbers) -> Bodies:
+def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: Keeper, pages: PageNumbers) -> Bodies:
     del pages
-    return technique_bodies(lesson, paper)
+    return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper))
 
 
 def _list(entries: Sequence[tuple[Part, TechniqueFacts, str]], paper: Paper, pages: PageNumbers) -> Bodies:
