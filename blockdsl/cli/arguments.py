@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from argparse import ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
+from fractions import Fraction
 from typing import Final
 
 from blockdsl import __version__
-from blockdsl.cli.outputs import KINDS
+from blockdsl.cli.outputs import KINDS, USUAL_MARGIN_MM
 from blockdsl.cli.telling import MESSAGE_FORMATS
-from blockdsl.drawing.theme import PAPERS
+from blockdsl.drawing.theme import PAPERS, paper_named
 
 _MOST_JOBS: Final = 256
+MILLIMETRES: Final = {"mm": Fraction(1), "cm": Fraction(10), "in": Fraction(254, 10)}
+MOST_MARGIN_MM: Final = 50
 
 STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
 """What `dump` can show: the boundaries between the rooms, in order."""
@@ -88,9 +91,22 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     )
     command.add_argument(
         "--paper",
-        type=str.lower,
-        choices=tuple(PAPERS),
-        help="what the PDFs are printed on (the paper that the file's book says, otherwise letter)",
+        type=_paper,
+        metavar="PAPER",
+        help=f"what the PDFs are printed on: {', '.join(PAPERS)}, or a copy shop's roll by its width, such as "
+        "'roll 36 in' (the paper that the file's book says, otherwise letter)",
+    )
+    command.add_argument(
+        "--margin",
+        type=_margin,
+        default=USUAL_MARGIN_MM,
+        metavar="LENGTH",
+        help="what the printer leaves white round templates on the larger papers, such as '15 mm' or '1/2 in' (12 mm)",
+    )
+    command.add_argument(
+        "--check-print",
+        action="store_true",
+        help="write check-print.pdf too: print it first, and measure whether the printer prints at actual size",
     )
     command.add_argument(
         "--book", metavar="FILE.pdf", help="gather all blocks in one book too, beside the books that the files declare"
@@ -116,6 +132,30 @@ def _jobs(text: str) -> int:
 
         raise ArgumentTypeError(f"{text!r}: say how many, from 1 to {_MOST_JOBS}")
     return int(text)
+
+
+def _paper(text: str) -> str:
+    """A paper by its name; argparse turns the ArgumentTypeError into its own message."""
+    from argparse import ArgumentTypeError
+
+    try:
+        return paper_named(text).name
+    except ValueError as fault:
+        raise ArgumentTypeError(str(fault)) from None
+
+
+def _margin(text: str) -> float:
+    """A length in millimetres: `15 mm`, `1.5 cm`, `1/2 in`."""
+    from argparse import ArgumentTypeError
+
+    number, _, unit = text.strip().rpartition(" ")
+    try:
+        margin_mm = float(sum(map(Fraction, number.split()), Fraction(0)) * MILLIMETRES[unit]) if number else -1.0
+    except (KeyError, ValueError, ZeroDivisionError):
+        margin_mm = -1.0
+    if not 0 <= margin_mm <= MOST_MARGIN_MM:
+        raise ArgumentTypeError(f"{text!r}: say a length up to {MOST_MARGIN_MM} mm, such as '12 mm' or '1/2 in'")
+    return margin_mm
 
 
 def _kinds(text: str) -> tuple[str, ...]:

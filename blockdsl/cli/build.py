@@ -16,8 +16,8 @@ from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
 from blockdsl.cli.inputs import Input, open_inputs
 from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do, is_kept
-from blockdsl.cli.outputs import KINDS, Print, book_bytes
-from blockdsl.cli.planning import USUAL_PAPER, Planned, plan
+from blockdsl.cli.outputs import KINDS, Print, book_bytes, check_print_bytes
+from blockdsl.cli.planning import USUAL_PAPER, Asked, Planned, plan
 from blockdsl.cli.progress import progress
 from blockdsl.cli.saying import in_words, many, write_out
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
@@ -38,7 +38,7 @@ def build(arguments: Namespace) -> int:
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
-    created = creation_date(os.environ)
+    asked = Asked(arguments.paper, creation_date(os.environ), arguments.margin)
     cache = _cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
@@ -46,7 +46,7 @@ def build(arguments: Namespace) -> int:
     if arguments.only and "book" in kinds and arguments.book is None and not any(map(_may_have_book, works)):
         raise CannotGoOn("--only book: no file declares a book; --book FILE.pdf makes one of all blocks", USAGE)
     teller = Teller(arguments.message_format)
-    planned = plan(works, kinds, arguments.paper, created)
+    planned = plan(works, kinds, asked)
     for worked in works:
         teller.tell(worked.origin.problems)
     done = _done([job for work in planned for job in work.jobs], cache, processes)
@@ -54,8 +54,10 @@ def build(arguments: Namespace) -> int:
     failed = teller.sum_up()
     if faults:  # told last, so that no other file's messages and outputs are lost for it
         raise faults[0]
+    if arguments.check_print and not failed:
+        written.append(_write_check(Path(arguments.output), asked.on(USUAL_PAPER)))
     if arguments.book is not None and not failed:
-        written.append(_write_book(planned, arguments, Print(arguments.paper or USUAL_PAPER, created), cache))
+        written.append(_write_book(planned, arguments, asked.on(USUAL_PAPER), cache))
     cache.tidy()
     if failed:
         return ERRORS
@@ -166,6 +168,12 @@ def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print
     book = book_of(blocks, title, printed.paper)
     key = key_of("book", content_of(book), printed) if cache.folder else ""
     _put({path: cache.made(key, partial(book_bytes, book, printed, cache))})
+    return path
+
+
+def _write_check(folder: Path, printed: Print) -> Path:
+    path = folder / "check-print.pdf"
+    _put({path: check_print_bytes(printed)})
     return path
 
 

@@ -22,6 +22,10 @@ _DIAGRAMS: Final = ("letters", "grid", "cutting")
 """Names that a colouring's picture may not take."""
 
 
+USUAL_MARGIN_MM: Final = 12.0
+POINTS_IN_A_MILLIMETRE: Final = 72 / 25.4
+
+
 @dataclass(frozen=True, slots=True)
 class Print:
     """How pages are printed. `created` is the date that a PDF tells, or None for no date.
@@ -31,6 +35,12 @@ class Print:
 
     paper: str
     created: datetime | None
+    margin_mm: float = USUAL_MARGIN_MM
+
+    @property
+    def margin_pt(self) -> float:
+        """What the printer leaves white, in points."""
+        return self.margin_mm * POINTS_IN_A_MILLIMETRE
 
     @property
     def sheet_paper(self) -> str:
@@ -108,7 +118,7 @@ def _sheet(block: BlockFacts, printed: Print) -> bytes:
 def _templates(block: BlockFacts, printed: Print) -> bytes:
     from blockdsl.drawing.templates import template_pages
 
-    return pdf_bytes(template_pages(block, paper=printed.paper), printed)
+    return pdf_bytes(template_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
 def _foundations_too_large(block: BlockFacts) -> tuple[str, ...]:
@@ -121,6 +131,14 @@ def _foundation(block: BlockFacts, printed: Print) -> bytes:
     from blockdsl.drawing.foundation import foundation_pages
 
     return pdf_bytes(foundation_pages(block, paper=printed.paper), printed)
+
+
+def check_print_bytes(printed: Print) -> bytes:
+    """The page that tells whether a printer prints at actual size."""
+    from blockdsl.drawing.marks import Document
+    from blockdsl.drawing.scale_check_page import check_print_page
+
+    return pdf_bytes(Document("Check of the print", (check_print_page(printed.sheet_paper),)), printed)
 
 
 def pdf_bytes(document: Publication, printed: Print) -> bytes:

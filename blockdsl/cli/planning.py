@@ -30,7 +30,20 @@ class Planned:
     jobs: tuple[Job, ...]
 
 
-def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, created: datetime | None) -> list[Planned]:
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """How the user asked for pages to be printed; `paper` is None where the file's book may say."""
+
+    paper: str | None
+    created: datetime | None
+    margin_mm: float
+
+    def on(self, usual: str) -> Print:
+        """The printing on the paper that was asked for, or else on the usual one."""
+        return Print(self.paper or usual, self.created, self.margin_mm)
+
+
+def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[Planned]:
     """The work on each file that has no errors, on the paper asked for, or else on that of the file's book.
 
     Books have web sites; the blocks of a file without a book have one when not everything is asked for.
@@ -43,7 +56,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, crea
             names.keep(worked)
             continue
         papers = [book.paper for book in worked.facts.books]
-        printed = Print(paper or (papers[0] if papers else USUAL_PAPER), created)
+        printed = asked.on(papers[0] if papers else USUAL_PAPER)
         blocks = []
         source = worked.origin.source.name
         jobs: list[Job] = []
@@ -57,7 +70,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], paper: str | None, crea
             if letters:
                 worked.origin.problems.report("template-too-large", span, letters=", ".join(letters))
         for book in worked.facts.books:
-            jobs += _of_book(book, names, kinds, Print(paper or book.paper, created), source)
+            jobs += _of_book(book, names, kinds, asked.on(book.paper), source)
         if "web" in kinds and kinds != EVERYTHING and worked.facts.blocks and not worked.facts.books:
             site = site_of_blocks(worked.facts.blocks, source, printed.paper)
             jobs.append(Job("site", site, names.of_site(Path(source).stem), kinds, printed, source))
