@@ -6,7 +6,7 @@ BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book test check fuzz bench format clean libraries judges
+.PHONY: help book test check fuzz bench format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
@@ -21,7 +21,7 @@ help:
 book: .venv/.installed libraries
 	@$(BIN)/blockdsl build $(BOOK) -o out
 
-test: check libraries judges
+test: check libraries judges web-judges
 	@$(BIN)/pytest --quiet
 
 check: .venv/.installed
@@ -53,7 +53,11 @@ libraries: .venv/.installed
 judges: .venv/.installed
 	@.ci/system-libraries $(BIN)/python judges
 
+# Those that judge the web sites: Node.js, a browser, and what package.json there names.
+web-judges:
+	@.ci/web-judges
+
 clean:
 	@find out -mindepth 1 ! -name README.md -delete
-	@rm -rf .venv dist .pytest_cache .mypy_cache .ruff_cache .hypothesis .import_linter_cache
+	@rm -rf .venv dist tests/outside/web/node_modules .pytest_cache .mypy_cache .ruff_cache .hypothesis .import_linter_cache
 	@find blockdsl tests -name __pycache__ -type d -prune -exec rm -rf {} +

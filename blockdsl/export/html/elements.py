@@ -43,7 +43,12 @@ def words(text: str) -> str:
 
 
 def _line_breaks(text: str) -> str:
-    return "<br>".join(escape(check_text(line), quote=False) for line in text.split("\n"))
+    return "<br>".join(map(unset, text.split("\n")))
+
+
+def unset(text: str) -> str:
+    """Words as markup with nothing in them set in any way."""
+    return escape(check_text(text), quote=False)
 
 
 def address(target: str) -> str:

@@ -5,11 +5,10 @@ from __future__ import annotations
 from typing import Final
 
 from blockdsl.drawing.web_parts import WebPage, WebSite
-from blockdsl.export.html.elements import address, element, file_name, words
+from blockdsl.export.html.elements import address, element, file_name, unset, words
 from blockdsl.export.html.fonts import WebFonts, web_fonts
 from blockdsl.export.html.parts import parts_markup
 from blockdsl.export.html.style import style_sheet
-from blockdsl.export.printable import check_text
 
 _STYLE: Final = "style.css"
 _MAIN: Final = "main"
@@ -37,7 +36,7 @@ def _document(site: WebSite, place: int) -> str:
         "head",
         element("meta", charset="utf-8"),
         element("meta", name="viewport", content="width=device-width, initial-scale=1"),
-        element("title", _unmarked(title)),
+        element("title", unset(title)),
         *((element("meta", name="author", content=site.author),) if site.author else ()),
         element("link", rel="stylesheet", href=_STYLE),
     )
@@ -49,10 +48,6 @@ def _document(site: WebSite, place: int) -> str:
         _turn(site, place),
     )
     return f"<!DOCTYPE html>\n{element('html', head, body, lang=site.language)}\n"
-
-
-def _unmarked(text: str) -> str:
-    return check_text(text).replace("&", "&amp;").replace("<", "&lt;")
 
 
 def _top(site: WebSite, page: WebPage) -> str:
