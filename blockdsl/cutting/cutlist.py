@@ -9,6 +9,7 @@ from math import ceil
 from typing import Literal
 
 from blockdsl.analysis.letters import Lettered
+from blockdsl.cutting.foundation import generous_piece
 from blockdsl.cutting.sizes import (
     Extent,
     box_for,
@@ -25,7 +26,7 @@ from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import write_size
 from blockdsl.sewing import Making, NeededPart
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 
 Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
 Subcut = Literal["none", "once", "twice"]
@@ -54,7 +55,11 @@ class Cut:
 
 def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[Cut, ...]:
     """All pieces by fabric, then by patch: patches cut by themselves first, then what the methods ask for."""
-    cuts = [*_loose_cuts(design, making, lettered), *_part_cuts(design, making, lettered)]
+    cuts = [
+        *_loose_cuts(design, making, lettered),
+        *_part_cuts(design, making, lettered),
+        *_foundation_cuts(design, making, lettered),
+    ]
     order = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
     merged = _merge(cuts)
     return tuple(
@@ -188,3 +193,22 @@ def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) 
     yields = needed.units + needed.spare
     count, spare, fabric = needed.count, needed.spare, needed.part.fabric
     return Cut(fabric, label, piece, cut, exact, count, "none", yields, spare, needed.method, needed.unit)
+
+
+# --- what is sewn to papers ----------------------------------------------------------------------
+
+
+def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
+    cuts: list[Cut] = []
+    for plan in making.foundations:
+        group, first = plan.group, plan.group.places[0].first
+        unit = group.name or (group.filling.shape if group.filling else "unit")
+        count = len(group.places)
+        for section in plan.sections:
+            for sewn in section.patches:
+                patch = group.picture[sewn.index]
+                cut, exact = generous_piece(patch.outline, design)
+                piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
+                label = lettered.letters[first + sewn.index]
+                cuts.append(Cut(patch.fabric, label, piece, cut, exact, count, "none", count, 0, FOUNDATION, unit))
+    return cuts

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.drawing.lengths import show_extent, show_measure
@@ -26,25 +27,41 @@ _TITLE_PT: Final = 20.0
 _LEADING: Final = 1.32
 
 
+@dataclass(frozen=True, slots=True)
+class Guide:
+    """What the head says in its two columns: how to use what is printed, step by step, and the cautions."""
+
+    title: str
+    use: tuple[str, ...]
+    care: tuple[str, ...]
+
+
 def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     """The marks of the head at the top of the box, and the y of the rule that ends it."""
+    marks, y = headed(facts.name, _subtitle(facts), _guide(facts), box)
+    if facts.templates:
+        return marks, y
+    none = Text(box.x_pt, y + 24.0, "This block has no templates: the ruler cuts all its pieces.", BODY_PT)
+    return (*marks, none), y
+
+
+def headed(name: str, subtitle: str, guide: Guide, box: Box) -> tuple[tuple[Mark, ...], float]:
+    """A head at the top of the box with the long bars of the scale check, and the y of the rule that ends it."""
     marks: list[Mark] = []
     y = box.y_pt + 15.0
-    for row in wrap(facts.name, _TITLE_PT, "bold", box.width_pt)[:3]:
+    for row in wrap(name, _TITLE_PT, "bold", box.width_pt)[:3]:
         marks.append(Text(box.x_pt, y, ellipsis(row, _TITLE_PT, "bold", box.width_pt), _TITLE_PT, "bold"))
         y += _TITLE_PT * 1.15
     y -= 5.0
-    marks.append(Text(box.x_pt, y, _subtitle(facts), LEAD_PT, colour=QUIET))
+    marks.append(Text(box.x_pt, y, subtitle, LEAD_PT, colour=QUIET))
     y += 12.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     y += 19.0
-    y = _columns(marks, facts, box, y)
+    y = _columns(marks, guide, box, y)
     y += 6.0
     marks += long_bars(box.x_pt, y)
     y += LONG_BARS_HEIGHT_PT - 6.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
-    if not facts.templates:
-        marks.append(Text(box.x_pt, y + 24.0, "This block has no templates: the ruler cuts all its pieces.", BODY_PT))
     return tuple(marks), y
 
 
@@ -52,8 +69,7 @@ def _subtitle(facts: BlockFacts) -> str:
     return f"Templates at full size for the block of {show_extent(facts.finished, facts.unit)} finished"
 
 
-def _columns(marks: list[Mark], facts: BlockFacts, box: Box, top: float) -> float:
-    """How to use the templates, and the cautions, side by side; the y below the longer of the two."""
+def _guide(facts: BlockFacts) -> Guide:
     seam = show_measure(facts.seam, facts.unit)
     sewing = f"Cut on the solid line and sew on the dashed line; between them is the seam allowance of {seam}."
     grain = (
@@ -69,10 +85,15 @@ def _columns(marks: list[Mark], facts: BlockFacts, box: Box, top: float) -> floa
         "Cut paper and plastic with other scissors than cloth.",
         "Keep blades, pins and needles from children and pets.",
     )
+    return Guide("How to use the templates", use, care)
+
+
+def _columns(marks: list[Mark], guide: Guide, box: Box, top: float) -> float:
+    """How to use what is printed, and the cautions, side by side; the y below the longer of the two."""
     left = box.width_pt * 0.62 - GUTTER_PT
     start = box.x_pt + left + 2 * GUTTER_PT
-    first = _list(marks, "How to use the templates", use, Box(box.x_pt, top, left, 0.0), numbered=True)
-    last = _list(marks, "With care", care, Box(start, top, box.right_pt - start, 0.0), numbered=False)
+    first = _list(marks, guide.title, guide.use, Box(box.x_pt, top, left, 0.0), numbered=True)
+    last = _list(marks, "With care", guide.care, Box(start, top, box.right_pt - start, 0.0), numbered=False)
     return max(first, last)
 
 
@@ -118,11 +139,11 @@ def contents(letters: Sequence[Sequence[str]], box: Box) -> tuple[Mark, ...]:
     return (title, *lines)
 
 
-def foot(facts: BlockFacts, box: Box, page: int, pages: int) -> tuple[Mark, ...]:
-    """The last line of a page: block name, finished size, page n of m."""
+def foot(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "templates at full size") -> tuple[Mark, ...]:
+    """The last line of a page: block name, finished size, what it is, page n of m."""
     count = f"page {page} of {pages}"
     right = box.right_pt - measure(count, SMALL_PT)
-    words = f"{facts.name} · {show_extent(facts.finished, facts.unit)} finished · templates at full size"
+    words = f"{facts.name} · {show_extent(facts.finished, facts.unit)} finished · {what}"
     fitted = ellipsis(words, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
     return (
         Text(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Final
 
 from blockdsl.drawing.flow import moved
@@ -43,8 +43,17 @@ def tile_name(letter: str, tiling: Tiling, number: int) -> str:
     return f"{letter}, tile {number + 1} of {len(tiling.tiles)} (row {own.row + 1}, column {own.column + 1})"
 
 
-def tile_marks(pattern: Pattern, tiling: Tiling, number: int, area_box: Box, strip: Box) -> tuple[Mark, ...]:
-    """A tile's page: its part of the template in `area_box`, its name and the map of all tiles in `strip`."""
+Inside = Callable[[Tile, list[Ring]], Sequence[Mark]]
+"""What is drawn inside a tile's part of the outlines, clear of the rings that are taken."""
+
+
+def tile_marks(
+    pattern: Pattern, tiling: Tiling, number: int, area_box: Box, strip: Box, inside: Inside | None = None
+) -> tuple[Mark, ...]:
+    """A tile's page: its part of the template in `area_box`, its name and the map of all tiles in `strip`.
+
+    Without an `inside` of its own it has the template's words there.
+    """
     own = tiling.tiles[number]
     joins = [join for join in tiling.joins if number in (join.first, join.second)]
     taken = [_mark_room(mark.x_pt, mark.y_pt, join.upright) for join in joins for mark in join.marks]
@@ -54,7 +63,7 @@ def tile_marks(pattern: Pattern, tiling: Tiling, number: int, area_box: Box, str
     ]
     for join in joins:
         marks += _join_marks(join, own, number, (pattern.cutting, pattern.sewing), taken)
-    marks += _words(pattern, tiling, number, taken)
+    marks += _words(pattern, tiling, number, taken) if inside is None else inside(own, taken)
     dx, dy = area_box.x_pt - own.window.x_pt, area_box.y_pt - own.window.y_pt
     figure = Figure(
         f"{pattern.alternative} Tile {number + 1} of {len(tiling.tiles)}.",

@@ -43,7 +43,7 @@ def blocks(words: Words) -> Iterator[Block]:
     for letter_pt, size_pt, width_pt in _SETTINGS:
         yield set_words(words, letter_pt, size_pt, width_pt, stacked=False)
         yield set_words(words, letter_pt, size_pt, width_pt, stacked=True)
-    joined = Words(words.letter, words.title, (" · ".join((*words.lines, words.block)),))
+    joined = Words(words.letter, words.title, (" · ".join(part for part in (*words.lines, words.block) if part),))
     for width_pt in (420, 300, 200, 140):
         yield set_words(joined, 20, 8.0, width_pt, stacked=False)
 

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Hashable, Sequence
+from dataclasses import dataclass, replace
 from math import ceil
 
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.geometry import to_float
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.classes import UnitGroup, group_units
-from blockdsl.sewing.methods import CUT_PATCHES, METHODS, NOT_YET, methods_for
+from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
+from blockdsl.sewing.foundation.plan import FoundationPlan
+from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, methods_for
 from blockdsl.sewing.recipe import Part, Recipe
 from blockdsl.units import SHAPES
 
@@ -49,18 +51,28 @@ class NeededPart:
 
 @dataclass(frozen=True, slots=True)
 class Making:
-    """Units in reading order, the cloth for those made by a method, and the patches that are cut by themselves."""
+    """Units in reading order, the cloth for those made by a method, and the patches that are cut by themselves.
+
+    `foundations` are the units that are sewn to papers; their cloth is cut patch by patch, with room to spare.
+    """
 
     units: tuple[UnitClass, ...]
     parts: tuple[NeededPart, ...]
     loose: tuple[int, ...]
+    foundations: tuple[FoundationPlan, ...] = ()
 
 
 def plan_making(design: BlockDesign, problems: Problems) -> Making:
     """Choose the method for each unit and count what it takes; choices that cannot be followed are reported."""
-    groups = group_units(design)
+    groups: Sequence[UnitGroup] = group_units(design)
     choices = _valid_choices(design, groups, problems)
-    methods = [_method_for(group, choices) for group in groups]
+    chosen = [(group, choice) for group in groups if (choice := _choice_for(group, choices)) and _on_papers(choice)]
+    foundations = plan_foundations(chosen, design, problems)
+    groups = without_what_papers_hold(groups, foundations)
+    by_key = {group.key: group for group in groups}
+    foundations = tuple(replace(plan, group=by_key[plan.group.key]) for plan in foundations if plan.group.key in by_key)
+    on_papers = {plan.group.key for plan in foundations}
+    methods = [_method_for(group, choices, on_papers) for group in groups]
     if design.trim and not any(_is_trimmed(group, method) for group, method in zip(groups, methods, strict=True)):
         help_text = "choose `make … as two at a time`, or take the `trim` line out"
         problems.report("trim-without-method", design.span, help=help_text)
@@ -71,15 +83,16 @@ def plan_making(design: BlockDesign, problems: Problems) -> Making:
     for group, method in zip(groups, methods, strict=True):
         spare = 0
         if method != CUT_PATCHES:
-            found, spare = batches.parts_of(group, method)
-            parts.extend(found)
+            if method != FOUNDATION:
+                found, spare = batches.parts_of(group, method)
+                parts.extend(found)
             for place in group.places:
                 made.update(range(place.first, place.stop))
         classes.append(UnitClass(group, title_of(group), len(group.places), method, spare))
     loose = tuple(index for index in range(len(design.patches)) if index not in made)
     # Small to large: what lies inside another unit is made, and measured, before it.
     classes.sort(key=lambda unit: to_float(unit.group.width * unit.group.height))
-    return Making(tuple(classes), tuple(parts), loose)
+    return Making(tuple(classes), tuple(parts), loose, foundations)
 
 
 # --- choices -------------------------------------------------------------------------------------
@@ -88,10 +101,7 @@ def plan_making(design: BlockDesign, problems: Problems) -> Making:
 def _valid_choices(design: BlockDesign, groups: Sequence[UnitGroup], problems: Problems) -> list[Choice]:
     valid = []
     for choice in design.choices:
-        if choice.method in NOT_YET:
-            can = f"until then choose one of {_list(tuple(METHODS))}"
-            problems.report("not-yet", choice.method_span, what=f"the method `{choice.method}`", help=can)
-        elif choice.method not in METHODS:
+        if choice.method not in METHODS:
             near = nearest_word(choice.method, METHODS)
             help_text = f"did you mean `{near}`?" if near else f"the methods are {_list(tuple(METHODS))}"
             problems.report("method-unknown", choice.method_span, name=choice.method, help=help_text)
@@ -105,12 +115,12 @@ def _applies(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) ->
     if not meant:
         _report_nothing_meant(choice, groups, problems)
         return False
-    if choice.method == CUT_PATCHES:
+    if choice.method in FOR_ALL:
         return True
     for group in meant:
         shape = group.filling.shape if group.filling else None
         if shape is None or shape not in METHODS[choice.method]:
-            can = _list(methods_for(shape)) if shape else "cut patches"
+            can = _list(methods_for(shape or ""))
             help_text = "choose one of those" if shape else "for the shapes in it, name the shape: `make half as …`"
             problems.report(
                 "method-does-not-fit",
@@ -152,12 +162,24 @@ def _shapes_of(group: UnitGroup) -> set[str]:
     return {place.filling.shape for place in group.places if place.filling}
 
 
-def _method_for(group: UnitGroup, choices: Sequence[Choice]) -> str:
-    """The last choice that names the unit itself, else the last that names its shape, else cut patches."""
+def _choice_for(group: UnitGroup, choices: Sequence[Choice]) -> Choice | None:
+    """The last choice that names the unit itself, else the last that names its shape."""
     shapes = _shapes_of(group)
-    by_shape = [choice.method for choice in choices if choice.what in shapes]
-    by_name = [choice.method for choice in choices if choice.what in _names_of(group) - shapes]
-    return [CUT_PATCHES, *by_shape, *by_name][-1]
+    by_shape = [choice for choice in choices if choice.what in shapes]
+    by_name = [choice for choice in choices if choice.what in _names_of(group) - shapes]
+    return [None, *by_shape, *by_name][-1]
+
+
+def _on_papers(choice: Choice) -> bool:
+    return choice.method == FOUNDATION
+
+
+def _method_for(group: UnitGroup, choices: Sequence[Choice], on_papers: Collection[Hashable]) -> str:
+    """What was chosen for the unit, else cut patches; papers only where an order was found."""
+    choice = _choice_for(group, choices)
+    if choice is None or (_on_papers(choice) and group.key not in on_papers):
+        return CUT_PATCHES
+    return choice.method
 
 
 def title_of(group: UnitGroup) -> str:
@@ -174,7 +196,7 @@ def title_of(group: UnitGroup) -> str:
 
 
 def _is_trimmed(group: UnitGroup, method: str) -> bool:
-    if method == CUT_PATCHES or group.filling is None:
+    if method in FOR_ALL or group.filling is None:
         return False
     return METHODS[method][group.filling.shape](group.filling, group.width, group.height, group.width * 0).trimmed  # type: ignore[arg-type]
 

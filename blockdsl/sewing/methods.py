@@ -14,6 +14,7 @@ from blockdsl.sewing import at_a_time, flip, strips
 from blockdsl.sewing.recipe import Recipe
 
 CUT_PATCHES = "cut patches"
+FOUNDATION = "foundation"
 MakeRecipe = Callable[[Filling, Exact, Exact, Fraction], Recipe]
 """(filling, finished width, finished height, trim) → recipe; the unit as drawn, before turning."""
 
@@ -24,13 +25,14 @@ METHODS: Mapping[str, Mapping[str, MakeRecipe]] = {
     "eight at a time": at_a_time.EIGHT,
     "stitch and flip": flip.STITCH_AND_FLIP,
     "strip set": strips.STRIP_SET,
+    FOUNDATION: {},
 }
-"""Methods by name; for each the recipes by shape. Each patch cut by itself needs no recipe and fits every shape."""
+"""Methods by name; for each the recipes by shape."""
 
-NOT_YET = ("foundation",)
-"""Methods of the language that this version cannot work out."""
+FOR_ALL = (CUT_PATCHES, FOUNDATION)
+"""Methods that need no recipe: they take a unit patch by patch, and fit every shape and every unit of rows."""
 
 
 def methods_for(shape: str) -> tuple[str, ...]:
-    """The methods that can make a shape, `cut patches` first."""
-    return tuple(name for name, recipes in METHODS.items() if name == CUT_PATCHES or shape in recipes)
+    """The methods that can make a shape, `cut patches` first; an empty name stands for a unit of rows or patches."""
+    return tuple(name for name, recipes in METHODS.items() if name in FOR_ALL or shape in recipes)

@@ -87,13 +87,6 @@ def test_a_slip_in_the_name_of_a_unit_is_answered_with_the_nearest() -> None:
     assert problem.help == "did you mean `beam`?"
 
 
-def test_foundation_is_said_to_come_later_in_plain_words() -> None:
-    problem = one_error("row fog/slate", "make half as foundation")
-    assert problem.code == "not-yet"
-    assert "``" not in problem.message
-    assert "`foundation`" in problem.message
-
-
 def test_a_shape_that_the_block_does_not_have_is_warned_of() -> None:
     assert [problem.code for problem in warnings("row fog/slate", "make geese as four at a time")] == [
         "nothing-to-make"
@@ -146,11 +139,12 @@ def test_every_recipe_is_for_a_shape_of_the_language() -> None:
 @pytest.mark.parametrize(
     ("shape", "expected"),
     [
-        ("half", ("cut patches", "two at a time", "eight at a time", "stitch and flip")),
-        ("geese", ("cut patches", "four at a time", "stitch and flip")),
-        ("snowball", ("cut patches", "stitch and flip")),
-        ("checker", ("cut patches", "strip set")),
-        ("square", ("cut patches",)),
+        ("half", ("cut patches", "two at a time", "eight at a time", "stitch and flip", "foundation")),
+        ("geese", ("cut patches", "four at a time", "stitch and flip", "foundation")),
+        ("snowball", ("cut patches", "stitch and flip", "foundation")),
+        ("checker", ("cut patches", "strip set", "foundation")),
+        ("square", ("cut patches", "foundation")),
+        ("", ("cut patches", "foundation")),
     ],
 )
 def test_each_shape_has_its_usual_methods(shape: str, expected: tuple[str, ...]) -> None:

@@ -1,0 +1,129 @@
+"""A unit as papers: its sections by letter, their patches by number, and the joins between them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import Final
+
+from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.polygon import cross, step
+from blockdsl.model import BlockDesign
+from blockdsl.sewing.classes import UnitGroup
+from blockdsl.sewing.foundation.peel import Added
+from blockdsl.sewing.foundation.search import Cut, SectionSearch
+from blockdsl.sewing.order.net import Net, make_net
+
+MOST_PATCHES: Final = 200
+"""Patches of a unit that is sewn to papers; more are refused."""
+
+
+@dataclass(frozen=True, slots=True)
+class SewnPatch:
+    """A patch in its turn: which of the unit's it is, from 0, and the seam from end to end; none for the first."""
+
+    index: int
+    seam: tuple[Point, Point] | None
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """What one paper holds: a convex outline, clockwise, and its patches in the order of sewing."""
+
+    letter: str
+    outline: Polygon
+    patches: tuple[SewnPatch, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FoundationPlan:
+    """A unit on papers. `joins`: pairs of runs of letters, each joined to the other by one straight seam, in order."""
+
+    group: UnitGroup
+    sections: tuple[Section, ...]
+    joins: tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NoFoundation:
+    """Why a unit cannot be sewn to papers: patches (numbers within it) that no straight seam parts, or too many."""
+
+    stuck: tuple[int, ...]
+    too_many: bool = False
+
+
+def plan_foundation(group: UnitGroup, design: BlockDesign) -> FoundationPlan | NoFoundation:
+    """The papers of a unit as drawn, before turning.
+
+    Shape:  sections in the order in which they are joined; sections are as few as straight seams allow, unless the
+            unit has so many patches that not all ways can be looked through.
+    Errors: NoFoundation when some patches are not parted by a straight line, or the unit has more than 200 patches.
+    """
+    if len(group.picture) > MOST_PATCHES:
+        return NoFoundation((), too_many=True)
+    # The box of a unit may have roots in it, which no block has; the net takes both.
+    drawn = replace(design, patches=group.picture, units=(), width=group.width, height=group.height)  # type: ignore[arg-type]
+    net = make_net(drawn)
+    search = SectionSearch(net)
+    whole = search.fewest(range(len(group.picture)))
+    if whole is None:
+        return NoFoundation(search.stuck)
+    leaves = list(_leaves(whole))
+    letters = {leaf.patches: letter_of(place) for place, leaf in enumerate(leaves)}
+    sections = tuple(_section(letters[leaf.patches], leaf.order, net) for leaf in leaves)
+    return FoundationPlan(group, sections, tuple(_joins(whole, letters)))
+
+
+def letter_of(place: int) -> str:
+    """A, B … Z, AA, AB …: the letter of a section by its place from 0."""
+    letters = ""
+    place += 1
+    while place:
+        place, rest = divmod(place - 1, 26)
+        letters = chr(ord("A") + rest) + letters
+    return letters
+
+
+def _leaves(cut: Cut) -> Iterator[Cut]:
+    if not cut.parts:
+        yield cut
+    for part in cut.parts:
+        yield from _leaves(part)
+
+
+def _joins(cut: Cut, letters: dict[tuple[int, ...], str]) -> Iterator[tuple[tuple[str, ...], tuple[str, ...]]]:
+    """What is inside is joined first; then the parts from the first to the last."""
+    for part in cut.parts:
+        yield from _joins(part, letters)
+    before: tuple[str, ...] = ()
+    for part in cut.parts:
+        own = tuple(letters[leaf.patches] for leaf in _leaves(part))
+        if before:
+            yield before, own
+        before += own
+
+
+def _section(letter: str, order: Sequence[Added], net: Net) -> Section:
+    corners = {net.points[corner] for added in order for corner in net.rings[added.patch]}
+    return Section(letter, _hull(corners), tuple(SewnPatch(added.patch, _ends(added, net)) for added in order))
+
+
+def _ends(added: Added, net: Net) -> tuple[Point, Point] | None:
+    if not added.seam:
+        return None
+    return net.points[net.start[added.seam[0]]], net.points[net.end[added.seam[-1]]]
+
+
+def _hull(corners: set[Point]) -> Polygon:
+    """The convex outline round the corners, clockwise as seen, without straight corners (Andrew's monotone chain)."""
+    ordered = sorted(corners)
+
+    def chain(points: Sequence[Point]) -> list[Point]:
+        kept: list[Point] = []
+        for point in points:
+            while len(kept) > 1 and cross(step(kept[-2], kept[-1]), step(kept[-1], point)) <= 0:
+                kept.pop()
+            kept.append(point)
+        return kept[:-1]
+
+    return (*chain(ordered), *chain(ordered[::-1]))
