@@ -386,6 +386,16 @@ CATALOGUE: dict[str, Entry] = {
         "`trim` does nothing when every patch is cut by itself",
         "Trimming down belongs to the methods that sew first and cut afterwards.",
     ),
+    "foundation-no-order": Entry(
+        "error",
+        "`{what}` cannot be sewn to a foundation: no straight seam runs right across {patches}",
+        "On a paper each patch is sewn to those before it by one straight seam right across; here there is none.",
+    ),
+    "foundation-too-many": Entry(
+        "error",
+        "`{what}` has too many patches for a foundation",
+        "A unit of very many patches is not sewn to papers; smaller units of it are.",
+    ),
     # --- books
     "book-without-blocks": Entry(
         "error",
@@ -396,6 +406,12 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         "there is no paper `{name}`",
         "A book is printed on one of the papers that blockdsl knows, or on a roll of a width that printers have.",
+    ),
+    # --- sewing
+    "cannot-be-sewn": Entry(
+        "error",
+        "no order of sewing was found: no seam parts the patches {letters}",
+        "A block must come apart seam by seam, straight, partial or set in, down to single patches.",
     ),
     # --- printing
     "template-too-large": Entry(

@@ -13,6 +13,7 @@ from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_notes import notes
 from blockdsl.drawing.sheet_units import unit_list
+from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, QUIET, SMALL_PT, STEP_PT, Box, Paper, paper_named
 from blockdsl.facts.blockfacts import BlockFacts
 
@@ -48,6 +49,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
         *sheet_head(facts),
         *cutting_table(facts),
         *unit_list(facts),
+        *step_list(facts),
         *colouring_gallery(facts),
         *notes(facts),
     ]

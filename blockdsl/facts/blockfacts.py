@@ -6,11 +6,17 @@ finished measure, clockwise as seen, x to the right and y downward from the bloc
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
+from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.geometry import Exact, Polygon
+
+if TYPE_CHECKING:
+    from blockdsl.facts.sewn import Sewing
+    from blockdsl.facts.stepfacts import StepFacts
+    from blockdsl.sewing.order import SeamCount
 
 RulerUnit = Literal["in", "cm"]
 Value = Literal["light", "medium", "dark"]
@@ -158,3 +164,15 @@ class BlockFacts:
     colourings: tuple[ColouringFacts, ...]
     area_by_fabric: tuple[tuple[str, Exact], ...]
     notes: tuple[str, ...]
+    foundations: tuple[FoundationFacts, ...] = ()
+    sewing: Sewing | None = field(default=None, compare=False)
+
+    @property
+    def steps(self) -> tuple[StepFacts, ...]:
+        """The steps of making it, in order; none when no order of sewing is known. Worked out at the first call."""
+        return self.sewing.steps(self) if self.sewing is not None else ()
+
+    @property
+    def seams(self) -> SeamCount | None:
+        """How many seams of each kind it has; None when no order of sewing is known."""
+        return self.sewing.seams if self.sewing is not None else None

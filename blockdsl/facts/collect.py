@@ -25,7 +25,9 @@ from blockdsl.facts.blockfacts import (
 )
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.collect_book import collect_book
+from blockdsl.facts.collect_foundation import collect_foundations
 from blockdsl.facts.expect import check_expectations
+from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric
@@ -75,6 +77,9 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     grid, cell = _squared_paper(design)
     cuts = cut_list(design, making, lettered)
     report_pieces_wider_than_fabric(design, cuts, problems)
+    sewing = Sewing(design, making, lettered.letters)
+    if sewing.unsewable:
+        problems.report("cannot-be-sewn", design.span, letters=", ".join(sewing.unsewable), help=None)
     return BlockFacts(
         name=design.name,
         unit=design.unit,
@@ -96,6 +101,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
+        foundations=collect_foundations(design, making, lettered),
+        sewing=sewing,
     )
 
 

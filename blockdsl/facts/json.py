@@ -12,8 +12,10 @@ from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
 from blockdsl.facts.collect import FileFacts
 from blockdsl.facts.json_book import asked_sizes, book_document
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model.lengths import write_length
+from blockdsl.sewing.order import SeamCount
 
 SCHEMA = 1
 _RECORDS = 4
@@ -76,6 +78,8 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "patches": [_patch(patch, say) for patch in block.patches],
         "cutting": [_cut(cut, say) for cut in block.cutting],
         "units": [_unit(unit, say) for unit in block.units],
+        "steps": [_step(step, say) for step in block.steps],
+        "seams": _seams(block.seams),
         "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
         "colourings": [{"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings],
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
@@ -128,6 +132,36 @@ def _unit(unit: UnitFacts, say: Say) -> dict[str, object]:
         "method": unit.method,
         "spare": unit.spare,
     }
+
+
+def _step(step: StepFacts, say: Say) -> dict[str, object]:
+    return {
+        "number": step.number,
+        "makes": step.makes,
+        "count": step.count,
+        "spare": step.spare,
+        "method": step.method,
+        "joins": [_join(join) for join in step.joins],
+        "seam": step.seam,
+        "finished": _extent(step.finished, say) if step.finished else None,
+        "unfinished": _extent(step.unfinished, say) if step.unfinished else None,
+        "cells": [
+            {"column": column, "row": row, "columns": columns, "rows": rows} for column, row, columns, rows in step.cells
+        ],
+        "text": step.text,
+    }
+
+
+def _join(join: JoinFacts) -> dict[str, object]:
+    if join.step:
+        return {"step": join.step, "unit": join.name, "count": join.count}
+    if join.piece:
+        return {"piece": join.piece, "patch": join.name, "fabric": join.fabric, "count": join.count}
+    return {"patch": join.name, "fabric": join.fabric, "count": join.count}
+
+
+def _seams(seams: SeamCount | None) -> dict[str, object] | None:
+    return {"straight": seams.straight, "partial": seams.partial, "set_in": seams.set_in} if seams else None
 
 
 def _placed(patch: PlacedPatch, say: Say) -> dict[str, object]:

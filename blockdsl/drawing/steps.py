@@ -1,0 +1,223 @@
+"""The steps on the sheet: two columns of cards, and the methods with all their pictures across the page."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.diagram import Fabrics, fabrics_of
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.marks import Figure, Mark
+from blockdsl.drawing.prose import (
+    Style,
+    continued,
+    heading,
+    line,
+    line_ending,
+    lines_of,
+    paragraph,
+    rectangle,
+    width_of,
+)
+from blockdsl.drawing.steps_picture import apart_picture, arrow, joined_picture
+from blockdsl.drawing.steps_words import TOO_MANY, labels_of, say_apart, say_joined, say_take
+from blockdsl.drawing.technique_picture import technique_picture
+from blockdsl.drawing.theme import (
+    ACCENT,
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    RULE,
+    STEP_PT,
+    TINT,
+    Box,
+    span_pt,
+)
+from blockdsl.drawing.typeset import fraction_text
+from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
+from blockdsl.facts.stepfacts import LessonStep, StepFacts
+
+TITLE: Final = "Steps"
+_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
+_NAME: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_PICTURE_PT: Final = 104.0
+_HANDS_PT: Final = 78.0
+_LESSON_PT: Final = 84.0
+_INNER_PT: Final = 6.0
+_ARROW_ROOM_PT: Final = 20.0
+
+
+def step_list(facts: BlockFacts) -> list[Slice]:
+    """The section of steps; nothing for a block of one patch, a remark for one of too many."""
+    steps = facts.steps
+    if not steps:
+        return _remark(facts)
+    fabrics, labels = fabrics_of(facts), labels_of(facts)
+    slices = [heading(TITLE, aside="sew in this order; every picture shows the right side")]
+    waiting: list[StepFacts] = []
+    told: dict[tuple[str, ...], int] = {}
+    for step in steps:
+        known = told.get(_words_of(step))
+        if step.lesson and known is None:
+            slices += _cards(waiting, fabrics, labels, facts.unit)
+            waiting = []
+            slices += _lesson(step, labels, facts.unit)
+            told[_words_of(step)] = step.number
+        else:
+            waiting.append(step)
+    return [*slices, *_cards(waiting, fabrics, labels, facts.unit, told)]
+
+
+def _words_of(step: StepFacts) -> tuple[str, ...]:
+    return tuple(each.text for each in step.lesson)
+
+
+def _remark(facts: BlockFacts) -> list[Slice]:
+    if facts.sewing is None or facts.sewing.is_told:
+        return []
+    height, words = paragraph(TOO_MANY.format(count=len(facts.placed)), CONTENT_WIDTH_PT, _BODY)
+    return [heading(TITLE), Slice(height, words)]
+
+
+# --- cards, two beside each other ------------------------------------------------------------------
+
+
+def _cards(
+    steps: list[StepFacts],
+    fabrics: Fabrics,
+    labels: dict[str, str],
+    unit: RulerUnit,
+    told: dict[tuple[str, ...], int] | None = None,
+) -> list[Slice]:
+    slices = []
+    for start in range(0, len(steps), 2):
+        marks: list[Mark] = []
+        height = 0.0
+        for place, step in enumerate(steps[start : start + 2]):
+            card_height, card = step_card(step, fabrics, labels, span_pt(6), told or {})
+            marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
+            height = max(height, card_height)
+        slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(TITLE),)))
+    return slices
+
+
+def step_card(
+    step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float, told: dict[tuple[str, ...], int]
+) -> tuple[float, tuple[Mark, ...]]:
+    """Height and marks of one card: the pictures on a tinted ground, number and name, what to take, what to do."""
+    height, marks = _pictures(step, fabrics, labels, width)
+    y = height + STEP_PT
+    y, head = _head(step, width, y)
+    marks += head
+    take = say_take(step, labels)
+    words = _sentences(step, told)
+    for text, style in ((take, _QUIET), (words, _BODY)):
+        if text:
+            tall, lines = paragraph(fraction_text(text), width, style)
+            marks += moved(lines, 0.0, y)
+            y += tall
+    return y, tuple(marks)
+
+
+def _sentences(step: StepFacts, told: dict[tuple[str, ...], int]) -> str:
+    if not step.lesson:
+        return step.text
+    return f"Make them as in step {told.get(_words_of(step), 1)}, of these fabrics. {step.sentences[-1]}"
+
+
+def _head(step: StepFacts, width: float, y: float) -> tuple[float, list[Mark]]:
+    """Number and name at the left, how many at the right."""
+    number = f"{step.number}  "
+    count = f"make {step.count}" if step.count > 1 else ""
+    indent = width_of(number, _NUMBER)
+    room = width - indent - (width_of(count, _BOLD) + 2 * STEP_PT if count else 0.0)
+    marks: list[Mark] = [*line(number, 0.0, y + _NUMBER.baseline_pt, _NUMBER)]
+    marks += line_ending(count, width, y + _NAME.baseline_pt, _BOLD)
+    for words in lines_of(step.title, room, _NAME):
+        marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
+        y += _NAME.line_pt
+    return y + STEP_PT / 2, marks
+
+
+def _pictures(step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float) -> tuple[float, list[Mark]]:
+    """Apart at the left, joined at the right; a row of them for each hand."""
+    each = _PICTURE_PT if len(step.hands) == 1 else _HANDS_PT
+    height = each * len(step.hands)
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, height, fill=TINT)]
+    for place, hand in enumerate(step.hands):
+        top = place * each
+        marks += hand_pictures(step, place, fabrics, labels, Box(0.0, top, width, each))
+        if place:
+            marks.append(rectangle(0.0, top, width, 0.0, stroke=RULE, stroke_width_pt=0.4))
+        del hand
+    return height, marks
+
+
+def hand_pictures(step: StepFacts, place: int, fabrics: Fabrics, labels: dict[str, str], box: Box) -> tuple[Mark, ...]:
+    """The two pictures of one hand in a box, an arrow between them; one alone for what a method makes."""
+    hand = step.hands[place]
+    inner = Box(box.x_pt + _INNER_PT, box.y_pt + _INNER_PT, box.width_pt - 2 * _INNER_PT, box.height_pt - 2 * _INNER_PT)
+    if not hand.ingredients:
+        return (_plain(step, place, fabrics, inner),)
+    half = (inner.width_pt - _ARROW_ROOM_PT) / 2
+    right = inner.x_pt + half + _ARROW_ROOM_PT
+    apart, _ = apart_picture(hand, fabrics, Box(inner.x_pt, inner.y_pt, half, inner.height_pt), say_apart(step, labels))
+    joined, _ = joined_picture(hand, fabrics, Box(right, inner.y_pt, half, inner.height_pt), say_joined(step))
+    x, y = inner.x_pt + half + _ARROW_ROOM_PT / 2, inner.y_pt + inner.height_pt / 2
+    return (apart, *arrow((x - 6.0, y), (x + 6.0, y), 10.0), joined)
+
+
+def _plain(step: StepFacts, place: int, fabrics: Fabrics, box: Box) -> Figure:
+    figure, _ = joined_picture(step.hands[place], fabrics, box, f"Step {step.number}: {step.makes}.")
+    return figure
+
+
+# --- the steps of a method -------------------------------------------------------------------------
+
+
+def _lesson(step: StepFacts, labels: dict[str, str], unit: RulerUnit) -> list[Slice]:
+    """Number, name and what to take; then the method's pictures, three or four across."""
+    bottom, marks = _head(step, CONTENT_WIDTH_PT, 0.0)
+    for text, style in ((say_take(step, labels), _QUIET), (step.sentences[-1], _BOLD)):
+        height, words = paragraph(fraction_text(text), CONTENT_WIDTH_PT, style)
+        marks += moved(words, 0.0, bottom)
+        bottom += height
+    across = 4 if len(step.lesson) % 4 == 0 or len(step.lesson) % 3 == 1 else 3
+    slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
+    for start in range(0, len(step.lesson), across):
+        slices.append(_lesson_row(step, start, across, unit))
+    return slices
+
+
+def _lesson_row(step: StepFacts, start: int, across: int, unit: RulerUnit) -> Slice:
+    width = span_pt(12 // across)
+    marks: list[Mark] = []
+    height = 0.0
+    for place, each in enumerate(step.lesson[start : start + across]):
+        tall, card = lesson_card(step, each, chr(ord("a") + start + place), width, unit)
+        marks += moved(card, place * (width + GUTTER_PT), 0.0)
+        height = max(height, tall)
+    return Slice(height, tuple(marks), before_pt=2 * STEP_PT, head=(continued(f"{TITLE}, step {step.number}"),))
+
+
+def lesson_card(
+    step: StepFacts, lesson: LessonStep, letter: str, width: float, unit: RulerUnit
+) -> tuple[float, tuple[Mark, ...]]:
+    """One thing to do of a method: its picture (for the right hand where there are two), name and words."""
+    inner = Box(_INNER_PT, _INNER_PT, width - 2 * _INNER_PT, _LESSON_PT - 2 * _INNER_PT)
+    marks: list[Mark] = [
+        rectangle(0.0, 0.0, width, _LESSON_PT, fill=TINT),
+        technique_picture(lesson.pictures[0], step.fabrics, unit, inner),
+    ]
+    y = _LESSON_PT + STEP_PT
+    name = f"{step.number}{letter}  "
+    marks += line(name, 0.0, y + _BOLD.baseline_pt, Style(BODY_PT, "bold", ACCENT))
+    marks += line(lesson.title, width_of(name, _BOLD), y + _BOLD.baseline_pt, _BOLD)
+    y += _BOLD.line_pt
+    height, words = paragraph(fraction_text(lesson.text), width, _BODY)
+    return y + height, (*marks, *moved(words, 0.0, y))

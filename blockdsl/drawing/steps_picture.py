@@ -1,0 +1,239 @@
+"""The pictures of a step: the parts a little apart, then joined, with the seams and the way they are pressed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import hypot
+from typing import Final
+
+from blockdsl.drawing.diagram import Fabrics
+from blockdsl.drawing.diagram_place import Placing, Ring, middle
+from blockdsl.drawing.hatch import hatch_all
+from blockdsl.drawing.marks import Figure, Mark, Path
+from blockdsl.drawing.prose import Style, line_centred, width_of
+from blockdsl.drawing.theme import ACCENT, INK, SMALL_PT, WHITE, Box
+from blockdsl.facts.stepfacts import StepSeam, Variant
+from blockdsl.geometry import Point, to_float
+
+_GAP: Final = 0.13
+"""Of the longer side: how far two parts stand apart."""
+_MOST_GAPS: Final = 0.42
+"""Of the longer side: what all the gaps of a row may take together."""
+_INNER_GAP: Final = 0.5
+"""A part of a part stands less far from its neighbour."""
+_ARROW_PT: Final = 15.0
+_LEAST_ARROW_PT: Final = 7.0
+_SEAM: Final = (3.2, 2.0)
+_OPEN: Final = (0.8, 2.4)
+_LARGEST_SCALE: Final = 40.0
+Place = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class StepScale:
+    """Points for a unit of length and the size of letters, the same for all pictures of a page of steps."""
+
+    letters_pt: float = SMALL_PT
+
+
+def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str) -> tuple[Figure, Box]:
+    """The parts apart, each moved along the seams that will join it; in the middle of the box."""
+    moves = part_moves(hand)
+    points = [
+        (to_float(x) + moves[place][0], to_float(y) + moves[place][1])
+        for place, part in enumerate(hand.ingredients)
+        for patch in part.picture
+        for x, y in patch.outline
+    ]
+    placing, filled = _fitted(points, box)
+    marks: list[Mark] = []
+    for place, part in enumerate(hand.ingredients):
+        dx, dy = (move * placing.scale for move in moves[place])
+        here = Placing(placing.scale, placing.x_pt + dx, placing.y_pt + dy)
+        rings = [here.ring(patch.outline) for patch in part.picture]
+        marks += _cloth([patch.fabric for patch in part.picture], rings, fabrics)
+        if part.fabric is not None:
+            marks += _letter(part.name, rings[0])
+    return Figure(says, tuple(marks)), filled
+
+
+def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str) -> tuple[Figure, Box]:
+    """What is made, with its new seams dashed and an arrow over each for the way it is pressed."""
+    points = [(to_float(x), to_float(y)) for patch in hand.picture for x, y in patch.outline]
+    placing, filled = _fitted(points, box)
+    rings = [placing.ring(patch.outline) for patch in hand.picture]
+    marks = _cloth([patch.fabric for patch in hand.picture], rings, fabrics)
+    seams = [seam for stage in hand.stages for seam in stage.seams]
+    for seam in seams:
+        marks += _seam(seam, placing)
+    for stage in hand.stages:
+        for start, end in stage.closes:
+            marks += _stitches(placing.ring((start, end)), _SEAM, ACCENT)
+    for seam in seams:
+        marks += _pressed(seam, placing, len(seams))
+    return Figure(says, tuple(marks)), filled
+
+
+def _fitted(points: Sequence[Place], box: Box) -> tuple[Placing, Box]:
+    left, top = min(x for x, _ in points), min(y for _, y in points)
+    width, height = max(x for x, _ in points) - left, max(y for _, y in points) - top
+    scale = min(box.width_pt / width, box.height_pt / height)
+    x = box.x_pt + (box.width_pt - width * scale) / 2
+    y = box.y_pt + (box.height_pt - height * scale) / 2
+    return Placing(scale, x - left * scale, y - top * scale), Box(x, y, width * scale, height * scale)
+
+
+# --- parts apart -----------------------------------------------------------------------------------
+
+
+def part_moves(hand: Variant) -> list[Place]:
+    """How far each part is moved, in units of length: outward along the seams, less for those deeper inside."""
+    many = len(hand.ingredients)
+    moves = [(0.0, 0.0)] * many
+    longest = max(to_float(side) for side in hand.extent)
+    inside: list[list[int]] = [[place] for place in range(many)]
+    for stage in hand.stages:
+        inside.append([place for part in stage.parts for place in inside[part]])
+    depth = _depths(hand)
+    for number, stage in enumerate(hand.stages):
+        gap = min(_GAP, _MOST_GAPS / len(stage.parts)) * longest * _INNER_GAP ** depth[number]
+        ways = [_unit(seam) for seam in stage.seams]
+        run = [(0.0, 0.0)]
+        for dx, dy in ways:
+            run.append((run[-1][0] + dx * gap, run[-1][1] + dy * gap))
+        mean = sum(x for x, _ in run) / len(run), sum(y for _, y in run) / len(run)
+        for part, (x, y) in zip(stage.parts, run, strict=True):
+            for place in inside[part]:
+                moves[place] = moves[place][0] + x - mean[0], moves[place][1] + y - mean[1]
+    return moves
+
+
+def _depths(hand: Variant) -> list[int]:
+    """How many stages each one is inside of, but never more than one: all can be told apart then."""
+    many = len(hand.ingredients)
+    found = [0] * len(hand.stages)
+    for stage in hand.stages:
+        for part in stage.parts:
+            if part >= many and len(stage.parts) < 3:
+                found[part - many] = 0
+    return found
+
+
+def _unit(seam: StepSeam) -> Place:
+    """The direction from the first part of a seam to the second."""
+    x, y = to_float(seam.arrow.x), to_float(seam.arrow.y)
+    length = hypot(x, y) or 1.0
+    sense = 1.0 if seam.toward else -1.0
+    return sense * x / length, sense * y / length
+
+
+# --- marks -----------------------------------------------------------------------------------------
+
+
+def _cloth(names: Sequence[str], rings: Sequence[Ring], fabrics: Fabrics) -> list[Mark]:
+    marks: list[Mark] = []
+    by_fabric: dict[str, list[Ring]] = {}
+    for name, ring in zip(names, rings, strict=True):
+        by_fabric.setdefault(name, []).append(ring)
+    for name, group in by_fabric.items():
+        fabric = fabrics[name]
+        marks.append(Path(tuple(group), fill=fabric.colour))
+        marks += hatch_all(group, fabric.number, fabric.colour)
+    marks.append(Path(tuple(rings), stroke=INK, stroke_width_pt=0.5))
+    return marks
+
+
+def _letter(letter: str, ring: Ring) -> tuple[Mark, ...]:
+    """A single patch's letter on a white ground, where it fits."""
+    x, y, radius = middle(ring)
+    style = Style(SMALL_PT + 0.5, "bold", INK)
+    reach = max(width_of(letter, style) / 2 + 1.4, style.capitals_pt / 2 + 1.6)
+    if radius < reach * 0.8:
+        return ()
+    ground = tuple((x + reach * dx, y + reach * dy) for dx, dy in _CIRCLE)
+    return (Path((ground,), fill=WHITE), *line_centred(letter, x, y, style))
+
+
+_CIRCLE: Final = tuple(
+    (c, s)
+    for c, s in (
+        (1.0, 0.0), (0.924, 0.383), (0.707, 0.707), (0.383, 0.924), (0.0, 1.0), (-0.383, 0.924), (-0.707, 0.707),
+        (-0.924, 0.383), (-1.0, 0.0), (-0.924, -0.383), (-0.707, -0.707), (-0.383, -0.924), (0.0, -1.0),
+        (0.383, -0.924), (0.707, -0.707), (0.924, -0.383),
+    )
+)  # fmt: skip
+
+
+def _stitches(line: Ring, dash: tuple[float, ...], colour: str = INK) -> tuple[Mark, ...]:
+    return (
+        Path((line,), closed=False, stroke=WHITE, stroke_width_pt=2.4),
+        Path((line,), closed=False, stroke=colour, stroke_width_pt=1.1, dash=dash),
+    )
+
+
+def _seam(seam: StepSeam, placing: Placing) -> list[Mark]:
+    """The seam dashed; what a partial seam leaves open dotted, with a bar where sewing stops."""
+    points = list(seam.line)
+    marks: list[Mark] = []
+    if seam.stop is not None:
+        marks += _stitches(placing.ring((seam.stop, points[-1])), _OPEN, ACCENT)
+        points[-1] = seam.stop
+    if seam.begin is not None:
+        marks += _stitches(placing.ring((points[0], seam.begin)), _OPEN, ACCENT)
+        points[0] = seam.begin
+    marks += _stitches(placing.ring(tuple(points)), _SEAM)
+    for place in (seam.stop, seam.begin):
+        if place is not None:
+            marks += _bar(placing.ring((place, seam.line[0])))
+    return marks
+
+
+def _bar(way: Ring) -> tuple[Mark, ...]:
+    (x, y), (tx, ty) = way
+    length = hypot(tx - x, ty - y) or 1.0
+    ux, uy = (tx - x) / length * 4.5, (ty - y) / length * 4.5
+    return (Path((((x - uy, y + ux), (x + uy, y - ux)),), closed=False, stroke=ACCENT, stroke_width_pt=1.8),)
+
+
+def _pressed(seam: StepSeam, placing: Placing, many: int) -> tuple[Mark, ...]:
+    """An arrow across the middle of the seam's longest stretch."""
+    if seam.toward is None:
+        return ()
+    line = placing.ring(seam.line)
+    (ax, ay), (bx, by) = max(
+        zip(line, line[1:], strict=False), key=lambda s: hypot(s[1][0] - s[0][0], s[1][1] - s[0][1])
+    )
+    first = hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) or 1.0
+    dx, dy = to_float(seam.arrow.x), to_float(seam.arrow.y)
+    if (ax, ay) != line[0]:  # the arrow of a later stretch lies on the same hand of the line
+        hand = (line[1][0] - line[0][0]) * dy - (line[1][1] - line[0][1]) * dx
+        dx, dy = (-(by - ay), bx - ax) if hand > 0 else (by - ay, -(bx - ax))
+    length = hypot(dx, dy) or 1.0
+    ux, uy = dx / length, dy / length
+    size = max(_LEAST_ARROW_PT, min(_ARROW_PT, hypot(bx - ax, by - ay) * 0.45, _ARROW_PT if many < 6 else 11.0))
+    del first
+    x, y = (ax + bx) / 2, (ay + by) / 2
+    return arrow((x - ux * size / 2, y - uy * size / 2), (x + ux * size / 2, y + uy * size / 2), size)
+
+
+def arrow(start: Place, end: Place, size: float) -> tuple[Mark, ...]:
+    """A small stout arrow on a white rim."""
+    length = hypot(end[0] - start[0], end[1] - start[1]) or 1.0
+    ux, uy = (end[0] - start[0]) / length, (end[1] - start[1]) / length
+    head, wide, thin = size * 0.5, size * 0.3, size * 0.1
+    neck = end[0] - head * ux, end[1] - head * uy
+
+    def beside(place: Place, by: float) -> Place:
+        return place[0] - uy * by, place[1] + ux * by
+
+    ring = (
+        beside(start, thin), beside(neck, thin), beside(neck, wide), end,
+        beside(neck, -wide), beside(neck, -thin), beside(start, -thin),
+    )  # fmt: skip
+    return (Path((ring,), stroke=WHITE, stroke_width_pt=1.8), Path((ring,), fill=INK))
+
+
+def centre_of(points: Sequence[Point]) -> Place:
+    """The middle of some places."""
+    return sum(to_float(p.x) for p in points) / len(points), sum(to_float(p.y) for p in points) / len(points)

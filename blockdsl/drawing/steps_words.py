@@ -1,0 +1,73 @@
+"""What the pages of steps say beside the sentences of the steps: what to take, alternative texts."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from blockdsl.drawing.words import many
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+
+_PIECES: Final = {"template": "piece"}
+TOO_MANY: Final = "This block has {count:,} patches, too many for a list of steps: sew it in rows."
+
+
+def say_take(step: StepFacts, labels: Mapping[str, str]) -> str:
+    """What one making takes: `Take 1 A (Harbour fog), 2 beams from step 3`; of a method what all of it takes."""
+    if step.lesson:
+        return f"Take {_listed([_join(join, labels, join.count) for join in step.joins])}." if step.joins else ""
+    shares = [_join(join, labels, _share(join.count, step)) for join in step.joins]
+    start = "For each take" if step.count > 1 and all(join.count % step.count == 0 for join in step.joins) else "Take"
+    return f"{start} {_listed(shares)}."
+
+
+def _share(count: int, step: StepFacts) -> int:
+    return count // step.count if count % step.count == 0 else count
+
+
+def _join(join: JoinFacts, labels: Mapping[str, str], count: int) -> str:
+    fabric = labels.get(join.fabric, join.fabric)
+    if join.piece:
+        return f"{count} {fabric} {_plural(_PIECES.get(join.piece, join.piece), count)}"
+    if join.step:
+        return f"{count} {_plural(join.name, count)} (step {join.step})"
+    return f"{count} {join.name} ({fabric})"
+
+
+def _plural(name: str, count: int) -> str:
+    """A name as many times over: units of the designer's own are left as she wrote them but for an s."""
+    if count == 1 or name.startswith(("row", "column", "unit ")):
+        return name
+    first, mirror, rest = name.partition("mirror image of ")
+    if mirror:
+        return f"mirror images of {rest}"
+    head, of, fabrics = first.partition(" of ")
+    if head.endswith(("s", "geese")):
+        return name
+    return f"{head}s{of}{fabrics}"
+
+
+def _listed(words: list[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def say_apart(step: StepFacts, labels: Mapping[str, str]) -> str:
+    """Alternative text of the parts apart."""
+    parts = [_join(join, labels, _share(join.count, step)) for join in step.joins]
+    return f"Step {step.number}, {step.makes}: the parts apart, {_listed(parts)}."
+
+
+def say_joined(step: StepFacts) -> str:
+    """Alternative text of the parts joined."""
+    seams = [seam for hand in step.hands[:1] for stage in hand.stages for seam in stage.seams]
+    hard = {"straight": "", "partial": ", one of them partial", "set-in": ", one of them set in"}[step.seam]
+    return (
+        f"Step {step.number}, {step.makes}: the parts joined with {many(len(seams), 'seam')}{hard}; "
+        "arrows show the way to press."
+    )
+
+
+def labels_of(facts: BlockFacts) -> dict[str, str]:
+    """The printed name of each fabric."""
+    return {fabric.name: fabric.label for fabric in facts.fabrics}

@@ -1,0 +1,104 @@
+"""How a block is sewn, found when it is first asked for and remembered by the block's content."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from blockdsl.diagnostics import Problems
+from blockdsl.model import BlockDesign
+from blockdsl.sewing import Making, plan_making
+from blockdsl.sewing.order import Assembly, SeamCount, Unsewable, count_seams, find_order
+from blockdsl.sewing.steps import MOST_PATCHES, build_steps
+
+if TYPE_CHECKING:
+    from blockdsl.facts.blockfacts import BlockFacts
+    from blockdsl.facts.stepfacts import StepFacts
+
+_BLOCKS_REMEMBERED = 64
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """All of a block that decides how it is sewn and what is said of it; where it was written does not."""
+
+    content: tuple[object, ...]
+    design: BlockDesign = field(compare=False)
+    making: Making = field(compare=False)
+    letters: tuple[str, ...] = field(compare=False)
+
+
+class Sewing:
+    """The order and the steps of one block. Equal blocks share them; told apart in `repr` by what facts do not hold."""
+
+    __slots__ = ("_found", "_look")
+
+    def __init__(self, design: BlockDesign, making: Making, letters: tuple[str, ...]) -> None:
+        choices = tuple((choice.what, choice.method) for choice in design.choices)
+        sizes = (design.unit, design.seam, design.measure, design.trim, design.columns, design.heights)
+        content = (design.patches, design.units, design.fabrics, choices, sizes)
+        self._look = _Look(content, design, making, letters)
+        self._found: _Found | None = None
+
+    def __repr__(self) -> str:
+        return f"Sewing({self._look.design.units}, {self._look.design.trim})"
+
+    def __reduce__(self) -> tuple[object, ...]:
+        return _again, (self._look.design, self._look.letters)
+
+    @property
+    def is_told(self) -> bool:
+        """Whether the block is small enough for its order to be looked for."""
+        return len(self._look.design.patches) <= MOST_PATCHES
+
+    @property
+    def unsewable(self) -> tuple[str, ...]:
+        """The letters of patches that no seam parts from one another; none when the block can be sewn."""
+        order = self._sought().order
+        if not isinstance(order, Unsewable):
+            return ()
+        return tuple(dict.fromkeys(self._look.letters[patch] for patch in order.patches))
+
+    @property
+    def seams(self) -> SeamCount | None:
+        """How many seams of each kind there are; None when no order is known."""
+        order = self._sought().order
+        return None if order is None or isinstance(order, Unsewable) else count_seams(order)
+
+    def steps(self, block: BlockFacts) -> tuple[StepFacts, ...]:
+        """The steps, with the facts of the same block at hand; none when no order is known."""
+        found = self._sought()
+        if found.steps is None:
+            # The steps of a method are worked out as a block of their own, by the same way that leads here.
+            from blockdsl.facts.steps import step_facts  # noqa: PLC0415
+
+            order, look = found.order, self._look
+            made = () if order is None or isinstance(order, Unsewable) else (
+                build_steps(look.design, look.making, order, look.letters)
+            )  # fmt: skip
+            found.steps = step_facts(made, block)
+        return found.steps
+
+    def _sought(self) -> _Found:
+        if self._found is None:
+            self._found = _found(self._look)
+        return self._found
+
+
+@dataclass(slots=True)
+class _Found:
+    """`steps` are None until somebody asks for them."""
+
+    order: Assembly | Unsewable | None
+    steps: tuple[StepFacts, ...] | None = None
+
+
+@lru_cache(maxsize=_BLOCKS_REMEMBERED)
+def _found(look: _Look) -> _Found:
+    return _Found(find_order(look.design) if len(look.design.patches) <= MOST_PATCHES else None)
+
+
+def _again(design: BlockDesign, letters: tuple[str, ...]) -> Sewing:
+    """As it was before it went to another process; an order found here does not go with it."""
+    return Sewing(design, plan_making(design, Problems()), letters)

@@ -1,0 +1,71 @@
+"""The steps of a block as plain data: what each takes and makes, its seams, its words, and what its picture shows.
+
+All lengths are exact and in the block's unit. Pictures are those of the sewing room, finished, in true measure.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from blockdsl.facts.blockfacts import Extent, FabricFacts
+from blockdsl.sewing.order import SeamKind
+from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant
+from blockdsl.sewing.techniques.scene import Step as LessonStep
+
+__all__ = [
+    "Ingredient",
+    "JoinFacts",
+    "LessonStep",
+    "SeamKind",
+    "Stage",
+    "StepFacts",
+    "StepSeam",
+    "Variant",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class JoinFacts:
+    """So many of one thing that a step takes: patches of one letter, what an earlier step made, or cut pieces.
+
+    `step` is the earlier step's number, or 0; `name` what it made, or the patches' letter; `fabric` is empty for what
+    a step made. `piece` says what is cut where a method takes other pieces than patches: `square`, `strip` …
+    """
+
+    name: str
+    count: int
+    step: int = 0
+    fabric: str = ""
+    piece: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class StepFacts:
+    """One numbered step. `count` is how many are made of both hands together, `spare` how many of them are left over.
+
+    `finished` and `unfinished` are None for what is no rectangle. `hands` is what is made as it lies in its first
+    place, and its mirror image when the step makes that too. `cells` are the places in the block's grid, (column,
+    row, columns, rows) from 1. Of a unit made by a method `lesson` has the method's own steps, with `fabrics` for
+    their pictures, and `hands` no parts. `title` is the name as a heading, `text` all sentences together.
+    """
+
+    number: int
+    makes: str
+    title: str
+    count: int
+    spare: int
+    method: str
+    joins: tuple[JoinFacts, ...]
+    seam: SeamKind
+    sentences: tuple[str, ...]
+    finished: Extent | None
+    unfinished: Extent | None
+    cells: tuple[tuple[int, int, int, int], ...]
+    hands: tuple[Variant, ...]
+    lesson: tuple[LessonStep, ...] = ()
+    fabrics: tuple[FabricFacts, ...] = ()
+
+    @property
+    def text(self) -> str:
+        """All sentences, and how many to make."""
+        return " ".join(self.sentences)

@@ -1,0 +1,93 @@
+"""From the sewing room's steps to facts: names as headings, counts of what is taken, the methods' own sentences."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.facts.techniques import unit_lesson
+from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.steps import MakingStep, Variant
+
+_CUT = "Cut"
+_BATCH = {"two at a time": 2, "four at a time": 4, "eight at a time": 8}
+
+
+def step_facts(steps: Sequence[MakingStep], block: BlockFacts) -> tuple[StepFacts, ...]:
+    """The steps of a block; `block` is the same block's facts, for what is cut and for the methods."""
+    return tuple(_step(step, block) for step in steps)
+
+
+def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
+    first = step.variants[0]
+    square = first.is_rectangle
+    allowance = 2 * block.seam
+    unit = block.units[step.unit] if step.unit is not None else None
+    cells = tuple(sorted((cell for variant in step.variants for cell in variant.cells), key=lambda c: (c[1], c[0])))
+    made = StepFacts(
+        number=step.number,
+        makes=step.makes,
+        title=_heading(step, len(step.variants)),
+        count=step.count,
+        spare=unit.spare if unit is not None else 0,
+        method=step.method,
+        joins=_joins(step.variants),
+        seam=step.seam,
+        sentences=(*step.sentences, *_many(step)),
+        finished=first.extent if square else None,
+        unfinished=(first.extent[0] + allowance, first.extent[1] + allowance) if square else None,
+        cells=cells,
+        hands=step.variants,
+    )
+    return made if step.method == CUT_PATCHES or unit is None else _taught(made, unit, block)
+
+
+def _heading(step: MakingStep, hands: int) -> str:
+    name = step.makes[:1].upper() + step.makes[1:]
+    if step.makes == "block":
+        return "Join the block"
+    return f"{name}, both hands" if hands > 1 else name
+
+
+def _many(step: MakingStep) -> tuple[str, ...]:
+    if len(step.variants) > 1:
+        each = [variant.count for variant in step.variants]
+        return (f"Make {each[0]} of each." if each[0] == each[1] else f"Make {each[0]} and {each[1]} mirror images.",)
+    return (f"Make {step.count}.",) if step.count > 1 else ()
+
+
+def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:
+    """What all of what the step makes takes together, patches by letter and fabric."""
+    counts: dict[tuple[str, int, str], int] = {}
+    for variant in variants:
+        for part in variant.ingredients:
+            key = part.name, part.step or 0, part.fabric or ""
+            counts[key] = counts.get(key, 0) + variant.count
+    return tuple(JoinFacts(name, count, step, fabric) for (name, step, fabric), count in counts.items())
+
+
+# --- units made by a method ------------------------------------------------------------------------
+
+
+def _taught(made: StepFacts, unit: UnitFacts, block: BlockFacts) -> StepFacts:
+    """The method's own steps but for cutting, which is done by then."""
+    lesson, fabrics = unit_lesson(unit, block)
+    names = {other.name for other in block.units if other.method == unit.method and other.title == unit.title}
+    cuts = [cut for cut in block.cutting if cut.method == unit.method and cut.unit in {unit.name, *names}]
+    joins = tuple(JoinFacts(cut.label, cut.count, 0, cut.fabric, cut.piece) for cut in cuts)
+    rest = tuple(step for step in lesson if step.title != _CUT)
+    words = tuple(f"{step.title}: {step.text}" for step in rest)
+    return replace(made, joins=joins, sentences=(*words, *_batches(made)), lesson=rest, fabrics=fabrics)
+
+
+def _batches(made: StepFacts) -> tuple[str, ...]:
+    """How often the method is followed, and what is left over."""
+    spare = f" ({made.spare} will be left over)" if made.spare else ""
+    each = _BATCH.get(made.method)
+    if each is None:
+        return (f"Make {made.count}{spare}.",) if made.count > 1 or spare else ()
+    times = -(-made.count // each)
+    often = "once" if times == 1 else "twice" if times == 2 else f"{times} times"
+    return (f"Do this {often}: you need {made.count}{spare}.",)

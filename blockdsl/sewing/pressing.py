@@ -1,0 +1,185 @@
+"""Which way each seam is pressed: so that meeting seams lie opposite ways and lock, then by what is customary.
+
+Two seams that meet from both sides in a third one lock when their allowances point opposite ways along it. Each seam
+of a unit is one yes-or-no choice, the same in every copy of the unit; each meeting ties two choices together. The ties
+are followed as far as they agree with each other; where they do not, the meeting is counted as unnested.
+Toward the darker fabric, and away from the side with more seams: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from blockdsl.geometry import Point, sign
+from blockdsl.geometry.polygon import cross, dot, step
+from blockdsl.model import BlockDesign
+from blockdsl.model.fabric import luminance
+from blockdsl.sewing.pressing_seams import SeamEnd, SeamKey, UnitSeam, UnitSeams, on_line
+from blockdsl.sewing.pressing_frames import Frames
+
+_FEWER_SEAMS = 2.0
+_OUTWARD = 5.0
+_ORDER = ("light", "medium", "dark")
+
+
+@dataclass(frozen=True, slots=True)
+class Pressing:
+    """For each seam the part that it is pressed toward (0 or 1), its meetings, and how many of those do not lock."""
+
+    toward: Mapping[SeamKey, int]
+    meetings: Mapping[SeamKey, int]
+    unnested: Mapping[SeamKey, int]
+
+
+@dataclass(frozen=True, slots=True)
+class _Meeting:
+    """Two seams that meet in a third. `opposite` says that one choice must be yes where the other is no."""
+
+    where: SeamKey
+    one: SeamKey
+    other: SeamKey
+    opposite: bool
+    locks: bool
+
+
+def plan_pressing(
+    design: BlockDesign,
+    frames: Frames,
+    wanted: Sequence[int],
+    fixed: Mapping[SeamKey, int],
+    outward: Mapping[SeamKey, int],
+) -> Pressing:
+    """Choose for all seams of the units `wanted`.
+
+    `fixed` are seams that a method presses its own way; `outward` those that the trade presses away from the middle
+    piece of their unit, unless meetings ask otherwise.
+    """
+    seams = UnitSeams(design, frames)
+    meetings: list[_Meeting] = []
+    leaning: dict[SeamKey, float] = {}
+    for number in wanted:
+        by_part = seams.ends_by_part(number)
+        for seam in seams.of(number):
+            part = seam.key[1]
+            before, after = _on(seam, by_part[part]), _on(seam, by_part[part + 1])
+            meetings += _meetings(seam, before, after)
+            leaning[seam.key] = _leaning(design, seam, len(before), len(after))
+    for key, part in outward.items():
+        leaning[key] = leaning.get(key, 0.0) + (_OUTWARD if part else -_OUTWARD)
+    return _chosen(meetings, leaning, fixed)
+
+
+def _on(seam: UnitSeam, ends: Sequence[SeamEnd]) -> list[tuple[SeamEnd, int]]:
+    found = []
+    for end in ends:
+        stretch = on_line(end.place, seam.line)
+        if stretch is not None:
+            found.append((end, stretch))
+    return found
+
+
+def _meetings(
+    seam: UnitSeam, before: Sequence[tuple[SeamEnd, int]], after: Sequence[tuple[SeamEnd, int]]
+) -> list[_Meeting]:
+    there: dict[Point, list[SeamEnd]] = {}
+    for end, _ in after:
+        there.setdefault(end.place, []).append(end)
+    found = []
+    for end, stretch in before:
+        way = step(seam.line[stretch], seam.line[stretch + 1])
+        for other in there.get(end.place, ()):
+            tied = _tied(seam.key, way, end, other)
+            if tied is not None:
+                found.append(tied)
+    return found
+
+
+def _tied(where: SeamKey, way: Point, one: SeamEnd, other: SeamEnd) -> _Meeting | None:
+    """Seams that lie on each other when the work is folded lock; those that run straight on merely lie flatter."""
+    along, back = sign(dot(one.over, way)), sign(dot(other.over, way))
+    if not along or not back:
+        return None
+    right = Point(-way.y, way.x)
+    # The mirror image in the seam: the same share along it, the opposite one across.
+    mirrored = dot(one.inward, way) * dot(other.inward, right) + dot(one.inward, right) * dot(other.inward, way) == 0
+    straight_on = not sign(cross(one.inward, other.inward))
+    if not mirrored and not straight_on:
+        return None
+    return _Meeting(where, one.key, other.key, along == back, mirrored)
+
+
+def _leaning(design: BlockDesign, seam: UnitSeam, before: int, after: int) -> float:
+    """Above zero for part 1: the side with fewer seams, then the darker fabric."""
+    fewer = _FEWER_SEAMS * ((before > after) - (before < after))
+    shine = [
+        sum(luminance(_colour(design, patch)) for patch in side) / len(side) if side else 1.0 for side in seam.beside
+    ]
+    return fewer + shine[0] - shine[1]
+
+
+def _colour(design: BlockDesign, patch: int) -> str:
+    name = design.patches[patch].fabric
+    return next(fabric.colour for fabric in design.fabrics if fabric.name == name)
+
+
+def _chosen(meetings: Sequence[_Meeting], leaning: Mapping[SeamKey, float], fixed: Mapping[SeamKey, int]) -> Pressing:
+    ties = _Ties()
+    for key, part in fixed.items():
+        ties.tie(key, None, opposite=part == 0)
+    found: dict[SeamKey, int] = {}
+    unnested: dict[SeamKey, int] = {}
+    # Those that lock come first: the others gain less by agreeing.
+    for meeting in sorted(meetings, key=lambda meeting: not meeting.locks):
+        agrees = ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
+        if meeting.locks:
+            found[meeting.where] = found.get(meeting.where, 0) + 1
+            unnested[meeting.where] = unnested.get(meeting.where, 0) + (not agrees)
+    sums: dict[SeamKey | None, float] = {}
+    for key, value in leaning.items():
+        root, flipped = ties.root(key)
+        sums[root] = sums.get(root, 0.0) + (-value if flipped else value)
+    yes, no_way = ties.root(None)
+    toward = {}
+    for key in leaning:
+        root, flipped = ties.root(key)
+        chosen = not no_way if root == yes else sums[root] >= 0
+        toward[key] = int(chosen != flipped)
+    return Pressing(toward, found, unnested)
+
+
+class _Ties:
+    """Choices tied together, each the same as its group's or the opposite. None is the choice that is always yes."""
+
+    def __init__(self) -> None:
+        self._above: dict[SeamKey | None, tuple[SeamKey | None, bool]] = {}
+
+    def root(self, key: SeamKey | None) -> tuple[SeamKey | None, bool]:
+        """The group's own choice, and whether this one is its opposite."""
+        trail = []
+        flipped = False
+        while key in self._above and self._above[key][0] != key:
+            trail.append((key, flipped))
+            key, turned = self._above[key][0], self._above[key][1]
+            flipped ^= turned
+        for passed, before in trail:
+            self._above[passed] = key, flipped ^ before
+        return key, flipped
+
+    def tie(self, one: SeamKey | None, other: SeamKey | None, *, opposite: bool) -> bool:
+        """Tie two choices; False when what is tied already says otherwise."""
+        (one_root, one_flipped), (other_root, other_flipped) = self.root(one), self.root(other)
+        if one_root == other_root:
+            return (one_flipped ^ other_flipped) == opposite
+        self._above[one_root] = other_root, one_flipped ^ other_flipped ^ opposite
+        return True
+
+
+def darker_of(values: Sequence[str], first: int, second: int) -> int:
+    """Of two patches of a unit the one that is pressed toward: the darker, the second when they are alike.
+
+    `values` are those of all the unit's fabrics: dark is what is darker than the lightest of them.
+    """
+    lightest = min(_ORDER.index(value) for value in values)
+    dark = [_ORDER.index(values[place]) > lightest for place in (first, second)]
+    return 0 if dark[0] and not dark[1] else 1

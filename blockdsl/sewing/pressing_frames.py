@@ -1,0 +1,61 @@
+"""Where each unit of the order lies inside the unit that takes it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.geometry.symmetry import IDENTITY, Symmetry
+from blockdsl.sewing.order import Assembly, Joined, SubUnit
+
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """How a unit, drawn as in its first place, is turned and moved. `width` and `height` are those before turning."""
+
+    symmetry: Symmetry
+    width: Exact
+    height: Exact
+    corner: Point
+
+    def point(self, point: Point) -> Point:
+        """Where a point of the unit's own box comes to lie."""
+        turned = self.symmetry.apply(point, self.width, self.height)
+        return Point(turned.x + self.corner.x, turned.y + self.corner.y)
+
+    def direction(self, direction: Point) -> Point:
+        """Where a direction points afterwards."""
+        return self.symmetry.apply_direction(direction)
+
+
+class Frames:
+    """Looks up units by their patches. Every unit's own frame has its box in the first place at (0, 0)."""
+
+    def __init__(self, units: Sequence[SubUnit]) -> None:
+        self.units = units
+        self._at: dict[tuple[int, ...], tuple[int, int]] = {}
+        for number, unit in enumerate(units):
+            for place, found in enumerate(unit.places):
+                self._at[found.patches] = number, place
+
+    def number_of(self, node: Assembly) -> int:
+        """The number of the unit that a joined node is."""
+        return self._at[node.patches][0]
+
+    def origin(self, number: int) -> Point:
+        """The corner of a unit's box in its first place, in the block."""
+        return self.units[number].places[0].corner
+
+    def within(self, node: Joined, parent: int) -> Placement:
+        """How a part of a unit lies in the unit's own frame."""
+        number, place = self._at[node.patches]
+        unit, found, origin = self.units[number], self.units[number].places[place], self.origin(parent)
+        symmetry = found.symmetry if place else IDENTITY
+        corner = Point(found.corner.x - origin.x, found.corner.y - origin.y)
+        return Placement(symmetry, unit.width, unit.height, corner)
+
+
+def moved(points: Sequence[Point], origin: Point) -> Polygon:
+    """Points of the block in the frame that has `origin` as its corner."""
+    return tuple(Point(point.x - origin.x, point.y - origin.y) for point in points)

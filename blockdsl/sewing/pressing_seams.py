@@ -1,0 +1,136 @@
+"""The seams of each unit as the choice of pressing needs them: which way they lead, what lies beside them, their ends.
+
+Everything is in the unit's own frame, which has the box of the unit's first place at (0, 0).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from blockdsl.geometry import Point, sign
+from blockdsl.geometry.polygon import cross, dot, edges, step
+from blockdsl.model import BlockDesign
+from blockdsl.sewing.order import Joined
+from blockdsl.sewing.pressing_frames import Frames, moved
+
+SeamKey = tuple[int, int]
+"""A seam that is pressed alike in every copy of its unit: the unit's number, and which of the unit's seams."""
+
+
+@dataclass(frozen=True, slots=True)
+class SeamEnd:
+    """A seam that ends at a place of its unit's outline. `inward` leads into the seam, `over` across it to its part 1."""
+
+    place: Point
+    inward: Point
+    over: Point
+    key: SeamKey
+
+
+@dataclass(frozen=True, slots=True)
+class UnitSeam:
+    """Seam number `key[1]` of a unit: the line through all its corners, and the patches that lie along either side.
+
+    `over` is square to its first stretch and points from part 0 (the unit's part of that number) to part 1, the next.
+    """
+
+    key: SeamKey
+    line: tuple[Point, ...]
+    over: Point
+    beside: tuple[tuple[int, ...], tuple[int, ...]]
+
+
+class UnitSeams:
+    """The seams of every unit of an order, and for each unit the seams that end at its outline."""
+
+    def __init__(self, design: BlockDesign, frames: Frames) -> None:
+        self._design = design
+        self._frames = frames
+        self._ends: dict[int, list[SeamEnd]] = {}
+        self._seams: dict[int, tuple[UnitSeam, ...]] = {}
+
+    def of(self, number: int) -> tuple[UnitSeam, ...]:
+        """The seams that join the unit's own parts."""
+        known = self._seams.get(number)
+        if known is None:
+            node, origin = self._frames.units[number].assembly, self._frames.origin(number)
+            known = self._seams[number] = tuple(
+                self._seam(node, (number, place), origin) for place in range(len(node.seams))
+            )
+        return known
+
+    def _seam(self, node: Joined, key: SeamKey, origin: Point) -> UnitSeam:
+        seam = node.seams[key[1]]
+        line = (seam.start, *seam.turns, seam.end)
+        before, after = node.parts[key[1]], node.parts[key[1] + 1]
+        here, along = self._beside(after.patches, line)
+        back, against = self._beside(before.patches, line)
+        # An outline runs clockwise: what lies along an edge lies at its right hand.
+        forward = along or (not here and not against)
+        way = step(line[0], line[1])
+        over = Point(-way.y, way.x) if forward else Point(way.y, -way.x)
+        return UnitSeam(key, moved(line, origin), over, (back, here))
+
+    def _beside(self, patches: Sequence[int], line: Sequence[Point]) -> tuple[tuple[int, ...], bool]:
+        """The patches with an edge on the line's stretches, and whether the edges of the first run the line's way."""
+        found: list[int] = []
+        forward = False
+        for patch in patches:
+            for stretch in range(len(line) - 1):
+                a, b = line[stretch], line[stretch + 1]
+                way = step(a, b)
+                for start, end in edges(self._design.patches[patch].outline):
+                    side = step(start, end)
+                    if sign(cross(way, side)) or sign(cross(way, step(a, start))):
+                        continue
+                    low, high = sorted((dot(way, step(a, start)), dot(way, step(a, end))))
+                    if sign(high) > 0 and sign(low - dot(way, way)) < 0:
+                        found.append(patch)
+                        forward = forward or (stretch == 0 and sign(dot(way, side)) > 0)
+        return tuple(dict.fromkeys(found)), forward
+
+    def ends(self, number: int) -> list[SeamEnd]:
+        """The seams inside a unit that end at its outline, its own and those of its parts."""
+        known = self._ends.get(number)
+        if known is None:
+            known = self._ends[number] = [end for part in self.ends_by_part(number) for end in part]
+            for seam in self.of(number):
+                known.append(SeamEnd(seam.line[0], step(seam.line[0], seam.line[1]), seam.over, seam.key))
+                back = step(seam.line[-1], seam.line[-2])
+                last = seam.over if len(seam.line) == 2 else _turned_like(seam)
+                known.append(SeamEnd(seam.line[-1], back, last, seam.key))
+        return known
+
+    def ends_by_part(self, number: int) -> list[list[SeamEnd]]:
+        """For each part of the unit the seams inside it that end at the part's outline, in the unit's frame."""
+        found = []
+        for part in self._frames.units[number].assembly.parts:
+            if not isinstance(part, Joined):
+                found.append([])
+                continue
+            placed = self._frames.within(part, number)
+            found.append(
+                [
+                    SeamEnd(placed.point(end.place), placed.direction(end.inward), placed.direction(end.over), end.key)
+                    for end in self.ends(self._frames.number_of(part))
+                ]
+            )
+        return found
+
+
+def _turned_like(seam: UnitSeam) -> Point:
+    """`over` for the last stretch of a seam that turns: on the same hand as for the first."""
+    first, last = step(seam.line[0], seam.line[1]), step(seam.line[-2], seam.line[-1])
+    right_hand = sign(dot(Point(-first.y, first.x), seam.over)) > 0
+    return Point(-last.y, last.x) if right_hand else Point(last.y, -last.x)
+
+
+def on_line(place: Point, line: Sequence[Point]) -> int | None:
+    """On which stretch of the line the place lies, ends included; None beside it."""
+    for stretch in range(len(line) - 1):
+        a, b = line[stretch], line[stretch + 1]
+        way, to = step(a, b), step(a, place)
+        if not sign(cross(way, to)) and sign(dot(way, to)) >= 0 and sign(dot(way, step(place, b))) >= 0:
+            return stretch
+    return None

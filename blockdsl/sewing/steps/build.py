@@ -1,0 +1,196 @@
+"""From the order, the making and the pressing to numbered steps."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TypeGuard
+
+from blockdsl.geometry import Point
+from blockdsl.geometry.polygon import translate
+from blockdsl.model import BlockDesign, Patch
+from blockdsl.sewing.making import Making
+from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.order import Assembly, Joined, Piece, subunits
+from blockdsl.sewing.pressing import Pressing, plan_pressing
+from blockdsl.sewing.pressing_frames import Frames, moved
+from blockdsl.sewing.pressing_seams import UnitSeams
+from blockdsl.sewing.steps.customs import customs
+from blockdsl.sewing.steps.names import cells_of, name_things
+from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
+from blockdsl.sewing.steps.tree import Key, Thing, Things
+from blockdsl.sewing.steps.words import Speech, sentences_of
+
+MOST_PATCHES = 4000
+"""Blocks of more patches get no steps: nobody sews them from a list, and it would take long to find."""
+
+
+def build_steps(design: BlockDesign, making: Making, order: Assembly, letters: Sequence[str]) -> tuple[MakingStep, ...]:
+    """The steps of a block in the order of making; none for a block of one patch.
+
+    Shape:  what is alike up to a turn is one step; mirror images are one step of two variants. `letters` are those of
+            the block's patches, in their order.
+    """
+    if isinstance(order, Piece):
+        return ()
+    frames = Frames(subunits(order, design))
+    things = Things(design, making, order, frames)
+    return _Builder(design, making, things, letters).steps()
+
+
+@dataclass(frozen=True, slots=True)
+class _Pair:
+    """A thing and, when there is one, its mirror image."""
+
+    first: Thing
+    second: Thing | None
+
+
+class _Builder:
+    def __init__(self, design: BlockDesign, making: Making, things: Things, letters: Sequence[str]) -> None:
+        self._design = design
+        self._making = making
+        self._things = things
+        self._letters = letters
+        self._frames = things.frames
+        self._seams = UnitSeams(design, things.frames)
+        wanted = [thing.key[0] for thing in things.all.values() if not thing.by_method]
+        fixed, outward = customs(design, making, things)
+        self._pressing: Pressing = plan_pressing(design, things.frames, wanted, fixed, outward)
+        self._pairs = self._paired()
+        self._number = {
+            thing.key: place
+            for place, pair in enumerate(self._pairs, start=1)
+            for thing in (pair.first, pair.second)
+            if thing is not None
+        }
+        self._names = self._named()
+
+    def _paired(self) -> list[_Pair]:
+        """Things in order, each mirror image with its partner, at the later place of the two."""
+        waiting: dict[Key, Thing] = {}
+        order = self._things.steps()
+        by_unit = {thing.key: thing for thing in order}
+        partner: dict[Key, Key] = {}
+        for thing in order:
+            mirror = self._frames.units[thing.key[0]].mirror_of
+            if mirror is None:
+                continue
+            other = next((key for key in by_unit if key[0] == mirror and (key[1] < 0) == (thing.key[1] < 0)), None)
+            if other is not None and other not in partner.values() and self._alike_in_kind(by_unit[other], thing):
+                partner[thing.key] = other
+                waiting[other] = by_unit[other]
+        return [
+            _Pair(by_unit[partner[thing.key]], thing) if thing.key in partner else _Pair(thing, None)
+            for thing in order
+            if thing.key not in waiting
+        ]
+
+    def _alike_in_kind(self, one: Thing, other: Thing) -> bool:
+        return len(self._stages_in(one)) == len(self._stages_in(other))
+
+    def _goes_in(self, part: Assembly, node: Joined) -> TypeGuard[Joined]:
+        return self._things.is_on_the_way(part, node)
+
+    def _stages_in(self, thing: Thing) -> list[Joined]:
+        if thing.by_method:
+            return []
+        found, waiting = [], [thing.node]
+        while waiting:
+            node = waiting.pop()
+            found.append(node)
+            waiting += [part for part in node.parts if self._goes_in(part, node)]
+        return found
+
+    def _named(self) -> dict[Key, str]:
+        hidden = {pair.second.key for pair in self._pairs if pair.second is not None}
+        names = name_things(self._design, self._making, self._things, hidden)
+        for pair in self._pairs:
+            if pair.second is not None:
+                names[pair.second.key] = f"mirror image of {names[pair.first.key]}"
+        return names
+
+    def steps(self) -> tuple[MakingStep, ...]:
+        """All of them."""
+        return tuple(self._step(number, pair) for number, pair in enumerate(self._pairs, start=1))
+
+    def _step(self, number: int, pair: _Pair) -> MakingStep:
+        thing, name = pair.first, self._names[pair.first.key]
+        hands = [each for each in (pair.first, pair.second) if each is not None]
+        variants = tuple(self._variant(each) for each in hands)
+        if thing.by_method:
+            method = self._making.units[thing.key[1]].method
+            return MakingStep(number, name, method, thing.key[1], variants)
+        labels = {fabric.name: fabric.label for fabric in self._design.fabrics}
+        speech = Speech(self._design.unit, self._design.seam, labels)
+        is_block = thing.key == self._things.root
+        words = sentences_of(variants[0], name, speech, len(hands), is_block=is_block)
+        return MakingStep(number, name, CUT_PATCHES, thing.title, variants, words)
+
+    def _variant(self, thing: Thing) -> Variant:
+        unit = self._frames.units[thing.key[0]]
+        ingredients: list[Ingredient] = []
+        stages: list[Stage] = []
+        node = unit.assembly
+        if not thing.by_method:
+            count = self._count_ingredients(node)
+            self._sew(node, thing, ingredients, stages, count)
+        return Variant(
+            count=thing.count,
+            extent=(unit.width, unit.height),
+            outline=unit.outline,
+            picture=unit.picture,
+            patches=unit.places[0].patches,
+            ingredients=tuple(ingredients),
+            stages=tuple(stages),
+            cells=cells_of(self._design, thing),
+        )
+
+    def _count_ingredients(self, node: Joined) -> int:
+        return sum(self._count_ingredients(part) if self._goes_in(part, node) else 1 for part in node.parts)
+
+    def _sew(self, node: Joined, thing: Thing, ingredients: list[Ingredient], stages: list[Stage], many: int) -> int:
+        """Stages for a node and what is sewn on the way; the number of what comes out."""
+        origin = self._frames.origin(thing.key[0])
+        parts = []
+        for part in node.parts:
+            if self._goes_in(part, node):
+                parts.append(self._sew(part, thing, ingredients, stages, many))
+            else:
+                parts.append(len(ingredients))
+                ingredients.append(self._ingredient(part, origin))
+        number = self._frames.number_of(node)
+        seams = tuple(self._seam(node, number, place, parts, origin) for place in range(len(node.seams)))
+        closes = tuple((moved([a], origin)[0], moved([b], origin)[0]) for a, b in node.closes)
+        stages.append(Stage(tuple(parts), seams, closes))
+        return many + len(stages) - 1
+
+    def _seam(self, node: Joined, number: int, place: int, parts: Sequence[int], origin: Point) -> StepSeam:
+        seam = node.seams[place]
+        key = (number, place)
+        toward = self._pressing.toward.get(key, 1)
+        over = self._seams.of(number)[place].over
+        return StepSeam(
+            line=moved((seam.start, *seam.turns, seam.end), origin),
+            kind=seam.kind,
+            stop=None if seam.stop is None else moved([seam.stop], origin)[0],
+            begin=None if seam.begin is None else moved([seam.begin], origin)[0],
+            parts=(parts[place], parts[place + 1]),
+            toward=toward,
+            arrow=over if toward else Point(-over.x, -over.y),
+            meetings=self._pressing.meetings.get(key, 0),
+            unnested=self._pressing.unnested.get(key, 0),
+        )
+
+    def _ingredient(self, part: Assembly, origin: Point) -> Ingredient:
+        patches = part.patches
+        picture = tuple(
+            Patch(patch.fabric, translate(patch.outline, -origin.x, -origin.y))
+            for patch in (self._design.patches[number] for number in patches)
+        )
+        outline = None if part.outline is None else moved(part.outline, origin)
+        if isinstance(part, Piece):
+            fabric = self._design.patches[part.patch].fabric
+            return Ingredient(self._letters[part.patch], None, fabric, patches, picture, outline)
+        key = self._things.key_of(part)
+        return Ingredient(self._names[key], self._number[key], None, patches, picture, outline)

@@ -1,0 +1,67 @@
+"""Seams whose pressing is settled: by the method that sews them, or by the custom of the trade for their shape."""
+
+from __future__ import annotations
+
+from blockdsl.model import BlockDesign
+from blockdsl.sewing.making import Making
+from blockdsl.sewing.order import Joined, Piece
+from blockdsl.sewing.pressing import darker_of
+from blockdsl.sewing.pressing_seams import SeamKey
+from blockdsl.sewing.steps.tree import Thing, Things
+
+MIDDLES = {"geese": 1, "diamond": 2, "snowball": 0}
+"""For the shapes whose outer patches are pressed outward the patch in the middle, in the order of drawing."""
+
+
+def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[SeamKey, int], dict[SeamKey, int]]:
+    """(fixed, outward): for each seam the part, 0 or 1, that it is pressed toward."""
+    fixed: dict[SeamKey, int] = {}
+    outward: dict[SeamKey, int] = {}
+    for thing in things.all.values():
+        if thing.title is None:
+            continue
+        filling = making.units[thing.title].group.filling
+        if filling is None:
+            continue
+        where = fixed if thing.by_method else outward
+        base = 0 if thing.by_method and making.units[thing.title].method == "stitch and flip" else None
+        middle = MIDDLES.get(filling.shape, base)
+        if middle is not None:
+            _outward(things, thing, thing.node.patches[middle], where)
+        elif thing.by_method:
+            _darker(design, things, thing, fixed)
+    return fixed, outward
+
+
+def _outward(things: Things, thing: Thing, middle: int, where: dict[SeamKey, int]) -> None:
+    for node in _inside(things, thing):
+        for place in range(len(node.seams)):
+            before, after = node.parts[place], node.parts[place + 1]
+            if (middle in before.patches) != (middle in after.patches):
+                where[things.frames.number_of(node), place] = 1 if middle in before.patches else 0
+
+
+def _darker(design: BlockDesign, things: Things, thing: Thing, where: dict[SeamKey, int]) -> None:
+    """Two patches joined by a method go toward the darker of them; how longer seams lie is left to their meetings."""
+    value = {fabric.name: fabric.value for fabric in design.fabrics}
+    values = [value[design.patches[patch].fabric] for patch in thing.node.patches]
+    first = thing.node.patches[0]
+    for node in _inside(things, thing):
+        for place in range(len(node.seams)):
+            before, after = node.parts[place], node.parts[place + 1]
+            if isinstance(before, Piece) and isinstance(after, Piece):
+                low, high = sorted((before.patch, after.patch))
+                darker = (low, high)[darker_of(values, low - first, high - first)]
+                where[things.frames.number_of(node), place] = int(darker == after.patch)
+
+
+def _inside(things: Things, thing: Thing) -> list[Joined]:
+    """The thing and all that is joined inside it, as in its unit's first place."""
+    found, waiting = [], [thing.node]
+    while waiting:
+        node = waiting.pop()
+        # Only first places are known by their parts; a copy's seams are those of its first place.
+        if node is things.frames.units[things.frames.number_of(node)].assembly:
+            found.append(node)
+        waiting += [part for part in node.parts if isinstance(part, Joined)]
+    return found

@@ -1,0 +1,98 @@
+"""What each thing to make is called: the designer's name, the trade's, or its place."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+
+from blockdsl.geometry import sign
+from blockdsl.model import BlockDesign
+from blockdsl.sewing.making import Making, UnitClass
+from blockdsl.sewing.steps.tree import Key, Thing, Things
+from blockdsl.units import SHAPES
+
+
+def name_things(design: BlockDesign, making: Making, things: Things, mirrored: Collection[Key]) -> dict[Key, str]:
+    """A name for everything that has a step of its own but the `mirrored`; no two are called alike."""
+    rows, word = things.rows(), _way_of(things)
+    names: dict[Key, str] = {}
+    nameless = 0
+    for thing in things.steps():
+        if thing.key in mirrored:
+            continue
+        if thing.key == things.root:
+            names[thing.key] = "block"
+        elif thing.title is not None:
+            names[thing.key] = _titled(making.units[thing.title])
+        elif thing.key in rows and word:
+            names[thing.key] = _numbered(word, [place + 1 for place in rows[thing.key]])
+        else:
+            nameless += 1
+            names[thing.key] = f"unit {nameless}"
+    return _told_apart(design, things, names)
+
+
+def _titled(unit: UnitClass) -> str:
+    group = unit.group
+    return group.name or (SHAPES[group.filling.shape].title if group.filling else "unit")
+
+
+def _way_of(things: Things) -> str:
+    """What the parts of the block are: rows, columns, or nothing plain."""
+    root = things.all[things.root].node
+    if len(root.seams) != len(root.parts) - 1 or any(seam.kind != "straight" for seam in root.seams):
+        return ""
+    if all(seam.start.y == seam.end.y for seam in root.seams):
+        return "row"
+    return "column" if all(seam.start.x == seam.end.x for seam in root.seams) else ""
+
+
+def _numbered(word: str, places: Sequence[int]) -> str:
+    if len(places) == 1:
+        return f"{word} {places[0]}"
+    return f"{word}s {', '.join(map(str, places[:-1]))} and {places[-1]}"
+
+
+def _told_apart(design: BlockDesign, things: Things, names: dict[Key, str]) -> dict[Key, str]:
+    """Units of one name get their fabrics too, then a number."""
+    labels = {fabric.name: fabric.label for fabric in design.fabrics}
+
+    def fabrics(thing: Thing) -> str:
+        found = dict.fromkeys(labels[design.patches[patch].fabric] for patch in thing.node.patches)
+        return " and ".join(found) if len(found) < 3 else ", ".join(found)
+
+    alike = {name for name in names.values() if sum(other == name for other in names.values()) > 1}
+    told = {key: f"{name} of {fabrics(things.all[key])}" if name in alike else name for key, name in names.items()}
+    seen: dict[str, int] = {}
+    for key, name in told.items():
+        seen[name] = seen.get(name, 0) + 1
+        if seen[name] > 1:
+            told[key] = f"{name}, {'second' if seen[name] == 2 else f'number {seen[name]}'}"
+    return told
+
+
+def cells_of(design: BlockDesign, thing: Thing) -> tuple[tuple[int, int, int, int], ...]:
+    """The cells of the block's grid that it fills at each place: (column, row, columns, rows), from 1."""
+    across, down = _lines(design.columns), _lines(design.heights)
+    found = []
+    for place in thing.places:
+        outlines = [design.patches[patch].outline for patch in place]
+        corners = [corner for outline in outlines for corner in outline]
+        left, right = min(corner.x for corner in corners), max(corner.x for corner in corners)
+        top, bottom = min(corner.y for corner in corners), max(corner.y for corner in corners)
+        if all(x in across for x in (left, right)) and all(y in down for y in (top, bottom)):
+            column, row = across.index(left), down.index(top)
+            found.append((column + 1, row + 1, across.index(right) - column, down.index(bottom) - row))
+    return tuple(sorted(found, key=lambda cell: (cell[1], cell[0])))
+
+
+def _lines(sizes: Sequence[object]) -> list[object]:
+    places: list[object] = [0]
+    for size in sizes:
+        places.append(places[-1] + size)  # type: ignore[operator]  # lengths add
+    return places
+
+
+def reads_level(thing: Thing) -> bool:
+    """Whether its own seams stand upright, so that its parts lie from left to right."""
+    first = thing.node.seams[0]
+    return sign(first.start.x - first.end.x) == 0

@@ -1,0 +1,112 @@
+"""What a step says: what it takes, how that lies in what it makes, which seams are sewn and pressed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.model import Patch
+from blockdsl.sewing.order import SeamKind
+
+
+@dataclass(frozen=True, slots=True)
+class Ingredient:
+    """One part that a step takes, where it lies in what the step makes.
+
+    `step` is the number of the step that made it, or None for a single patch; `name` what it is called (a patch by
+    its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself.
+    `patches` are numbers of the block's patches and `picture` the same patches, moved.
+    """
+
+    name: str
+    step: int | None
+    fabric: str | None
+    patches: tuple[int, ...]
+    picture: tuple[Patch, ...]
+    outline: Polygon | None
+
+
+@dataclass(frozen=True, slots=True)
+class StepSeam:
+    """One seam: its `line` from where sewing starts, through the corners at which the work is turned, to its end.
+
+    A partial seam is sewn from `begin` (else the start of the line) to `stop`. `parts` are the two things joined, as
+    numbers of the step's stages count them; `toward` is 0 or 1, the one that the allowances are pressed to, or None
+    when the seam is pressed open; `arrow` is the direction of pressing (of no particular length). `meetings` is how
+    many seams of the two sides meet in this one, and `unnested` how many of them lie the same way.
+    """
+
+    line: tuple[Point, ...]
+    kind: SeamKind
+    stop: Point | None
+    begin: Point | None
+    parts: tuple[int, int]
+    toward: int | None
+    arrow: Point
+    meetings: int
+    unnested: int
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """Parts joined one after the other by parallel seams.
+
+    A part below the number of ingredients is that ingredient; one beyond is an earlier stage, counted on from there.
+    `closes` are stretches of partial seams, from where sewing stopped to the end, that are sewn afterwards.
+    """
+
+    parts: tuple[int, ...]
+    seams: tuple[StepSeam, ...]
+    closes: tuple[tuple[Point, Point], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Variant:
+    """What a step makes, as it lies in its first place; the second variant of a step is the first one's mirror image.
+
+    `cells` are the places that it fills in the block's grid: (column, row, columns, rows), from 1; none when it fills
+    no whole cells. `outline` is None where it meets itself.
+    """
+
+    count: int
+    extent: tuple[Exact, Exact]
+    outline: Polygon | None
+    picture: tuple[Patch, ...]
+    patches: tuple[int, ...]
+    ingredients: tuple[Ingredient, ...]
+    stages: tuple[Stage, ...]
+    cells: tuple[tuple[int, int, int, int], ...]
+
+    @property
+    def is_rectangle(self) -> bool:
+        """Whether it fills its box, so that its sides can be measured."""
+        return self.outline is not None and len(self.outline) == 4 and all(
+            corner.x in (0, self.extent[0]) and corner.y in (0, self.extent[1]) for corner in self.outline
+        )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class MakingStep:
+    """One step: `count` of one thing, mirror images together. `unit` is the number of its unit in the making, if any.
+
+    `method` is `cut patches` for what is sewn seam by seam; else the unit comes out of the method as a whole, and
+    there are no ingredients and no stages. `sentences` say in words what to do; none for other methods.
+    """
+
+    number: int
+    makes: str
+    method: str
+    unit: int | None
+    variants: tuple[Variant, ...]
+    sentences: tuple[str, ...] = ()
+
+    @property
+    def count(self) -> int:
+        """How many are made, of both hands together."""
+        return sum(variant.count for variant in self.variants)
+
+    @property
+    def seam(self) -> SeamKind:
+        """The hardest seam in it."""
+        kinds = {seam.kind for variant in self.variants for stage in variant.stages for seam in stage.seams}
+        return "set-in" if "set-in" in kinds else "partial" if "partial" in kinds else "straight"

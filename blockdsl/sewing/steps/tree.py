@@ -1,0 +1,158 @@
+"""Which parts of the order are a step of their own, and which are sewn on the way in the step that takes them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from blockdsl.model import BlockDesign
+from blockdsl.sewing.making import Making
+from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.order import Assembly, Joined, Piece
+from blockdsl.sewing.pressing_frames import Frames
+
+MOST_PARTS = 9
+MOST_AROUND = 5
+MOST_STAGES = 5
+Key = tuple[int, int]
+"""One thing to make: the unit of the order, and the unit of the making whose method gives it, or -1."""
+
+
+@dataclass(slots=True)
+class Thing:
+    """One thing to make. `node` is its first place in the tree, `count` how often it is made.
+
+    `title` is the number of the making's unit that it is, also when it is sewn seam by seam, or None. `takers` are
+    the things that it is a part of. `into` is the thing in whose step it is sewn on the way.
+    """
+
+    key: Key
+    node: Joined
+    title: int | None
+    count: int = 0
+    takers: set[Key] = field(default_factory=set)
+    places: list[tuple[int, ...]] = field(default_factory=list)
+    into: Key | None = None
+
+    @property
+    def by_method(self) -> bool:
+        """Whether it comes out of a method as a whole."""
+        return self.key[1] >= 0
+
+
+class Things:
+    """Everything that is made, each after its parts, the block last."""
+
+    def __init__(self, design: BlockDesign, making: Making, whole: Joined, frames: Frames) -> None:
+        self.frames = frames
+        self._title: dict[tuple[int, ...], int] = {}
+        for number, unit in enumerate(making.units):
+            for place in unit.group.places:
+                self._title[tuple(range(place.first, place.stop))] = number
+        self._method = [unit.method != CUT_PATCHES for unit in making.units]
+        self._found: dict[Key, Thing] = {}
+        self.root = self.key_of(whole)
+        self._look(whole)
+        self.all: Mapping[Key, Thing] = dict(sorted(self._found.items()))
+        if len(design.patches) > 1:
+            self._absorb()
+
+    def key_of(self, node: Assembly) -> Key:
+        """Which thing a joined node is."""
+        title = self._title.get(node.patches)
+        return self.frames.number_of(node), title if title is not None and self._method[title] else -1
+
+    def _look(self, whole: Joined) -> None:
+        waiting: list[tuple[Joined, Key | None]] = [(whole, None)]
+        while waiting:
+            node, taker = waiting.pop()
+            key = self.key_of(node)
+            thing = self._found.setdefault(key, Thing(key, node, self._title.get(node.patches)))
+            if thing.title is None:
+                thing.title = self._title.get(node.patches)
+            thing.count += 1
+            thing.places.append(node.patches)
+            if taker is not None:
+                thing.takers.add(taker)
+            if not thing.by_method:
+                waiting.extend((part, key) for part in reversed(node.parts) if isinstance(part, Joined))
+
+    # --- what is sewn on the way -------------------------------------------------------------------
+
+    def _absorb(self) -> None:
+        for key, thing in self.all.items():
+            if thing.by_method:
+                continue
+            inner = [(self.all[self.key_of(part)]) for part in thing.node.parts if isinstance(part, Joined)]
+            lone = [child for child in inner if self._may_go_into(child, thing)]
+            if key == self.root and not (len(inner) == 1 and lone and not self._is_row(inner[0])):
+                continue
+            for child in sorted(lone, key=lambda child: self._parts(child)):
+                others = len(thing.node.parts) - 1 + sum(self._parts(other) - 1 for other in inner if other.into == key)
+                around = len(inner) == 1
+                most = MOST_AROUND if around else MOST_PARTS
+                stages = 1 + sum(
+                    self._stages(other) for other in (*inner, child) if other.into == key or other is child
+                )
+                if others + self._parts(child) <= most and stages <= MOST_STAGES:
+                    child.into = key
+
+    def _may_go_into(self, child: Thing, taker: Thing) -> bool:
+        return (
+            not child.by_method and child.title is None and child.takers == {taker.key} and child.count == taker.count
+        )
+
+    def _is_row(self, thing: Thing) -> bool:
+        """Whether it reaches across the whole block with more than a patch's breadth beside it."""
+        return len(thing.node.parts) > 3
+
+    def _parts(self, thing: Thing) -> int:
+        """How many things lie on the table for it."""
+        return sum(self._parts(inner) if inner is not None else 1 for inner in self._sewn_in(thing))
+
+    def _stages(self, thing: Thing) -> int:
+        return 1 + sum(self._stages(inner) for inner in self._sewn_in(thing) if inner is not None)
+
+    def _sewn_in(self, thing: Thing) -> list[Thing | None]:
+        """For each part the thing that is sewn on the way, or None."""
+        found: list[Thing | None] = []
+        for part in thing.node.parts:
+            inner = self.all[self.key_of(part)] if isinstance(part, Joined) else None
+            found.append(inner if inner is not None and inner.into == thing.key else None)
+        return found
+
+    # --- what the steps are made of ----------------------------------------------------------------
+
+    def is_on_the_way(self, part: Assembly, taker: Joined) -> bool:
+        """Whether this part is sewn within the step that makes what takes it."""
+        if isinstance(part, Piece):
+            return False
+        into = self.all[self.key_of(part)].into
+        return into is not None and into == self.key_of(taker)
+
+    def steps(self) -> list[Thing]:
+        """The things with a step of their own, in the order of making: units by size, rows, the block."""
+        own = [thing for thing in self.all.values() if thing.into is None and thing.key != self.root]
+        rows = self.rows()
+        first = [thing for thing in own if thing.key not in rows]
+        last = sorted((thing for thing in own if thing.key in rows), key=lambda thing: rows[thing.key][0])
+        return [*first, *last, self.all[self.root]]
+
+    def rows(self) -> dict[Key, list[int]]:
+        """The unnamed parts of the block that nothing else takes, with their places among its parts, from 0."""
+        found: dict[Key, list[int]] = {}
+        root = self.all[self.root]
+        if root.by_method:
+            return found
+        for place, part in enumerate(root.node.parts):
+            if isinstance(part, Piece):
+                continue
+            thing = self.all[self.key_of(part)]
+            if thing.title is None and thing.takers == {self.root} and thing.into is None:
+                found.setdefault(thing.key, []).append(place)
+        return found
+
+
+def patches_of(things: Sequence[Thing]) -> set[int]:
+    """All patches of some things, wherever they lie."""
+    return {patch for thing in things for place in thing.places for patch in place}
