@@ -23,7 +23,8 @@ def build(folder: Path, command: str, demo: Path, umask: int = 0o022, **environm
         check=False,
     )
     assert ended.returncode == 0, ended.stderr.decode()
-    return {path.name: path.read_bytes() for path in (folder / "out").iterdir()}
+    out = folder / "out"
+    return {str(path.relative_to(out)): path.read_bytes() for path in out.rglob("*") if path.is_file()}
 
 
 @pytest.fixture
@@ -53,7 +54,7 @@ def test_folder_home_language_time_zone_and_terminal_leave_every_byte_as_it_is(
         COLUMNS="20",
     )
 
-    assert {".pdf", ".svg", ".md", ".csv", ".d"} == {Path(name).suffix for name in one}
+    assert {".pdf", ".svg", ".md", ".csv", ".d", ".html", ".css", ".woff2"} == {Path(name).suffix for name in one}
     assert sorted(one) == sorted(other)
     assert [name for name in one if one[name] != other[name]] == []
 
