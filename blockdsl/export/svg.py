@@ -11,6 +11,7 @@ from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
 from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text, Weight
+from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 
@@ -18,8 +19,11 @@ _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
 
 
-def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
+def write_svg(page: Page, *, title: str, description: str = "", place_letters: bool = False) -> bytes:
     """The page as UTF-8 SVG, the same bytes each time.
+
+    With `place_letters` every letter has its place, for renderers that know no kerning. Browsers do not need it, and
+    the words are then harder to change in a drawing program.
 
     Units:  the viewBox is in points, width and height are the same lengths in inches, so that 72 is one inch on paper.
             Numbers are rounded to 0.01 pt.
@@ -42,7 +46,7 @@ def write_svg(page: Page, *, title: str, description: str = "") -> bytes:
             )
         )
     for mark in _seen(page.marks):
-        drawing.add(_element(mark))
+        drawing.add(_element(mark, place_letters=place_letters))
     tree = drawing.get_xml()
     for unused in ("xmlns:ev", "xmlns:xlink"):  # svgwrite always names them; we have neither events nor links
         tree.attrib.pop(unused, None)
@@ -66,17 +70,17 @@ def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure]:
                 yield mark
 
 
-def _element(mark: Path | Text | Figure) -> BaseElement:
+def _element(mark: Path | Text | Figure, *, place_letters: bool = False) -> BaseElement:
     match mark:
         case Path():
             return _path(mark)
         case Text():
-            return _text(mark)
+            return _text(mark, place_letters=place_letters)
         case Figure():
             group = Group(debug=False, role="img")
             group.set_desc(mark.alternative)
             for inner in _seen(mark.marks):
-                group.add(_element(inner))
+                group.add(_element(inner, place_letters=place_letters))
             return group
 
 
@@ -103,10 +107,10 @@ def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> str:
     return f"M{points}{'Z' if closed else ''}" if points else ""
 
 
-def _text(text: Text) -> BaseElement:
+def _text(text: Text, *, place_letters: bool) -> BaseElement:
     element = TextElement(text.text, debug=False)
     x, y = number(text.x_pt), number(text.y_pt)
-    element["x"], element["y"] = x, y
+    element["x"], element["y"] = _places(text) if place_letters else x, y
     element["font-family"] = FAMILY
     element["font-size"] = number(text.size_pt)
     if text.weight != "regular":
@@ -115,6 +119,19 @@ def _text(text: Text) -> BaseElement:
     if text.turn_degrees:
         element["transform"] = f"rotate({number(text.turn_degrees)} {x} {y})"
     return element
+
+
+def _places(text: Text) -> str:
+    """Where each letter of the text stands; those that are drawn as one stand together."""
+    scale = text.size_pt / UNITS_PER_EM
+    places: list[float] = []
+    for run in shape(text.text, text.weight):
+        starts = {glyph.cluster: glyph.x for glyph in reversed(run.glyphs)}
+        x = 0
+        for cluster in range(len(run.text)):
+            x = starts.get(cluster, x)
+            places.append(text.x_pt + x * scale)
+    return " ".join(map(number, places))
 
 
 def number(value: float) -> str:

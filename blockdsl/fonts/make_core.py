@@ -30,7 +30,7 @@ def core_subset(weight: FontWeight, more: Sequence[str] = ()) -> bytes:
     `more` are OpenType features to keep beside FEATURES.
     """
     font = TTFont(BytesIO(font_bytes(weight)), recalcTimestamp=False)
-    _set_fraction_figures(font)
+    set_fraction_figures(font)
     options = Options()
     options.layout_features = [*FEATURES, *more]
     options.layout_scripts = ["latn", "DFLT"]
@@ -47,7 +47,7 @@ def core_subset(weight: FontWeight, more: Sequence[str] = ()) -> bytes:
     return written.getvalue()
 
 
-def _set_fraction_figures(font: TTFont) -> None:
+def set_fraction_figures(font: TTFont) -> None:
     """Let superscript and subscript figures be the font's figures for fractions, as typesetting does."""
     figures = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
     for table in font["cmap"].tables:
