@@ -73,6 +73,7 @@ def _assemble(
         colourings=(),
         palette=tuple(names.fabrics.values()),
         notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),
+        cutters=tuple(names.cutters.values()),
     )
 
 

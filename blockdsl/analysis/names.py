@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from blockdsl.analysis.cutters import read_cutter
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.diagnostics import Problems, Source, Span, nearest_word
 from blockdsl.model import Fabric, RulerUnit, value_of
+from blockdsl.model.cutter import Cutter
 from blockdsl.syntax import ast
 from blockdsl.syntax.parse import parse
 
@@ -25,9 +27,11 @@ class Names:
     fabrics: dict[str, Fabric] = field(default_factory=dict)
     units: dict[str, ast.UnitDeclaration] = field(default_factory=dict)
     blocks: dict[str, ast.BlockDeclaration] = field(default_factory=dict)
+    cutters: dict[str, Cutter] = field(default_factory=dict)
     declared: dict[str, Named] = field(default_factory=dict)
     incomplete: bool = False
     """Some declaration could not be read: an unknown name may be in it and is not reported."""
+    cutter_labels: dict[str, Span] = field(default_factory=dict)
     damaged: set[str] = field(default_factory=set)
     """Names whose declarations could not be read."""
 
@@ -67,6 +71,8 @@ def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, ch
                 names.incomplete = True
             case ast.Damaged(name=str(name)):
                 names.damaged.add(name)
+            case ast.CutterDeclaration():
+                _declare_cutter(declaration, problems, names, file)
             case ast.BlockDeclaration():
                 _declare_block(declaration, problems, names, own, file)
             case ast.FabricDeclaration() | ast.UnitDeclaration():
@@ -158,6 +164,21 @@ def _width(declaration: ast.FabricDeclaration, problems: Problems) -> tuple[Frac
         problems.report("length-not-positive", said.span, what="width of a fabric")
         return None
     return (said.value, "in") if said.unit == "in" else (said.value / (10 if said.unit == "mm" else 1), "cm")
+
+
+def _declare_cutter(declaration: ast.CutterDeclaration, problems: Problems, names: Names, file: ast.File) -> None:
+    """A cutter of the same label that another file brought in gives way."""
+    label = declaration.label
+    before = names.cutter_labels.get(label.text)
+    if before is not None and before.source is file.source:
+        related = ((before, "first declared here"),)
+        help_text = "give one of them another label"
+        problems.report("name-twice", label.span, kind="cutter", name=label.text, related=related, help=help_text)
+        return
+    names.cutter_labels[label.text] = label.span
+    cutter = read_cutter(declaration, problems)
+    if cutter is not None:
+        names.cutters[label.text] = cutter
 
 
 def _declare_block(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -199,16 +200,16 @@ def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) 
 
 
 def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
+    """A line for each patch of a unit, those alike together, as often as the unit is made."""
     cuts: list[Cut] = []
     for plan in making.foundations:
-        group, first = plan.group, plan.group.places[0].first
+        group, first, units = plan.group, plan.group.places[0].first, len(plan.group.places)
         unit = group.name or (group.filling.shape if group.filling else "unit")
-        count = len(group.places)
-        for section in plan.sections:
-            for sewn in section.patches:
-                patch = group.picture[sewn.index]
-                cut, exact = generous_piece(patch.outline, design)
-                piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
-                label = lettered.letters[first + sewn.index]
-                cuts.append(Cut(patch.fabric, label, piece, cut, exact, count, "none", count, 0, FOUNDATION, unit))
+        counted = Counter(
+            (patch.fabric, lettered.letters[first + index], generous_piece(patch.outline, design))
+            for index, patch in enumerate(group.picture)
+        )
+        for (fabric, label, (cut, exact)), each in counted.items():
+            piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
+            cuts.append(Cut(fabric, label, piece, cut, exact, each * units, "none", units, 0, FOUNDATION, unit))
     return cuts

@@ -365,6 +365,17 @@ CATALOGUE: dict[str, Entry] = {
         "a cell of {cell} does not fall on the marks of a ruler that reads {measure}",
         "Finished sizes between the ruler's marks cannot be cut exactly.",
     ),
+    # --- cutters
+    "cutter-shape-unknown": Entry(
+        "error",
+        "no cutter cuts `{name}`",
+        "A cutter cuts squares, rectangles, half-square or quarter-square triangles, strips or diamonds.",
+    ),
+    "cutter-size": Entry(
+        "error",
+        "a cutter for `{shape}` has one measure",
+        "Only rectangles have two measures; everything else that a cutter cuts is told by one.",
+    ),
     # --- making
     "method-unknown": Entry(
         "error",

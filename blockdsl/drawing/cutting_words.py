@@ -24,7 +24,10 @@ def plain_cut_size(cut: CutFacts, facts: BlockFacts) -> str:
 
 
 def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
-    """Headers and rows of the cutting table; sizes carry their unit, empty cells are empty words."""
+    """Headers and rows of the cutting table; sizes carry their unit, empty cells are empty words.
+
+    A maker who has declared cutters of her own has a last column for them.
+    """
     rows: list[tuple[str, ...]] = [
         (
             fabric.label,
@@ -35,8 +38,9 @@ def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ..
             cut.label,
             say_purpose(cut),
             str(cut.spare) if cut.spare else "",
+            *(("; ".join(cut.cutters),) if facts.cutters else ()),
         )
         for fabric, cuts in cuts_by_fabric(facts)
         for cut in cuts
     ]
-    return HEADERS, rows
+    return (*HEADERS, "cutter") if facts.cutters else HEADERS, rows

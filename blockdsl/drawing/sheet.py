@@ -9,6 +9,7 @@ from blockdsl.drawing.lengths import plain_extent
 from blockdsl.drawing.marks import Document, Mark, Page
 from blockdsl.drawing.prose import Style, fitted, line, line_ending, width_of
 from blockdsl.drawing.sheet_colourings import colouring_gallery
+from blockdsl.drawing.sheet_cutters import cutter_list
 from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_notes import notes
@@ -48,6 +49,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
     slices = [
         *sheet_head(facts),
         *cutting_table(facts),
+        *cutter_list(facts),
         *unit_list(facts),
         *step_list(facts),
         *colouring_gallery(facts),

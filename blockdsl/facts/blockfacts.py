@@ -63,7 +63,7 @@ class CutFacts:
     `cut` is what the ruler reads, `exact` the size before rounding up. `yields` is what all the
     pieces of the line give (patches, or for the methods their part of so many units); `spare` of them are left over.
     `purpose` is the "for" of the JSON: `patches`, or the method with its unit, `two at a time half`; `method`
-    and `unit` are the same apart.
+    and `unit` are the same apart. `cutters` are the maker's own that cut it, by her labels.
     """
 
     fabric: str
@@ -78,6 +78,16 @@ class CutFacts:
     purpose: str
     method: str = "cut patches"
     unit: str = ""
+    cutters: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class LackingFacts:
+    """A cutter that the maker does not have: its shape and size as a `cutter` line says them, and what it would cut."""
+
+    shape: str
+    size: Extent
+    labels: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,6 +175,8 @@ class BlockFacts:
     area_by_fabric: tuple[tuple[str, Exact], ...]
     notes: tuple[str, ...]
     foundations: tuple[FoundationFacts, ...] = ()
+    cutters: tuple[str, ...] = ()
+    lacking: tuple[LackingFacts, ...] = ()
     sewing: Sewing | None = field(default=None, compare=False)
 
     @property

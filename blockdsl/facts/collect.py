@@ -11,6 +11,7 @@ from math import gcd, lcm
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
+from blockdsl.cutting.cutters import cutters_for, lacking_cutters
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
     BlockFacts,
@@ -18,6 +19,7 @@ from blockdsl.facts.blockfacts import (
     CoverFacts,
     CutFacts,
     FabricFacts,
+    LackingFacts,
     PatchFacts,
     PlacedPatch,
     TemplateFacts,
@@ -95,13 +97,17 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         fabrics=tuple(_fabric(fabric, numbers) for fabric in design.fabrics),
         placed=_placed(design, lettered),
         patches=_patches(design, lettered),
-        cutting=tuple(_cut(cut) for cut in cuts),
+        cutting=tuple(_cut(cut, cutters_for(cut, design, lettered)) for cut in cuts),
         units=tuple(_unit(unit, design, lettered) for unit in making.units),
         templates=tuple(_template(template) for template in templates(design, lettered)),
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
         foundations=collect_foundations(design, making, lettered),
+        cutters=tuple(cutter.label for cutter in design.cutters if cutter.unit == design.unit),
+        lacking=tuple(
+            LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
+        ),
         sewing=sewing,
     )
 
@@ -148,7 +154,7 @@ def _patch(letter: str, fabric: str, count: int, lettered: Lettered) -> PatchFac
     return PatchFacts(letter, shape.kind, shape.finished, fabric, count)
 
 
-def _cut(cut: Cut) -> CutFacts:
+def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
     return CutFacts(
         fabric=cut.fabric,
         label=cut.label,
@@ -162,6 +168,7 @@ def _cut(cut: Cut) -> CutFacts:
         purpose=f"{cut.method} {cut.unit}" if cut.unit else "patches",
         method=cut.method,
         unit=cut.unit,
+        cutters=cutters,
     )
 
 

@@ -12,6 +12,7 @@ from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
 from blockdsl.facts.collect import FileFacts
 from blockdsl.facts.json_book import asked_sizes, book_document
+from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model.lengths import write_length
@@ -77,6 +78,11 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         ],
         "patches": [_patch(patch, say) for patch in block.patches],
         "cutting": [_cut(cut, say) for cut in block.cutting],
+        "lacking": [
+            {"shape": each.shape, "size": _extent(each.size, say), "labels": list(each.labels)}
+            for each in block.lacking
+        ],
+        "foundations": [foundation_document(each, say) for each in block.foundations],
         "units": [_unit(unit, say) for unit in block.units],
         "steps": [_step(step, say) for step in block.steps],
         "seams": _seams(block.seams),
@@ -119,6 +125,7 @@ def _cut(cut: CutFacts, say: Say) -> dict[str, object]:
         "yields": cut.yields,
         "spare": cut.spare,
         "for": cut.purpose,
+        "cutters": list(cut.cutters),
     }
 
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.symmetry import Symmetry
+from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, RulerUnit
 
 
@@ -71,7 +72,7 @@ class ColourPlan:
 
 @dataclass(frozen=True, slots=True)
 class BlockDesign:
-    """One block at its size. `columns` and `heights` are the finished measures of its grid."""
+    """One block at its size. `columns` and `heights` are the finished measures of its grid, `cutters` the maker's."""
 
     name: str
     span: Span
@@ -91,3 +92,4 @@ class BlockDesign:
     colourings: tuple[ColourPlan, ...]
     palette: tuple[Fabric, ...]
     notes: tuple[str, ...]
+    cutters: tuple[Cutter, ...] = ()

@@ -377,7 +377,20 @@ class BookDeclaration:
     lines: tuple[BookLine, ...]
 
 
-Declaration = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | BookDeclaration | Damaged
+@dataclass(frozen=True, slots=True)
+class CutterDeclaration:
+    """`cutter "My 3 in squares" square 3 in`: a die or ruler of the maker's; one measure stands in both places."""
+
+    span: Span
+    label: Text
+    shape: Word
+    width: LengthLiteral
+    height: LengthLiteral
+
+
+Declaration = (
+    Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | CutterDeclaration | BookDeclaration | Damaged
+)
 
 
 @dataclass(frozen=True, slots=True)

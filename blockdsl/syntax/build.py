@@ -21,6 +21,7 @@ from blockdsl.syntax.ast import (
     Colouring,
     Columns,
     Corner,
+    CutterDeclaration,
     ExpectCut,
     ExpectFinished,
     ExpectUnit,
@@ -50,7 +51,7 @@ from blockdsl.syntax.grammar import LineTree
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.numbers import NumberFault, read_place
 
-Head = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | BookDeclaration
+Head = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | CutterDeclaration | BookDeclaration
 LineNode = Head | BlockLine | BookLine
 
 
@@ -150,6 +151,11 @@ def _unit(place: Place, span: Span, tree: LineTree) -> UnitDeclaration:
 
 def _block(place: Place, span: Span, tree: LineTree) -> BlockDeclaration:
     return BlockDeclaration(span, place.text(_token(tree, "TEXT")), ())
+
+
+def _cutter(place: Place, span: Span, tree: LineTree) -> CutterDeclaration:
+    label, shape = place.text(_token(tree, "TEXT")), place.word(_token(tree, "NAME"))
+    return CutterDeclaration(span, label, shape, *_extent(place, tree))
 
 
 # --- grid lines --------------------------------------------------------------------------------
@@ -284,6 +290,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "fabric": _fabric,
     "unit": _unit,
     "block": _block,
+    "cutter": _cutter,
     "row": _row,
     "columns": _columns,
     "heights": _heights,

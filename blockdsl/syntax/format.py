@@ -12,7 +12,16 @@ from typing import Final, Literal
 
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.diagnostics.columns import display_width
-from blockdsl.syntax.ast import BookBlock, BookQuilt, BookText, Chapter, FabricDeclaration, UnitDeclaration, Use
+from blockdsl.syntax.ast import (
+    BookBlock,
+    BookQuilt,
+    BookText,
+    Chapter,
+    CutterDeclaration,
+    FabricDeclaration,
+    UnitDeclaration,
+    Use,
+)
 from blockdsl.syntax.keywords import DECLARATIONS
 from blockdsl.syntax.parse import assemble, is_too_large
 from blockdsl.syntax.read import ReadLine, read_lines
@@ -90,6 +99,8 @@ def _short(node: object) -> str:
         return "unit" if node.shape else ""
     if isinstance(node, Use):
         return "use"
+    if isinstance(node, CutterDeclaration):
+        return "cutter"
     return "fabric" if isinstance(node, FabricDeclaration) else ""
 
 

@@ -24,6 +24,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
     "fabric": LineKind("file", '`fabric fog "Harbour fog" #dfe3e0 light`'),
     "unit": LineKind("file", "`unit beam = geese lantern on fog`, or `unit beam` with its rows below"),
     "block": LineKind("file", '`block "Harbour Light"`; in a book also `block "Harbour Light" sizes 6 9 12 in`'),
+    "cutter": LineKind("file", '`cutter "My 3 in squares" square 3 in`'),
     "book": LineKind("file", '`book "A Harbour Sampler"`'),
     "row": LineKind("grid", "`row fog fog/lantern (geese lantern on fog)> -`"),
     "columns": LineKind("grid", "`columns 1 2 1`"),
@@ -49,7 +50,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
 }
 """Every kind of line that can be read."""
 
-LATER_DECLARATIONS: Final = frozenset({"quilt", "cutter"})
+LATER_DECLARATIONS: Final = frozenset({"quilt"})
 """Declarations of the language that this version knows by name only."""
 
 LATER_LINES: Final = frozenset({"applique"})

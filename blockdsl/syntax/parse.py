@@ -14,6 +14,7 @@ from blockdsl.syntax.ast import (
     BookDeclaration,
     BookLine,
     BookQuilt,
+    CutterDeclaration,
     Damaged,
     Declaration,
     FabricDeclaration,
@@ -61,6 +62,12 @@ def assemble(lines: Iterable[ReadLine], problems: Problems) -> tuple[Declaration
     return tuple(gathering.declarations)
 
 
+_NAMES: Final[dict[type, str]] = {
+    BlockDeclaration: "a block",
+    UnitDeclaration: "a unit",
+    FabricDeclaration: "a fabric",
+    CutterDeclaration: "a cutter",
+}
 _BEGIN: Final = 'begin with `block "My block"` or `unit my-unit`, and put the `{keyword}` line below it'
 
 
@@ -111,7 +118,7 @@ class _Gathering:
                 return True
             place, advice = _in_unit(head, keyword)
         elif head is not None:
-            place = "a fabric" if isinstance(head, FabricDeclaration) else "a `use` line"
+            place = _NAMES.get(type(head), "a `use` line")
             advice = "put it below the first line of its block or unit; a declaration lasts until the next one"
         self._complain(raw, place, advice)
         return False
@@ -143,11 +150,10 @@ class _Gathering:
 
 def _out_of_book(head: Head | Damaged | None, keyword: str) -> tuple[str, str]:
     """Where a line of a book stands instead, and what to do about it."""
-    names = {BlockDeclaration: "a block", UnitDeclaration: "a unit", FabricDeclaration: "a fabric"}
     advice = f'begin with `book "My book"`, and put the `{keyword}` line below it'
     if keyword == "block":
         advice += "; a block itself has one `size`, on a line of its own"
-    return names.get(type(head), "a `use` line"), advice
+    return _NAMES.get(type(head), "a `use` line"), advice
 
 
 def _in_unit(head: UnitDeclaration, keyword: str) -> tuple[str, str]:

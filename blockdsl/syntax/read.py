@@ -33,7 +33,7 @@ MOST_SLIPS: Final = 100
 _LATER: Final = LATER_DECLARATIONS | LATER_LINES
 _DECLARED_NAME: Final = re.compile(r"(?:fabric|unit)\s+([^\W\d_][^\s\"“#=]*)")
 _FABRIC_OF_A_QUILT: Final = re.compile(r"fabric\s+width\s+[0-9]")
-_ADVICE_LATER: Final = "take it out of the file for now; fabrics, units, blocks and books can be made"
+_ADVICE_LATER: Final = "take it out of the file for now; fabrics, units, blocks, cutters and books can be made"
 
 
 @dataclass(frozen=True, slots=True)

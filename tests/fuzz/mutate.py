@@ -99,6 +99,8 @@ _LINES = (
         'quilt "x"',
         'book "x"',
         'cutter "x" half 3 in',
+        'cutter "y" rectangle 0 x 3 in',
+        'cutter "x" beam 3 x 2 cm',
         "expect cut shore 1 squares 1",
         "block",
     ),

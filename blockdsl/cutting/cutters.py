@@ -1,0 +1,86 @@
+"""Which of the maker's own cutters cut a line of the cutting list, and what she has none for.
+
+A cutter for a finished shape cuts it with the block's seam allowance round it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.analysis.letters import Lettered
+from blockdsl.cutting.cutlist import Cut
+from blockdsl.cutting.sizes import Extent
+from blockdsl.geometry import Exact, Polygon, square_root
+from blockdsl.geometry.polygon import area, dot, edges, step
+from blockdsl.geometry.recognise import recognise
+from blockdsl.model import BlockDesign
+from blockdsl.model.cutter import Cutter
+from blockdsl.sewing.methods import CUT_PATCHES
+
+_TRIANGLES = {"half-square triangle": "half", "quarter-square triangle": "quarter"}
+
+
+@dataclass(frozen=True, slots=True)
+class Lacking:
+    """A cutter that the block could use and the maker does not have: its words, its size, the patches it would cut.
+
+    `shape` is one that a cutter may have; of `strip` the size is cut, of all others finished.
+    """
+
+    shape: str
+    size: Extent
+    labels: tuple[str, ...]
+
+
+def cutters_for(cut: Cut, design: BlockDesign, lettered: Lettered) -> tuple[str, ...]:
+    """The labels of the cutters that cut this line, in the order in which they are declared."""
+    wanted = _wanted(cut, design, lettered)
+    return tuple(cutter.label for cutter in design.cutters if cutter.unit == design.unit and _cuts(cutter, cut, wanted))
+
+
+def lacking_cutters(cuts: Sequence[Cut], design: BlockDesign, lettered: Lettered) -> tuple[Lacking, ...]:
+    """The cutters that would cut what none of hers does; nothing for a maker who declares none."""
+    if not design.cutters:
+        return ()
+    found: dict[tuple[str, Extent], list[str]] = {}
+    for cut in cuts:
+        wanted = _wanted(cut, design, lettered)
+        if wanted is not None and not cutters_for(cut, design, lettered):
+            found.setdefault(wanted, []).append(cut.label)
+    return tuple(Lacking(shape, size, tuple(dict.fromkeys(labels))) for (shape, size), labels in found.items())
+
+
+def _wanted(cut: Cut, design: BlockDesign, lettered: Lettered) -> tuple[str, Extent] | None:
+    """The cutter that a line asks for: its shape and size; None for what no cutter can have."""
+    if cut.piece == "strip":
+        return "strip", (cut.cut[0], cut.cut[0])
+    if cut.method == CUT_PATCHES:
+        return _for_patch(lettered.first[cut.label])
+    shorter, longer = (side - 2 * design.seam for side in cut.exact)
+    return ("square" if shorter == longer else "rectangle"), (shorter, longer)
+
+
+def _for_patch(patch: Polygon) -> tuple[str, Extent] | None:
+    shape = recognise(patch)
+    if shape.kind in ("square", "rectangle"):
+        return shape.kind, shape.finished
+    if shape.kind in _TRIANGLES:
+        return _TRIANGLES[shape.kind], (shape.finished[0], shape.finished[0])
+    side = _side_of_45_degree_diamond(patch) if shape.kind == "diamond" else None
+    return None if side is None else ("diamond", (side, side))
+
+
+def _side_of_45_degree_diamond(patch: Polygon) -> Exact | None:
+    """The side s of a diamond whose area is s² sin 45°, else None."""
+    along = step(*next(iter(edges(patch))))
+    square = dot(along, along)
+    return square_root(square) if 2 * area(patch) == square * square_root(Fraction(2)) else None
+
+
+def _cuts(cutter: Cutter, cut: Cut, wanted: tuple[str, Extent] | None) -> bool:
+    if wanted is not None and wanted == (cutter.shape, cutter.size):
+        return True
+    # A strip that is as wide as a square or rectangle gives it with one more cut.
+    return cutter.shape == "strip" and cut.piece in ("square", "rectangle") and cutter.size[0] in cut.cut
