@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Final
 
 from blockdsl import __version__
-from blockdsl.cli.outputs import KINDS, USUAL_MARGIN_MM
+from blockdsl.cli.outputs import ASKED, KINDS, USUAL_MARGIN_MM
 from blockdsl.cli.telling import MESSAGE_FORMATS
 from blockdsl.drawing.theme import PAPERS, paper_named
 
@@ -87,7 +87,8 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         "--only",
         type=_kinds,
         metavar="KINDS",
-        help=f"write these alone, with commas between: {', '.join(KINDS)}",
+        help=f"write these alone, with commas between: {', '.join(KINDS)}; or {', '.join(ASKED)}, a picture of each "
+        "step of the sewing, which is written only when it is asked for",
     )
     command.add_argument(
         "--paper",
@@ -161,11 +162,11 @@ def _margin(text: str) -> float:
 def _kinds(text: str) -> tuple[str, ...]:
     """The words of `--only`; argparse turns the ValueError into its own message."""
     kinds = tuple(word.strip() for word in text.split(",") if word.strip())
-    unknown = [kind for kind in kinds if kind not in KINDS]
+    unknown = [kind for kind in kinds if kind not in (*KINDS, *ASKED)]
     if unknown or not kinds:
         from argparse import ArgumentTypeError
 
-        raise ArgumentTypeError(f"{text!r}: say one or more of {', '.join(KINDS)}, with commas between")
+        raise ArgumentTypeError(f"{text!r}: say one or more of {', '.join((*KINDS, *ASKED))}, with commas between")
     return kinds
 
 

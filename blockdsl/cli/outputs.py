@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
+from functools import partial
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.cache import Cache
@@ -16,7 +17,10 @@ if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
-"""What `--only` may name."""
+"""What is written when `--only` does not say."""
+
+ASKED: Final = ("steps",)
+"""What `--only` may name besides; it is written for those alone who ask for it."""
 
 _DIAGRAMS: Final = ("letters", "grid", "cutting")
 """Names that a colouring's picture may not take."""
@@ -76,6 +80,8 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield from _diagrams(block, content, stem)
     if "table" in kinds:
         yield from _tables(block, content, stem)
+    if "steps" in kinds:
+        yield from _steps(block, content, stem)
 
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
@@ -171,6 +177,28 @@ def _picture(page: str, block: BlockFacts, content: str, name: str, title: str, 
         return write_svg(drawn, title=title)
 
     return Output(name, make, (page, content, title, colouring))
+
+
+def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
+    """Each step as a picture of its own, to scale to any size and as 1920 × 1080 pixels."""
+    for step in block.steps:
+        for ending in ("svg", "png"):
+            name = f"{stem}.step-{step.number:02d}.{ending}"
+            depends = ("step", content, step.number, ending)
+            yield Output(name, partial(_step_picture, block, step.number, ending), depends)
+
+
+def _step_picture(block: BlockFacts, number: int, ending: str) -> bytes:
+    from blockdsl.drawing.steps_page import PIXELS_AN_INCH, step_page
+
+    page = step_page(block, number)
+    if ending == "png":
+        from blockdsl.export.png import write_png
+
+        return write_png(page, PIXELS_AN_INCH)
+    from blockdsl.export.svg import write_svg
+
+    return write_svg(page, title=f"{block.name}, step {number}")
 
 
 def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:

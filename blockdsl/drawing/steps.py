@@ -6,7 +6,7 @@ from typing import Final
 
 from blockdsl.drawing.diagram import Fabrics, fabrics_of
 from blockdsl.drawing.flow import Slice, moved
-from blockdsl.drawing.marks import Figure, Mark
+from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import (
     Style,
     continued,
@@ -18,7 +18,7 @@ from blockdsl.drawing.prose import (
     rectangle,
     width_of,
 )
-from blockdsl.drawing.steps_picture import apart_picture, arrow, joined_picture
+from blockdsl.drawing.steps_picture import apart_picture, arrow, joined_picture, letter_mark, stitches
 from blockdsl.drawing.steps_words import TOO_MANY, labels_of, say_apart, say_joined, say_take
 from blockdsl.drawing.technique_picture import technique_picture
 from blockdsl.drawing.theme import (
@@ -37,7 +37,8 @@ from blockdsl.drawing.theme import (
 )
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
-from blockdsl.facts.stepfacts import LessonStep, StepFacts
+from blockdsl.facts.stepfacts import LessonStep, StepFacts, Variant
+from blockdsl.geometry import to_float
 
 TITLE: Final = "Steps"
 _NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
@@ -47,6 +48,7 @@ _BOLD: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _PICTURE_PT: Final = 104.0
 _HANDS_PT: Final = 78.0
+_WIDE_PT: Final = 150.0
 _LESSON_PT: Final = 84.0
 _INNER_PT: Final = 6.0
 _ARROW_ROOM_PT: Final = 20.0
@@ -58,19 +60,36 @@ def step_list(facts: BlockFacts) -> list[Slice]:
     if not steps:
         return _remark(facts)
     fabrics, labels = fabrics_of(facts), labels_of(facts)
-    slices = [heading(TITLE, aside="sew in this order; every picture shows the right side")]
+    slices = [heading(TITLE, aside="sew in this order; the pictures show the right side, finished"), _key()]
     waiting: list[StepFacts] = []
     told: dict[tuple[str, ...], int] = {}
     for step in steps:
         known = told.get(_words_of(step))
         if step.lesson and known is None:
-            slices += _cards(waiting, fabrics, labels, facts.unit)
+            slices += _cards(waiting, fabrics, labels, told)
             waiting = []
             slices += _lesson(step, labels, facts.unit)
             told[_words_of(step)] = step.number
         else:
             waiting.append(step)
-    return [*slices, *_cards(waiting, fabrics, labels, facts.unit, told)]
+    return [*slices, *_cards(waiting, fabrics, labels, told)]
+
+
+def _key() -> Slice:
+    """What the signs in the pictures mean."""
+    height = _BODY.line_pt + STEP_PT
+    middle = height / 2
+    marks: list[Mark] = []
+    x = 0.0
+    for words, sign in (
+        ("seam to sew now", stitches((0.0, middle), (24.0, middle))),
+        ("press the allowances this way", arrow((4.0, middle), (18.0, middle), 13.0)),
+        ("patch, by its letter in the line drawing", letter_mark("A", 12.0, middle)),
+    ):
+        marks += moved(sign, x, 0.0)
+        marks += line(words, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
+        x += 30.0 + width_of(words, _BODY) + 5 * STEP_PT
+    return Slice(height, tuple(marks), keep=True)
 
 
 def _words_of(step: StepFacts) -> tuple[str, ...]:
@@ -91,43 +110,60 @@ def _cards(
     steps: list[StepFacts],
     fabrics: Fabrics,
     labels: dict[str, str],
-    unit: RulerUnit,
-    told: dict[tuple[str, ...], int] | None = None,
+    told: dict[tuple[str, ...], int],
 ) -> list[Slice]:
     slices = []
     for start in range(0, len(steps), 2):
+        if start + 1 == len(steps) > 1:
+            height, wide = _wide_card(steps[start], fabrics, labels, told)
+            slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(TITLE),)))
+            break
         marks: list[Mark] = []
         height = 0.0
         for place, step in enumerate(steps[start : start + 2]):
-            card_height, card = step_card(step, fabrics, labels, span_pt(6), told or {})
+            card_height, card = step_card(step, fabrics, labels, span_pt(6), told)
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
             height = max(height, card_height)
         slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(TITLE),)))
     return slices
 
 
+def _wide_card(
+    step: StepFacts, fabrics: Fabrics, labels: dict[str, str], told: dict[tuple[str, ...], int]
+) -> tuple[float, tuple[Mark, ...]]:
+    """A card across the page, pictures at the left, words at the right: for the last of an odd number."""
+    width, x = span_pt(7), span_pt(7) + GUTTER_PT
+    height, marks = _pictures(step, fabrics, labels, width, _WIDE_PT)
+    y, words = _text(step, labels, told, span_pt(5), 0.0)
+    return max(height, y), (*marks, *moved(words, x, 0.0))
+
+
 def step_card(
     step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float, told: dict[tuple[str, ...], int]
 ) -> tuple[float, tuple[Mark, ...]]:
     """Height and marks of one card: the pictures on a tinted ground, number and name, what to take, what to do."""
-    height, marks = _pictures(step, fabrics, labels, width)
-    y = height + STEP_PT
-    y, head = _head(step, width, y)
-    marks += head
-    take = say_take(step, labels)
-    words = _sentences(step, told)
-    for text, style in ((take, _QUIET), (words, _BODY)):
+    height, marks = _pictures(step, fabrics, labels, width, _PICTURE_PT)
+    y, words = _text(step, labels, told, width, height + STEP_PT)
+    return y, (*marks, *words)
+
+
+def _text(
+    step: StepFacts, labels: dict[str, str], told: dict[tuple[str, ...], int], width: float, y: float
+) -> tuple[float, list[Mark]]:
+    """Number and name, what to take, what to do, from a height downward; where it ends."""
+    y, marks = _head(step, width, y)
+    for text, style in ((say_take(step, labels), _QUIET), (_sentences(step, told), _BODY)):
         if text:
             tall, lines = paragraph(fraction_text(text), width, style)
             marks += moved(lines, 0.0, y)
             y += tall
-    return y, tuple(marks)
+    return y, marks
 
 
 def _sentences(step: StepFacts, told: dict[tuple[str, ...], int]) -> str:
     if not step.lesson:
         return step.text
-    return f"Make them as in step {told.get(_words_of(step), 1)}, of these fabrics. {step.sentences[-1]}"
+    return f"Do as in step {told.get(_words_of(step), 1)}, with these fabrics. {step.sentences[-1]}"
 
 
 def _head(step: StepFacts, width: float, y: float) -> tuple[float, list[Mark]]:
@@ -144,37 +180,56 @@ def _head(step: StepFacts, width: float, y: float) -> tuple[float, list[Mark]]:
     return y + STEP_PT / 2, marks
 
 
-def _pictures(step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float) -> tuple[float, list[Mark]]:
-    """Apart at the left, joined at the right; a row of them for each hand."""
-    each = _PICTURE_PT if len(step.hands) == 1 else _HANDS_PT
+def _pictures(
+    step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float, high: float
+) -> tuple[float, list[Mark]]:
+    """The parts apart and joined; once more for the other hand."""
+    each = high if len(step.hands) == 1 else _HANDS_PT
     height = each * len(step.hands)
     marks: list[Mark] = [rectangle(0.0, 0.0, width, height, fill=TINT)]
-    for place, hand in enumerate(step.hands):
+    for place in range(len(step.hands)):
         top = place * each
         marks += hand_pictures(step, place, fabrics, labels, Box(0.0, top, width, each))
         if place:
             marks.append(rectangle(0.0, top, width, 0.0, stroke=RULE, stroke_width_pt=0.4))
-        del hand
     return height, marks
 
 
-def hand_pictures(step: StepFacts, place: int, fabrics: Fabrics, labels: dict[str, str], box: Box) -> tuple[Mark, ...]:
-    """The two pictures of one hand in a box, an arrow between them; one alone for what a method makes."""
+def hand_pictures(
+    step: StepFacts, place: int, fabrics: Fabrics, labels: dict[str, str], box: Box, size: float = 1.0
+) -> tuple[Mark, ...]:
+    """The two pictures of one hand in a box, an arrow between them; one alone for what a method makes.
+
+    Side by side, or one above the other where they come out larger so.
+    """
     hand = step.hands[place]
-    inner = Box(box.x_pt + _INNER_PT, box.y_pt + _INNER_PT, box.width_pt - 2 * _INNER_PT, box.height_pt - 2 * _INNER_PT)
+    edge = _INNER_PT * size
+    inner = Box(box.x_pt + edge, box.y_pt + edge, box.width_pt - 2 * edge, box.height_pt - 2 * edge)
     if not hand.ingredients:
-        return (_plain(step, place, fabrics, inner),)
-    half = (inner.width_pt - _ARROW_ROOM_PT) / 2
-    right = inner.x_pt + half + _ARROW_ROOM_PT
-    apart, _ = apart_picture(hand, fabrics, Box(inner.x_pt, inner.y_pt, half, inner.height_pt), say_apart(step, labels))
-    joined, _ = joined_picture(hand, fabrics, Box(right, inner.y_pt, half, inner.height_pt), say_joined(step))
-    x, y = inner.x_pt + half + _ARROW_ROOM_PT / 2, inner.y_pt + inner.height_pt / 2
-    return (apart, *arrow((x - 6.0, y), (x + 6.0, y), 10.0), joined)
+        return (joined_picture(hand, fabrics, inner, f"Step {step.number}: {step.makes}.", size)[0],)
+    first, second, turned = _halves(hand, inner, _ARROW_ROOM_PT * size)
+    apart, _ = apart_picture(hand, fabrics, first, say_apart(step, labels), size)
+    joined, _ = joined_picture(hand, fabrics, second, say_joined(step), size)
+    x, y = (first.right_pt + second.x_pt) / 2, (first.bottom_pt + second.y_pt) / 2
+    reach = 6.0 * size
+    if turned:
+        x = inner.x_pt + inner.width_pt / 2
+        return (apart, *arrow((x, y - reach), (x, y + reach), 10.0 * size), joined)
+    y = inner.y_pt + inner.height_pt / 2
+    return (apart, *arrow((x - reach, y), (x + reach, y), 10.0 * size), joined)
 
 
-def _plain(step: StepFacts, place: int, fabrics: Fabrics, box: Box) -> Figure:
-    figure, _ = joined_picture(step.hands[place], fabrics, box, f"Step {step.number}: {step.makes}.")
-    return figure
+def _halves(hand: Variant, box: Box, between: float) -> tuple[Box, Box, bool]:
+    """Boxes for the two pictures, and whether they lie one above the other."""
+    wide, high = (to_float(side) for side in hand.extent)
+    across, down = (box.width_pt - between) / 2, (box.height_pt - between) / 2
+    beside = min(across / wide, box.height_pt / high)
+    below = min(box.width_pt / wide, down / high)
+    if beside >= below:
+        right = Box(box.x_pt + across + between, box.y_pt, across, box.height_pt)
+        return Box(box.x_pt, box.y_pt, across, box.height_pt), right, False
+    lower = Box(box.x_pt, box.y_pt + down + between, box.width_pt, down)
+    return Box(box.x_pt, box.y_pt, box.width_pt, down), lower, True
 
 
 # --- the steps of a method -------------------------------------------------------------------------
@@ -189,9 +244,7 @@ def _lesson(step: StepFacts, labels: dict[str, str], unit: RulerUnit) -> list[Sl
         bottom += height
     across = 4 if len(step.lesson) % 4 == 0 or len(step.lesson) % 3 == 1 else 3
     slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
-    for start in range(0, len(step.lesson), across):
-        slices.append(_lesson_row(step, start, across, unit))
-    return slices
+    return [*slices, *(_lesson_row(step, start, across, unit) for start in range(0, len(step.lesson), across))]
 
 
 def _lesson_row(step: StepFacts, start: int, across: int, unit: RulerUnit) -> Slice:

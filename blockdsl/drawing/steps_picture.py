@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from itertools import pairwise
 from math import hypot
 from typing import Final
 
@@ -14,31 +14,27 @@ from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, width_of
 from blockdsl.drawing.theme import ACCENT, INK, SMALL_PT, WHITE, Box
 from blockdsl.facts.stepfacts import StepSeam, Variant
-from blockdsl.geometry import Point, to_float
+from blockdsl.geometry import to_float
 
 _GAP: Final = 0.13
 """Of the longer side: how far two parts stand apart."""
 _MOST_GAPS: Final = 0.42
 """Of the longer side: what all the gaps of a row may take together."""
-_INNER_GAP: Final = 0.5
-"""A part of a part stands less far from its neighbour."""
 _ARROW_PT: Final = 15.0
 _LEAST_ARROW_PT: Final = 7.0
+_SMALL_ARROW_PT: Final = 11.0
+_MANY: Final = 6
+"""So many seams in one step need smaller arrows."""
 _SEAM: Final = (3.2, 2.0)
 _OPEN: Final = (0.8, 2.4)
-_LARGEST_SCALE: Final = 40.0
 Place = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class StepScale:
-    """Points for a unit of length and the size of letters, the same for all pictures of a page of steps."""
+def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: float = 1.0) -> tuple[Figure, Box]:
+    """The parts apart, each moved along the seams that will join it; in the middle of the box.
 
-    letters_pt: float = SMALL_PT
-
-
-def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str) -> tuple[Figure, Box]:
-    """The parts apart, each moved along the seams that will join it; in the middle of the box."""
+    `size` is how much larger than on a sheet signs and letters are.
+    """
     moves = part_moves(hand)
     points = [
         (to_float(x) + moves[place][0], to_float(y) + moves[place][1])
@@ -54,11 +50,11 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str) -> tuple
         rings = [here.ring(patch.outline) for patch in part.picture]
         marks += _cloth([patch.fabric for patch in part.picture], rings, fabrics)
         if part.fabric is not None:
-            marks += _letter(part.name, rings[0])
+            marks += _letter(part.name, rings[0], size)
     return Figure(says, tuple(marks)), filled
 
 
-def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str) -> tuple[Figure, Box]:
+def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: float = 1.0) -> tuple[Figure, Box]:
     """What is made, with its new seams dashed and an arrow over each for the way it is pressed."""
     points = [(to_float(x), to_float(y)) for patch in hand.picture for x, y in patch.outline]
     placing, filled = _fitted(points, box)
@@ -66,12 +62,12 @@ def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str) -> tupl
     marks = _cloth([patch.fabric for patch in hand.picture], rings, fabrics)
     seams = [seam for stage in hand.stages for seam in stage.seams]
     for seam in seams:
-        marks += _seam(seam, placing)
+        marks += _seam(seam, placing, size)
     for stage in hand.stages:
         for start, end in stage.closes:
-            marks += _stitches(placing.ring((start, end)), _SEAM, ACCENT)
+            marks += _stitches(placing.ring((start, end)), _SEAM, size, ACCENT)
     for seam in seams:
-        marks += _pressed(seam, placing, len(seams))
+        marks += _pressed(seam, placing, len(seams), size)
     return Figure(says, tuple(marks)), filled
 
 
@@ -88,16 +84,15 @@ def _fitted(points: Sequence[Place], box: Box) -> tuple[Placing, Box]:
 
 
 def part_moves(hand: Variant) -> list[Place]:
-    """How far each part is moved, in units of length: outward along the seams, less for those deeper inside."""
+    """How far each part is moved, in units of length: outward along the seams that join it."""
     many = len(hand.ingredients)
     moves = [(0.0, 0.0)] * many
     longest = max(to_float(side) for side in hand.extent)
     inside: list[list[int]] = [[place] for place in range(many)]
     for stage in hand.stages:
         inside.append([place for part in stage.parts for place in inside[part]])
-    depth = _depths(hand)
-    for number, stage in enumerate(hand.stages):
-        gap = min(_GAP, _MOST_GAPS / len(stage.parts)) * longest * _INNER_GAP ** depth[number]
+    for stage in hand.stages:
+        gap = min(_GAP, _MOST_GAPS / len(stage.parts)) * longest
         ways = [_unit(seam) for seam in stage.seams]
         run = [(0.0, 0.0)]
         for dx, dy in ways:
@@ -107,17 +102,6 @@ def part_moves(hand: Variant) -> list[Place]:
             for place in inside[part]:
                 moves[place] = moves[place][0] + x - mean[0], moves[place][1] + y - mean[1]
     return moves
-
-
-def _depths(hand: Variant) -> list[int]:
-    """How many stages each one is inside of, but never more than one: all can be told apart then."""
-    many = len(hand.ingredients)
-    found = [0] * len(hand.stages)
-    for stage in hand.stages:
-        for part in stage.parts:
-            if part >= many and len(stage.parts) < 3:
-                found[part - many] = 0
-    return found
 
 
 def _unit(seam: StepSeam) -> Place:
@@ -144,15 +128,14 @@ def _cloth(names: Sequence[str], rings: Sequence[Ring], fabrics: Fabrics) -> lis
     return marks
 
 
-def _letter(letter: str, ring: Ring) -> tuple[Mark, ...]:
+def _letter(letter: str, ring: Ring, size: float) -> tuple[Mark, ...]:
     """A single patch's letter on a white ground, where it fits."""
     x, y, radius = middle(ring)
-    style = Style(SMALL_PT + 0.5, "bold", INK)
+    style = Style((SMALL_PT + 0.5) * size, "bold", INK)
     reach = max(width_of(letter, style) / 2 + 1.4, style.capitals_pt / 2 + 1.6)
     if radius < reach * 0.8:
         return ()
-    ground = tuple((x + reach * dx, y + reach * dy) for dx, dy in _CIRCLE)
-    return (Path((ground,), fill=WHITE), *line_centred(letter, x, y, style))
+    return letter_mark(letter, x, y, size)
 
 
 _CIRCLE: Final = tuple(
@@ -165,24 +148,39 @@ _CIRCLE: Final = tuple(
 )  # fmt: skip
 
 
-def _stitches(line: Ring, dash: tuple[float, ...], colour: str = INK) -> tuple[Mark, ...]:
+def letter_mark(letter: str, x: float, y: float, size: float = 1.0) -> tuple[Mark, ...]:
+    """A patch's letter on a white ground."""
+    style = Style((SMALL_PT + 0.5) * size, "bold", INK)
+    reach = max(width_of(letter, style) / 2 + 1.4, style.capitals_pt / 2 + 1.6)
+    ground = tuple((x + reach * dx, y + reach * dy) for dx, dy in _CIRCLE)
+    return (Path((ground,), fill=WHITE), *line_centred(letter, x, y, style))
+
+
+def stitches(start: Place, end: Place) -> tuple[Mark, ...]:
+    """A seam as the pictures show it."""
+    return _stitches((start, end), _SEAM, 1.0)
+
+
+def _stitches(line: Ring, dash: tuple[float, ...], size: float, colour: str = INK) -> tuple[Mark, ...]:
     return (
-        Path((line,), closed=False, stroke=WHITE, stroke_width_pt=2.4),
-        Path((line,), closed=False, stroke=colour, stroke_width_pt=1.1, dash=dash),
+        Path((line,), closed=False, stroke=WHITE, stroke_width_pt=2.4 * size),
+        Path(
+            (line,), closed=False, stroke=colour, stroke_width_pt=1.1 * size, dash=tuple(each * size for each in dash)
+        ),
     )
 
 
-def _seam(seam: StepSeam, placing: Placing) -> list[Mark]:
+def _seam(seam: StepSeam, placing: Placing, size: float) -> list[Mark]:
     """The seam dashed; what a partial seam leaves open dotted, with a bar where sewing stops."""
     points = list(seam.line)
     marks: list[Mark] = []
     if seam.stop is not None:
-        marks += _stitches(placing.ring((seam.stop, points[-1])), _OPEN, ACCENT)
+        marks += _stitches(placing.ring((seam.stop, points[-1])), _OPEN, size, ACCENT)
         points[-1] = seam.stop
     if seam.begin is not None:
-        marks += _stitches(placing.ring((points[0], seam.begin)), _OPEN, ACCENT)
+        marks += _stitches(placing.ring((points[0], seam.begin)), _OPEN, size, ACCENT)
         points[0] = seam.begin
-    marks += _stitches(placing.ring(tuple(points)), _SEAM)
+    marks += _stitches(placing.ring(tuple(points)), _SEAM, size)
     for place in (seam.stop, seam.begin):
         if place is not None:
             marks += _bar(placing.ring((place, seam.line[0])))
@@ -196,25 +194,22 @@ def _bar(way: Ring) -> tuple[Mark, ...]:
     return (Path((((x - uy, y + ux), (x + uy, y - ux)),), closed=False, stroke=ACCENT, stroke_width_pt=1.8),)
 
 
-def _pressed(seam: StepSeam, placing: Placing, many: int) -> tuple[Mark, ...]:
+def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[Mark, ...]:
     """An arrow across the middle of the seam's longest stretch."""
     if seam.toward is None:
         return ()
     line = placing.ring(seam.line)
-    (ax, ay), (bx, by) = max(
-        zip(line, line[1:], strict=False), key=lambda s: hypot(s[1][0] - s[0][0], s[1][1] - s[0][1])
-    )
-    first = hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) or 1.0
+    (ax, ay), (bx, by) = max(pairwise(line), key=lambda s: hypot(s[1][0] - s[0][0], s[1][1] - s[0][1]))
     dx, dy = to_float(seam.arrow.x), to_float(seam.arrow.y)
     if (ax, ay) != line[0]:  # the arrow of a later stretch lies on the same hand of the line
         hand = (line[1][0] - line[0][0]) * dy - (line[1][1] - line[0][1]) * dx
         dx, dy = (-(by - ay), bx - ax) if hand > 0 else (by - ay, -(bx - ax))
     length = hypot(dx, dy) or 1.0
     ux, uy = dx / length, dy / length
-    size = max(_LEAST_ARROW_PT, min(_ARROW_PT, hypot(bx - ax, by - ay) * 0.45, _ARROW_PT if many < 6 else 11.0))
-    del first
+    most = size * (_ARROW_PT if many < _MANY else _SMALL_ARROW_PT)
+    long = max(_LEAST_ARROW_PT, min(most, hypot(bx - ax, by - ay) * 0.45))
     x, y = (ax + bx) / 2, (ay + by) / 2
-    return arrow((x - ux * size / 2, y - uy * size / 2), (x + ux * size / 2, y + uy * size / 2), size)
+    return arrow((x - ux * long / 2, y - uy * long / 2), (x + ux * long / 2, y + uy * long / 2), long)
 
 
 def arrow(start: Place, end: Place, size: float) -> tuple[Mark, ...]:
@@ -232,8 +227,3 @@ def arrow(start: Place, end: Place, size: float) -> tuple[Mark, ...]:
         beside(neck, -wide), beside(neck, -thin), beside(start, -thin),
     )  # fmt: skip
     return (Path((ring,), stroke=WHITE, stroke_width_pt=1.8), Path((ring,), fill=INK))
-
-
-def centre_of(points: Sequence[Point]) -> Place:
-    """The middle of some places."""
-    return sum(to_float(p.x) for p in points) / len(points), sum(to_float(p.y) for p in points) / len(points)

@@ -7,7 +7,7 @@ from typing import Final
 
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts, plural
 
 _PIECES: Final = {"template": "piece"}
 TOO_MANY: Final = "This block has {count:,} patches, too many for a list of steps: sew it in rows."
@@ -29,23 +29,16 @@ def _share(count: int, step: StepFacts) -> int:
 def _join(join: JoinFacts, labels: Mapping[str, str], count: int) -> str:
     fabric = labels.get(join.fabric, join.fabric)
     if join.piece:
-        return f"{count} {fabric} {_plural(_PIECES.get(join.piece, join.piece), count)}"
+        return f"{count} {fabric} {_pieces(_PIECES.get(join.piece, join.piece), count)}"
+    if join.step and count == 1 and join.name.startswith(("row ", "column ", "unit ")):
+        return f"{join.name} (step {join.step})"
     if join.step:
-        return f"{count} {_plural(join.name, count)} (step {join.step})"
+        return f"{count} {plural(join.name, count)} (step {join.step})"
     return f"{count} {join.name} ({fabric})"
 
 
-def _plural(name: str, count: int) -> str:
-    """A name as many times over: units of the designer's own are left as she wrote them but for an s."""
-    if count == 1 or name.startswith(("row", "column", "unit ")):
-        return name
-    first, mirror, rest = name.partition("mirror image of ")
-    if mirror:
-        return f"mirror images of {rest}"
-    head, of, fabrics = first.partition(" of ")
-    if head.endswith(("s", "geese")):
-        return name
-    return f"{head}s{of}{fabrics}"
+def _pieces(name: str, count: int) -> str:
+    return name if count == 1 else f"{name}s"
 
 
 def _listed(words: list[str]) -> str:

@@ -152,9 +152,7 @@ def _step(step: StepFacts, say: Say) -> dict[str, object]:
         "seam": step.seam,
         "finished": _extent(step.finished, say) if step.finished else None,
         "unfinished": _extent(step.unfinished, say) if step.unfinished else None,
-        "cells": [
-            {"column": column, "row": row, "columns": columns, "rows": rows} for column, row, columns, rows in step.cells
-        ],
+        "cells": [dict(zip(("column", "row", "columns", "rows"), cell, strict=True)) for cell in step.cells],
         "text": step.text,
     }
 

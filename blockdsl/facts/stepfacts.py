@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from blockdsl.facts.blockfacts import Extent, FabricFacts
 from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant
+from blockdsl.sewing.steps.names import plural
 from blockdsl.sewing.techniques.scene import Step as LessonStep
 
 __all__ = [
@@ -21,6 +22,7 @@ __all__ = [
     "StepFacts",
     "StepSeam",
     "Variant",
+    "plural",
 ]
 
 

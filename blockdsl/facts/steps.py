@@ -87,7 +87,8 @@ def _batches(made: StepFacts) -> tuple[str, ...]:
     spare = f" ({made.spare} will be left over)" if made.spare else ""
     each = _BATCH.get(made.method)
     if each is None:
-        return (f"Make {made.count}{spare}.",) if made.count > 1 or spare else ()
+        return (f"Make {made.count}{spare}.",)
     times = -(-made.count // each)
-    often = "once" if times == 1 else "twice" if times == 2 else f"{times} times"
-    return (f"Do this {often}: you need {made.count}{spare}.",)
+    if times == 1:
+        return (f"Once makes all {made.count}{spare}.",)
+    return (f"Do this {'twice' if times == 2 else f'{times} times'} to make {made.count}{spare}.",)

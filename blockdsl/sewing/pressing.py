@@ -8,15 +8,16 @@ Toward the darker fabric, and away from the side with more seams: common practic
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from blockdsl.geometry import Point, sign
 from blockdsl.geometry.polygon import cross, dot, step
 from blockdsl.model import BlockDesign
 from blockdsl.model.fabric import luminance
-from blockdsl.sewing.pressing_seams import SeamEnd, SeamKey, UnitSeam, UnitSeams, on_line
 from blockdsl.sewing.pressing_frames import Frames
+from blockdsl.sewing.pressing_seams import SeamEnd, SeamKey, UnitSeam, UnitSeams, on_line
 
 _FEWER_SEAMS = 2.0
 _OUTWARD = 5.0
@@ -34,13 +35,17 @@ class Pressing:
 
 @dataclass(frozen=True, slots=True)
 class _Meeting:
-    """Two seams that meet in a third. `opposite` says that one choice must be yes where the other is no."""
+    """Two seams that meet in a third, at a place of it. `opposite`: one choice must be yes where the other is no.
 
-    where: SeamKey
+    `rank` is 2 for two seams square to the third, 1 for two that lie on each other when the work is folded, else 0.
+    """
+
+    where: tuple[SeamKey, Point]
     one: SeamKey
     other: SeamKey
     opposite: bool
-    locks: bool
+    rank: int
+    locks: bool = False
 
 
 def plan_pressing(
@@ -82,20 +87,25 @@ def _on(seam: UnitSeam, ends: Sequence[SeamEnd]) -> list[tuple[SeamEnd, int]]:
 def _meetings(
     seam: UnitSeam, before: Sequence[tuple[SeamEnd, int]], after: Sequence[tuple[SeamEnd, int]]
 ) -> list[_Meeting]:
+    """Place by place: the upright seams lock, or else the slanted ones; what else meets there is merely flatter so."""
     there: dict[Point, list[SeamEnd]] = {}
     for end, _ in after:
         there.setdefault(end.place, []).append(end)
-    found = []
+    places: dict[Point, list[_Meeting]] = {}
     for end, stretch in before:
         way = step(seam.line[stretch], seam.line[stretch + 1])
         for other in there.get(end.place, ()):
-            tied = _tied(seam.key, way, end, other)
+            tied = _tied((seam.key, end.place), way, end, other)
             if tied is not None:
-                found.append(tied)
+                places.setdefault(end.place, []).append(tied)
+    found = []
+    for meetings in places.values():
+        first = max(meeting.rank for meeting in meetings)
+        found += [replace(meeting, locks=meeting.rank == first > 0) for meeting in meetings]
     return found
 
 
-def _tied(where: SeamKey, way: Point, one: SeamEnd, other: SeamEnd) -> _Meeting | None:
+def _tied(where: tuple[SeamKey, Point], way: Point, one: SeamEnd, other: SeamEnd) -> _Meeting | None:
     """Seams that lie on each other when the work is folded lock; those that run straight on merely lie flatter."""
     along, back = sign(dot(one.over, way)), sign(dot(other.over, way))
     if not along or not back:
@@ -106,7 +116,8 @@ def _tied(where: SeamKey, way: Point, one: SeamEnd, other: SeamEnd) -> _Meeting 
     straight_on = not sign(cross(one.inward, other.inward))
     if not mirrored and not straight_on:
         return None
-    return _Meeting(where, one.key, other.key, along == back, mirrored)
+    upright = not sign(dot(one.inward, way)) and not sign(dot(other.inward, way))
+    return _Meeting(where, one.key, other.key, along == back, 2 if upright else 1 if mirrored else 0)
 
 
 def _leaning(design: BlockDesign, seam: UnitSeam, before: int, after: int) -> float:
@@ -127,14 +138,12 @@ def _chosen(meetings: Sequence[_Meeting], leaning: Mapping[SeamKey, float], fixe
     ties = _Ties()
     for key, part in fixed.items():
         ties.tie(key, None, opposite=part == 0)
-    found: dict[SeamKey, int] = {}
-    unnested: dict[SeamKey, int] = {}
+    found: dict[tuple[SeamKey, Point], bool] = {}
     # Those that lock come first: the others gain less by agreeing.
     for meeting in sorted(meetings, key=lambda meeting: not meeting.locks):
         agrees = ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
         if meeting.locks:
-            found[meeting.where] = found.get(meeting.where, 0) + 1
-            unnested[meeting.where] = unnested.get(meeting.where, 0) + (not agrees)
+            found[meeting.where] = found.get(meeting.where, True) and agrees
     sums: dict[SeamKey | None, float] = {}
     for key, value in leaning.items():
         root, flipped = ties.root(key)
@@ -145,7 +154,9 @@ def _chosen(meetings: Sequence[_Meeting], leaning: Mapping[SeamKey, float], fixe
         root, flipped = ties.root(key)
         chosen = not no_way if root == yes else sums[root] >= 0
         toward[key] = int(chosen != flipped)
-    return Pressing(toward, found, unnested)
+    return Pressing(
+        toward, Counter(key for key, _ in found), Counter(key for (key, _), agrees in found.items() if not agrees)
+    )
 
 
 class _Ties:

@@ -20,7 +20,7 @@ SeamKey = tuple[int, int]
 
 @dataclass(frozen=True, slots=True)
 class SeamEnd:
-    """A seam that ends at a place of its unit's outline. `inward` leads into the seam, `over` across it to its part 1."""
+    """A seam that ends at its unit's outline. `inward` leads into the seam, `over` across it to its part 1."""
 
     place: Point
     inward: Point
@@ -104,7 +104,7 @@ class UnitSeams:
 
     def ends_by_part(self, number: int) -> list[list[SeamEnd]]:
         """For each part of the unit the seams inside it that end at the part's outline, in the unit's frame."""
-        found = []
+        found: list[list[SeamEnd]] = []
         for part in self._frames.units[number].assembly.parts:
             if not isinstance(part, Joined):
                 found.append([])

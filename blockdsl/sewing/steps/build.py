@@ -16,7 +16,7 @@ from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
 from blockdsl.sewing.pressing_seams import UnitSeams
 from blockdsl.sewing.steps.customs import customs
-from blockdsl.sewing.steps.names import cells_of, name_things
+from blockdsl.sewing.steps.names import MIRRORED, cells_of, name_things, row_names
 from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import Key, Thing, Things
 from blockdsl.sewing.steps.words import Speech, sentences_of
@@ -65,6 +65,7 @@ class _Builder:
             if thing is not None
         }
         self._names = self._named()
+        self._row_names = row_names(things)
 
     def _paired(self) -> list[_Pair]:
         """Things in order, each mirror image with its partner, at the later place of the two."""
@@ -107,7 +108,7 @@ class _Builder:
         names = name_things(self._design, self._making, self._things, hidden)
         for pair in self._pairs:
             if pair.second is not None:
-                names[pair.second.key] = f"mirror image of {names[pair.first.key]}"
+                names[pair.second.key] = MIRRORED + names[pair.first.key]
         return names
 
     def steps(self) -> tuple[MakingStep, ...]:
@@ -124,7 +125,7 @@ class _Builder:
         labels = {fabric.name: fabric.label for fabric in self._design.fabrics}
         speech = Speech(self._design.unit, self._design.seam, labels)
         is_block = thing.key == self._things.root
-        words = sentences_of(variants[0], name, speech, len(hands), is_block=is_block)
+        words = sentences_of(variants[0], speech, len(hands), is_block=is_block)
         return MakingStep(number, name, CUT_PATCHES, thing.title, variants, words)
 
     def _variant(self, thing: Thing) -> Variant:
@@ -193,4 +194,5 @@ class _Builder:
             fabric = self._design.patches[part.patch].fabric
             return Ingredient(self._letters[part.patch], None, fabric, patches, picture, outline)
         key = self._things.key_of(part)
-        return Ingredient(self._names[key], self._number[key], None, patches, picture, outline)
+        name = self._row_names.get(patches, self._names[key])
+        return Ingredient(name, self._number[key], None, patches, picture, outline)

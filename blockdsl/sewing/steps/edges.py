@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
 from blockdsl.geometry.polygon import cross, dot, edges, step
@@ -45,8 +46,8 @@ def _is_rectangle(outline: Polygon) -> bool:
 
 def _straight_length(start: Point, end: Point) -> Exact | None:
     if start.x == end.x:
-        return abs(end.y - start.y)
-    return abs(end.x - start.x) if start.y == end.y else None
+        return max(start.y, end.y) - min(start.y, end.y)
+    return max(start.x, end.x) - min(start.x, end.x) if start.y == end.y else None
 
 
 def _of_triangle(outline: Polygon, side: tuple[Point, Point]) -> str:
@@ -65,4 +66,4 @@ def _of_triangle(outline: Polygon, side: tuple[Point, Point]) -> str:
 
 def is_slanted(line: tuple[Point, ...]) -> bool:
     """Whether the seam leads aslant, so that points (dog ears) stand out at its ends."""
-    return any(start.x != end.x and start.y != end.y for start, end in zip(line, line[1:], strict=False))
+    return any(start.x != end.x and start.y != end.y for start, end in pairwise(line))

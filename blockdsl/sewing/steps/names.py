@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
-from blockdsl.geometry import sign
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making, UnitClass
 from blockdsl.sewing.steps.tree import Key, Thing, Things
 from blockdsl.units import SHAPES
+
+PLACED = frozenset({"row", "rows", "column", "columns", "unit"})
+"""Words that begin names which need no article: `row 2`."""
+MIRRORED = "mirror image of "
 
 
 def name_things(design: BlockDesign, making: Making, things: Things, mirrored: Collection[Key]) -> dict[Key, str]:
@@ -44,6 +47,15 @@ def _way_of(things: Things) -> str:
     if all(seam.start.y == seam.end.y for seam in root.seams):
         return "row"
     return "column" if all(seam.start.x == seam.end.x for seam in root.seams) else ""
+
+
+def row_names(things: Things) -> dict[tuple[int, ...], str]:
+    """Each row of the block by its own number, by its patches: where several alike are made in one step."""
+    word, root = _way_of(things), things.all[things.root]
+    if not word:
+        return {}
+    places = {place for several in things.rows().values() for place in several}
+    return {root.node.parts[place].patches: f"{word} {place + 1}" for place in places}
 
 
 def _numbered(word: str, places: Sequence[int]) -> str:
@@ -92,7 +104,11 @@ def _lines(sizes: Sequence[object]) -> list[object]:
     return places
 
 
-def reads_level(thing: Thing) -> bool:
-    """Whether its own seams stand upright, so that its parts lie from left to right."""
-    first = thing.node.seams[0]
-    return sign(first.start.x - first.end.x) == 0
+def plural(name: str, count: int) -> str:
+    """The name of so many: `beams`, `half-square triangles of Fog and Slate`, `of unit 1`."""
+    if count == 1 or name.split(" ", maxsplit=1)[0] in PLACED:
+        return name if count == 1 or not name.startswith("unit ") else f"of {name}"
+    if name.startswith(MIRRORED):
+        return f"mirror images of {name.removeprefix(MIRRORED)}"
+    head, of, fabrics = name.partition(" of ")
+    return name if head.endswith(("s", "geese")) else f"{head}s{of}{fabrics}"

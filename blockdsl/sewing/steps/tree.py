@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from blockdsl.model import BlockDesign
@@ -83,19 +83,15 @@ class Things:
         for key, thing in self.all.items():
             if thing.by_method:
                 continue
-            inner = [(self.all[self.key_of(part)]) for part in thing.node.parts if isinstance(part, Joined)]
+            inner = [self.all[self.key_of(part)] for part in thing.node.parts if isinstance(part, Joined)]
             lone = [child for child in inner if self._may_go_into(child, thing)]
             if key == self.root and not (len(inner) == 1 and lone and not self._is_row(inner[0])):
                 continue
-            for child in sorted(lone, key=lambda child: self._parts(child)):
-                others = len(thing.node.parts) - 1 + sum(self._parts(other) - 1 for other in inner if other.into == key)
-                around = len(inner) == 1
-                most = MOST_AROUND if around else MOST_PARTS
-                stages = 1 + sum(
-                    self._stages(other) for other in (*inner, child) if other.into == key or other is child
-                )
-                if others + self._parts(child) <= most and stages <= MOST_STAGES:
-                    child.into = key
+            most = MOST_AROUND if len(inner) == 1 else MOST_PARTS
+            for child in sorted(lone, key=self._parts):
+                child.into = key
+                if self._parts(thing) > most or self._stages(thing) > MOST_STAGES:
+                    child.into = None
 
     def _may_go_into(self, child: Thing, taker: Thing) -> bool:
         return (
@@ -131,9 +127,13 @@ class Things:
         return into is not None and into == self.key_of(taker)
 
     def steps(self) -> list[Thing]:
-        """The things with a step of their own, in the order of making: units by size, rows, the block."""
+        """The things with a step of their own, in the order of making: units by size, rows, the block.
+
+        Units that come out of a method need nothing else and are made first.
+        """
         own = [thing for thing in self.all.values() if thing.into is None and thing.key != self.root]
         rows = self.rows()
+        own.sort(key=lambda thing: not thing.by_method)
         first = [thing for thing in own if thing.key not in rows]
         last = sorted((thing for thing in own if thing.key in rows), key=lambda thing: rows[thing.key][0])
         return [*first, *last, self.all[self.root]]
@@ -151,8 +151,3 @@ class Things:
             if thing.title is None and thing.takers == {self.root} and thing.into is None:
                 found.setdefault(thing.key, []).append(place)
         return found
-
-
-def patches_of(things: Sequence[Thing]) -> set[int]:
-    """All patches of some things, wherever they lie."""
-    return {patch for thing in things for place in thing.places for patch in place}

@@ -11,6 +11,7 @@ from blockdsl.geometry import sign
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length
 from blockdsl.sewing.steps.edges import edge_of, is_slanted
+from blockdsl.sewing.steps.names import PLACED, plural
 from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -34,17 +35,17 @@ def say_count(count: int) -> str:
     return NUMBERS[count] if count < len(NUMBERS) else str(count)
 
 
-def sentences_of(variant: Variant, name: str, speech: Speech, hands: int, *, is_block: bool) -> tuple[str, ...]:
+def sentences_of(variant: Variant, speech: Speech, hands: int, *, is_block: bool) -> tuple[str, ...]:
     """What to do for one step, sentence by sentence, in order."""
     teller = _Teller(variant, speech)
     found = [*teller.sewing(), *teller.finish()]
-    found += _measure(variant, name, speech, is_block=is_block)
+    found += _measure(variant, speech, is_block=is_block)
     if hands == 2:
         found.append("Make the mirror image in the same way, with the parts the other way round.")
     return tuple(found)
 
 
-def _measure(variant: Variant, name: str, speech: Speech, *, is_block: bool) -> list[str]:
+def _measure(variant: Variant, speech: Speech, *, is_block: bool) -> list[str]:
     if not variant.is_rectangle:
         return []
     size = " × ".join(write_length(side + 2 * speech.seam, speech.unit) for side in variant.extent)
@@ -72,14 +73,11 @@ class _Teller:
     def _called(self, ingredient: Ingredient, *, article: bool = True) -> str:
         if ingredient.fabric is not None:
             return f"{ingredient.name} ({self._speech.labels[ingredient.fabric]})"
-        plain = not article or ingredient.name.split(" ")[0] in {"row", "rows", "column", "columns", "unit"}
+        plain = not article or ingredient.name.split(" ")[0] in PLACED
         return ingredient.name if plain else f"the {ingredient.name}"
 
     def _is_stage(self, part: int) -> bool:
         return part >= self._many
-
-    def _outline(self, part: int) -> object:
-        return None if self._is_stage(part) else self._variant.ingredients[part].outline
 
     # --- sewing ------------------------------------------------------------------------------------
 
@@ -129,8 +127,14 @@ class _Teller:
         return [f"{start}.", *self._matching(stage), self._press(stage), *self._closing(stage)]
 
     def _stage(self, stage: Stage, *, first: bool) -> list[str]:
-        return [self._order(stage, first=first), *self._hard(stage), *self._matching(stage), self._press(stage),
-                *self._closing(stage)]  # fmt: skip
+        return [
+            self._order(stage, first=first),
+            *self._centred(stage),
+            *self._hard(stage),
+            *self._matching(stage),
+            self._press(stage),
+            *self._closing(stage),
+        ]
 
     def _order(self, stage: Stage, *, first: bool) -> str:
         """What is laid on what, and the seam."""
@@ -140,30 +144,48 @@ class _Teller:
         self._told_edge = True
         edges = self._edges(stage.seams[0]) if len({self._edges(seam) for seam in stage.seams}) == 1 else "edges level"
         if not first and len(inner) == 1:
-            others = [self._name(part) for part in parts if part not in inner]
-            both = self._sides(stage) if len(others) == 2 else ""
-            return f"Add {_listed(others)}{both}, right sides together, {edges}."
+            return f"Add {self._others(stage, inner[0])}, right sides together, {edges}."
+        names = [self._name(part) for part in parts]
         if len(parts) == 2:
-            one, other = parts
-            if self._name(one) == self._name(other):
-                return f"Lay two of {self._plural(one)} right sides together, {edges}, and sew{how}."
-            return f"Lay {self._name(one)} on {self._name(other)}, right sides together, {edges}, and sew{how}."
+            return f"Lay {self._on(parts)} right sides together, {edges}, and sew{how}."
+        if len(parts) == 3 and self._is_like(parts[0], parts[2]) and names[1] not in names[::2]:
+            both = _listed(list(dict.fromkeys(names[::2])))
+            return f"Sew {both} to {self._sides(stage)} {names[1]}, right sides together, {edges}{how}."
         way = "from left to right" if self._across(stage) else "from top to bottom"
         if not (self._across(stage) or self._down(stage)):
             way = "in the order of the picture"
         if all(self._is_stage(part) for part in parts):
             return f"Join the rows {way}, right sides together."
-        names = [self._name(part, article=False) for part in parts]
-        return f"Sew together {way}: {_listed(names)}; right sides together, {edges}{how}."
+        if len(set(names)) == 1:
+            several = plural(self._name(parts[0], article=False), len(parts))
+            return f"Sew {say_count(len(parts))} {several} together {way}, right sides together, {edges}{how}."
+        listed = _listed([self._name(part, article=False) for part in parts])
+        return f"Sew together {way}: {listed}; right sides together, {edges}{how}."
 
-    def _plural(self, part: int) -> str:
-        name = self._name(part)
-        return name if self._is_stage(part) else name
+    def _is_like(self, one: int, other: int) -> bool:
+        """Whether two parts are called alike but for their fabric."""
+        if self._is_stage(one) or self._is_stage(other):
+            return False
+        return self._variant.ingredients[one].name == self._variant.ingredients[other].name
+
+    def _others(self, stage: Stage, inner: int) -> str:
+        """What is added to what has been sewn, and where."""
+        names = list(dict.fromkeys(self._name(part) for part in stage.parts if part != inner))
+        if len(stage.parts) == 2:
+            return names[0]
+        shown = ", as the picture shows" if len(names) > 1 else ""
+        return f"{_listed(names)} to {self._sides(stage).removesuffix(' of')}{shown}"
+
+    def _on(self, parts: Sequence[int]) -> str:
+        one, other = (self._name(part) for part in parts)
+        if one != other:
+            return f"{one} on {other},"
+        return f"two {plural(self._name(parts[0], article=False), 2)}"
 
     def _sides(self, stage: Stage) -> str:
         if self._across(stage):
-            return " at the left and the right"
-        return " at the top and the bottom" if self._down(stage) else " on both sides"
+            return "the left and the right of"
+        return "the top and the bottom of" if self._down(stage) else "two opposite sides of"
 
     @staticmethod
     def _across(stage: Stage) -> bool:
@@ -173,30 +195,47 @@ class _Teller:
     def _down(stage: Stage) -> bool:
         return all(seam.line[0].y == seam.line[-1].y for seam in stage.seams)
 
+    def _edge(self, part: int, seam: StepSeam) -> str:
+        if self._is_stage(part):
+            return ""
+        return edge_of(self._variant.ingredients[part].outline, seam.line, self._speech.seam, self._speech.unit)
+
     def _edges(self, seam: StepSeam) -> str:
         """Which edges lie on each other."""
         if len(seam.line) != 2:
             return "edges level"
-        told = []
-        for part in seam.parts:
-            outline = self._outline(part)
-            told.append(edge_of(outline, seam.line, self._speech.seam, self._speech.unit))  # type: ignore[arg-type]
-        one, other = told
+        one, other = (self._edge(part, seam) for part in seam.parts)
         if one and one == other:
             return f"the {one}s level"
         if one and other:
-            first, second = (self._short(part) for part in seam.parts)
+            first, second = (self._short(part, seam.parts) for part in seam.parts)
             return f"the {one} of {first} on the {other} of {second}"
         known = one or other
         if known and not known.endswith("in edge") and not known.endswith("cm edge"):
-            return f"along the {known} of {self._short(seam.parts[0 if one else 1])}"
+            return f"along the {known} of {self._short(seam.parts[0 if one else 1], seam.parts)}"
         return "edges level"
 
-    def _short(self, part: int) -> str:
+    def _short(self, part: int, beside: Sequence[int] = ()) -> str:
+        """A patch by its letter alone, unless one of the parts beside it has the same letter in another fabric."""
         if self._is_stage(part):
             return self._name(part)
         ingredient = self._variant.ingredients[part]
-        return ingredient.name if ingredient.fabric is not None else f"the {ingredient.name}"
+        if ingredient.fabric is None:
+            return self._called(ingredient)
+        near = [self._variant.ingredients[other] for other in beside if not self._is_stage(other)]
+        mistaken = any(other.name == ingredient.name and other.fabric != ingredient.fabric for other in near)
+        return self._called(ingredient) if mistaken else ingredient.name
+
+    def _centred(self, stage: Stage) -> list[str]:
+        """Triangles on longer pieces: their points stand out, and should do so evenly."""
+        for seam in stage.seams:
+            edges = [self._edge(part, seam) for part in seam.parts]
+            if edges.count("long edge") == 1:
+                part = seam.parts[edges.index("long edge")]
+                return [
+                    f"Match the middles: the points of {self._short(part, seam.parts)} stand out evenly at both ends."
+                ]
+        return []
 
     def _hard(self, stage: Stage) -> list[str]:
         """What is special about partial and set-in seams."""
@@ -231,10 +270,8 @@ class _Teller:
         if loose == meetings:
             return [f"{where}, their allowances lie the same way and do not lock: pin through both seams."]
         places = "place" if loose == 1 else "places"
-        return [
-            f"{where}, push them together until they lock, and pin; at {say_count(loose)} {places} the allowances lie "
-            "the same way: pin through both seams there."
-        ]
+        rest = f"at {say_count(loose)} {places} the allowances lie the same way: pin through both seams there"
+        return [f"{where}, push them together until they lock, and pin; {rest}."]
 
     # --- pressing ----------------------------------------------------------------------------------
 
@@ -245,18 +282,16 @@ class _Teller:
             return "Press the seam open."
         to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
         away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
-        if all(not self._is_stage(part) for part in to) and self._tells_apart(to, away):
-            return f"Press {allowances} toward {_listed(list(dict.fromkeys(self._short(part) for part in to)))}."
-        if all(not self._is_stage(part) for part in away) and self._tells_apart(away, to):
-            return f"Press {allowances} away from {_listed(list(dict.fromkeys(self._short(part) for part in away)))}."
+        for word, these, others in (("toward", to, away), ("away from", away, to)):
+            if any(self._is_stage(part) for part in these):
+                continue
+            names = dict.fromkeys(self._short(part, others) for part in these)
+            if len(names) < 3 and not names.keys() & {self._short(part, these) for part in others}:
+                return f"Press {allowances} {word} {_listed(list(names))}."
         ways = {_way(seam) for seam in seams}
         if len(ways) == 1:
             return f"Press {allowances} {ways.pop()}."
         return f"Press {allowances} as the arrows show."
-
-    def _tells_apart(self, these: Sequence[int], others: Sequence[int]) -> bool:
-        names, rest = {self._short(part) for part in these}, {self._short(part) for part in others}
-        return not names & rest and len(names) < 3
 
     def finish(self) -> list[str]:
         """Trimming."""
