@@ -1,5 +1,6 @@
 """What every test may ask for."""
 
+import os
 import sys
 from pathlib import Path
 
@@ -23,3 +24,9 @@ def project() -> Path:
 def blockdsl_command() -> str:
     """The installed command, as a quilter would type it."""
     return str(Path(sys.executable).parent / "blockdsl")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def cache_of_its_own(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """The commands keep what they made for this run alone: a test never meets what an earlier run made."""
+    os.environ["XDG_CACHE_HOME"] = str(tmp_path_factory.mktemp("cache"))
