@@ -15,7 +15,7 @@ help:
 	@echo "make check    lint, layout, types and the order of the rooms"
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
-	@echo "make bench    time the commands"
+	@echo "make bench    time the commands, and a book beside Typst"
 	@echo "make clean    remove what was built, and .venv"
 
 book: .venv/.installed libraries
@@ -39,6 +39,7 @@ fuzz: .venv/.installed libraries
 
 bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/bench.py
+	@$(BIN)/python tests/bench/book.py
 
 # Made anew when pyproject.toml changes: its scripts, packages and settings all come from there.
 .venv/.installed: pyproject.toml

@@ -14,7 +14,7 @@ from blockdsl import __version__
 from blockdsl.resources import grammar_folder, library_folder
 
 _PACKAGES: Final = ("uharfbuzz", "svgwrite", "lark", "markdown-it-py")
-"""Whose versions may show in what is made. PDF and SVG are written without cairo, so its version plays no part."""
+"""Whose versions may show in what is made. cairo is not among them: only what it draws depends on its version."""
 
 _CODE: Final = (".py", ".lark", ".block", ".ttf", ".woff2", ".css", ".json")
 

@@ -85,7 +85,7 @@ def _run(arguments: Namespace) -> int:
 
 def _own_up(fault: Exception) -> int:
     if type(fault).__name__ == "CairoMissing":  # named, not imported: loading it would load cairo
-        print(f"blockdsl: {fault}; `--only diagrams,table` does without it", file=sys.stderr)
+        print(f"blockdsl: {fault}; only the pictures of steps as PNG need it", file=sys.stderr)
         return ERRORS
     if os.environ.get("BLOCKDSL_DEBUG"):
         traceback.print_exception(fault)

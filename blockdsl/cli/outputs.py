@@ -184,8 +184,14 @@ def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     for step in block.steps:
         for ending in ("svg", "png"):
             name = f"{stem}.step-{step.number:02d}.{ending}"
-            depends = ("step", content, step.number, ending)
+            depends = ("step", content, step.number, _cairo_version() if ending == "png" else ending)
             yield Output(name, partial(_step_picture, block, step.number, ending), depends)
+
+
+def _cairo_version() -> str:
+    from blockdsl.export.cairo_library import cairo_version
+
+    return cairo_version()
 
 
 def _step_picture(block: BlockFacts, number: int, ending: str) -> bytes:

@@ -24,7 +24,7 @@ _FT_LOAD_NO_HINTING: Final = 2
 
 
 class CairoMissing(RuntimeError):
-    """PDF and PNG need the system library cairo, with FreeType; the message says how to get it."""
+    """PNG needs the system library cairo, with FreeType; the message says how to get it."""
 
 
 @cache
@@ -34,13 +34,21 @@ def load_cairo() -> ModuleType:
     Errors: CairoMissing when the system has no libcairo.
     """
     try:
-        import cairocffi  # noqa: PLC0415 - it loads the library at once, and everything but PDF and PNG works without
+        import cairocffi  # noqa: PLC0415 - it loads the library at once, and everything but PNG works without
     except OSError as fault:
         message = f"the system library cairo is missing: {_MEND}"
         raise CairoMissing(message) from fault
     else:
         module: ModuleType = cairocffi
         return module
+
+
+def cairo_version() -> str:
+    """The version of the system's cairo, whose images are the same bytes for one version; empty where there is none."""
+    try:
+        return str(load_cairo().cairo_version_string())
+    except CairoMissing:
+        return ""
 
 
 @cache

@@ -1,4 +1,4 @@
-"""A page as a PNG image on white, by the same painter as the PDF."""
+"""A page as a PNG image on white, painted with cairo."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ def write_png(page: Page, dpi: float = 150) -> bytes:
         raise Unprintable(message)
     cairo = load_cairo()
     surface = cairo.ImageSurface(cairo.FORMAT_RGB24, width, height)
-    painter = CairoPainter(surface, tagged=False)
+    painter = CairoPainter(surface)
     painter.context.set_source_rgb(1, 1, 1)
     painter.context.paint()
     painter.context.scale(scale, scale)

@@ -86,7 +86,7 @@ def test_a_machine_without_cairo_is_told_what_to_install_and_what_works_without(
 
     assert ended.status == 1
     assert ended.told == (
-        "blockdsl: the system library cairo is missing: install it; `--only diagrams,table` does without it\n"
+        "blockdsl: the system library cairo is missing: install it; only the pictures of steps as PNG need it\n"
     )
 
 
