@@ -6,7 +6,7 @@ BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book test check fuzz bench format clean libraries judges web-judges
+.PHONY: help book test check fuzz bench readme format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
@@ -16,9 +16,11 @@ help:
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make bench    time the commands, and a book beside Typst"
+	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
+	@echo "make help     this list"
 	@echo "make clean    remove what was built, and .venv"
 
-book: .venv/.installed libraries
+book: .venv/.installed
 	@$(BIN)/blockdsl build $(BOOK) -o out
 
 test: check libraries judges web-judges
@@ -36,6 +38,9 @@ format: .venv/.installed
 
 fuzz: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.run
+
+readme: .venv/.installed
+	@$(BIN)/python -m tests.snapshots.readme.draw
 
 bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/bench.py

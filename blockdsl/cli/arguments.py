@@ -49,7 +49,7 @@ def _command(commands: _Commands[ArgumentParser], name: str, words: str, more: s
     return commands.add_parser(
         name,
         help=words,
-        description=f"{words[0].upper()}{words[1:]}.{' ' + more if more else ''}",
+        description=f"{words[0].upper()}{words[1:]}.{more}",
         epilog=_STATUSES,
         formatter_class=RawDescriptionHelpFormatter,
     )
@@ -78,8 +78,9 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     command = _command(
         commands,
         "build",
-        "write the pattern sheet, templates, pictures and cutting table of every block",
-        "\nOf a file that has errors nothing is written, and what was written of it before stays as it was.",
+        "write the sheet, templates, pictures and cutting table of every block, and every book with its web site",
+        "\nUnits made as foundation have papers too. A file without a book has a web site when `--only web` says so.\n"
+        "Of a file that has errors nothing is written, and what was written of it before stays as it was.",
     )
     _files(command)
     command.add_argument("-o", "--output", required=True, metavar="DIR", help="the folder for what is written")
@@ -120,7 +121,9 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         "--jobs", type=_jobs, metavar="N", help="draw with N processes at once (as many as the machine has processors)"
     )
     command.add_argument(
-        "--cache", metavar="DIR", help="keep what was made in DIR, to be used again (your folder for such things)"
+        "--cache",
+        metavar="DIR",
+        help="keep what was made in DIR, to be used again (the system's folder for such things, at most 256 MiB)",
     )
     command.add_argument("--no-cache", action="store_true", help="make everything anew, and keep nothing")
     _message_format(command)
