@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from blockdsl.diagnostics import Problems, nearest_word
-from blockdsl.model.cutter import CUTTER_SHAPES, Cutter
+from blockdsl.model.cutter import CUTTER_SHAPES, Cutter, CutterShape
 from blockdsl.syntax import ast
 
 
@@ -26,4 +26,5 @@ def read_cutter(declaration: ast.CutterDeclaration, problems: Problems) -> Cutte
         problems.report("cutter-size", sides[0].span.to(sides[1].span), shape=shape, help=help_text)
         return None
     shorter, longer = sorted(side.value / (10 if side.unit == "mm" else 1) for side in sides)
-    return Cutter(declaration.label.text, shape, (shorter, longer), "in" if sides[0].unit == "in" else "cm")
+    kind: CutterShape = "square" if shape == "rectangle" and shorter == longer else shape
+    return Cutter(declaration.label.text, kind, (shorter, longer), "in" if sides[0].unit == "in" else "cm")

@@ -229,3 +229,13 @@ def test_two_builds_at_once_in_one_folder_leave_whole_files_and_nothing_else(
 
     assert [process.wait(timeout=60) for process in running] == [0, 0]
     assert contents(folder / "out") == contents(folder / "alone")
+
+
+def test_a_block_with_units_on_papers_has_them_in_a_file_of_their_own(folder: Path, run: Run) -> None:
+    (folder / "pinwheel.block").write_text(PINWHEEL + "  make half as foundation\n", encoding="utf-8")
+
+    run("build", "pinwheel.block", "-o", "out", "--only", "templates")
+
+    assert set(contents(folder / "out")) == {"pinwheel.templates.pdf", "pinwheel.foundation.pdf"}
+    pages = PdfReader(folder / "out" / "pinwheel.foundation.pdf").pages
+    assert sum("copy 4 of 4" in page.extract_text() for page in pages) == 1

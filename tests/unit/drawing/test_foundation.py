@@ -1,0 +1,113 @@
+"""Foundation papers: how many are printed, what they say, and which way round they are drawn."""
+
+from collections.abc import Iterable, Iterator
+
+import pytest
+
+from blockdsl.drawing.foundation import MOST_COPIES, foundation_pages, foundations_too_large
+from blockdsl.drawing.foundation_pattern import paper_patterns, turned
+from blockdsl.drawing.marks import Document, Figure, Mark, Text
+from blockdsl.drawing.theme import PAPERS
+from blockdsl.facts import BlockFacts
+from tests.unit.model.blocks import block
+
+
+def words_of(document: Document) -> list[list[str]]:
+    return [[text.text for text in texts(page.marks)] for page in document.pages]
+
+
+def texts(marks: Iterable[Mark]) -> Iterator[Text]:
+    for mark in marks:
+        if isinstance(mark, Text):
+            yield mark
+        elif isinstance(mark, Figure):
+            yield from texts(mark.marks)
+
+
+def figures(document: Document) -> list[str]:
+    return [mark.alternative for page in document.pages for mark in page.marks if isinstance(mark, Figure)]
+
+
+def beams(count: int, size: str = "6 x 3") -> BlockFacts:
+    width, height = (int(side) for side in size.split(" x "))
+    rows = ("row " + "beam " * count, "make beam as foundation")
+    return block(*rows, size=f"{width * count} x {height} in", above="unit beam = geese lantern on fog slate")
+
+
+def test_a_paper_is_printed_for_each_unit_that_the_block_needs() -> None:
+    document = foundation_pages(beams(4), paper="letter")
+    assert len(figures(document)) == 4
+    assert [word for page in words_of(document) for word in page if word.startswith("copy")] == [
+        f"copy {number} of 4" for number in range(1, 5)
+    ]
+
+
+def test_of_very_many_papers_each_is_printed_once_and_says_how_many_to_print() -> None:
+    count = MOST_COPIES + 1
+    rows = ["row " + "beam " * 7] * 7
+    facts = block(*rows, "make beam as foundation", size="28 x 14 in", above="unit beam = geese lantern on fog")
+    document = foundation_pages(facts, paper="letter")
+    assert len(figures(document)) == 1
+    assert f"print {count}" in words_of(document)[0]
+
+
+def test_the_first_copy_alone_lists_fabrics_and_roomy_sizes() -> None:
+    """By hand: the goose of 6 x 3 in with 1/2 in all round, 7 x 4; a sky of 3 x 3, 4 x 4."""
+    said = [word for page in words_of(foundation_pages(beams(2), paper="letter")) for word in page]
+    assert said.count("Lantern, cut 4 × 7 in") == 1
+    assert said.count("Harbour fog, cut 4 × 4 in") == 1
+    assert said.count("Wet slate, cut 4 × 4 in") == 1
+
+
+def test_the_papers_are_the_mirror_image_of_the_unit() -> None:
+    """As drawn the fog sky is at the left and the slate sky at the right; on the printed back the other way round."""
+    (found,) = beams(1).foundations
+    (paper,) = paper_patterns(found, beams(1), 1)
+    middles = {patch.words.title: sum(x for x, _ in patch.sewing) / len(patch.sewing) for patch in paper.patches}
+    assert middles["Wet slate"] < middles["Lantern"] < middles["Harbour fog"]
+
+
+def test_a_paper_keeps_its_seams_where_its_patches_meet_however_it_is_turned() -> None:
+    (found,) = beams(1).foundations
+    (paper,) = paper_patterns(found, beams(1), 1)
+    for _ in range(4):
+        corners = {(round(x, 6), round(y, 6)) for patch in paper.patches for x, y in patch.sewing}
+        ends = {(round(x, 6), round(y, 6)) for seam in paper.seams for x, y in seam}
+        assert len(ends) == 3
+        assert ends <= corners
+        paper = turned(paper)
+
+
+def test_a_unit_of_several_papers_says_how_they_are_joined() -> None:
+    facts = block("row (checker 3 x 3 fog slate)", "make checker as foundation", size="6 in")
+    said = [word for page in words_of(foundation_pages(facts, paper="a4")) for word in page]
+    assert "section A of A to C" in said
+    assert "then join A to B; A–B to C" in said
+
+
+def test_every_patch_has_its_number_on_the_paper_however_small_it_is() -> None:
+    facts = block("row (rails fog slate fog slate fog slate fog slate)", "make rails as foundation", size="1 in")
+    said = [text.text for page in foundation_pages(facts, paper="letter").pages for text in texts(page.marks)]
+    # once in the patch and once in the list beside it
+    assert all(said.count(f"A{number}") == 2 for number in range(1, 9))
+
+
+@pytest.mark.parametrize("paper", [*PAPERS, "roll 36 in"])
+def test_large_papers_run_over_tiles_and_number_their_patches_there(paper: str) -> None:
+    document = foundation_pages(beams(1, "100 x 50"), paper=paper)
+    tiles = [alternative for alternative in figures(document) if "Tile" in alternative]
+    assert len(tiles) > 1
+    said = [word for page in words_of(document) for word in page]
+    assert {"A1", "A2", "A3"} <= set(said)
+
+
+def test_a_paper_longer_than_a_page_can_be_is_named() -> None:
+    facts = beams(1, "300 x 150")
+    assert foundations_too_large(facts) == ("beam",)
+    with pytest.raises(ValueError, match="beam"):
+        foundation_pages(facts, paper="letter")
+
+
+def test_a_block_without_papers_has_none_to_print() -> None:
+    with pytest.raises(ValueError, match="no unit"):
+        foundation_pages(block("row fog/slate"), paper="letter")

@@ -1,0 +1,196 @@
+"""Units on papers: which patches share a paper, in what order they are sewn, and what is cut for them."""
+
+from fractions import Fraction
+
+import pytest
+
+from blockdsl.facts.foundationfacts import FoundationFacts
+from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines
+from tests.unit.sewing.virtual_papers import sew
+
+WHIRL = """unit whirl
+  grid 3 x 3
+  patch slate at 0,0 2,0 2,1 0,1
+  patch fog at 2,0 3,0 3,2 2,2
+  patch slate at 1,2 3,2 3,3 1,3
+  patch fog at 0,1 1,1 1,3 0,3
+  patch lantern at 1,1 2,1 2,2 1,2"""
+LOGS = """unit logs
+  grid 4 x 4
+  patch lantern at 1,1 2,1 2,2 1,2
+  patch fog at 1,0 2,0 2,1 1,1
+  patch slate at 2,0 3,0 3,2 2,2
+  patch moss at 1,2 3,2 3,3 1,3
+  patch fog at 0,0 1,0 1,3 0,3
+  patch slate at 0,3 3,3 3,4 0,4
+  patch moss at 3,0 4,0 4,4 3,4"""
+
+
+def foundation(*words: str, size: str, above: str = "") -> FoundationFacts:
+    """The only unit on papers of a block whose only cell is that unit."""
+    (found,) = block(*words, size=size, above=above).foundations
+    sew(found)
+    return found
+
+
+def order(found: FoundationFacts) -> list[str]:
+    """Each paper in words: `A: lantern, fog, fog`."""
+    return [f"{paper.letter}: {', '.join(patch.fabric for patch in paper.patches)}" for paper in found.papers]
+
+
+# --- the order of the patches, each worked out by hand --------------------------------------------
+
+
+def test_a_goose_is_sewn_before_its_skies() -> None:
+    found = foundation("row (geese lantern on fog slate)", "make geese as foundation", size="6 x 3 in")
+    assert order(found) == ["A: lantern, fog, slate"]
+    seams = [patch.seam for patch in found.papers[0].patches]
+    assert seams[0] is None
+    assert seams[1] is not None
+    # from the lower left corner of the unit to its point
+    assert {tuple(map(str, corner)) for corner in seams[1]} == {("0", "3"), ("3", "0")}
+
+
+def test_rails_are_sewn_from_the_first_to_the_last() -> None:
+    found = foundation("row (rails fog slate moss lantern)", "make rails as foundation", size="4 in")
+    assert order(found) == ["A: fog, slate, moss, lantern"]
+
+
+def test_strips_of_different_widths_are_sewn_from_the_narrow_end() -> None:
+    above = "unit steps\n  grid 6 x 1\n  patch moss at 0,0 3,0 3,1 0,1\n  patch fog at 3,0 5,0 5,1 3,1\n"
+    above += "  patch slate at 5,0 6,0 6,1 5,1"
+    found = foundation("row steps", "make steps as foundation", size="6 x 1 in", above=above)
+    assert order(found) == ["A: slate, fog, moss"]
+
+
+def test_a_square_in_a_square_is_sewn_from_its_centre() -> None:
+    found = foundation("row (diamond lantern on fog slate fog slate)", "make diamond as foundation", size="4 in")
+    assert order(found)[0].startswith("A: lantern, ")
+    assert len(found.papers[0].patches) == 5
+
+
+def test_logs_are_sewn_round_their_centre_in_the_only_order_there_is() -> None:
+    found = foundation("row logs", "make logs as foundation", size="4 in", above=LOGS)
+    fabrics = [patch.fabric for patch in found.papers[0].patches]
+    # the centre touches four logs, the first log only three patches
+    assert fabrics == ["lantern", "fog", "slate", "moss", "fog", "slate", "moss"]
+
+
+# --- several papers -------------------------------------------------------------------------------
+
+
+def test_an_hourglass_takes_two_papers_joined_along_a_diagonal() -> None:
+    found = foundation("row (hourglass fog slate)", "make hourglass as foundation", size="4 in")
+    assert [len(paper.patches) for paper in found.papers] == [2, 2]
+    assert found.joins == (("A", "B"),)
+
+
+@pytest.mark.parametrize(("words", "papers"), [("2 x 2", 2), ("2 x 5", 2), ("3 x 3", 3), ("5 x 4", 4), ("1 x 6", 1)])
+def test_a_checkerboard_takes_as_many_papers_as_its_shorter_side_has_patches(words: str, papers: int) -> None:
+    """In a section of squares one line after the other must run right across: a single row or column."""
+    down, across = words.split(" x ")
+    choice = "make checker as foundation"
+    found = foundation(f"row (checker {words} fog slate)", choice, size=f"{across} x {down} in")
+    assert len(found.papers) == papers
+
+
+def test_a_large_checkerboard_takes_its_rows_as_papers_too() -> None:
+    found = foundation("row (checker 12 x 14 fog slate)", "make checker as foundation", size="14 x 12 in")
+    assert len(found.papers) == 12
+
+
+def test_papers_are_joined_from_the_first_to_the_last() -> None:
+    found = foundation("row (checker 3 x 3 fog slate)", "make checker as foundation", size="3 in")
+    assert found.joins == (("A", "B"), ("A–B", "C"))
+
+
+def test_a_unit_of_rows_is_sewn_to_papers_of_its_own() -> None:
+    above = "unit corner\n  row fog fog/lantern\n  row fog/lantern slate"
+    found = foundation("row corner", "make corner as foundation", size="4 in", above=above)
+    # in each row first the triangle that touches both others, then the other triangle, then the square
+    assert order(found) == ["A: fog, lantern, fog", "B: lantern, fog, slate"]
+
+
+# --- what papers take in --------------------------------------------------------------------------
+
+NESTED = "unit corner\n  row fog fog/lantern\n  row fog/lantern slate"
+
+
+def test_what_lies_inside_a_unit_on_papers_is_not_made_a_second_time() -> None:
+    rows = ("row corner fog/lantern", "row fog corner>>")
+    facts = block(*rows, "make half as two at a time", "make corner as foundation", size="8 in", above=NESTED)
+    assert unit_lines(facts) == [
+        "corner: 2 of 4 x 4, foundation",
+        "half-square triangle: 1 of 4 x 4, two at a time, 1 spare",
+    ]
+    # two corners with a slate square of 2 in each: 2 + 2 x (1/4 + 1/4) = 3 in
+    assert cut_lines(facts, "slate") == ["slate: 2 square 3 for 2"]
+
+
+def test_a_unit_and_its_mirror_image_have_papers_of_their_own() -> None:
+    rows = ("row one one~", "make one as foundation")
+    facts = block(*rows, size="12 x 3 in", above="unit one = geese fog on lantern slate")
+    assert [(found.title, found.count) for found in facts.foundations] == [
+        ("one (flying geese)", 1),
+        ("one (flying geese), mirror image", 1),
+    ]
+    for found in facts.foundations:
+        sew(found)
+
+
+def test_turned_units_are_sewn_to_the_same_paper() -> None:
+    rows = ("row one one>>", "make one as foundation")
+    (found,) = block(*rows, size="12 x 3 in", above="unit one = geese fog on lantern").foundations
+    assert found.count == 2
+
+
+# --- what cannot be sewn so -----------------------------------------------------------------------
+
+
+def test_patches_that_turn_round_one_another_are_named() -> None:
+    problem = one_error("row whirl", "make whirl as foundation", size="6 in", above=WHIRL)
+    assert problem.code == "foundation-no-order"
+    assert problem.span.text == "foundation"
+    assert "no straight seam runs right across patches A, B" in problem.message
+
+
+def test_only_the_patches_that_are_stuck_are_named() -> None:
+    above = f"{WHIRL}\nunit framed\n  columns 3\n  heights 3 1\n  row whirl\n  row moss"
+    rows = ("row framed", "make framed as foundation")
+    problem = one_error(*rows, size="3 x 4 in", above=above)
+    # the bar of moss below, 3 x 1, is patch C and can be parted
+    assert "patches A, B" in problem.message
+    assert "C" not in problem.message
+
+
+def test_one_choice_that_cannot_be_followed_is_one_mistake() -> None:
+    found = errors("row whirl whirl~", "make whirl as foundation", size="12 x 6 in", above=WHIRL)
+    assert [problem.code for problem in found] == ["foundation-no-order"]
+
+
+# --- what is cut ----------------------------------------------------------------------------------
+
+
+def test_pieces_for_papers_are_cut_half_an_inch_larger_all_round() -> None:
+    """By hand: a goose of 4 x 2 in with 1/4 in allowance and 1/4 in room on each side: 5 x 3 in."""
+    facts = block("row (geese lantern on fog)", "make geese as foundation", size="4 x 2 in")
+    assert cut_lines(facts) == ["fog: 2 square 3 for 1", "lantern: 1 rectangle 3 x 5 for 1"]
+    assert {cut.purpose for cut in facts.cutting} == {"foundation geese"}
+
+
+def test_metric_pieces_have_15_mm_all_round() -> None:
+    """By hand: 8 cm with 0.75 cm allowance and 0.75 cm room on each side: 11 cm."""
+    facts = block("row (geese lantern on fog)", "make geese as foundation", size="16 x 8 cm")
+    assert cut_lines(facts) == ["fog: 2 square 11 for 1", "lantern: 1 rectangle 11 x 19 for 1"]
+
+
+def test_roomy_pieces_are_rounded_up_to_the_ruler() -> None:
+    """By hand: a third of 4 in is 1 1/3; with 1 in all round 2 1/3, on an eighth-inch ruler 2 3/8."""
+    facts = block("row (rails fog slate moss)", "make rails as foundation", size="4 in")
+    assert {cut.cut for cut in facts.cutting} == {(Fraction(19, 8), Fraction(5))}
+
+
+def test_the_allowance_of_the_block_is_round_every_paper() -> None:
+    found = foundation("seam 3/8 in", "row (rails fog slate)", "make rails as foundation", size="4 in")
+    xs = {corner.x for corner in found.papers[0].cutting}
+    assert xs == {Fraction(-3, 8), Fraction(35, 8)}
