@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from argparse import Namespace
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
@@ -24,7 +24,7 @@ from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.workers import processors, run_all
 from blockdsl.cli.working import Worked, work_through
-from blockdsl.export.files import write_all
+from blockdsl.export.files import clear_leftovers, write_all
 from blockdsl.facts import book_of
 
 _DATE: Final = "SOURCE_DATE_EPOCH"
@@ -58,7 +58,7 @@ def build(arguments: Namespace) -> int:
         written.append(_write_check(Path(arguments.output), asked.on(USUAL_PAPER)))
     if arguments.book is not None and not failed:
         written.append(_write_book(planned, arguments, asked.on(USUAL_PAPER), cache))
-    cache.tidy()
+    _tidy(cache, {Path(arguments.output), *(path.parent for path in written)})
     if failed:
         return ERRORS
     if arguments.depfile is not None:
@@ -66,6 +66,13 @@ def build(arguments: Namespace) -> int:
     if arguments.message_format == "text":
         write_out(f"{many(len(written), 'file')} written to {arguments.output}\n" if written else _NOTHING)
     return FINE
+
+
+def _tidy(cache: Cache, folders: Iterable[Path]) -> None:
+    """Leave the cache in bounds, and nothing of killed builds where we have written."""
+    cache.tidy()
+    for folder in folders:
+        clear_leftovers(folder)
 
 
 def _may_have_book(worked: Worked) -> bool:

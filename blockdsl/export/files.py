@@ -7,9 +7,13 @@ from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 from tempfile import mkstemp
+from time import time
 from typing import Final
 
 _READABLE: Final = 0o666
+_PART: Final = ".part"
+_LEFT_OVER_SECONDS: Final = 600.0
+"""No file takes so long to write."""
 
 
 def write_whole(path: Path, data: bytes) -> None:
@@ -42,9 +46,22 @@ def write_all(files: Mapping[Path, bytes]) -> None:
                 left.unlink()
 
 
+def clear_leftovers(folder: Path) -> None:
+    """Take away the half-written files of writers that were killed; one of another writer's at work is younger.
+
+    They have hidden names that no reader knows, so that nothing is lost when one cannot be taken away.
+    """
+    before = time() - _LEFT_OVER_SECONDS
+    with suppress(OSError):
+        for entry in os.scandir(folder):
+            if entry.name.startswith(".") and entry.name.endswith(_PART) and entry.stat().st_mtime < before:
+                with suppress(OSError):
+                    Path(entry.path).unlink()
+
+
 def _write_beside(path: Path, data: bytes) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
-    handle, name = mkstemp(prefix=f".{path.name[:40]}.", suffix=".part", dir=path.parent)
+    handle, name = mkstemp(prefix=f".{path.name[:40]}.", suffix=_PART, dir=path.parent)
     temporary = Path(name)
     try:
         with os.fdopen(handle, "wb") as file:

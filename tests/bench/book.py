@@ -156,8 +156,15 @@ def tell(work: Callable[[], bytes]) -> None:
     start = time.perf_counter()
     size = len(work())
     seconds = time.perf_counter() - start
-    peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1 << 20 if sys.platform == "darwin" else 1 << 10)
-    print(seconds, size, peak)
+    print(seconds, size, most_held())
+
+
+def most_held() -> float:
+    """Megabytes that this process held at most. Linux's `ru_maxrss` would count the process that started it too."""
+    status = Path("/proc/self/status")
+    if status.exists():
+        return int(next(line for line in status.read_text().splitlines() if line.startswith("VmHWM")).split()[1]) / 1024
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1 << 20 if sys.platform == "darwin" else 1 << 10)
 
 
 # --- the whole command -------------------------------------------------------------------------------
