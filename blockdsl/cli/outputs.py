@@ -22,6 +22,9 @@ KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 ASKED: Final = ("steps",)
 """What `--only` may name besides; it is written for those alone who ask for it."""
 
+_OF_FILES: Final = frozenset({"book", "web"})
+"""Kinds that are made of a whole file and not of a block."""
+
 _DIAGRAMS: Final = ("letters", "grid", "cutting")
 """Names that a colouring's picture may not take."""
 
@@ -69,6 +72,8 @@ class Output:
 
 def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
     """The files of one block; their names begin with `stem`."""
+    if kinds <= _OF_FILES:
+        return
     content = content_of(block)
     if "sheet" in kinds:
         yield Output(f"{stem}.sheet.pdf", lambda: _sheet(block, printed), ("sheet", content, printed))
