@@ -79,7 +79,7 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield Output(f"{stem}.sheet.pdf", lambda: _sheet(block, printed), ("sheet", content, printed))
     if "templates" in kinds and not too_large(block):
         yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), ("templates", content, printed))
-    if "templates" in kinds and block.foundations and not _foundations_too_large(block):
+    if "templates" in kinds and block.foundations and not foundations_too_large(block):
         yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), ("foundation", content, printed))
     if "diagrams" in kinds:
         yield from _diagrams(block, content, stem)
@@ -90,11 +90,14 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
 
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
-    """What a block needs at a further size that a book prints: its templates, when some piece is cut by them."""
+    """What a block needs at a further size that a book prints: its templates, when some piece is cut by them, and its papers."""
     by_template = any(cut.piece == "template" for cut in block.cutting)
     if "templates" in kinds and by_template and not too_large(block):
         depends = ("templates", content_of(block), printed)
         yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), depends)
+    if "templates" in kinds and block.foundations and not foundations_too_large(block):
+        depends = ("foundation", content_of(block), printed)
+        yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), depends)
 
 
 def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Output:
@@ -132,16 +135,17 @@ def _templates(block: BlockFacts, printed: Print) -> bytes:
     return pdf_bytes(template_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
-def _foundations_too_large(block: BlockFacts) -> tuple[str, ...]:
-    from blockdsl.drawing.foundation import foundations_too_large
+def foundations_too_large(block: BlockFacts) -> tuple[str, ...]:
+    """The names of the foundation papers that no page can hold; with one of them no papers are printed."""
+    from blockdsl.drawing.foundation import foundations_too_large as too_large_of
 
-    return foundations_too_large(block)
+    return too_large_of(block)
 
 
 def _foundation(block: BlockFacts, printed: Print) -> bytes:
     from blockdsl.drawing.foundation import foundation_pages
 
-    return pdf_bytes(foundation_pages(block, paper=printed.paper), printed)
+    return pdf_bytes(foundation_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
 def check_print_bytes(printed: Print) -> bytes:

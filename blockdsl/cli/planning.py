@@ -10,11 +10,12 @@ from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.jobs import Job
 from blockdsl.cli.naming import Taken
-from blockdsl.cli.outputs import KINDS, Print, too_large
+from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, too_large
 from blockdsl.cli.sites import site_of_blocks
 from blockdsl.cli.working import Worked
 
 if TYPE_CHECKING:
+    from blockdsl.diagnostics import Problems, Span
     from blockdsl.facts import BlockFacts, BookFacts
 
 USUAL_PAPER: Final = "letter"
@@ -66,9 +67,8 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
                 continue
             blocks.append(block)
             jobs.append(Job("block", block, stem, kinds, printed, source))
-            letters = too_large(block) if "templates" in kinds else ()
-            if letters:
-                worked.origin.problems.report("template-too-large", span, letters=", ".join(letters))
+            if "templates" in kinds:
+                _report_too_large(block, span, worked.origin.problems)
         for book in worked.facts.books:
             jobs += _of_book(book, names, kinds, asked.on(book.paper), source)
         if "web" in kinds and kinds != EVERYTHING and worked.facts.blocks and not worked.facts.books:
@@ -76,6 +76,13 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
             jobs.append(Job("site", site, names.of_site(Path(source).stem), kinds, printed, source))
         planned.append(Planned(worked, tuple(blocks), tuple(jobs)))
     return planned
+
+
+def _report_too_large(block: BlockFacts, span: Span, problems: Problems) -> None:
+    if letters := too_large(block):
+        problems.report("template-too-large", span, what="templates", of=f"patch {', '.join(letters)}")
+    if block.foundations and (units := foundations_too_large(block)):
+        problems.report("template-too-large", span, what="foundation papers", of=f"that of {', '.join(units)}")
 
 
 def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Print, source: str) -> Iterator[Job]:

@@ -427,7 +427,7 @@ CATALOGUE: dict[str, Entry] = {
     # --- printing
     "template-too-large": Entry(
         "warning",
-        "no templates are printed: patch {letters} is longer than 200 in (508 cm)",
+        "no {what} are printed: {of} is longer than 200 in (508 cm)",
         "A page of a PDF is 200 in long at the most, and a template must fit one page before it is cut into tiles.",
     ),
     # --- the designer's own checks

@@ -61,7 +61,7 @@ def check(source: Source, folder: Path) -> Problems:
     facts = collect_facts(program, problems)
     for design, block in zip(program.blocks, facts.blocks, strict=True):
         if letters := templates_too_large(block):
-            problems.report("template-too-large", design.span, letters=", ".join(letters))
+            problems.report("template-too-large", design.span, what="templates", of=f"patch {', '.join(letters)}")
     return problems
 
 
