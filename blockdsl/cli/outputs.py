@@ -90,7 +90,7 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
 
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
-    """What a block needs at a further size that a book prints: its templates, when some piece is cut by them, and its papers."""
+    """What a block needs at a further size that a book prints: templates where pieces are cut by them, and papers."""
     by_template = any(cut.piece == "template" for cut in block.cutting)
     if "templates" in kinds and by_template and not too_large(block):
         depends = ("templates", content_of(block), printed)
