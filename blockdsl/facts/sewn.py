@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import lru_cache
+from itertools import chain
 from typing import TYPE_CHECKING
 
 from blockdsl.diagnostics import Problems
-from blockdsl.model import BlockDesign
+from blockdsl.geometry import Exact
+from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.sewing import Making, plan_making
 from blockdsl.sewing.order import Assembly, SeamCount, Unsewable, count_seams, find_order
 from blockdsl.sewing.steps import MOST_PATCHES, build_steps
@@ -29,6 +32,18 @@ class _Look:
     letters: tuple[str, ...] = field(compare=False)
 
 
+def _plain(number: Exact) -> object:
+    """The same number as something that is quicker to compare: a block has hundreds of them."""
+    return (number.numerator, number.denominator) if isinstance(number, Fraction) else number
+
+
+def _unit(place: UnitPlace) -> tuple[object, ...]:
+    numbers = map(_plain, (place.x, place.y, place.width, place.height))
+    turn = place.symmetry
+    turned = (turn.x_from_x, turn.x_from_y, turn.y_from_x, turn.y_from_y)
+    return (place.name, place.filling, *numbers, turned, place.first, place.stop)
+
+
 class Sewing:
     """The order and the steps of one block. Equal blocks share them; told apart in `repr` by what facts do not hold."""
 
@@ -37,7 +52,9 @@ class Sewing:
     def __init__(self, design: BlockDesign, making: Making, letters: tuple[str, ...]) -> None:
         choices = tuple((choice.what, choice.method) for choice in design.choices)
         sizes = (design.unit, design.seam, design.measure, design.trim, design.columns, design.heights)
-        content = (design.patches, design.units, design.fabrics, choices, sizes)
+        patches = tuple((patch.fabric, *map(_plain, chain(*patch.outline))) for patch in design.patches)
+        units = tuple(map(_unit, design.units))
+        content = (patches, units, design.fabrics, choices, sizes)
         self._look = _Look(content, design, making, letters)
         self._found: _Found | None = None
 

@@ -47,7 +47,7 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
 def _heading(step: MakingStep, hands: int) -> str:
     name = step.makes[:1].upper() + step.makes[1:]
     if step.makes == "block":
-        return "Join the block"
+        return "Join the block" if any(part.step for part in step.variants[0].ingredients) else "Sew the block"
     return f"{name}, both hands" if hands > 1 else name
 
 

@@ -16,7 +16,6 @@ from blockdsl.geometry import Point, sign
 from blockdsl.geometry.polygon import cross, dot, step
 from blockdsl.model import BlockDesign
 from blockdsl.model.fabric import luminance
-from blockdsl.sewing.pressing_frames import Frames
 from blockdsl.sewing.pressing_seams import SeamEnd, SeamKey, UnitSeam, UnitSeams, on_line
 
 _FEWER_SEAMS = 2.0
@@ -50,7 +49,7 @@ class _Meeting:
 
 def plan_pressing(
     design: BlockDesign,
-    frames: Frames,
+    seams: UnitSeams,
     wanted: Sequence[int],
     fixed: Mapping[SeamKey, int],
     outward: Mapping[SeamKey, int],
@@ -60,7 +59,6 @@ def plan_pressing(
     `fixed` are seams that a method presses its own way; `outward` those that the trade presses away from the middle
     piece of their unit, unless meetings ask otherwise.
     """
-    seams = UnitSeams(design, frames)
     meetings: list[_Meeting] = []
     leaning: dict[SeamKey, float] = {}
     for number in wanted:

@@ -56,7 +56,7 @@ class _Builder:
         self._seams = UnitSeams(design, things.frames)
         wanted = [thing.key[0] for thing in things.all.values() if not thing.by_method]
         fixed, outward = customs(design, making, things)
-        self._pressing: Pressing = plan_pressing(design, things.frames, wanted, fixed, outward)
+        self._pressing: Pressing = plan_pressing(design, self._seams, wanted, fixed, outward)
         self._pairs = self._paired()
         self._number = {
             thing.key: place

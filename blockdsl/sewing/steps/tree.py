@@ -20,7 +20,7 @@ Key = tuple[int, int]
 
 @dataclass(slots=True)
 class Thing:
-    """One thing to make. `node` is its first place in the tree, `count` how often it is made.
+    """One thing to make. `node` is it in its first place in the tree, `count` how often it is made.
 
     `title` is the number of the making's unit that it is, also when it is sewn seam by seam, or None. `takers` are
     the things that it is a part of. `into` is the thing in whose step it is sewn on the way.
@@ -63,19 +63,37 @@ class Things:
         return self.frames.number_of(node), title if title is not None and self._method[title] else -1
 
     def _look(self, whole: Joined) -> None:
-        waiting: list[tuple[Joined, Key | None]] = [(whole, None)]
+        """Find what is made and how often. What is made several times is sewn as in its first place every time."""
+        waiting = [self.root]
         while waiting:
-            node, taker = waiting.pop()
-            key = self.key_of(node)
-            thing = self._found.setdefault(key, Thing(key, node, self._title.get(node.patches)))
+            key = waiting.pop()
+            if key in self._found:
+                continue
+            node = self.frames.units[key[0]].assembly
+            thing = self._found[key] = Thing(key, node, self._title.get(node.patches))
+            waiting += [] if thing.by_method else [self.key_of(part) for part in node.parts if isinstance(part, Joined)]
+        self._found[self.root].count = 1
+        for key in sorted(self._found, reverse=True):  # what takes a part comes after it
+            taker = self._found[key]
+            for part in () if taker.by_method else taker.node.parts:
+                if isinstance(part, Joined):
+                    thing = self._found[self.key_of(part)]
+                    thing.count += taker.count
+                    thing.takers.add(key)
+        self._find_places(whole)
+
+    def _find_places(self, whole: Joined) -> None:
+        waiting = [whole]
+        while waiting:
+            node = waiting.pop()
+            thing = self._found.get(self.key_of(node))
+            if thing is None:  # made otherwise here than in its first place
+                continue
+            thing.places.append(node.patches)
             if thing.title is None:
                 thing.title = self._title.get(node.patches)
-            thing.count += 1
-            thing.places.append(node.patches)
-            if taker is not None:
-                thing.takers.add(taker)
             if not thing.by_method:
-                waiting.extend((part, key) for part in reversed(node.parts) if isinstance(part, Joined))
+                waiting.extend(part for part in reversed(node.parts) if isinstance(part, Joined))
 
     # --- what is sewn on the way -------------------------------------------------------------------
 
@@ -88,10 +106,16 @@ class Things:
             if key == self.root and not (len(inner) == 1 and lone and not self._is_row(inner[0])):
                 continue
             most = MOST_AROUND if len(inner) == 1 else MOST_PARTS
+            taken: list[Thing] = []
             for child in sorted(lone, key=self._parts):
+                # One thing after the other, or rows side by side: more would be told as "the pair" and "the other".
+                if taken and any(self._stages(each) > 1 for each in (*taken, child)):
+                    break
                 child.into = key
                 if self._parts(thing) > most or self._stages(thing) > MOST_STAGES:
                     child.into = None
+                    break
+                taken.append(child)
 
     def _may_go_into(self, child: Thing, taker: Thing) -> bool:
         return (

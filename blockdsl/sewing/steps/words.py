@@ -61,6 +61,8 @@ class _Teller:
         self._speech = speech
         self._many = len(variant.ingredients)
         self._told_edge = False
+        self._told_turns = False
+        self._told_middles: set[str] = set()
 
     # --- names -------------------------------------------------------------------------------------
 
@@ -232,15 +234,20 @@ class _Teller:
             edges = [self._edge(part, seam) for part in seam.parts]
             if edges.count("long edge") == 1:
                 part = seam.parts[edges.index("long edge")]
-                return [
-                    f"Match the middles: the points of {self._short(part, seam.parts)} stand out evenly at both ends."
-                ]
+                name = self._short(part, seam.parts)
+                if name in self._told_middles:
+                    return []
+                self._told_middles.add(name)
+                return [f"Match the middles: the points of {name} stand out evenly at both ends."]
         return []
 
     def _hard(self, stage: Stage) -> list[str]:
         """What is special about partial and set-in seams."""
         found = []
-        if any(len(seam.line) > 2 for seam in stage.seams):
+        if any(len(seam.line) > 2 for seam in stage.seams) and self._told_turns:
+            found.append("Set this seam in too, from dot to dot.")
+        elif any(len(seam.line) > 2 for seam in stage.seams):
+            self._told_turns = True
             found.append(
                 "This seam is set in: mark a dot a seam allowance from both edges at each inner corner, sew from dot "
                 "to dot, stop there with the needle down, lift the foot, turn the work until the next edges are level, "

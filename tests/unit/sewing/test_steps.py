@@ -1,0 +1,234 @@
+"""The steps of a block: what they take and make, how few they are, what they say.
+
+What the steps should be was worked out by hand; ways of pressing are common practice, no source.
+"""
+
+import pytest
+
+from blockdsl.facts import BlockFacts
+from blockdsl.facts.stepfacts import StepFacts
+from tests.unit.model.blocks import block, block_of, written
+
+
+def told(facts: BlockFacts) -> list[str]:
+    """The steps in words: `1 corner x4: 2 A fog, 1 half-square triangle of step 1`."""
+    return [f"{step.number} {step.makes} x{step.count}: {', '.join(_takes(step))}" for step in facts.steps]
+
+
+def _takes(step: StepFacts) -> list[str]:
+    return [f"{join.count} {join.name} {f'of step {join.step}' if join.step else join.fabric}" for join in step.joins]
+
+
+def step_of(facts: BlockFacts, makes: str) -> StepFacts:
+    (found,) = [step for step in facts.steps if step.makes == makes]
+    return found
+
+
+def arrows(step: StepFacts) -> list[tuple[int, int]]:
+    """Which way the seams of the first hand are pressed, as (-1, 0 or 1, -1, 0 or 1), in the order of sewing."""
+    ways = [seam.arrow for stage in step.hands[0].stages for seam in stage.seams]
+    return [((way.x > 0) - (way.x < 0), (way.y > 0) - (way.y < 0)) for way in ways]
+
+
+def unnested(facts: BlockFacts) -> int:
+    return sum(seam.unnested for step in facts.steps for hand in step.hands for s in hand.stages for seam in s.seams)
+
+
+# --- what is made -----------------------------------------------------------------------------------
+
+
+def test_a_nine_patch_is_its_rows_each_kind_once_and_then_the_rows_joined() -> None:
+    nine = block("row slate fog slate", "row fog slate fog", "row slate fog slate")
+    assert told(nine) == [
+        "1 rows 1 and 3 x2: 4 A slate, 2 A fog",
+        "2 row 2 x1: 2 A fog, 1 A slate",
+        "3 block x1: 1 row 1 of step 1, 1 row 2 of step 2, 1 row 3 of step 1",
+    ]
+
+
+def test_units_that_are_alike_up_to_a_turn_are_made_in_one_step() -> None:
+    pinwheel = block("row fog\\slate fog/slate", "row slate/fog slate\\fog")
+    assert told(pinwheel) == [
+        "1 half-square triangle x4: 4 A slate, 4 A fog",
+        "2 rows 1 and 2 x2: 4 half-square triangle of step 1",
+        "3 block x1: 1 row 1 of step 2, 1 row 2 of step 2",
+    ]
+
+
+def test_mirror_images_are_two_hands_of_one_step() -> None:
+    above = "unit leaf\n  row fog slate\n  row moss moss"
+    step = step_of(block("row leaf leaf~", above=above, size="8 x 4 in"), "leaf")
+    assert (step.count, [hand.count for hand in step.hands]) == (2, [1, 1])
+    assert "Make the mirror image in the same way" in step.text
+    assert step.text.endswith("Make 1 of each.")
+
+
+def test_a_unit_made_by_a_method_is_one_step_and_its_patches_are_not_sewn_again() -> None:
+    star = block(
+        "row fog (geese fog on slate)>> fog",
+        "row (geese fog on slate)> moss (geese fog on slate)<",
+        "row fog (geese fog on slate) fog",
+        "columns 1 2 1",
+        "heights 1 2 1",
+        "make geese as four at a time",
+    )
+    assert told(star)[0] == "1 flying geese x4: 1 C fog, 4 B slate"
+    assert [step.makes for step in star.steps] == ["flying geese", "rows 1 and 3", "row 2", "block"]
+    assert "Once makes all 4." in star.steps[0].text
+    assert "Lay two small squares right sides down" in star.steps[0].text
+
+
+def test_eight_half_squares_two_at_a_time_are_four_pairs_of_squares() -> None:
+    rows = ["row fog/slate fog/slate fog/slate fog/slate", "row slate/fog slate/fog slate/fog slate/fog"]
+    step = block(*rows, "make half as two at a time", size="12 x 6 in").steps[0]
+    assert step.text.endswith("Do this 4 times to make 8.")
+
+
+def test_two_at_a_time_for_three_leaves_one_over_and_says_so() -> None:
+    step = block("row fog/slate fog/slate fog/slate", "make half as two at a time", size="9 x 3 in").steps[0]
+    assert step.text.endswith("Do this twice to make 3 (1 will be left over).")
+
+
+def test_small_parts_that_go_into_one_unit_alone_are_sewn_on_the_way() -> None:
+    above = "unit corner\n  row fog slate\n  row moss lantern"
+    four = block("row corner corner>", "row corner< corner>>", above=above)
+    assert [step.makes for step in four.steps] == ["corner", "rows 1 and 2", "block"]
+    assert four.steps[0].text.startswith("Lay out the pieces as the picture shows, in two rows.")
+
+
+def test_a_round_of_triangles_is_one_step() -> None:
+    economy = block(
+        "grid 4 x 4",
+        "patch fog at 0,0 2,0 0,2",
+        "patch fog at 2,0 4,0 4,2",
+        "patch fog at 4,2 4,4 2,4",
+        "patch fog at 2,4 0,4 0,2",
+        "patch slate at 2,0 3,1 1,1",
+        "patch slate at 3,1 4,2 3,3",
+        "patch slate at 3,3 2,4 1,3",
+        "patch slate at 1,3 0,2 1,1",
+        "patch moss at 1,1 3,1 3,3 1,3",
+    )
+    assert told(economy) == ["1 unit 1 x1: 4 B slate, 1 C moss", "2 block x1: 4 A fog, 1 unit 1 of step 1"]
+
+
+def test_a_block_of_one_patch_has_no_steps() -> None:
+    assert block("row fog").steps == ()
+
+
+def test_a_block_of_more_than_4000_patches_has_no_steps_and_is_not_searched() -> None:
+    row = "row " + " ".join(["fog slate"] * 32)
+    other = "row " + " ".join(["slate fog"] * 32)
+    facts = block(*[row, other] * 32, size="64 in")
+    assert facts.steps == ()
+    assert facts.seams is None
+    assert facts.sewing is not None
+    assert not facts.sewing.is_told
+
+
+# --- words and measures -------------------------------------------------------------------------------
+
+
+def test_a_corner_of_four_1_1_2_in_squares_should_measure_3_1_2_in() -> None:
+    above = "unit corner\n  row fog slate\n  row moss lantern"
+    step = block("row corner corner>", "row corner< corner>>", above=above, size="6 in").steps[0]
+    assert "the 2 in edges level" in step.text
+    assert "Each should now measure 3 1/2 × 3 1/2 in." in step.text
+    assert step.text.endswith("Make 4.")
+
+
+def test_centimetres_and_a_seam_of_0_75_cm_are_told_as_such() -> None:
+    step = block("row fog slate", "row slate fog", size="20 cm").steps[0]
+    assert "the 11.5 cm edges level" in step.text
+    assert "0.75 cm from the edge" in step.text
+
+
+def test_two_triangles_are_sewn_along_their_long_edges_and_lose_their_dog_ears() -> None:
+    step = block("row fog/slate", size="3 in").steps[0]
+    assert "the long edges level" in step.text
+    assert "dog ears" in step.text
+
+
+def test_a_triangle_on_a_square_is_matched_in_the_middle() -> None:
+    step = block("row (diamond fog on slate)", size="6 in").steps[0]
+    assert "Match the middles: the points of A stand out evenly at both ends." in step.text
+
+
+def test_a_partial_seam_says_where_it_stops_and_when_it_is_closed() -> None:
+    wheel = block(
+        "grid 3 x 3",
+        "patch fog at 0,0 2,0 2,1 0,1",
+        "patch fog at 2,0 3,0 3,2 2,2",
+        "patch fog at 1,2 3,2 3,3 1,3",
+        "patch fog at 0,1 1,1 1,3 0,3",
+        "patch slate at 1,1 2,1 2,2 1,2",
+    )
+    text = " ".join(step.text for step in wheel.steps)
+    assert "sew only as far as the mark in the picture and leave the rest open" in text
+    assert "Now sew the open end of the partial seam" in text
+    assert "partial" in {step.seam for step in wheel.steps}
+    assert wheel.seams is not None
+    assert (wheel.seams.straight, wheel.seams.partial, wheel.seams.set_in) == (3, 1, 0)
+
+
+def test_a_set_in_seam_says_to_stop_turn_and_sew_on() -> None:
+    frame = block(
+        "grid 4 x 4",
+        "patch fog at 0,0 4,0 3,1 1,1",
+        "patch slate at 4,0 4,4 3,3 3,1",
+        "patch fog at 4,4 0,4 1,3 3,3",
+        "patch slate at 0,4 0,0 1,1 1,3",
+        "patch moss at 1,1 3,1 3,3 1,3",
+    )
+    assert "turn the work until the next edges are level" in " ".join(step.text for step in frame.steps)
+    assert "set-in" in {step.seam for step in frame.steps}
+
+
+def test_steps_say_which_cells_of_the_grid_they_fill() -> None:
+    four = block("row fog/slate fog", "row slate fog/slate")
+    assert four.steps[0].cells == ((1, 1, 1, 1), (2, 2, 1, 1))
+
+
+# --- pressing -----------------------------------------------------------------------------------------
+
+
+def test_the_rows_of_a_nine_patch_are_pressed_toward_the_dark_and_so_lock() -> None:
+    nine = block("row slate fog slate", "row fog slate fog", "row slate fog slate")
+    # Toward the dark squares: outward in rows 1 and 3, inward in row 2.
+    assert arrows(nine.steps[0]) == [(-1, 0), (1, 0)]
+    assert arrows(nine.steps[1]) == [(1, 0), (-1, 0)]
+    assert unnested(nine) == 0
+    assert "until they lock" in nine.steps[2].text
+
+
+def test_copies_that_are_turned_about_lock_by_themselves() -> None:
+    four = block("row fog slate", "row slate fog")
+    assert [step.makes for step in four.steps] == ["rows 1 and 2", "block"]
+    assert arrows(four.steps[0]) == [(1, 0)]
+    assert unnested(four) == 0
+
+
+def test_copies_side_by_side_that_cannot_lock_are_told() -> None:
+    above = "unit pair\n  columns 1\n  row fog\n  row slate"
+    facts = block("row pair pair pair", above=above, size="6 x 4 in")
+    # The same unit three times, none turned: in both upright seams the allowances lie the same way.
+    assert unnested(facts) == 2
+    assert "do not lock" in facts.steps[-1].text
+
+
+def test_geese_are_pressed_away_from_the_goose() -> None:
+    step = block("row (geese fog on slate)", size="6 x 3 in").steps[0]
+    assert step.text.count("toward A") == 2
+    # The goose points up: its skies lie at the upper left and the upper right.
+    assert sorted(arrows(step)) == [(-1, -1), (1, -1)]
+
+
+@pytest.mark.parametrize(("left", "right", "way"), [("fog", "slate", 1), ("slate", "fog", -1)])
+def test_two_squares_are_pressed_toward_the_darker(left: str, right: str, way: int) -> None:
+    assert arrows(block(f"row {left} {right}", size="6 x 3 in").steps[0]) == [(way, 0)]
+
+
+def test_equal_blocks_have_equal_steps_however_they_are_written() -> None:
+    lines = ["row fog/slate fog", "row slate fog/slate"]
+    once, again = block_of(written(*lines)), block_of("\n\n# lower down\n" + written(*lines))
+    assert once.steps == again.steps
