@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from blockdsl.analysis.grid import too_fine
+from blockdsl.analysis.grid import is_damaged_drawing, too_fine
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import Point, Surd
@@ -24,7 +24,7 @@ def lay_free_patches(
 
     Its `grid` has been found usable, and its names have been looked up.
     """
-    if any(isinstance(line, ast.Damaged) for line in lines):
+    if any(is_damaged_drawing(line) for line in lines):
         return None
     extent = next((line for line in lines if isinstance(line, ast.GridExtent)), None)
     drawn = [line for line in lines if isinstance(line, ast.FreePatch)]

@@ -38,10 +38,18 @@ class Grid:
 Lines = Sequence[ast.BlockLine]
 
 
+SETTINGS = frozenset({"size", "seam", "measure", "trim", "make", "colouring", "expect", "note", "compare"})
+
+
+def is_damaged_drawing(line: ast.BlockLine) -> bool:
+    """Whether a line could not be read and may have drawn something; a broken setting leaves the drawing whole."""
+    return isinstance(line, ast.Damaged) and line.keyword not in SETTINGS
+
+
 def read_grid(lines: Lines, name: Span, problems: Problems) -> Grid | None:
     """The grid that `row`, `columns` and `heights` lines draw, or None when it cannot be told (reported)."""
     rows = [line for line in lines if isinstance(line, ast.Row)]
-    if any(isinstance(line, ast.Damaged) for line in lines):
+    if any(is_damaged_drawing(line) for line in lines):
         return None
     across = len(rows[0].cells)
     if len(rows) > MOST_CELLS or any(len(row.cells) > MOST_CELLS for row in rows):

@@ -37,7 +37,7 @@ class Names:
 
     def nearest(self, word: str) -> str | None:
         """The fabric or unit that was probably meant."""
-        return nearest_word(word, [*self.fabrics, *self.units])
+        return nearest_word(word, [*self.fabrics, *self.units, *self.damaged])
 
     def may_be_declared(self, word: str) -> bool:
         """Whether an unknown word may stand in what could not be read; that has been reported already."""

@@ -9,7 +9,7 @@ from math import ceil
 
 from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
-from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, lines_at, read_grid
+from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing, lines_at, read_grid
 from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
@@ -279,7 +279,7 @@ class Placer:
         return None if inner is None else _turned_unit(inner, unit.name.text, natural, symmetry)
 
     def _proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
-        if any(isinstance(line, ast.Damaged) for line in unit.lines):
+        if any(is_damaged_drawing(line) for line in unit.lines):
             return None
         for line in unit.lines:
             if isinstance(line, ast.GridExtent):

@@ -10,8 +10,9 @@ from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import Reader
+from blockdsl.analysis.settings import read_choices
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.model import BlockDesign, BookDesign
+from blockdsl.model import BlockDesign, BookDesign, Choice
 from blockdsl.syntax import ast
 
 Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
@@ -22,6 +23,7 @@ class Program:
     """What a file declares. `expectations` are the designer's own checks, block by block, as written.
 
     `blocks` are the file's own, then those of other files that its books print.
+    `unlaid` are the choices of blocks that have errors and could not be laid out.
     `sources` are the names of all files that were read, the file itself first.
     """
 
@@ -30,6 +32,7 @@ class Program:
     expectations: tuple[tuple[Expectation, ...], ...]
     sources: tuple[str, ...]
     books: tuple[BookDesign, ...] = ()
+    unlaid: tuple[Choice, ...] = ()
 
 
 def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
@@ -40,6 +43,7 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
     names = bring_together(source, reader, problems)
     placer = Placer(names, problems)
     shelf = Shelf(names, placer, reader, problems)
+    unlaid: list[Choice] = []
     declared: list[tuple[ast.BlockDeclaration, BlockDesign]] = []
     for declaration in names.main.declarations:
         if isinstance(declaration, ast.BlockDeclaration):
@@ -47,6 +51,8 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
             shelf.know(declaration, design)
             if design is not None:
                 declared.append((declaration, design))
+            else:
+                unlaid += read_choices(declaration.lines)
     for declaration in names.main.declarations:
         if isinstance(declaration, ast.UnitDeclaration):
             placer.look_up_unit(declaration)
@@ -61,6 +67,7 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
         tuple(_expectations(declaration) for declaration, _ in declared),
         (*(file.source.name for file in names.files), *shelf.texts),
         books,
+        tuple(unlaid),
     )
 
 

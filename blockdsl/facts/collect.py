@@ -33,7 +33,7 @@ from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric
-from blockdsl.sewing import UnitClass, plan_making
+from blockdsl.sewing import UnitClass, is_known_method, plan_making
 
 MOST_SQUARES = 4
 
@@ -62,6 +62,8 @@ def collect_facts(program: Program, problems: Problems) -> FileFacts:
             known[id(design)] = collect_block(design, Problems())
         return known[id(design)]
 
+    for choice in program.unlaid:
+        is_known_method(choice, problems)
     for design, expectations in zip(program.blocks, program.expectations, strict=True):
         facts = collect_block(design, problems)
         check_expectations(facts, expectations, problems)

@@ -7,6 +7,6 @@ Reports:  what cannot be sewn as the designer chose.
 Does not know: paper.
 """
 
-from blockdsl.sewing.making import Making, NeededPart, UnitClass, plan_making
+from blockdsl.sewing.making import Making, NeededPart, UnitClass, is_known_method, plan_making
 
-__all__ = ["Making", "NeededPart", "UnitClass", "plan_making"]
+__all__ = ["Making", "NeededPart", "UnitClass", "is_known_method", "plan_making"]

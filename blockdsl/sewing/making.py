@@ -99,15 +99,19 @@ def plan_making(design: BlockDesign, problems: Problems) -> Making:
 
 
 def _valid_choices(design: BlockDesign, groups: Sequence[UnitGroup], problems: Problems) -> list[Choice]:
-    valid = []
-    for choice in design.choices:
-        if choice.method not in METHODS:
-            near = nearest_word(choice.method, METHODS)
-            help_text = f"did you mean `{near}`?" if near else f"the methods are {_list(tuple(METHODS))}"
-            problems.report("method-unknown", choice.method_span, name=choice.method, help=help_text)
-        elif _applies(choice, groups, problems):
-            valid.append(choice)
-    return valid
+    return [
+        choice for choice in design.choices if is_known_method(choice, problems) and _applies(choice, groups, problems)
+    ]
+
+
+def is_known_method(choice: Choice, problems: Problems) -> bool:
+    """Whether there is such a method; if not it is reported. All that can be told of a block that is not laid out."""
+    if choice.method in METHODS:
+        return True
+    near = nearest_word(choice.method, METHODS)
+    help_text = f"did you mean `{near}`?" if near else f"the methods are {_list(tuple(METHODS))}"
+    problems.report("method-unknown", choice.method_span, name=choice.method, help=help_text)
+    return False
 
 
 def _applies(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) -> bool:
