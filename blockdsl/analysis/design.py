@@ -74,6 +74,7 @@ def _assemble(
         palette=tuple(names.fabrics.values()),
         notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),
         cutters=tuple(names.cutters.values()),
+        compares_methods=any(isinstance(line, ast.Compare) for line in block.lines),
     )
 
 

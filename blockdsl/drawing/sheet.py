@@ -12,6 +12,7 @@ from blockdsl.drawing.sheet_colourings import colouring_gallery
 from blockdsl.drawing.sheet_cutters import cutter_list
 from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
+from blockdsl.drawing.sheet_methods import method_list
 from blockdsl.drawing.sheet_notes import notes
 from blockdsl.drawing.sheet_units import unit_list
 from blockdsl.drawing.steps import step_list
@@ -51,6 +52,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
         *cutting_table(facts),
         *cutter_list(facts),
         *unit_list(facts),
+        *method_list(facts),
         *step_list(facts),
         *colouring_gallery(facts),
         *notes(facts),

@@ -14,6 +14,7 @@ from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.geometry import Exact, Polygon
 
 if TYPE_CHECKING:
+    from blockdsl.facts.alternatives import Alternative
     from blockdsl.facts.sewn import Sewing
     from blockdsl.facts.stepfacts import StepFacts
     from blockdsl.sewing.order import SeamCount
@@ -178,11 +179,17 @@ class BlockFacts:
     cutters: tuple[str, ...] = ()
     lacking: tuple[LackingFacts, ...] = ()
     sewing: Sewing | None = field(default=None, compare=False)
+    compares_methods: bool = False
 
     @property
     def steps(self) -> tuple[StepFacts, ...]:
         """The steps of making it, in order; none when no order of sewing is known. Worked out at the first call."""
         return self.sewing.steps(self) if self.sewing is not None else ()
+
+    @property
+    def alternatives(self) -> tuple[tuple[Alternative, ...], ...]:
+        """For each of its units every way in which it can be made."""
+        return self.sewing.alternatives if self.sewing is not None else ()
 
     @property
     def seams(self) -> SeamCount | None:

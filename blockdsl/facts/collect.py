@@ -111,6 +111,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
             LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
         ),
         sewing=sewing,
+        compares_methods=design.compares_methods,
     )
 
 

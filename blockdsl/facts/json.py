@@ -9,6 +9,7 @@ import json
 from collections.abc import Callable, Iterable, Sequence
 
 from blockdsl.diagnostics import Diagnostic
+from blockdsl.facts.alternatives import Alternative
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
 from blockdsl.facts.collect import FileFacts
 from blockdsl.facts.json_book import asked_sizes, book_document
@@ -83,7 +84,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
             for each in block.lacking
         ],
         "foundations": [foundation_document(each, say) for each in block.foundations],
-        "units": [_unit(unit, say) for unit in block.units],
+        "units": _units(block, say),
         "steps": [_step(step, say) for step in block.steps],
         "seams": _seams(block.seams),
         "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
@@ -167,6 +168,33 @@ def _join(join: JoinFacts) -> dict[str, object]:
 
 def _seams(seams: SeamCount | None) -> dict[str, object] | None:
     return {"straight": seams.straight, "partial": seams.partial, "set_in": seams.set_in} if seams else None
+
+
+def _units(block: BlockFacts, say: Say) -> list[dict[str, object]]:
+    ways: Sequence[Sequence[Alternative]] = block.alternatives or [()] * len(block.units)
+    pairs = zip(block.units, ways, strict=True)
+    return [_unit(unit, say) | {"alternatives": [_alternative(way, say) for way in each]} for unit, each in pairs]
+
+
+def _alternative(way: Alternative, say: Say) -> dict[str, object]:
+    return {
+        "method": way.method,
+        "chosen": way.chosen,
+        "cutting": [
+            {
+                "fabric": cut.fabric,
+                "piece": cut.piece,
+                "cut": _extent(cut.cut, say),
+                "count": cut.count,
+                "subcut": cut.subcut,
+            }
+            for cut in way.cuts
+        ],
+        "cloth": say(way.cloth),
+        "waste": say(way.waste),
+        "seams": way.seams,
+        "spare": way.spare,
+    }
 
 
 def _placed(patch: PlacedPatch, say: Say) -> dict[str, object]:

@@ -9,6 +9,7 @@ from itertools import chain
 from typing import TYPE_CHECKING
 
 from blockdsl.diagnostics import Problems
+from blockdsl.facts.alternatives import Alternative, alternatives
 from blockdsl.geometry import Exact
 from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.sewing import Making, plan_making
@@ -97,6 +98,15 @@ class Sewing:
             found.steps = step_facts(made, block)
         return found.steps
 
+    @property
+    def alternatives(self) -> tuple[tuple[Alternative, ...], ...]:
+        """For each unit of the making every way in which it can be made."""
+        found = self._sought()
+        if found.alternatives is None:
+            look = self._look
+            found.alternatives = tuple(alternatives(look.design, unit) for unit in look.making.units)
+        return found.alternatives
+
     def _sought(self) -> _Found:
         if self._found is None:
             self._found = _found(self._look)
@@ -105,10 +115,11 @@ class Sewing:
 
 @dataclass(slots=True)
 class _Found:
-    """`steps` are None until somebody asks for them."""
+    """`steps` and `alternatives` are None until somebody asks for them."""
 
     order: Assembly | Unsewable | None
     steps: tuple[StepFacts, ...] | None = None
+    alternatives: tuple[tuple[Alternative, ...], ...] | None = None
 
 
 @lru_cache(maxsize=_BLOCKS_REMEMBERED)

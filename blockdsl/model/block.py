@@ -93,3 +93,4 @@ class BlockDesign:
     palette: tuple[Fabric, ...]
     notes: tuple[str, ...]
     cutters: tuple[Cutter, ...] = ()
+    compares_methods: bool = False

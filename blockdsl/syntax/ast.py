@@ -199,6 +199,13 @@ class Trim:
 
 
 @dataclass(frozen=True, slots=True)
+class Compare:
+    """`compare methods`: print every way in which each unit can be made."""
+
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
 class Make:
     """`make geese as four at a time`; `method` is the words after `as`, joined by single spaces."""
 
@@ -258,7 +265,19 @@ class Note:
 
 
 UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Note | Damaged
-BlockLine = UnitLine | Size | Seam | Measure | Trim | Make | Colouring | ExpectCut | ExpectUnit | ExpectFinished
+BlockLine = (
+    UnitLine
+    | Size
+    | Seam
+    | Measure
+    | Trim
+    | Make
+    | Compare
+    | Colouring
+    | ExpectCut
+    | ExpectUnit
+    | ExpectFinished
+)
 
 
 # --- lines inside a book -----------------------------------------------------------------------

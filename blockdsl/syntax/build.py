@@ -20,6 +20,7 @@ from blockdsl.syntax.ast import (
     Chapter,
     Colouring,
     Columns,
+    Compare,
     Corner,
     CutterDeclaration,
     ExpectCut,
@@ -207,6 +208,10 @@ def _trim(place: Place, span: Span, tree: LineTree) -> Trim:
     return Trim(span, _length(place, tree))
 
 
+def _compare(_place: Place, span: Span, _tree: LineTree) -> Compare:
+    return Compare(span)
+
+
 def _make(place: Place, span: Span, tree: LineTree) -> Make:
     what, *method = (place.word(token) for token in _tokens(tree, "NAME"))
     return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)))
@@ -301,6 +306,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "measure": _measure,
     "trim": _trim,
     "make": _make,
+    "compare": _compare,
     "colouring": _colouring,
     "note": _note,
     "expect_cut": _expect_cut,

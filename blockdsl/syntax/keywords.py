@@ -37,6 +37,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
     "measure": LineKind("block", "`measure 1/8 in`"),
     "trim": LineKind("block", "`trim 1/8 in`"),
     "make": LineKind("block", "`make half as two at a time`"),
+    "compare": LineKind("block", "`compare methods`"),
     "colouring": LineKind("block", '`colouring "Night" fog=slate slate=fog`'),
     "expect": LineKind(
         "block",

@@ -1,0 +1,116 @@
+"""The ways in which a unit can be made, side by side: what each cuts, wastes and sews."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from blockdsl.analysis.letters import letter_patches
+from blockdsl.cutting import Cut, cut_list
+from blockdsl.diagnostics import Problems
+from blockdsl.geometry import Exact
+from blockdsl.geometry.polygon import translate
+from blockdsl.geometry.symmetry import IDENTITY, MIRROR
+from blockdsl.model import BlockDesign, Choice, Patch, UnitPlace
+from blockdsl.sewing import UnitClass, plan_making
+from blockdsl.sewing.methods import CUT_PATCHES, methods_for
+
+MOST_PATCHES = 400
+"""All copies of a unit together; of more no ways are compared."""
+
+_IN_A_BATCH: dict[tuple[str, str], tuple[int, int]] = {
+    ("two at a time", "half"): (2, 2),
+    ("two at a time", "hourglass"): (4, 2),
+    ("two at a time", "quarters"): (8, 4),
+    ("two at a time", "split"): (6, 4),
+    ("four at a time", "geese"): (6, 4),
+    ("eight at a time", "half"): (4, 8),
+}
+"""(seams, units) of one batch: two along each line that is drawn, counted in the steps of the methods."""
+
+
+@dataclass(frozen=True, slots=True)
+class Alternative:
+    """One way to make all units of a kind, of which `spare` are left over.
+
+    `waste` is the area of cloth cut that is not seen in them when they are finished: seam allowances, what is cut
+    off, units left over. `seams` are those sewn for all of them.
+    """
+
+    method: str
+    chosen: bool
+    cuts: tuple[Cut, ...]
+    cloth: Exact
+    waste: Exact
+    seams: int
+    spare: int
+
+
+def alternatives(design: BlockDesign, unit: UnitClass) -> tuple[Alternative, ...]:
+    """Every method that can make the unit, the plainest first; none for units of very many patches."""
+    group = unit.group
+    if len(group.picture) * unit.count > MOST_PATCHES or not isinstance(group.width, Fraction):
+        return ()
+    alone = _alone(design, unit)
+    shape = group.filling.shape if group.filling else None
+    methods = methods_for(shape) if shape else (CUT_PATCHES,)
+    found = (_alternative(alone, unit, shape, method) for method in methods)
+    return tuple(each for each in found if each is not None)
+
+
+def _alone(design: BlockDesign, unit: UnitClass) -> BlockDesign:
+    """A strip of nothing but the units of this kind, side by side."""
+    group, many = unit.group, len(unit.group.picture)
+    turn = MIRROR if group.mirrored else IDENTITY
+    patches = tuple(
+        Patch(patch.fabric, translate(patch.outline, copy * group.width, Fraction(0)))
+        for copy in range(unit.count)
+        for patch in group.picture
+    )
+    zero = Fraction(0)
+    places = tuple(
+        UnitPlace(
+            group.name, group.filling, copy * group.width, zero, group.width, group.height, turn,
+            copy * many, (copy + 1) * many,
+        )
+        for copy in range(unit.count)
+    )  # fmt: skip
+    return replace(
+        design,
+        patches=patches,
+        units=places,
+        choices=(),
+        width=unit.count * group.width,  # type: ignore[arg-type]  # a rational width, as was looked at before
+        height=group.height,  # type: ignore[arg-type]  # only its area is asked for
+    )
+
+
+def _alternative(alone: BlockDesign, unit: UnitClass, shape: str | None, method: str) -> Alternative | None:
+    """None when the method cannot make this very unit."""
+    choices = () if shape is None else (Choice(shape, method, alone.span, alone.span),)
+    design = replace(alone, choices=choices)
+    problems = Problems()
+    making = plan_making(design, problems)
+    if any(problem.severity == "error" for problem in problems):
+        return None
+    cuts = cut_list(design, making, letter_patches(design.patches))
+    cloth: Exact = sum((cut.count * cut.cut[0] * cut.cut[1] for cut in cuts), Fraction(0))
+    spare = making.units[0].spare
+    seams = _seams(method, shape, unit, spare, cuts)
+    return Alternative(method, method == unit.method, cuts, cloth, cloth - design.width * design.height, seams, spare)
+
+
+def _seams(method: str, shape: str | None, unit: UnitClass, spare: int, cuts: Sequence[Cut]) -> int:
+    """One seam joins two patches, whatever the order; batches sew several units' seams as one."""
+    patches = len(unit.group.picture)
+    batch = _IN_A_BATCH.get((method, shape or ""))
+    if batch is not None:
+        seams, each = batch
+        return -(-(unit.count + spare) // each) * seams
+    if method == "strip set" and unit.group.filling is not None:
+        strips = sum(cut.count for cut in cuts)
+        rows, across = (int(n) for n in unit.group.filling.numbers) if shape == "checker" else (1, patches)
+        sets = -(-strips // across)
+        return strips - sets + (rows - 1) * unit.count
+    return (patches - 1) * unit.count
