@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import os
 from argparse import Namespace
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
+from contextlib import closing
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
@@ -49,8 +50,9 @@ def build(arguments: Namespace) -> int:
     planned = plan(works, kinds, asked)
     for worked in works:
         teller.tell(worked.origin.problems)
-    done = _done([job for work in planned for job in work.jobs], cache, processes)
-    written = _write(planned, Path(arguments.output), done, faults)
+    # Closed at once, even for a fault: processes that wait for work would be torn down noisily at the very end.
+    with closing(_done([job for work in planned for job in work.jobs], cache, processes)) as done:
+        written = _write(planned, Path(arguments.output), done, faults)
     failed = teller.sum_up()
     if faults:  # told last, so that no other file's messages and outputs are lost for it
         raise faults[0]
@@ -132,14 +134,14 @@ def _write(
     return written
 
 
-def _done(jobs: Sequence[Job], cache: Cache, processes: int) -> Iterator[Made | Exception]:
+def _done(jobs: Sequence[Job], cache: Cache, processes: int) -> Generator[Made | Exception, None, None]:
     """The files of every job, in order: from the cache where they are kept, made by several processes where not."""
     make = partial(do, folder=cache.folder)
     kept = [is_kept(job, cache) for job in jobs]
     missing = [job for job, is_there in zip(jobs, kept, strict=True) if not is_there]
-    others = run_all(make, missing, processes, WORTH_SHARING)
-    for job, is_there in zip(jobs, kept, strict=True):
-        yield next(run_all(make, [job], 1, 1)) if is_there else next(others)
+    with closing(run_all(make, missing, processes, WORTH_SHARING)) as others:
+        for job, is_there in zip(jobs, kept, strict=True):
+            yield next(run_all(make, [job], 1, 1)) if is_there else next(others)
 
 
 def _put(files: Mapping[Path, bytes]) -> None:

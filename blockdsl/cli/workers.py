@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections import deque
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Generator, Sequence
 from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
@@ -28,7 +28,7 @@ def processors() -> int:
 
 def run_all(
     function: Callable[[Item], Result], items: Sequence[Item], processes: int, worth: int
-) -> Iterator[Result | Exception]:
+) -> Generator[Result | Exception, None, None]:
     """The function's result for each item in their order, or the exception that it raised.
 
     Other processes take a moment to start: they are asked only when there are `worth` items or more. Function, items
@@ -41,7 +41,9 @@ def run_all(
     yield from _shared(function, items, min(processes, len(items)))
 
 
-def _shared(function: Callable[[Item], Result], items: Sequence[Item], processes: int) -> Iterator[Result | Exception]:
+def _shared(
+    function: Callable[[Item], Result], items: Sequence[Item], processes: int
+) -> Generator[Result | Exception, None, None]:
     # Started anew and not forked: a copy of a process that has threads or libraries at work may hang.
     pool = ProcessPoolExecutor(processes, mp_context=get_context("spawn"))
     waiting: deque[tuple[Item, Future[Result] | None]] = deque()

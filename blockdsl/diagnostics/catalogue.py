@@ -306,7 +306,7 @@ CATALOGUE: dict[str, Entry] = {
     "grid-too-fine": Entry(
         "error",
         "the {what} fall on no common grid that squared paper could show",
-        "Columns, rows and corners lie on one even grid; numbers with very many digits have none of less than a billion steps.",
+        "Columns, rows and corners lie on one even grid; numbers of very many digits have none that can be drawn.",
     ),
     "too-many-units": Entry(
         "error",

@@ -11,14 +11,17 @@ from blockdsl.drawing.book_sizes import cutting_tables, size_table
 from blockdsl.drawing.book_units import units_at_sizes
 from blockdsl.drawing.book_words import said
 from blockdsl.drawing.flow import Slice
+from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.prose import Style, paragraph
 from blockdsl.drawing.sheet_head import sheet_head
+from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, STEP_PT, Paper, span_pt
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 
 _NOTE: Final = Style(LEAD_PT, "regular", INK)
 _REMARK: Final = Style(BODY_PT, "regular", QUIET)
+_OTHER_SIZES: Final = "At another size the steps are the same; its measures stand with its units."
 _TEMPLATES: Final = (
     "Pieces marked “by template” are cut around full-size templates, which are printed in a file of their own for each "
     "size: the test square on it must measure 1 in. Their sizes here are those of the cloth that each takes."
@@ -34,10 +37,22 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
         slices.append(Slice(height, marks, before_pt=2.5 * STEP_PT))
     slices += cutting_tables(block.sizes)
     slices += units_at_sizes(block.sizes)
+    slices += _steps(block.sizes)
     slices += other_colourings(first)
     for text in words:
         slices += said(text)
     return flowed(slices, paper)
+
+
+def _steps(sizes: Sequence[BlockFacts]) -> list[Slice]:
+    """The steps once, with the measures of the first size; the tables above have those of the others."""
+    slices = step_list(sizes[0])
+    if slices and len(sizes) > 1:
+        finished = show_extent(sizes[0].finished, sizes[0].unit)
+        words = f"The measures in the steps are those of the block of {finished}. {_OTHER_SIZES}"
+        height, marks = paragraph(words, CONTENT_WIDTH_PT, _REMARK)
+        slices.insert(1, Slice(height + STEP_PT, marks, keep=True))
+    return slices
 
 
 def _notes(notes: Sequence[str]) -> list[Slice]:

@@ -73,6 +73,7 @@ def head_again(head: Slice) -> Slice:
 
 
 def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
+    """The side of a square, or both sides of another piece, as they are printed."""
     sides = cut.cut[:1] if cut.piece == "square" else cut.cut
     return [show_length(side, facts.unit) for side in sides]
 

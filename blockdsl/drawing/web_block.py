@@ -27,6 +27,7 @@ from blockdsl.drawing.web_parts import (
     plain,
 )
 from blockdsl.drawing.web_pictures import colour_page, letters_page, swatch_page, unit_page
+from blockdsl.drawing.web_steps import step_cards
 from blockdsl.drawing.web_table import cutting_table
 from blockdsl.drawing.words import CAUTIONS, many, say_allowance, say_grid, say_metric_rule, say_templates
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
@@ -92,7 +93,7 @@ def _at_size(facts: BlockFacts, anchor: str) -> Section:
 
 
 def _making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
-    """Cutting and units under headings of that level."""
+    """Cutting, units and steps under headings of that level."""
     parts: list[Part] = []
     if facts.cutting:
         parts.append(_section(level, "Cutting", (cutting_table(facts, finished=finished),)))
@@ -100,6 +101,8 @@ def _making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
         cards = Cards("units", tuple(_unit_card(facts, made, level + 1) for made in facts.units))
         aside = Paragraph((Run("Measure each one before it is joined.", "quiet"),))
         parts.append(_section(level, "Units to make and measure", (aside, cards)))
+    if steps := step_cards(facts, level + 1):
+        parts.append(_section(level, "Steps", tuple(steps)))
     return parts
 
 
