@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field
 from typing import Final
 
 from blockdsl.drawing.diagram import Fabrics, fabrics_of
@@ -40,6 +41,22 @@ from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
 from blockdsl.facts.stepfacts import LessonStep, StepFacts, Variant
 from blockdsl.geometry import to_float
 
+
+@dataclass(frozen=True, slots=True)
+class StepLook:
+    """What all cards of a block share: its fabrics and their labels, its ruler, and methods told already by step."""
+
+    fabrics: Fabrics
+    labels: dict[str, str]
+    unit: RulerUnit
+    told: dict[tuple[str, ...], int] = field(default_factory=dict)
+
+
+def look_of(facts: BlockFacts) -> StepLook:
+    """The look of a block's steps, nothing told yet."""
+    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit)
+
+
 TITLE: Final = "Steps"
 _NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
@@ -59,20 +76,18 @@ def step_list(facts: BlockFacts) -> list[Slice]:
     steps = facts.steps
     if not steps:
         return _remark(facts)
-    fabrics, labels = fabrics_of(facts), labels_of(facts)
+    look = look_of(facts)
     slices = [heading(TITLE, aside="sew in this order; the pictures show the right side, finished"), _key()]
     waiting: list[StepFacts] = []
-    told: dict[tuple[str, ...], int] = {}
     for step in steps:
-        known = told.get(_words_of(step))
-        if step.lesson and known is None:
-            slices += _cards(waiting, fabrics, labels, told)
+        if step.lesson and _words_of(step) not in look.told:
+            slices += _cards(waiting, look)
             waiting = []
-            slices += _lesson(step, labels, facts.unit)
-            told[_words_of(step)] = step.number
+            slices += _lesson(step, look)
+            look.told[_words_of(step)] = step.number
         else:
             waiting.append(step)
-    return [*slices, *_cards(waiting, fabrics, labels, told)]
+    return [*slices, *_cards(waiting, look)]
 
 
 def _key() -> Slice:
@@ -106,53 +121,42 @@ def _remark(facts: BlockFacts) -> list[Slice]:
 # --- cards, two beside each other ------------------------------------------------------------------
 
 
-def _cards(
-    steps: list[StepFacts],
-    fabrics: Fabrics,
-    labels: dict[str, str],
-    told: dict[tuple[str, ...], int],
-) -> list[Slice]:
+def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
     slices = []
     for start in range(0, len(steps), 2):
         if start + 1 == len(steps) > 1:
-            height, wide = _wide_card(steps[start], fabrics, labels, told)
+            height, wide = _wide_card(steps[start], look)
             slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(TITLE),)))
             break
         marks: list[Mark] = []
         height = 0.0
         for place, step in enumerate(steps[start : start + 2]):
-            card_height, card = step_card(step, fabrics, labels, span_pt(6), told)
+            card_height, card = step_card(step, look, span_pt(6))
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
             height = max(height, card_height)
         slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(TITLE),)))
     return slices
 
 
-def _wide_card(
-    step: StepFacts, fabrics: Fabrics, labels: dict[str, str], told: dict[tuple[str, ...], int]
-) -> tuple[float, tuple[Mark, ...]]:
+def _wide_card(step: StepFacts, look: StepLook) -> tuple[float, tuple[Mark, ...]]:
     """A card across the page, pictures at the left, words at the right: for the last of an odd number."""
     width, x = span_pt(7), span_pt(7) + GUTTER_PT
-    height, marks = _pictures(step, fabrics, labels, width, _WIDE_PT)
-    y, words = _text(step, labels, told, span_pt(5), 0.0)
+    height, marks = _pictures(step, look, width, _WIDE_PT)
+    y, words = _text(step, look, span_pt(5), 0.0)
     return max(height, y), (*marks, *moved(words, x, 0.0))
 
 
-def step_card(
-    step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float, told: dict[tuple[str, ...], int]
-) -> tuple[float, tuple[Mark, ...]]:
+def step_card(step: StepFacts, look: StepLook, width: float) -> tuple[float, tuple[Mark, ...]]:
     """Height and marks of one card: the pictures on a tinted ground, number and name, what to take, what to do."""
-    height, marks = _pictures(step, fabrics, labels, width, _PICTURE_PT)
-    y, words = _text(step, labels, told, width, height + STEP_PT)
+    height, marks = _pictures(step, look, width, _PICTURE_PT)
+    y, words = _text(step, look, width, height + STEP_PT)
     return y, (*marks, *words)
 
 
-def _text(
-    step: StepFacts, labels: dict[str, str], told: dict[tuple[str, ...], int], width: float, y: float
-) -> tuple[float, list[Mark]]:
+def _text(step: StepFacts, look: StepLook, width: float, y: float) -> tuple[float, list[Mark]]:
     """Number and name, what to take, what to do, from a height downward; where it ends."""
     y, marks = _head(step, width, y)
-    for text, style in ((say_take(step, labels), _QUIET), (_sentences(step, told), _BODY)):
+    for text, style in ((say_take(step, look.labels, look.unit), _QUIET), (_sentences(step, look), _BODY)):
         if text:
             tall, lines = paragraph(fraction_text(text), width, style)
             marks += moved(lines, 0.0, y)
@@ -160,10 +164,15 @@ def _text(
     return y, marks
 
 
-def _sentences(step: StepFacts, told: dict[tuple[str, ...], int]) -> str:
+def _sentences(step: StepFacts, look: StepLook) -> str:
+    """What to do; how many to make stands beside the name already."""
     if not step.lesson:
-        return step.text
-    return f"Do as in step {told.get(_words_of(step), 1)}, with these fabrics. {step.sentences[-1]}"
+        return " ".join(sentence for sentence in step.sentences if sentence != f"Make {step.count}.")
+    return f"Do as in step {look.told.get(_words_of(step), 1)}, with these pieces. {_often(step)}"
+
+
+def _often(step: StepFacts) -> str:
+    return step.sentences[-1] if step.sentences[-1] != f"Make {step.count}." else ""
 
 
 def _head(step: StepFacts, width: float, y: float) -> tuple[float, list[Mark]]:
@@ -180,24 +189,20 @@ def _head(step: StepFacts, width: float, y: float) -> tuple[float, list[Mark]]:
     return y + STEP_PT / 2, marks
 
 
-def _pictures(
-    step: StepFacts, fabrics: Fabrics, labels: dict[str, str], width: float, high: float
-) -> tuple[float, list[Mark]]:
+def _pictures(step: StepFacts, look: StepLook, width: float, high: float) -> tuple[float, list[Mark]]:
     """The parts apart and joined; once more for the other hand."""
     each = high if len(step.hands) == 1 else _HANDS_PT
     height = each * len(step.hands)
     marks: list[Mark] = [rectangle(0.0, 0.0, width, height, fill=TINT)]
     for place in range(len(step.hands)):
         top = place * each
-        marks += hand_pictures(step, place, fabrics, labels, Box(0.0, top, width, each))
+        marks += hand_pictures(step, place, look, Box(0.0, top, width, each))
         if place:
             marks.append(rectangle(0.0, top, width, 0.0, stroke=RULE, stroke_width_pt=0.4))
     return height, marks
 
 
-def hand_pictures(
-    step: StepFacts, place: int, fabrics: Fabrics, labels: dict[str, str], box: Box, size: float = 1.0
-) -> tuple[Mark, ...]:
+def hand_pictures(step: StepFacts, place: int, look: StepLook, box: Box, size: float = 1.0) -> tuple[Mark, ...]:
     """The two pictures of one hand in a box, an arrow between them; one alone for what a method makes.
 
     Side by side, or one above the other where they come out larger so.
@@ -206,10 +211,10 @@ def hand_pictures(
     edge = _INNER_PT * size
     inner = Box(box.x_pt + edge, box.y_pt + edge, box.width_pt - 2 * edge, box.height_pt - 2 * edge)
     if not hand.ingredients:
-        return (joined_picture(hand, fabrics, inner, f"Step {step.number}: {step.makes}.", size)[0],)
+        return (joined_picture(hand, look.fabrics, inner, f"Step {step.number}: {step.makes}.", size)[0],)
     first, second, turned = _halves(hand, inner, _ARROW_ROOM_PT * size)
-    apart, _ = apart_picture(hand, fabrics, first, say_apart(step, labels), size)
-    joined, _ = joined_picture(hand, fabrics, second, say_joined(step), size)
+    apart, _ = apart_picture(hand, look.fabrics, first, say_apart(step, look.labels), size)
+    joined, _ = joined_picture(hand, look.fabrics, second, say_joined(step), size)
     x, y = (first.right_pt + second.x_pt) / 2, (first.bottom_pt + second.y_pt) / 2
     reach = 6.0 * size
     if turned:
@@ -235,16 +240,17 @@ def _halves(hand: Variant, box: Box, between: float) -> tuple[Box, Box, bool]:
 # --- the steps of a method -------------------------------------------------------------------------
 
 
-def _lesson(step: StepFacts, labels: dict[str, str], unit: RulerUnit) -> list[Slice]:
+def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
     """Number, name and what to take; then the method's pictures, three or four across."""
     bottom, marks = _head(step, CONTENT_WIDTH_PT, 0.0)
-    for text, style in ((say_take(step, labels), _QUIET), (step.sentences[-1], _BOLD)):
-        height, words = paragraph(fraction_text(text), CONTENT_WIDTH_PT, style)
-        marks += moved(words, 0.0, bottom)
-        bottom += height
+    for text, style in ((say_take(step, look.labels, look.unit), _QUIET), (_often(step), _BOLD)):
+        if text:
+            height, words = paragraph(fraction_text(text), CONTENT_WIDTH_PT, style)
+            marks += moved(words, 0.0, bottom)
+            bottom += height
     across = 4 if len(step.lesson) % 4 == 0 or len(step.lesson) % 3 == 1 else 3
     slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
-    return [*slices, *(_lesson_row(step, start, across, unit) for start in range(0, len(step.lesson), across))]
+    return [*slices, *(_lesson_row(step, start, across, look.unit) for start in range(0, len(step.lesson), across))]
 
 
 def _lesson_row(step: StepFacts, start: int, across: int, unit: RulerUnit) -> Slice:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.drawing.diagram import fabrics_of
 from blockdsl.drawing.flow import moved
 from blockdsl.drawing.marks import Mark, Page
 from blockdsl.drawing.prose import Style, fitted, line, line_ending, paragraph, rectangle, width_of
-from blockdsl.drawing.steps import hand_pictures
+from blockdsl.drawing.steps import hand_pictures, look_of
 from blockdsl.drawing.steps_words import labels_of, say_take
 from blockdsl.drawing.technique_picture import technique_picture
 from blockdsl.drawing.theme import ACCENT, INK, QUIET, TINT, Box
@@ -73,12 +72,15 @@ def _pieced(facts: BlockFacts, step: StepFacts) -> list[Mark]:
     height = _BOTTOM_PT - _TOP_PT
     each = height / len(step.hands)
     marks: list[Mark] = [rectangle(_MARGIN_PT, _TOP_PT, width, height, fill=TINT)]
-    fabrics, labels = fabrics_of(facts), labels_of(facts)
+    look = look_of(facts)
     for place in range(len(step.hands)):
         box = Box(_MARGIN_PT, _TOP_PT + place * each, width, each)
-        marks += hand_pictures(step, place, fabrics, labels, box, _SIGNS)
+        marks += hand_pictures(step, place, look, box, _SIGNS)
     x = _MARGIN_PT + width + _GAP_PT
-    return [*marks, *moved(_words([say_take(step, labels), *step.sentences], _WORDS_PT, height), x, _TOP_PT)]
+    return [
+        *marks,
+        *moved(_words([say_take(step, look.labels, look.unit), *step.sentences], _WORDS_PT, height), x, _TOP_PT),
+    ]
 
 
 def _words(sentences: list[str], width: float, height: float) -> tuple[Mark, ...]:
@@ -98,9 +100,10 @@ def _words(sentences: list[str], width: float, height: float) -> tuple[Mark, ...
 
 def _lesson(facts: BlockFacts, step: StepFacts) -> list[Mark]:
     """The method's pictures in one or two rows, each with its words below it."""
-    labels = labels_of(facts)
     lead = Style(13.0, "regular", QUIET)
-    tall, words = paragraph(fraction_text(f"{say_take(step, labels)} {step.sentences[-1]}"), WIDTH_PT - 72.0, lead)
+    tall, words = paragraph(
+        fraction_text(f"{say_take(step, labels_of(facts), facts.unit)} {step.sentences[-1]}"), WIDTH_PT - 72.0, lead
+    )
     marks: list[Mark] = [*moved(words, _MARGIN_PT, _TOP_PT - 6.0)]
     top = _TOP_PT + tall + 2.0
     across = len(step.lesson) if len(step.lesson) <= 4 else (len(step.lesson) + 1) // 2

@@ -5,18 +5,19 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from blockdsl.drawing.lengths import plain_length
 from blockdsl.drawing.words import many
-from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts, plural
 
 _PIECES: Final = {"template": "piece"}
 TOO_MANY: Final = "This block has {count:,} patches, too many for a list of steps: sew it in rows."
 
 
-def say_take(step: StepFacts, labels: Mapping[str, str]) -> str:
+def say_take(step: StepFacts, labels: Mapping[str, str], unit: RulerUnit) -> str:
     """What one making takes: `Take 1 A (Harbour fog), 2 beams from step 3`; of a method what all of it takes."""
     if step.lesson:
-        return f"Take {_listed([_join(join, labels, join.count) for join in step.joins])}." if step.joins else ""
+        return f"Take {_listed([_piece(join, labels, unit) for join in step.joins])}." if step.joins else ""
     shares = [_join(join, labels, _share(join.count, step)) for join in step.joins]
     start = "For each take" if step.count > 1 and all(join.count % step.count == 0 for join in step.joins) else "Take"
     return f"{start} {_listed(shares)}."
@@ -28,8 +29,6 @@ def _share(count: int, step: StepFacts) -> int:
 
 def _join(join: JoinFacts, labels: Mapping[str, str], count: int) -> str:
     fabric = labels.get(join.fabric, join.fabric)
-    if join.piece:
-        return f"{count} {fabric} {_pieces(_PIECES.get(join.piece, join.piece), count)}"
     if join.step and count == 1 and join.name.startswith(("row ", "column ", "unit ")):
         return f"{join.name} (step {join.step})"
     if join.step:
@@ -37,8 +36,12 @@ def _join(join: JoinFacts, labels: Mapping[str, str], count: int) -> str:
     return f"{count} {join.name} ({fabric})"
 
 
-def _pieces(name: str, count: int) -> str:
-    return name if count == 1 else f"{name}s"
+def _piece(join: JoinFacts, labels: Mapping[str, str], unit: RulerUnit) -> str:
+    """`4 Harbour fog squares 2 3/8 in`, `3 Lantern strips 1 1/2 in wide`."""
+    noun = _PIECES.get(join.piece, join.piece) + "s" * (join.count != 1)
+    size = " × ".join(plain_length(side, unit) for side in join.cut)
+    wide = " wide" if join.piece == "strip" else ""
+    return f"{join.count} {labels.get(join.fabric, join.fabric)} {noun} {size} {unit}{wide}"
 
 
 def _listed(words: list[str]) -> str:

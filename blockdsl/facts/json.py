@@ -149,7 +149,7 @@ def _step(step: StepFacts, say: Say) -> dict[str, object]:
         "count": step.count,
         "spare": step.spare,
         "method": step.method,
-        "joins": [_join(join) for join in step.joins],
+        "joins": [_join(join, say) for join in step.joins],
         "seam": step.seam,
         "finished": _extent(step.finished, say) if step.finished else None,
         "unfinished": _extent(step.unfinished, say) if step.unfinished else None,
@@ -158,11 +158,12 @@ def _step(step: StepFacts, say: Say) -> dict[str, object]:
     }
 
 
-def _join(join: JoinFacts) -> dict[str, object]:
+def _join(join: JoinFacts, say: Say) -> dict[str, object]:
     if join.step:
         return {"step": join.step, "unit": join.name, "count": join.count}
     if join.piece:
-        return {"piece": join.piece, "patch": join.name, "fabric": join.fabric, "count": join.count}
+        size = [say(side) for side in join.cut]
+        return {"piece": join.piece, "cut": size, "patch": join.name, "fabric": join.fabric, "count": join.count}
     return {"patch": join.name, "fabric": join.fabric, "count": join.count}
 
 

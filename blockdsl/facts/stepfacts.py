@@ -6,6 +6,7 @@ All lengths are exact and in the block's unit. Pictures are those of the sewing 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from blockdsl.facts.blockfacts import Extent, FabricFacts
 from blockdsl.sewing.order import SeamKind
@@ -31,7 +32,8 @@ class JoinFacts:
     """So many of one thing that a step takes: patches of one letter, what an earlier step made, or cut pieces.
 
     `step` is the earlier step's number, or 0; `name` what it made, or the patches' letter; `fabric` is empty for what
-    a step made. `piece` says what is cut where a method takes other pieces than patches: `square`, `strip` …
+    a step made. `piece` says what is cut where a method takes other pieces than patches: `square`, `strip` …, and `cut`
+    its size: the side of a square, both sides of a rectangle, the width of a strip.
     """
 
     name: str
@@ -39,6 +41,7 @@ class JoinFacts:
     step: int = 0
     fabric: str = ""
     piece: str = ""
+    cut: tuple[Fraction, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from fractions import Fraction
 
-from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.techniques import unit_lesson
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.steps import MakingStep, Variant
 
 _CUT = "Cut"
+_TWO_SIDES = ("rectangle", "triangle", "template")
 _BATCH = {"two at a time": 2, "four at a time": 4, "eight at a time": 8}
 
 
@@ -74,12 +76,29 @@ def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:
 def _taught(made: StepFacts, unit: UnitFacts, block: BlockFacts) -> StepFacts:
     """The method's own steps but for cutting, which is done by then."""
     lesson, fabrics = unit_lesson(unit, block)
-    names = {other.name for other in block.units if other.method == unit.method and other.title == unit.title}
-    cuts = [cut for cut in block.cutting if cut.method == unit.method and cut.unit in {unit.name, *names}]
-    joins = tuple(JoinFacts(cut.label, cut.count, 0, cut.fabric, cut.piece) for cut in cuts)
+    cuts = _cuts_for(unit, block)
+    counts: dict[tuple[str, str, str, tuple[Fraction, ...]], int] = {}
+    for cut in cuts:
+        key = cut.label, cut.fabric, cut.piece, cut.cut if cut.piece in _TWO_SIDES else cut.cut[:1]
+        counts[key] = counts.get(key, 0) + cut.count
+    joins = tuple(
+        JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
+    )
     rest = tuple(step for step in lesson if step.title != _CUT)
     words = tuple(f"{step.title}: {step.text}" for step in rest)
     return replace(made, joins=joins, sentences=(*words, *_batches(made)), lesson=rest, fabrics=fabrics)
+
+
+def _cuts_for(unit: UnitFacts, block: BlockFacts) -> list[CutFacts]:
+    """The lines of the cutting table for a unit; its own share of them where others of the same name are cut alike."""
+    ours = [cut for cut in block.cutting if cut.method == unit.method and cut.unit == unit.name]
+    alike = [other for other in block.units if (other.method, other.name) == (unit.method, unit.name)]
+    if {patch.fabric for other in alike for patch in other.picture} == {patch.fabric for patch in unit.picture}:
+        return ours
+    ways = block.alternatives[block.units.index(unit)] if block.alternatives else ()
+    shares = {(cut.fabric, cut.piece, cut.cut): cut.count for way in ways if way.chosen for cut in way.cuts}
+    found = [(cut, shares.get((cut.fabric, cut.piece, cut.cut), 0)) for cut in ours]
+    return [replace(cut, count=count) for cut, count in found if count]
 
 
 def _batches(made: StepFacts) -> tuple[str, ...]:

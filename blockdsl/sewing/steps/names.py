@@ -106,6 +106,9 @@ def _lines(sizes: Sequence[object]) -> list[object]:
 
 def plural(name: str, count: int) -> str:
     """The name of so many: `beams`, `half-square triangles of Fog and Slate`, `of unit 1`."""
+    head, joint, rest = name.partition(" from step ")
+    if joint and count > 1:
+        return f"{head}s{joint}{rest}"
     if count == 1 or name.split(" ", maxsplit=1)[0] in PLACED:
         return name if count == 1 or not name.startswith("unit ") else f"of {name}"
     if name.startswith(MIRRORED):

@@ -11,7 +11,7 @@ from blockdsl.geometry import sign
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length
 from blockdsl.sewing.steps.edges import edge_of, is_slanted
-from blockdsl.sewing.steps.names import PLACED, plural
+from blockdsl.sewing.steps.names import MIRRORED, PLACED, plural
 from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -75,6 +75,9 @@ class _Teller:
     def _called(self, ingredient: Ingredient, *, article: bool = True) -> str:
         if ingredient.fabric is not None:
             return f"{ingredient.name} ({self._speech.labels[ingredient.fabric]})"
+        if " of " in ingredient.name:  # a long name: by its step it is told in fewer words
+            what = "mirror image" if ingredient.name.startswith(MIRRORED) else "unit"
+            return f"{'the ' if article else ''}{what} from step {ingredient.step}"
         plain = not article or ingredient.name.split(" ")[0] in PLACED
         return ingredient.name if plain else f"the {ingredient.name}"
 
@@ -108,7 +111,7 @@ class _Teller:
 
     def _rows(self) -> list[str]:
         *rows, last = self._variant.stages
-        word = "rows" if self._across(rows[0]) else "columns"
+        word = "rows" if self._across(rows[0]) else "columns" if self._down(rows[0]) else "groups"
         lay = f"Lay out the pieces as the picture shows, in {say_count(len(last.parts))} {word}."
         edges = self._row_edges(rows)
         sew = (

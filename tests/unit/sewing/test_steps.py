@@ -232,3 +232,12 @@ def test_equal_blocks_have_equal_steps_however_they_are_written() -> None:
     lines = ["row fog/slate fog", "row slate fog/slate"]
     once, again = block_of(written(*lines)), block_of("\n\n# lower down\n" + written(*lines))
     assert once.steps == again.steps
+
+
+def test_two_kinds_of_half_squares_take_each_their_own_squares() -> None:
+    rows = ["row fog/slate fog/moss", "row fog/slate fog/moss"]
+    facts = block(*rows, "make half as two at a time", size="6 in")
+    assert told(facts)[:2] == [
+        "1 half-square triangle of Harbour fog and Wet slate x2: 1 A fog, 1 A slate",
+        "2 half-square triangle of Harbour fog and Moss x2: 1 A fog, 1 A moss",
+    ]
