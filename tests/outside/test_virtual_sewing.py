@@ -1,0 +1,185 @@
+"""Blocks sewn on the virtual machine: from the cut list alone, by the steps, to the picture and the unfinished size."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from itertools import islice
+from zlib import crc32
+
+import pytest
+from hypothesis import Phase, assume, given, settings
+from shapely.geometry import box
+
+from blockdsl.analysis import FileReader, analyse
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.facts import BlockFacts, collect_facts
+from blockdsl.resources import library_folder, library_names, library_path
+from tests.outside.virtual import batches, slips
+from tests.outside.virtual.cloth import Fault, Work, allowance, sewn
+from tests.outside.virtual.machine import sew
+from tests.outside.virtual.plan import Patch, number, plan_of
+from tests.unit.model.any_block import AnyBlock, any_blocks
+from tests.unit.model.blocks import block, block_of
+
+FAMILIES = [name for name in library_names() if name not in ("basics", "demo/palette", "demo/book")]
+SIZE = re.compile(r"^  size (\S+)(?: x (\S+))? (?:in|cm)$", re.MULTILINE)
+ONE_FABRIC = re.compile(r"\b(\w+)[/\\]\1\b")
+EXPECT = re.compile(r"^  expect .*\n", re.MULTILINE)
+
+
+def blocks_of(name: str, size: str = "") -> tuple[BlockFacts, ...]:
+    """The blocks of a file of the library, all of the given width (`9 in`) when there is one."""
+    text, problems = library_path(name).read_text(encoding="utf-8"), Problems()
+    if size:
+        width, unit = size.split()
+        text = SIZE.sub(lambda old: _resized(old[1], old[2] or old[1], width, unit), EXPECT.sub("", text))
+    source = Source(str(library_path(name)), text)
+    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    assert [problem.message for problem in problems if problem.severity == "error"] == []
+    return facts.blocks
+
+
+def _resized(old_width: str, old_height: str, width: str, unit: str) -> str:
+    height = Fraction(width) * Fraction(old_height) / Fraction(old_width)
+    return f"  size {width} x {height} {unit}"
+
+
+# --- the machine itself ----------------------------------------------------------------------------
+
+
+def test_the_machine_makes_3_in_half_squares_from_3_7_8_in_squares() -> None:
+    # 3 7/8 less the seam's share of both corners: 3 7/8 − (2+√2)/4 + 1/2 = 3.5214; the trade says 3 1/2
+    one, other = Patch("A", "fog", None), Patch("A", "slate", None)
+    for unit in batches.halves(one, 3.875, other, 3.875, 0.25):
+        left, top, right, bottom = unit.cloth.intersection(box(-1.76, -1.76, 1.76, 1.76)).bounds
+        assert (right - left, bottom - top) == pytest.approx((3.52, 3.52), abs=1e-3)
+        assert {face.fabric for face in unit.faces} == {"fog", "slate"}
+
+
+def test_the_machine_sews_two_2_in_squares_to_3_1_2_in() -> None:
+    left = Work((Patch("A", "fog", box(-0.25, -0.25, 1.75, 1.75)),))
+    right = Work((Patch("A", "slate", box(1.25, -0.25, 3.25, 1.75)),))
+    pair = sewn(left, right, ((1.5, 0), (1.5, 1.5)), 0.25, (box(0, 0, 1.5, 1.5), box(1.5, 0, 3, 1.5)))
+    assert pair.cloth.bounds == pytest.approx((-0.25, -0.25, 3.25, 1.75), abs=1e-5)
+    assert [face.shape.area for face in pair.faces] == pytest.approx([3.5, 3.5], abs=1e-4)
+
+
+def test_the_machine_will_not_sew_where_the_allowance_is_short() -> None:
+    left = Work((Patch("A", "fog", box(-0.25, -0.25, 1.625, 1.75)),))
+    right = Work((Patch("A", "slate", box(1.25, -0.25, 3.25, 1.75)),))
+    assert allowance(left.cloth, ((1.5, 0), (1.5, 1.5)), (1, 0), 0.25) == pytest.approx(0.125, abs=1e-5)
+    with pytest.raises(Fault):
+        sewn(left, right, ((1.5, 0), (1.5, 1.5)), 0.25, (box(0, 0, 1.5, 1.5), box(1.5, 0, 3, 1.5)))
+
+
+def test_lengths_of_the_cut_list_are_read_as_a_maker_reads_them() -> None:
+    assert [number(text) for text in ("2 7/8", "7.3", "1/2", "12")] == [2.875, 7.3, 0.5, 12]
+    assert number("17/4+1/4r5") == pytest.approx(4.25 + 5**0.5 / 4)
+    assert number("-1/2-r2") == pytest.approx(-0.5 - 2**0.5)
+
+
+# --- every block -------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("size", ["", "6 in", "9 in", "30 cm"])
+@pytest.mark.parametrize("name", FAMILIES)
+def test_every_block_of_the_library_is_sewn_from_its_cut_list_by_its_steps(name: str, size: str) -> None:
+    for facts in blocks_of(name, size):
+        sew(plan_of(facts))
+
+
+@pytest.mark.parametrize("name", FAMILIES)
+def test_seams_of_every_library_block_lie_within_half_an_eighth_of_their_places(name: str) -> None:
+    for facts in blocks_of(name):
+        assert sew(plan_of(facts)).drift <= 1 / 16
+
+
+@given(any_blocks())
+@settings(max_examples=15, phases=[Phase.explicit, Phase.generate])
+def test_any_block_is_sewn_from_its_cut_list_by_its_steps(any_block: AnyBlock) -> None:
+    text = any_block.text()
+    # Nobody flips a square onto one of the same fabric; the cut list counts such a line for two.
+    assume(not (ONE_FABRIC.search(text) and "half as stitch and flip" in text))
+    sew(plan_of(block_of(text)))
+
+
+# --- every method ------------------------------------------------------------------------------------
+
+CELLS = {
+    "half": "fog/slate",
+    "hourglass": "(hourglass fog slate)",
+    "quarters": "(quarters fog slate moss lantern)",
+    "split": "(split fog slate moss)",
+    "geese": "(geese lantern on fog moss)",
+    "diamond": "(diamond lantern on fog slate moss fog)",
+    "snowball": "(snowball fog with moss at tl br)",
+    "rails": "(rails fog moss fog)",
+    "bars": "(bars fog moss slate lantern)",
+    "checker": "(checker 3 x 3 fog moss)",
+}
+MADE = [
+    ("half", "two at a time"),
+    ("half", "eight at a time"),
+    ("half", "stitch and flip"),
+    ("hourglass", "two at a time"),
+    ("quarters", "two at a time"),
+    ("split", "two at a time"),
+    ("geese", "four at a time"),
+    ("geese", "stitch and flip"),
+    ("diamond", "stitch and flip"),
+    ("snowball", "stitch and flip"),
+    ("rails", "strip set"),
+    ("bars", "strip set"),
+    ("checker", "strip set"),
+    *((shape, method) for shape in CELLS for method in ("cut patches", "foundation")),
+]
+
+
+@pytest.mark.parametrize("size", ["3 in", "2 2/3 in", "7.5 cm"])
+@pytest.mark.parametrize(("shape", "method"), MADE)
+def test_every_method_makes_its_unit(shape: str, method: str, size: str) -> None:
+    height, unit = size.rsplit(" ", 1)
+    high = sum((Fraction(part) for part in height.split()), Fraction(0))
+    wide = high * (8 if shape == "geese" else 4)
+    cell = CELLS[shape]
+    row = f"row {cell} {cell}~ {cell}>> {cell}"
+    sew(plan_of(block(row, f"make {shape} as {method}", size=f"{_said(wide)} x {_said(high)} {unit}")))
+
+
+def _said(length: Fraction) -> str:
+    whole, part = divmod(length, 1)
+    return f"{whole} {part}" if part else str(whole)
+
+
+@pytest.mark.parametrize(
+    ("shape", "method"), [made for made in MADE if made[1] in ("two at a time", "four at a time", "eight at a time")]
+)
+def test_what_is_cut_larger_for_trimming_can_be_trimmed_by_that_much(shape: str, method: str) -> None:
+    size = "6 x 3 in" if shape == "geese" else "3 in"
+    plan = plan_of(block(f"row {CELLS[shape]}", f"make {shape} as {method}", "trim 1/8 in", size=size), trim=1 / 8)
+    sew(plan)
+    with pytest.raises(Fault, match="larger than it need be"):
+        sew(plan_of(block(f"row {CELLS[shape]}", f"make {shape} as {method}", "trim 1/4 in", size=size), trim=1 / 8))
+
+
+# --- slips are found -----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", FAMILIES)
+def test_a_cut_size_or_count_that_is_off_by_one_is_found_at_the_machine(name: str) -> None:
+    for facts in blocks_of(name):
+        plan = plan_of(facts)
+        for what, wrong in islice(slips.slips_of_the_cutter(plan), crc32(facts.name.encode()) % 3, None, 3):
+            with pytest.raises(Fault):
+                pytest.fail(f"{facts.name}, {what}: sewn all the same, {sew(wrong)}")
+
+
+@pytest.mark.parametrize("name", FAMILIES)
+def test_a_part_turned_the_wrong_way_is_found_at_the_machine(name: str) -> None:
+    for facts in blocks_of(name):
+        plan = plan_of(facts)
+        for kind in (slips.slips_of_the_seamstress, slips.slips_of_the_pen):
+            for what, wrong in islice(kind(plan), crc32(facts.name.encode()) % 2, None, 3):
+                with pytest.raises(Fault):
+                    pytest.fail(f"{facts.name}, {what}: sewn all the same, {sew(wrong)}")

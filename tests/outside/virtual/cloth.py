@@ -1,0 +1,235 @@
+"""Cloth: faces of fabric that lie side by side, cut, fitted, sewn together and trimmed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from itertools import combinations, pairwise
+from math import atan2, cos, degrees, hypot, sin
+from typing import Any
+
+from shapely import affinity, set_precision
+from shapely.geometry import Point, Polygon, box
+from shapely.ops import unary_union
+
+from tests.outside.virtual.plan import Patch, Spot
+
+NEAR = 1e-5
+HAIR = 1e-6
+"""A crack that floating point leaves between two shapes is narrower than twice that."""
+FAR = 1e4
+"""Half the side of what is laid over cloth to cut it along a line."""
+
+
+class Fault(Exception):
+    """What a maker would complain of."""
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """What lies on the table, seen from the right side; `drift` is how far its seams may lie from their places."""
+
+    faces: tuple[Patch, ...]
+    drift: float = 0
+
+    @property
+    def cloth(self) -> Any:
+        """All of it as one shape, hair cracks closed."""
+        return joined(face.shape for face in self.faces)
+
+
+def joined(shapes: Iterable[Any]) -> Any:
+    """Shapes that lie side by side as one, hair cracks closed and corners that are none taken out."""
+    whole = unary_union([grown(shape, HAIR) for shape in shapes])
+    return set_precision(grown(whole, -HAIR).simplify(HAIR), 1e-9)
+
+
+def moved(work: Work, x: float, y: float) -> Work:
+    if not x and not y:
+        return work
+    faces = tuple(replace(face, shape=affinity.translate(face.shape, x, y)) for face in work.faces)
+    return replace(work, faces=faces)
+
+
+def turned(work: Work, angle: float) -> Work:
+    """Turned on the table about the origin."""
+    faces = tuple(replace(face, shape=affinity.rotate(face.shape, angle, origin=(0, 0))) for face in work.faces)
+    return replace(work, faces=faces)
+
+
+def turned_over(work: Work, through: Spot, along: float) -> Work:
+    """Turned over about a line through a point, at an angle in radians: the wrong side is up, or again the right."""
+    c, s = cos(2 * along), sin(2 * along)
+    x, y = through
+    matrix = [c, s, s, -c, x - c * x - s * y, y - s * x + c * y]
+    faces = tuple(replace(face, shape=affinity.affine_transform(face.shape, matrix)) for face in work.faces)
+    return replace(work, faces=faces)
+
+
+def half_plane(through: Spot, normal: Spot) -> Any:
+    """All that lies on the side of a line to which its normal points."""
+    (x, y), (nx, ny) = through, normal
+    ux, uy = -ny, nx
+    return Polygon(
+        [
+            (x + ux * FAR, y + uy * FAR),
+            (x - ux * FAR, y - uy * FAR),
+            (x - ux * FAR + nx * FAR, y - uy * FAR + ny * FAR),
+            (x + ux * FAR + nx * FAR, y + uy * FAR + ny * FAR),
+        ]
+    )
+
+
+def kept(work: Work, region: Any) -> Work:
+    """What lies in a region; the rest is cut off or folded under."""
+    faces = [replace(face, shape=face.shape.intersection(region)) for face in work.faces]
+    return replace(work, faces=tuple(face for face in faces if face.shape.area > NEAR * NEAR))
+
+
+def without(work: Work, region: Any) -> Work:
+    faces = [replace(face, shape=face.shape.difference(region)) for face in work.faces]
+    return replace(work, faces=tuple(face for face in faces if face.shape.area > NEAR * NEAR))
+
+
+def grown(shape: Any, by: float) -> Any:
+    """Every edge moved outward, or inward when it is negative, corners sharp."""
+    return shape.buffer(by, join_style="mitre", mitre_limit=1000)
+
+
+def covers(cloth: Any, wanted: Any) -> bool:
+    """Whether the cloth holds all that is wanted, but for a hair at the edges."""
+    return wanted.is_empty or bool(grown(wanted, -NEAR).difference(cloth).area < NEAR * NEAR)
+
+
+# --- a piece and its patch -------------------------------------------------------------------------
+
+
+def corner_to_corner(side: float, subcut: str) -> list[Any]:
+    """The pieces of a square: itself, its halves, its quarters."""
+    square = box(0, 0, side, side)
+    if subcut == "none":
+        return [square]
+    one, other = half_plane((0, 0), (0.5**0.5, -(0.5**0.5))), half_plane((0, side), (0.5**0.5, 0.5**0.5))
+    halves = [square.intersection(one), square.difference(one)]
+    if subcut == "once":
+        return halves
+    return [piece for half in halves for piece in (half.intersection(other), half.difference(other))]
+
+
+def directions(shape: Any) -> list[float]:
+    """The directions of the edges in degrees, around the shape the same way for all shapes."""
+    corners = list(shape.exterior.coords)
+    if not shape.exterior.is_ccw:
+        corners.reverse()
+    return [degrees(atan2(y - b, x - a)) for (a, b), (x, y) in pairwise(corners)]
+
+
+def fitted(piece: Any, patch: Any, seam: float) -> Any | None:
+    """The piece laid over its patch so that the allowance reaches all round, by turning and sliding; never turned over.
+
+    None when it is too small. The excess is shared out: what is left within the seams and the patch have one centre.
+    """
+    angles = ((there - here) % 360 for there in directions(patch) for here in directions(piece))
+    for angle in dict.fromkeys(round(angle, 6) for angle in angles):
+        laid = affinity.rotate(piece, angle, origin=(0, 0))
+        within = grown(laid, -seam)
+        if within.is_empty or within.geom_type != "Polygon":
+            return None
+        x, y = patch.centroid.x - within.centroid.x, patch.centroid.y - within.centroid.y
+        if covers(affinity.translate(within, x, y), patch):
+            return affinity.translate(laid, x, y)
+    return None
+
+
+# --- sewing ----------------------------------------------------------------------------------------
+
+
+def normal_of(line: tuple[Spot, Spot]) -> Spot:
+    (a, b), (x, y) = line
+    length = hypot(x - a, y - b)
+    return -(y - b) / length, (x - a) / length
+
+
+def allowance(cloth: Any, line: tuple[Spot, Spot], normal: Spot, seam: float) -> float:
+    """How far the cloth reaches beyond a seam line, at the place where it reaches least."""
+    (a, b), (x, y) = line
+    nx, ny = normal
+    deep = 8 * seam
+    # A hair within both ends, where the corners of the cloth lie.
+    ux, uy = (x - a) * 1e-4, (y - b) * 1e-4
+    ends = (a + ux, b + uy), (x - ux, y - uy)
+    beyond = Polygon([*ends, *((p + nx * deep, q + ny * deep) for p, q in reversed(ends))])
+    gap = beyond.difference(cloth).buffer(-1e-6, join_style="mitre")
+    if gap.is_empty:
+        return deep
+    shapes = gap.geoms if hasattr(gap, "geoms") else [gap]
+    depths = [(p - a) * nx + (q - b) * ny for shape in shapes for p, q in shape.exterior.coords]
+    return float(min(depths)) - 1e-6
+
+
+def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tuple[Any, Any]) -> Work:
+    """Two works joined along a seam; `lies` are the finished shapes of both.
+
+    A straight seam is sewn an allowance from both raw edges, so that what is too large moves away from the seam. At a
+    seam with corners nothing can move: both must have their allowance beyond each stretch.
+    """
+    ours, theirs = lies
+    stretches = list(pairwise(line))
+    normals = [_toward(stretch, theirs) for stretch in stretches]
+    for stretch, (nx, ny) in zip(stretches, normals, strict=True):
+        excess = allowance(one.cloth, stretch, (nx, ny), seam) - seam
+        lack = allowance(other.cloth, stretch, (-nx, -ny), seam) - seam
+        # What lies a little out of place may seem to lack by as much as that.
+        if excess < -one.drift - NEAR or lack < -other.drift - NEAR:
+            raise Fault(f"the cloth does not reach {-min(excess, lack):.3f} of the allowance beyond a seam")
+        if len(stretches) == 1:
+            one = replace(moved(one, -nx * excess, -ny * excess), drift=one.drift + abs(excess))
+            other = replace(moved(other, nx * lack, ny * lack), drift=other.drift + abs(lack))
+    start, normal = line[0], normals[0]
+    beyond = half_plane(start, normal)
+    apart = ours.intersection(beyond).area < NEAR and theirs.difference(beyond).area < NEAR
+    if len(stretches) == 1 and apart:
+        one, other = without(one, beyond), kept(other, beyond)
+    else:
+        one, other = without(one, theirs), without(other, ours)
+    return Work((*one.faces, *other.faces), max(one.drift, other.drift))
+
+
+def settled(work: Work, shape: Any, seam: float) -> Work:
+    """Slid so that what reaches beyond the edges of its finished shape does so as evenly as it can."""
+    if shape.geom_type != "Polygon":
+        return work
+    corners = list(shape.exterior.coords)
+    if not shape.exterior.is_ccw:
+        corners.reverse()
+    cloth, edges = work.cloth, []
+    for stretch in pairwise(corners):
+        nx, ny = normal_of(stretch)
+        edges.append((-nx, -ny, allowance(cloth, stretch, (-nx, -ny), seam)))
+    x, y = _evenly(edges)
+    return replace(moved(work, x, y), drift=work.drift + hypot(x, y))
+
+
+def _evenly(edges: list[tuple[float, float, float]]) -> Spot:
+    """The slide (x, y) after which the least of all margins is largest: margin + slide along the outward normal."""
+    best, spot = min(margin for *_, margin in edges) + NEAR, (0.0, 0.0)
+    for three in combinations(edges, 3):
+        (a, b, m), (c, d, n), (e, f, o) = three
+        # margin + a x + b y = r for all three
+        det = (c - a) * (f - b) - (e - a) * (d - b)
+        if abs(det) < NEAR:
+            continue
+        x = ((m - n) * (f - b) - (m - o) * (d - b)) / det
+        y = ((c - a) * (m - o) - (e - a) * (m - n)) / det
+        least = min(margin + p * x + q * y for p, q, margin in edges)
+        if least > best and hypot(x, y) < 1:
+            best, spot = least, (x, y)
+    return spot
+
+
+def _toward(stretch: tuple[Spot, Spot], theirs: Any) -> Spot:
+    """The normal of a seam that points to the other part."""
+    (a, b), (x, y) = stretch
+    nx, ny = normal_of(stretch)
+    near, far = (Point((a + x) / 2 + side * nx / 64, (b + y) / 2 + side * ny / 64) for side in (1, -1))
+    return (nx, ny) if theirs.distance(near) < theirs.distance(far) else (-nx, -ny)

@@ -1,0 +1,217 @@
+"""What a maker has in hand: the cut list as it is printed, the templates, the steps, and the picture of the block."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
+
+from shapely.geometry import Polygon
+
+from blockdsl.facts import BlockFacts
+from blockdsl.facts.json import block_document
+from blockdsl.facts.stepfacts import StepFacts, Variant
+from blockdsl.geometry import to_float
+
+TERM = re.compile(r"([+-]?)(?:(\d+) (?=\d))?(\d+(?:\.\d+)?(?:/\d+)?)?(?:r(\d+))?")
+Spot = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Patch:
+    label: str
+    fabric: str
+    shape: Any
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line of the cut list."""
+
+    fabric: str
+    label: str
+    piece: str
+    cut: Spot
+    count: int
+    subcut: str
+    yields: int
+    spare: int
+    purpose: str
+
+
+@dataclass(frozen=True, slots=True)
+class Template:
+    cutting: Any
+    grain: Spot
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """What a step takes, where it lies: a patch (step 0), or what an earlier step made."""
+
+    name: str
+    step: int
+    fabric: str
+    picture: tuple[Patch, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    line: tuple[Spot, ...]
+    kind: str
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    parts: tuple[int, ...]
+    seams: tuple[Seam, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Hand:
+    count: int
+    picture: tuple[Patch, ...]
+    parts: tuple[Part, ...]
+    stages: tuple[Stage, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    name: str
+    step: int
+    fabric: str
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """`unit` is the name by which the cut list calls what a method makes, `shape` its word in the language."""
+
+    number: int
+    makes: str
+    count: int
+    spare: int
+    method: str
+    joins: tuple[Join, ...]
+    unfinished: Spot | None
+    hands: tuple[Hand, ...]
+    unit: str = ""
+    shape: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """`trim` is what the file says after `trim`: facts do not hold it."""
+
+    seam: float
+    measure: float
+    finished: Spot
+    unfinished: Spot
+    cutting: tuple[Line, ...]
+    templates: dict[str, Template]
+    placed: tuple[Patch, ...]
+    steps: tuple[Step, ...]
+    trim: float = 0
+
+
+def number(text: str) -> float:
+    """`2 7/8`, `7.3`, `17/4+1/4r5` as a float."""
+    total, place = 0.0, 0
+    while place < len(text):
+        found = TERM.match(text, place)
+        if found is None or found.end() == place:
+            raise ValueError(f"no length: {text}")
+        sign, whole, size, root = found.groups()
+        top, _, bottom = (size or "1").partition("/")
+        value = (float(whole) if whole else 0) + float(top) / float(bottom or 1)
+        total += (-1 if sign == "-" else 1) * value * (float(root) ** 0.5 if root else 1)
+        place = found.end()
+    return total
+
+
+def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
+    """Read a block's facts as its maker would."""
+    document: dict[str, Any] = json.loads(json.dumps(block_document(facts)))
+    placed = tuple(Patch(each["label"], each["fabric"], _shape(each["outline"])) for each in document["placed"])
+    templates = {
+        each["label"]: Template(_shape(each["cutting"]), _pair(each["grain"])) for each in document["templates"]
+    }
+    steps = tuple(_step(told, step, placed, facts) for told, step in zip(document["steps"], facts.steps, strict=True))
+    return Plan(
+        number(document["seam"]),
+        number(document["measure"]),
+        _pair(document["finished"]),
+        _pair(document["unfinished"]),
+        tuple(_line(each) for each in document["cutting"]),
+        templates,
+        placed,
+        steps,
+        trim,
+    )
+
+
+def _pair(lengths: list[str]) -> Spot:
+    return number(lengths[0]), number(lengths[1])
+
+
+def _shape(outline: list[list[str]]) -> Any:
+    return Polygon([_pair(corner) for corner in outline])
+
+
+def _line(told: dict[str, Any]) -> Line:
+    plain = (told[key] for key in ("count", "subcut", "yields", "spare", "for"))
+    return Line(told["fabric"], told["label"], told["piece"], _pair(told["cut"]), *plain)
+
+
+def _step(told: dict[str, Any], step: StepFacts, placed: tuple[Patch, ...], facts: BlockFacts) -> Step:
+    joins = tuple(
+        Join(each.get("unit") or each["patch"], each.get("step", 0), each.get("fabric", ""), each["count"])
+        for each in told["joins"]
+    )
+    hands = tuple(_hand(variant, placed) for variant in step.hands)
+    unit, shape = _unit(step, facts)
+    size = _pair(told["unfinished"]) if told["unfinished"] else None
+    return Step(
+        told["number"], told["makes"], told["count"], told["spare"], told["method"], joins, size, hands, unit, shape
+    )
+
+
+def _unit(step: StepFacts, facts: BlockFacts) -> tuple[str, str]:
+    """The unit of the block that a step makes as a whole, known by its fabrics, its size and its method."""
+    if step.method == "cut patches":
+        return "", ""
+    wanted = sorted(patch.fabric for patch in step.hands[0].picture)
+    size = sorted(to_float(side) for side in step.hands[0].extent)
+    for unit in facts.units:
+        same = unit.method == step.method and sorted(to_float(side) for side in unit.finished) == size
+        if same and sorted(patch.fabric for patch in unit.picture) == wanted:
+            return unit.name, unit.shape
+    raise ValueError(f"step {step.number} makes no unit of the list")
+
+
+def _outline(corners: Iterable[Any]) -> Any:
+    return Polygon([(to_float(corner.x), to_float(corner.y)) for corner in corners])
+
+
+def _hand(variant: Variant, placed: tuple[Patch, ...]) -> Hand:
+    parts = tuple(
+        Part(part.name, part.step or 0, part.fabric or "", _picture(part.picture, part.patches, placed))
+        for part in variant.ingredients
+    )
+    stages = tuple(
+        Stage(
+            stage.parts,
+            tuple(Seam(tuple((to_float(p.x), to_float(p.y)) for p in seam.line), seam.kind) for seam in stage.seams),
+        )
+        for stage in variant.stages
+    )
+    return Hand(variant.count, _picture(variant.picture, variant.patches, placed), parts, stages)
+
+
+def _picture(picture: Iterable[Any], patches: tuple[int, ...], placed: tuple[Patch, ...]) -> tuple[Patch, ...]:
+    return tuple(
+        Patch(placed[at].label, patch.fabric, _outline(patch.outline))
+        for at, patch in zip(patches, picture, strict=True)
+    )

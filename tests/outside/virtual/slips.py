@@ -1,0 +1,97 @@
+"""Slips of the cutter, the pen and the seamstress, put into a plan one at a time: each must be found."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from shapely import affinity
+
+from tests.outside.virtual.cloth import joined
+from tests.outside.virtual.plan import Hand, Line, Part, Patch, Plan, Step
+
+Slip = tuple[str, Plan]
+"""(what was done, the plan in which it was done)"""
+
+
+def slips_of_the_cutter(plan: Plan) -> Iterator[Slip]:
+    """For one line of each kind: a mark of the ruler too small and too large, and one piece too few or too many."""
+    seen = set()
+    for place, line in enumerate(plan.cutting):
+        kind = (line.piece, line.subcut, line.purpose)
+        if kind in seen:
+            continue
+        seen.add(kind)
+        for what, wrong in _wrong_lines(line, plan.measure):
+            cutting = (*plan.cutting[:place], *([wrong] if wrong.count else []), *plan.cutting[place + 1 :])
+            yield f"{line.fabric} {line.label} {line.cut} {line.purpose}: {what}", replace(plan, cutting=cutting)
+
+
+def _wrong_lines(line: Line, mark: float) -> Iterator[tuple[str, Line]]:
+    one, other = line.cut
+    for sign in (-mark, mark):
+        if line.piece == "square":
+            yield f"{sign} each way", replace(line, cut=(one + sign, other + sign))
+        else:
+            yield f"{sign} across", replace(line, cut=(one + sign, other))
+            yield f"{sign} along", replace(line, cut=(one, other + sign))
+    yield "one more", replace(line, count=line.count + 1)
+    yield "one less", replace(line, count=line.count - 1)
+
+
+def slips_of_the_seamstress(plan: Plan) -> Iterator[Slip]:
+    """Each part of each step turned where it lies, when the turn shows."""
+    for at, step in enumerate(plan.steps):
+        for hand in step.hands[:1]:
+            for place, part in enumerate(hand.parts):
+                wrong = _turned(part.picture)
+                if wrong is not None:
+                    parts = (*hand.parts[:place], replace(part, picture=wrong), *hand.parts[place + 1 :])
+                    yield f"step {step.number}: {part.name} turned", _with_hand(plan, at, replace(hand, parts=parts))
+
+
+def slips_of_the_pen(plan: Plan) -> Iterator[Slip]:
+    """The picture of the block with one part of its last step turned, its fabrics changed over, or mirrored."""
+    if not plan.steps:
+        return
+    for part in plan.steps[-1].hands[0].parts:
+        wrong = _turned(part.picture)
+        if wrong is not None:
+            yield f"{part.name} turned in the picture", replace(plan, placed=_repainted(plan.placed, part, wrong))
+    fabrics = sorted({patch.fabric for patch in plan.placed})
+    if len(fabrics) > 1:
+        other = dict(zip(fabrics, [*fabrics[1:], fabrics[0]], strict=True))
+        placed = tuple(replace(patch, fabric=other[patch.fabric]) for patch in plan.placed)
+        yield "another colour plan", replace(plan, placed=placed)
+
+
+def _repainted(placed: tuple[Patch, ...], part: Part, wrong: tuple[Patch, ...]) -> tuple[Patch, ...]:
+    whole = joined(patch.shape for patch in part.picture)
+    rest = [patch for patch in placed if patch.shape.intersection(whole).area < patch.shape.area / 2]
+    return (*rest, *wrong)
+
+
+def _with_hand(plan: Plan, at: int, hand: Hand) -> Plan:
+    step: Step = replace(plan.steps[at], hands=(hand, *plan.steps[at].hands[1:]))
+    return replace(plan, steps=(*plan.steps[:at], step, *plan.steps[at + 1 :]))
+
+
+def _turned(picture: tuple[Patch, ...]) -> tuple[Patch, ...] | None:
+    """A square part after a quarter turn, another one after half a turn; None when that cannot be seen."""
+    left, top, right, bottom = joined(patch.shape for patch in picture).bounds
+    middle = ((left + right) / 2, (top + bottom) / 2)
+    for angle in (90, 180) if abs((right - left) - (bottom - top)) < 1e-6 else (180,):
+        wrong = tuple(replace(patch, shape=affinity.rotate(patch.shape, angle, origin=middle)) for patch in picture)
+        if not _alike(picture, wrong):
+            return wrong
+    return None
+
+
+def _alike(one: tuple[Patch, ...], other: tuple[Patch, ...]) -> bool:
+    """Whether two pictures of the same place show the same, letters and all."""
+    names = {(patch.fabric, patch.label) for patch in one}
+    for name in names:
+        shapes = [joined(p.shape for p in side if (p.fabric, p.label) == name) for side in (one, other)]
+        if shapes[0].symmetric_difference(shapes[1]).area > 1e-3:
+            return False
+    return True
