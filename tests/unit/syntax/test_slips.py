@@ -135,7 +135,8 @@ def test_a_quilt_is_named_once_and_its_lines_are_passed_over() -> None:
 
 
 def test_a_book_may_name_its_blocks_without_declaring_them() -> None:
-    text = 'book "All"\n chapter "One"\n  block "A" sizes 6 12 in\n  quilt "Top"\nquilt "Top"\n set straight 2 x 2 of "A"\n'
+    book = 'book "All"\n chapter "One"\n  block "A" sizes 6 12 in\n  quilt "Top"\n'
+    text = f'{book}quilt "Top"\n set straight 2 x 2 of "A"\n'
     assert [(slip.code, slip.span.line) for slip in slips_in(text)] == [("not-yet", 5)]
 
 
