@@ -124,7 +124,7 @@ def _remark(facts: BlockFacts) -> list[Slice]:
 def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
     slices = []
     for start in range(0, len(steps), 2):
-        if start + 1 == len(steps) > 1:
+        if start + 1 == len(steps):
             height, wide = _wide_card(steps[start], look)
             slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(TITLE),)))
             break

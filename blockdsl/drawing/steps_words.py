@@ -10,6 +10,7 @@ from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts, plural
 
+_MOST_ROWS: Final = 6
 _PIECES: Final = {"template": "piece"}
 TOO_MANY: Final = "This block has {count:,} patches, too many for a list of steps: sew it in rows."
 
@@ -18,6 +19,9 @@ def say_take(step: StepFacts, labels: Mapping[str, str], unit: RulerUnit) -> str
     """What one making takes: `Take 1 A (Harbour fog), 2 beams from step 3`; of a method what all of it takes."""
     if step.lesson:
         return f"Take {_listed([_piece(join, labels, unit) for join in step.joins])}." if step.joins else ""
+    if len(step.joins) > _MOST_ROWS and {join.name.split(" ")[0] for join in step.joins} in ({"row"}, {"column"}):
+        from_steps = _listed([str(number) for number in sorted({join.step for join in step.joins})])
+        return f"Take all the {step.joins[0].name.split(' ')[0]}s, from step {from_steps}."
     shares = [_join(join, labels, _share(join.count, step)) for join in step.joins]
     start = "For each take" if step.count > 1 and all(join.count % step.count == 0 for join in step.joins) else "Take"
     return f"{start} {_listed(shares)}."

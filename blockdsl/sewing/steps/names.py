@@ -61,6 +61,8 @@ def row_names(things: Things) -> dict[tuple[int, ...], str]:
 def _numbered(word: str, places: Sequence[int]) -> str:
     if len(places) == 1:
         return f"{word} {places[0]}"
+    if len(places) > 3 and list(places) == list(range(places[0], places[-1] + 1)):
+        return f"{word}s {places[0]} to {places[-1]}"
     return f"{word}s {', '.join(map(str, places[:-1]))} and {places[-1]}"
 
 
@@ -109,9 +111,29 @@ def plural(name: str, count: int) -> str:
     head, joint, rest = name.partition(" from step ")
     if joint and count > 1:
         return f"{head}s{joint}{rest}"
+    if name.endswith(")"):
+        return name  # a patch with its fabric: two A (Fog)
     if count == 1 or name.split(" ", maxsplit=1)[0] in PLACED:
         return name if count == 1 or not name.startswith("unit ") else f"of {name}"
     if name.startswith(MIRRORED):
         return f"mirror images of {name.removeprefix(MIRRORED)}"
-    head, of, fabrics = name.partition(" of ")
-    return name if head.endswith(("s", "geese")) else f"{head}s{of}{fabrics}"
+    for joint in (" in a ", " of "):
+        head, found, rest = name.partition(joint)
+        if found:
+            return f"{_many(head)}{found}{rest}"
+    return _many(name)
+
+
+_IRREGULAR = {"goose": "geese", "geese": "geese", "leaf": "leaves"}
+
+
+def _many(name: str) -> str:
+    """The plural of the name's last word; what ends in a single s is taken to be one (`two-bars`)."""
+    for one, several in _IRREGULAR.items():
+        if name.lower().endswith(one):
+            return name[: -len(one)] + several
+    if name.endswith(("ss", "x", "ch", "sh")):
+        return f"{name}es"
+    if name.endswith("y") and name[-2:-1] not in set("aeiou"):
+        return f"{name[:-1]}ies"
+    return name if name.endswith("s") else f"{name}s"

@@ -16,6 +16,9 @@ from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
+MOST_NAMED = 5
+"""Of more parts side by side the picture shows the order, and the words do not."""
+
 
 @dataclass(frozen=True, slots=True)
 class Speech:
@@ -156,16 +159,29 @@ class _Teller:
         if len(parts) == 3 and self._is_like(parts[0], parts[2]) and names[1] not in names[::2]:
             both = _listed(list(dict.fromkeys(names[::2])))
             return f"Sew {both} to {self._sides(stage)} {names[1]}, right sides together, {edges}{how}."
+        return self._side_by_side(stage, edges, how)
+
+    def _side_by_side(self, stage: Stage, edges: str, how: str) -> str:
+        """Parts in a row, a column, or one after the other."""
+        parts = stage.parts
         way = "from left to right" if self._across(stage) else "from top to bottom"
         if not (self._across(stage) or self._down(stage)):
             way = "in the order of the picture"
         if all(self._is_stage(part) for part in parts):
             return f"Join the rows {way}, right sides together."
-        if len(set(names)) == 1:
+        if len({self._name(part) for part in parts}) == 1:
             several = plural(self._name(parts[0], article=False), len(parts))
             return f"Sew {say_count(len(parts))} {several} together {way}, right sides together, {edges}{how}."
+        if len(parts) > MOST_NAMED:
+            what = f"all {len(parts)} {self._rows_named(parts) or 'parts'}"
+            return f"Sew {what} together {way}, as the picture shows, right sides together, {edges}{how}."
         listed = _listed([self._name(part, article=False) for part in parts])
         return f"Sew together {way}: {listed}; right sides together, {edges}{how}."
+
+    def _rows_named(self, parts: Sequence[int]) -> str:
+        """`rows` or `columns`, when all the parts are such."""
+        first = {self._name(part, article=False).split(" ")[0] for part in parts}
+        return f"{first.pop()}s" if first in ({"row"}, {"column"}) else ""
 
     def _is_like(self, one: int, other: int) -> bool:
         """Whether two parts are called alike but for their fabric."""

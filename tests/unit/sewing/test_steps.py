@@ -6,7 +6,7 @@ What the steps should be was worked out by hand; ways of pressing are common pra
 import pytest
 
 from blockdsl.facts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.facts.stepfacts import StepFacts, plural
 from tests.unit.model.blocks import block, block_of, written
 
 
@@ -241,3 +241,26 @@ def test_two_kinds_of_half_squares_take_each_their_own_squares() -> None:
         "1 half-square triangle of Harbour fog and Wet slate x2: 1 A fog, 1 A slate",
         "2 half-square triangle of Harbour fog and Moss x2: 1 A fog, 1 A moss",
     ]
+
+
+def test_twenty_rows_alike_are_not_told_one_by_one() -> None:
+    rows = ["row " + "fog slate " * 10, "row " + "slate fog " * 10] * 10
+    facts = block(*rows, size="40 in")
+    assert [step.makes for step in facts.steps] == ["rows 1 to 20", "block"]
+    assert facts.steps[0].text.startswith("Sew all 20 parts together from left to right, as the picture shows")
+    assert facts.steps[1].text.startswith("Sew all 20 rows together from top to bottom")
+
+
+def test_two_patches_alike_are_named_without_an_s() -> None:
+    facts = block("row moss moss", size="4 x 2 in")
+    assert facts.steps[0].text.startswith("Lay two A (Moss) right sides together, the 2 1/2 in edges level")
+
+
+@pytest.mark.parametrize(
+    ("one", "several"),
+    [("beam", "beams"), ("goose", "geese"), ("flying geese", "flying geese"), ("cross", "crosses"), ("lily", "lilies"),
+     ("two-bars", "two-bars"), ("unit 1", "of unit 1"),
+     ("square in a square", "squares in a square")],
+)  # fmt: skip
+def test_names_of_several(one: str, several: str) -> None:
+    assert plural(one, 2) == several
