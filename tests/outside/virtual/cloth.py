@@ -8,6 +8,7 @@ from itertools import combinations, pairwise
 from math import atan2, cos, degrees, hypot, sin
 from typing import Any
 
+from numpy import errstate
 from shapely import affinity, set_precision
 from shapely.geometry import Point, Polygon, box
 from shapely.ops import unary_union
@@ -93,7 +94,9 @@ def without(work: Work, region: Any) -> Work:
 
 def grown(shape: Any, by: float) -> Any:
     """Every edge moved outward, or inward when it is negative, corners sharp."""
-    return shape.buffer(by, join_style="mitre", mitre_limit=1000)
+    # At corners that are hardly any the library divides by nothing, and says so; the shape is right all the same.
+    with errstate(divide="ignore", invalid="ignore"):
+        return shape.buffer(by, join_style="mitre", mitre_limit=1000)
 
 
 def covers(cloth: Any, wanted: Any) -> bool:
@@ -159,12 +162,12 @@ def allowance(cloth: Any, line: tuple[Spot, Spot], normal: Spot, seam: float) ->
     ux, uy = (x - a) * 1e-4, (y - b) * 1e-4
     ends = (a + ux, b + uy), (x - ux, y - uy)
     beyond = Polygon([*ends, *((p + nx * deep, q + ny * deep) for p, q in reversed(ends))])
-    gap = beyond.difference(cloth).buffer(-1e-6, join_style="mitre")
+    gap = grown(beyond.difference(cloth), -HAIR)
     if gap.is_empty:
         return deep
     shapes = gap.geoms if hasattr(gap, "geoms") else [gap]
     depths = [(p - a) * nx + (q - b) * ny for shape in shapes for p, q in shape.exterior.coords]
-    return float(min(depths)) - 1e-6
+    return float(min(depths)) - HAIR
 
 
 def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tuple[Any, Any]) -> Work:
