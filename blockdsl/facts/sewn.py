@@ -124,7 +124,9 @@ class _Found:
 
 @lru_cache(maxsize=_BLOCKS_REMEMBERED)
 def _found(look: _Look) -> _Found:
-    return _Found(find_order(look.design) if len(look.design.patches) <= MOST_PATCHES else None)
+    if len(look.design.patches) > MOST_PATCHES:
+        return _Found(None)
+    return _Found(find_order(look.design, look.making.made_whole))
 
 
 def _again(design: BlockDesign, letters: tuple[str, ...]) -> Sewing:

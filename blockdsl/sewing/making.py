@@ -61,6 +61,12 @@ class Making:
     loose: tuple[int, ...]
     foundations: tuple[FoundationPlan, ...] = ()
 
+    @property
+    def made_whole(self) -> frozenset[tuple[int, int]]:
+        """The units that come whole out of a method: where their patches begin and end in the block's list."""
+        made = [unit for unit in self.units if unit.method != CUT_PATCHES]
+        return frozenset((place.first, place.stop) for unit in made for place in unit.group.places)
+
 
 def plan_making(design: BlockDesign, problems: Problems) -> Making:
     """Choose the method for each unit and count what it takes; choices that cannot be followed are reported."""

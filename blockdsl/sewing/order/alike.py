@@ -12,6 +12,8 @@ from blockdsl.sewing.order.region import box_of
 
 _TURNS = tuple(symmetry for symmetry in ALL_EIGHT if not symmetry.is_mirrored)
 _MIRRORED = tuple(symmetry for symmetry in ALL_EIGHT if symmetry.is_mirrored)
+Span = tuple[int, int]
+"""The patches of a unit: its first, and the one after its last."""
 _Box = tuple[int, int, int, int]
 _Seen = frozenset[tuple[int, int, int]]
 
@@ -27,14 +29,16 @@ class Likeness:
 class Looks:
     """Tells which parts of one block look alike; remembers the shapes and parts that it has seen."""
 
-    def __init__(self, design: BlockDesign, net: Net) -> None:
-        self._design = design
+    def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span] = frozenset()) -> None:
         self._net = net
+        # What comes whole out of a method is not like the same patches sewn one by one.
+        whole = {patch for first, stop in solid for patch in range(first, stop)}
+        self._cloth = [(patch.fabric, place in whole) for place, patch in enumerate(design.patches)]
         self._numbers: dict[Hashable, int] = {}
         self._shapes: dict[tuple[object, ...], int] = {}
         self._turned_shapes: dict[tuple[int, Symmetry], int] = {}
         self._likenesses: dict[tuple[int, ...], Likeness] = {}
-        self._outlines: list[tuple[str, list[tuple[int, int]], _Box]] = []
+        self._outlines: list[tuple[tuple[str, bool], list[tuple[int, int]], _Box]] = []
         self._boxes: list[_Box] = []
         self._shape_of = [self._shape(patch) for patch in range(len(net.rings))]
 
@@ -50,12 +54,12 @@ class Looks:
         box = self._whole_box(net.boxes[patch])
         self._boxes.append(box)
         corners = [(net.whole[c][0] - box[0], net.whole[c][1] - box[1]) for c in net.rings[patch]]
-        key = (self._design.patches[patch].fabric, *corners)
+        key = (self._cloth[patch], *corners)
         number = self._shapes.get(key)
         if number is None:
             number = self._shapes[key] = len(self._shapes)
             size = (0, 0, box[2] - box[0], box[3] - box[1])
-            self._outlines.append((self._design.patches[patch].fabric, corners, size))
+            self._outlines.append((self._cloth[patch], corners, size))
         return number
 
     def _turned_shape(self, shape: int, symmetry: Symmetry) -> int:

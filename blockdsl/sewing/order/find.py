@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Set as AbstractSet
 
 from blockdsl.model import BlockDesign
-from blockdsl.sewing.order.alike import Looks, Match
+from blockdsl.sewing.order.alike import Looks, Match, Span
 from blockdsl.sewing.order.assembly import Assembly, Unsewable
 from blockdsl.sewing.order.cuts import Cut
 from blockdsl.sewing.order.divide import choose_division
@@ -18,8 +18,11 @@ from blockdsl.sewing.order.region import Region, look_at, reading_place
 MOST_PATCHES_REMEMBERED = 800
 
 
-def find_order(design: BlockDesign) -> Assembly | Unsewable:
+def find_order(design: BlockDesign, solid: frozenset[Span] = frozenset()) -> Assembly | Unsewable:
     """How a maker would sew the block.
+
+    `solid` are units that come whole out of a method of their own (four geese at a time): they are never opened up,
+    even where that costs a partial seam.
 
     Shape:  a tree whose leaves are the block's patches. Units are followed where they can be sewn by themselves;
             parts that look alike, turned or in the mirror, are sewn alike.
@@ -31,7 +34,7 @@ def find_order(design: BlockDesign) -> Assembly | Unsewable:
         return Unsewable(net.faulty)
     if not design.patches:
         return Unsewable(())
-    finder = _Finder(design, net)
+    finder = _Finder(design, net, solid)
     whole = finder.find()
     if finder.stuck:
         return Unsewable(tuple(sorted(finder.stuck)))
@@ -41,9 +44,10 @@ def find_order(design: BlockDesign) -> Assembly | Unsewable:
 class _Finder:
     """Takes regions apart; remembers every region it has taken apart by its look."""
 
-    def __init__(self, design: BlockDesign, net: Net) -> None:
+    def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span]) -> None:
         self._net = net
-        self._looks = Looks(design, net)
+        self._solid = solid
+        self._looks = Looks(design, net, solid)
         self._nest = nest_units(design, net)
         self._nests = {(nest.first, nest.stop): nest for nest in inside_out(self._nest)}
         self._atom = list(range(len(design.patches)))
@@ -125,12 +129,12 @@ class _Finder:
         return look_at(self._net, cut.patches, self._atom, opened)
 
     def _units_in(self, cut: Cut) -> list[Nest]:
-        """The units that lie in the region and are kept whole so far."""
+        """The units that lie in the region, are kept whole so far, and may be opened up."""
         counts: dict[int, int] = {}
         for patch in cut.patches:
             counts[self._atom[patch]] = counts.get(self._atom[patch], 0) + 1
         spans = ((first, first + count) for first, count in counts.items() if count > 1)
-        return [self._nests[span] for span in spans]
+        return [self._nests[span] for span in spans if span not in self._solid]
 
     # --- what has been seen before -----------------------------------------------------------------
 

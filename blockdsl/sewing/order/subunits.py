@@ -9,7 +9,7 @@ from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.polygon import Polygon, translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model import BlockDesign, Patch
-from blockdsl.sewing.order.alike import Looks
+from blockdsl.sewing.order.alike import Looks, Span
 from blockdsl.sewing.order.assembly import Assembly, Joined, Piece, SeamKind, walk
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import box_of
@@ -61,20 +61,21 @@ class SubUnit:
         return len(self.places)
 
 
-def subunits(assembly: Assembly, design: BlockDesign) -> tuple[SubUnit, ...]:
+def subunits(assembly: Assembly, design: BlockDesign, solid: frozenset[Span] = frozenset()) -> tuple[SubUnit, ...]:
     """Every unit of the order, parts before what is joined from them, the block itself last.
 
-    Mirror images are units of their own, side by side. A block of one patch has none.
+    Mirror images are units of their own, side by side. A block of one patch has none. `solid` as in `find_order`:
+    what comes whole out of a method is no unit with the same patches sewn one by one.
     """
     net = make_net(design)
-    return _Grouping(design, net).units(assembly)
+    return _Grouping(design, net, solid).units(assembly)
 
 
 class _Grouping:
-    def __init__(self, design: BlockDesign, net: Net) -> None:
+    def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span]) -> None:
         self._design = design
         self._net = net
-        self._looks = Looks(design, net)
+        self._looks = Looks(design, net, solid)
 
     def units(self, assembly: Assembly) -> tuple[SubUnit, ...]:
         """Sorted so that a unit comes after its parts: by how many patches it has, then as sewn."""

@@ -33,7 +33,7 @@ def build_steps(design: BlockDesign, making: Making, order: Assembly, letters: S
     """
     if isinstance(order, Piece):
         return ()
-    frames = Frames(subunits(order, design))
+    frames = Frames(subunits(order, design, making.made_whole))
     things = Things(design, making, order, frames)
     return _Builder(design, making, things, letters).steps()
 
