@@ -24,7 +24,7 @@ book: .venv/.installed
 	@$(BIN)/blockdsl build $(BOOK) -o out
 
 test: check libraries judges web-judges
-	@$(BIN)/pytest --quiet
+	@$(BIN)/pytest --quiet --numprocesses auto --dist worksteal
 
 check: .venv/.installed
 	@$(BIN)/ruff check --quiet
