@@ -266,17 +266,7 @@ class Note:
 
 UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Note | Damaged
 BlockLine = (
-    UnitLine
-    | Size
-    | Seam
-    | Measure
-    | Trim
-    | Make
-    | Compare
-    | Colouring
-    | ExpectCut
-    | ExpectUnit
-    | ExpectFinished
+    UnitLine | Size | Seam | Measure | Trim | Make | Compare | Colouring | ExpectCut | ExpectUnit | ExpectFinished
 )
 
 
