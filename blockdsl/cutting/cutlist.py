@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
@@ -31,6 +31,8 @@ from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 
 Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
 Subcut = Literal["none", "once", "twice"]
+Share = tuple[tuple[int, ...], int]
+"""Places of units in the making's list, two where mirror images come of one batch, and how many pieces are for them."""
 TRIANGLES = {"once": 2, "twice": 4}
 
 
@@ -38,7 +40,8 @@ TRIANGLES = {"once": 2, "twice": 4}
 class Cut:
     """`count` pieces of one size. `yields`: what they give in all, `spare` of it not needed.
 
-    `method` and `unit` say what for; `unit` is empty for patches that are cut by themselves.
+    `method` and `unit` say what for; `unit` is empty for patches that are cut by themselves. `shares` say how
+    many of the pieces are for which units.
     """
 
     fabric: str
@@ -52,6 +55,7 @@ class Cut:
     spare: int
     method: str
     unit: str
+    shares: tuple[Share, ...] = ()
 
 
 def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[Cut, ...]:
@@ -86,17 +90,37 @@ def report_pieces_wider_than_fabric(design: BlockDesign, cuts: Sequence[Cut], pr
 
 
 def _merge(cuts: Sequence[Cut]) -> list[Cut]:
-    """Lines that say the same piece for the same purpose become one line."""
+    """Lines that say the same piece for the same purpose become one line.
+
+    Two parts of the same units (a square and one flipped onto it) make no more units than either; strip sets that are
+    cut alike do give more segments, and so do units of another kind that are made in the same way.
+    """
     merged: dict[tuple[object, ...], Cut] = {}
-    for cut in cuts:
+    for cut in _merge_parts(cuts):
         key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.unit, cut.method)
         before = merged.get(key)
         if before is None:
             merged[key] = cut
         else:
             count, yields, spare = before.count + cut.count, before.yields + cut.yields, before.spare + cut.spare
-            merged[key] = replace(before, count=count, yields=yields, spare=spare)
+            merged[key] = replace(before, count=count, yields=yields, spare=spare, shares=before.shares + cut.shares)
     return list(merged.values())
+
+
+def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
+    """Lines that are for the very same units."""
+    merged: dict[tuple[object, ...], Cut] = {}
+    for cut in cuts:
+        hands = [hands for hands, _ in cut.shares]
+        key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.unit, cut.method, *hands)
+        before = merged.get(key)
+        if before is None:
+            merged[key] = cut
+        else:
+            adds = cut.piece == "strip" or cut.method == FOUNDATION
+            count, yields = before.count + cut.count, before.yields + (cut.yields if adds else 0)
+            merged[key] = replace(before, count=count, yields=yields, shares=tuple((each, count) for each in hands))
+    return merged.values()
 
 
 # --- patches cut by themselves -------------------------------------------------------------------
@@ -149,28 +173,22 @@ def piece_for(patch: Polygon, allowance: Fraction) -> tuple[Piece, Extent, Subcu
 
 def _part_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
     cuts: list[Cut] = []
+    places = {unit.group.key: place for place, unit in enumerate(making.units)}
     for needed in making.parts:
         label = lettered.letters[needed.becomes]
-        if needed.part.cut_as == "strip":
-            cuts.extend(
-                Cut(
-                    needed.part.fabric,
-                    label,
-                    "strip",
-                    size,
-                    exact,
-                    count,
-                    "none",
-                    segments,
-                    0,
-                    needed.method,
-                    needed.unit,
-                )
-                for size, exact, count, segments in cut_strips(needed, design)
-            )
-        else:
-            cuts.append(_square_cut(needed, label, design))
+        hands = tuple(places[key] for key in needed.made_for if key in places)
+        strips = needed.part.cut_as == "strip"
+        found = _strip_cuts(needed, label, design) if strips else [_square_cut(needed, label, design)]
+        cuts.extend(replace(cut, shares=((hands, cut.count),)) for cut in found)
     return cuts
+
+
+def _strip_cuts(needed: NeededPart, label: str, design: BlockDesign) -> list[Cut]:
+    fabric, method, unit = needed.part.fabric, needed.method, needed.unit
+    return [
+        Cut(fabric, label, "strip", size, exact, count, "none", segments, 0, method, unit)
+        for size, exact, count, segments in cut_strips(needed, design)
+    ]
 
 
 def _square_cut(needed: NeededPart, label: str, design: BlockDesign) -> Cut:
@@ -205,11 +223,14 @@ def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) ->
     for plan in making.foundations:
         group, first, units = plan.group, plan.group.places[0].first, len(plan.group.places)
         unit = group.name or (group.filling.shape if group.filling else "unit")
+        hands = tuple(place for place, made in enumerate(making.units) if made.group.key == group.key)
         counted = Counter(
             (patch.fabric, lettered.letters[first + index], generous_piece(patch.outline, design))
             for index, patch in enumerate(group.picture)
         )
         for (fabric, label, (cut, exact)), each in counted.items():
             piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
-            cuts.append(Cut(fabric, label, piece, cut, exact, each * units, "none", units, 0, FOUNDATION, unit))
+            count = each * units
+            shares = ((hands, count),)
+            cuts.append(Cut(fabric, label, piece, cut, exact, count, "none", units, 0, FOUNDATION, unit, shares))
     return cuts

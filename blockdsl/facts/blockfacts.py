@@ -65,6 +65,8 @@ class CutFacts:
     pieces of the line give (patches, or for the methods their part of so many units); `spare` of them are left over.
     `purpose` is the "for" of the JSON: `patches`, or the method with its unit, `two at a time half`; `method`
     and `unit` are the same apart. `cutters` are the maker's own that cut it, by her labels.
+    `shares` say how many of the pieces are for which of the block's units, by their places in its list: for two
+    units where mirror images come of one batch.
     """
 
     fabric: str
@@ -79,6 +81,7 @@ class CutFacts:
     purpose: str
     method: str = "cut patches"
     unit: str = ""
+    shares: tuple[tuple[tuple[int, ...], int], ...] = ()
     cutters: tuple[str, ...] = ()
 
 
@@ -96,6 +99,7 @@ class UnitFacts:
     """A unit made `count` times; mirror images are units of their own. `picture` is in the unit's own box.
 
     `shape` is the shape of the language that it is, empty for a unit of rows or free patches.
+    `mirror` is the place of its mirror image in the list of units, when the block has that too.
     """
 
     name: str
@@ -107,6 +111,7 @@ class UnitFacts:
     spare: int
     picture: tuple[PlacedPatch, ...]
     also: tuple[str, ...] = ()
+    mirror: int | None = None
     shape: str = ""
 
 

@@ -33,7 +33,8 @@ from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric
-from blockdsl.sewing import UnitClass, is_known_method, plan_making
+from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
+from blockdsl.sewing.classes import is_mirror_image
 
 MOST_SQUARES = 4
 
@@ -100,7 +101,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         placed=_placed(design, lettered),
         patches=_patches(design, lettered),
         cutting=tuple(_cut(cut, cutters_for(cut, design, lettered)) for cut in cuts),
-        units=tuple(_unit(unit, design, lettered) for unit in making.units),
+        units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
         templates=tuple(_template(template) for template in templates(design, lettered)),
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
@@ -171,12 +172,14 @@ def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
         purpose=f"{cut.method} {cut.unit}" if cut.unit else "patches",
         method=cut.method,
         unit=cut.unit,
+        shares=cut.shares,
         cutters=cutters,
     )
 
 
-def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered) -> UnitFacts:
+def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered, making: Making) -> UnitFacts:
     group = unit.group
+    mirrors = (place for place, other in enumerate(making.units) if is_mirror_image(group, other.group))
     allowance = 2 * design.seam
     first = group.places[0].first
     letters = lettered.letters[first : first + len(group.picture)]
@@ -190,6 +193,7 @@ def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered) -> UnitFacts
         method=unit.method,
         spare=unit.spare,
         picture=tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs),
+        mirror=next(iter(mirrors), None),
         also=tuple(dict.fromkeys(place.name for place in group.places if place.name and place.name != group.name)),
         shape=group.filling.shape if group.filling else "",
     )

@@ -6,13 +6,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.techniques import unit_lesson
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.steps import MakingStep, Variant
 
-_CUT = "Cut"
+_ALREADY_CUT = ("Cut", "Cut strips")
 _TWO_SIDES = ("rectangle", "triangle", "template")
 _BATCH = {"two at a time": 2, "four at a time": 4, "eight at a time": 8}
 
@@ -26,14 +26,13 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
     first = step.variants[0]
     square = first.is_rectangle
     allowance = 2 * block.seam
-    unit = block.units[step.unit] if step.unit is not None else None
     cells = tuple(sorted((cell for variant in step.variants for cell in variant.cells), key=lambda c: (c[1], c[0])))
     made = StepFacts(
         number=step.number,
         makes=step.makes,
         title=_heading(step, len(step.variants)),
         count=step.count,
-        spare=unit.spare if unit is not None else 0,
+        spare=sum(block.units[place].spare for place in _hands(step, block)),
         method=step.method,
         joins=_joins(step.variants),
         seam=step.seam,
@@ -43,7 +42,7 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
         cells=cells,
         hands=step.variants,
     )
-    return made if step.method == CUT_PATCHES or unit is None else _taught(made, unit, block)
+    return made if step.method == CUT_PATCHES or step.unit is None else _taught(made, _hands(step, block), block)
 
 
 def _heading(step: MakingStep, hands: int) -> str:
@@ -73,10 +72,10 @@ def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:
 # --- units made by a method ------------------------------------------------------------------------
 
 
-def _taught(made: StepFacts, unit: UnitFacts, block: BlockFacts) -> StepFacts:
+def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFacts:
     """The method's own steps but for cutting, which is done by then."""
-    lesson, fabrics = unit_lesson(unit, block)
-    cuts = _cuts_for(unit, block)
+    lesson, fabrics = unit_lesson(block.units[hands[0]], block)
+    cuts = _cuts_for(hands, block)
     counts: dict[tuple[str, str, str, tuple[Fraction, ...]], int] = {}
     for cut in cuts:
         key = cut.label, cut.fabric, cut.piece, cut.cut if cut.piece in _TWO_SIDES else cut.cut[:1]
@@ -84,21 +83,23 @@ def _taught(made: StepFacts, unit: UnitFacts, block: BlockFacts) -> StepFacts:
     joins = tuple(
         JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
     )
-    rest = tuple(step for step in lesson if step.title != _CUT)
+    rest = tuple(step for step in lesson if step.title not in _ALREADY_CUT)
     words = tuple(f"{step.title}: {step.text}" for step in rest)
     return replace(made, joins=joins, sentences=(*words, *_batches(made)), lesson=rest, fabrics=fabrics)
 
 
-def _cuts_for(unit: UnitFacts, block: BlockFacts) -> list[CutFacts]:
-    """The lines of the cutting table for a unit; its own share of them where others of the same name are cut alike."""
-    ours = [cut for cut in block.cutting if cut.method == unit.method and cut.unit == unit.name]
-    alike = [other for other in block.units if (other.method, other.name) == (unit.method, unit.name)]
-    if {patch.fabric for other in alike for patch in other.picture} == {patch.fabric for patch in unit.picture}:
-        return ours
-    ways = block.alternatives[block.units.index(unit)] if block.alternatives else ()
-    shares = {(cut.fabric, cut.piece, cut.cut): cut.count for way in ways if way.chosen for cut in way.cuts}
-    found = [(cut, shares.get((cut.fabric, cut.piece, cut.cut), 0)) for cut in ours]
-    return [replace(cut, count=count) for cut, count in found if count]
+def _hands(step: MakingStep, block: BlockFacts) -> tuple[int, ...]:
+    """The places of the units that a step makes: one, or with its mirror image two."""
+    if step.unit is None:
+        return ()
+    mirror = block.units[step.unit].mirror
+    return (step.unit,) if mirror is None else (step.unit, mirror)
+
+
+def _cuts_for(hands: Sequence[int], block: BlockFacts) -> list[CutFacts]:
+    """The lines of the cutting table that are for a unit or its mirror image, with the share that is for them."""
+    counted = [(cut, sum(share for places, share in cut.shares if set(places) & set(hands))) for cut in block.cutting]
+    return [replace(cut, count=count) for cut, count in counted if count]
 
 
 def _batches(made: StepFacts) -> tuple[str, ...]:

@@ -49,6 +49,11 @@ class UnitGroup:
         return self.key == self.mirror_key
 
 
+def is_mirror_image(one: UnitGroup, other: UnitGroup) -> bool:
+    """Whether two groups are each other's mirror image; a unit that looks the same in the mirror has none."""
+    return not one.own_mirror and one.mirror_key == other.key
+
+
 def group_units(design: BlockDesign) -> tuple[UnitGroup, ...]:
     """All units of a block, grouped, in reading order of their first places."""
     groups: dict[Hashable, UnitGroup] = {}

@@ -35,7 +35,8 @@ class NeededPart:
     `becomes` is the block's patch that the piece ends as (the first of several).
 
     For strips `count` is strips in a set, `segments` how many segments the set must give, and `together` the
-    fabrics that are sewn to one another, whose strips must be equally long.
+    fabrics that are sewn to one another, whose strips must be equally long. `made_for` are the keys of the groups
+    of units: two where mirror images come out of the same batch.
     """
 
     part: Part
@@ -47,6 +48,7 @@ class NeededPart:
     spare: int
     segments: int
     together: tuple[str, ...]
+    made_for: tuple[Hashable, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -259,6 +261,7 @@ class _Batches:
                 spare=spare,
                 segments=part.segments * makings,
                 together=tuple(dict.fromkeys(other.fabric for other in recipe.parts)),
+                made_for=(group.key, group.mirror_key) if recipe.mirrored else (group.key,),
             )
             for part in recipe.parts
         ]

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 from zlib import crc32
 
 import pytest
-from hypothesis import Phase, assume, given, settings
+from hypothesis import Phase, given, settings
 from shapely.geometry import box
 
 from blockdsl.analysis import FileReader, analyse
@@ -25,7 +24,6 @@ from tests.unit.model.blocks import block, block_of
 
 FAMILIES = [name for name in library_names() if name not in ("basics", "demo/palette", "demo/book")]
 SIZE = re.compile(r"^  size (\S+)(?: x (\S+))? (?:in|cm)$", re.MULTILINE)
-ONE_FABRIC = re.compile(r"\b(\w+)[/\\]\1\b")
 EXPECT = re.compile(r"^  expect .*\n", re.MULTILINE)
 
 
@@ -100,10 +98,7 @@ def test_seams_of_every_library_block_lie_within_half_an_eighth_of_their_places(
 @settings(max_examples=15, phases=[Phase.explicit, Phase.generate])
 def test_any_block_is_sewn_from_its_cut_list_by_its_steps(any_block: AnyBlock) -> None:
     text = any_block.text()
-    # Nobody flips a square onto one of the same fabric; the cut list counts such a line for two.
-    assume(not (ONE_FABRIC.search(text) and "half as stitch and flip" in text))
-    # Units of one shape whose fabrics overlap share the lines of the cut list, and tell them whole.
-    sew(replace(plan_of(block_of(text)), shares_lines=True))
+    sew(plan_of(block_of(text)))
 
 
 # --- every method ------------------------------------------------------------------------------------

@@ -73,8 +73,7 @@ def _made(step: Step, plan: Plan, piles: Piles, table: dict[int, list[Stack]]) -
     told: Counter[Thing] = Counter()
     for join in step.joins:
         told[join.name, join.step, join.fabric] += join.count
-    is_wrong = told != taken if step.method == "cut patches" or not plan.shares_lines else taken - told
-    if is_wrong:
+    if told != taken:
         raise Fault(f"step {step.number} ({step.makes}) says that it takes {dict(told)}, it took {dict(taken)}")
     for stack in stacks:
         what = f"step {step.number} ({step.makes})"

@@ -74,7 +74,7 @@ def _batch(step: Step, plan: Plan, piles: Piles) -> list[Work]:
             raise Fault(f"{line.label} ({line.fabric}) is cut larger than it need be: {line.cut}")
     left = times * len(matched[0]) - step.count
     # A step of two hands tells what is left over of the first hand alone.
-    if step.spare > left or (len(step.hands) == 1 and step.spare != left):
+    if step.spare != left:
         raise Fault(f"step {step.number} tells {step.spare} to spare, {left} are")
     return [work for work in works if work is not None]
 

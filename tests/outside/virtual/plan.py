@@ -103,10 +103,7 @@ class Step:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """`trim` is what the file says after `trim`: facts do not hold it.
-
-    `shares_lines`: steps of a method may name more cloth than they take, that of other units of the same name too.
-    """
+    """`trim` is what the file says after `trim`: facts do not hold it."""
 
     seam: float
     measure: float
@@ -117,7 +114,6 @@ class Plan:
     placed: tuple[Patch, ...]
     steps: tuple[Step, ...]
     trim: float = 0
-    shares_lines: bool = False
 
 
 def number(text: str) -> float:

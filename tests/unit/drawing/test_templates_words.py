@@ -11,7 +11,7 @@ from math import cos, radians, sin
 import pytest
 from shapely.geometry import LineString, Polygon
 
-from blockdsl.drawing.marks import Anchor, Document, Figure, Mark, Path, Text
+from blockdsl.drawing.marks import Document, Figure, Link, Mark, Path, Text
 from blockdsl.drawing.templates import template_pages
 from blockdsl.drawing.typeset import measure
 from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
@@ -22,7 +22,7 @@ def flat(marks: Sequence[Mark]) -> Iterator[Path | Text]:
     for mark in marks:
         if isinstance(mark, Path | Text):
             yield mark
-        elif not isinstance(mark, Anchor):
+        elif isinstance(mark, Figure | Link):
             yield from flat(mark.marks)
 
 

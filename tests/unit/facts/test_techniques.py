@@ -141,8 +141,8 @@ def test_a_snowball_with_two_corners_is_taught_with_two_corners() -> None:
 def test_a_strip_set_of_a_single_strip_is_taught_with_a_common_one() -> None:
     facts = block('block "One"\nsize 3 in\nrow (checker 2 x 1 fog slate)\nmake checker as strip set')
     (section,) = technique_facts("strip set", ["checker"], facts).sections
-    assert section.finished == (4, 4)
-    assert [use.finished for use in section.uses] == [(3, 3)]
+    assert section.finished == (Fraction(4), Fraction(4))
+    assert [use.finished for use in section.uses] == [(Fraction(3), Fraction(3))]
 
 
 def test_a_nine_patch_of_strips_takes_two_strip_sets() -> None:
