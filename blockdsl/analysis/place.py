@@ -104,9 +104,22 @@ class Placer:
         for line in lines:
             if isinstance(line, ast.FreePatch):
                 self._fabric(line.fabric)
-            elif isinstance(line, ast.Row):
+            elif isinstance(line, ast.Row) and self._bare_shape(line) is None:
                 for cell in line.cells:
                     self._look_up_cell(cell)
+
+    def _bare_shape(self, row: ast.Row) -> ast.NameCell | None:
+        """The first cell that names a shape which should stand in brackets, its words in the cells after it."""
+        known = (self._names.fabrics, self._names.units, self._names.damaged)
+        named = (cell for cell in row.cells if isinstance(cell, ast.NameCell) and cell.name.text in SHAPES)
+        return next((cell for cell in named if not any(cell.name.text in names for names in known)), None)
+
+    def _report_bare_shapes(self, lines: Sequence[ast.BlockLine]) -> bool:
+        bare = [cell for line in lines if isinstance(line, ast.Row) and (cell := self._bare_shape(line))]
+        for cell in bare:
+            usage = SHAPES[cell.name.text].usage.split(", or ")[0]
+            self._once("shape-needs-brackets", cell.span, name=cell.name.text, help=f"write it as `({usage})`")
+        return bool(bare)
 
     def _look_up_cell(self, cell: ast.Cell) -> None:
         match cell:
@@ -136,6 +149,8 @@ class Placer:
                 span = next(line.span for line in lines if isinstance(line, ast.FreePatch | ast.GridExtent))
                 help_text = "make the free patches a unit of their own and put its name into a cell"
                 self._problems.report("grid-mixed", span, help=help_text)
+                self._grids[key] = None
+            elif self._report_bare_shapes(lines):
                 self._grids[key] = None
             else:
                 self._grids[key] = read_grid(lines, title, self._problems)

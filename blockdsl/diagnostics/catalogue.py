@@ -237,6 +237,11 @@ CATALOGUE: dict[str, Entry] = {
         "there is no shape `{name}`",
         "The first word in brackets, or after `unit NAME =`, is a shape of the language.",
     ),
+    "shape-needs-brackets": Entry(
+        "error",
+        "the shape `{name}` has no brackets round it",
+        "A shape in a row stands in brackets with its words, so that it is seen to be one cell.",
+    ),
     "shape-words": Entry(
         "error",
         "the words do not fit the shape `{shape}`; it is written `{usage}`",

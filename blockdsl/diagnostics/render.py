@@ -26,7 +26,8 @@ def render_text(diagnostic: Diagnostic, colour: bool) -> str:
     kind = _paint(f"{diagnostic.severity}[{diagnostic.code}]", _BOLD + tint, colour)
     lines = [f"{_place(span)}: {kind}: {_paint(shown(diagnostic.message), _BOLD, colour)}"]
     gutter = _gutter_width(diagnostic)
-    lines += _excerpt(span, gutter, tint if colour else "")
+    if span.source.text:  # of a file that cannot be read there is no line to show
+        lines += _excerpt(span, gutter, tint if colour else "")
     for related, words in diagnostic.related:
         lines.append(f"{' ' * gutter} = {_place(related)}: {shown(words)}")
         lines += _excerpt(related, gutter, _BLUE if colour else "", mark="-")

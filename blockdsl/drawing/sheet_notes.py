@@ -10,7 +10,7 @@ from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, lines_of, paragraph, rule
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, STEP_PT, span_pt
-from blockdsl.drawing.words import CAUTIONS, say_allowance, say_metric_rule, say_templates
+from blockdsl.drawing.words import CAUTIONS, say_allowance, say_between_marks, say_metric_rule, say_templates
 from blockdsl.facts.blockfacts import BlockFacts
 
 _NAME: Final = Style(BODY_PT, "bold", INK)
@@ -48,7 +48,8 @@ def designer_notes(texts: Sequence[str]) -> list[Slice]:
 
 def _closing(facts: BlockFacts) -> Slice:
     """What the sizes mean at the left, the cautions at the right, under one rule."""
-    sizes = [text for text in (say_allowance(facts), say_metric_rule(facts), say_templates(facts)) if text]
+    says = (say_allowance, say_between_marks, say_metric_rule, say_templates)
+    sizes = [text for say in says if (text := say(facts))]
     left_height, left = _column("About the sizes", sizes)
     right_height, right = _column("Take care", CAUTIONS)
     marks = (rule(0.0, CONTENT_WIDTH_PT), *left, *moved(right, span_pt(_HALF_COLUMNS) + GUTTER_PT, 0.0))

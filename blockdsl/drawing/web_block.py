@@ -29,7 +29,15 @@ from blockdsl.drawing.web_parts import (
 from blockdsl.drawing.web_pictures import colour_page, letters_page, swatch_page, unit_page
 from blockdsl.drawing.web_steps import step_cards
 from blockdsl.drawing.web_table import cutting_table
-from blockdsl.drawing.words import CAUTIONS, many, say_allowance, say_grid, say_metric_rule, say_templates
+from blockdsl.drawing.words import (
+    CAUTIONS,
+    many,
+    say_allowance,
+    say_between_marks,
+    say_grid,
+    say_metric_rule,
+    say_templates,
+)
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
 
 
@@ -145,7 +153,7 @@ def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
 
 def _closing(sizes: Sequence[BlockFacts]) -> tuple[Part, ...]:
     """What the sizes mean, each thing said once, and the cautions."""
-    says = (say_allowance, say_metric_rule, say_templates)
+    says = (say_allowance, say_between_marks, say_metric_rule, say_templates)
     texts = dict.fromkeys(say(facts) for say in says for facts in sizes)
     return (
         _section(2, "About the sizes", tuple(Paragraph(plain(text)) for text in texts if text)),

@@ -8,7 +8,7 @@ from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
-from blockdsl.geometry import Exact
+from blockdsl.geometry import Exact, Surd
 
 _PIECES: Final = {
     "square": ("square", "squares"),
@@ -124,6 +124,18 @@ def say_templates(facts: BlockFacts) -> str:
     if not any(cut.piece == "template" for cut in facts.cutting):
         return ""
     return "Pieces marked “by template” are cut around the full-size templates; their sizes are those of the cloth."
+
+
+def say_between_marks(facts: BlockFacts) -> str:
+    """That some finished sizes fall between the marks of the ruler, and what to do; empty when none does."""
+    sides = [side for unit in facts.units for side in unit.finished]
+    sides += [side for patch in facts.patches if patch.shape in ("square", "rectangle") for side in patch.finished]
+    if all(isinstance(side, Surd) or (side / facts.measure).denominator == 1 for side in sides):
+        return ""
+    return (
+        "Some finished sizes of this block fall between the marks of the ruler. Pieces are cut up to the next mark, so "
+        "that what you sew comes out a little large: trim each unit to the size told before you join it."
+    )
 
 
 def _say_fabrics(facts: BlockFacts, colouring: ColouringFacts | None) -> str:
