@@ -45,30 +45,35 @@ def _unit(place: UnitPlace) -> tuple[object, ...]:
     return (place.name, place.filling, *numbers, turned, place.first, place.stop)
 
 
+def _look(design: BlockDesign, making: Making, letters: tuple[str, ...]) -> _Look:
+    choices = tuple((choice.what, choice.method) for choice in design.choices)
+    sizes = (design.unit, design.seam, design.measure, design.trim, design.columns, design.heights)
+    patches = tuple((patch.fabric, *map(_plain, chain(*patch.outline))) for patch in design.patches)
+    units = tuple(map(_unit, design.units))
+    return _Look((patches, units, design.fabrics, choices, sizes), design, making, letters)
+
+
 class Sewing:
     """The order and the steps of one block. Equal blocks share them; told apart in `repr` by what facts do not hold."""
 
-    __slots__ = ("_found", "_look")
+    __slots__ = ("_design", "_found", "_letters", "_making")
 
-    def __init__(self, design: BlockDesign, making: Making, letters: tuple[str, ...]) -> None:
-        choices = tuple((choice.what, choice.method) for choice in design.choices)
-        sizes = (design.unit, design.seam, design.measure, design.trim, design.columns, design.heights)
-        patches = tuple((patch.fabric, *map(_plain, chain(*patch.outline))) for patch in design.patches)
-        units = tuple(map(_unit, design.units))
-        content = (patches, units, design.fabrics, choices, sizes)
-        self._look = _Look(content, design, making, letters)
+    def __init__(self, design: BlockDesign, making: Making | None, letters: tuple[str, ...]) -> None:
+        """Without a making the design is planned anew when it is needed; what is wrong with it has been told."""
+        self._design, self._making, self._letters = design, making, letters
         self._found: _Found | None = None
 
     def __repr__(self) -> str:
-        return f"Sewing({self._look.design.units}, {self._look.design.trim})"
+        return f"Sewing({self._design.units}, {self._design.trim})"
 
     def __reduce__(self) -> tuple[object, ...]:
-        return _again, (self._look.design, self._look.letters)
+        # As it was before it goes to another process: neither the making nor an order found here goes with it.
+        return Sewing, (self._design, None, self._letters)
 
     @property
     def is_told(self) -> bool:
         """Whether the block is small enough for its order to be looked for."""
-        return len(self._look.design.patches) <= MOST_PATCHES
+        return len(self._design.patches) <= MOST_PATCHES
 
     @property
     def unsewable(self) -> tuple[str, ...]:
@@ -76,7 +81,7 @@ class Sewing:
         order = self._sought().order
         if not isinstance(order, Unsewable):
             return ()
-        return tuple(dict.fromkeys(self._look.letters[patch] for patch in order.patches))
+        return tuple(dict.fromkeys(self._letters[patch] for patch in order.patches))
 
     @property
     def seams(self) -> SeamCount | None:
@@ -91,7 +96,7 @@ class Sewing:
             # The steps of a method are worked out as a block of their own, by the same way that leads here.
             from blockdsl.facts.steps import step_facts  # noqa: PLC0415
 
-            order, look = found.order, self._look
+            order, look = found.order, found.look
             made = () if order is None or isinstance(order, Unsewable) else (
                 build_steps(look.design, look.making, order, look.letters)
             )  # fmt: skip
@@ -103,13 +108,14 @@ class Sewing:
         """For each unit of the making every way in which it can be made."""
         found = self._sought()
         if found.alternatives is None:
-            look = self._look
+            look = found.look
             found.alternatives = tuple(alternatives(look.design, unit) for unit in look.making.units)
         return found.alternatives
 
     def _sought(self) -> _Found:
         if self._found is None:
-            self._found = _found(self._look)
+            making = plan_making(self._design, Problems()) if self._making is None else self._making
+            self._found = _found(_look(self._design, making, self._letters))
         return self._found
 
 
@@ -117,6 +123,7 @@ class Sewing:
 class _Found:
     """`steps` and `alternatives` are None until somebody asks for them."""
 
+    look: _Look
     order: Assembly | Unsewable | None
     steps: tuple[StepFacts, ...] | None = None
     alternatives: tuple[tuple[Alternative, ...], ...] | None = None
@@ -125,10 +132,5 @@ class _Found:
 @lru_cache(maxsize=_BLOCKS_REMEMBERED)
 def _found(look: _Look) -> _Found:
     if len(look.design.patches) > MOST_PATCHES:
-        return _Found(None)
-    return _Found(find_order(look.design, look.making.made_whole))
-
-
-def _again(design: BlockDesign, letters: tuple[str, ...]) -> Sewing:
-    """As it was before it went to another process; an order found here does not go with it."""
-    return Sewing(design, plan_making(design, Problems()), letters)
+        return _Found(look, None)
+    return _Found(look, find_order(look.design, look.making.made_whole))
