@@ -30,12 +30,14 @@ class Slice:
 
 def moved(marks: Iterable[Mark], dx_pt: float, dy_pt: float) -> tuple[Mark, ...]:
     """The same marks, further right and down."""
-    return tuple(_moved(mark, dx_pt, dy_pt) for mark in marks)
+    if not dx_pt and not dy_pt:
+        return tuple(marks)
+    return tuple([_moved(mark, dx_pt, dy_pt) for mark in marks])
 
 
 def _moved(mark: Mark, dx: float, dy: float) -> Mark:
     if isinstance(mark, Path):
-        rings = tuple(tuple((x + dx, y + dy) for x, y in ring) for ring in mark.rings)
+        rings = tuple([tuple([(x + dx, y + dy) for x, y in ring]) for ring in mark.rings])
         return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash, mark.round_ends)
     if isinstance(mark, Text):
         return Text(

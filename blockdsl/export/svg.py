@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
+from typing import Final
 
 import svgwrite
 from svgwrite.base import BaseElement
@@ -17,6 +19,8 @@ from blockdsl.export.printable import check_page, check_text
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
+_ZEROS: Final = re.compile(r"\.00(?=[, ]|$)|(?<=\.\d)0(?=[, ]|$)")
+_MINUS_NOTHING: Final = re.compile(r"(?<![\d.])-0(?=[, ]|$)")
 
 
 def write_svg(page: Page, *, title: str, description: str = "", place_letters: bool = False) -> bytes:
@@ -103,8 +107,9 @@ def _path(path: Path) -> BaseElement:
 
 
 def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> str:
-    points = " ".join(f"{number(x)},{number(y)}" for x, y in ring)
-    return f"M{points}{'Z' if closed else ''}" if points else ""
+    # As `number` writes them, but for a whole outline at once: a page of hatching has ten thousand corners.
+    points = _ZEROS.sub("", " ".join([f"{x:.2f},{y:.2f}" for x, y in ring]))
+    return f"M{_MINUS_NOTHING.sub('0', points)}{'Z' if closed else ''}" if points else ""
 
 
 def _text(text: Text, *, place_letters: bool) -> BaseElement:
