@@ -32,6 +32,8 @@ from tests.fuzz.seeds import companions
 NAME = "fuzz.block"
 SECONDS = 1.0
 """Of the processor, which does not count what else the machine does. Longer is a hang; so is that much for a page."""
+SECONDS_FOR_A_PATCH = 2.0 / 40_000
+"""What the checking of very large blocks may take: 40,000 patches in two seconds."""
 GIVE_UP_SECONDS = 20.0
 FEW_PATCHES = 400
 
@@ -59,7 +61,8 @@ def judge(text: str, *, draw: bool, build: bool) -> Verdict:
     start = time.process_time()
     _attempt(verdict, "read", lambda: facts.append(_read(text, verdict)))
     verdict.seconds = time.process_time() - start
-    if verdict.seconds > SECONDS:
+    patches = sum(len(block.placed) for file in facts for block in file.blocks)
+    if verdict.seconds > max(SECONDS, SECONDS_FOR_A_PATCH * patches):
         verdict.faults.append(f"slow: {verdict.seconds:.2f} s to read")
     _attempt(verdict, "format", lambda: _format(text, verdict))
     for file in facts:
