@@ -21,7 +21,7 @@ from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, 
 from blockdsl.sewing.steps.tree import Key, Thing, Things
 from blockdsl.sewing.steps.words import Speech, sentences_of
 
-MOST_PATCHES = 4000
+MOST_PATCHES = 1000
 """Blocks of more patches get no steps: nobody sews them from a list, and it would take long to find."""
 
 
