@@ -52,10 +52,11 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
         *cutting_table(facts),
         *cutter_list(facts),
         *unit_list(facts),
+        # Before the first cut: what the sizes mean and what to take care of; and no page is begun for them alone.
+        *notes(facts),
         *method_list(facts),
         *step_list(facts),
         *colouring_gallery(facts),
-        *notes(facts),
     ]
     return run_over_pages(slices, room)
 
