@@ -1,4 +1,4 @@
-"""The index of a book's blocks: by name, by finished size, by number of patches."""
+"""The index of a book's blocks: by name, by finished size, by family, by number of patches."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, fitted, heading, line, line_ending
 from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, Paper, span_pt
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import FAMILIES, OTHER_FAMILY, many, say_family
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import to_float
 
@@ -31,11 +31,12 @@ Entries = list[tuple[str, str]]
 
 
 def index_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
-    """The three lists, each in three columns read downward."""
+    """The four lists, each in three columns read downward."""
     slices = [part_title(TITLE)]
     for name, entries in (
         ("By name", _by_name(parts)),
         ("By finished size", _by_size(parts)),
+        ("By family", _by_family(parts)),
         ("By number of patches", _by_patches(parts)),
     ):
         slices += [heading(name), *_in_columns(entries, pages, name)]
@@ -65,6 +66,14 @@ def _area(facts: BlockFacts) -> float:
     """In square centimetres, to put sizes of both units in order."""
     scale = _CM_IN_AN_INCH if facts.unit == "in" else 1.0
     return round(to_float(facts.finished[0]) * to_float(facts.finished[1]) * scale * scale, 4)
+
+
+def _by_family(parts: Sequence[Part]) -> Entries:
+    groups: dict[str, Entries] = {}
+    for part in parts:
+        if part.block:
+            groups.setdefault(say_family(part.block.sizes[0]), []).append((part.title, part.anchor))
+    return _grouped([(family, groups[family]) for family in (*FAMILIES, OTHER_FAMILY) if family in groups])
 
 
 def _by_patches(parts: Sequence[Part]) -> Entries:

@@ -1,4 +1,4 @@
-"""All blocks of a site to look up: by name, by finished size, by number of patches."""
+"""All blocks of a site to look up: by name, by finished size, by family, by number of patches."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ from blockdsl.drawing.web_parts import (
     Words,
     plain,
 )
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import FAMILIES, OTHER_FAMILY, many, say_family
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.geometry import to_float
 
@@ -37,8 +37,8 @@ _COLUMNS: Final = (
 
 def index_page(found: Found, name: str) -> WebPage:
     """The page of all blocks; `name` is that of its file."""
-    parts = (_by_name(found), _by_size(found), _by_patches(found))
-    return WebPage(name, "Blocks by name, size and patches", parts)
+    parts = (_by_name(found), _by_size(found), _by_family(found), _by_patches(found))
+    return WebPage(name, "Blocks by name, size, family and patches", parts)
 
 
 def _section(title: str, *parts: Table | Pairs) -> Section:
@@ -77,6 +77,14 @@ def _by_size(found: Found) -> Section:
     return _section(
         "By finished size", _looked_up(words for _, words in sorted(sizes.items(), key=lambda item: item[0]))
     )
+
+
+def _by_family(found: Found) -> Section:
+    families: dict[str, list[Run]] = {}
+    for block, page in found:
+        families.setdefault(say_family(block.sizes[0]), []).append(Run(block.name, target=page))
+    lines = ((family, families[family]) for family in (*FAMILIES, OTHER_FAMILY) if family in families)
+    return _section("By family", _looked_up(lines))
 
 
 def _by_patches(found: Found) -> Section:

@@ -126,6 +126,24 @@ def say_templates(facts: BlockFacts) -> str:
     return "Pieces marked “by template” are cut around the full-size templates; their sizes are those of the cloth."
 
 
+FAMILIES = {
+    "Four-patch": (2, 4, 8, 16),
+    "Nine-patch": (3, 6, 9, 12),
+    "Five-patch": (5, 10),
+    "Seven-patch": (7, 14),
+}
+"""The trade's families of blocks by the squares across of their grid (common practice, no source)."""
+OTHER_FAMILY = "Other grids"
+
+
+def say_family(facts: BlockFacts) -> str:
+    """The family that a square block belongs to by its grid: a block of 6 × 6 squares is a nine-patch."""
+    across, down = facts.grid
+    if across != down or facts.cell is None:
+        return OTHER_FAMILY
+    return next((family for family, grids in FAMILIES.items() if across in grids), OTHER_FAMILY)
+
+
 def say_between_marks(facts: BlockFacts) -> str:
     """That some finished sizes fall between the marks of the ruler, and what to do; empty when none does."""
     sides = [side for unit in facts.units for side in unit.finished]

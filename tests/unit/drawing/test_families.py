@@ -1,0 +1,30 @@
+"""The families that a book's index puts blocks into, by their grids (common practice, no source)."""
+
+from __future__ import annotations
+
+import pytest
+
+from blockdsl.drawing.words import say_family
+from tests.unit.model.blocks import block
+
+
+def squares(across: int) -> tuple[str, ...]:
+    """Rows of squares, the fabrics in turn."""
+    return tuple("row " + " ".join(("fog", "slate")[(x + y) % 2] for x in range(across)) for y in range(across))
+
+
+@pytest.mark.parametrize(
+    ("across", "family"),
+    [(2, "Four-patch"), (3, "Nine-patch"), (4, "Four-patch"), (5, "Five-patch"), (6, "Nine-patch"), (7, "Seven-patch")],
+)
+def test_a_block_of_squares_belongs_to_the_family_of_its_grid(across: int, family: str) -> None:
+    assert say_family(block(*squares(across), size=f"{across} in")) == family
+
+
+def test_columns_of_1_2_1_make_a_four_patch() -> None:
+    facts = block("columns 1 2 1", "heights 1 2 1", *squares(3), size="12 in")
+    assert say_family(facts) == "Four-patch"
+
+
+def test_a_block_that_is_no_square_grid_is_put_with_the_others() -> None:
+    assert say_family(block("row fog slate fog", "row slate fog slate", size="6 x 4 in")) == "Other grids"
