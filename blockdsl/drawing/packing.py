@@ -9,7 +9,7 @@ otherwise only where they save a page.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final, Literal
 
 from blockdsl.drawing.theme import Box
@@ -72,10 +72,21 @@ def pack_fewest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place
     Errors: ValueError when an item fits an empty page neither way.
     """
     stiff = [Item(item.upright) if fits(item.upright, room.box) else Item(None, item.turned) for item in items]
-    return min(
+    best = min(
         (pack(choice, room, gap_pt, order) for choice in (stiff, items) for order in _orders(len(items))),
         key=page_count,
     )
+    return _in_reading_order(best)
+
+
+def _in_reading_order(places: Sequence[Place]) -> tuple[Place, ...]:
+    """The same pages, those after the first by the earliest item on each; the first has a room of its own."""
+    earliest: dict[int, int] = {}
+    for place in places:
+        earliest[place.page] = min(place.item, earliest.get(place.page, place.item))
+    later = sorted((page for page in earliest if page), key=earliest.__getitem__)
+    number = {page: place for place, page in enumerate(later, start=1)} | {0: 0}
+    return tuple(replace(place, page=number[place.page]) for place in places)
 
 
 def pack_shortest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place, ...]:

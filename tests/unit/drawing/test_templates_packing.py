@@ -106,3 +106,11 @@ def test_on_a_roll_templates_are_turned_where_that_makes_the_print_shorter() -> 
 
 def test_nothing_to_place_takes_no_page() -> None:
     assert pack_fewest([], ROOM, GAP) == ()
+
+
+def test_pages_after_the_first_come_in_the_order_of_the_templates_on_them() -> None:
+    page = (ROOM.box.width_pt * 0.9, ROOM.box.height_pt * 0.9)
+    places = pack_fewest([Item(page)] * 4, ROOM, GAP)
+    assert [place.page for place in sorted(places, key=lambda place: place.item)] == sorted(
+        place.page for place in places
+    )
