@@ -71,9 +71,10 @@ def test_the_contents_lead_to_every_page_but_the_way_home(pages: dict[str, Node]
     assert led_to == pages.keys() - {"index.html"}
 
 
-def test_blocks_are_found_by_name_by_size_and_by_number_of_patches(demo_site: Path) -> None:
+def test_blocks_are_found_by_name_by_size_by_family_and_by_number_of_patches(demo_site: Path) -> None:
     page = read_page(demo_site / "blocks.html")
-    assert [heading.words for heading in page.all("h2")] == ["By name", "By finished size", "By number of patches"]
+    headings = [heading.words for heading in page.all("h2")]
+    assert headings == ["By name", "By finished size", "By family", "By number of patches"]
     names = [row.one("th").words for row in page.one("tbody").all("tr")]
     assert names == sorted(names)
     terms = {entry.one("dt").words: entry.one("dd") for entry in page.all("div")}
