@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from blockdsl.analysis.settings import MOST
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.facts.technique_sample import LETTERS, Sample, cut_of, told_cut, work_out
 from blockdsl.geometry.polygon import bounding_box
@@ -106,6 +107,8 @@ def _trimmed_like(sample: Sample, cuts: Sequence[CutFacts]) -> Sample:
     wanted = {cut.cut for cut in cuts}
     for times in range(_MOST_TRIMS + 1):
         tried = replace(sample, trim=times * sample.measure)
+        if tried.trim > MOST["trim"][sample.unit]:
+            break
         if {cut.cut for cut in work_out(tried).cutting} == wanted:
             return tried
         if not any(cut.method != CUT_PATCHES for cut in cuts):

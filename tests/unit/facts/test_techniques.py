@@ -165,3 +165,12 @@ def test_each_cut_along_a_ruler_is_shown_for_both_hands(method: str, unit: str) 
 def test_a_method_that_the_language_does_not_have_is_refused() -> None:
     with pytest.raises(KeyError):
         technique_facts("by magic", ["half"], None)
+
+
+def test_a_ruler_that_reads_whole_inches_is_taught_without_a_trim_that_nobody_could_mean() -> None:
+    facts = block(
+        'block "Coarse"\nsize 12 in\nmeasure 1 in\nrow fog/slate fog/slate\nrow fog/slate fog/slate\n'
+        "make half as two at a time\ntrim 1/8 in"
+    )
+    (section,) = technique_facts("two at a time", ["half"], facts).sections
+    assert section.uses
