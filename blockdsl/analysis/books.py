@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Final
 
@@ -12,14 +12,12 @@ from blockdsl.analysis.design import design_block
 from blockdsl.analysis.names import Names, bring_in
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import CannotRead, Reader
-from blockdsl.analysis.settings import read_settings
+from blockdsl.analysis.resize import block_at_width
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.model import BlockDesign
 from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, WordsInBook
 from blockdsl.syntax import ast
 
-_OF_A_SIZE: Final = frozenset({"size-off-ruler", "size-too-large", "length-not-positive"})
-"""What can be wrong with one size of a block that is right at its own."""
 _NARROWEST_ROLL: Final = {"in": 9, "cm": 22, "mm": 220}
 _WIDEST_ROLL: Final = {"in": 200, "cm": 508, "mm": 5080}
 _UNPRINTABLE: Final = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u2069\ufff9-\uffff\ud800-\udfff]")
@@ -183,7 +181,7 @@ class Shelf:
             else:
                 asked = (id(declaration), *key)
                 if asked not in self._sized:
-                    self._sized[asked] = self._at_size(declaration, width, design, names, placer)
+                    self._sized[asked] = block_at_width(declaration, width, design, names, placer, self._problems)
                 found = self._sized[asked]
                 sizes |= {} if found is None else {key: found}
         return [BlockInBook(design.name, tuple(sizes.values()) or (design,))]
@@ -209,31 +207,3 @@ class Shelf:
             if design is not None:
                 self.brought_in.append((block, design))
         return self._known[id(block)]
-
-    def _at_size(
-        self, block: ast.BlockDeclaration, width: ast.LengthLiteral, own: BlockDesign, names: Names, placer: Placer
-    ) -> BlockDesign | None:
-        """The same block, so wide and as high as its proportion makes it; problems are told at the width in the book.
-
-        In the other kind of unit the block's own seam, measure and trim say nothing, and the usual ones hold.
-        """
-        height = replace(width, value=width.value * own.height / own.width)
-        same_unit = (width.unit == "in") == (own.unit == "in")
-        kept = (
-            line
-            for line in block.lines
-            if not isinstance(line, ast.Size) and (same_unit or not isinstance(line, ast.Seam | ast.Measure | ast.Trim))
-        )
-        resized = replace(
-            block,
-            name=ast.Text(width.span, block.name.text),
-            lines=(ast.Size(width.span, width, height), *kept),
-        )
-        found = Problems()
-        # A size that cannot be is told by itself: without one a block is still looked through for other slips.
-        can_be = read_settings(resized, found) is not None
-        design = design_block(resized, names, placer, found) if can_be else None
-        for problem in found:
-            if problem.code in _OF_A_SIZE:
-                self._problems.add(problem)
-        return design
