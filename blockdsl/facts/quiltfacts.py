@@ -1,0 +1,184 @@
+"""The numbers of a quilt as plain data: the only thing that sheets, sites and `blockdsl facts` read.
+
+All lengths are exact and in the quilt's own unit. Blocks are told by kind, each once with all its own facts, and
+where each lies; nothing here is told patch by patch.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, Piece, RulerUnit, Subcut
+from blockdsl.model.quilt import Corners, InRow, KindRole, PieceRole, PlacedBlock, RowKind, Setting
+
+if TYPE_CHECKING:
+    from blockdsl.geometry import Exact, Polygon
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltKindFacts:
+    """One block of the quilt (or half block, or unit of a border) at its size, and how often it is made.
+
+    `colourings` say how many in which colour plan; the first, without a name, is the block's own colours.
+    """
+
+    block: BlockFacts
+    role: KindRole
+    count: int
+    colourings: tuple[tuple[str, int], ...]
+
+    @property
+    def name(self) -> str:
+        """What it is called."""
+        return self.block.name
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltPieceFacts:
+    """Plain cloth of one role, fabric and size: sashes, setting triangles, borders and so on.
+
+    `shape` is its finished shape (`square`, `rectangle`, `quarter-square triangle`, …) and `finished` its measures;
+    `exact` is the cut size before rounding, `cut` on the ruler; `pieces` of it are cut (squares that are sub-cut
+    `once` or `twice` give two or four), `count` are needed, `spare` are left over.
+    `lengthwise`: along the length of the cloth. `ring` is the border's number, 0 for none.
+    `joined`: it is longer than any width of its fabric, so strips are joined for it unless it is cut lengthwise.
+    """
+
+    role: PieceRole
+    fabric: str
+    shape: str
+    finished: Extent
+    piece: Piece
+    cut: tuple[Fraction, Fraction]
+    exact: Extent
+    count: int
+    pieces: int
+    subcut: Subcut
+    spare: int
+    lengthwise: bool
+    ring: int
+    joined: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedClothFacts:
+    """One piece of plain cloth where it lies, finished; `piece` is its place in the quilt's list of pieces."""
+
+    role: PieceRole
+    fabric: str
+    outline: Polygon
+    piece: int
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltRowFacts:
+    """Blocks and cloth sewn end to end. Lengths to measure: finished, and unfinished with the seams at the edges.
+
+    Of a diagonal row with triangles at its ends only the breadth can be measured: `unfinished` is then that of the
+    blocks between them.
+    """
+
+    kind: RowKind
+    members: tuple[InRow, ...]
+    finished: Extent
+    unfinished: Extent
+
+
+@dataclass(frozen=True, slots=True)
+class RingFacts:
+    """A border or a round of a medallion, inside out. `before` and `after` are finished sizes of the top.
+
+    `unfinished` is what the top measures once it is on, raw edge to raw edge. `unit` is the design it is pieced from.
+    """
+
+    number: int
+    word: str
+    width: Exact
+    fabric: str
+    unit: str
+    corners: Corners
+    sides_first: bool
+    lengthwise: bool
+    before: Extent
+    after: Extent
+    unfinished: Extent
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltCutFacts:
+    """One size of one fabric over the whole quilt: all that is cut alike, whatever it is for.
+
+    `piece`, `cut`, `subcut` as in a block's table; `count` pieces. `uses` say what for: the block and its unit or
+    patch, or the role of plain cloth, with how many of the pieces. `may_turn` is untrue for a directional fabric.
+    """
+
+    fabric: str
+    piece: Piece
+    cut: tuple[Fraction, Fraction]
+    count: int
+    subcut: Subcut
+    lengthwise: bool
+    may_turn: bool
+    joined: bool
+    uses: tuple[tuple[str, int], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltStepFacts:
+    """One step of putting the top together, in words. `rows` are places in the list of rows, `ring` a border or 0.
+
+    `measures` is what it should measure afterwards, raw edge to raw edge, or None.
+    """
+
+    number: int
+    title: str
+    text: str
+    measures: Extent | None = None
+    rows: tuple[int, ...] = ()
+    ring: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltFacts:
+    """Everything about one quilt.
+
+    `blocks` count the whole blocks by name (borders' units and half blocks apart). `middle` is without borders.
+    """
+
+    name: str
+    unit: RulerUnit
+    seam: Fraction
+    measure: Fraction
+    setting: Setting
+    across: int
+    down: int
+    finished: Extent
+    unfinished: Extent
+    middle: Extent
+    fabrics_used: tuple[FabricFacts, ...]
+    kinds: tuple[QuiltKindFacts, ...]
+    placed: tuple[PlacedBlock, ...]
+    pieces: tuple[QuiltPieceFacts, ...]
+    cloth: tuple[PlacedClothFacts, ...]
+    rows: tuple[QuiltRowFacts, ...]
+    rings: tuple[RingFacts, ...]
+    cutting: tuple[QuiltCutFacts, ...]
+    steps: tuple[QuiltStepFacts, ...]
+    notes: tuple[str, ...]
+    usable_width: Fraction | None = None
+    shrinkage: Fraction | None = None
+
+    @property
+    def blocks(self) -> tuple[tuple[str, int], ...]:
+        """How many whole blocks of each name."""
+        return self._counted("block")
+
+    @property
+    def half_blocks(self) -> tuple[tuple[str, int], ...]:
+        """How many pieced half blocks of each name."""
+        return self._counted("half block")
+
+    def _counted(self, role: KindRole) -> tuple[tuple[str, int], ...]:
+        return tuple((kind.name, kind.count) for kind in self.kinds if kind.role == role)
