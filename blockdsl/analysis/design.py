@@ -73,6 +73,8 @@ def _assemble(
         colourings=(),
         palette=tuple(names.fabrics.values()),
         notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),
+        family=next((line.name.text for line in block.lines if isinstance(line, ast.Family)), None),
+        sources=tuple(line.text.text for line in block.lines if isinstance(line, ast.Origin)),
         cutters=tuple(names.cutters.values()),
         compares_methods=any(isinstance(line, ast.Compare) for line in block.lines),
     )

@@ -38,7 +38,9 @@ class Grid:
 Lines = Sequence[ast.BlockLine]
 
 
-SETTINGS = frozenset({"size", "seam", "measure", "trim", "make", "colouring", "expect", "note", "compare"})
+SETTINGS = frozenset(
+    {"size", "seam", "measure", "trim", "make", "colouring", "expect", "note", "compare", "family", "source"}
+)
 
 
 def is_damaged_drawing(line: ast.BlockLine) -> bool:

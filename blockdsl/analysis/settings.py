@@ -78,7 +78,7 @@ def _first(lines: Sequence[ast.BlockLine], kind: type[Line]) -> Line | None:
 def _report_repeats(lines: Sequence[ast.BlockLine], problems: Problems) -> None:
     seen: dict[type, ast.BlockLine] = {}
     for line in lines:
-        if isinstance(line, ast.Size | ast.Seam | ast.Measure | ast.Trim | ast.GridExtent):
+        if isinstance(line, ast.Size | ast.Seam | ast.Measure | ast.Trim | ast.Family | ast.GridExtent):
             before = seen.setdefault(type(line), line)
             if before is not line:
                 what = "grid" if isinstance(line, ast.GridExtent) else type(line).__name__.lower()

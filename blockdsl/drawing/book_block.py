@@ -15,12 +15,14 @@ from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.prose import Style, paragraph
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.steps import step_list
-from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, STEP_PT, Paper, span_pt
+from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Paper, span_pt
+from blockdsl.drawing.words import say_sources
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 
 _NOTE: Final = Style(LEAD_PT, "regular", INK)
 _REMARK: Final = Style(BODY_PT, "regular", QUIET)
+_SOURCE: Final = Style(SMALL_PT, "regular", QUIET)
 _OTHER_SIZES: Final = "At another size the steps are the same; its measures stand with its units."
 _TEMPLATES: Final = (
     "Pieces marked “by template” are cut around full-size templates, which are printed in a file of their own for each "
@@ -39,6 +41,7 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
     slices += units_at_sizes(block.sizes)
     slices += _steps(block.sizes)
     slices += other_colourings(first)
+    slices += _sources(first)
     for text in words:
         slices += said(text)
     return flowed(slices, paper)
@@ -62,6 +65,15 @@ def _notes(notes: Sequence[str]) -> list[Slice]:
         height, marks = paragraph(text, span_pt(9), _NOTE)
         slices.append(Slice(height + 2 * STEP_PT, marks, keep=True))
     return [*slices, Slice(STEP_PT, keep=True)] if slices else []
+
+
+def _sources(facts: BlockFacts) -> list[Slice]:
+    """Where the block comes from, in small type under all that is said of its making."""
+    slices: list[Slice] = []
+    for text in say_sources(facts):
+        height, marks = paragraph(text, span_pt(9), _SOURCE)
+        slices.append(Slice(height, marks, before_pt=STEP_PT if slices else 4 * STEP_PT))
+    return slices
 
 
 def _sizes(sizes: Sequence[BlockFacts]) -> list[Slice]:

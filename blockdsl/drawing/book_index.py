@@ -12,7 +12,7 @@ from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, fitted, heading, line, line_ending
 from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, Paper, span_pt
-from blockdsl.drawing.words import FAMILIES, OTHER_FAMILY, many, say_family
+from blockdsl.drawing.words import families_in_order, many, say_family
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import to_float
 
@@ -73,7 +73,7 @@ def _by_family(parts: Sequence[Part]) -> Entries:
     for part in parts:
         if part.block:
             groups.setdefault(say_family(part.block.sizes[0]), []).append((part.title, part.anchor))
-    return _grouped([(family, groups[family]) for family in (*FAMILIES, OTHER_FAMILY) if family in groups])
+    return _grouped([(family, groups[family]) for family in families_in_order(groups)])
 
 
 def _by_patches(parts: Sequence[Part]) -> Entries:

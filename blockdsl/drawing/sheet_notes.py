@@ -1,4 +1,4 @@
-"""What is said in sentences: the designer's notes, and at the end what the sizes mean beside the cautions."""
+"""What is said in sentences: the designer's notes, the block's source, at the end what the sizes mean and cautions."""
 
 from __future__ import annotations
 
@@ -9,12 +9,20 @@ from typing import Final
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, lines_of, paragraph, rule
-from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, STEP_PT, span_pt
-from blockdsl.drawing.words import CAUTIONS, say_allowance, say_between_marks, say_metric_rule, say_templates
+from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, SMALL_PT, STEP_PT, span_pt
+from blockdsl.drawing.words import (
+    CAUTIONS,
+    say_allowance,
+    say_between_marks,
+    say_metric_rule,
+    say_sources,
+    say_templates,
+)
 from blockdsl.facts.blockfacts import BlockFacts
 
 _NAME: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
+_SMALL: Final = Style(SMALL_PT, "regular", INK)
 _CLOSING: Final = Style(BODY_PT - 0.75, "regular", INK)
 _LEFT_COLUMNS: Final = 3
 _RIGHT_COLUMNS: Final = 9
@@ -22,24 +30,31 @@ _HALF_COLUMNS: Final = 6
 
 
 def notes(facts: BlockFacts) -> list[Slice]:
-    """The designer's notes, then the closing lines."""
-    return [*designer_notes(facts.notes), _closing(facts)]
+    """The designer's notes, where the block comes from, then the closing lines."""
+    return [*designer_notes(facts.notes), *_beside("Source", say_sources(facts), _SMALL), _closing(facts)]
 
 
 def designer_notes(texts: Sequence[str]) -> list[Slice]:
-    """A name beside its paragraphs, line by line so that long notes run over pages; nothing without notes."""
+    """A name beside its paragraphs; nothing without notes."""
+    return _beside("Notes", texts, _BODY)
+
+
+def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:
+    """A name beside its paragraphs, line by line so that long ones run over pages; nothing without words."""
     slices: list[Slice] = []
     left = span_pt(_LEFT_COLUMNS) + GUTTER_PT
+    # Small words stand on the line of the name beside them.
+    drop = _NAME.baseline_pt - style.baseline_pt
     for text in texts:
-        lines = lines_of(text, span_pt(_RIGHT_COLUMNS), _BODY)
+        lines = lines_of(text, span_pt(_RIGHT_COLUMNS), style)
         for place, words in enumerate(lines):
-            marks = line(words, left, _BODY.baseline_pt, _BODY)
+            marks = line(words, left, drop + style.baseline_pt, style)
             before = STEP_PT if place == 0 and slices else 0.0
             keep = place in (0, len(lines) - 2) and place < len(lines) - 1
-            slices.append(Slice(_BODY.line_pt, marks, before_pt=before, keep=keep))
+            slices.append(Slice(style.line_pt, marks, before_pt=before, keep=keep))
     if not slices:
         return []
-    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line("Notes", 0.0, 2 * STEP_PT + _NAME.baseline_pt, _NAME)]
+    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line(name, 0.0, 2 * STEP_PT + _NAME.baseline_pt, _NAME)]
     top += moved(slices[0].marks, 0.0, 2 * STEP_PT)
     height = slices[0].height_pt + 2 * STEP_PT
     slices[0] = replace(slices[0], height_pt=height, marks=tuple(top), before_pt=5 * STEP_PT)

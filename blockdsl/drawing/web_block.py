@@ -1,4 +1,4 @@
-"""A block's page: pictures, measures, fabrics, then cutting and units at each size, colourings, notes, cautions."""
+"""A block's page: pictures, measures, fabrics, cutting and units at each size, colourings, notes, source, cautions."""
 
 from __future__ import annotations
 
@@ -36,6 +36,7 @@ from blockdsl.drawing.words import (
     say_between_marks,
     say_grid,
     say_metric_rule,
+    say_sources,
     say_templates,
 )
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
@@ -56,6 +57,8 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
     parts += _colourings(first)
     if first.notes:
         parts.append(_section(2, "Notes", tuple(Paragraph(plain(note)) for note in first.notes)))
+    if sources := say_sources(first):
+        parts.append(_section(2, "Source", tuple(Paragraph((Run(text, "quiet"),)) for text in sources)))
     return WebPage(name, first.name, (*parts, *_closing(sizes)), over=over)
 
 

@@ -20,7 +20,7 @@ from blockdsl.drawing.web_parts import (
     Words,
     plain,
 )
-from blockdsl.drawing.words import FAMILIES, OTHER_FAMILY, many, say_family
+from blockdsl.drawing.words import families_in_order, many, say_family
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.geometry import to_float
 
@@ -83,7 +83,7 @@ def _by_family(found: Found) -> Section:
     families: dict[str, list[Run]] = {}
     for block, page in found:
         families.setdefault(say_family(block.sizes[0]), []).append(Run(block.name, target=page))
-    lines = ((family, families[family]) for family in (*FAMILIES, OTHER_FAMILY) if family in families)
+    lines = ((family, families[family]) for family in families_in_order(families))
     return _section("By family", _looked_up(lines))
 
 

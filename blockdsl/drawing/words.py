@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from fractions import Fraction
 from typing import Final
 
@@ -60,6 +60,12 @@ def is_by_patch(cut: CutFacts) -> bool:
 def say_purpose(cut: CutFacts) -> str:
     """The unit and the method that the pieces are for, unless that goes without saying: `beam, four at a time`."""
     return "" if is_by_patch(cut) else ", ".join(part for part in (cut.unit, cut.method) if part)
+
+
+def say_sources(facts: BlockFacts) -> tuple[str, ...]:
+    """Where the block comes from, then its family, a paragraph each; nothing where the designer does not say."""
+    said = [text for text in facts.sources if text.strip()]
+    return (*said, f"Family: {facts.family}.") if facts.family else tuple(said)
 
 
 def say_sides(size: Sequence[Exact], unit: RulerUnit, *, square: bool) -> str:
@@ -137,11 +143,19 @@ OTHER_FAMILY = "Other grids"
 
 
 def say_family(facts: BlockFacts) -> str:
-    """The family that a square block belongs to by its grid: a block of 6 × 6 squares is a nine-patch."""
+    """The family that the designer names, else the one of a square block's grid: 6 × 6 squares are a nine-patch."""
+    if facts.family:
+        return facts.family[:1].upper() + facts.family[1:]
     across, down = facts.grid
     if across != down or facts.cell is None:
         return OTHER_FAMILY
     return next((family for family, grids in FAMILIES.items() if across in grids), OTHER_FAMILY)
+
+
+def families_in_order(said: Collection[str]) -> list[str]:
+    """Those of the grids first, then the designers' own words by name, other grids last."""
+    own = sorted(set(said) - {*FAMILIES, OTHER_FAMILY})
+    return [family for family in (*FAMILIES, *own, OTHER_FAMILY) if family in said]
 
 
 def say_between_marks(facts: BlockFacts) -> str:

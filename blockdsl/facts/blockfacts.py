@@ -157,7 +157,9 @@ class BlockFacts:
 
     `columns` and `heights` are the finished steps of its own grid lines. `grid` is the even grid of squared
     paper on which they lie (columns of 1, 2, 1 lie on four squares) and `cell` the finished size of its square;
-    when no such grid is of use `grid` counts the block's own columns and rows and `cell` is None.
+    when no such grid is of use `grid` counts the block's own columns and rows and `cell` is None. `family` is the
+    kind of block that it is, None when the designer does not say, and `sources` where it comes from. `sizes` are the
+    same block at the further sizes that it asks for.
     """
 
     name: str
@@ -180,11 +182,14 @@ class BlockFacts:
     colourings: tuple[ColouringFacts, ...]
     area_by_fabric: tuple[tuple[str, Exact], ...]
     notes: tuple[str, ...]
+    family: str | None = None
+    sources: tuple[str, ...] = ()
     foundations: tuple[FoundationFacts, ...] = ()
     cutters: tuple[str, ...] = ()
     lacking: tuple[LackingFacts, ...] = ()
     sewing: Sewing | None = field(default=None, compare=False)
     compares_methods: bool = False
+    sizes: tuple[BlockFacts, ...] = ()
 
     @property
     def steps(self) -> tuple[StepFacts, ...]:

@@ -106,6 +106,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
+        family=design.family,
+        sources=design.sources,
         foundations=collect_foundations(design, making, lettered),
         cutters=tuple(cutter.label for cutter in design.cutters if cutter.unit == design.unit),
         lacking=tuple(
@@ -113,6 +115,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         ),
         sewing=sewing,
         compares_methods=design.compares_methods,
+        sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
     )
 
 

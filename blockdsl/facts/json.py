@@ -12,7 +12,8 @@ from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts.alternatives import Alternative
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
 from blockdsl.facts.collect import FileFacts
-from blockdsl.facts.json_book import asked_sizes, book_document
+from blockdsl.facts.drafting import DraftFacts, draft
+from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
@@ -63,6 +64,8 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
 
     return {
         "name": block.name,
+        "family": block.family,
+        "sources": list(block.sources),
         "unit": block.unit,
         "seam": say(block.seam),
         "measure": say(block.measure),
@@ -72,6 +75,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "columns": [say(step) for step in block.columns],
         "heights": [say(step) for step in block.heights],
         "cell": _extent(block.cell, say) if block.cell else None,
+        "drawn_on": _drawn_on(draft(block), say),
         "cover": {"area": say(block.cover.area), "gaps": block.cover.gaps, "overlaps": block.cover.overlaps},
         "fabrics": [
             {"name": f.name, "label": f.label, "colour": f.colour, "value": f.value, "number": f.number}
@@ -90,6 +94,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
         "colourings": [{"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings],
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
+        "at_sizes": size_documents(block.sizes, block_document),
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],
         "templates": [_template(template, say) for template in block.templates],
@@ -98,6 +103,15 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
 
 def _extent(extent: tuple[Exact, Exact], say: Say) -> list[str]:
     return [say(extent[0]), say(extent[1])]
+
+
+def _drawn_on(paper: DraftFacts, say: Say) -> dict[str, object]:
+    return {
+        "kind": paper.kind,
+        "squares": [paper.across, paper.down],
+        "cell": say(paper.cell) if paper.cell is not None else None,
+        "family": paper.family,
+    }
 
 
 def _outline(polygon: Polygon, say: Say) -> list[list[str]]:

@@ -72,7 +72,10 @@ class ColourPlan:
 
 @dataclass(frozen=True, slots=True)
 class BlockDesign:
-    """One block at its size. `columns` and `heights` are the finished measures of its grid, `cutters` the maker's."""
+    """One block at its size. `columns` and `heights` are the finished measures of its grid, `cutters` the maker's.
+
+    `family` is the kind of block that it is, `sources` where it or its name comes from, both as the designer says.
+    """
 
     name: str
     span: Span
@@ -92,5 +95,8 @@ class BlockDesign:
     colourings: tuple[ColourPlan, ...]
     palette: tuple[Fabric, ...]
     notes: tuple[str, ...]
+    family: str | None = None
+    sources: tuple[str, ...] = ()
     cutters: tuple[Cutter, ...] = ()
     compares_methods: bool = False
+    sizes: tuple[BlockDesign, ...] = ()

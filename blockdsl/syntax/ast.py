@@ -206,6 +206,14 @@ class Compare:
 
 
 @dataclass(frozen=True, slots=True)
+class Sizes:
+    """`sizes 6 9 12 in`: further finished widths at which the block is told; never none."""
+
+    span: Span
+    widths: tuple[LengthLiteral, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Make:
     """`make geese as four at a time`; `method` is the words after `as`, joined by single spaces."""
 
@@ -264,9 +272,38 @@ class Note:
     text: Text
 
 
+@dataclass(frozen=True, slots=True)
+class Family:
+    """`family nine-patch`: the kind of block that it is, in one word."""
+
+    span: Span
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Origin:
+    """`source "A list of 1915."`: where the block or its name comes from."""
+
+    span: Span
+    text: Text
+
+
 UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Note | Damaged
 BlockLine = (
-    UnitLine | Size | Seam | Measure | Trim | Make | Compare | Colouring | ExpectCut | ExpectUnit | ExpectFinished
+    UnitLine
+    | Size
+    | Seam
+    | Measure
+    | Trim
+    | Sizes
+    | Make
+    | Compare
+    | Colouring
+    | Family
+    | Origin
+    | ExpectCut
+    | ExpectUnit
+    | ExpectFinished
 )
 
 

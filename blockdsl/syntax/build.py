@@ -27,6 +27,7 @@ from blockdsl.syntax.ast import (
     ExpectFinished,
     ExpectUnit,
     FabricDeclaration,
+    Family,
     FreePatch,
     GridExtent,
     Heights,
@@ -36,10 +37,12 @@ from blockdsl.syntax.ast import (
     Measure,
     Note,
     Number,
+    Origin,
     Paper,
     Row,
     Seam,
     Size,
+    Sizes,
     Techniques,
     Trim,
     UnitDeclaration,
@@ -212,6 +215,10 @@ def _compare(_place: Place, span: Span, _tree: LineTree) -> Compare:
     return Compare(span)
 
 
+def _sizes(place: Place, span: Span, tree: LineTree) -> Sizes:
+    return Sizes(span, _widths(place, tree))
+
+
 def _make(place: Place, span: Span, tree: LineTree) -> Make:
     what, *method = (place.word(token) for token in _tokens(tree, "NAME"))
     return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)))
@@ -227,6 +234,14 @@ def _colouring(place: Place, span: Span, tree: LineTree) -> Colouring:
 
 def _note(place: Place, span: Span, tree: LineTree) -> Note:
     return Note(span, place.text(_token(tree, "TEXT")))
+
+
+def _family(place: Place, span: Span, tree: LineTree) -> Family:
+    return Family(span, place.word(_token(tree, "NAME")))
+
+
+def _source(place: Place, span: Span, tree: LineTree) -> Origin:
+    return Origin(span, place.text(_token(tree, "TEXT")))
 
 
 def _expect_cut(place: Place, span: Span, tree: LineTree) -> ExpectCut:
@@ -266,7 +281,8 @@ def _chapter(place: Place, span: Span, tree: LineTree) -> Chapter:
     return Chapter(span, place.text(_token(tree, "TEXT")))
 
 
-def _book_block(place: Place, span: Span, tree: LineTree) -> BookBlock:
+def _widths(place: Place, tree: LineTree) -> tuple[LengthLiteral, ...]:
+    """`6 9 12 in 30 cm`: several widths, the unit behind those that it holds for."""
     widths: list[LengthLiteral] = []
     for sizes in _trees(tree, "sizes"):
         unit = _token(sizes, "LENGTH_UNIT")
@@ -274,7 +290,11 @@ def _book_block(place: Place, span: Span, tree: LineTree) -> BookBlock:
         numbers = [number for token in before for number in place.numbers(token)]
         widths += [LengthLiteral(number.span, number.value, cast("LengthUnit", str(unit))) for number in numbers]
         widths.append(place.length(last, unit))
-    return BookBlock(span, place.text(_token(tree, "TEXT")), tuple(widths))
+    return tuple(widths)
+
+
+def _book_block(place: Place, span: Span, tree: LineTree) -> BookBlock:
+    return BookBlock(span, place.text(_token(tree, "TEXT")), _widths(place, tree))
 
 
 def _book_quilt(place: Place, span: Span, tree: LineTree) -> BookQuilt:
@@ -305,10 +325,13 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "seam": _seam,
     "measure": _measure,
     "trim": _trim,
+    "block_sizes": _sizes,
     "make": _make,
     "compare": _compare,
     "colouring": _colouring,
     "note": _note,
+    "family": _family,
+    "source": _source,
     "expect_cut": _expect_cut,
     "expect_unit": _expect_unit,
     "expect_finished": _expect_finished,

@@ -36,9 +36,12 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
     "seam": LineKind("block", "`seam 1/4 in`"),
     "measure": LineKind("block", "`measure 1/8 in`"),
     "trim": LineKind("block", "`trim 1/8 in`"),
+    "sizes": LineKind("block", "`sizes 6 9 12 in`"),
     "make": LineKind("block", "`make half as two at a time`"),
     "compare": LineKind("block", "`compare methods`"),
     "colouring": LineKind("block", '`colouring "Night" fog=slate slate=fog`'),
+    "family": LineKind("block", "`family nine-patch`"),
+    "source": LineKind("block", '`source "Listed in a book of 1915."`'),
     "expect": LineKind(
         "block",
         "`expect cut fog 4 squares 2 7/8`, `expect unit beam 4 x 2 in count 4` or `expect finished 12 in`",

@@ -94,6 +94,8 @@ block_lines = st.one_of(
     ),
     st.tuples(names, extents).map(lambda found: f"expect unit {found[0]} {found[1]} count 3"),
     words("expect finished", extents),
+    words("family", names),
+    words("source", quoted),
 )
 comments = st.sampled_from(["", "", "", " # a word", "  #", ' # of `row` and "quotes'])
 indents = st.sampled_from(["", "  ", "\t", "      "])

@@ -1,10 +1,10 @@
-"""The families that a book's index puts blocks into, by their grids (common practice, no source)."""
+"""The families that a book's index puts blocks into: the designer's word, or the grid (common practice, no source)."""
 
 from __future__ import annotations
 
 import pytest
 
-from blockdsl.drawing.words import say_family
+from blockdsl.drawing.words import families_in_order, say_family
 from tests.unit.model.blocks import block
 
 
@@ -28,3 +28,13 @@ def test_columns_of_1_2_1_make_a_four_patch() -> None:
 
 def test_a_block_that_is_no_square_grid_is_put_with_the_others() -> None:
     assert say_family(block("row fog slate fog", "row slate fog slate", size="6 x 4 in")) == "Other grids"
+
+
+def test_the_designers_own_word_goes_before_the_grid() -> None:
+    facts = block("family basket", *squares(5), size="10 in")
+    assert say_family(facts) == "Basket"
+
+
+def test_families_of_grids_come_first_and_other_grids_last() -> None:
+    said = ("Other grids", "Tree", "Five-patch", "Basket", "Four-patch")
+    assert families_in_order(said) == ["Four-patch", "Five-patch", "Basket", "Tree", "Other grids"]

@@ -27,6 +27,7 @@ BLOCKS = {
     "wide": sample.oblong(24, 6),
     "tall": sample.oblong(6, 18),
     "nothing to cut": replace(sample.harbour_light(), cutting=(), units=(), colourings=(), notes=()),
+    "a long source": replace(sample.harbour_light(), sources=("A list of 1915, " * 30, "Our own."), family="star"),
     "a name without a space": replace(sample.harbour_light(), name="Leuchtturmwärterstochter" * 6),
 }
 
@@ -75,6 +76,19 @@ def test_all_words_lie_in_the_box_that_prints_on_letter_and_a4(facts: BlockFacts
             assert right <= box.right_pt + 0.1, words
             assert top >= box.y_pt, words
             assert bottom <= box.bottom_pt, words
+
+
+def test_where_the_block_comes_from_stands_after_the_notes_in_small_type() -> None:
+    facts = replace(sample.harbour_light(), sources=("Listed in 1915.",), family="star")
+    words = [text for page in block_sheet(facts).pages for text in texts(page.marks)]
+    note, source, family = (
+        next(place for place, text in enumerate(words) if text.text.startswith(start))
+        for start in ("The beams point", "Listed in 1915.", "Family: star.")
+    )
+    assert note < source < family
+    assert words[source].size_pt < words[note].size_pt
+    assert "Source" in said(block_sheet(facts)).splitlines()
+    assert "Source" not in said(block_sheet(sample.harbour_light())).splitlines()
 
 
 @pytest.mark.parametrize("paper", PAPERS)

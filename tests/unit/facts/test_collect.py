@@ -54,6 +54,13 @@ def test_notes_are_kept_in_order() -> None:
     assert block("row fog", 'note "Press open"', 'note "Starch"').notes == ("Press open", "Starch")
 
 
+def test_where_a_block_comes_from_is_kept_as_the_designer_says_it() -> None:
+    facts = block("row fog", 'source "A list of 1915"', "family nine-patch", 'source "As it is drawn today"')
+    assert facts.family == "nine-patch"
+    assert facts.sources == ("A list of 1915", "As it is drawn today")
+    assert (block("row fog").family, block("row fog").sources) == (None, ())
+
+
 def test_columns_and_heights_are_finished_measures() -> None:
     facts = block("columns 1 2 1", "row fog slate fog", size="12 x 3 in")
     assert exactly(facts.columns) == (3, 6, 3)

@@ -258,6 +258,13 @@ def test_the_other_choices_are_read() -> None:
     ]
 
 
+def test_a_block_says_its_family_and_its_sources() -> None:
+    family, source = lines_of("family nine-patch", 'source "A list of 1915, page 3"')
+    assert isinstance(family, ast.Family)
+    assert isinstance(source, ast.Origin)
+    assert (family.name.text, source.text.text) == ("nine-patch", "A list of 1915, page 3")
+
+
 # --- the text around the words -----------------------------------------------------------------
 
 
