@@ -1,0 +1,186 @@
+"""What finishes a quilt besides its binding: backing, wadding and a sleeve to hang it by.
+
+All are worked out from the finished quilt, exactly, before anything is added for washing (`buying.py` does that).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
+from blockdsl.cutting.strips import IN_UNIT, USABLE
+from blockdsl.geometry import Exact, ceil_to, floor_to
+from blockdsl.model.fabric import RulerUnit
+
+Seams = Literal["none", "vertical", "horizontal"]
+
+OVERAGE: dict[RulerUnit, Fraction] = {"in": Fraction(4), "cm": Fraction(10)}
+"""How far backing and wadding stand out beyond the quilt on each side: 4 in, as long-arm quilters ask."""
+
+LEAST_OVERAGE: dict[RulerUnit, Fraction] = {"in": Fraction(2), "cm": Fraction(5)}
+"""The least that a guild asks for: 2 in on each side."""
+
+JOIN: dict[RulerUnit, Fraction] = {"in": Fraction(1, 2), "cm": Fraction(3, 2)}
+"""Seam allowance where widths of backing are joined: wider than in piecing. Common practice, no source."""
+
+SLEEVE_SHORTER: dict[RulerUnit, Fraction] = {"in": Fraction(2), "cm": Fraction(5)}
+"""How much shorter than the quilt is wide a sleeve is cut, so that the rod's ends can be held."""
+
+SLEEVE_DEPTH: dict[RulerUnit, Fraction] = {"in": Fraction(4), "cm": Fraction(10)}
+"""Finished depth of a sleeve as shows ask for it. Common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class BackingPlan:
+    """How the back is put together: `widths` lengths of cloth, each `piece_length` long, joined by `seams`.
+
+    `size` is the least that the back must be (quilt and overage), `sewn` what the lengths give. `one_fewer` is the
+    overage at which one length fewer would do, when that is still a fair one, and None otherwise.
+    """
+
+    size: tuple[Fraction, Fraction]
+    sewn: tuple[Fraction, Fraction]
+    overage: Fraction
+    usable_width: Fraction
+    widths: int
+    seams: Seams
+    piece_length: Fraction
+    join: Fraction
+    need: Fraction
+    buy: Buy
+    one_fewer: Fraction | None
+
+
+@dataclass(frozen=True, slots=True)
+class WaddingPlan:
+    """The wadding: the quilt and its overage on each side; in one piece, whatever the cloth's width."""
+
+    size: tuple[Fraction, Fraction]
+    overage: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class SleevePlan:
+    """A tube to hang the quilt by: `strips` of `cut_width`, joined, then cut to `cut_length`."""
+
+    depth: Fraction
+    cut_length: Fraction
+    cut_width: Fraction
+    strips: int
+    need: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What the maker asks of a back; None where she leaves it to custom."""
+
+    overage: Fraction | None = None
+    usable_width: Fraction | None = None
+    shrinkage: Fraction = SHRINKAGE
+
+
+def backing_plan(finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, asked: Asked) -> BackingPlan:
+    """The back with the least cloth: one, two, three or more widths, with upright seams or level ones.
+
+    Shape:  the quilt's (width, height) with the overage on each side; lengths of cloth, selvages cut off.
+    Exact:  with n widths, n × usable width - (n - 1) × 2 × join cover one way, the lengths the other way; the need
+            is n × that length, rounded up to `measure`. Of two ways that need the same, fewer seams, then upright.
+    Units:  all in `unit`; usable width 40 in or 100 cm when not asked for.
+    Errors: ValueError when the cloth is no wider than a join takes.
+    Source: the better of both directions agrees with six published backings (tests/outside/finishing.toml).
+    """
+    overage = OVERAGE[unit] if asked.overage is None else asked.overage
+    across = USABLE[unit] if asked.usable_width is None else asked.usable_width
+    join = JOIN[unit]
+    size = backing_size(finished, overage, measure)
+    ways = [_way(size, across, join, upright=upright) for upright in (True, False)]
+    widths, length, upright = min(ways, key=lambda way: (way[0] * way[1], way[0]))
+    covered = widths * across - (widths - 1) * 2 * join
+    seams: Seams = "none" if widths == 1 else "vertical" if upright else "horizontal"
+    need = widths * length
+    return BackingPlan(
+        size=size,
+        sewn=(covered, length) if upright else (length, covered),
+        overage=overage,
+        usable_width=across,
+        widths=widths,
+        seams=seams,
+        piece_length=length,
+        join=join,
+        need=need,
+        buy=buy(need, unit, asked.shrinkage),
+        one_fewer=_one_fewer(finished, (widths, across, join), (LEAST_OVERAGE[unit], overage), measure),
+    )
+
+
+def backing_size(finished: tuple[Exact, Exact], overage: Fraction, measure: Fraction) -> tuple[Fraction, Fraction]:
+    """Width and height of backing or wadding: the quilt and the overage on each side, rounded up to `measure`."""
+    width, height = finished
+    return ceil_to(width + 2 * overage, measure), ceil_to(height + 2 * overage, measure)
+
+
+def widths_for(side: Exact, across: Fraction, join: Fraction) -> int:
+    """How many widths of cloth cover `side` when each join takes `join` of both: the least whole number."""
+    if across <= 2 * join:
+        raise ValueError("the cloth is no wider than its joins")
+    return max(1, int(ceil_to((side - 2 * join) / (across - 2 * join), Fraction(1))))
+
+
+def _way(
+    size: tuple[Fraction, Fraction], across: Fraction, join: Fraction, *, upright: bool
+) -> tuple[int, Fraction, bool]:
+    """Widths, the length of each, and whether the cloth's length runs down the quilt."""
+    width, height = size
+    covered, along = (width, height) if upright else (height, width)
+    return widths_for(covered, across, join), along, upright
+
+
+def _one_fewer(
+    finished: tuple[Exact, Exact],
+    cloth: tuple[int, Fraction, Fraction],
+    between: tuple[Fraction, Fraction],
+    measure: Fraction,
+) -> Fraction | None:
+    """The largest overage from the first of `between` up to the second with which a width fewer covers a side."""
+    (widths, across, join), (least, asked) = cloth, between
+    covered = (widths - 1) * across - (widths - 2) * 2 * join
+    room = [floor_to((covered - side) / 2, measure) for side in finished] if widths > 1 else []
+    return max((each for each in room if least <= each < asked), default=None)
+
+
+def wadding_plan(
+    finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, overage: Fraction | None = None
+) -> WaddingPlan:
+    """Wadding for a quilt: the quilt and the overage (4 in or 10 cm when not given) on each side."""
+    beyond = OVERAGE[unit] if overage is None else overage
+    return WaddingPlan(backing_size(finished, beyond, measure), beyond)
+
+
+def sleeve_plan(
+    quilt_width: Exact, depth: Fraction, seam: Fraction, unit: RulerUnit, cloth: tuple[Fraction, Fraction]
+) -> SleevePlan:
+    """The sleeve that a quilt hangs by; its ends are turned in twice, so it ends up a little shorter still.
+
+    Shape:  a strip folded lengthwise to a tube; `cloth` is (usable width, ruler's measure).
+    Exact:  length: quilt's width - 2 in or 5 cm, at least half the width of a small quilt; width: 2 × depth + 2 seams
+            (4 in deep with 1/4 in seams: 8 1/2 in). Joins of strips lose two seams each.
+    Units:  all in `unit`.
+    Errors: ValueError when the depth is not positive.
+    Source: common practice, no source.
+    """
+    if depth <= 0:
+        raise ValueError("a sleeve has some depth")
+    usable, measure = cloth
+    half = quilt_width / 2
+    shorter = quilt_width - SLEEVE_SHORTER[unit]
+    cut_length = ceil_to(max(half, shorter), measure)
+    cut_width = ceil_to(2 * depth + 2 * seam, measure)
+    strips = widths_for(cut_length, usable, seam)
+    return SleevePlan(depth, cut_length, cut_width, strips, strips * cut_width)
+
+
+def in_unit(length: Fraction, given: RulerUnit, wanted: RulerUnit) -> Fraction:
+    """A length given in inches or centimetres in the quilt's own unit, exactly (2.54 cm to the inch)."""
+    return length * IN_UNIT[given, wanted]
