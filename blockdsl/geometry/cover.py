@@ -14,24 +14,23 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from typing import TypeAlias
 
-from blockdsl.geometry.number import Exact, Surd
+from blockdsl.geometry.number import Exact
 from blockdsl.geometry.polygon import Point, Polygon
 from blockdsl.geometry.regions import Found, Residue, find_regions
 from blockdsl.geometry.sharing import patches_under
+from blockdsl.geometry.wholes import WholeCorners, whole_corners
 
 MOST_REGIONS = 20
 _MOST_SEGMENTS = 2000
 
-# Corners as pairs: whole numbers in units of 1/scale, or exact numbers (scale 1) where roots are among them.
-_Number: TypeAlias = Exact | int
-_Corner: TypeAlias = tuple[_Number, _Number]
+# Corners as pairs of whole numbers (geometry/wholes.py).
+_Corner: TypeAlias = tuple[int, int]
 _Ring: TypeAlias = list[_Corner]
-_Segment: TypeAlias = tuple[_Corner, _Corner, int]
-_Line: TypeAlias = tuple[_Number, _Number, _Number]
+_Segment: TypeAlias = tuple[Point, Point, int]
+_Line: TypeAlias = tuple[Exact | int, Exact | int, Exact | int]
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,20 +80,21 @@ def prove_cover(polygons: Sequence[Polygon], width: Exact, height: Exact) -> Cov
         Point(width, height),
         Point(width * 0, height),
     )
-    rings, scale = _as_rings([*polygons, block])
-    doubled: _Number = 0
+    corners = whole_corners([*polygons, block])
+    rings = corners.rings
+    doubled = 0
     for i, ring in enumerate(rings[:-1]):
         twice = _twice_area(ring)
-        if twice < 0:
+        if corners.area_sign(twice) < 0:
             rings[i] = ring[::-1]
             twice = -twice
-        doubled = doubled + twice
-    area = _exact(doubled) / (2 * scale * scale)
+        doubled += twice
+    area = corners.area(doubled)
     rings[-1].reverse()
-    uneven = [changes for changes in _add_up(_uncancelled(rings)) if any(changes.values())]
+    uneven = [changes for changes in _add_up(_uncancelled(rings), corners) if any(changes.values())]
     if not uneven:
         return Cover(area, (), (), ())
-    residue, end = _topmost(_left_over(uneven), scale)
+    residue, end = _topmost(_left_over(uneven, corners))
     found, complete = find_regions(residue, width, height, end)
     found.sort(key=lambda one: (one.box[1], one.box[0]))
     complete = complete and end is None and len(found) <= MOST_REGIONS
@@ -103,38 +103,13 @@ def prove_cover(polygons: Sequence[Polygon], width: Exact, height: Exact) -> Cov
     return _report(area, found, iter(patches), complete=complete)
 
 
-def _as_rings(polygons: list[Polygon]) -> tuple[list[_Ring], int]:
-    """All corners in whole numbers after the common denominator of the block, when they have one."""
-    denominators = set()
-    for polygon in polygons:
-        for x, y in polygon:
-            if isinstance(x, Surd) or isinstance(y, Surd):
-                return [[(corner.x, corner.y) for corner in each] for each in polygons], 1
-            denominators.add(x.denominator)
-            denominators.add(y.denominator)
-    scale = math.lcm(*denominators)
-    factor = {d: scale // d for d in denominators}
-    return [
-        [
-            (x.numerator * factor[x.denominator], y.numerator * factor[y.denominator])
-            for x, y in polygon
-            if not isinstance(x, Surd) and not isinstance(y, Surd)
-        ]
-        for polygon in polygons
-    ], scale
-
-
-def _twice_area(ring: _Ring) -> _Number:
-    total: _Number = 0
+def _twice_area(ring: _Ring) -> int:
+    total = 0
     x, y = ring[-1]
     for next_x, next_y in ring:
-        total = total + (x * next_y - next_x * y)
+        total += x * next_y - next_x * y
         x, y = next_x, next_y
     return total
-
-
-def _exact(number: _Number) -> Exact:
-    return number if isinstance(number, Surd) else Fraction(number)
 
 
 def _uncancelled(rings: list[_Ring]) -> dict[tuple[_Corner, _Corner], int]:
@@ -159,60 +134,69 @@ def _uncancelled(rings: list[_Ring]) -> dict[tuple[_Corner, _Corner], int]:
 def _line_of(start: _Corner, end: _Corner) -> _Line:
     """A key for the line through both: its direction in lowest terms and where it lies."""
     dx, dy = end[0] - start[0], end[1] - start[1]
-    if isinstance(dx, int) and isinstance(dy, int):
-        common = math.gcd(dx, dy)
-        if dx < 0 or (dx == 0 and dy < 0):
-            common = -common
-        dx, dy = dx // common, dy // common
-    elif dx == 0:
-        dy = Fraction(1)
-    else:
-        dx, dy = Fraction(1), _exact(dy) / dx
+    common = math.gcd(dx, dy)
+    if dx < 0 or (dx == 0 and dy < 0):
+        common = -common
+    dx, dy = dx // common, dy // common
     return dx, dy, dx * start[1] - dy * start[0]
 
 
-def _add_up(chain: dict[tuple[_Corner, _Corner], int]) -> list[dict[_Corner, int]]:
+class _RootedLines:
+    """The same where roots are among the corners: the slope itself, worked out once for each step."""
+
+    def __init__(self, corners: WholeCorners) -> None:
+        self._corners = corners
+        self._slopes: dict[_Corner, Exact] = {}
+
+    def line_of(self, start: _Corner, end: _Corner) -> _Line:
+        dx, dy = end[0] - start[0], end[1] - start[1]
+        if dx == 0:
+            return 0, 1, start[0]
+        if dy == 0:
+            return 1, 0, start[1]
+        slope = self._slopes.get((dx, dy))
+        if slope is None:
+            one, other = self._corners.point(start), self._corners.point(end)
+            slope = self._slopes[dx, dy] = (other.y - one.y) / (other.x - one.x)
+        here = self._corners.point(start)
+        return 1, slope, here.y - slope * here.x
+
+
+def _add_up(chain: dict[tuple[_Corner, _Corner], int], corners: WholeCorners) -> list[dict[_Corner, int]]:
     """For each line the places where the number of sides that run forward minus those that run back changes."""
+    line_of = _RootedLines(corners).line_of if corners.has_roots else _line_of
     lines: dict[_Line, dict[_Corner, int]] = {}
     for (start, end), count in chain.items():
         if start != end:
-            changes = lines.setdefault(_line_of(start, end), {})
+            changes = lines.setdefault(line_of(start, end), {})
             changes[start] = changes.get(start, 0) + count
             changes[end] = changes.get(end, 0) - count
     return list(lines.values())
 
 
-def _left_over(uneven: list[dict[_Corner, int]]) -> list[_Segment]:
+def _left_over(uneven: list[dict[_Corner, int]], corners: WholeCorners) -> list[_Segment]:
     """The segments that did not cancel."""
     left: list[_Segment] = []
     for changes in uneven:
-        places = sorted(place for place, change in changes.items() if change)
+        places = sorted((corners.point(place), change) for place, change in changes.items() if change)
         running = 0
-        for start, end in pairwise(places):
-            running += changes[start]
+        for (start, change), (end, _) in pairwise(places):
+            running += change
             if running:
                 left.append((start, end, running))
     return left
 
 
-def _topmost(segments: list[_Segment], scale: int) -> tuple[list[Residue], Exact | None]:
-    """The segments in the block's unit; of very many those that begin above a level, and that level."""
-    tops = [min(start[1], end[1]) for start, end, _ in segments]
-    level: _Number | None = None
+def _topmost(segments: list[_Segment]) -> tuple[list[Residue], Exact | None]:
+    """The segments; of very many those that begin above a level, and that level."""
+    tops = [min(start.y, end.y) for start, end, _ in segments]
+    level: Exact | None = None
     if len(segments) > _MOST_SEGMENTS:
         level = sorted(tops)[_MOST_SEGMENTS]
         if level == min(tops):  # very many begin at the very top: take just those
             level = min((top for top in tops if top > level), default=None)
-    residue = [
-        Residue(_point(start, scale), _point(end, scale), weight)
-        for (start, end, weight), top in zip(segments, tops, strict=True)
-        if level is None or top < level
-    ]
-    return residue, None if level is None else _exact(level) / scale
-
-
-def _point(corner: _Corner, scale: int) -> Point:
-    return Point(_exact(corner[0]) / scale, _exact(corner[1]) / scale)
+    residue = [Residue(*segment) for segment, top in zip(segments, tops, strict=True) if level is None or top < level]
+    return residue, level
 
 
 def _report(area: Exact, found: list[Found], patches: Iterator[tuple[int, ...]], *, complete: bool) -> Cover:

@@ -28,7 +28,8 @@ class WholeNumbers:
     def of(self, number: Exact) -> int:
         """The whole number of one of the coordinates."""
         if isinstance(number, Surd):
-            return sum(self.weights[n] * int(c * self.denominator) for n, c in number.terms)
+            times = self.denominator // number.below
+            return sum(self.weights[n] * whole * times for n, whole in zip(number.roots, number.wholes, strict=True))
         return number.numerator * ((self.scale or self.denominator) // number.denominator)
 
 
