@@ -8,11 +8,10 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Final
 
-from blockdsl.analysis.design import design_block
 from blockdsl.analysis.names import Names, bring_in
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import CannotRead, Reader
-from blockdsl.analysis.resize import block_at_width
+from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.model import BlockDesign
 from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, WordsInBook
@@ -173,7 +172,7 @@ class Shelf:
             return []
         sizes: dict[tuple[str, Fraction], BlockDesign] = {}
         for width in line.widths:
-            key = ("in" if width.unit == "in" else "cm", width.value / 10 if width.unit == "mm" else width.value)
+            key = measured(width)
             if key in sizes:
                 self._report("setting-twice", width.span, "leave one of them out", what=f"{width.span.text}")
             elif key == (design.unit, design.width):
@@ -184,7 +183,8 @@ class Shelf:
                     self._sized[asked] = block_at_width(declaration, width, design, names, placer, self._problems)
                 found = self._sized[asked]
                 sizes |= {} if found is None else {key: found}
-        return [BlockInBook(design.name, tuple(sizes.values()) or (design,))]
+        own = (design, *design.sizes)
+        return [BlockInBook(design.name, tuple(sizes.values()) or own)]
 
     def _scope(self, block: ast.BlockDeclaration) -> tuple[Names, Placer]:
         """The names that the block's own file knows, its fabrics recoloured by those that this file declares itself.
@@ -202,7 +202,7 @@ class Shelf:
 
     def _at_own_size(self, block: ast.BlockDeclaration, names: Names, placer: Placer) -> BlockDesign | None:
         if id(block) not in self._known:
-            design = design_block(block, names, placer, self._problems)
+            design = design_at_all_sizes(block, names, placer, self._problems)
             self._known[id(block)] = design
             if design is not None:
                 self.brought_in.append((block, design))

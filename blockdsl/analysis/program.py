@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from blockdsl.analysis.books import Shelf
-from blockdsl.analysis.design import design_block
 from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import Reader
+from blockdsl.analysis.resize import design_at_all_sizes
 from blockdsl.analysis.settings import read_choices
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.model import BlockDesign, BookDesign, Choice
@@ -47,7 +47,7 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
     declared: list[tuple[ast.BlockDeclaration, BlockDesign]] = []
     for declaration in names.main.declarations:
         if isinstance(declaration, ast.BlockDeclaration):
-            design = design_block(declaration, names, placer, problems)
+            design = design_at_all_sizes(declaration, names, placer, problems)
             shelf.know(declaration, design)
             if design is not None:
                 declared.append((declaration, design))

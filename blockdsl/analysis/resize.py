@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.design import design_block
@@ -10,11 +11,38 @@ from blockdsl.analysis.names import Names
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.settings import read_settings
 from blockdsl.diagnostics import Problems
-from blockdsl.model import BlockDesign
+from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.syntax import ast
 
 _OF_A_SIZE: Final = frozenset({"size-off-ruler", "size-too-large", "length-not-positive"})
 """What can be wrong with one size of a block that is right at its own."""
+
+
+def design_at_all_sizes(
+    block: ast.BlockDeclaration, names: Names, placer: Placer, problems: Problems
+) -> BlockDesign | None:
+    """The block at its own size, with those of its `sizes` line; None when it has errors, which are reported."""
+    own = design_block(block, names, placer, problems)
+    asked = [width for line in block.lines if isinstance(line, ast.Sizes) for width in line.widths]
+    if own is None or not asked:
+        return own
+    sizes: dict[tuple[str, Fraction], BlockDesign] = {}
+    seen = {(own.unit, own.width)}
+    for width in asked:
+        key = measured(width)
+        if key in seen:
+            advice = "leave it out: the block's own size is always told, and each further size once"
+            problems.report("setting-twice", width.span, what=width.span.text, help=advice)
+            continue
+        seen.add(key)
+        if (found := block_at_width(block, width, own, names, placer, problems)) is not None:
+            sizes[key] = found
+    return replace(own, sizes=tuple(sizes.values()))
+
+
+def measured(width: ast.LengthLiteral) -> tuple[RulerUnit, Fraction]:
+    """A written width in what rulers show, inches or centimetres."""
+    return ("in", width.value) if width.unit == "in" else ("cm", width.value / (10 if width.unit == "mm" else 1))
 
 
 def block_at_width(
@@ -35,7 +63,7 @@ def block_at_width(
     kept = (
         line
         for line in block.lines
-        if not isinstance(line, ast.Size) and (same_unit or not isinstance(line, ast.Seam | ast.Measure | ast.Trim))
+        if not isinstance(line, ast.Size | ast.Sizes) and (same_unit or not isinstance(line, ast.Seam | ast.Measure | ast.Trim))
     )
     resized = replace(
         block,

@@ -10,10 +10,12 @@ from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS, USUAL_MARGIN_MM
 from blockdsl.cli.telling import MESSAGE_FORMATS
 from blockdsl.drawing.theme import PAPERS, paper_named
+from blockdsl.model import RulerUnit
 
 _MOST_JOBS: Final = 256
 MILLIMETRES: Final = {"mm": Fraction(1), "cm": Fraction(10), "in": Fraction(254, 10)}
 MOST_MARGIN_MM: Final = 50
+_MOST_WIDTH_MM: Final = 10_000
 
 STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
 """What `dump` can show: the boundaries between the rooms, in order."""
@@ -39,6 +41,8 @@ def parser() -> ArgumentParser:
     _check(commands)
     _build(commands)
     _facts(commands)
+    _sizes(commands)
+    _grid(commands)
     _format(commands)
     _new(commands)
     _dump(commands)
@@ -179,6 +183,53 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
     )
     _files(command)
     _message_format(command)
+
+
+def _sizes(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands,
+        "sizes",
+        "list every finished size from 3 to 24 in and from 8 to 60 cm",
+        "\nFor each: the square of its grid, whether the ruler reads every measure, and the smallest patch. Friendly\n"
+        "sizes are marked with a star.",
+    )
+    _files(command)
+    _message_format(command)
+
+
+def _grid(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands, "grid", "tell the smallest squared paper that a block can be drawn on, and its family in the trade"
+    )
+    _files(command)
+    command.add_argument(
+        "--size",
+        type=block_width,
+        action="append",
+        default=[],
+        metavar="LENGTH",
+        help="tell the square at this finished width too, such as '9 in' or '20 cm'; may be given several times",
+    )
+    command.add_argument(
+        "-o", "--output", metavar="DIR", help="draw each block on its squares, as a picture in this folder"
+    )
+    _message_format(command)
+
+
+def block_width(text: str) -> tuple[Fraction, RulerUnit]:
+    """A finished width: `9 in`, `7 1/2 in`, `20 cm`, `200 mm`; argparse turns the error into its own message."""
+    from argparse import ArgumentTypeError
+
+    number, unit = text.strip().removesuffix("in").strip(), "in"
+    if text.strip().endswith(("cm", "mm")):
+        number, unit = text.strip()[:-2].strip(), text.strip()[-2:]
+    try:
+        width = sum(map(Fraction, number.split()), Fraction(0)) if text.strip()[-2:] in MILLIMETRES else Fraction(0)
+    except (ValueError, ZeroDivisionError):
+        width = Fraction(0)
+    if not 0 < width * MILLIMETRES[unit] <= _MOST_WIDTH_MM:
+        raise ArgumentTypeError(f"{text!r}: say a finished width up to 10 m, such as '9 in' or '20 cm'")
+    return (width / 10, "cm") if unit == "mm" else (width, "in" if unit == "in" else "cm")
 
 
 def _format(commands: _Commands[ArgumentParser]) -> None:

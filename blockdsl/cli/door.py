@@ -7,10 +7,12 @@ import os
 import sys
 import traceback
 from argparse import Namespace
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
+from importlib import import_module
 from io import TextIOWrapper
 from pathlib import Path
+from typing import Final
 
 from blockdsl.cli.arguments import parser
 from blockdsl.cli.status import ERRORS, FINE, OUR_FAULT, USAGE, CannotGoOn
@@ -54,33 +56,24 @@ def _uncollected() -> Iterator[None]:
             gc.enable()
 
 
+_HOMES: Final = {
+    "check": ("looking", "check"),
+    "facts": ("looking", "facts"),
+    "sizes": ("teaching", "sizes"),
+    "grid": ("teaching", "grid"),
+    "build": ("build", "build"),
+    "format": ("layout", "lay_out"),
+    "new": ("start", "start"),
+    "dump": ("dump", "dump"),
+}
+"""For each command the file beside this one that runs it, and the function there."""
+
+
 def _run(arguments: Namespace) -> int:
     """Load the command that was asked for, and no other."""
-    match arguments.command:
-        case "check":
-            from blockdsl.cli.looking import check
-
-            return check(arguments)
-        case "facts":
-            from blockdsl.cli.looking import facts
-
-            return facts(arguments)
-        case "build":
-            from blockdsl.cli.build import build
-
-            return build(arguments)
-        case "format":
-            from blockdsl.cli.layout import lay_out
-
-            return lay_out(arguments)
-        case "new":
-            from blockdsl.cli.start import start
-
-            return start(arguments)
-        case _:
-            from blockdsl.cli.dump import dump
-
-            return dump(arguments)
+    file, function = _HOMES[arguments.command]
+    run: Callable[[Namespace], int] = getattr(import_module(f"blockdsl.cli.{file}"), function)
+    return run(arguments)
 
 
 def _own_up(fault: Exception) -> int:

@@ -67,6 +67,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
                 continue
             blocks.append(block)
             jobs.append(Job("block", block, stem, kinds, printed, source))
+            jobs += _of_sizes(block.sizes, names, kinds, printed, source)
             if "templates" in kinds:
                 _report_too_large(block, span, worked.origin.problems)
         for book in worked.facts.books:
@@ -85,15 +86,22 @@ def _report_too_large(block: BlockFacts, span: Span, problems: Problems) -> None
         problems.report("template-too-large", span, what="foundation papers", of=f"that of {', '.join(units)}")
 
 
-def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Print, source: str) -> Iterator[Job]:
-    """The book itself, and templates of its blocks at the sizes that are not their own."""
+def _of_sizes(
+    sizes: Sequence[BlockFacts], names: _Names, kinds: frozenset[str], printed: Print, source: str
+) -> Iterator[Job]:
+    """What a block needs at sizes that are not its own; a size that has been planned is left out."""
     from blockdsl.model.lengths import write_size
 
+    for facts in sizes:
+        if names.is_new(facts):
+            size = write_size(facts.finished[0], facts.finished[1], facts.unit)
+            yield Job("size", facts, names.take(f"{facts.name} {size}"), kinds, printed, source)
+
+
+def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Print, source: str) -> Iterator[Job]:
+    """The book itself, and templates of its blocks at the sizes that are not their own."""
     for block in book.blocks:
-        for facts in block.sizes:
-            if names.is_new(facts):
-                size = write_size(facts.finished[0], facts.finished[1], facts.unit)
-                yield Job("size", facts, names.take(f"{block.name} {size}"), kinds, printed, source)
+        yield from _of_sizes(block.sizes, names, kinds, printed, source)
     stem = names.take(book.name)
     if "book" in kinds:
         yield Job("book", book, stem, kinds, printed, source)

@@ -14,6 +14,7 @@ from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_methods import method_list
 from blockdsl.drawing.sheet_notes import notes
+from blockdsl.drawing.sheet_sizes import other_sizes
 from blockdsl.drawing.sheet_units import unit_list
 from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, QUIET, SMALL_PT, STEP_PT, Box, Paper, paper_named
@@ -57,6 +58,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
         *method_list(facts),
         *step_list(facts),
         *colouring_gallery(facts),
+        *other_sizes(facts),
     ]
     return run_over_pages(slices, room)
 

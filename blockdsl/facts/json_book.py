@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from itertools import chain
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
@@ -12,16 +13,22 @@ OF_A_SIZE = ("unit", "seam", "measure", "finished", "unfinished", "cutting", "un
 
 
 def asked_sizes(block: BlockFacts, books: Iterable[BookFacts]) -> list[Extent]:
-    """The sizes that books ask for beside the block's own, each once, those in the block's own unit alone."""
+    """The further sizes that the block or books ask for, each once, those in the block's own unit alone."""
+    asked = (size for book in books for found in book.blocks if found.name == block.name for size in found.sizes)
     sizes = (
         size.finished
-        for book in books
-        for found in book.blocks
-        if found.name == block.name
-        for size in found.sizes
+        for size in chain(block.sizes, asked)
         if size.unit == block.unit and size.finished != block.finished
     )
     return list(dict.fromkeys(sizes))
+
+
+def size_documents(
+    sizes: Iterable[BlockFacts], block_document: Callable[[BlockFacts], dict[str, object]]
+) -> list[dict[str, object]]:
+    """What differs from size to size, for each of them."""
+    documents = (block_document(size) for size in sizes)
+    return [{key: document[key] for key in OF_A_SIZE} for document in documents]
 
 
 def book_document(book: BookFacts, block_document: Callable[[BlockFacts], dict[str, object]]) -> dict[str, object]:
@@ -30,9 +37,7 @@ def book_document(book: BookFacts, block_document: Callable[[BlockFacts], dict[s
     def item(found: WordsFacts | BookBlockFacts) -> dict[str, object]:
         if isinstance(found, WordsFacts):
             return {"text": found.path}
-        documents = [block_document(size) for size in found.sizes]
-        sizes = [{key: document[key] for key in OF_A_SIZE} for document in documents]
-        return {"block": found.name, "sizes": sizes}
+        return {"block": found.name, "sizes": size_documents(found.sizes, block_document)}
 
     return {
         "name": book.name,

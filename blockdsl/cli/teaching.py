@@ -1,0 +1,151 @@
+"""`blockdsl sizes` and `blockdsl grid`: what a teacher shows before the first cut."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from blockdsl.cli.inputs import Input, open_inputs
+from blockdsl.cli.naming import Taken
+from blockdsl.cli.saying import in_words, many, write_out
+from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
+from blockdsl.cli.telling import Teller
+from blockdsl.cli.working import work_through
+from blockdsl.drawing.drafting import say_squares
+from blockdsl.drawing.lengths import plain_extent, plain_length
+from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
+from blockdsl.model.lengths import write_size
+
+if TYPE_CHECKING:
+    from blockdsl.facts import BlockFacts
+    from blockdsl.geometry import Exact
+    from blockdsl.model import RulerUnit
+
+_HEADS: Final = ("", "finished", "unfinished", "cell", "on the ruler", "smallest patch")
+_GAP: Final = "   "
+
+
+def sizes(arguments: Namespace) -> int:
+    """Each block of the files at every usual size: its cell, what the ruler reads, the smallest patch."""
+    blocks, status = _blocks(arguments)
+    write_out("\n".join("\n".join(_size_lines(block)) + "\n" for block in blocks))
+    return status
+
+
+def grid(arguments: Namespace) -> int:
+    """The smallest square grid of each block; with `-o` the block drawn on it, as a picture."""
+    blocks, status = _blocks(arguments)
+    write_out("\n".join("\n".join(_grid_lines(block, arguments.size)) + "\n" for block in blocks))
+    if arguments.output and blocks:
+        _draw(blocks, Path(arguments.output))
+    return status
+
+
+def _blocks(arguments: Namespace) -> tuple[list[BlockFacts], int]:
+    """All blocks of the files that have no errors; problems are told."""
+    teller = Teller(arguments.message_format)
+    blocks: list[BlockFacts] = []
+    for origin in open_inputs(arguments.files):
+        blocks += _of_file(origin, teller)
+    return blocks, ERRORS if teller.sum_up() else FINE
+
+
+def _of_file(origin: Input, teller: Teller) -> Sequence[BlockFacts]:
+    worked = work_through(origin)
+    teller.tell(origin.problems)
+    return () if worked.has_errors else worked.facts.blocks
+
+
+# --- sizes -------------------------------------------------------------------------------------
+
+
+def _size_lines(block: BlockFacts) -> Iterator[str]:
+    """The name, what it is drawn on, and a table for each unit."""
+    drawing = draft(block)
+    yield f"{block.name}: {say_squares(block, drawing)}"
+    units: tuple[RulerUnit, ...] = ("in", "cm") if block.unit == "in" else ("cm", "in")
+    rooted = False
+    for unit in units:
+        rows = size_table(block, unit)
+        rooted = rooted or any(row.rooted for row in rows)
+        yield ""
+        yield from _in_columns([_HEADS, *(_size_row(row) for row in rows)])
+    yield ""
+    yield "* friendly: every measure falls on halves, and no patch is narrower than 3/4 in (2 cm)"
+    if rooted:
+        yield "Pieces measured along a diagonal fall on no ruler's marks; they are cut rounded up at every size."
+
+
+def _size_row(row: SizeFacts) -> tuple[str, ...]:
+    label, smallest = row.smallest
+    return (
+        "*" if row.friendly else "",
+        write_size(*row.finished, row.unit),
+        write_size(*row.unfinished, row.unit),
+        _plain(row.cell, row.unit) if row.cell is not None else "uneven",
+        _on_ruler(row),
+        f"{label}, {_about_once(plain_extent(smallest, row.unit))} {row.unit}",
+    )
+
+
+def _on_ruler(row: SizeFacts) -> str:
+    return "yes" if row.off is None else f"no: {_plain(row.off, row.unit)}"
+
+
+def _about_once(extent: str) -> str:
+    return extent.replace("× about", "×")
+
+
+def _plain(length: Exact, unit: RulerUnit) -> str:
+    return f"{plain_length(length, unit)} {unit}"
+
+
+def _in_columns(rows: Sequence[Sequence[str]]) -> Iterator[str]:
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    for row in rows:
+        yield _GAP.join(words.ljust(width) for words, width in zip(row, widths, strict=True)).rstrip()
+
+
+# --- grid --------------------------------------------------------------------------------------
+
+
+def _grid_lines(block: BlockFacts, asked: Sequence[tuple[Fraction, RulerUnit]]) -> Iterator[str]:
+    """What it is drawn on, and the square's size at its own size and at those that were asked for."""
+    drawing = draft(block)
+    yield f"{block.name}: {say_squares(block, drawing)}"
+    yield ""
+    own = (Fraction(block.finished[0]), block.unit)  # type: ignore[arg-type]  # sizes of blocks are rational
+    rows = [_cell_row(at_width(block, width, unit, drawing)) for width, unit in (own, *asked)]
+    yield from _in_columns([("finished", "unfinished", "square finished", "square unfinished", "on the ruler"), *rows])
+
+
+def _cell_row(row: SizeFacts) -> tuple[str, ...]:
+    finished, unfinished = write_size(*row.finished, row.unit), write_size(*row.unfinished, row.unit)
+    on_ruler = _on_ruler(row)
+    if row.cell is None:
+        return finished, unfinished, "uneven", "uneven", on_ruler
+    grown = row.cell + row.unfinished[0] - row.finished[0]
+    return finished, unfinished, _plain(row.cell, row.unit), _plain(grown, row.unit), on_ruler
+
+
+def _draw(blocks: Sequence[BlockFacts], folder: Path) -> None:
+    """The block on its grid as a picture; two blocks of one name get two pictures."""
+    from blockdsl.drawing.drafting import drafting_page
+    from blockdsl.export.files import write_all
+    from blockdsl.export.svg import write_svg
+
+    taken = Taken()
+    files = {
+        folder / f"{taken.take(block.name)}.squares.svg": write_svg(
+            drafting_page(block), title=f"{block.name}, on squares"
+        )
+        for block in blocks
+    }
+    try:
+        write_all(files)
+    except OSError as fault:
+        raise CannotGoOn(f"{folder} cannot be written: {in_words(fault)}") from fault
+    write_out(f"{many(len(files), 'file')} written to {folder}\n")

@@ -1,0 +1,171 @@
+"""On what squared paper a block is drawn, and at which sizes it can be measured with a ruler.
+
+What a teacher shows a beginner: the smallest square grid that every corner of the drawing lies on, the family that
+the trade counts it to by that grid, and for each finished size the cell, the smallest patch and whether the ruler
+reads it all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import gcd, lcm
+from typing import Final, Literal
+
+from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
+from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
+from blockdsl.geometry import Exact, Surd
+from blockdsl.geometry.number import write_exact
+
+MOST_SQUARES: Final = 64
+"""A grid of more squares across is drawn by nobody."""
+SIZES: Final[dict[RulerUnit, tuple[Fraction, Fraction, Fraction]]] = {
+    "in": (Fraction(3), Fraction(24), Fraction(1, 2)),
+    "cm": (Fraction(8), Fraction(60), Fraction(1)),
+}
+"""From, to, and by how much the table of sizes goes: 3 to 24 in by halves, 8 to 60 cm by whole centimetres."""
+FRIENDLY: Final[dict[RulerUnit, tuple[Fraction, Fraction]]] = {
+    "in": (Fraction(1, 2), Fraction(3, 4)),
+    "cm": (Fraction(1, 2), Fraction(2)),
+}
+"""A friendly size has all its measures on halves of an inch or centimetre, and no patch narrower than this
+(3/4 in, 2 cm): our own bounds for a beginner."""
+_FAMILIES: Final = {1: "four-patch", 3: "nine-patch", 9: "nine-patch", 5: "five-patch", 7: "seven-patch"}
+"""Families by the odd part of the number of squares: halving a square keeps the family (common practice, no source)."""
+Kind = Literal["squares", "eight-point", "sixty degrees", "none"]
+
+
+@dataclass(frozen=True, slots=True)
+class DraftFacts:
+    """The smallest grid of squares for a block, `across` by `down`, each `cell` wide.
+
+    `kind` is `squares`; `eight-point` or `sixty degrees` where some corners lie on no squared paper because the
+    drawing has 45° diamonds (√2) or 60° angles (√3): the squares are those of the block's own columns and rows then;
+    `none` where more than `MOST_SQUARES` would be needed. `xs` and `ys` are the places of its lines.
+    """
+
+    kind: Kind
+    across: int
+    down: int
+    cell: Exact | None
+    family: str
+    xs: tuple[Exact, ...]
+    ys: tuple[Exact, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SizeFacts:
+    """A block at a finished size: `cell` is None when its grid has no even cell.
+
+    `off` is the first finished measure between the ruler's marks, None when there is none; `rooted` says that some
+    pieces are measured along diagonals, which no ruler reads at any size, so that they are always cut rounded up.
+    `smallest` is the letter and finished extent of the patch with the shortest side.
+    """
+
+    finished: Extent
+    unfinished: Extent
+    unit: RulerUnit
+    cell: Exact | None
+    off: Exact | None
+    rooted: bool
+    smallest: tuple[str, Extent]
+    friendly: bool
+
+
+def draft(block: BlockFacts) -> DraftFacts:
+    """The smallest grid that every corner lies on."""
+    width, height = block.finished
+    corners = [corner for patch in block.placed for corner in patch.outline]
+    xs, ys = {corner.x for corner in corners}, {corner.y for corner in corners}
+    lines_of_grid = (_running(block.columns), _running(block.heights))
+    roots = "".join(write_exact(x) for x in xs | ys if isinstance(x, Surd))
+    if roots:
+        kind: Kind = "sixty degrees" if "r3" in roots or "r6" in roots else "eight-point"
+        return DraftFacts(kind, *block.grid, _even(block.cell), family_of(block, kind), *lines_of_grid)
+    step = _common([Fraction(x) for x in (*xs, *ys, width, height) if x])  # type: ignore[arg-type]  # no roots here
+    across, down = int(Fraction(width) / step), int(Fraction(height) / step)  # type: ignore[arg-type]
+    if max(across, down) > MOST_SQUARES:
+        return DraftFacts("none", *block.grid, _even(block.cell), family_of(block, "none"), *lines_of_grid)
+    places = tuple(step * place for place in range(max(across, down) + 1))
+    return DraftFacts(
+        "squares", across, down, step, family_of(block, "squares"), places[: across + 1], places[: down + 1]
+    )
+
+
+def family_of(block: BlockFacts, kind: Kind) -> str:
+    """What the trade calls a block on such a grid of columns and rows."""
+    if kind in {"eight-point", "sixty degrees"} and len(block.columns) == len(block.heights) == 1:
+        return "eight-point star" if kind == "eight-point" else "60° design"
+    across, down = block.grid
+    if across != down:
+        return f"oblong grid, {across} × {down}"
+    if block.cell is None:
+        return f"uneven grid, {len(block.columns)} × {len(block.heights)} parts"
+    if across == 1:
+        return "one-patch"
+    odd = across
+    while odd % 2 == 0:
+        odd //= 2
+    return _FAMILIES.get(odd, f"grid of {across} × {down}")
+
+
+def size_table(block: BlockFacts, unit: RulerUnit) -> tuple[SizeFacts, ...]:
+    """The block at each size of the table in that unit, by its width."""
+    first, last, step = SIZES[unit]
+    count = int((last - first) / step) + 1
+    drawing = draft(block)
+    return tuple(at_width(block, first + step * place, unit, drawing) for place in range(count))
+
+
+def at_width(block: BlockFacts, width: Exact, unit: RulerUnit, drawing: DraftFacts) -> SizeFacts:
+    """The block so wide. In its own unit its own ruler reads it, in the other the usual one."""
+    scale = width / block.finished[0]
+    measure = block.measure if unit == block.unit else USUAL_MEASURE[unit]
+    measured = {length * scale for length in _measured(block)}
+    lengths = sorted(length for length in measured if isinstance(length, Fraction))
+    off = next((length for length in lengths if not _falls_on(length, measure)), None)
+    label, extent = min(((patch.label, patch.finished) for patch in block.patches), key=lambda found: min(found[1]))
+    smallest = (extent[0] * scale, extent[1] * scale)
+    halves, narrowest = FRIENDLY[unit]
+    friendly = all(_falls_on(length, halves) for length in lengths) and min(smallest) >= narrowest
+    cell = drawing.cell * scale if drawing.cell is not None else None
+    rooted = len(lengths) < len(measured)
+    finished = (width, block.finished[1] * scale)
+    allowance = 2 * (block.seam if unit == block.unit else USUAL_SEAM[unit])
+    unfinished = (finished[0] + allowance, finished[1] + allowance)
+    return SizeFacts(finished, unfinished, unit, cell, off, rooted, (label, smallest), friendly)
+
+
+def _measured(block: BlockFacts) -> Iterable[Exact]:
+    """What a maker measures: the block, its units, and its patches by the sides that are not diagonals of squares.
+
+    The long edge of a triangle or the height of one is never measured by itself.
+    """
+    yield from block.finished
+    for unit in block.units:
+        yield from unit.finished
+    for patch in block.patches:
+        if patch.shape in {"square", "rectangle"} or "half-square" in patch.shape:
+            yield from patch.finished
+
+
+def _falls_on(length: Fraction, measure: Fraction) -> bool:
+    return (length / measure).denominator == 1
+
+
+def _common(lengths: Sequence[Fraction]) -> Fraction:
+    """The longest length that goes into all of them."""
+    bottom = lcm(*(length.denominator for length in lengths))
+    return Fraction(gcd(*(int(length * bottom) for length in lengths)), bottom)
+
+
+def _running(steps: Sequence[Exact]) -> tuple[Exact, ...]:
+    places: list[Exact] = [Fraction(0)]
+    for step in steps:
+        places.append(places[-1] + step)
+    return tuple(places)
+
+
+def _even(cell: Extent | None) -> Exact | None:
+    return cell[0] if cell is not None and cell[0] == cell[1] else None
