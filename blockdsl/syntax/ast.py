@@ -8,6 +8,7 @@ from typing import Literal
 
 from blockdsl.diagnostics import Source, Span
 from blockdsl.geometry import Exact
+from blockdsl.syntax.ast_quilt import QuiltOwnLine
 
 LengthUnit = Literal["in", "cm", "mm"]
 Turn = Literal[">", "<", "~"]
@@ -423,6 +424,18 @@ class BookDeclaration:
     lines: tuple[BookLine, ...]
 
 
+QuiltLine = QuiltOwnLine | Note | ExpectFinished | Damaged
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltDeclaration:
+    """Blocks set into a top. `span` is its first line only."""
+
+    span: Span
+    name: Text
+    lines: tuple[QuiltLine, ...]
+
+
 @dataclass(frozen=True, slots=True)
 class CutterDeclaration:
     """`cutter "My 3 in squares" square 3 in`: a die or ruler of the maker's; one measure stands in both places."""
@@ -435,7 +448,14 @@ class CutterDeclaration:
 
 
 Declaration = (
-    Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | CutterDeclaration | BookDeclaration | Damaged
+    Use
+    | FabricDeclaration
+    | UnitDeclaration
+    | BlockDeclaration
+    | CutterDeclaration
+    | QuiltDeclaration
+    | BookDeclaration
+    | Damaged
 )
 
 

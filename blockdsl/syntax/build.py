@@ -14,7 +14,6 @@ from blockdsl.syntax.ast import (
     BookBlock,
     BookDeclaration,
     BookLine,
-    BookQuilt,
     BookText,
     By,
     Chapter,
@@ -39,6 +38,8 @@ from blockdsl.syntax.ast import (
     Number,
     Origin,
     Paper,
+    QuiltDeclaration,
+    QuiltLine,
     Row,
     Seam,
     Size,
@@ -55,8 +56,16 @@ from blockdsl.syntax.grammar import LineTree
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.numbers import NumberFault, read_place
 
-Head = Use | FabricDeclaration | UnitDeclaration | BlockDeclaration | CutterDeclaration | BookDeclaration
-LineNode = Head | BlockLine | BookLine
+Head = (
+    Use
+    | FabricDeclaration
+    | UnitDeclaration
+    | BlockDeclaration
+    | CutterDeclaration
+    | QuiltDeclaration
+    | BookDeclaration
+)
+LineNode = Head | BlockLine | QuiltLine | BookLine
 
 
 def build_line(line: RawLine, tree: LineTree) -> LineNode:
@@ -89,12 +98,13 @@ def _maybe(tree: LineTree, *kinds: str) -> Token | None:
     return found[0] if found else None
 
 
-def _length(place: Place, tree: LineTree) -> LengthLiteral:
+def length_of(place: Place, tree: LineTree) -> LengthLiteral:
+    """The one length in a tree."""
     (length,) = _trees(tree, "length")
     return place.length(_token(length, "NUMBER"), _token(length, "LENGTH_UNIT"))
 
 
-def _extent(place: Place, tree: LineTree) -> tuple[LengthLiteral, LengthLiteral]:
+def extent_of(place: Place, tree: LineTree) -> tuple[LengthLiteral, LengthLiteral]:
     """Width and height; the unit after the second number holds for both, and one number is a square."""
     (extent,) = _trees(tree, "extent")
     numbers, units = _tokens(extent, "NUMBER"), _tokens(extent, "LENGTH_UNIT")
@@ -128,7 +138,7 @@ def _fabric(place: Place, span: Span, tree: LineTree) -> FabricDeclaration:
         first = cast("Token", choice.children[0])
         if first.type == "WIDTH":
             _not_twice(first, "width", said=width is not None)
-            width = _length(place, choice)
+            width = length_of(place, choice)
         elif first == "directional":
             _not_twice(first, "directional", said=directional)
             directional = True
@@ -159,7 +169,7 @@ def _block(place: Place, span: Span, tree: LineTree) -> BlockDeclaration:
 
 def _cutter(place: Place, span: Span, tree: LineTree) -> CutterDeclaration:
     label, shape = place.text(_token(tree, "TEXT")), place.word(_token(tree, "NAME"))
-    return CutterDeclaration(span, label, shape, *_extent(place, tree))
+    return CutterDeclaration(span, label, shape, *extent_of(place, tree))
 
 
 # --- grid lines --------------------------------------------------------------------------------
@@ -196,19 +206,19 @@ def _patch(place: Place, span: Span, tree: LineTree) -> FreePatch:
 
 
 def _size(place: Place, span: Span, tree: LineTree) -> Size:
-    return Size(span, *_extent(place, tree))
+    return Size(span, *extent_of(place, tree))
 
 
 def _seam(place: Place, span: Span, tree: LineTree) -> Seam:
-    return Seam(span, _length(place, tree))
+    return Seam(span, length_of(place, tree))
 
 
 def _measure(place: Place, span: Span, tree: LineTree) -> Measure:
-    return Measure(span, _length(place, tree))
+    return Measure(span, length_of(place, tree))
 
 
 def _trim(place: Place, span: Span, tree: LineTree) -> Trim:
-    return Trim(span, _length(place, tree))
+    return Trim(span, length_of(place, tree))
 
 
 def _compare(_place: Place, span: Span, _tree: LineTree) -> Compare:
@@ -254,11 +264,11 @@ def _expect_cut(place: Place, span: Span, tree: LineTree) -> ExpectCut:
 def _expect_unit(place: Place, span: Span, tree: LineTree) -> ExpectUnit:
     count = _maybe(tree, "NUMBER")
     number = place.number(count) if count else None
-    return ExpectUnit(span, place.word(_token(tree, "NAME")), *_extent(place, tree), number)
+    return ExpectUnit(span, place.word(_token(tree, "NAME")), *extent_of(place, tree), number)
 
 
 def _expect_finished(place: Place, span: Span, tree: LineTree) -> ExpectFinished:
-    return ExpectFinished(span, *_extent(place, tree))
+    return ExpectFinished(span, *extent_of(place, tree))
 
 
 # --- books -------------------------------------------------------------------------------------
@@ -273,7 +283,7 @@ def _by(place: Place, span: Span, tree: LineTree) -> By:
 
 
 def _paper(place: Place, span: Span, tree: LineTree) -> Paper:
-    width = _length(place, tree) if _trees(tree, "length") else None
+    width = length_of(place, tree) if _trees(tree, "length") else None
     return Paper(span, place.word(_token(tree, "NAME")), width)
 
 
@@ -297,8 +307,8 @@ def _book_block(place: Place, span: Span, tree: LineTree) -> BookBlock:
     return BookBlock(span, place.text(_token(tree, "TEXT")), _widths(place, tree))
 
 
-def _book_quilt(place: Place, span: Span, tree: LineTree) -> BookQuilt:
-    return BookQuilt(span, place.text(_token(tree, "TEXT")))
+def _quilt(place: Place, span: Span, tree: LineTree) -> QuiltDeclaration:
+    return QuiltDeclaration(span, place.text(_token(tree, "TEXT")), ())
 
 
 def _book_text(place: Place, span: Span, tree: LineTree) -> BookText:
@@ -340,7 +350,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "paper": _paper,
     "chapter": _chapter,
     "book_block": _book_block,
-    "book_quilt": _book_quilt,
+    "quilt": _quilt,
     "book_text": _book_text,
     "techniques": _techniques,
 }

@@ -77,12 +77,12 @@ def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
             kind: Kind = "blank" if raw.comment is None else "comment"
             yield _Line(kind, (), raw.comment, indented=raw.indented)
             continue
-        if line.later or node is None or raw.keyword == "applique":
+        if node is None or raw.keyword == "applique":
             fabrics = 0
-            yield _Line("head" if line.opens else "line", (raw.text.strip(),), raw.comment)
+            yield _Line("line", (raw.text.strip(),), raw.comment)
             continue
-        parts = line_parts(raw, node)
-        if isinstance(node, BookBlock | BookQuilt) or raw.keyword not in DECLARATIONS:
+        parts = line_parts(raw, node, in_quilt=line.in_quilt)
+        if line.in_quilt or isinstance(node, BookBlock | BookQuilt) or raw.keyword not in DECLARATIONS:
             deep = in_chapter and isinstance(node, BookBlock | BookQuilt | BookText)
             in_chapter = deep or isinstance(node, Chapter)
             yield _Line("line", parts, raw.comment, group=declaration if raw.keyword == "row" else 0, deep=deep)

@@ -1,4 +1,4 @@
-"""The grammar of one line, made ready once."""
+"""The grammars of one line, each made ready once: that of most lines, and that of the lines of a quilt."""
 
 from __future__ import annotations
 
@@ -14,7 +14,18 @@ LineTree = Tree[Token]
 @cache
 def line_grammar() -> Lark:
     """The parser of one line; making it takes a moment, so it is made when the first line needs it."""
-    return Lark(grammar_text("line"), parser="lalr", lexer="contextual", maybe_placeholders=True)
+    return _grammar("line")
+
+
+@cache
+def quilt_grammar() -> Lark:
+    """The parser of one line of a quilt; a file without quilts never asks for it."""
+    return _grammar("quilt")
+
+
+def _grammar(name: str) -> Lark:
+    text = grammar_text(name) + grammar_text("words")
+    return Lark(text, parser="lalr", lexer="contextual", maybe_placeholders=True)
 
 
 def parse_line(text: str) -> LineTree:
@@ -23,6 +34,11 @@ def parse_line(text: str) -> LineTree:
     Errors: lark's UnexpectedInput where the line does not follow the grammar.
     """
     return line_grammar().parse(text)
+
+
+def parse_quilt_line(text: str) -> LineTree:
+    """As `parse_line`, for a line of a quilt."""
+    return quilt_grammar().parse(text)
 
 
 @cache

@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final, Literal
 
-Home = Literal["file", "grid", "block", "book"]
+Home = Literal["file", "grid", "block", "quilt", "book"]
 
 
 @dataclass(frozen=True, slots=True)
 class LineKind:
-    """`home`: it declares something, or belongs in units and blocks, in blocks only, or in books.
+    """`home`: it declares something, or belongs in units and blocks, in blocks only, in quilts only, or in books.
 
     `usage` is an example.
     """
@@ -19,12 +19,40 @@ class LineKind:
     usage: str
 
 
-LINE_KINDS: Final[dict[str, LineKind]] = {
+QUILT_KINDS: Final[dict[str, LineKind]] = {
+    "set": LineKind(
+        "quilt",
+        '`set straight 4 x 6 of "Harbour Light"`, with `dropped columns`, `on point` or `strippy` for `straight`; '
+        '`set medallion of "Harbour Light"`; or `set rows`',
+    ),
+    "row": LineKind("quilt", '`row "Harbour Light" "Chain"> fog`'),
+    "blocks": LineKind("quilt", "`blocks 9 in`"),
+    "fill": LineKind("quilt", "`fill fog`"),
+    "alternate": LineKind("quilt", '`alternate "Chain"` or `alternate fog`'),
+    "turn": LineKind("quilt", "`turn > on even rows`, `on odd columns`, `on every second` or `on all`"),
+    "colouring": LineKind("quilt", '`colouring "Night" on even rows`, `on odd columns`, `on every second` or `on all`'),
+    "sash": LineKind("quilt", "`sash 1 1/2 in slate posts lantern outer`"),
+    "border": LineKind("quilt", "`border 2 in lantern mitred` or `border 3 in pieced beam corners slate`"),
+    "round": LineKind("quilt", '`round 2 in lantern`, `round 3 in pieced beam` or `round "Chain"`'),
+    "binding": LineKind("quilt", "`binding 2 1/4 in slate straight` or `bias`"),
+    "backing": LineKind("quilt", "`backing fog overage 4 in`"),
+    "wadding": LineKind("quilt", "`wadding overage 4 in`"),
+    "sleeve": LineKind("quilt", "`sleeve 4 in fog`"),
+    "scraps": LineKind("quilt", "`scraps lantern from 8 fat quarters`"),
+    "fabric": LineKind("quilt", "`fabric width 40 in usable`"),
+    "shrinkage": LineKind("quilt", "`shrinkage 5 %`"),
+    "note": LineKind("quilt", '`note "Press toward the dark."`'),
+    "expect": LineKind("quilt", '`expect finished 62 x 86 in` or `expect blocks "Harbour Light" 22`'),
+}
+"""Every kind of line that stands in a quilt; some of the words begin lines of a block as well."""
+
+LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
     "use": LineKind("file", '`use "path.block"` or `use library "stars"`'),
     "fabric": LineKind("file", '`fabric fog "Harbour fog" #dfe3e0 light`'),
     "unit": LineKind("file", "`unit beam = geese lantern on fog`, or `unit beam` with its rows below"),
     "block": LineKind("file", '`block "Harbour Light"`; in a book also `block "Harbour Light" sizes 6 9 12 in`'),
     "cutter": LineKind("file", '`cutter "My 3 in squares" square 3 in`'),
+    "quilt": LineKind("file", '`quilt "Breakwater"`'),
     "book": LineKind("file", '`book "A Harbour Sampler"`'),
     "row": LineKind("grid", "`row fog fog/lantern (geese lantern on fog)> -`"),
     "columns": LineKind("grid", "`columns 1 2 1`"),
@@ -54,19 +82,14 @@ LINE_KINDS: Final[dict[str, LineKind]] = {
 }
 """Every kind of line that can be read."""
 
-LATER_DECLARATIONS: Final = frozenset({"quilt"})
-"""Declarations of the language that this version knows by name only."""
-
 LATER_LINES: Final = frozenset({"applique"})
 """Lines of a block that this version knows by name only."""
 
-KEYWORDS: Final = frozenset(LINE_KINDS) | LATER_DECLARATIONS | LATER_LINES
+KEYWORDS: Final = frozenset(LINE_KINDS) | LATER_LINES
 DECLARATIONS: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind.home == "file")
 
 BOOK_MEMBERS: Final = frozenset({"block", "quilt"})
 """Declarations whose words also begin a line of a book that names one."""
 
-QUILT_LINES: Final = frozenset(
-    {"set", "fill", "alternate", "sash", "border", "binding", "backing", "scraps", "fabric", "row"}
-)
+QUILT_LINES: Final = frozenset(QUILT_KINDS)
 """Lines that tell a quilt from the name of one in a book."""

@@ -19,11 +19,13 @@ from blockdsl.syntax.ast import (
     Declaration,
     FabricDeclaration,
     File,
+    QuiltDeclaration,
+    QuiltLine,
     UnitDeclaration,
     UnitLine,
 )
 from blockdsl.syntax.build import Head
-from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS
+from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS, QUILT_LINES
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.read import ReadLine, read_lines, whole_first_line
 
@@ -67,8 +69,11 @@ _NAMES: Final[dict[type, str]] = {
     UnitDeclaration: "a unit",
     FabricDeclaration: "a fabric",
     CutterDeclaration: "a cutter",
+    QuiltDeclaration: "a quilt",
 }
 _BEGIN: Final = 'begin with `block "My block"` or `unit my-unit`, and put the `{keyword}` line below it'
+
+_BEGIN_QUILT: Final = 'begin with `quilt "My quilt"`, and put the `{keyword}` line below it'
 
 
 class _Gathering:
@@ -78,37 +83,46 @@ class _Gathering:
         self.declarations: list[Declaration] = []
         self._problems = problems
         self._head: Head | Damaged | None = None
-        self._lines: list[BlockLine | BookLine] = []
+        self._lines: list[BlockLine | QuiltLine | BookLine] = []
         self._complained = False
 
     def take(self, line: ReadLine) -> None:
         node = line.node
-        if line.later:
-            # Lines of a declaration that this version cannot make belong to nothing, and that has been said.
-            self.close()
-            self._complained = True
-        elif isinstance(node, Head) or (isinstance(node, Damaged) and node.keyword in DECLARATIONS):
+        if isinstance(node, Head) or (isinstance(node, Damaged) and self._begins(node)):
             self.close()
             self._head = node
         elif node is not None:
             self._take_line(line.raw, node)
 
-    def _take_line(self, raw: RawLine, node: BlockLine | BookLine) -> None:
+    def _begins(self, line: Damaged) -> bool:
+        """Whether a line that could not be read was to declare something; a quilt has a `fabric` line of its own."""
+        of_quilt = isinstance(self._head, QuiltDeclaration) and line.keyword == "fabric" and line.name is None
+        return line.keyword in DECLARATIONS and not of_quilt
+
+    def _take_line(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine) -> None:
         if isinstance(node, Damaged) or self._belongs(raw, node):
             self._lines.append(node)
         else:
             self._lines.append(Damaged(raw.span(), raw.keyword))
 
-    def _belongs(self, raw: RawLine, node: BlockLine | BookLine) -> bool:
+    def _belongs(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine) -> bool:
         """Whether the line may stand here; the first that may not is reported."""
         head, keyword = self._head, raw.keyword
         of_book = isinstance(node, BookBlock | BookQuilt) or LINE_KINDS[keyword].home == "book"
-        home = BookDeclaration if of_book else BlockDeclaration
-        if isinstance(head, home | Damaged):
+        of_quilt = LINE_KINDS[keyword].home == "quilt"
+        home: type[Head] = BookDeclaration if of_book else QuiltDeclaration if of_quilt else BlockDeclaration
+        if isinstance(head, Damaged | home) or (isinstance(head, QuiltDeclaration) and keyword in QUILT_LINES):
             return True
         place, advice = "", ""
         if of_book:
             place, advice = _out_of_book(head, keyword)
+        elif of_quilt:
+            place, advice = _NAMES.get(type(head), "a book"), _BEGIN_QUILT.format(keyword=keyword)
+        elif isinstance(head, QuiltDeclaration):
+            place, advice = (
+                "a quilt",
+                "put it below the first line of its block; `blocks 9 in` makes blocks of one size",
+            )
         elif isinstance(head, BookDeclaration):
             place, advice = "a book", "put it below the first line of its block, and name the block in the book"
         elif isinstance(head, UnitDeclaration):
@@ -139,6 +153,8 @@ class _Gathering:
         head, lines = self._head, tuple(self._lines)
         if isinstance(head, BlockDeclaration):
             self.declarations.append(replace(head, lines=cast("tuple[BlockLine, ...]", lines)))
+        elif isinstance(head, QuiltDeclaration):
+            self.declarations.append(replace(head, lines=cast("tuple[QuiltLine, ...]", lines)))
         elif isinstance(head, BookDeclaration):
             self.declarations.append(replace(head, lines=cast("tuple[BookLine, ...]", lines)))
         elif isinstance(head, UnitDeclaration):

@@ -10,16 +10,16 @@ from typing import Any, Final
 from lark.exceptions import UnexpectedInput
 
 from blockdsl.diagnostics import Problems, Source, Span
-from blockdsl.syntax.ast import BlockDeclaration, BookBlock, Damaged
+from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, Damaged, QuiltDeclaration
 from blockdsl.syntax.atoms import SlipFound, is_name, same_letters
 from blockdsl.syntax.build import LineNode, build_line
+from blockdsl.syntax.build_quilt import build_quilt_line
 from blockdsl.syntax.cells import read_row
-from blockdsl.syntax.grammar import parse_line
+from blockdsl.syntax.grammar import parse_line, parse_quilt_line
 from blockdsl.syntax.keywords import (
     BOOK_MEMBERS,
     DECLARATIONS,
     KEYWORDS,
-    LATER_DECLARATIONS,
     LATER_LINES,
     LINE_KINDS,
     QUILT_LINES,
@@ -30,23 +30,21 @@ from blockdsl.syntax.slips import explain, unknown_line
 MOST_SLIPS: Final = 100
 """After so many, the text is not a block file, and reading on would only take time."""
 
-_LATER: Final = LATER_DECLARATIONS | LATER_LINES
 _DECLARED_NAME: Final = re.compile(r"(?:fabric|unit)\s+([^\W\d_][^\s\"“#=]*)")
 _FABRIC_OF_A_QUILT: Final = re.compile(r"fabric\s+width\s+[0-9]")
-_ADVICE_LATER: Final = "take it out of the file for now; fabrics, units, blocks, cutters and books can be made"
+_ADVICE_LATER: Final = "take it out of the file for now"
 
 
 @dataclass(frozen=True, slots=True)
 class ReadLine:
-    """One line and what it says; `node` is None for a blank line, a comment, and a line of a later version.
+    """One line and what it says; `node` is None for a blank line and for a comment.
 
-    `opens`: a line of a later version that begins a declaration.
+    `in_quilt`: it is a line of a quilt, and read by its grammar.
     """
 
     raw: RawLine
     node: LineNode | Damaged | None
-    later: bool = False
-    opens: bool = False
+    in_quilt: bool = False
 
 
 def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
@@ -59,16 +57,15 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
             yield ReadLine(raw, None)
             continue
         member = opened == "book" and raw.keyword in BOOK_MEMBERS and _names_a_member(raws, place)
-        opens = not member and _begins_declaration(raw, opened)
-        if opens:
+        if not member and _begins_declaration(raw, opened):
             opened = raw.keyword
-            if opened in LATER_DECLARATIONS:
-                _report_later(raw, problems)
-        if opened in LATER_DECLARATIONS:
-            yield ReadLine(raw, None, later=True, opens=opens)
-            continue
         before = len(problems)
-        yield _read_member(raw, problems) if member else _read_line(raw, problems)
+        if member:
+            yield _read_member(raw, problems)
+        elif _is_of_a_quilt(raw, opened):
+            yield _read_line_of_a_quilt(raw, problems)
+        else:
+            yield _read_line(raw, problems)
         slips += len(problems) - before
         if slips >= MOST_SLIPS:
             problems.report("too-many-slips", raw.span(), help="check that this is the file you meant")
@@ -77,10 +74,16 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
 
 def _begins_declaration(raw: RawLine, opened: str | None) -> bool:
     """Whether the line ends what came before it. A quilt has a line of its own that begins with `fabric`."""
-    word = raw.keyword
     if opened == "quilt" and _FABRIC_OF_A_QUILT.match(raw.text):
         return False
-    return word in DECLARATIONS or word in LATER_DECLARATIONS
+    return raw.keyword in DECLARATIONS
+
+
+def _is_of_a_quilt(raw: RawLine, opened: str | None) -> bool:
+    """Whether the line is one that quilts alone have, or stands in a quilt and may."""
+    if opened == "quilt":
+        return raw.keyword in QUILT_LINES
+    return raw.keyword in LINE_KINDS and LINE_KINDS[raw.keyword].home == "quilt"
 
 
 def _names_a_member(raws: Sequence[RawLine], place: int) -> bool:
@@ -111,6 +114,8 @@ def _read_member(raw: RawLine, problems: Problems) -> ReadLine:
     line = _read_line(raw, problems)
     if isinstance(line.node, BlockDeclaration):
         return replace(line, node=BookBlock(line.node.span, line.node.name, ()))
+    if isinstance(line.node, QuiltDeclaration):
+        return replace(line, node=BookQuilt(line.node.span, line.node.name))
     if isinstance(line.node, Damaged):
         return replace(line, node=replace(line.node, keyword=f"{raw.keyword} of a book"))
     return line
@@ -131,6 +136,18 @@ def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
         return ReadLine(raw, build_line(raw, parse_line(raw.text)))
     except UnexpectedInput as error:
         slip = explain(raw, error)
+    except SlipFound as found:
+        slip = found.slip
+    return ReadLine(raw, _damaged(raw, slip, problems))
+
+
+def _read_line_of_a_quilt(raw: RawLine, problems: Problems) -> ReadLine:
+    if raw.slip is not None:
+        return ReadLine(raw, _damaged(raw, raw.slip, problems))
+    try:
+        return ReadLine(raw, build_quilt_line(raw, parse_quilt_line(raw.text)), in_quilt=True)
+    except UnexpectedInput as error:
+        slip = explain(raw, error, in_quilt=True)
     except SlipFound as found:
         slip = found.slip
     return ReadLine(raw, _damaged(raw, slip, problems))

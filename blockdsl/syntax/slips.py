@@ -13,7 +13,7 @@ from typing import Final
 from lark.exceptions import UnexpectedCharacters, UnexpectedEOF, UnexpectedInput, UnexpectedToken
 
 from blockdsl.diagnostics import nearest_word
-from blockdsl.syntax.keywords import KEYWORDS, LINE_KINDS
+from blockdsl.syntax.keywords import KEYWORDS, LINE_KINDS, QUILT_KINDS
 from blockdsl.syntax.lines import RawLine, Slip
 
 _WANTED: Final = {
@@ -38,6 +38,40 @@ _WANTED: Final = {
     "ONCE": "`once`",
     "TWICE": "`twice`",
     "SIZES": "`sizes`",
+    "STRAIGHT": "`straight`",
+    "DROPPED": "`dropped columns`",
+    "ON": "`on`",
+    "POINT": "`point`",
+    "STRIPPY": "`strippy`",
+    "ROWS": "`rows`",
+    "COLUMNS": "`columns`",
+    "MEDALLION": "`medallion`",
+    "OF": "`of`",
+    "MARKS": "a turn: `>`, `<` or `~`",
+    "ALL": "`all`",
+    "EVERY": "`every second`",
+    "SECOND": "`second`",
+    "ODD": "`odd`",
+    "EVEN": "`even`",
+    "POSTS": "`posts`",
+    "OUTER": "`outer`",
+    "PIECED": "`pieced`",
+    "BUTTED": "`butted`",
+    "MITRED": "`mitred`",
+    "CORNERS": "`corners`",
+    "TOP": "`top first`",
+    "FIRST": "`first`",
+    "ALONG": "`along length`",
+    "LENGTH": "`length`",
+    "BIAS": "`bias`",
+    "OVERAGE": "`overage`",
+    "WIDTH": "`width`",
+    "FROM": "`from`",
+    "FAT": "`fat quarters`",
+    "QUARTERS": "`quarters`",
+    "USABLE": "`usable`",
+    "PERCENT": "`%`",
+    "BLOCKS": "`blocks`",
     "$END": "the end of the line",
 }
 """What each terminal is called, in the order in which they are named."""
@@ -46,9 +80,10 @@ _WANTED: Final = {
 class _Stop:
     """Where and why the grammar stopped in one line."""
 
-    def __init__(self, line: RawLine, error: UnexpectedInput) -> None:
+    def __init__(self, line: RawLine, error: UnexpectedInput, *, in_quilt: bool) -> None:
         self.text = line.text
         self.keyword = line.keyword
+        self.in_quilt = in_quilt
         self.at, self.wanted = _stopped(line.text, error)
         self.at_end = self.at >= len(self.text)
         run = re.match(r"\S+", self.text[self.at :])
@@ -57,9 +92,8 @@ class _Stop:
 
     @property
     def usage(self) -> str:
-        kind = LINE_KINDS.get(self.keyword)
-        # A quilt cannot be declared yet, but a book may name one.
-        return f"it is written {kind.usage}" if kind else 'it is written `quilt "Breakwater"`'
+        kinds = QUILT_KINDS if self.in_quilt else LINE_KINDS
+        return f"it is written {kinds[self.keyword].usage}"
 
     def slip(self, code: str, advice: str | None = None, *, length: int | None = None, **values: object) -> Slip:
         """A slip at the place where reading stopped."""
@@ -76,9 +110,9 @@ def _stopped(text: str, error: UnexpectedInput) -> tuple[int, frozenset[str]]:
     return len(text), frozenset(error.expected if isinstance(error, UnexpectedEOF) else ())
 
 
-def explain(line: RawLine, error: UnexpectedInput) -> Slip:
+def explain(line: RawLine, error: UnexpectedInput, *, in_quilt: bool = False) -> Slip:
     """The slip in a line whose first word is good, from the place where the grammar stopped."""
-    stop = _Stop(line, error)
+    stop = _Stop(line, error, in_quilt=in_quilt)
     for recogniser in _RECOGNISERS:
         slip = recogniser(stop)
         if slip is not None:

@@ -6,22 +6,36 @@ from typing import Final
 
 from lark import Token
 
-from blockdsl.syntax.ast import Cell, Continue, FabricDeclaration, NameCell, PairCell, Row, ShapeCell, Word
-from blockdsl.syntax.grammar import parse_line
+from blockdsl.syntax.ast import (
+    Cell,
+    Continue,
+    FabricDeclaration,
+    NameCell,
+    PairCell,
+    Row,
+    ShapeCell,
+    Text,
+    Word,
+)
+from blockdsl.syntax.ast_quilt import QuiltRow, RowPlace
+from blockdsl.syntax.grammar import parse_line, parse_quilt_line
 from blockdsl.syntax.lines import RawLine
 
 _TIGHT_AFTER: Final = {"OPEN"}
 _TIGHT_BEFORE: Final = {"CLOSE", "TURNS"}
 
 
-def line_parts(line: RawLine, node: object) -> tuple[str, ...]:
+def line_parts(line: RawLine, node: object, *, in_quilt: bool = False) -> tuple[str, ...]:
     """The parts of a line that stand in columns of their own: keyword and cells of a row, the words of a fabric.
 
-    Any other line is one part. The line has no slip.
+    Any other line is one part. The line has no slip. `in_quilt`: it is one of a quilt.
     """
     if isinstance(node, Row):
         return ("row", *(_cell(cell) for cell in node.cells))
-    tokens = list(parse_line(line.text).scan_values(lambda value: isinstance(value, Token)))
+    if isinstance(node, QuiltRow):
+        return ("row", *(_place(place) for place in node.places))
+    parse = parse_quilt_line if in_quilt else parse_line
+    tokens = list(parse(line.text).scan_values(lambda value: isinstance(value, Token)))
     if isinstance(node, FabricDeclaration):
         first = [_token(token) for token in tokens[:4]]
         return (*first, " ".join(_token(token) for token in tokens[4:])) if len(tokens) > 4 else tuple(first)
@@ -53,6 +67,11 @@ def quoted(text: str) -> str:
     """Quoted text with straight marks, unless a straight mark is among the words."""
     inside = text[1:-1]
     return text if '"' in inside else f'"{inside}"'
+
+
+def _place(place: RowPlace) -> str:
+    written = place.name.span.text
+    return (quoted(written) if isinstance(place.name, Text) else written) + "".join(place.turns)
 
 
 def _cell(cell: Cell) -> str:

@@ -53,7 +53,9 @@ def test_a_block_with_another_line_below_it_is_one_of_the_book(below: str) -> No
 
 def test_a_quilt_that_is_declared_ends_the_book_and_one_that_is_named_does_not() -> None:
     assert slips('book "All"\nquilt "Top"\nchapter "Two"\n') == []
-    assert slips('book "All"\nquilt "Top"\nset straight 4 x 6 of "A"\n') == [("not-yet", 2)]
+    declared = read('book "All"\nquilt "Top"\nset straight 4 x 6 of "A"\n')
+    assert [type(one).__name__ for one in declared] == ["BookDeclaration", "QuiltDeclaration"]
+    assert kinds(declared[0]) == []
 
 
 def test_sizes_are_read_with_their_fractions_and_each_unit_holds_for_those_before_it() -> None:

@@ -61,8 +61,21 @@ def test_a_line_in_the_wrong_place_is_a_slip() -> None:
 
 
 def test_what_this_version_cannot_make_is_kept_word_for_word() -> None:
-    text = 'quilt  "Top"\nset   straight\n\nblock "A"\nrow a\n'
-    assert formatted(text) == 'quilt  "Top"\n  set   straight\n\nblock "A"\n  row a\n'
+    text = 'block "A"\nrow a\napplique   fog "M0 0"\n'
+    assert formatted(text) == 'block "A"\n  row a\n  applique   fog "M0 0"\n'
+
+
+def test_the_rows_of_a_quilt_stand_in_columns_and_its_lines_are_indented() -> None:
+    text = 'quilt  "Top"\nset rows\nrow "Long" fog\nrow fog “A”>\nfabric   width 40in usable\nshrinkage 5%\n'
+    usual = """quilt "Top"
+  set rows
+  row "Long"  fog
+  row fog     "A">
+  fabric width 40 in usable
+  shrinkage 5 %
+"""
+    assert formatted(text) == usual
+    assert formatted(usual) == usual
 
 
 def test_line_ends_and_the_byte_order_mark_are_those_of_plain_text() -> None:
