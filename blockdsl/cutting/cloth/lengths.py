@@ -1,0 +1,96 @@
+"""The length of cloth: what is cut lengthwise, the strips beside it, the strips across."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import floor
+
+from blockdsl.cutting.cloth.effort import Effort
+from blockdsl.cutting.cloth.filling import Filled, Filling, Plan, length_of, strip_heights
+from blockdsl.cutting.cloth.greedy import greedy_plan, take
+from blockdsl.cutting.cloth.layout import Layout
+from blockdsl.cutting.cloth.lengthwise import LongPanel, long_panels
+from blockdsl.cutting.cloth.pieces import ClothPiece, Size, coarsest, is_long, merge_sizes
+from blockdsl.cutting.cloth.plan import ClothPlan
+
+
+@dataclass(frozen=True, slots=True)
+class Cloth:
+    """What is asked, in measures: the sizes to be cut across, the cloth's width, the panels of what is lengthwise."""
+
+    sizes: tuple[Size, ...]
+    width: int
+    panels: tuple[LongPanel, ...]
+
+    @property
+    def long_length(self) -> int:
+        """Cloth that the panels take."""
+        return sum(panel.height for panel in self.panels)
+
+
+@dataclass(frozen=True, slots=True)
+class Strips:
+    """An answer: the strips beside each panel, and those across the whole width."""
+
+    beside: tuple[Plan, ...]
+    across: Plan
+
+
+def shortest_length(
+    pieces: Sequence[ClothPiece], usable_width: Fraction, measure: Fraction, effort: Effort
+) -> ClothPlan:
+    """See `plan_length`; with two cuts only."""
+    measure = coarsest(pieces, measure)
+    long = [line for line, piece in enumerate(pieces) if is_long(piece, usable_width)]
+    short = sorted(set(range(len(pieces))).difference(long))
+    panels = long_panels(pieces, long, usable_width, measure)
+    cloth = Cloth(merge_sizes(pieces, short, usable_width, None, measure), floor(usable_width / measure), tuple(panels))
+    strips = greedy_strips(cloth)
+    bound = area_bound(cloth)
+    layout = Layout(pieces, cloth.sizes, measure)
+    laid = layout.panels(cloth.panels, strips.beside, usable_width)
+    across = layout.strips(strips.across, usable_width)
+    length = cloth.long_length + length_of(strips.across)
+    return ClothPlan(usable_width, laid, across, length * measure, bound * measure)
+
+
+def area_bound(cloth: Cloth) -> int:
+    """Cloth below which the bare area of the pieces does not fit, nor one as high as it must lie."""
+    area = sum(size.area * size.count for size in cloth.sizes)
+    beside = sum(panel.beside * panel.height for panel in cloth.panels)
+    highest = 0 if cloth.panels else max((size.ways[0][0] for size in cloth.sizes), default=0)
+    return cloth.long_length + max(-(-(area - beside) // cloth.width), highest, 0)
+
+
+def greedy_strips(cloth: Cloth) -> Strips:
+    """Strips filled in simple ways: beside the panels what goes there, the rest across."""
+    counts = [size.count for size in cloth.sizes]
+    nothing = Strips(tuple({} for _ in cloth.panels), greedy_plan(cloth.sizes, counts, cloth.width))
+    if not cloth.panels:
+        return nothing
+    beside = tuple(fill_beside(cloth.sizes, counts, panel) for panel in cloth.panels)
+    across = greedy_plan(cloth.sizes, counts, cloth.width)
+    return min(Strips(beside, across), nothing, key=lambda strips: length_of(strips.across))
+
+
+def fill_beside(sizes: Sequence[Size], counts: list[int], panel: LongPanel) -> Plan:
+    """Strips for the cloth beside a panel, the fullest for their height first; `counts` loses what they take."""
+    plan: Counter[Filled] = Counter()
+    left = panel.height
+    areas = [size.area for size in sizes]
+    while heights := [height for height in strip_heights(sizes, counts) if height <= left]:
+        filling = Filling(sizes, counts, areas, heights, panel.beside)
+        row = max(
+            range(len(heights)), key=lambda row: (Fraction(int(filling.best[row, -1]), heights[row]), heights[row])
+        )
+        strip = filling.strip(row)
+        if not strip.counts:
+            break
+        times = min(left // strip.height, *(counts[place] // number for place, number in strip.counts.items()))
+        plan[strip] += times
+        take(counts, strip, times)
+        left -= strip.height * times
+    return dict(plan)
