@@ -64,13 +64,12 @@ class WholeCorners:
 
 def whole_corners(polygons: Sequence[Polygon]) -> WholeCorners:
     """Whole numbers for all corners of these polygons, and what leads back."""
+    plain = _plain_corners(polygons)
+    if plain is not None:
+        return plain
     numbers = {number for polygon in polygons for corner in polygon for number in corner}
     roots = sorted({root for number in numbers if isinstance(number, Surd) for root in number.roots} | {1})
-    belows = {number.below if isinstance(number, Surd) else number.denominator for number in numbers}
-    scale = math.lcm(*belows)
-    if roots == [1]:
-        factor = {below: scale // below for below in belows}
-        return WholeCorners([_plain(polygon, factor) for polygon in polygons], scale)
+    scale = math.lcm(*{number.below if isinstance(number, Surd) else number.denominator for number in numbers})
     parts = {number: _parts(number, scale) for number in numbers}
     largest = max(abs(whole) for each in parts.values() for _, whole in each)
     corners = sum(len(polygon) for polygon in polygons)
@@ -83,12 +82,26 @@ def whole_corners(polygons: Sequence[Polygon]) -> WholeCorners:
     return WholeCorners(rings, scale, bits, _digits(roots, exponents), {place: x for x, place in whole.items()})
 
 
-def _plain(polygon: Polygon, factor: dict[int, int]) -> list[tuple[int, int]]:
-    return [
-        (x.numerator * factor[x.denominator], y.numerator * factor[y.denominator])
-        for x, y in polygon
-        if not isinstance(x, Surd) and not isinstance(y, Surd)
+def _plain_corners(polygons: Sequence[Polygon]) -> WholeCorners | None:
+    """Whole numbers after the common denominator, where no root is among the coordinates."""
+    belows = set()
+    for polygon in polygons:
+        for x, y in polygon:
+            if isinstance(x, Surd) or isinstance(y, Surd):
+                return None
+            belows.add(x.denominator)
+            belows.add(y.denominator)
+    scale = math.lcm(*belows)
+    factor = {below: scale // below for below in belows}
+    rings = [
+        [
+            (x.numerator * factor[x.denominator], y.numerator * factor[y.denominator])
+            for x, y in polygon
+            if not isinstance(x, Surd) and not isinstance(y, Surd)
+        ]
+        for polygon in polygons
     ]
+    return WholeCorners(rings, scale)
 
 
 def _parts(number: Exact, scale: int) -> list[tuple[int, int]]:
