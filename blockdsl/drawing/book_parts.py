@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Final, Protocol, TypeVar
 
 from blockdsl.drawing.flow import Slice, run_over_pages
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
 from blockdsl.drawing.prose import Style, fitted, line, line_ending, lines_of, rule, width_of
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -72,7 +72,7 @@ def texts_of(marks: Iterable[Mark]) -> Iterator[str]:
         match mark:
             case Text():
                 yield mark.text
-            case Figure() | Link():
+            case Figure() | Link() | Stamp():
                 yield from texts_of(mark.marks)
             case Kept():
                 yield mark.words

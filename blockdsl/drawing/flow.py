@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
 from blockdsl.drawing.theme import Box
 
 
@@ -48,9 +48,14 @@ def _moved(mark: Mark, dx: float, dy: float) -> Mark:
     if isinstance(mark, Link):
         inner = moved(mark.marks, dx, dy)
         return Link(mark.target, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt, inner)
-    if isinstance(mark, Kept):
-        return mark  # a whole page, which has its place already
+    if isinstance(mark, Kept | Stamp):
+        return mark if isinstance(mark, Kept) else _moved_stamp(mark, dx, dy)  # a kept page has its place already
     return Anchor(mark.name, mark.x_pt + dx, mark.y_pt + dy)
+
+
+def _moved_stamp(stamp: Stamp, dx: float, dy: float) -> Stamp:
+    places = tuple([(a, b, c, d, e + dx, f + dy) for a, b, c, d, e, f in stamp.places])
+    return Stamp(stamp.name, stamp.marks, places)
 
 
 def stacked(slices: Sequence[Slice]) -> tuple[float, tuple[Mark, ...]]:

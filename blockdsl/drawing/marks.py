@@ -50,6 +50,22 @@ class Figure:
     marks: tuple[Mark, ...]
 
 
+Place = tuple[float, float, float, float, float, float]
+"""Where a stamp comes down: (a, b, c, d, e, f) puts its (x, y) at (a x + c y + e, b x + d y + f), in points."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stamp:
+    """The same paths and words at many places, told once: the blocks of a quilt. `name` is as an anchor's, its own.
+
+    The places turn, mirror and move but do not stretch, so that lines keep their thickness.
+    """
+
+    name: str
+    marks: tuple[Path | Text, ...]
+    places: tuple[Place, ...]
+
+
 @dataclass(frozen=True, slots=True)
 class Anchor:
     """A place that links and bookmarks lead to; nothing is seen of it. Names are of ASCII letters, digits and `-`."""
@@ -82,7 +98,7 @@ class Kept:
     words: str
 
 
-Mark = Path | Text | Figure | Link | Anchor | Kept
+Mark = Path | Text | Figure | Stamp | Link | Anchor | Kept
 
 
 @dataclass(frozen=True, slots=True)

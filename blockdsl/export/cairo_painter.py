@@ -7,7 +7,7 @@ from functools import lru_cache
 from math import radians
 from typing import Any
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
 from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.cairo_library import font_face, load_cairo
 
@@ -38,8 +38,18 @@ class CairoPainter:
                     self._text(mark)
                 case Figure() | Link():
                     self.paint(mark.marks)
+                case Stamp():
+                    self._stamp(mark)
                 case Anchor() | Kept():
                     pass
+
+    def _stamp(self, stamp: Stamp) -> None:
+        cairo = load_cairo()
+        for place in stamp.places:
+            self.context.save()
+            self.context.transform(cairo.Matrix(*place))
+            self.paint(stamp.marks)
+            self.context.restore()
 
     def _path(self, path: Path) -> None:
         context = self.context

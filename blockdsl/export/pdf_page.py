@@ -10,7 +10,7 @@ from math import cos, radians, sin
 from types import MappingProxyType
 from typing import Final, Literal
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text, Weight
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
 
@@ -102,6 +102,8 @@ class _Brush:
                     self._words(mark)
                 case Figure():
                     self._tagged(Tag("Figure", mark.alternative), mark.marks)
+                case Stamp():
+                    self._stamp(mark)
                 case Link():
                     if not self._inside:
                         box = (mark.x_pt, mark.y_pt, mark.x_pt + mark.width_pt, mark.y_pt + mark.height_pt)
@@ -179,6 +181,21 @@ class _Brush:
             self._set(b"J", b"1" if path.round_ends else b"0")
         self.written += [_outline(ring, closed=path.closed) for ring in path.rings]
         self.written.append(paint)
+
+    def _stamp(self, stamp: Stamp) -> None:
+        """Written out at each place: what is the same again takes next to nothing once it is squeezed."""
+        if not self._inside and not self._artifact:
+            self.written.append(b"/Artifact BMC\n")
+            self._artifact = True
+        inner = _Brush(_inside=True)
+        inner.paint(stamp.marks)
+        for weight in WEIGHTS:
+            self.glyphs[weight] |= inner.glyphs[weight]
+        # A brush begins with whole lines and flat ends, whatever was set before.
+        drawn = b"[] 0 d\n0 J\n" + b"".join(inner.written)
+        for place in stamp.places:
+            turn = b" ".join(b"%.6f" % part for part in place[:4])
+            self.written += (b"q\n%s %s %s cm\n" % (turn, number(place[4]), number(place[5])), drawn, b"Q\n")
 
     def _set(self, operator: bytes, value: bytes) -> None:
         if self._settings.get(operator, _AT_FIRST.get(operator)) != value:

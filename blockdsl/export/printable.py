@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""
@@ -61,6 +61,11 @@ def _check_marks(marks: Iterable[Mark]) -> None:
             case Figure():
                 check_text(mark.alternative)
                 _check_marks(mark.marks)
+            case Stamp():
+                _check_name(mark.name)
+                _check_marks(mark.marks)
+                for place in mark.places:
+                    _check_numbers(place)
             case Link():
                 _check_name(mark.target)
                 _check_numbers((mark.x_pt, mark.y_pt, mark.width_pt, mark.height_pt))

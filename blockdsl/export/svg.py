@@ -8,11 +8,11 @@ from typing import Final
 
 import svgwrite
 from svgwrite.base import BaseElement
-from svgwrite.container import Group, Style
+from svgwrite.container import Defs, Group, Style
 from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Text, Weight
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
 from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
@@ -62,7 +62,7 @@ def inner_markup(marks: Iterable[Mark]) -> str:
     return "".join(etree.tostring(_element(mark).get_xml(), encoding="unicode") for mark in _seen(marks))
 
 
-def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure]:
+def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure | Stamp]:
     """What can be seen: a drawing is one page, and links within it lead nowhere."""
     for mark in marks:
         match mark:
@@ -74,18 +74,40 @@ def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure]:
                 yield mark
 
 
-def _element(mark: Path | Text | Figure, *, place_letters: bool = False) -> BaseElement:
+def _element(mark: Path | Text | Figure | Stamp, *, place_letters: bool = False) -> BaseElement:
     match mark:
         case Path():
             return _path(mark)
         case Text():
             return _text(mark, place_letters=place_letters)
+        case Stamp():
+            return _stamp(mark, place_letters=place_letters)
         case Figure():
             group = Group(debug=False, role="img")
             group.set_desc(mark.alternative)
             for inner in _seen(mark.marks):
                 group.add(_element(inner, place_letters=place_letters))
             return group
+
+
+def _stamp(stamp: Stamp, *, place_letters: bool) -> BaseElement:
+    """What is stamped, once among the definitions, and its places."""
+    once = Group(debug=False)
+    once["id"] = stamp.name
+    for inner in stamp.marks:
+        once.add(_element(inner, place_letters=place_letters))
+    definitions = Defs(debug=False)
+    definitions.add(once)
+    whole = Group(debug=False)
+    whole.add(definitions)
+    for place in stamp.places:
+        use = BaseElement(debug=False)
+        use.elementname = "use"
+        use["href"] = f"#{stamp.name}"
+        turn = " ".join(f"{part:.6f}".rstrip("0").rstrip(".") for part in place[:4])
+        use["transform"] = f"matrix({turn} {number(place[4])} {number(place[5])})"
+        whole.add(use)
+    return whole
 
 
 def _path(path: Path) -> BaseElement:
@@ -156,5 +178,5 @@ def _texts(marks: Iterable[Mark]) -> Iterator[Text]:
     for mark in _seen(marks):
         if isinstance(mark, Text):
             yield mark
-        elif isinstance(mark, Figure):
+        elif isinstance(mark, Figure | Stamp):
             yield from _texts(mark.marks)
