@@ -23,7 +23,8 @@ def _read(words: WordReader) -> Filling | None:
     return Filling("diamond", (centre, *corners)) if len(corners) == CORNERS else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def draw_diamond(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+    """The diamond between the middles of the sides of a box, its corners first from the top left to the right."""
     centre, top_left, top_right, bottom_right, bottom_left = filling.fabrics
     zero = 0 * width
     top, right, bottom, left = (width / 2, zero), (width, height / 2), (width / 2, height), (zero, height / 2)
@@ -43,5 +44,5 @@ SHAPE = Shape(
     "a square standing on its point with a triangle at each corner",
     Fraction(1),
     _read,
-    _draw,
+    draw_diamond,
 )

@@ -48,3 +48,16 @@ class WordReader:
         self._next = len(self._words)
         texts = tuple(found.text for found in left if isinstance(found, Word))
         return texts if len(texts) == len(left) else None
+
+    def several(self, *stops: str) -> tuple[str, ...]:
+        """The words up to one of `stops`, a number or the end."""
+        found: list[str] = []
+        while not self.done and isinstance(left := self._words[self._next], Word) and left.text not in stops:
+            found.append(left.text)
+            self._next += 1
+        return tuple(found)
+
+    def count(self, most: int) -> int | None:
+        """The next number when it is whole and from 1 to `most`, else None."""
+        found = self.number()
+        return int(found) if found is not None and found.denominator == 1 and 1 <= found <= most else None
