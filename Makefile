@@ -1,17 +1,19 @@
 # Two commands do everything on a fresh machine:
 #   make book    the demo pattern book, into out/
 #   make test    the checks and every test
+#   make gallery all library blocks on one contact sheet, into out/
 
 BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book test check fuzz bench readme format clean libraries judges web-judges
+.PHONY: help book gallery test check fuzz bench readme format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
 	@echo "make book     build the demo pattern book into out/"
 	@echo "make test     make check, then every test"
+	@echo "make gallery  show all library blocks on one contact sheet in out/: PDF, SVG and a web page"
 	@echo "make check    lint, layout, types and the order of the rooms"
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
@@ -22,6 +24,9 @@ help:
 
 book: .venv/.installed
 	@$(BIN)/blockdsl build $(BOOK) -o out
+
+gallery: .venv/.installed
+	@$(BIN)/blockdsl gallery library/*.block -o out --title "Gallery of traditional blocks"
 
 test: check libraries judges web-judges
 	@$(BIN)/pytest --quiet --numprocesses auto --dist worksteal

@@ -43,6 +43,7 @@ def parser() -> ArgumentParser:
     _facts(commands)
     _sizes(commands)
     _grid(commands)
+    _gallery(commands)
     _format(commands)
     _new(commands)
     _dump(commands)
@@ -213,6 +214,20 @@ def _grid(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument(
         "-o", "--output", metavar="DIR", help="draw each block on its squares, as a picture in this folder"
     )
+    _message_format(command)
+
+
+def _gallery(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands,
+        "gallery",
+        "show all blocks of the files on one contact sheet, by family",
+        "\nIt is written as PDF, as one SVG, and as a web page that says in words what each picture shows.",
+    )
+    _files(command)
+    command.add_argument("-o", "--output", required=True, metavar="DIR", help="the folder for what is written")
+    command.add_argument("--title", default="Gallery", metavar="TEXT", help="what stands over it (Gallery)")
+    command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _message_format(command)
 
 

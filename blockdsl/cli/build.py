@@ -129,7 +129,7 @@ def _write(
                 else:
                     made.update((folder / name, data) for name, data in result.items())
             if len(faults) == before:
-                _put(made)
+                put(made)
                 written += made
     return written
 
@@ -144,7 +144,7 @@ def _done(jobs: Sequence[Job], cache: Cache, processes: int) -> Generator[Made |
             yield next(run_all(make, [job], 1, 1)) if is_there else next(others)
 
 
-def _put(files: Mapping[Path, bytes]) -> None:
+def put(files: Mapping[Path, bytes]) -> None:
     """Write all the files or none. Of a file that is the same as before only the time is set anew, for make.
 
     Errors: CannotGoOn in plain words when the system refuses.
@@ -176,17 +176,17 @@ def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print
     title = arguments.title or path.stem
     book = book_of(blocks, title, printed.paper)
     key = key_of("book", content_of(book), printed) if cache.folder else ""
-    _put({path: cache.made(key, partial(book_bytes, book, printed, cache))})
+    put({path: cache.made(key, partial(book_bytes, book, printed, cache))})
     return path
 
 
 def _write_check(folder: Path, printed: Print) -> Path:
     path = folder / "check-print.pdf"
-    _put({path: check_print_bytes(printed)})
+    put({path: check_print_bytes(printed)})
     return path
 
 
 def _write_depfile(path: Path, written: Sequence[Path], works: Sequence[Worked]) -> None:
     """The rules come last: where they are, all is there. The file itself is among the targets, to be asked for."""
     sources = [place for worked in works for place in (worked.origin.path, *worked.used) if place is not None]
-    _put({path: make_rules([path, *written], sources).encode("utf-8", "surrogateescape")})
+    put({path: make_rules([path, *written], sources).encode("utf-8", "surrogateescape")})

@@ -61,6 +61,7 @@ _HOMES: Final = {
     "facts": ("looking", "facts"),
     "sizes": ("teaching", "sizes"),
     "grid": ("teaching", "grid"),
+    "gallery": ("gallery", "gallery"),
     "build": ("build", "build"),
     "format": ("layout", "lay_out"),
     "new": ("start", "start"),

@@ -1,0 +1,52 @@
+"""`blockdsl gallery`: all blocks of the files on one contact sheet, for paper and for the web."""
+
+from __future__ import annotations
+
+import os
+from argparse import Namespace
+from pathlib import Path
+
+from blockdsl.cli.build import creation_date, put
+from blockdsl.cli.inputs import open_inputs
+from blockdsl.cli.naming import slug
+from blockdsl.cli.saying import many, write_out
+from blockdsl.cli.status import ERRORS, FINE
+from blockdsl.cli.telling import Teller
+from blockdsl.cli.working import work_through
+from blockdsl.facts import BlockFacts
+
+
+def gallery(arguments: Namespace) -> int:
+    """Run the command: the sheet as PDF, as one SVG and as a web page; nothing where a file has errors."""
+    teller = Teller(arguments.message_format)
+    blocks: list[BlockFacts] = []
+    for origin in open_inputs(arguments.files):
+        worked = work_through(origin)
+        teller.tell(origin.problems)
+        blocks += worked.facts.blocks
+    if teller.sum_up():
+        return ERRORS
+    if not blocks:
+        write_out("there is no block to show\n")
+        return FINE
+    files = _files(blocks, arguments.title, arguments.paper or "letter")
+    put({Path(arguments.output) / name: data for name, data in files.items()})
+    if arguments.message_format == "text":
+        write_out(f"{many(len(blocks), 'block')} shown, {many(len(files), 'file')} written to {arguments.output}\n")
+    return FINE
+
+
+def _files(blocks: list[BlockFacts], title: str, paper: str) -> dict[str, bytes]:
+    from blockdsl.drawing.gallery import gallery_document, gallery_page, gallery_site
+    from blockdsl.export.html import site_files
+    from blockdsl.export.pdf import write_pdf
+    from blockdsl.export.svg import write_svg
+
+    stem = slug(title)
+    created = creation_date(os.environ)
+    files = {
+        f"{stem}.pdf": write_pdf(gallery_document(blocks, title, paper=paper), created=created),
+        f"{stem}.svg": write_svg(gallery_page(blocks, title), title=title),
+    }
+    site = site_files(gallery_site(blocks, title))
+    return files | {f"{stem}.web/{name}": data for name, data in site.items()}
