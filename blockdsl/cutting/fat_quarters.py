@@ -1,0 +1,143 @@
+"""Fat quarters and other precut sheets: how many pieces and blocks one gives, and how many a quilt takes.
+
+A fat quarter is half a yard cut in two across: 18 in by half the width of the cloth, 21 in in the trade's reckoning;
+by the metre 50 by 55 cm. Its edges are seldom straight, so half an inch is kept each way for squaring it up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from blockdsl.cutting.cloth import ClothPiece, Effort, SheetPlan, fits_sheet, plan_sheets
+from blockdsl.model.fabric import RulerUnit
+
+SheetSize = tuple[Fraction, Fraction]
+"""(across, along): across is the side on which the width of the cloth lies."""
+
+NOMINAL: dict[RulerUnit, SheetSize] = {"in": (Fraction(21), Fraction(18)), "cm": (Fraction(55), Fraction(50))}
+"""Source: 18 x 21 in usable in magazines: Table Manners, All People Quilt —
+https://www.allpeoplequilt.com/quilt-patterns/table-runners/table-manners; metric: common practice, no source."""
+
+SQUARED_UP: dict[RulerUnit, Fraction] = {"in": Fraction(1, 2), "cm": Fraction(3, 2)}
+"""What squaring up takes each way. Common practice, no source."""
+
+MOST_BLOCKS = 500
+"""More blocks than this are never asked of one fat quarter."""
+
+
+@dataclass(frozen=True, slots=True)
+class FatQuarterUse:
+    """What fat quarters do for one fabric of a quilt, in three ways of using them.
+
+    `blocks_each`: whole blocks' worth of the fabric that one gives, 0 when a block takes more than one.
+    `one_print_a_block`: fat quarters when each block is of one print and each print of one block or more; None when
+    one fat quarter gives no block. `mixed`: when prints mix freely; `mixed_bound`: fewer cannot do.
+    `per_piece`: for each cut size how many one fat quarter gives.
+    """
+
+    sheet: SheetSize
+    blocks: int
+    blocks_each: int
+    one_print_a_block: int | None
+    mixed: int
+    mixed_bound: int
+    per_piece: tuple[tuple[SheetSize, int], ...]
+
+
+def usable_fat_quarter(unit: RulerUnit) -> SheetSize:
+    """Across and along a fat quarter that is squared up: 20 1/2 x 17 1/2 in, 53.5 x 48.5 cm."""
+    (across, along), less = NOMINAL[unit], SQUARED_UP[unit]
+    return across - less, along - less
+
+
+def pieces_from_sheet(piece: SheetSize, sheet: SheetSize, *, may_turn: bool = True) -> int:
+    """How many pieces of one size a sheet gives, cut into strips that are then cut across.
+
+    Exact:  strips one way or the other, and where the piece may turn, of both its sides: i strips as high as the piece
+            and as many turned ones as the rest holds, for every i.
+    Errors: ValueError when a side is not positive.
+    """
+    if min(*piece, *sheet) <= 0:
+        raise ValueError("a piece and a sheet have some size")
+    (across, along), (width, height) = sheet, piece
+    return max(
+        _strips((across, along), (width, height), may_turn=may_turn),
+        _strips((along, across), (height, width), may_turn=may_turn),
+    )
+
+
+def _strips(sheet: SheetSize, piece: SheetSize, *, may_turn: bool) -> int:
+    """With strips across the first side of the sheet."""
+    (across, along), (width, height) = sheet, piece
+    each, turned = int(across // width), int(across // height) if may_turn else 0
+    most = 0
+    for strips in range(int(along // height) + 1):
+        rest = int((along - strips * height) // width)
+        most = max(most, strips * each + rest * turned)
+    return most
+
+
+def sheets_for(pieces: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction, effort: Effort) -> SheetPlan:
+    """The plan with the fewest sheets, strips cut across the one side or across the other.
+
+    Errors: ValueError for a piece that no sheet holds.
+    """
+    across, along = sheet
+    plans = [plan_sheets(pieces, across, along, measure, effort)]
+    if across != along and all(_lies(piece, along, across) for piece in pieces):
+        turned = [replace(piece, width=piece.height, height=piece.width) for piece in pieces]
+        plans.append(plan_sheets(turned, along, across, measure, effort))
+    return min(plans, key=lambda plan: plan.count)
+
+
+def _lies(piece: ClothPiece, across: Fraction, along: Fraction) -> bool:
+    return fits_sheet(replace(piece, width=piece.height, height=piece.width), across, along)
+
+
+def blocks_from_sheet(per_block: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction) -> int:
+    """Of how many blocks one sheet gives all the pieces; 0 when it does not give one block's.
+
+    Method: as many as the bare area allows at most; the greatest number for which one sheet was found to do.
+    """
+    area = sum((piece.width * piece.height * piece.count for piece in per_block), Fraction(0))
+    if not area or not all(fits_sheet(piece, *sheet) for piece in per_block):
+        return 0
+    low, high = 0, min(MOST_BLOCKS, int(sheet[0] * sheet[1] // area))
+    while low < high:
+        middle = (low + high + 1) // 2
+        pieces = [replace(piece, count=piece.count * middle) for piece in per_block]
+        if sheets_for(pieces, sheet, measure, Effort.QUICK).count <= 1:
+            low = middle
+        else:
+            high = middle - 1
+    return low
+
+
+def fat_quarters_of_prints(uses: Sequence[int], blocks_each: int) -> tuple[int, ...] | None:
+    """How many fat quarters of each print, from how many blocks it is in; None when one gives no whole block."""
+    return tuple(-(-count // blocks_each) for count in uses) if blocks_each else None
+
+
+def fat_quarter_use(
+    per_block: Sequence[ClothPiece], blocks: int, whole: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction
+) -> FatQuarterUse | None:
+    """What fat quarters do for one fabric: `per_block` its pieces in one block, `whole` all of them in the quilt.
+
+    None when a piece is too large for a fat quarter, so that this fabric is bought by its length.
+    """
+    if not whole or not all(fits_sheet(piece, *sheet) for piece in whole):
+        return None
+    each = blocks_from_sheet(per_block, sheet, measure)
+    mixed = sheets_for(whole, sheet, measure, Effort.USUAL)
+    sizes = {(piece.width, piece.height): piece.may_turn for piece in whole}
+    return FatQuarterUse(
+        sheet=sheet,
+        blocks=blocks,
+        blocks_each=each,
+        one_print_a_block=-(-blocks // each) if each else None,
+        mixed=mixed.count,
+        mixed_bound=mixed.bound,
+        per_piece=tuple((size, pieces_from_sheet(size, sheet, may_turn=turns)) for size, turns in sizes.items()),
+    )
