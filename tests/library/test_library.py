@@ -21,7 +21,7 @@ BOOKS = ("demo/book",)
 FAMILIES = tuple(name for name in library_names() if name not in (*PALETTES, *BOOKS))
 TRADITIONAL = tuple(name for name in FAMILIES if not name.startswith("demo/"))
 DEMO = tuple(name for name in FAMILIES if name.startswith("demo/"))
-SAYS_WHERE_FROM = re.compile(r"\b1[89]\d\d\b|common practice, no source")
+SAYS_WHERE_FROM = re.compile(r"\b1[89]\d\d\b|common practice, no source", re.IGNORECASE)
 """A year of print that is in the public domain or all but, or the honest word that nobody has written it down."""
 
 
