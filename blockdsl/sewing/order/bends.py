@@ -10,12 +10,17 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
+from blockdsl.geometry import Exact
 from blockdsl.sewing.order.net import OUTSIDE
-from blockdsl.sewing.order.region import Region, Sides, flood, reading_place, runs
+from blockdsl.sewing.order.region import Region, Sides, chords, flood, look_at, reading_place, runs
 
 MOST_TURNS = 8
 MOST_WASTED = 4
 MOST_STEPS = 20_000
+MOST_COMPARED = 8
+
+# How much of a cost tells what kind of part is set in; the rest tells where it lies.
+_IN_KIND = 4
 
 
 def part_along_a_bend(region: Region, *, wasted: int) -> list[list[int]] | None:
@@ -24,15 +29,32 @@ def part_along_a_bend(region: Region, *, wasted: int) -> list[list[int]] | None:
     for turns in range(1, MOST_TURNS + 1):
         found = list(paths.across(turns))
         if found:
-            return min((_parted(region, path) for path in found), key=lambda parts: _cost(region, parts))
+            return _least(region, [_parted(region, path) for path in found])
     return None
+
+
+def _least(region: Region, partings: list[list[list[int]]]) -> list[list[int]]:
+    """The parting of the least cost; of several alike one after which the rest falls into halves."""
+    costs = [_cost(region, parts) for parts in partings]
+    alike = min(cost[:_IN_KIND] for cost in costs)
+    best = [number for number, cost in enumerate(costs) if cost[:_IN_KIND] == alike]
+    if 1 < len(best) <= MOST_COMPARED:
+        best = [number for number in best if _falls_in_halves(region, partings[number])] or best
+    return partings[min(best, key=costs.__getitem__)]
+
+
+def _falls_in_halves(region: Region, parts: list[list[int]]) -> bool:
+    """Whether one straight line then parts the larger part into two of as many patches each."""
+    rest = look_at(region.net, parts[0], region.atom, region.opened)
+    halves = (flood(rest, frozenset(chord)) for chord in chords(rest))
+    return any(len(two) == 2 and len(two[0]) == len(two[1]) for two in halves)
 
 
 def _parted(region: Region, path: Sides) -> list[list[int]]:
     return sorted(flood(region, frozenset(path)), key=lambda part: (-len(part), part[0]))
 
 
-def _cost(region: Region, parts: list[list[int]]) -> tuple[object, ...]:
+def _cost(region: Region, parts: list[list[int]]) -> tuple[int | Exact, ...]:
     """Set in the smallest part; of patches that of which there are fewest, as the ground between a star's points.
 
     What is parted first is sewn last: the large ones, then the last in reading order.

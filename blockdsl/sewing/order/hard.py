@@ -9,6 +9,7 @@ from blockdsl.sewing.order.bends import MOST_WASTED, part_along_a_bend
 from blockdsl.sewing.order.divide import choose_division
 from blockdsl.sewing.order.region import Region, look_at
 from blockdsl.sewing.order.slits import fewest_openings
+from blockdsl.sewing.order.zigzags import part_in_zigzags
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +27,7 @@ def part_the_hard_way(region: Region, looks: Looks) -> HardParting | None:
     here = region
     while True:
         division = choose_division(here, looks)
-        parts = division.parts if division else part_along_a_bend(here, wasted=0)
+        parts = division.parts if division else part_in_zigzags(here) or part_along_a_bend(here, wasted=0)
         if parts:
             return HardParting(parts, opened, bent=division is None)
         more = fewest_openings(here)

@@ -4,10 +4,12 @@ How the places of the seams were found is written beside each; orders are common
 """
 
 from fractions import Fraction
+from time import process_time
 
 import pytest
 
 from blockdsl.geometry import Point
+from blockdsl.model import BlockDesign
 from blockdsl.sewing.order import Joined, SeamLine, count_seams, walk
 from tests.unit.sewing.order_sample import (
     ROOT_3,
@@ -98,14 +100,17 @@ def test_the_points_of_a_star_are_sewn_to_each_other_before_the_ground_is_set_in
             assert node.parts[-1].patches[0] >= 8, "a square or triangle, not a diamond"
 
 
-def test_the_corner_squares_of_a_star_are_set_in_last() -> None:
+def test_a_star_is_two_halves_with_a_corner_each_and_its_other_corners_are_set_in_last() -> None:
+    # Common practice, no source: pairs with a triangle, halves with a square, the long seam, the last two squares.
     order = order_of(star_of_diamonds())
-    last = []
-    for _ in range(3):
+    for _ in range(2):
         assert isinstance(order, Joined)
-        last.append(order.parts[-1].patches[0])
+        assert order.parts[-1].patches[0] >= 12, "a corner square"
         order = order.parts[0]
-    assert all(patch >= 12 for patch in last)
+    assert isinstance(order, Joined)
+    assert order.kind == "straight"
+    halves = [sorted(patch // 8 + (patch >= 12) for patch in half.patches) for half in order.parts]
+    assert halves == [[0, 0, 0, 0, 1, 1, 2]] * 2, "four diamonds, two triangles and a square in each"
 
 
 def test_a_hexagon_in_a_box_of_its_own_size_takes_four_corners_along_straight_seams() -> None:
@@ -139,3 +144,39 @@ def test_three_hexagons_that_meet_take_one_set_in_seam() -> None:
     moved = [[(x - half, y - 1) for x, y in corners] for corners in (left, right, below)]
     block = laid([("fog", moved[0]), ("slate", moved[1]), ("moss", moved[2])], 2 * half, 5)
     assert seams(block) == (1, 0, 1)
+
+
+# --- honeycombs -----------------------------------------------------------------------------------------
+
+
+def honeycomb(across: int, down: int) -> BlockDesign:
+    """Rows of hexagons on their points, 2 in from flat to flat, so that rows are √3 = 1.73 in apart."""
+    return drawn(f"row (hexagons fog across {across})", size=f"{2 * across} x {down} in")
+
+
+def test_seven_rows_of_seven_hexagons_are_sewn_row_by_row_in_less_than_a_second() -> None:
+    block = honeycomb(7, 14)
+    started = process_time()
+    order = order_of(block)
+    assert process_time() - started < 1
+    assert isinstance(order, Joined)
+    assert len(order.parts) == 9  # four rows of 1.73 in fit into half the height and a side, 8.15 in
+    for row in order.parts:
+        inner = [node for node in walk(row) if isinstance(node, Joined)]
+        assert all(seam.kind == "straight" for node in inner for seam in node.seams)
+    assert all(seam.kind == "set-in" for seam in order.seams)
+
+
+def test_a_row_of_a_honeycomb_turns_at_every_corner_of_its_zigzag() -> None:
+    # Between a row of seven whole hexagons and one of six and two halves: a point of each of the seven looks into the
+    # other row, and so do the six places between them, thirteen corners, all on two levels.
+    order = order_of(honeycomb(7, 14))
+    assert isinstance(order, Joined)
+    for seam in order.seams:
+        assert len(seam.turns) == 13
+        assert len({corner.y for corner in (seam.start, *seam.turns, seam.end)}) == 2
+
+
+def test_half_hexagons_need_no_set_in_seam() -> None:
+    block = drawn("row (hexagons fog lantern slate across 4 halves)", size="8 in")
+    assert seams(block)[1:] == (0, 0)
