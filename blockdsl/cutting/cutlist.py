@@ -7,30 +7,28 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
-from typing import Literal
 
 from blockdsl.analysis.letters import Lettered
+from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.foundation import generous_piece
+from blockdsl.cutting.grain import at_origin, choose_ways
 from blockdsl.cutting.sizes import (
     Extent,
-    box_for,
     rectangle_for,
     round_up,
     square_for_half_square_triangle,
     square_for_quarter_square_triangle,
 )
-from blockdsl.cutting.strips import cut_strips, usable_width
+from blockdsl.cutting.strips import StripCut, cut_from_strips, cut_strips, usable_width
+from blockdsl.cutting.upright import upright_pieces
+from blockdsl.cutting.ways import Piece, Subcut, Way, ways_to_cut
 from blockdsl.diagnostics import Problems
-from blockdsl.geometry import Polygon
-from blockdsl.geometry.polygon import bounding_box, translate
-from blockdsl.geometry.recognise import recognise
-from blockdsl.model import BlockDesign
+from blockdsl.geometry import Exact, Polygon, ceil_to
+from blockdsl.model import BlockDesign, Patch
 from blockdsl.model.lengths import write_size
 from blockdsl.sewing import Making, NeededPart
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 
-Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
-Subcut = Literal["none", "once", "twice"]
 Share = tuple[tuple[int, ...], int]
 """Places of units in the making's list, two where mirror images come of one batch, and how many pieces are for them."""
 TRIANGLES = {"once": 2, "twice": 4}
@@ -41,7 +39,10 @@ class Cut:
     """`count` pieces of one size. `yields`: what they give in all, `spare` of it not needed.
 
     `method` and `unit` say what for; `unit` is empty for patches that are cut by themselves. `shares` say how
-    many of the pieces are for which units.
+    many of the pieces are for which units. Of a piece from a strip `cut` is the width of the strip and the length of
+    it that one piece takes alone; `strip` says how it is cut. `slant` is that of a cut corner to corner where it
+    matters: the piece stands on its shorter side, the right side up. `upright` is which of the two sides of `cut` runs
+    up the print of a fabric with an up and a down; None where any may.
     """
 
     fabric: str
@@ -56,6 +57,16 @@ class Cut:
     method: str
     unit: str
     shares: tuple[Share, ...] = ()
+    strip: StripCut | None = None
+    slant: Slant = ""
+    upright: int | None = None
+
+    @property
+    def cloth(self) -> Exact:
+        """The cloth that the pieces take, without what is left of strips."""
+        if self.strip is not None and self.strip.form != "template":
+            return self.count * self.strip.width * self.strip.length / min(self.strip.each, self.count)
+        return self.count * self.cut[0] * self.cut[1]
 
 
 def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[Cut, ...]:
@@ -97,7 +108,7 @@ def _merge(cuts: Sequence[Cut]) -> list[Cut]:
     """
     merged: dict[tuple[object, ...], Cut] = {}
     for cut in _merge_parts(cuts):
-        key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.unit, cut.method)
+        key = (*_look(cut), cut.unit, cut.method)
         before = merged.get(key)
         if before is None:
             merged[key] = cut
@@ -112,7 +123,7 @@ def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
     merged: dict[tuple[object, ...], Cut] = {}
     for cut in cuts:
         hands = [hands for hands, _ in cut.shares]
-        key = (cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.unit, cut.method, *hands)
+        key = (*_look(cut), cut.unit, cut.method, *hands)
         before = merged.get(key)
         if before is None:
             merged[key] = cut
@@ -123,49 +134,55 @@ def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
     return merged.values()
 
 
+def _look(cut: Cut) -> tuple[object, ...]:
+    return cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.slant, cut.upright, cut.strip and cut.strip.form
+
+
 # --- patches cut by themselves -------------------------------------------------------------------
 
 
 def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
+    upright = {fabric.name for fabric in design.fabrics if fabric.directional}
     needed: dict[tuple[str, str], int] = {}
+    standing: dict[tuple[str, str], list[Patch]] = {}
     for index in making.loose:
-        key = (design.patches[index].fabric, lettered.letters[index])
-        needed[key] = needed.get(key, 0) + 1
-    return [
-        cut_patches(fabric, label, _at_origin(lettered.first[label]), count, design)
-        for (fabric, label), count in needed.items()
-    ]
-
-
-def _at_origin(patch: Polygon) -> Polygon:
-    left, top, _, _ = bounding_box(patch)
-    return translate(patch, -left, -top)
+        patch = design.patches[index]
+        key = (patch.fabric, lettered.letters[index])
+        if patch.fabric in upright:
+            standing.setdefault(key, []).append(patch)
+        else:
+            needed[key] = needed.get(key, 0) + 1
+    ways = choose_ways(design, lettered) if needed else {}
+    cuts = [cut_way(fabric, label, ways[label], count, design) for (fabric, label), count in needed.items()]
+    for (fabric, label), patches in standing.items():
+        for each in upright_pieces(patches, design.seam):
+            cut = cut_way(
+                fabric, label, each.way, each.count, design, each.pieces if each.way.subcut != "none" else None
+            )
+            cuts.append(replace(cut, upright=each.upright))
+    return cuts
 
 
 def cut_patches(fabric: str, label: str, patch: Polygon, count: int, design: BlockDesign) -> Cut:
-    """The cloth for `count` patches of one letter, each cut by itself."""
-    piece, exact, subcut = piece_for(patch, design.seam)
-    squares = ceil(count / TRIANGLES[subcut]) if subcut != "none" else count
-    yields = squares * TRIANGLES.get(subcut, 1)
-    cut = round_up(exact, design.measure)
-    return Cut(fabric, label, piece, cut, exact, squares, subcut, yields, yields - count, CUT_PATCHES, "")
+    """The cloth for `count` patches of one letter, each cut by itself in the usual way."""
+    return cut_way(fabric, label, ways_to_cut(at_origin(patch), design.seam)[0], count, design)
 
 
-def piece_for(patch: Polygon, allowance: Fraction) -> tuple[Piece, Extent, Subcut]:
-    """What to cut for one patch: a square to be cut corner to corner, a rectangle, or by template."""
-    match recognise(patch).kind:
-        case "square" | "rectangle":
-            exact = rectangle_for(patch, allowance)
-            shorter, longer = sorted(exact)
-            return ("square" if shorter == longer else "rectangle"), (shorter, longer), "none"
-        case "half-square triangle":
-            side = square_for_half_square_triangle(patch, allowance)
-            return "square", (side, side), "once"
-        case "quarter-square triangle":
-            side = square_for_quarter_square_triangle(patch, allowance)
-            return "square", (side, side), "twice"
-        case _:
-            return "template", box_for(patch, allowance), "none"
+def cut_way(fabric: str, label: str, way: Way, count: int, design: BlockDesign, pieces: int | None = None) -> Cut:
+    """The cloth for `count` patches cut in a certain way; `pieces` when more are cut than the sub-cuts ask for."""
+    each = TRIANGLES.get(way.subcut, 1)
+    pieces = ceil(count / each) if pieces is None else pieces
+    cut, strip, exact = round_up(way.exact, design.measure), None, way.exact
+    if way.strip is not None:
+        found = cut_from_strips(way.strip, count, fabric, design)
+        if found is not None:
+            strip, real = found
+            cut = (strip.width, ceil_to(real.run, design.measure))
+    made = pieces * each
+    return Cut(
+        fabric, label, way.piece, cut, exact, pieces, way.subcut, made, made - count, CUT_PATCHES, "",
+        strip=strip, slant=way.slant,
+    )  # fmt: skip
 
 
 # --- what the methods ask for --------------------------------------------------------------------

@@ -12,8 +12,7 @@ from functools import lru_cache
 
 from blockdsl.geometry import Exact, Polygon, ceil_to, square_root
 from blockdsl.geometry.offset import offset_outward
-from blockdsl.geometry.polygon import bounding_box, edges
-from blockdsl.geometry.recognise import recognise
+from blockdsl.geometry.polygon import Point, bounding_box, dot, edges, step
 
 Extent = tuple[Exact, Exact]
 
@@ -87,13 +86,29 @@ def square_for_quarter_square_triangle(patch: Polygon, allowance: Fraction) -> E
     return long_edge
 
 
-def box_for(patch: Polygon, allowance: Fraction) -> Extent:
-    """Width and height of the upright rectangle that holds the patch with its allowance, along its grain.
+def rectangle_for_right_triangle(patch: Polygon, allowance: Fraction) -> Extent:
+    """Sides of the rectangle that, cut once corner to corner, gives a right triangle twice; (shorter, longer).
 
-    Shape:  any; for templates, the cloth that one of them takes.
+    Exact:  for legs w, h and long edge d: w + s(1 + (w + d)/h) and h + s(1 + (h + d)/w), s the allowance.
+    Shape:  rounding a side up keeps its two edges and moves the cut outward, since the right corner stays where it is:
+            the rounded triangle holds the exact one.
+    Errors: ValueError when the patch is no right triangle.
+    Source: offset of the three edges.
+    """
+    shorter, longer, long_edge = sorted(edge_lengths_with_allowance(patch, allowance))
+    first, second, _ = sorted(((step(a, b)) for a, b in edges(patch)), key=lambda side: dot(side, side))
+    if len(patch) != 3 or dot(first, second) != 0 or not long_edge > longer:
+        raise ValueError("a right triangle has two edges square to each other")
+    return shorter, longer
+
+
+def box_for(patch: Polygon, allowance: Fraction, grain: Point) -> Extent:
+    """Across and along the grain, the rectangle that holds the patch with its allowance.
+
+    Shape:  any; for templates, the cloth that one of them takes. `grain` is any step along the straight grain.
     """
     cut = with_allowance(patch, allowance)
-    grain_x, grain_y = recognise(patch).grain
+    grain_x, grain_y = grain
     if grain_x and grain_y:
         length = square_root(grain_x * grain_x + grain_y * grain_y)
         along = [(corner.x * grain_x + corner.y * grain_y) / length for corner in cut]

@@ -1,9 +1,11 @@
-"""Strips for strip sets: how long, and how many across the fabric."""
+"""Strips: for strip sets how long and how many across the fabric, and pieces that are cut from them at an angle."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from blockdsl.cutting.angled import Form, Slant, StripWay, length_of, most_in, slanted, turned
 from blockdsl.cutting.sizes import Extent, rectangle_for, round_up
 from blockdsl.geometry import ceil_to
 from blockdsl.model import BlockDesign
@@ -50,3 +52,58 @@ def usable_width(fabric: str, design: BlockDesign) -> Fraction:
             width, unit = known.width
             return (width - SELVAGES[unit]) * IN_UNIT[unit, design.unit]
     return USABLE[design.unit]
+
+
+@dataclass(frozen=True, slots=True)
+class StripCut:
+    """Pieces cut from strips across the fabric, on the ruler. What the words mean stands with `StripWay`.
+
+    `exact` are width and spacing before rounding up (the width twice where there is no spacing). `strips` strips give
+    the pieces, `each` of them a strip; `length` is what those take of its length, the slanted ends with them.
+    """
+
+    form: Form
+    width: Fraction
+    every: Fraction | None
+    across: Fraction | None
+    angles: tuple[int, ...]
+    slant: Slant
+    exact: Extent
+    strips: int
+    each: int
+    length: Fraction
+
+
+def cut_from_strips(way: StripWay, count: int, fabric: str, design: BlockDesign) -> tuple[StripCut, StripWay] | None:
+    """The strips for so many pieces, and the way as it is on the ruler; None when a piece is longer than a strip.
+
+    Rounding up a strip's width and the spacing moves each edge outward along with its parallel one, so every piece
+    holds the exact one. Trapezoids in a wider strip keep their longer edge, and triangles grow all round.
+    """
+    real, usable = on_the_ruler(way, design.measure), usable_width(fabric, design)
+    each = most_in(real, usable)
+    if not each:
+        return None
+    strips = -(-count // each)
+    length = ceil_to(length_of(real, min(each, count)), design.measure)
+    exact = (way.width, way.width if way.every is None else way.every)
+    width = ceil_to(real.width, design.measure)
+    every, across = (None if side is None else ceil_to(side, design.measure) for side in (real.every, real.across))
+    return StripCut(real.form, width, every, across, real.angles, real.slant, exact, strips, each, length), real
+
+
+def on_the_ruler(way: StripWay, measure: Fraction) -> StripWay:
+    """The way with its width and spacings rounded up; angles are what they are."""
+    width = ceil_to(way.width, measure)
+    every = None if way.every is None else ceil_to(way.every, measure)
+    if way.form == "template":
+        return replace(way, width=width)
+    if way.form == "turned":
+        assert len(way.angles) == 2  # noqa: S101
+        least = turned(width, None, (way.angles[0], way.angles[1]), way.slant, way.grain).run
+        # A strip rounded up much may leave a small trapezoid no shorter edge: its cuts must not cross.
+        every = every if every is None or every >= least else ceil_to(least, measure)
+        return turned(width, every, (way.angles[0], way.angles[1]), way.slant, way.grain)
+    assert every is not None  # noqa: S101  cuts at one angle are so far apart
+    across = None if way.across is None else ceil_to(way.across, measure)
+    return replace(slanted(width, every, way.angles[0], way.slant, way.grain), form=way.form, across=across)

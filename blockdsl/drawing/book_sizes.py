@@ -128,7 +128,20 @@ def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Slice]:
 def _way_of_cutting(facts: BlockFacts) -> object:
     """Equal for sizes that differ in nothing but the sizes of their pieces."""
     return tuple(
-        (cut.fabric, cut.label, cut.piece, cut.subcut, cut.method, cut.unit, cut.count, cut.yields, cut.spare)
+        (
+            cut.fabric,
+            cut.label,
+            cut.piece,
+            cut.subcut,
+            cut.method,
+            cut.unit,
+            cut.count,
+            cut.yields,
+            cut.spare,
+            cut.slant,
+            cut.upright,
+            cut.strip and cut.strip.strips,
+        )
         for cut in facts.cutting
     )
 

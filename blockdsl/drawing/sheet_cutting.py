@@ -25,7 +25,8 @@ from blockdsl.drawing.table import (
     words_cell,
 )
 from blockdsl.drawing.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box
-from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut
+from blockdsl.drawing.typeset import fraction_text
+from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut, told_sides
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
@@ -74,7 +75,7 @@ def head_again(head: Slice) -> Slice:
 
 def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
     """The side of a square, or both sides of another piece, as they are printed."""
-    sides = cut.cut[:1] if cut.piece == "square" else cut.cut
+    sides = told_sides(cut)
     return [show_length(side, facts.unit) for side in sides]
 
 
@@ -95,7 +96,7 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
     piece = need([say_piece(cut) for cut in cuts], "piece", _BODY)
     size = max(size_pt, width_of("size", _SMALL)) + gap + STEP_PT
     tick = 4 * STEP_PT
-    subcuts = [say_subcut(cut) for cut in cuts]
+    subcuts = [fraction_text(say_subcut(cut, facts.unit)) for cut in cuts]
     then = need(subcuts, "then", _BODY) if any(subcuts) else 0.0
     free = CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare
     if free < 0:  # a rare case of long words everywhere: the sub-cut breaks over lines
@@ -142,7 +143,7 @@ def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, *, ruled: bool) -> S
         words_cell(str(cut.count), count, _NUMBER),
         words_cell(say_piece(cut), piece, _BODY),
         lengths_cell(cut_sides(cut, facts), layout.axes, _BODY),
-        words_cell(say_subcut(cut), then, _BODY) if then.width_pt else EMPTY,
+        words_cell(fraction_text(say_subcut(cut, facts.unit)), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
         words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
         words_cell(str(cut.spare) if cut.spare else "", spare, _BODY) if spare.width_pt else EMPTY,

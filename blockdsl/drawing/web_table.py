@@ -8,7 +8,7 @@ from blockdsl.drawing.cutting_words import cuts_by_fabric, plain_cut_size
 from blockdsl.drawing.lengths import plain_length
 from blockdsl.drawing.web_parts import Cell, Column, RowGroup, Run, SizeCell, Table, TickCell, plain
 from blockdsl.drawing.web_pictures import swatch_page
-from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut
+from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut, told_sides
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 
 _COLUMNS: Final = (
@@ -50,14 +50,14 @@ def _label(fabric: FabricFacts) -> str:
 
 def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[Cell, ...]:
     """A cell for each column; one with nothing to say is empty."""
-    sides = cut.cut[:1] if cut.piece == "square" else cut.cut
+    sides = told_sides(cut)
     what = f"{cut.count} {say_piece(cut)} {plain_cut_size(cut, facts)}, {_label(fabric)}"
     return (
         TickCell(what),
         plain(str(cut.count)),
         plain(say_piece(cut)),
         SizeCell(tuple(plain_length(side, facts.unit) for side in sides)),
-        _said(say_subcut(cut)),
+        _said(say_subcut(cut, facts.unit)),
         _said(cut.label),
         _said(say_purpose(cut)),
         _said(str(cut.spare) if cut.spare else ""),

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
+from blockdsl.drawing.strip_words import say_direction, say_strips
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
 from blockdsl.geometry import Exact, Surd
 
@@ -15,6 +16,10 @@ _PIECES: Final = {
     "rectangle": ("rectangle", "rectangles"),
     "strip": ("strip", "strips"),
     "triangle": ("triangle", "triangles"),
+    "diamond": ("diamond", "diamonds"),
+    "parallelogram": ("parallelogram", "parallelograms"),
+    "trapezoid": ("trapezoid", "trapezoids"),
+    "hexagon": ("hexagon", "hexagons"),
     "template": ("by template", "by template"),
 }
 _ORDINARY_METHOD: Final = "cut patches"
@@ -39,17 +44,33 @@ def say_piece(cut: CutFacts) -> str:
     return _PIECES[cut.piece][cut.count != 1]
 
 
-def say_subcut(cut: CutFacts) -> str:
-    """What is done with a piece after it is cut: `cut once corner to corner → 4 triangles`, or nothing."""
-    if cut.subcut == "once":
-        return f"cut once corner to corner → {many(cut.yields, 'triangle')}"
-    if cut.subcut == "twice":
-        return f"cut twice corner to corner → {many(cut.yields, 'triangle')}"
+def say_subcut(cut: CutFacts, unit: RulerUnit | None = None) -> str:
+    """What is done with a piece after it is cut: `cut once corner to corner → 4 triangles`, or nothing.
+
+    Of pieces from strips it says how they are cut; without a unit in words that suit every size.
+    """
+    said, lies = _say_subcut(cut, unit), say_direction(cut)
+    return f"{lies} {said}" if cut.slant else ", ".join(words for words in (said, lies) if words)
+
+
+def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
+    if cut.strip is not None and (cut.piece != "template" or cut.count > 1):
+        return say_strips(cut, unit)
+    if cut.subcut != "none":
+        told = "" if cut.slant else f"cut {cut.subcut} corner to corner "
+        return f"{told}→ {many(cut.yields, 'triangle')}"
     if cut.method == _STRIP_SET:
         return f"sewn into a set → {many(cut.yields, 'segment')}"
     if not is_by_patch(cut):
         return f"for {many(cut.yields, 'unit')}"
     return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""
+
+
+def told_sides(cut: CutFacts) -> tuple[Exact, ...]:
+    """What the size column tells: a square's side, a strip's width and how far apart its cuts are, else both sides."""
+    if cut.strip is not None and cut.strip.form != "template":
+        return (cut.strip.width,) if cut.strip.every is None else (cut.strip.width, cut.strip.every)
+    return cut.cut[:1] if cut.piece == "square" else cut.cut
 
 
 def is_by_patch(cut: CutFacts) -> bool:

@@ -10,9 +10,8 @@ from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import Cut, cut_list
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact
-from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR
-from blockdsl.model import BlockDesign, Choice, Patch, UnitPlace
+from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing import UnitClass, plan_making
 from blockdsl.sewing.methods import CUT_PATCHES, methods_for
 
@@ -64,9 +63,7 @@ def _alone(design: BlockDesign, unit: UnitClass) -> BlockDesign:
     group, many = unit.group, len(unit.group.picture)
     turn = MIRROR if group.mirrored else IDENTITY
     patches = tuple(
-        Patch(patch.fabric, translate(patch.outline, copy * group.width, Fraction(0)))
-        for copy in range(unit.count)
-        for patch in group.picture
+        patch.moved(copy * group.width, Fraction(0)) for copy in range(unit.count) for patch in group.picture
     )
     zero = Fraction(0)
     places = tuple(
@@ -95,7 +92,7 @@ def _alternative(alone: BlockDesign, unit: UnitClass, shape: str | None, method:
     if any(problem.severity == "error" for problem in problems):
         return None
     cuts = cut_list(design, making, letter_patches(design.patches))
-    cloth: Exact = sum((cut.count * cut.cut[0] * cut.cut[1] for cut in cuts), Fraction(0))
+    cloth: Exact = sum((cut.cloth for cut in cuts), Fraction(0))
     spare = making.units[0].spare
     seams = _seams(method, shape, unit, spare, cuts)
     return Alternative(method, method == unit.method, cuts, cloth, cloth - design.width * design.height, seams, spare)

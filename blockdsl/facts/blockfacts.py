@@ -10,8 +10,13 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import TYPE_CHECKING, Literal
 
+from blockdsl.cutting import ways
+from blockdsl.cutting.angled import Slant
+from blockdsl.cutting.grain import Bias
+from blockdsl.cutting.strips import StripCut
 from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.arc import Curved, CurvedArea
 
 if TYPE_CHECKING:
     from blockdsl.facts.alternatives import Alternative
@@ -21,8 +26,8 @@ if TYPE_CHECKING:
 
 RulerUnit = Literal["in", "cm"]
 Value = Literal["light", "medium", "dark"]
-Piece = Literal["square", "rectangle", "strip", "triangle", "template"]
-Subcut = Literal["none", "once", "twice"]
+Piece = ways.Piece
+Subcut = ways.Subcut
 Extent = tuple[Exact, Exact]
 
 
@@ -39,11 +44,20 @@ class FabricFacts:
 
 @dataclass(frozen=True, slots=True)
 class PlacedPatch:
-    """One patch where it lies. `label` is its letter (`A`, `B`, `Br` for a mirrored B, …)."""
+    """One patch where it lies. `label` is its letter (`A`, `B`, `Br` for a mirrored B, …).
+
+    `outline` are its corners; where sides are curved `curved` says along which arcs they are joined.
+    """
 
     label: str
     fabric: str
     outline: Polygon
+    curved: Curved | None = None
+
+    @property
+    def shown(self) -> Polygon | Curved:
+        """The outline as it is cut and drawn."""
+        return self.curved or self.outline
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +81,9 @@ class CutFacts:
     and `unit` are the same apart. `cutters` are the maker's own that cut it, by her labels.
     `shares` say how many of the pieces are for which of the block's units, by their places in its list: for two
     units where mirror images come of one batch.
+    Of a piece from a strip `strip` says how it is cut, and `cut` is the width of the strip and the length of it that
+    one piece takes. `slant` is that of a cut corner to corner where it matters: the piece stands on its shorter side,
+    the right side up. `upright` is the place in `cut` of the side that runs up a print with an up and a down, if any.
     """
 
     fabric: str
@@ -83,6 +100,9 @@ class CutFacts:
     unit: str = ""
     shares: tuple[tuple[tuple[int, ...], int], ...] = ()
     cutters: tuple[str, ...] = ()
+    strip: StripCut | None = None
+    slant: Slant = ""
+    upright: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +140,8 @@ class TemplateFacts:
     """One different patch at full size. `sewing` and `cutting` are outlines around the same origin.
 
     `grain` is a direction (dx, dy) along the straight grain. `uses` is how many of which fabric (name, count).
-    `mirror_of` is the letter whose mirror image this is.
+    `mirror_of` is the letter whose mirror image this is. Where sides are curved, `curved` has both outlines as they
+    are, the cutting outline with its points trimmed, and the others have their corners alone.
     """
 
     label: str
@@ -131,6 +152,7 @@ class TemplateFacts:
     grain: tuple[Exact, Exact]
     uses: tuple[tuple[str, int], ...]
     mirror_of: str | None
+    curved: tuple[Curved, Curved] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,13 +202,14 @@ class BlockFacts:
     units: tuple[UnitFacts, ...]
     templates: tuple[TemplateFacts, ...]
     colourings: tuple[ColouringFacts, ...]
-    area_by_fabric: tuple[tuple[str, Exact], ...]
+    area_by_fabric: tuple[tuple[str, Exact | CurvedArea], ...]
     notes: tuple[str, ...]
     family: str | None = None
     sources: tuple[str, ...] = ()
     foundations: tuple[FoundationFacts, ...] = ()
     cutters: tuple[str, ...] = ()
     lacking: tuple[LackingFacts, ...] = ()
+    bias: tuple[Bias, ...] = ()
     sewing: Sewing | None = field(default=None, compare=False)
     compares_methods: bool = False
     sizes: tuple[BlockFacts, ...] = ()

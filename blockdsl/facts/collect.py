@@ -12,6 +12,7 @@ from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.cutting.cutters import cutters_for, lacking_cutters
+from blockdsl.cutting.grain import bias_of, choose_ways
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
     BlockFacts,
@@ -31,8 +32,9 @@ from blockdsl.facts.collect_foundation import collect_foundations
 from blockdsl.facts.expect import check_expectations
 from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
+from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.polygon import area
-from blockdsl.model import BlockDesign, ColourPlan, Fabric
+from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch
 from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
 from blockdsl.sewing.classes import is_mirror_image
 
@@ -113,6 +115,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         lacking=tuple(
             LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
         ),
+        bias=bias_of(design, lettered, choose_ways(design, lettered), making.loose),
         sewing=sewing,
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
@@ -144,7 +147,11 @@ def _fabric(fabric: Fabric, numbers: dict[str, int]) -> FabricFacts:
 
 def _placed(design: BlockDesign, lettered: Lettered) -> tuple[PlacedPatch, ...]:
     pairs = zip(design.patches, lettered.letters, strict=True)
-    return tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs)
+    return tuple(_placed_patch(letter, patch) for patch, letter in pairs)
+
+
+def _placed_patch(letter: str, patch: Patch) -> PlacedPatch:
+    return PlacedPatch(letter, patch.fabric, patch.corners, patch.curved)
 
 
 def _patches(design: BlockDesign, lettered: Lettered) -> tuple[PatchFacts, ...]:
@@ -177,6 +184,9 @@ def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
         unit=cut.unit,
         shares=cut.shares,
         cutters=cutters,
+        strip=cut.strip,
+        slant=cut.slant,
+        upright=cut.upright,
     )
 
 
@@ -195,7 +205,7 @@ def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered, making: Maki
         unfinished=(group.width + allowance, group.height + allowance),
         method=unit.method,
         spare=unit.spare,
-        picture=tuple(PlacedPatch(letter, patch.fabric, patch.outline) for patch, letter in pairs),
+        picture=tuple(_placed_patch(letter, patch) for patch, letter in pairs),
         mirror=next(iter(mirrors), None),
         also=tuple(dict.fromkeys(place.name for place in group.places if place.name and place.name != group.name)),
         shape=group.filling.shape if group.filling else "",
@@ -212,6 +222,7 @@ def _template(template: Template) -> TemplateFacts:
         grain=template.grain,
         uses=template.uses,
         mirror_of=template.mirror_of,
+        curved=template.curved,
     )
 
 
@@ -228,10 +239,13 @@ def _colouring(plan: ColourPlan, design: BlockDesign) -> ColouringFacts:
     return ColouringFacts(plan.name, tuple(_fabric(palette[name], numbers) for name in names), tuple(taken))
 
 
-def _areas(design: BlockDesign, lettered: Lettered) -> tuple[tuple[str, Exact], ...]:
+def _areas(design: BlockDesign, lettered: Lettered) -> tuple[tuple[str, Exact | CurvedArea], ...]:
     """Finished area of each fabric; patches of one letter have one area."""
-    of_letter = {letter: area(outline) for letter, outline in lettered.first.items()}
-    areas: dict[str, Exact] = {fabric.name: Fraction(0) for fabric in design.fabrics}
+    of_letter: dict[str, Exact | CurvedArea] = {
+        letter: lettered.curved[letter].area if letter in lettered.curved else area(outline)
+        for letter, outline in lettered.first.items()
+    }
+    areas: dict[str, Exact | CurvedArea] = {fabric.name: Fraction(0) for fabric in design.fabrics}
     pairs = zip(design.patches, lettered.letters, strict=True)
     for (fabric, letter), count in Counter((patch.fabric, letter) for patch, letter in pairs).items():
         areas[fabric] += of_letter[letter] * count

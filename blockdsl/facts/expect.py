@@ -23,6 +23,14 @@ PIECES = {
     "template": "template",
     "triangles": "triangle",
     "triangle": "triangle",
+    "diamonds": "diamond",
+    "diamond": "diamond",
+    "parallelograms": "parallelogram",
+    "parallelogram": "parallelogram",
+    "trapezoids": "trapezoid",
+    "trapezoid": "trapezoid",
+    "hexagons": "hexagon",
+    "hexagon": "hexagon",
 }
 
 IN_UNIT = {
@@ -59,7 +67,9 @@ def _check_cut(facts: BlockFacts, line: ast.ExpectCut, problems: Problems) -> No
     subcut = line.subcut.text if line.subcut else None
     size = tuple(sorted((line.width.value, line.height.value)))
     same = [
-        cut for cut in ours if cut.piece == kind and tuple(sorted(cut.cut)) == size and subcut in (None, cut.subcut)
+        cut
+        for cut in ours
+        if cut.piece == kind and tuple(sorted(told_size(cut))) == size and subcut in (None, cut.subcut)
     ]
     found = sum(cut.count for cut in same)
     if found != line.count.value:
@@ -72,10 +82,20 @@ def _check_cut(facts: BlockFacts, line: ast.ExpectCut, problems: Problems) -> No
 
 
 def _cut_text(cut: CutFacts, unit: RulerUnit) -> str:
-    one, other = (write_length(side, unit) for side in cut.cut)
-    size = one if cut.piece == "square" else f"{one} x {other}"
+    one, other = (write_length(side, unit) for side in told_size(cut))
+    size = one if one == other and cut.piece not in ("rectangle", "template") else f"{one} x {other}"
     once = "" if cut.subcut == "none" else f" {cut.subcut}"
     return f"{cut.count} {cut.piece}{'' if cut.count == 1 else 's'} {size}{once}"
+
+
+def told_size(cut: CutFacts) -> tuple[Fraction, Fraction]:
+    """What a maker sets her ruler to: both sides; of pieces from a strip its width and how far apart the cuts are.
+
+    Where a width is all that there is to know, it is said twice, as a square's side is.
+    """
+    if cut.strip is None or cut.strip.form == "template":
+        return cut.cut
+    return cut.strip.width, cut.strip.every or cut.strip.width
 
 
 def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> None:

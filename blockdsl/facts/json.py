@@ -8,6 +8,8 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterable, Sequence
 
+from blockdsl.cutting.grain import Bias
+from blockdsl.cutting.strips import StripCut
 from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts.alternatives import Alternative
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
@@ -17,6 +19,7 @@ from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.arc import Curved, CurvedArea
 from blockdsl.model.lengths import write_length
 from blockdsl.sewing.order import SeamCount
 
@@ -83,6 +86,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         ],
         "patches": [_patch(patch, say) for patch in block.patches],
         "cutting": [_cut(cut, say) for cut in block.cutting],
+        "bias": [_bias(each, say) for each in block.bias],
         "lacking": [
             {"shape": each.shape, "size": _extent(each.size, say), "labels": list(each.labels)}
             for each in block.lacking
@@ -91,7 +95,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "units": _units(block, say),
         "steps": [_step(step, say) for step in block.steps],
         "seams": _seams(block.seams),
-        "area_by_fabric": {name: say(area) for name, area in block.area_by_fabric},
+        "area_by_fabric": {name: _area(area, say) for name, area in block.area_by_fabric},
         "colourings": [{"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings],
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
         "at_sizes": size_documents(block.sizes, block_document),
@@ -141,7 +145,30 @@ def _cut(cut: CutFacts, say: Say) -> dict[str, object]:
         "spare": cut.spare,
         "for": cut.purpose,
         "cutters": list(cut.cutters),
+        "strip": _strip(cut.strip, say) if cut.strip else None,
+        "slant": cut.slant or None,
+        "upright": None if cut.upright is None else say(cut.cut[cut.upright]),
     }
+
+
+def _strip(strip: StripCut, say: Say) -> dict[str, object]:
+    return {
+        "form": strip.form,
+        "width": say(strip.width),
+        "every": None if strip.every is None else say(strip.every),
+        "across": None if strip.across is None else say(strip.across),
+        "angles": list(strip.angles),
+        "slant": strip.slant or None,
+        "exact": _extent(strip.exact, say),
+        "strips": strip.strips,
+        "each": strip.each,
+        "length": say(strip.length),
+    }
+
+
+def _bias(bias: Bias, say: Say) -> dict[str, object]:
+    lengths = [say(length) for length in bias.lengths]
+    return {"label": bias.label, "lengths": lengths, "edges": bias.edges, "outside": bias.outside}
 
 
 def _unit(unit: UnitFacts, say: Say) -> dict[str, object]:
@@ -182,7 +209,14 @@ def _join(join: JoinFacts, say: Say) -> dict[str, object]:
 
 
 def _seams(seams: SeamCount | None) -> dict[str, object] | None:
-    return {"straight": seams.straight, "partial": seams.partial, "set_in": seams.set_in} if seams else None
+    if seams is None:
+        return None
+    return {
+        "straight": seams.straight,
+        "partial": seams.partial,
+        "set_in": seams.set_in,
+        "curved": seams.curved,
+    }
 
 
 def _units(block: BlockFacts, say: Say) -> list[dict[str, object]]:
@@ -213,11 +247,27 @@ def _alternative(way: Alternative, say: Say) -> dict[str, object]:
 
 
 def _placed(patch: PlacedPatch, say: Say) -> dict[str, object]:
-    return {"label": patch.label, "fabric": patch.fabric, "outline": _outline(patch.outline, say)}
+    placed: dict[str, object] = {"label": patch.label, "fabric": patch.fabric, "outline": _outline(patch.outline, say)}
+    return placed | ({"bends": _bends(patch.curved, say)} if patch.curved else {})
+
+
+def _area(area: Exact | CurvedArea, say: Say) -> str:
+    """An exact number; with curves a sum with a multiple of π, `36-9/4pi`."""
+    return str(area) if isinstance(area, CurvedArea) else say(area)
+
+
+def _bends(curved: Curved, say: Say) -> list[object]:
+    """For each side from corner to corner null, or the circle that it bends along."""
+    return [
+        bend and {"centre": [say(bend.centre.x), say(bend.centre.y)], "radius": say(bend.radius), "hollow": bend.hollow}
+        for bend in curved.bends
+    ]
 
 
 def _template(template: TemplateFacts, say: Say) -> dict[str, object]:
-    return {
+    names = ("sewing_bends", "cutting_bends")
+    bends: dict[str, object] = dict(zip(names, (_bends(each, say) for each in template.curved or ()), strict=False))
+    return bends | {
         "label": template.label,
         "shape": template.shape,
         "finished": _extent(template.finished, say),

@@ -146,10 +146,11 @@ def _recognise_rectangle(kind: str, sides: list[Point]) -> Recognised:
         grain = next((side for side in sides if side.x == 0), sides[0])
     else:
         grain = sides[0] if one > two else sides[1]
-    return Recognised(kind, (min(one, two), max(one, two)), _directed(grain))
+    return Recognised(kind, (min(one, two), max(one, two)), directed(grain))
 
 
-def _directed(side: Point) -> Point:
+def directed(side: Point) -> Point:
+    """The same direction pointing down, or right when it is level; a step of one along the axes."""
     if side.x == 0:
         return _DOWN
     if side.y == 0:

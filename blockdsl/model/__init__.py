@@ -7,7 +7,7 @@ Reports:  nothing.
 Does not know: seams sewn, paper.
 """
 
-from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, Patch, UnitPlace
+from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, GrainChoice, Patch, UnitPlace
 from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, WordsInBook
 from blockdsl.model.fabric import Fabric, RulerUnit, contrast, luminance, value_of
 
@@ -20,6 +20,7 @@ __all__ = [
     "ColourPlan",
     "Fabric",
     "Filling",
+    "GrainChoice",
     "Patch",
     "RulerUnit",
     "UnitPlace",

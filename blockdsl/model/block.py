@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Literal
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.arc import Curved
+from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, RulerUnit
@@ -14,10 +17,33 @@ from blockdsl.model.fabric import Fabric, RulerUnit
 
 @dataclass(frozen=True, slots=True)
 class Patch:
-    """One finished shape of one fabric, in place; clockwise as seen, in the block's unit."""
+    """One finished shape of one fabric, in place; clockwise as seen, in the block's unit.
+
+    Of a patch with curved sides `outline` is the straight twin, and `curved` how it really looks (geometry/arc.py).
+    """
 
     fabric: str
     outline: Polygon
+    curved: Curved | None = None
+
+    @property
+    def shown(self) -> Polygon | Curved:
+        """The outline as it is cut and drawn."""
+        return self.curved or self.outline
+
+    @property
+    def corners(self) -> Polygon:
+        """The corners that it really has, with chords for its arcs."""
+        return self.curved.corners if self.curved else self.outline
+
+    def moved(self, dx: Exact, dy: Exact) -> Patch:
+        """The patch moved by (dx, dy)."""
+        return Patch(self.fabric, translate(self.outline, dx, dy), self.curved and self.curved.moved(dx, dy))
+
+    def turned(self, symmetry: Symmetry, width: Exact, height: Exact) -> Patch:
+        """The patch in the turned box; the box before turning is width × height."""
+        outline = symmetry.apply_polygon(self.outline, width, height)
+        return Patch(self.fabric, outline, self.curved and self.curved.turned(symmetry, width, height))
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +89,15 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True)
+class GrainChoice:
+    """`grain B long edge`: which edges of the patches of one letter lie on the straight grain."""
+
+    letter: str
+    edge: Literal["long", "short"]
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
 class ColourPlan:
     """Another colour plan: fabric by fabric what takes its place."""
 
@@ -99,4 +134,5 @@ class BlockDesign:
     sources: tuple[str, ...] = ()
     cutters: tuple[Cutter, ...] = ()
     compares_methods: bool = False
+    grains: tuple[GrainChoice, ...] = ()
     sizes: tuple[BlockDesign, ...] = ()

@@ -2,7 +2,7 @@
 
 Not covered yet, for want of the thing itself: on-point settings, binding and bias binding, backing, borders, sashing,
 width of fabric, fat quarters, rounding of lengths to buy, whole quilts, mattress and paper sizes, log cabin, curves,
-hexagons, triangle-in-a-square, an eight-point star by the side of its diamonds, half-square triangles four at a time
+an eight-point star by the side of its diamonds, half-square triangles four at a time
 with a seam all round, leftover triangles of stitch and flip, the test square, tolerance of a seam.
 """
 

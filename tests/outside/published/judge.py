@@ -15,6 +15,7 @@ from blockdsl.analysis import TextReader, analyse
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts import collect_facts
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.geometry import Exact
 
 HERE = Path(__file__).parent
 PALETTE = """\
@@ -24,7 +25,8 @@ fabric medium "Medium" #3c78b4
 fabric frame "Frame" #96a03c
 """
 PIECE = re.compile(
-    r"(?P<fabric>\S+) (?P<count>\d+) (?P<piece>square|rectangle|strip|template)"
+    r"(?P<fabric>\S+) (?P<count>\d+) (?P<piece>square|rectangle|strip|triangle|diamond|parallelogram"
+    r"|trapezoid|hexagon|template)"
     r" (?P<width>[\d/ .]+?)(?: x (?P<length>[\d/ .]+?))?"
     r"(?: (?P<subcut>once|twice))?(?: (?P<verdict>same|roomy by .+|short by .+))?"
 )
@@ -101,6 +103,9 @@ def facts_of_lines(lines: Iterable[str]) -> tuple[BlockFacts, list[str]]:
 def key_of(cut: CutFacts) -> Key:
     """A line of our cutting list, as a published piece is written: one side for what is square or goes by its strip."""
     sides = cut.cut[:1] if cut.piece == "square" else cut.cut
+    if cut.strip is not None and cut.strip.form != "template":
+        # as pages of cutting have it: the strip, and how far apart the cuts are where that is a measure of its own
+        sides = (cut.strip.width,) if cut.strip.every is None else (cut.strip.width, cut.strip.every)
     return cut.fabric, cut.piece, tuple(sorted(sides)), cut.subcut
 
 
@@ -120,7 +125,7 @@ def count_of(facts: BlockFacts, published: Published) -> int:
 def assert_holds(row: dict[str, Any], facts: BlockFacts, found: Sequence[Published]) -> None:
     """Each published side against the exact need: only what is called short may be less."""
     for published in found:
-        needs = [cut.exact for cut in facts.cutting if _is(cut, published)]
+        needs = [_need(cut) for cut in facts.cutting if _is(cut, published)]
         assert needs, row["input"]
         for exact in needs:
             shortest, longest = min(published.sides), max(published.sides)
@@ -129,6 +134,11 @@ def assert_holds(row: dict[str, Any], facts: BlockFacts, found: Sequence[Publish
             else:
                 assert shortest >= min(exact), f"{published} is short of {exact}"
                 assert len(published.sides) == 1 or longest >= max(exact), f"{published} is short of {exact}"
+
+
+def _need(cut: CutFacts) -> tuple[Exact, Exact]:
+    """What a piece takes exactly; of one from a strip the strip and how far apart its cuts are."""
+    return cut.strip.exact if cut.strip is not None and cut.strip.form != "template" else cut.exact
 
 
 def _is(cut: CutFacts, published: Published) -> bool:

@@ -1,0 +1,188 @@
+"""Which way each patch is cut, so that the outer edges of the block lie on the straight grain; and what stays bias.
+
+A raw edge on the bias stretches. Inside a block the seams hold it; the outside edges of a block have nothing that holds
+them until it is joined, so there the straight grain decides how a patch is cut.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.analysis.letters import Lettered
+from blockdsl.cutting.curved import box_for_curved
+from blockdsl.cutting.ways import Way, on_the_bias, ways_to_cut
+from blockdsl.geometry import Exact, Polygon, square_root
+from blockdsl.geometry.polygon import (
+    Point,
+    bounding_box,
+    clockwise,
+    cross,
+    dot,
+    drop_straight_corners,
+    edges,
+    step,
+    translate,
+)
+from blockdsl.model import BlockDesign
+
+Ways = Mapping[str, Way]
+"""For each letter the way in which its patches are cut."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bias:
+    """The patches of one letter: how many of their edges lie on the bias, how many they have.
+
+    `lengths` are those of the edges on the bias, finished. `outside` is how many patches have such an edge on the
+    outside of the block.
+    """
+
+    label: str
+    lengths: tuple[Exact, ...]
+    edges: int
+    outside: int
+
+
+def choose_ways(design: BlockDesign, lettered: Lettered) -> Ways:
+    """For each letter the way that leaves the fewest outer edges of the block on the bias; the usual one among equals.
+
+    What the designer says in a `grain` line goes before that.
+    """
+    at_the_edge = _at_the_edge(design, lettered)
+    said = {choice.letter: choice.edge for choice in design.grains}
+    chosen: dict[str, Way] = {}
+    for letter, first in lettered.first.items():
+        if letter in lettered.curved:
+            grain = Point(*lettered.shapes[letter].grain)
+            box = box_for_curved(lettered.curved[letter], design.seam, grain)
+            chosen[letter] = Way("template", box, "none", grain)
+            continue
+        ways = ways_to_cut(at_origin(first), design.seam)
+        wanted = [way for way in ways if letter in said and _keeps_straight(way, first, said[letter])]
+        ways = tuple(wanted) or ways
+        patches = at_the_edge.get(letter, ()) if len(ways) > 1 else ()
+        chosen[letter] = _straightest(ways, first, patches)
+    return chosen
+
+
+def _straightest(ways: Sequence[Way], first: Polygon, patches: Sequence[_AtTheEdge]) -> Way:
+    return min(ways, key=lambda way: sum(_outer_bias(way.grain, first, each) for each in patches))
+
+
+def has_a_choice(patch: Polygon, allowance: Fraction) -> bool:
+    """Whether a `grain` line means anything for a patch: its long and its short edges can be kept straight in turn."""
+    ways = ways_to_cut(at_origin(patch), allowance)
+    kept = [{edge for edge in ("long", "short") if _keeps_straight(way, patch, edge)} for way in ways]
+    return {"long"} in kept and {"short"} in kept
+
+
+def bias_of(design: BlockDesign, lettered: Lettered, ways: Ways, loose: Collection[int]) -> tuple[Bias, ...]:
+    """What lies on the bias, letter by letter; nothing for letters of which all edges are straight.
+
+    Patches that a method makes are cut on the straight grain of their unit, so along the axes of the block.
+    """
+    by_themselves = {lettered.letters[index] for index in loose}
+    at_the_edge = _at_the_edge(design, lettered)
+    found = []
+    for letter, first in lettered.first.items():
+        if letter in lettered.curved:  # a curve runs through every direction: it is eased in anyhow
+            continue
+        outline = clockwise(drop_straight_corners(first))
+        sides = [step(a, b) for a, b in edges(outline)]
+        is_cut = letter in by_themselves
+        grain = ways[letter].grain if is_cut else Point(Fraction(1), Fraction(0))
+        lengths = tuple(_length(side) for side in sides if on_the_bias(side, grain))
+        if lengths:
+            patches = at_the_edge.get(letter, ()) if is_cut else ()
+            outside = sum(_outer_bias(grain, first, each) > 0 for each in patches)
+            found.append(Bias(letter, lengths, len(sides), outside))
+    return tuple(found)
+
+
+def at_origin(patch: Polygon) -> Polygon:
+    """The patch moved to the top left, so that what is found out about it once can be remembered."""
+    left, top, _, _ = bounding_box(patch)
+    return translate(patch, -left, -top)
+
+
+# --- at the edge of the block ----------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class _AtTheEdge:
+    """A patch of a block and which of its sides, by their places, lie on the outside."""
+
+    sides: tuple[Point, ...]
+    outer: tuple[int, ...]
+
+
+def _at_the_edge(design: BlockDesign, lettered: Lettered) -> dict[str, list[_AtTheEdge]]:
+    """By letter; patches of fabrics that must stand upright are left out, for nothing is left to choose for them."""
+    upright = {fabric.name for fabric in design.fabrics if fabric.directional}
+    plain = {
+        letter
+        for letter, shape in lettered.shapes.items()
+        if letter in lettered.curved or (shape.kind in ("square", "rectangle") and _level(shape.grain))
+    }
+    found: dict[str, list[_AtTheEdge]] = {}
+    for patch, letter in zip(design.patches, lettered.letters, strict=True):
+        if letter in plain or patch.fabric in upright:
+            continue
+        outline = clockwise(drop_straight_corners(patch.outline))
+        outer = tuple(place for place, (a, b) in enumerate(edges(outline)) if _is_outer(a, b, design))
+        if outer:
+            sides = tuple(step(a, b) for a, b in edges(outline))
+            found.setdefault(letter, []).append(_AtTheEdge(sides, outer))
+    return found
+
+
+def _level(grain: tuple[Exact, Exact]) -> bool:
+    return not grain[0] or not grain[1]
+
+
+def _is_outer(a: Point, b: Point, design: BlockDesign) -> bool:
+    return (a.x == b.x and a.x in (0, design.width)) or (a.y == b.y and a.y in (0, design.height))
+
+
+def _outer_bias(grain: Point, first: Polygon, patch: _AtTheEdge) -> int:
+    """How many outer edges of a patch lie on the bias, cut as the first of its letter and turned the best way."""
+    sides = [step(a, b) for a, b in edges(clockwise(drop_straight_corners(first)))]
+    turns = _laid(grain, sides, patch.sides)
+    return min((sum(on_the_bias(patch.sides[place], laid) for place in patch.outer) for laid in turns), default=0)
+
+
+def _laid(grain: Point, sides: Sequence[Point], place: Sequence[Point]) -> Iterator[Point]:
+    """The grain of a piece that is turned onto a patch, for each turn that lays it there.
+
+    With f the first side and g the one that it comes to lie on, cos = f·g/|f|², sin = f×g/|f|².
+    """
+    count, first = len(sides), sides[0]
+    scale = dot(first, first)
+    for turn in range(count):
+        cos, sin = dot(first, place[turn]), cross(first, place[turn])
+        turned = (_turned(side, cos, sin) for side in sides)
+        if all(
+            each == Point(scale * place[(i + turn) % count].x, scale * place[(i + turn) % count].y)
+            for i, each in enumerate(turned)
+        ):
+            yield _turned(grain, cos, sin)
+
+
+def _turned(side: Point, cos: Exact, sin: Exact) -> Point:
+    return Point(cos * side.x - sin * side.y, sin * side.x + cos * side.y)
+
+
+def _keeps_straight(way: Way, patch: Polygon, edge: str) -> bool:
+    """Whether the longest edges, or the shortest, lie along the grain of the way: a strip's own edges, no cuts."""
+    sides = [step(a, b) for a, b in edges(clockwise(drop_straight_corners(patch)))]
+    squares = [dot(side, side) for side in sides]
+    wanted = max(squares) if edge == "long" else min(squares)
+    return all(
+        not on_the_bias(side, way.grain) for side, square in zip(sides, squares, strict=True) if square == wanted
+    )
+
+
+def _length(side: Point) -> Exact:
+    return square_root(dot(side, side))
