@@ -10,6 +10,7 @@ from blockdsl.analysis.place import Layout
 from blockdsl.analysis.settings import Settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Point, to_float
+from blockdsl.geometry.arc_cover import CurvedPatch, prove_arcs
 from blockdsl.geometry.cover import Cover, Region, prove_cover
 from blockdsl.model import RulerUnit
 from blockdsl.model.lengths import write_length
@@ -45,13 +46,18 @@ def covered_area(ground: Ground, problems: Problems) -> Exact | None:
     ]
     for code, region in found[:MOST_REPORTS]:
         _report_region(code, region, ground, problems)
-    return None if found else _proved(cover, settings)
+    return None if found else _proved(cover, ground)
 
 
-def _proved(cover: Cover, settings: Settings) -> Exact:
+def _proved(cover: Cover, ground: Ground) -> Exact:
     # The proof is by edges; the areas must tell the same, or the proof itself is at fault.
+    settings = ground.settings
     if cover.area != settings.width * settings.height:
         raise AssertionError("the edges close but the areas do not add up")
+    curved = [CurvedPatch(patch.curved, patch.outline) for patch in ground.layout.patches if patch.curved]
+    # Curves come from shapes alone: where their arcs do not close, the shape is at fault and not the quilter.
+    if curved and prove_arcs(curved):
+        raise AssertionError("the arcs of a curved seam do not lie on each other")
     return cover.area
 
 

@@ -7,6 +7,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from blockdsl.analysis.cover_report import Ground, covered_area
+from blockdsl.analysis.curves import report_tight_curves
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.neighbours import report_colourings, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
@@ -28,7 +29,7 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
     if settings is None or layout is None:
         return None
     area = covered_area(Ground(block, layout, settings, columns, heights), problems)
-    if area is None:
+    if area is None or report_tight_curves(layout.patches, settings, block.name.span, problems):
         return None
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))

@@ -7,9 +7,11 @@ same up to turning share a letter; a mirror image takes the letter of its partne
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.arc import Curved
+from blockdsl.geometry.arc_recognise import curved_key, recognise_curved
 from blockdsl.geometry.recognise import Recognised, congruence_key, mirrored_key, recognise
 from blockdsl.model import Patch
 
@@ -18,28 +20,34 @@ ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 @dataclass(frozen=True, slots=True)
 class Lettered:
-    """The letter of each patch, and for each letter its shape, its first patch and whose mirror image it is."""
+    """The letter of each patch, and for each letter its shape, its first patch and whose mirror image it is.
+
+    `first` has the straight twins of patches with curved sides, `curved` those patches as they really are.
+    """
 
     letters: tuple[str, ...]
     shapes: dict[str, Recognised]
     first: dict[str, Polygon]
     mirror_of: dict[str, str]
+    curved: dict[str, Curved] = field(default_factory=dict)
 
 
 def letter_patches(patches: Sequence[Patch]) -> Lettered:
     """Give every patch its letter."""
-    by_look: dict[tuple[Exact, ...], str] = {}
+    by_look: dict[Hashable, str] = {}
     by_key: dict[Hashable, str] = {}
-    given = Lettered((), {}, {}, {})
+    given = Lettered((), {}, {}, {}, {})
     letters: list[str] = []
     for patch in patches:
-        look = _look(patch.outline)
+        look: Hashable = _look(patch.outline)
+        if patch.curved is not None:
+            look = (look, patch.curved.moved(-patch.outline[0].x, -patch.outline[0].y))
         letter = by_look.get(look)
         if letter is None:
-            letter = _letter_of(patch.outline, by_key, given)
+            letter = _letter_of(patch, by_key, given)
             by_look[look] = letter
         letters.append(letter)
-    return Lettered(tuple(letters), given.shapes, given.first, given.mirror_of)
+    return Lettered(tuple(letters), given.shapes, given.first, given.mirror_of, given.curved)
 
 
 def _look(outline: Polygon) -> tuple[Exact, ...]:
@@ -51,19 +59,22 @@ def _look(outline: Polygon) -> tuple[Exact, ...]:
     return tuple(flat)
 
 
-def _letter_of(outline: Polygon, by_key: dict[Hashable, str], given: Lettered) -> str:
-    key = congruence_key(outline)
+def _letter_of(patch: Patch, by_key: dict[Hashable, str], given: Lettered) -> str:
+    outline, curved = patch.outline, patch.curved
+    key = congruence_key(outline) if curved is None else curved_key(curved)
     if key in by_key:
         return by_key[key]
-    partner = by_key.get(mirrored_key(outline))
+    partner = by_key.get(mirrored_key(outline) if curved is None else curved_key(curved, mirrored=True))
     if partner is not None:
         letter = f"{partner}r"
         given.mirror_of[letter] = partner
     else:
         letter = spell(len(given.shapes) - len(given.mirror_of))
     by_key[key] = letter
-    given.shapes[letter] = recognise(outline)
+    given.shapes[letter] = recognise(outline) if curved is None else recognise_curved(curved)
     given.first[letter] = outline
+    if curved is not None:
+        given.curved[letter] = curved
     return letter
 
 

@@ -13,11 +13,11 @@ from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing,
 from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
-from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Filling, Patch, UnitPlace
 from blockdsl.syntax import ast
 from blockdsl.units import SHAPES
+from blockdsl.units.fields import MOST_PATCHES as MOST_IN_A_FIELD
 from blockdsl.units.outlines import box
 from blockdsl.units.words import WordReader
 
@@ -53,13 +53,15 @@ class Placer:
         self, lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction
     ) -> tuple[Layout | None, tuple[Fraction, ...], tuple[Fraction, ...]]:
         """Fill width × height with the rows or free patches of a block; also gives its grid lines."""
-        if not any(isinstance(line, ast.Row) for line in lines):
+        first = next((line for line in lines if isinstance(line, ast.Row)), None)
+        if first is None:
             self.look_up(lines)
             if not self._extents_are_usable(lines):
                 return None, (), ()
             layout = lay_free_patches(lines, title, width, height, self._names, self._problems)
             return (None if layout is None else Layout(layout, ())), *_even_lines(lines, width, height)
-        grid = self._grid(f"block {title.text}", lines, title)
+        # Two blocks may have one title here: that of the size at which they are both asked for.
+        grid = self._grid(f"block {first.span.source.name} {first.span.start}", lines, title)
         if grid is None:
             self.look_up(lines)
             return None, (), ()
@@ -243,9 +245,15 @@ class Placer:
         self, filling: Filling, name: str | None, span: Span, natural: tuple[Exact, Exact], symmetry: Symmetry
     ) -> Layout | None:
         """A shape in its box before turning, then turned."""
-        wants = SHAPES[filling.shape.rstrip("\\")].proportion
+        wants = SHAPES[filling.shape.rstrip("\\")].wants(filling)
         if wants is not None and natural[0] != wants * natural[1]:
-            self._does_not_fit(name or SHAPES[filling.shape.rstrip("\\")].title, wants, natural, symmetry, span)
+            title = name or SHAPES[filling.shape.rstrip("\\")].title
+            self._does_not_fit(title, wants, natural, symmetry, span, _half_rectangle(filling))
+            return None
+        count = SHAPES[filling.shape.rstrip("\\")].count
+        if count is not None and count(filling, *natural) > MOST_IN_A_FIELD:
+            help_text = f"a field has at most {MOST_IN_A_FIELD:,} patches; make its patches larger"
+            self._once("too-many-patches", span, help=help_text)
             return None
         key = (filling, *natural, symmetry, name)
         if key not in self._shaped:
@@ -253,7 +261,13 @@ class Placer:
         return self._shaped[key]
 
     def _does_not_fit(
-        self, name: str, wants: Fraction, natural: tuple[Exact, Exact], symmetry: Symmetry, span: Span
+        self,
+        name: str,
+        wants: Fraction,
+        natural: tuple[Exact, Exact],
+        symmetry: Symmetry,
+        span: Span,
+        instead: str = "",
     ) -> None:
         gets = Fraction(natural[0]) / Fraction(natural[1])  # type: ignore[arg-type]  # boxes of a grid are rational
         turned = symmetry.turned_extent(Fraction(1), Fraction(2))[0] == Fraction(2)
@@ -261,6 +275,8 @@ class Placer:
             help_text = "take the turn off, or turn once more" if turned else "turn it with `>` or `<`"
         else:
             help_text = "change `columns` and `heights`, or let it continue over more cells with `-` and `|`"
+        if instead:
+            help_text += f"; a rectangle cut corner to corner is `{instead}`"
         self._once(
             "unit-does-not-fit", span, name=name, wants=_proportion(wants), gets=_proportion(gets), help=help_text
         )
@@ -292,6 +308,10 @@ class Placer:
             self._laid[key] = self._lay_unit_lines(unit, *natural)
         inner = self._laid[key]
         return None if inner is None else _turned_unit(inner, unit.name.text, natural, symmetry)
+
+    def proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
+        """Width to height of a unit of rows or free patches; None where it cannot be told, which is reported."""
+        return self._proportion_of(unit)
 
     def _proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
         if any(is_damaged_drawing(line) for line in unit.lines):
@@ -339,6 +359,14 @@ def _squares_along(count: Fraction, length: Fraction) -> tuple[Fraction, ...]:
     return (*(length * i / count for i in range(ceil(count))), length)
 
 
+def _half_rectangle(filling: Filling) -> str:
+    """How to write the same two triangles in a box that is no square, for those of a half-square; else nothing."""
+    if filling.shape not in ("half", "half\\"):
+        return ""
+    left, right = filling.fabrics
+    return f"(half-rectangle {left} {right})" if filling.shape == "half" else f"(half-rectangle {right} {left})~"
+
+
 def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
     width, height = natural
     symmetry_here, plain = symmetry, filling
@@ -347,14 +375,20 @@ def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exac
         plain = Filling("half", (filling.fabrics[1], filling.fabrics[0]))
         symmetry_here = from_turns("~").then(symmetry)
         width, height = symmetry_here.inverse.turned_extent(*symmetry.turned_extent(width, height))
-    cloth = SHAPES[plain.shape].draw(plain, width, height)
-    patches = tuple(
-        Patch(fabric, polygon if symmetry_here == IDENTITY else symmetry_here.apply_polygon(polygon, width, height))
-        for fabric, polygon in cloth
-    )
+    patches = _shape_patches(plain, width, height)
+    if symmetry_here != IDENTITY:
+        patches = tuple(patch.turned(symmetry_here, width, height) for patch in patches)
     if plain.shape == "square":
         return Layout(patches, ())
     return Layout(patches, (UnitPlace(name, plain, ZERO, ZERO, width, height, symmetry_here, 0, len(patches)),))
+
+
+def _shape_patches(filling: Filling, width: Exact, height: Exact) -> tuple[Patch, ...]:
+    """The patches of a shape as drawn, with their curved sides where the shape has any."""
+    shape = SHAPES[filling.shape]
+    cloth = shape.draw(filling, width, height)
+    curved = shape.bend(filling, width, height) if shape.bend else (None,) * len(cloth)
+    return tuple(Patch(fabric, polygon, true) for (fabric, polygon), true in zip(cloth, curved, strict=True))
 
 
 def _turned_unit(inner: Layout, name: str, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
@@ -362,9 +396,7 @@ def _turned_unit(inner: Layout, name: str, natural: tuple[Exact, Exact], symmetr
     whole = UnitPlace(name, None, ZERO, ZERO, width, height, symmetry, 0, len(inner.patches))
     if symmetry == IDENTITY:
         return Layout(inner.patches, (whole, *inner.units))
-    patches = tuple(
-        Patch(patch.fabric, symmetry.apply_polygon(patch.outline, width, height)) for patch in inner.patches
-    )
+    patches = tuple(patch.turned(symmetry, width, height) for patch in inner.patches)
     units = tuple(_turned_place(unit, width, height, symmetry) for unit in inner.units)
     return Layout(patches, (whole, *units))
 
@@ -384,7 +416,7 @@ def _put(layout: Layout, dx: Exact, dy: Exact, patches: list[Patch], units: list
         patches.extend(layout.patches)
         units.extend(layout.units)
         return
-    patches.extend(Patch(patch.fabric, translate(patch.outline, dx, dy)) for patch in layout.patches)
+    patches.extend(patch.moved(dx, dy) for patch in layout.patches)
     units.extend(
         replace(unit, x=unit.x + dx, y=unit.y + dy, first=unit.first + before, stop=unit.stop + before)
         for unit in layout.units

@@ -57,7 +57,7 @@ def _wanted(cut: Cut, design: BlockDesign, lettered: Lettered) -> tuple[str, Ext
     if cut.piece == "strip":
         return "strip", (cut.cut[0], cut.cut[0])
     if cut.method == CUT_PATCHES:
-        return _for_patch(lettered.first[cut.label])
+        return None if cut.label in lettered.curved else _for_patch(lettered.first[cut.label])
     shorter, longer = (side - 2 * design.seam for side in cut.exact)
     return ("square" if shorter == longer else "rectangle"), (shorter, longer)
 

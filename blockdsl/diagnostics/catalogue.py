@@ -324,6 +324,11 @@ CATALOGUE: dict[str, Entry] = {
         "patches overlap: {patches} share {area}, near {place}",
         "Two patches lie over each other, so that they could not be sewn flat.",
     ),
+    "curve-too-tight": Entry(
+        "error",
+        "the curve of `{name}` is too tight to be sewn: its radius is {radius}",
+        "A hollow edge needs a radius of more than twice the seam allowance, or its own allowance closes it up.",
+    ),
     "patches-leave-gap": Entry(
         "error",
         "the patches leave a gap of {area}, near {place}",
@@ -406,6 +411,11 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         "`{what}` cannot be sewn to a foundation: no straight seam runs right across {patches}",
         "On a paper each patch is sewn to those before it by one straight seam right across; here there is none.",
+    ),
+    "foundation-curved": Entry(
+        "error",
+        "`{what}` cannot be sewn to a foundation: it has curved seams",
+        "On a paper each patch is sewn by one straight seam and folded over it; a curve cannot be folded flat.",
     ),
     "foundation-too-many": Entry(
         "error",

@@ -48,16 +48,21 @@ def _outlines(rings: Sequence[Ring], placed: Box) -> Path:
     return Path(tuple(rings), stroke=INK, stroke_width_pt=max(0.2, min(0.6, side * 0.04)))
 
 
-def _coloured(patches: Sequence[PlacedPatch], fabrics: Fabrics, placing: Placing, placed: Box) -> list[Mark]:
-    """Fills batched by fabric, hatches over them, every outline on top unless the patches are mere dots."""
+def coloured_patches(
+    patches: Sequence[PlacedPatch], fabrics: Fabrics, placing: Placing, placed: Box, *, hatched: bool = True
+) -> list[Mark]:
+    """Fills batched by fabric, hatches over them, every outline on top unless the patches are mere dots.
+
+    `placed` is the box that they fill.
+    """
     by_fabric: dict[str, list[Ring]] = {}
     for patch in patches:
-        by_fabric.setdefault(patch.fabric, []).append(placing.ring(patch.outline))
+        by_fabric.setdefault(patch.fabric, []).append(placing.ring(patch.shown))
     marks: list[Mark] = []
     for name, rings in by_fabric.items():
         fabric = fabrics.get(name, _UNKNOWN)
         marks.append(Path(tuple(rings), fill=fabric.colour))
-        if len(patches) <= _HATCHED_PATCHES:
+        if hatched and len(patches) <= _HATCHED_PATCHES:
             marks += hatch_all(rings, fabric.number, fabric.colour)
     everything = tuple(ring for rings in by_fabric.values() for ring in rings)
     if _side_pt(everything, placed) >= _PALE_BELOW_PT:
@@ -79,7 +84,7 @@ def block_picture(facts: BlockFacts, box: Box, *, colouring: ColouringFacts | No
     one mark a fabric: a block of 40,000 patches is a few dozen marks.
     """
     placing, placed = fit(facts.finished, box)
-    marks = _coloured(facts.placed, fabrics_of(facts, colouring), placing, placed)
+    marks = coloured_patches(facts.placed, fabrics_of(facts, colouring), placing, placed)
     marks.append(_edge(placed))
     return Figure(say_colour_picture(facts, colouring), tuple(marks)), placed
 
@@ -97,12 +102,12 @@ def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
     """
     placing, placed = fit(facts.finished, box)
     labels = [patch.label for patch in facts.placed]
-    rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+    rings = tuple(placing.ring(patch.shown) for patch in facts.placed)
     lettering = letter_patches(labels, rings)
     if lettering.outside:
         inner = Box(box.x_pt + MARGIN_PT, box.y_pt, box.width_pt - 2 * MARGIN_PT, box.height_pt)
         placing, placed = fit(facts.finished, inner)
-        rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+        rings = tuple(placing.ring(patch.shown) for patch in facts.placed)
         lettering = letter_patches(labels, rings)
     marks: list[Mark] = [
         rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=WHITE),
@@ -120,7 +125,7 @@ def unit_picture(
 ) -> tuple[Figure, Box]:
     """One unit in colour, as large as the box allows at its top left; and the box it fills."""
     placing, placed = fit(unit.finished, box)
-    marks = _coloured(unit.picture, fabrics, placing, placed)
+    marks = coloured_patches(unit.picture, fabrics, placing, placed)
     marks.append(_edge(placed, 0.8))
     return Figure(say_unit_picture(unit, unit_of_length), tuple(marks)), placed
 
@@ -142,7 +147,7 @@ def grid_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
         box.height_pt - _NUMBER_MARGIN_PT / 2,
     )
     placing, placed = fit(facts.finished, inner)
-    rings = tuple(placing.ring(patch.outline) for patch in facts.placed)
+    rings = tuple(placing.ring(patch.shown) for patch in facts.placed)
     widths, heights = grid_lines(facts)
     xs = _running([to_float(width) for width in widths], placed.width_pt, placed.x_pt)
     ys = _running([to_float(height) for height in heights], placed.height_pt, placed.y_pt)

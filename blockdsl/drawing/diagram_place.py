@@ -9,9 +9,11 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
+from blockdsl.drawing.arcs import arc_places, outline_places
 from blockdsl.drawing.theme import Box
 from blockdsl.facts.blockfacts import Extent
-from blockdsl.geometry import Exact, Polygon, to_float
+from blockdsl.geometry import Exact, Point, Polygon, to_float
+from blockdsl.geometry.arc import Bend, Curved
 
 Ring = tuple[tuple[float, float], ...]
 
@@ -28,9 +30,17 @@ class Placing:
     x_pt: float
     y_pt: float
 
-    def ring(self, outline: Polygon) -> Ring:
-        """The outline on the page."""
+    def ring(self, outline: Polygon | Curved) -> Ring:
+        """The outline on the page, arcs as fine steps."""
+        if isinstance(outline, Curved):
+            places = outline_places(outline, self.scale)
+            return tuple((self.x_pt + x * self.scale, self.y_pt + y * self.scale) for x, y in places)
         return tuple((self.x_pt + to_float(x) * self.scale, self.y_pt + to_float(y) * self.scale) for x, y in outline)
+
+    def arc(self, start: Point, end: Point, bend: Bend | None) -> Ring:
+        """A side on the page, from end to end."""
+        places = arc_places(start, end, bend, self.scale)
+        return tuple((self.x_pt + x * self.scale, self.y_pt + y * self.scale) for x, y in places)
 
     def x(self, length: Exact) -> float:
         """The x on the page of that distance from the block's left edge."""

@@ -25,6 +25,7 @@ _LEAST_ARROW_PT: Final = 7.0
 _SMALL_ARROW_PT: Final = 11.0
 _MANY: Final = 6
 """So many seams in one step need smaller arrows."""
+_DOT_PT: Final = 2.2
 _SEAM: Final = (3.2, 2.0)
 _OPEN: Final = (0.8, 2.4)
 Place = tuple[float, float]
@@ -40,14 +41,14 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: fl
         (to_float(x) + moves[place][0], to_float(y) + moves[place][1])
         for place, part in enumerate(hand.ingredients)
         for patch in part.picture
-        for x, y in patch.outline
+        for x, y in patch.corners
     ]
     placing, filled = _fitted(points, box)
     marks: list[Mark] = []
     for place, part in enumerate(hand.ingredients):
         dx, dy = (move * placing.scale for move in moves[place])
         here = Placing(placing.scale, placing.x_pt + dx, placing.y_pt + dy)
-        rings = [here.ring(patch.outline) for patch in part.picture]
+        rings = [here.ring(patch.shown) for patch in part.picture]
         marks += _cloth([patch.fabric for patch in part.picture], rings, fabrics)
         if part.fabric is not None:
             marks += _letter(part.name, rings[0], size)
@@ -56,9 +57,9 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: fl
 
 def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: float = 1.0) -> tuple[Figure, Box]:
     """What is made, with its new seams dashed and an arrow over each for the way it is pressed."""
-    points = [(to_float(x), to_float(y)) for patch in hand.picture for x, y in patch.outline]
+    points = [(to_float(x), to_float(y)) for patch in hand.picture for x, y in patch.corners]
     placing, filled = _fitted(points, box)
-    rings = [placing.ring(patch.outline) for patch in hand.picture]
+    rings = [placing.ring(patch.shown) for patch in hand.picture]
     marks = _cloth([patch.fabric for patch in hand.picture], rings, fabrics)
     seams = [seam for stage in hand.stages for seam in stage.seams]
     for seam in seams:
@@ -174,6 +175,8 @@ def _seam(seam: StepSeam, placing: Placing, size: float) -> list[Mark]:
     """The seam dashed; what a partial seam leaves open dotted, with a bar where sewing stops."""
     points = list(seam.line)
     marks: list[Mark] = []
+    if seam.bend is not None:
+        return list(_stitches(placing.arc(points[0], points[-1], seam.bend), _SEAM, size))
     if seam.stop is not None:
         marks += _stitches(placing.ring((seam.stop, points[-1])), _OPEN, size, ACCENT)
         points[-1] = seam.stop
@@ -184,7 +187,15 @@ def _seam(seam: StepSeam, placing: Placing, size: float) -> list[Mark]:
     for place in (seam.stop, seam.begin):
         if place is not None:
             marks += _bar(placing.ring((place, seam.line[0])))
+    for x, y in placing.ring(seam.dots):
+        marks.append(_dot(x, y, size))
     return marks
+
+
+def _dot(x: float, y: float, size: float) -> Mark:
+    """Where a seam stops a seam allowance from the edge, because something is set in there later."""
+    ring = tuple((x + _DOT_PT * size * dx, y + _DOT_PT * size * dy) for dx, dy in _CIRCLE)
+    return Path((ring,), fill=ACCENT, stroke=WHITE, stroke_width_pt=0.5)
 
 
 def _bar(way: Ring) -> tuple[Mark, ...]:
@@ -199,6 +210,7 @@ def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[
     if seam.toward is None:
         return ()
     line = placing.ring(seam.line)
+    middle_of_arc = None if seam.bend is None else placing.arc(seam.line[0], seam.line[-1], seam.bend)
     (ax, ay), (bx, by) = max(pairwise(line), key=lambda s: hypot(s[1][0] - s[0][0], s[1][1] - s[0][1]))
     dx, dy = to_float(seam.arrow.x), to_float(seam.arrow.y)
     if (ax, ay) != line[0]:  # the arrow of a later stretch lies on the same hand of the line
@@ -209,6 +221,8 @@ def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[
     most = size * (_ARROW_PT if many < _MANY else _SMALL_ARROW_PT)
     long = max(_LEAST_ARROW_PT, min(most, hypot(bx - ax, by - ay) * 0.45))
     x, y = (ax + bx) / 2, (ay + by) / 2
+    if middle_of_arc is not None:
+        x, y = middle_of_arc[len(middle_of_arc) // 2]
     return arrow((x - ux * long / 2, y - uy * long / 2), (x + ux * long / 2, y + uy * long / 2), long)
 
 

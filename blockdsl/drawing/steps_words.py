@@ -61,7 +61,12 @@ def say_apart(step: StepFacts, labels: Mapping[str, str]) -> str:
 def say_joined(step: StepFacts) -> str:
     """Alternative text of the parts joined."""
     seams = [seam for hand in step.hands[:1] for stage in hand.stages for seam in stage.seams]
-    hard = {"straight": "", "partial": ", one of them partial", "set-in": ", one of them set in"}[step.seam]
+    hard = {
+        "straight": "",
+        "curved": ", one of them curved",
+        "partial": ", one of them partial",
+        "set-in": ", one of them set in",
+    }[step.seam]
     return (
         f"Step {step.number}, {step.makes}: the parts joined with {many(len(seams), 'seam')}{hard}; "
         "arrows show the way to press."

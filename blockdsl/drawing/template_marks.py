@@ -26,6 +26,11 @@ def sewing_lines(rings: tuple[Ring, ...], *, closed: bool) -> Path:
     return Path(rings, closed=closed, stroke=INK, stroke_width_pt=THIN_PT, dash=SEWING_DASH_PT)
 
 
+def notch_lines(notches: tuple[tuple[Dot, Dot], ...]) -> tuple[Mark, ...]:
+    """Marks across the allowance, to match two curved edges by; none for straight ones."""
+    return (Path(notches, closed=False, stroke=INK, stroke_width_pt=THIN_PT),) if notches else ()
+
+
 def grain_arrow(start: Dot, stop: Dot) -> Path:
     """A line with a head at both ends, along the straight grain."""
     length = hypot(stop[0] - start[0], stop[1] - start[1])

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from typing import Final
 
 from blockdsl.drawing.flow import moved
 from blockdsl.drawing.marks import Document, Figure, Mark, Page
@@ -21,8 +23,10 @@ from blockdsl.drawing.templates_words import letter_inside, set_words
 from blockdsl.drawing.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, SMALL_PT, Box, paper_named
 from blockdsl.drawing.tiling import Tiling
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.geometry import to_float
-from blockdsl.geometry.polygon import bounding_box
+from blockdsl.geometry import Point, to_float
+from blockdsl.geometry.arc import reach
+
+_AXES: Final = (Point(Fraction(1), Fraction(0)), Point(Fraction(0), Fraction(1)))
 
 
 def template_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_PT) -> Document:
@@ -64,8 +68,9 @@ def templates_too_large(facts: BlockFacts) -> tuple[str, ...]:
     scale = POINTS_PER_UNIT[facts.unit]
     found = []
     for template in facts.templates:
-        left, top, right, bottom = bounding_box(template.cutting)
-        if max(to_float(right - left), to_float(bottom - top)) * scale > LONGEST_PAGE_PT:
+        outline = template.curved[1] if template.curved else template.cutting
+        sides = (most - least for least, most in (reach(outline, way) for way in _AXES))
+        if max(to_float(side) for side in sides) * scale > LONGEST_PAGE_PT:
             found.append(template.label)
     return tuple(found)
 

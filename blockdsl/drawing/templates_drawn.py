@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.template_marks import cutting_lines, sewing_lines
+from blockdsl.drawing.template_marks import cutting_lines, notch_lines, sewing_lines
 from blockdsl.drawing.templates_beside import Drawn, words_beside
 from blockdsl.drawing.templates_pattern import Pattern, quarter_turn
 from blockdsl.drawing.templates_words import words_inside
 
 
 def outlines(pattern: Pattern) -> tuple[Mark, ...]:
-    """The cutting line and the sewing line."""
-    return cutting_lines((pattern.cutting,), closed=True), sewing_lines((pattern.sewing,), closed=True)
+    """The cutting line, the sewing line, and the marks of curved seams."""
+    lines = cutting_lines((pattern.cutting,), closed=True), sewing_lines((pattern.sewing,), closed=True)
+    return *lines, *notch_lines(pattern.notches)
 
 
 class Drawings:

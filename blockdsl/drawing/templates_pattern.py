@@ -9,11 +9,14 @@ import unicodedata
 from dataclasses import dataclass
 from typing import Final
 
+from blockdsl.drawing.arcs import notches_of, outline_places
 from blockdsl.drawing.lengths import show_extent, show_measure
 from blockdsl.drawing.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
 from blockdsl.drawing.tiling_clip import Dot, Ring, bounds
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
 from blockdsl.geometry import Polygon, to_float
+from blockdsl.geometry.arc import Curved
+from blockdsl.geometry.arc_recognise import BLADE, QUARTER_CIRCLE
 from blockdsl.geometry.offset import trim_points
 
 POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
@@ -31,12 +34,13 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class Pattern:
-    """One template: rings in points, `grain` a direction."""
+    """One template: rings in points, `grain` a direction; `notches` lead from the cutting line to a curved seam."""
 
     words: Words
     cutting: Ring
     sewing: Ring
     grain: Dot
+    notches: tuple[tuple[Dot, Dot], ...] = ()
 
     @property
     def letter(self) -> str:
@@ -62,14 +66,36 @@ class Pattern:
 def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
     """The template with its words, trimmed and measured in points."""
     scale = POINTS_PER_UNIT[facts.unit]
+    if template.curved is not None:
+        return _curved_pattern(template, template.curved, facts, scale)
     cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam), scale)
     left, top, _, _ = bounds(cutting)
     return Pattern(
-        Words(template.label, template.shape[:1].upper() + template.shape[1:], _lines(template, facts), facts.name),
+        _words(template, facts),
         tuple((x - left, y - top) for x, y in cutting),
         tuple((x - left, y - top) for x, y in _ring(template.sewing, scale)),
         (to_float(template.grain[0]), to_float(template.grain[1])),
     )
+
+
+def _words(template: TemplateFacts, facts: BlockFacts) -> Words:
+    title = template.shape[:1].upper() + template.shape[1:]
+    return Words(template.label, title, _lines(template, facts), facts.name)
+
+
+def _curved_pattern(
+    template: TemplateFacts, outlines: tuple[Curved, Curved], facts: BlockFacts, scale: float
+) -> Pattern:
+    """Its points are trimmed already, with the arcs that they stand beside."""
+    sewing, cutting = (tuple((x * scale, y * scale) for x, y in outline_places(outline, scale)) for outline in outlines)
+    left, top, _, _ = bounds(cutting)
+
+    def placed(ring: Ring) -> Ring:
+        return tuple((x - left, y - top) for x, y in ring)
+
+    notches = ((placed(notch)[0], placed(notch)[1]) for notch in notches_of(outlines[0], facts.seam, scale))
+    grain = (to_float(template.grain[0]), to_float(template.grain[1]))
+    return Pattern(_words(template, facts), placed(cutting), placed(sewing), grain, tuple(notches))
 
 
 def _ring(polygon: Polygon, scale: float) -> Ring:
@@ -96,6 +122,8 @@ def _closed(label: str) -> str:
 def _finished(template: TemplateFacts, unit: RulerUnit) -> str:
     """The finished size as the trade says it for the shape: a square by one side, a triangle by its legs."""
     first = show_measure(template.finished[0], unit)
+    if template.curved is not None:
+        return _finished_curve(template, template.curved[0], unit)
     if template.shape == "square":
         return f"finished {first} square"
     if template.shape == "half-square triangle":
@@ -103,6 +131,16 @@ def _finished(template: TemplateFacts, unit: RulerUnit) -> str:
     if template.shape == "quarter-square triangle":
         return f"finished {first}, long side"
     return f"finished {show_extent(template.finished, unit)}"
+
+
+def _finished_curve(template: TemplateFacts, sewing: Curved, unit: RulerUnit) -> str:
+    first, second = (show_measure(side, unit) for side in template.finished)
+    if template.shape == QUARTER_CIRCLE:
+        return f"finished radius {first}"
+    if template.shape == BLADE:
+        return f"finished {first} long, {second} across its end"
+    radius = next(bend.radius for bend in sewing.bends if bend is not None)
+    return f"finished {show_extent(template.finished, unit)}, radius {show_measure(radius, unit)}"
 
 
 def quarter_turn(pattern: Pattern) -> Pattern:
@@ -113,4 +151,5 @@ def quarter_turn(pattern: Pattern) -> Pattern:
         return tuple((height - y, x) for x, y in ring)
 
     grain = (-pattern.grain[1], pattern.grain[0])
-    return Pattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain)
+    notches = tuple((turned(notch)[0], turned(notch)[1]) for notch in pattern.notches)
+    return Pattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain, notches)

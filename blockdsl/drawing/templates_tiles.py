@@ -10,6 +10,7 @@ from blockdsl.drawing.marks import Figure, Mark, Text
 from blockdsl.drawing.template_marks import (
     cutting_lines,
     join_line,
+    notch_lines,
     registration_mark,
     sewing_lines,
     tile_map,
@@ -19,7 +20,7 @@ from blockdsl.drawing.templates_room import box_ring, centroid, find_room
 from blockdsl.drawing.templates_words import letter_inside, set_words, words_inside
 from blockdsl.drawing.theme import ACCENT, BODY_PT, QUIET, SMALL_PT, Box
 from blockdsl.drawing.tiling import MARK_ACROSS_PT, MARK_ALONG_PT, Join, Tile, Tiling, tile
-from blockdsl.drawing.tiling_clip import Ring, area, clip_outline, clip_ring, meets_box
+from blockdsl.drawing.tiling_clip import Ring, area, clip_line, clip_outline, clip_ring, meets_box
 from blockdsl.drawing.typeset import cap_height, ellipsis, measure, wrap
 
 _MAP_WIDTH_PT: Final = 84.0
@@ -60,6 +61,7 @@ def tile_marks(
     marks: list[Mark] = [
         cutting_lines(clip_outline(pattern.cutting, own.window), closed=False),
         sewing_lines(clip_outline(pattern.sewing, own.window), closed=False),
+        *notch_lines(tuple(kept for notch in pattern.notches if (kept := clip_line(notch, own.window)) is not None)),
     ]
     for join in joins:
         marks += _join_marks(join, own, number, (pattern.cutting, pattern.sewing), taken)

@@ -6,7 +6,7 @@ from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
-from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.symmetry import (
     IDENTITY,
     MIRROR,
@@ -84,8 +84,7 @@ def _group(design: BlockDesign, place: UnitPlace) -> UnitGroup:
     # Turned back to how it was drawn; a mirrored one is drawn as the mirror image of its words.
     back = place.symmetry.inverse.then(MIRROR) if mirrored else place.symmetry.inverse
     picture = tuple(
-        Patch(patch.fabric, back.apply_polygon(_moved(patch.outline, place), across, down))
-        for patch in design.patches[place.first : place.stop]
+        patch.moved(-place.x, -place.y).turned(back, across, down) for patch in design.patches[place.first : place.stop]
     )
     width, height = place.width, place.height
     # What is drawn patch by patch is sewn patch by patch, even where a shape of the language looks the same.
@@ -104,12 +103,8 @@ def _keys(picture: Picture, width: Exact, height: Exact) -> tuple[Hashable, Hash
     return picture_key(picture, width, height), picture_key(_mirror(picture, width, height), width, height)
 
 
-def _moved(outline: Polygon, place: UnitPlace) -> Polygon:
-    return tuple(type(corner)(corner.x - place.x, corner.y - place.y) for corner in outline)
-
-
 def _mirror(picture: Picture, width: Exact, height: Exact) -> Picture:
-    return tuple(Patch(patch.fabric, MIRROR.apply_polygon(patch.outline, width, height)) for patch in picture)
+    return tuple(patch.turned(MIRROR, width, height) for patch in picture)
 
 
 def picture_key(picture: Picture, width: Exact, height: Exact) -> Hashable:
@@ -118,10 +113,15 @@ def picture_key(picture: Picture, width: Exact, height: Exact) -> Hashable:
 
 
 def _seen(picture: Picture, turn: Symmetry, width: Exact, height: Exact) -> tuple[object, ...]:
-    patches = sorted(
-        (patch.fabric, _from_least_corner(turn.apply_polygon(patch.outline, width, height))) for patch in picture
-    )
+    turned = [patch.turned(turn, width, height) for patch in picture]
+    patches = sorted((patch.fabric, _from_least_corner(patch.outline), bends_of(patch)) for patch in turned)
     return (*turn.turned_extent(width, height), *patches)
+
+
+def bends_of(patch: Patch) -> tuple[tuple[Point, Exact, bool], ...]:
+    """The circles that a patch bends along, in an order of their own: twins alike that bend alike are alike."""
+    bends = () if patch.curved is None else patch.curved.bends
+    return tuple(sorted((bend.centre, bend.radius, bend.hollow) for bend in bends if bend is not None))
 
 
 def _from_least_corner(outline: Polygon) -> Polygon:

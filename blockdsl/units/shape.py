@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.arc import Curved
 from blockdsl.model import Filling
 from blockdsl.units.words import WordReader
 
@@ -19,12 +20,22 @@ Cloth = tuple[str, Polygon]
 
 
 @dataclass(frozen=True, slots=True)
+class Round:
+    """What is sewn on in one go to what there is already: what it is called, and how many patches at a time."""
+
+    name: str
+    added: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Shape:
     """One shape of the language.
 
     `usage` is how it is written, `title` its name in the trade. `proportion` is width over height, or None
-    when any box will do. `read` gives None when the words do not fit. `draw` fills a box width × height
-    (origin top left) and gives the patches in reading order.
+    when any box will do; `proportion_of` tells it where it depends on the words. `read` gives None when the words
+    do not fit. `draw` fills a box width × height (origin top left) and gives the patches in reading order, or, where
+    there are `rounds` about a first patch, in the order of sewing. `count` tells about how many there will be, for
+    shapes that draw as many as the box takes.
     """
 
     name: str
@@ -34,24 +45,78 @@ class Shape:
     proportion: Fraction | None
     read: Callable[[WordReader], Filling | None]
     draw: Callable[[Filling, Exact, Exact], tuple[Cloth, ...]]
+    proportion_of: Callable[[Filling], Fraction] | None = None
+    rounds: Callable[[Filling], tuple[Round, ...]] | None = None
+    bend: Callable[[Filling, Exact, Exact], tuple[Curved | None, ...]] | None = None
+    count: Callable[[Filling, Exact, Exact], int] | None = None
+
+    def wants(self, filling: Filling) -> Fraction | None:
+        """Width over height of these words: that of the shape, or what the words themselves come to."""
+        return self.proportion_of(filling) if self.proportion_of else self.proportion
 
 
 def _all_shapes() -> dict[str, Shape]:
     from blockdsl.units import (  # noqa: PLC0415  the shapes use the class above
         bars,
         checker,
+        courthouse,
+        curve,
         diamond,
+        fan,
         geese,
         half,
+        half_rectangle,
+        hexagons,
         hourglass,
+        kite,
+        log,
+        long_diamond,
+        octagon,
+        peak,
+        pineapple,
         quarters,
         rails,
+        slant,
         snowball,
         split,
+        spool,
         square,
+        star45,
+        trapezoid,
+        triangles60,
+        tumblers,
     )
 
-    modules = (square, half, quarters, hourglass, split, geese, diamond, snowball, rails, bars, checker)
+    modules = (
+        square,
+        half,
+        quarters,
+        hourglass,
+        split,
+        geese,
+        diamond,
+        snowball,
+        rails,
+        bars,
+        checker,
+        star45,
+        triangles60,
+        hexagons,
+        half_rectangle,
+        peak,
+        long_diamond,
+        kite,
+        trapezoid,
+        slant,
+        spool,
+        octagon,
+        tumblers,
+        log,
+        courthouse,
+        pineapple,
+        curve,
+        fan,
+    )
     return {module.SHAPE.name: module.SHAPE for module in modules}
 
 

@@ -21,6 +21,12 @@ def plan_foundations(
     plans: list[FoundationPlan] = []
     told: set[object] = set()
     for group, choice in chosen:
+        if any(patch.curved for patch in group.picture):
+            if choice.method_span not in told:
+                told.add(choice.method_span)
+                advice = "make it as `cut patches`: its curves are sewn by templates"
+                problems.report("foundation-curved", choice.method_span, what=choice.what, help=advice)
+            continue
         plan = plan_foundation(group, design)
         if isinstance(plan, FoundationPlan):
             plans.append(plan)

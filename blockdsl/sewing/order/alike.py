@@ -6,7 +6,7 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
 
 from blockdsl.geometry.symmetry import ALL_EIGHT, IDENTITY, Symmetry
-from blockdsl.model import BlockDesign
+from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order.net import Net
 from blockdsl.sewing.order.region import box_of
 
@@ -16,6 +16,7 @@ Span = tuple[int, int]
 """The patches of a unit: its first, and the one after its last."""
 _Box = tuple[int, int, int, int]
 _Seen = frozenset[tuple[int, int, int]]
+_Cloth = tuple[str, bool, tuple[bool, ...]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,12 +34,12 @@ class Looks:
         self._net = net
         # What comes whole out of a method is not like the same patches sewn one by one.
         whole = {patch for first, stop in solid for patch in range(first, stop)}
-        self._cloth = [(patch.fabric, place in whole) for place, patch in enumerate(design.patches)]
+        self._cloth = [(patch.fabric, place in whole, _bends(patch)) for place, patch in enumerate(design.patches)]
         self._numbers: dict[Hashable, int] = {}
         self._shapes: dict[tuple[object, ...], int] = {}
         self._turned_shapes: dict[tuple[int, Symmetry], int] = {}
         self._likenesses: dict[tuple[int, ...], Likeness] = {}
-        self._outlines: list[tuple[tuple[str, bool], list[tuple[int, int]], _Box]] = []
+        self._outlines: list[tuple[_Cloth, list[tuple[int, int]], _Box]] = []
         self._boxes: list[_Box] = []
         self._shape_of = [self._shape(patch) for patch in range(len(net.rings))]
 
@@ -124,6 +125,15 @@ class Match:
         """Where a corner, in the net's whole numbers, comes to lie."""
         x, y = _apply(self.symmetry, corner, self.from_origin)
         return x + self.to_origin[0], y + self.to_origin[1]
+
+
+def _bends(patch: Patch) -> tuple[bool, ...]:
+    """Which of its bends are hollow, however it is turned; a triangle and a quarter circle have one twin between them.
+
+    The twin's own sides say where a bend is: within one block chords that look alike belong to arcs that do.
+    """
+    bends = () if patch.curved is None else patch.curved.bends
+    return tuple(sorted(bend.hollow for bend in bends if bend is not None))
 
 
 def _apply(symmetry: Symmetry, corner: tuple[int, int], origin: tuple[int, int]) -> tuple[int, int]:

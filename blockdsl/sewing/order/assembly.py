@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.arc import Bend
 
-SeamKind = Literal["straight", "partial", "set-in"]
+SeamKind = Literal["straight", "curved", "partial", "set-in"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,6 +20,7 @@ class SeamLine:
     sewn when the assembly that `closes` it is whole. set-in: `turns` are the corners at which the work is turned, in
     order from `start`. A set-in seam may be partial too; then its kind is set-in and it has a `stop`. Where a seam is
     left open at both ends, sewing starts at `begin` and the stretch from there back to `start` is closed later too.
+    curved: one arc, whose chord leads from `start` to `end`; `bend` is its circle, as its hollow side has it.
     """
 
     start: Point
@@ -27,6 +29,7 @@ class SeamLine:
     turns: tuple[Point, ...] = ()
     stop: Point | None = None
     begin: Point | None = None
+    bend: Bend | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +82,7 @@ class SeamCount:
     straight: int
     partial: int
     set_in: int
+    curved: int = 0
 
 
 def walk(assembly: Assembly) -> Iterator[Assembly]:
@@ -93,10 +97,11 @@ def walk(assembly: Assembly) -> Iterator[Assembly]:
 
 def count_seams(assembly: Assembly) -> SeamCount:
     """The seams of a whole tree, by kind; closing a partial seam is no seam of its own."""
-    straight = partial = set_in = 0
+    straight = partial = set_in = curved = 0
     for node in walk(assembly):
         for seam in node.seams if isinstance(node, Joined) else ():
             straight += seam.kind == "straight"
+            curved += seam.kind == "curved"
             partial += (seam.stop is not None) + (seam.begin is not None)
             set_in += len(seam.turns)
-    return SeamCount(straight, partial, set_in)
+    return SeamCount(straight, partial, set_in, curved)

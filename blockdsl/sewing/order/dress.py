@@ -12,7 +12,7 @@ from blockdsl.sewing.order.cuts import Cut
 from blockdsl.sewing.order.net import OUTSIDE, Net
 from blockdsl.sewing.order.paths import corners_of, in_one_path
 
-_HARDNESS: tuple[SeamKind, ...] = ("straight", "partial", "set-in")
+_HARDNESS: tuple[SeamKind, ...] = ("straight", "curved", "partial", "set-in")
 
 
 def dress(net: Net, whole: Cut) -> Assembly:
@@ -99,8 +99,10 @@ class _Dresser:
                 self._stretches.append(_Stretch(last_sewn, net.points[end_point], frozenset(open_sides), beside))
                 self._begun.update(open_sides)
         turns = tuple(net.points[corner] for corner in corners[1:-1])
-        kind: SeamKind = "set-in" if turns else "partial" if after else "straight"
-        return SeamLine(net.points[start], net.points[end], kind, turns, stop, begin)
+        bends = {net.bends.get(side) for side in path}
+        bend = bends.pop() if len(bends) == 1 else None
+        kind: SeamKind = "set-in" if turns else "partial" if after else "straight" if bend is None else "curved"
+        return SeamLine(net.points[start], net.points[end], kind, turns, stop, begin, bend)
 
     def _open_beyond(self, side: int, end: int) -> tuple[list[int], int]:
         """The sides of a partial seam, left open, that go straight on from the end of a side; and where they end."""

@@ -14,6 +14,7 @@ from blockdsl.sewing.order.hard import part_the_hard_way
 from blockdsl.sewing.order.nesting import Nest, inside_out, nest_units, set_atoms
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import Region, look_at, reading_place
+from blockdsl.sewing.order.rounds import added_last
 
 MOST_PATCHES_REMEMBERED = 800
 
@@ -46,10 +47,17 @@ class _Finder:
 
     def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span]) -> None:
         self._net = net
-        self._solid = solid
+        # A unit with curved seams is sewn by itself: a line along two chords is no seam.
+        curved = frozenset(
+            (unit.first, unit.stop)
+            for unit in design.units
+            if any(patch.curved for patch in design.patches[unit.first : unit.stop]) and unit.filling is not None
+        )
+        self._solid = solid | curved
         self._looks = Looks(design, net, solid)
         self._nest = nest_units(design, net)
         self._nests = {(nest.first, nest.stop): nest for nest in inside_out(self._nest)}
+        self._added_last = added_last(design)
         self._atom = list(range(len(design.patches)))
         self._known: dict[int, Cut] = {}
         self._measured: dict[tuple[int, object], Cut | None] = {}
@@ -77,6 +85,11 @@ class _Finder:
 
     def _part(self, cut: Cut, opened: frozenset[int]) -> None:
         region = self._seen(cut, opened)
+        first, stop = cut.patches[0], cut.patches[-1] + 1
+        count = self._added_last.get((first, stop), 0)
+        if count and not opened and stop - first == len(cut.patches):
+            cut.parts = self._in_rounds(cut.patches, count)
+            return
         division = choose_division(region, self._looks)
         if division is None:
             region = self._dissolved(cut, opened)
@@ -95,6 +108,14 @@ class _Finder:
             return
         cut.opened, cut.bent = found.opened, found.bent
         cut.parts = [Cut(part) for part in found.parts]
+
+    def _in_rounds(self, patches: list[int], count: int) -> list[Cut]:
+        """What there was before and the `count` patches that were added to it last, in reading order."""
+        before, *added = patches[:-count], *([patch] for patch in patches[-count:])
+        first, last = (before, *added) if count == 1 else added
+        if reading_place(self._net, last) < reading_place(self._net, first):
+            first, last = last, first
+        return [Cut(part) for part in ((first, last) if count == 1 else (first, before, last))]
 
     def _seen(self, cut: Cut, opened: AbstractSet[int]) -> Region:
         """The region, after a unit that is all of it has been opened up."""

@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import gcd
 
 from blockdsl.geometry import Exact, Point
-from blockdsl.geometry.polygon import signed_area
+from blockdsl.geometry.arc import Bend
+from blockdsl.geometry.polygon import cross, edges, signed_area, step
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.order.whole import WholeNumbers, whole_numbers
 
@@ -31,6 +32,7 @@ class Net:
     bottom) as ranks in `across` and `down`, the different places of all corners (as lengths `exact_across`,
     `exact_down`); `ranks` the same for each corner.
     `areas` can be added and compared (twice the area where `is_whole`).
+    `bends`: for each side that is a chord, or lies on one, the circle of its arc (hollow, whichever patch is meant).
     `faulty`: patches that overlap or leave a gap; then nothing else may be relied on.
     """
 
@@ -54,6 +56,7 @@ class Net:
     ranks: Sequence[tuple[int, int]]
     side_of: Mapping[tuple[int, int], int]
     faulty: tuple[int, ...]
+    bends: Mapping[int, Bend] = field(default_factory=dict)
 
 
 def make_net(design: BlockDesign) -> Net:
@@ -140,7 +143,24 @@ class _Maker:
             ranks=[(self._seen[x], self._level[y]) for x, y in self._whole],
             side_of={ends: side for side, ends in enumerate(zip(start, end, strict=True))},
             faulty=tuple(sorted(self._faulty)),
+            bends=self._bends(sides, start, end),
         )
+
+    def _bends(self, sides: Sequence[Sequence[int]], start: Sequence[int], end: Sequence[int]) -> dict[int, Bend]:
+        """The arcs whose chords the sides of curved patches lie on; no two sides of one twin lie on one line."""
+        found: dict[int, Bend] = {}
+        for patch, own in zip(self._design.patches, sides, strict=True):
+            if patch.curved is None:
+                continue
+            for (one, other), bend in zip(edges(patch.outline), patch.curved.bends, strict=True):
+                if bend is None:
+                    continue
+                chord = step(one, other)
+                for side in own:
+                    ends = (self._points[start[side]], self._points[end[side]])
+                    if not any(cross(chord, step(one, place)) for place in ends):
+                        found[side] = Bend(bend.centre, bend.radius, hollow=True)
+        return found
 
     def _add_side(self, before: int, here: int, patch: int) -> None:
         (x, y), (next_x, next_y) = self._whole[before], self._whole[here]

@@ -115,7 +115,7 @@ class _Grouping:
         return SubUnit(
             width=right - left,
             height=bottom - top,
-            picture=tuple(Patch(patch.fabric, translate(patch.outline, -left, -top)) for patch in patches),
+            picture=tuple(patch.moved(-left, -top) for patch in patches),
             outline=None if first.outline is None else translate(first.outline, -left, -top),
             places=tuple(self._place(first, node) for node in nodes),
             joins=tuple(joins),

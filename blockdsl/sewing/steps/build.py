@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from typing import TypeGuard
 
-from blockdsl.geometry import Point
-from blockdsl.geometry.polygon import translate
-from blockdsl.model import BlockDesign, Patch
+from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.arc import Bend
+from blockdsl.geometry.polygon import edges
+from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
 from blockdsl.sewing.methods import CUT_PATCHES
-from blockdsl.sewing.order import Assembly, Joined, Piece, subunits
+from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
 from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
 from blockdsl.sewing.pressing_seams import UnitSeams
@@ -35,7 +37,8 @@ def build_steps(design: BlockDesign, making: Making, order: Assembly, letters: S
         return ()
     frames = Frames(subunits(order, design, making.made_whole))
     things = Things(design, making, order, frames)
-    return _Builder(design, making, things, letters).steps()
+    turned_at = {turn for node in walk(order) if isinstance(node, Joined) for seam in node.seams for turn in seam.turns}
+    return _Builder(design, making, things, letters, turned_at).steps()
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,12 +50,25 @@ class _Pair:
 
 
 class _Builder:
-    def __init__(self, design: BlockDesign, making: Making, things: Things, letters: Sequence[str]) -> None:
+    def __init__(
+        self,
+        design: BlockDesign,
+        making: Making,
+        things: Things,
+        letters: Sequence[str],
+        turned_at: AbstractSet[Point],
+    ) -> None:
         self._design = design
+        self._turned_at = turned_at
         self._making = making
         self._things = things
         self._letters = letters
         self._frames = things.frames
+        # Where seams reach a curve: on its chord in the order of sewing, on the curve itself in what is told and drawn.
+        self._true: dict[Point, Point] = {}
+        for patch in design.patches:
+            if patch.curved:
+                self._true.update(zip(patch.outline, patch.curved.corners, strict=True))
         self._seams = UnitSeams(design, things.frames)
         wanted = [thing.key[0] for thing in things.all.values() if not thing.by_method]
         fixed, outward = customs(design, making, things)
@@ -125,7 +141,8 @@ class _Builder:
         labels = {fabric.name: fabric.label for fabric in self._design.fabrics}
         speech = Speech(self._design.unit, self._design.seam, labels)
         is_block = thing.key == self._things.root
-        words = sentences_of(variants[0], speech, len(hands), is_block=is_block)
+        in_rounds = thing.node.patches in self._things.rounds_made.inside
+        words = sentences_of(variants[0], speech, len(hands), is_block=is_block, in_rounds=in_rounds)
         return MakingStep(number, name, CUT_PATCHES, thing.title, variants, words)
 
     def _variant(self, thing: Thing) -> Variant:
@@ -172,7 +189,7 @@ class _Builder:
         toward = self._pressing.toward.get(key, 1)
         over = self._seams.of(number)[place].over
         return StepSeam(
-            line=moved((seam.start, *seam.turns, seam.end), origin),
+            line=moved([self._true.get(place, place) for place in (seam.start, *seam.turns, seam.end)], origin),
             kind=seam.kind,
             stop=None if seam.stop is None else moved([seam.stop], origin)[0],
             begin=None if seam.begin is None else moved([seam.begin], origin)[0],
@@ -181,18 +198,23 @@ class _Builder:
             arrow=over if toward else Point(-over.x, -over.y),
             meetings=self._pressing.meetings.get(key, 0),
             unnested=self._pressing.unnested.get(key, 0),
+            dots=tuple(moved([end], origin)[0] for end in (seam.start, seam.end) if end in self._turned_at),
+            bend=seam.bend and Bend(moved([seam.bend.centre], origin)[0], seam.bend.radius, hollow=True),
         )
 
     def _ingredient(self, part: Assembly, origin: Point) -> Ingredient:
         patches = part.patches
-        picture = tuple(
-            Patch(patch.fabric, translate(patch.outline, -origin.x, -origin.y))
-            for patch in (self._design.patches[number] for number in patches)
-        )
+        picture = tuple(self._design.patches[number].moved(-origin.x, -origin.y) for number in patches)
         outline = None if part.outline is None else moved(part.outline, origin)
+        if outline is not None and any(patch.curved for patch in picture) and not _is_upright(outline):
+            outline = None  # the twin's edges have names that the curved piece's do not
         if isinstance(part, Piece):
             fabric = self._design.patches[part.patch].fabric
             return Ingredient(self._letters[part.patch], None, fabric, patches, picture, outline)
         key = self._things.key_of(part)
         name = self._row_names.get(patches, self._names[key])
         return Ingredient(name, self._number[key], None, patches, picture, outline)
+
+
+def _is_upright(outline: Polygon) -> bool:
+    return len(outline) == 4 and all(start.x == end.x or start.y == end.y for start, end in edges(outline))

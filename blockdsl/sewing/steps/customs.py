@@ -9,7 +9,21 @@ from blockdsl.sewing.pressing import darker_of
 from blockdsl.sewing.pressing_seams import SeamKey
 from blockdsl.sewing.steps.tree import Thing, Things
 
-MIDDLES = {"geese": 1, "diamond": 2, "snowball": 0}
+MIDDLES = {
+    "geese": 1,
+    "diamond": 2,
+    "snowball": 0,
+    "curve": 1,
+    "fan": 1,
+    "peak": 1,
+    "kite": 1,
+    "trapezoid": 1,
+    "long-diamond": 2,
+    "octagon": 0,
+    "log": 0,
+    "courthouse": 0,
+    "pineapple": 0,
+}
 """For the shapes whose outer patches are pressed outward the patch in the middle, in the order of drawing."""
 
 

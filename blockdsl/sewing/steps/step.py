@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.geometry.arc import Bend
 from blockdsl.model import Patch
 from blockdsl.sewing.order import SeamKind
 
@@ -14,7 +15,7 @@ class Ingredient:
     """One part that a step takes, where it lies in what the step makes.
 
     `step` is the number of the step that made it, or None for a single patch; `name` what it is called (a patch by
-    its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself.
+    its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself or has curves.
     `patches` are numbers of the block's patches and `picture` the same patches, moved.
     """
 
@@ -33,7 +34,9 @@ class StepSeam:
     A partial seam is sewn from `begin` (else the start of the line) to `stop`. `parts` are the two things joined, as
     numbers of the step's stages count them; `toward` is 0 or 1, the one that the allowances are pressed to, or None
     when the seam is pressed open; `arrow` is the direction of pressing (of no particular length). `meetings` is how
-    many seams of the two sides meet in this one, and `unnested` how many of them lie the same way.
+    many seams of the two sides meet in this one, and `unnested` how many of them lie the same way. A curved seam runs
+    along `bend` from the start of the line to its end. `dots` are those of its ends where something is set in later:
+    there it stops a seam allowance from the edge.
     """
 
     line: tuple[Point, ...]
@@ -45,6 +48,8 @@ class StepSeam:
     arrow: Point
     meetings: int
     unnested: int
+    bend: Bend | None = None
+    dots: tuple[Point, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,4 +114,4 @@ class MakingStep:
     def seam(self) -> SeamKind:
         """The hardest seam in it."""
         kinds = {seam.kind for variant in self.variants for stage in variant.stages for seam in stage.seams}
-        return "set-in" if "set-in" in kinds else "partial" if "partial" in kinds else "straight"
+        return next((kind for kind in ("set-in", "partial", "curved") if kind in kinds), "straight")

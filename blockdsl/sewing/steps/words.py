@@ -8,9 +8,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.geometry import sign
+from blockdsl.model import Patch
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length
+from blockdsl.sewing.steps.curves import first_curve, hollow_part, next_curve
 from blockdsl.sewing.steps.edges import edge_of, is_slanted
+from blockdsl.sewing.steps.ends import Ends, ends_of
 from blockdsl.sewing.steps.names import MIRRORED, PLACED, plural
 from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 
@@ -38,19 +41,23 @@ def say_count(count: int) -> str:
     return NUMBERS[count] if count < len(NUMBERS) else str(count)
 
 
-def sentences_of(variant: Variant, speech: Speech, hands: int, *, is_block: bool) -> tuple[str, ...]:
-    """What to do for one step, sentence by sentence, in order."""
-    teller = _Teller(variant, speech)
+def sentences_of(
+    variant: Variant, speech: Speech, hands: int, *, is_block: bool, in_rounds: bool = False
+) -> tuple[str, ...]:
+    """What to do for one step, sentence by sentence, in order; `in_rounds` when logs are added round a middle."""
+    teller = _Teller(variant, speech, in_rounds=in_rounds)
     found = [*teller.sewing(), *teller.finish()]
-    found += _measure(variant, speech, is_block=is_block)
+    found += _measure(variant, speech, is_block=is_block, in_rounds=in_rounds)
     if hands == 2:
         found.append("Make the mirror image in the same way, with the parts the other way round.")
     return tuple(found)
 
 
-def _measure(variant: Variant, speech: Speech, *, is_block: bool) -> list[str]:
+def _measure(variant: Variant, speech: Speech, *, is_block: bool, in_rounds: bool) -> list[str]:
     if not variant.is_rectangle:
-        return []
+        across = write_length(variant.extent[0] + 2 * speech.seam, speech.unit)
+        told = f"From one straight edge to the opposite one it should now measure {across} {speech.unit}."
+        return [told] if in_rounds else []
     size = " × ".join(write_length(side + 2 * speech.seam, speech.unit) for side in variant.extent)
     who = "The block" if is_block else "It" if variant.count == 1 else "Each"
     return [f"{who} should now measure {size} {speech.unit}."]
@@ -59,12 +66,15 @@ def _measure(variant: Variant, speech: Speech, *, is_block: bool) -> list[str]:
 class _Teller:
     """Tells the stages of one variant."""
 
-    def __init__(self, variant: Variant, speech: Speech) -> None:
+    def __init__(self, variant: Variant, speech: Speech, *, in_rounds: bool = False) -> None:
         self._variant = variant
         self._speech = speech
+        self._in_rounds = in_rounds
         self._many = len(variant.ingredients)
         self._told_edge = False
         self._told_turns = False
+        self._told_dots = False
+        self._told_curve = False
         self._told_middles: set[str] = set()
 
     # --- names -------------------------------------------------------------------------------------
@@ -92,7 +102,7 @@ class _Teller:
     def sewing(self) -> list[str]:
         """All stages in order."""
         stages = self._variant.stages
-        if self._is_in_rows():
+        if self._is_in_rows() and not self._in_rounds:
             return self._rows()
         found = []
         for number, stage in enumerate(stages):
@@ -125,18 +135,21 @@ class _Teller:
         if len(rows) > 1 and len({self._press(row) for row in rows}) > 1:
             press = f"Press the seams of the {word} as the arrows show."
         join = f"Then join the {word}, right sides together"
-        return [lay, sew, press, *self._joined(last, join)]
+        held = [sentence for row in rows for sentence in self._held(row)][:1]
+        return [lay, sew, *held, *self._centred(rows[0]), press, *self._joined(last, join)]
 
     def _row_edges(self, rows: Sequence[Stage]) -> str:
         found = {self._edges(seam) for row in rows for seam in row.seams}
         return found.pop() if len(found) == 1 else "edges level"
 
     def _joined(self, stage: Stage, start: str) -> list[str]:
-        return [f"{start}.", *self._matching(stage), self._press(stage), *self._closing(stage)]
+        matched = (*self._centred(stage), *self._hard(stage), *self._matching(stage))
+        return [f"{start}.", *matched, self._press(stage), *self._closing(stage)]
 
     def _stage(self, stage: Stage, *, first: bool) -> list[str]:
+        order = self._curves(stage) if any(seam.bend for seam in stage.seams) else [self._order(stage, first=first)]
         return [
-            self._order(stage, first=first),
+            *order,
             *self._centred(stage),
             *self._hard(stage),
             *self._matching(stage),
@@ -150,6 +163,8 @@ class _Teller:
         inner = [part for part in parts if self._is_stage(part)]
         how = "" if self._told_edge else f", {self._speech.length(self._speech.seam)} from the edge"
         self._told_edge = True
+        if self._in_rounds:
+            return self._added(stage, how, first=first)
         edges = self._edges(stage.seams[0]) if len({self._edges(seam) for seam in stage.seams}) == 1 else "edges level"
         if not first and len(inner) == 1:
             return f"Add {self._others(stage, inner[0])}, right sides together, {edges}."
@@ -160,6 +175,50 @@ class _Teller:
             both = _listed(list(dict.fromkeys(names[::2])))
             return f"Sew {both} to {self._sides(stage)} {names[1]}, right sides together, {edges}{how}."
         return self._side_by_side(stage, edges, how)
+
+    def _added(self, stage: Stage, how: str, *, first: bool) -> str:
+        """A log, or two opposite ones, sewn to what there is already."""
+        inner = min(stage.parts, key=self._first_patch) if first else max(stage.parts)
+        logs = [part for part in stage.parts if part != inner]
+        names = _listed(list(dict.fromkeys(self._name(log) for log in logs)))
+        edge = self._edge(logs[0], stage.seams[0])
+        edges = f"along the {edge} of {self._short(logs[0], stage.parts)}" if edge else "edges level"
+        if edge.endswith(f"{self._speech.unit} edge"):
+            edges = f"the {edge}s level"
+        where = self._side_of(stage, logs[0]) if len(logs) == 1 else self._sides(stage).removesuffix(" of")
+        if not (self._across(stage) or self._down(stage)):
+            where = "two opposite corners" if first else "the other two corners"
+        if first:
+            return f"Sew {names} to {where} of {self._name(inner)}, right sides together, {edges}{how}."
+        return f"Add {names} to {where}, right sides together, {edges}."
+
+    def _first_patch(self, part: int) -> int:
+        return min(self._variant.ingredients[part].patches)
+
+    def _side_of(self, stage: Stage, log: int) -> str:
+        before = stage.parts[0] == log
+        if self._across(stage):
+            return "the left side" if before else "the right side"
+        return "the top" if before else "the bottom"
+
+    def _curves(self, stage: Stage) -> list[str]:
+        """Curved seams are told one by one: in each another piece has the hollow edge."""
+        found: list[str] = []
+        how = "" if self._told_edge else f", {self._speech.length(self._speech.seam)} from the edge"
+        self._told_edge = True
+        for seam in stage.seams:
+            if seam.bend is None:
+                names = [self._name(part) for part in seam.parts]
+                found.append(f"Sew {names[1]} to {names[0]}, right sides together, {self._edges(seam)}{how}.")
+                continue
+            upper = hollow_part(seam)
+            hollow, full = (self._on_curve(seam.parts[part]) for part in (upper, 1 - upper))
+            found += next_curve(hollow, full) if self._told_curve else first_curve(hollow, full, how)
+            self._told_curve = True
+        return found
+
+    def _on_curve(self, part: int) -> str:
+        return "what is sewn so far" if self._is_stage(part) else self._name(part)
 
     def _side_by_side(self, stage: Stage, edges: str, how: str) -> str:
         """Parts in a row, a column, or one after the other."""
@@ -217,7 +276,7 @@ class _Teller:
         return all(seam.line[0].y == seam.line[-1].y for seam in stage.seams)
 
     def _edge(self, part: int, seam: StepSeam) -> str:
-        if self._is_stage(part):
+        if self._is_stage(part) or seam.bend is not None:
             return ""
         return edge_of(self._variant.ingredients[part].outline, seam.line, self._speech.seam, self._speech.unit)
 
@@ -248,35 +307,81 @@ class _Teller:
         return self._called(ingredient) if mistaken else ingredient.name
 
     def _centred(self, stage: Stage) -> list[str]:
-        """Triangles on longer pieces: their points stand out, and should do so evenly."""
+        """Slanting pieces: their points stand out, and where they should do so."""
         for seam in stage.seams:
+            ends = self._ends(seam)
             edges = [self._edge(part, seam) for part in seam.parts]
-            if edges.count("long edge") == 1:
-                part = seam.parts[edges.index("long edge")]
-                name = self._short(part, seam.parts)
-                if name in self._told_middles:
-                    return []
-                self._told_middles.add(name)
-                return [f"Match the middles: the points of {name} stand out evenly at both ends."]
+            part = seam.parts[edges.index("long edge") if "long edge" in edges else 0]
+            name = told = self._short(part, seam.parts)
+            allowance = self._speech.length(self._speech.seam)
+            match ends:
+                case "level":
+                    continue
+                case "even":
+                    words = f"Match the middles: the points of {name} stand out evenly at both ends."
+                case "one level":
+                    words = f"Lay one end level; at the other the point of {name} stands out."
+                case "crossing":
+                    told, words = (
+                        ends,
+                        f"Where the ends do not lie level, let the edges cross {allowance} from the edge.",
+                    )
+                case "uneven":
+                    told = ends
+                    words = "The ends do not lie level: pin through both where the seam begins and ends, "
+                    words += f"{allowance} from the edges."
+            if told in self._told_middles:
+                return []
+            self._told_middles.add(told)
+            return [words]
         return []
+
+    def _ends(self, seam: StepSeam) -> Ends:
+        """How the two parts' ends lie on each other; what is not sewn straight through is matched otherwise."""
+        if seam.kind != "straight" or len(seam.line) != 2:
+            return "level"
+        one, other = ([patch.corners for patch in self._pictures(part)] for part in seam.parts)
+        return ends_of(seam.line, one, other)
+
+    def _pictures(self, part: int) -> list[Patch]:
+        """The patches that a part is of."""
+        if not self._is_stage(part):
+            return list(self._variant.ingredients[part].picture)
+        inner = self._variant.stages[part - self._many].parts
+        return [patch for each in inner for patch in self._pictures(each)]
 
     def _hard(self, stage: Stage) -> list[str]:
         """What is special about partial and set-in seams."""
         found = []
-        if any(len(seam.line) > 2 for seam in stage.seams) and self._told_turns:
-            found.append("Set this seam in too, from dot to dot.")
-        elif any(len(seam.line) > 2 for seam in stage.seams):
+        turning = sum(len(seam.line) > 2 for seam in stage.seams)
+        this, is_set = ("This seam", "is") if turning == 1 else ("These seams", "are")
+        if turning and self._told_turns:
+            found.append(f"Set {this.lower()} in too, from dot to dot.")
+        elif turning:
             self._told_turns = True
             found.append(
-                "This seam is set in: mark a dot a seam allowance from both edges at each inner corner, sew from dot "
-                "to dot, stop there with the needle down, lift the foot, turn the work until the next edges are level, "
-                "and sew on."
+                f"{this} {is_set} set in: mark a dot a seam allowance from both edges at each inner corner, sew from "
+                "dot to dot, stop there with the needle down, lift the foot, turn the work until the next edges are "
+                "level, and sew on."
             )
+        found += self._held(stage)
         if any(seam.stop is not None for seam in stage.seams):
             found.append(
                 "This is a partial seam: sew only as far as the mark in the picture and leave the rest open for now."
             )
         return found
+
+    def _held(self, stage: Stage) -> list[str]:
+        """Seams that stop short of the edge, where something is set in later."""
+        ends = sum(len(seam.dots) for seam in stage.seams)
+        if not ends:
+            return []
+        dots = "the dot" if ends == 1 else "the dots"
+        if self._told_dots:
+            return [f"Stop at {dots} in the picture again."]
+        self._told_dots = True
+        short = self._speech.length(self._speech.seam)
+        return [f"At {dots} stop {short} from the edge, with a few stitches back: something is set in there later."]
 
     def _closing(self, stage: Stage) -> list[str]:
         if not stage.closes:
@@ -303,6 +408,8 @@ class _Teller:
 
     def _press(self, stage: Stage) -> str:
         seams = stage.seams
+        if any(seam.bend for seam in seams) and len(seams) > 1:
+            return "Press the seam allowances as the arrows show."
         allowances = "the seam allowances" if len(seams) == 1 else "all seam allowances"
         if any(seam.toward is None for seam in seams):
             return "Press the seam open."
@@ -319,10 +426,15 @@ class _Teller:
             return f"Press {allowances} {ways.pop()}."
         return f"Press {allowances} as the arrows show."
 
+    def _ends_outside(self, seam: StepSeam) -> bool:
+        """Whether a seam reaches the outer edge of what is made; the blades of a fan end at its curve."""
+        across, down = self._variant.extent
+        return any(end.x in (0, across) or end.y in (0, down) for end in (seam.line[0], seam.line[-1]))
+
     def finish(self) -> list[str]:
         """Trimming."""
-        lines = [seam.line for stage in self._variant.stages for seam in stage.seams]
-        ears = self._variant.is_rectangle and any(is_slanted(line) for line in lines)
+        seams = [seam for stage in self._variant.stages for seam in stage.seams if seam.bend is None]
+        ears = self._variant.is_rectangle and any(is_slanted(seam.line) and self._ends_outside(seam) for seam in seams)
         return ["Snip off the small points (dog ears) that stand out."] if ears else []
 
 
