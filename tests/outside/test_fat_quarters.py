@@ -107,8 +107,8 @@ def test_a_directional_print_is_not_turned() -> None:
 
 def test_a_quilt_says_how_many_fat_quarters_it_takes_one_print_a_block_and_mixed() -> None:
     # 22 blocks of one 8 in square and two 4 in squares. From 20 1/2 x 17 1/2 in: a strip of 8 in gives two 8 in squares
-    # and at least one 4 in square beside them, two strips of 4 in five each: two blocks. Four blocks would want all four
-    # 8 in squares that there is room for, and eight 4 in squares; beside the large ones only four fit.
+    # and a 4 in square beside them, two strips of 4 in five each: two blocks. Four blocks would want all four 8 in
+    # squares that there is room for, and eight 4 in squares; beside the large ones only four fit.
     block = [piece("8", "8", 1), piece("4", "4", 2)]
     whole = [piece("8", "8", 22), piece("4", "4", 44)]
     use = fat_quarter_use(block, 22, whole, usable_fat_quarter("in"), EIGHTH)
