@@ -11,55 +11,79 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.geometry.number import Exact, Surd, sign
 from blockdsl.geometry.polygon import Point, Polygon
 from blockdsl.geometry.surd import surd
 
+_DOUBT = 2.0**-40
+
 
 @dataclass(frozen=True, slots=True)
 class WholeCorners:
     """`rings` are the polygons; whole numbers count in units of 1/scale.
 
-    `digits`: with roots, for each place of a sum of products which root it stands for and how often; none without.
+    With roots, `places` gives for each digit of a coordinate its root, and `products` for each digit of a sum of
+    products its root and how often it counts; digits have so many `bits`. Without roots both are empty.
     """
 
     rings: list[list[tuple[int, int]]]
     scale: int
     bits: int = 0
-    digits: tuple[tuple[int, int], ...] = ()
-    exact: dict[int, Exact] = field(default_factory=dict)
+    places: tuple[tuple[int, int], ...] = ()
+    products: tuple[tuple[int, int], ...] = ()
 
     @property
     def has_roots(self) -> bool:
         """Whether some coordinate is no fraction; then whole numbers do not keep the order of places."""
-        return bool(self.digits)
+        return bool(self.products)
 
     def point(self, corner: tuple[int, int]) -> Point:
         """The corner itself."""
-        if self.digits:
-            return Point(self.exact[corner[0]], self.exact[corner[1]])
-        return Point(Fraction(corner[0], self.scale), Fraction(corner[1], self.scale))
-
-    def area_sign(self, twice: int) -> int:
-        """Which way round a ring runs, from twice its area in whole numbers."""
-        return sign(self.area(twice)) if self.digits else twice
+        x, y = corner
+        if self.products:
+            return Point(self._exact(x, self.places, self.scale), self._exact(y, self.places, self.scale))
+        return Point(Fraction(x, self.scale), Fraction(y, self.scale))
 
     def area(self, twice: int) -> Exact:
         """The area from twice the area in whole numbers."""
         below = 2 * self.scale * self.scale
-        if not self.digits:
-            return Fraction(twice, below)
+        return self._exact(twice, self.products, below) if self.products else Fraction(twice, below)
+
+    def area_sign(self, twice: int) -> int:
+        """Which way round a ring runs, from twice its area in whole numbers."""
+        if not self.products:
+            return twice
+        value = size = 0.0
+        for root, whole in self._parts(twice, self.products):
+            try:
+                term = whole * math.sqrt(root)
+            except OverflowError:
+                return sign(self.area(twice))
+            value += term
+            size += abs(term)
+        # Each term errs by less than four parts in 2⁵³, and each sum by one: far less than this.
+        return sign(self.area(twice)) if abs(value) <= size * _DOUBT else 1 if value > 0 else -1
+
+    def _exact(self, whole: int, digits: Sequence[tuple[int, int]], below: int) -> Exact:
         sums: dict[int, int] = {}
-        half, rest = 1 << (self.bits - 1), twice
-        for root, times in self.digits:
-            digit = ((rest + half) & ((half << 1) - 1)) - half
-            rest = (rest - digit) >> self.bits
-            if digit:
-                sums[root] = sums.get(root, 0) + digit * times
+        for root, part in self._parts(whole, digits):
+            sums[root] = sums.get(root, 0) + part
         return surd(sums.items(), below)
+
+    def _parts(self, whole: int, digits: Sequence[tuple[int, int]]) -> list[tuple[int, int]]:
+        """A whole number read back digit by digit, from the last: (root, how often)."""
+        half = 1 << (self.bits - 1)
+        mask = (half << 1) - 1
+        found = []
+        for root, times in digits:
+            digit = ((whole + half) & mask) - half
+            whole = (whole - digit) >> self.bits
+            if digit:
+                found.append((root, digit * times))
+        return found
 
 
 def whole_corners(polygons: Sequence[Polygon]) -> WholeCorners:
@@ -67,19 +91,36 @@ def whole_corners(polygons: Sequence[Polygon]) -> WholeCorners:
     plain = _plain_corners(polygons)
     if plain is not None:
         return plain
-    numbers = {number for polygon in polygons for corner in polygon for number in corner}
-    roots = sorted({root for number in numbers if isinstance(number, Surd) for root in number.roots} | {1})
-    scale = math.lcm(*{number.below if isinstance(number, Surd) else number.denominator for number in numbers})
-    parts = {number: _parts(number, scale) for number in numbers}
-    largest = max(abs(whole) for each in parts.values() for _, whole in each)
-    corners = sum(len(polygon) for polygon in polygons)
+    belows, found, largest, corners = {1}, {1}, 1, 0
+    for polygon in polygons:
+        corners += len(polygon)
+        for corner in polygon:
+            for number in corner:
+                if isinstance(number, Surd):
+                    belows.add(number.below)
+                    found.update(number.roots)
+                    largest = max(largest, *map(abs, number.wholes))
+                else:
+                    belows.add(number.denominator)
+                    largest = max(largest, abs(number.numerator))
+    scale = math.lcm(*belows)
+    largest *= scale
+    roots = sorted(found)
     # A digit of all areas together: each corner adds two products, each of at most so many pairs of parts.
     bits = (4 * corners * len(roots) * len(roots) * largest * largest).bit_length() + 1
     exponents = _exponents(len(roots))
-    weight = {root: exponent * bits for root, exponent in zip(roots, exponents, strict=True)}
-    whole = {number: sum(each << weight[root] for root, each in parts[number]) for number in numbers}
-    rings = [[(whole[x], whole[y]) for x, y in polygon] for polygon in polygons]
-    return WholeCorners(rings, scale, bits, _digits(roots, exponents), {place: x for x, place in whole.items()})
+    shift = {root: exponent * bits for root, exponent in zip(roots, exponents, strict=True)}
+
+    def whole(number: Exact) -> int:
+        if isinstance(number, Surd):
+            times, total = scale // number.below, 0
+            for root, each in zip(number.roots, number.wholes, strict=True):
+                total += each * times << shift[root]
+            return total
+        return number.numerator * (scale // number.denominator)
+
+    rings = [[(whole(x), whole(y)) for x, y in polygon] for polygon in polygons]
+    return WholeCorners(rings, scale, bits, _places(roots, exponents), _products(roots, exponents))
 
 
 def _plain_corners(polygons: Sequence[Polygon]) -> WholeCorners | None:
@@ -104,13 +145,6 @@ def _plain_corners(polygons: Sequence[Polygon]) -> WholeCorners | None:
     return WholeCorners(rings, scale)
 
 
-def _parts(number: Exact, scale: int) -> list[tuple[int, int]]:
-    if isinstance(number, Surd):
-        times = scale // number.below
-        return [(root, whole * times) for root, whole in zip(number.roots, number.wholes, strict=True)]
-    return [(1, number.numerator * (scale // number.denominator))]
-
-
 def _exponents(count: int) -> list[int]:
     """The least rising numbers from 0 of which no two pairs have the same sum."""
     found: list[int] = []
@@ -125,7 +159,15 @@ def _exponents(count: int) -> list[int]:
     return found
 
 
-def _digits(roots: Sequence[int], exponents: Sequence[int]) -> tuple[tuple[int, int], ...]:
+def _places(roots: Sequence[int], exponents: Sequence[int]) -> tuple[tuple[int, int], ...]:
+    """For each power of the base the root that it stands for in a coordinate; none has any other digit."""
+    digits = [(1, 0)] * (exponents[-1] + 1)
+    for root, exponent in zip(roots, exponents, strict=True):
+        digits[exponent] = (root, 1)
+    return tuple(digits)
+
+
+def _products(roots: Sequence[int], exponents: Sequence[int]) -> tuple[tuple[int, int], ...]:
     """For each power of the base the product of roots that it stands for: √m·√n = g√(mn/g²)."""
     digits = [(1, 0)] * (2 * exponents[-1] + 1)
     for m, one in zip(roots, exponents, strict=True):
