@@ -120,5 +120,5 @@ class Census:
             return _Tally(1, 1, depth)
         if filling not in self._drawn:
             shape = SHAPES[filling.shape]
-            self._drawn[filling] = len(shape.draw(filling, shape.proportion or Fraction(1), Fraction(1)))
+            self._drawn[filling] = len(shape.draw(filling, shape.wants(filling) or Fraction(1), Fraction(1)))
         return _Tally(self._drawn[filling], 1, depth)

@@ -25,7 +25,7 @@ Corners = tuple[Corner, ...]
 def _read(words: WordReader) -> Filling | None:
     if not words.is_next("centre") or not (centre := words.word()) or not words.is_next("with"):
         return None
-    straight = words.several("diagonal", *OPTIONS) if words.is_next("straight") else ()
+    straight = words.several(until="diagonal") if words.is_next("straight") else ()
     diagonal = words.several(*OPTIONS) if words.is_next("diagonal") else ()
     rounds = words.count(MOST_ROUNDS) if words.is_next("rounds") else None
     strip = words.number() if words.is_next("strip") else USUAL_STRIP

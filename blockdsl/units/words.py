@@ -49,10 +49,16 @@ class WordReader:
         texts = tuple(found.text for found in left if isinstance(found, Word))
         return texts if len(texts) == len(left) else None
 
-    def several(self, *stops: str) -> tuple[str, ...]:
-        """The words up to one of `stops`, a number or the end."""
+    def several(self, *options: str, until: str = "") -> tuple[str, ...]:
+        """The words up to the word `until`, one of the `options` with its number, a number or the end.
+
+        An option's word without a number after it may be a fabric's name.
+        """
         found: list[str] = []
-        while not self.done and isinstance(left := self._words[self._next], Word) and left.text not in stops:
+        while not self.done and isinstance(left := self._words[self._next], Word):
+            after = self._words[self._next + 1 : self._next + 2]
+            if left.text == until or (left.text in options and after and isinstance(after[0], Number)):
+                break
             found.append(left.text)
             self._next += 1
         return tuple(found)

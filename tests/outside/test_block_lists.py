@@ -1,8 +1,8 @@
 """Whole cutting lists as published against ours: the same pieces, counts and sizes, or just so much roomier or shorter.
 
-The lists and their sources are in published/block_lists.toml, the blocks in block_lists/. Not covered yet, for want of
-the shapes: log cabins. Of two blocks a part is left out, and the row says so: quarter triangles that are cut once, so
-that the bias comes to lie outside, and a folded stem that is sewn on top.
+The lists and their sources are in published/block_lists.toml, the blocks in block_lists/. Of two blocks a part is left
+out, and the row says so: quarter triangles that are cut once, so that the bias comes to lie outside, and a folded stem
+that is sewn on top.
 """
 
 from __future__ import annotations

@@ -29,11 +29,12 @@ def seen(net: Net, patches: Sequence[int]) -> Region:
     return look_at(net, patches, range(len(net.sides)))
 
 
-def sewing_sequence(net: Net, patches: Sequence[int]) -> tuple[Added, ...] | None:
+def sewing_sequence(net: Net, patches: Sequence[int], *, as_numbered: bool = False) -> tuple[Added, ...] | None:
     """The patches in the order in which they are sewn to one paper, or None when they do not share one.
 
     Our own rule: where all seams are parallel, from the smaller end to the larger; otherwise from the middle, the
-    patch that most others touch, outward. What is alike comes in reading order.
+    patch that most others touch, outward. What is alike comes in reading order. The patches of a unit in rounds are
+    numbered in their order of sewing (`as_numbered`).
     """
     left = sorted(patches)
     region = seen(net, left)
@@ -44,7 +45,10 @@ def sewing_sequence(net: Net, patches: Sequence[int]) -> tuple[Added, ...] | Non
         found = _removable(region)
         if not found:
             return None
-        best = min(found, key=lambda patch: _late(net, patch, found, touching, parallel=parallel, left=len(left)))
+        if as_numbered:
+            best = max(found)
+        else:
+            best = min(found, key=lambda patch: _late(net, patch, found, touching, parallel=parallel, left=len(left)))
         taken.append(Added(best, found[best]))
         left.remove(best)
         region = seen(net, left)

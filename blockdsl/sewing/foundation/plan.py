@@ -13,6 +13,7 @@ from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.foundation.peel import Added
 from blockdsl.sewing.foundation.search import Cut, SectionSearch
 from blockdsl.sewing.order.net import Net, make_net
+from blockdsl.units import SHAPES
 
 MOST_PATCHES: Final = 200
 """Patches of a unit that is sewn to papers; more are refused."""
@@ -64,7 +65,8 @@ def plan_foundation(group: UnitGroup, design: BlockDesign) -> FoundationPlan | N
     # The box of a unit may have roots in it, which no block has; the net takes both.
     drawn = replace(design, patches=group.picture, units=(), width=group.width, height=group.height)  # type: ignore[arg-type]
     net = make_net(drawn)
-    search = SectionSearch(net)
+    shape = SHAPES[group.filling.shape] if group.filling else None
+    search = SectionSearch(net, in_rounds=shape is not None and shape.rounds is not None)
     whole = search.fewest(range(len(group.picture)))
     if whole is None:
         return NoFoundation(search.stuck)

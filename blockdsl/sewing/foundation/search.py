@@ -37,10 +37,12 @@ class Cut:
 class SectionSearch:
     """Looks through all ways of parting a unit along straight lines; what was seen once is remembered.
 
-    `stuck`: patches that no straight line parts, when there are any; then nothing else is of use.
+    `stuck`: patches that no straight line parts, when there are any; then nothing else is of use. `in_rounds`: the
+    unit's patches are numbered in their order of sewing.
     """
 
     net: Net
+    in_rounds: bool = False
     stuck: tuple[int, ...] = ()
     _known: dict[tuple[int, ...], Cut | None] = field(default_factory=dict)
     _looks: int = 0
@@ -53,7 +55,7 @@ class SectionSearch:
         return self._known[key]
 
     def _look(self, patches: tuple[int, ...]) -> Cut | None:
-        order = sewing_sequence(self.net, patches)
+        order = sewing_sequence(self.net, patches, as_numbered=self.in_rounds)
         if order is not None:
             return Cut(patches, order)
         self._looks += len(patches)

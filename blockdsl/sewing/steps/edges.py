@@ -14,7 +14,8 @@ from blockdsl.model.lengths import write_length
 def edge_of(outline: Polygon | None, line: tuple[Point, ...], seam: Fraction, unit: RulerUnit) -> str:
     """The edge of a part that a straight seam lies on, as a maker calls it; empty when it has no plain name.
 
-    Of a rectangle its length with the allowances, `3 1/2 in edge`; of a triangle `long edge`, `short edge`.
+    Of a rectangle its length with the allowances, `3 1/2 in edge`; of a triangle `long edge`, `short edge`; of a
+    trapezoid the same for the two edges that lie the same way.
     """
     if outline is None or len(line) != 2:
         return ""
@@ -26,7 +27,7 @@ def edge_of(outline: Polygon | None, line: tuple[Point, ...], seam: Fraction, un
         return "" if whole is None else f"{write_length(whole + 2 * seam, unit)} {unit} edge"
     if len(outline) == 3:
         return _of_triangle(outline, side)
-    return ""
+    return _of_trapezoid(outline, side) if len(outline) == 4 else ""
 
 
 def _side(outline: Polygon, line: tuple[Point, ...]) -> tuple[Point, Point] | None:
@@ -62,6 +63,15 @@ def _of_triangle(outline: Polygon, side: tuple[Point, Point]) -> str:
     if alike == 2:
         return "short edge"
     return ("", "middle edge", "shortest edge")[longer]
+
+
+def _of_trapezoid(outline: Polygon, side: tuple[Point, Point]) -> str:
+    around = [step(start, end) for start, end in edges(outline)]
+    own, opposite = next((one, around[place - 2]) for place, one in enumerate(around) if one == step(*side))
+    parallel = [place for place in (0, 1) if not sign(cross(around[place], around[place + 2]))]
+    if len(parallel) != 1 or sign(cross(own, opposite)):
+        return ""
+    return "long edge" if sign(dot(own, own) - dot(opposite, opposite)) > 0 else "short edge"
 
 
 def is_slanted(line: tuple[Point, ...]) -> bool:

@@ -9,7 +9,7 @@ from blockdsl.sewing.making import Making, UnitClass
 from blockdsl.sewing.steps.tree import Key, Thing, Things
 from blockdsl.units import SHAPES
 
-PLACED = frozenset({"row", "rows", "column", "columns", "unit"})
+PLACED = frozenset({"row", "rows", "column", "columns", "unit", "round"})
 """Words that begin names which need no article: `row 2`."""
 MIRRORED = "mirror image of "
 
@@ -26,6 +26,8 @@ def name_things(design: BlockDesign, making: Making, things: Things, mirrored: C
             names[thing.key] = "block"
         elif thing.title is not None:
             names[thing.key] = _titled(making.units[thing.title])
+        elif thing.node.patches in things.rounds_made.names:
+            names[thing.key] = things.rounds_made.names[thing.node.patches]
         elif thing.key in rows and word:
             names[thing.key] = _numbered(word, [place + 1 for place in rows[thing.key]])
         else:
@@ -113,8 +115,9 @@ def plural(name: str, count: int) -> str:
         return f"{head}s{joint}{rest}"
     if name.endswith(")"):
         return name  # a patch with its fabric: two A (Fog)
-    if count == 1 or name.split(" ", maxsplit=1)[0] in PLACED:
-        return name if count == 1 or not name.startswith("unit ") else f"of {name}"
+    numbered = name.startswith("unit ") or ("round " in name and name[-1].isdigit())
+    if count == 1 or numbered or name.split(" ", maxsplit=1)[0] in PLACED:
+        return name if count == 1 or not numbered else f"of {name}"
     if name.startswith(MIRRORED):
         return f"mirror images of {name.removeprefix(MIRRORED)}"
     for joint in (" in a ", " of "):

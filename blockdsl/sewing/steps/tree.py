@@ -10,6 +10,7 @@ from blockdsl.sewing.making import Making
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.order import Assembly, Joined, Piece
 from blockdsl.sewing.pressing_frames import Frames
+from blockdsl.sewing.steps.rounds import find_rounds
 
 MOST_PARTS = 9
 MOST_AROUND = 5
@@ -45,6 +46,7 @@ class Things:
 
     def __init__(self, design: BlockDesign, making: Making, whole: Joined, frames: Frames) -> None:
         self.frames = frames
+        self.rounds_made = find_rounds(making)
         self._title: dict[tuple[int, ...], int] = {}
         for number, unit in enumerate(making.units):
             for place in unit.group.places:
@@ -118,6 +120,8 @@ class Things:
                 taken.append(child)
 
     def _may_go_into(self, child: Thing, taker: Thing) -> bool:
+        if child.node.patches in self.rounds_made.names:
+            return False
         return (
             not child.by_method and child.title is None and child.takers == {taker.key} and child.count == taker.count
         )
@@ -172,6 +176,8 @@ class Things:
             if isinstance(part, Piece):
                 continue
             thing = self.all[self.key_of(part)]
+            if thing.node.patches in self.rounds_made.names:
+                continue
             if thing.title is None and thing.takers == {self.root} and thing.into is None:
                 found.setdefault(thing.key, []).append(place)
         return found
