@@ -19,12 +19,15 @@ from functools import partial
 from pathlib import Path
 
 from blockdsl.analysis import FileReader, TextReader, analyse
+from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.reading import Reader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import FileFacts, collect_facts, facts_json
+from blockdsl.geometry.cover import prove_cover
+from blockdsl.geometry.number import write_exact
 from blockdsl.sewing.order import find_order
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -125,6 +128,45 @@ def orders() -> None:
         show(f"order of sewing {across * across:,} squares", timed(partial(find_order, block), 5), target)
 
 
+def cells(cell: str, across: int, inches: Fraction) -> str:
+    """A block of `across` × `across` cells alike, each so many inches wide."""
+    fabrics = "".join(f'fabric {name} "{name}" #{colour}\n' for name, colour in (("a", "b84a3a"), ("b", "2f5f8f")))
+    row = "  row " + f"({cell}) " * across
+    return f'{fabrics}\nblock "Cells"\n  size {write_exact(inches * across)} in\n' + "\n".join([row] * across) + "\n"
+
+
+def roots() -> None:
+    """As many patches with √2 in their corners as without: proved, recognised, and worked through to the facts."""
+    shapes = {
+        "400 patches of quarters": ("quarters a b a b", 10, 4),
+        "400 patches of stars": ("star45 points a b ground a", 5, 8),
+        "400 patches of one star": ("star45 points a b rows 7 ground a", 1, 40),
+    }
+    before: list[float] = []
+    for name, (cell, across, inches) in shapes.items():
+        runs: list[list[float]] = [[], [], []]
+        for run in range(5):  # each of another size: what has been seen before is remembered
+            source = Source("cells.block", cells(cell, across, inches + Fraction(run, 8)))
+            design = analyse(source, TextReader(), Problems()).blocks[0]
+            outlines = [patch.outline for patch in design.patches]
+            start = time.perf_counter()
+            prove_cover(outlines, design.width, design.height)
+            proved = time.perf_counter()
+            letter_patches(design.patches)
+            lettered = time.perf_counter()
+            worked(source, TextReader())
+            times = (proved - start, lettered - proved, time.perf_counter() - lettered)
+            for each, seconds in zip(runs, times, strict=True):
+                each.append(seconds)
+        for what, each in zip(("cover", "recognition", "facts"), runs, strict=True):
+            show(f"{name}: {what}", each)
+        least = [min(each) for each in runs]
+        if before:
+            ratios = ", ".join(f"{one / other:.1f}" for one, other in zip(least, before, strict=True))
+            print(f"{'    times as long as without roots (5 at most)':44} {sum(least) / sum(before):9.1f} ({ratios})")
+        before = before or least
+
+
 def commands() -> None:
     """Whole commands, Python's own start included, as someone at the keyboard feels them."""
     library = [str(path) for path in sorted((ROOT / "library").rglob("*.block"))]
@@ -153,6 +195,7 @@ def main() -> None:
     show("the loop of fractions", timed(reference, 20))
     one_block()
     orders()
+    roots()
     growth()
     commands()
 
