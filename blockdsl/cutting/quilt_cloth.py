@@ -1,0 +1,119 @@
+"""The cloth of one fabric for a whole quilt: everything that is cut from it in one plan, and the length to buy.
+
+Borders and sashes longer than the cloth is wide are either cut along its length, as they were asked for, or joined
+from strips across it: the strips of one width are sewn end to end and the lengths cut off, so that no strip is begun
+for each of them.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
+from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
+from blockdsl.cutting.finishing import widths_for
+from blockdsl.model.fabric import RulerUnit
+
+GOES_TO_JOINED = "joined"
+"""What the key of strips to be joined begins with; their width follows."""
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltPiece:
+    """`count` pieces that a quilt asks of one fabric. `joined`: strips are sewn together where it is too long."""
+
+    key: str
+    cut: tuple[Fraction, Fraction]
+    count: int
+    lengthwise: bool = False
+    may_turn: bool = True
+    joined: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class JoinedStrips:
+    """`strips` across the whole width of the cloth, joined, for all the pieces (by their keys) of one width."""
+
+    key: str
+    cut_width: Fraction
+    strips: int
+    keys: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FabricCloth:
+    """How one fabric is cut: the plan, what is joined from strips across, and the length to buy."""
+
+    plan: ClothPlan
+    joined: tuple[JoinedStrips, ...]
+    buy: Buy
+
+
+@dataclass(frozen=True, slots=True)
+class Bolt:
+    """The cloth there is: its usable width, the ruler's measure and the seam, all in `unit`."""
+
+    usable_width: Fraction
+    measure: Fraction
+    seam: Fraction
+    unit: RulerUnit
+    shrinkage: Fraction = SHRINKAGE
+
+
+def too_large(pieces: Iterable[QuiltPiece], usable_width: Fraction) -> QuiltPiece | None:
+    """The first piece that the cloth holds in no way, or None."""
+    return next((piece for piece in pieces if not _fits(piece, usable_width)), None)
+
+
+def _fits(piece: QuiltPiece, usable_width: Fraction) -> bool:
+    return (
+        min(piece.cut) <= usable_width if _is_joined(piece, usable_width) else fits_cloth(_piece(piece), usable_width)
+    )
+
+
+def fabric_cloth(pieces: Sequence[QuiltPiece], bolt: Bolt, effort: Effort) -> FabricCloth:
+    """The plan for everything that is cut from one fabric, and what to buy.
+
+    Shape:  strips across the cloth, after what is cut along its length.
+    Errors: ValueError for a piece that the cloth does not hold (see `too_large`).
+    """
+    cloth, joined = cloth_pieces(pieces, bolt)
+    plan = plan_length(cloth, bolt.usable_width, bolt.measure, effort)
+    return FabricCloth(plan, joined, buy(plan.length, bolt.unit, bolt.shrinkage))
+
+
+def cloth_pieces(pieces: Sequence[QuiltPiece], bolt: Bolt) -> tuple[tuple[ClothPiece, ...], tuple[JoinedStrips, ...]]:
+    """The pieces as the cloth gives them: what is joined as whole strips, all else as it is."""
+    chains: dict[Fraction, list[QuiltPiece]] = defaultdict(list)
+    whole: list[ClothPiece] = []
+    for piece in pieces:
+        if _is_joined(piece, bolt.usable_width):
+            chains[min(piece.cut)].append(piece)
+        else:
+            whole.append(_piece(piece))
+    joined = tuple(joined_strips(width, chains[width], bolt) for width in sorted(chains, reverse=True))
+    strips = (ClothPiece(each.key, bolt.usable_width, each.cut_width, each.strips, may_turn=False) for each in joined)
+    return (*whole, *strips), joined
+
+
+def joined_strips(cut_width: Fraction, pieces: Sequence[QuiltPiece], bolt: Bolt) -> JoinedStrips:
+    """How many strips across the cloth, sewn end to end, give all the lengths.
+
+    Exact:  the least n with n × usable width - (n - 1) × 2 seams ≥ the sum of the lengths. Joined straight: a slanted
+            join would lose the strip's width each time.
+    """
+    length = sum((max(piece.cut) * piece.count for piece in pieces), Fraction(0))
+    strips = widths_for(length, bolt.usable_width, bolt.seam)
+    return JoinedStrips(f"{GOES_TO_JOINED} {cut_width}", cut_width, strips, tuple(piece.key for piece in pieces))
+
+
+def _is_joined(piece: QuiltPiece, usable_width: Fraction) -> bool:
+    return piece.joined and not piece.lengthwise and max(piece.cut) > usable_width
+
+
+def _piece(piece: QuiltPiece) -> ClothPiece:
+    width, height = piece.cut
+    return ClothPiece(piece.key, width, height, piece.count, piece.may_turn, piece.lengthwise)
