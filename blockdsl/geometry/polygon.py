@@ -11,7 +11,8 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple, TypeAlias
 
-from blockdsl.geometry.number import Exact, sign
+from blockdsl.geometry.number import Exact, Surd, sign
+from blockdsl.geometry.surd import near
 
 
 class Point(NamedTuple):
@@ -89,7 +90,7 @@ def drop_straight_corners(polygon: Polygon) -> Polygon:
     while len(corners) >= 3 and kept_since < len(corners):
         index %= len(corners)
         before, here, after = corners[index - 1], corners[index], corners[(index + 1) % len(corners)]
-        if cross(step(before, here), step(here, after)) == 0:
+        if turn_at(before, here, after) == 0:
             del corners[index]
             index -= 1
             kept_since = 0
@@ -101,8 +102,25 @@ def drop_straight_corners(polygon: Polygon) -> Polygon:
 
 def turns(polygon: Polygon) -> list[int]:
     """For each corner the sign of its turn: 1 clockwise, -1 anticlockwise, 0 straight on."""
-    sides = [step(a, b) for a, b in edges(polygon)]
-    return [sign(cross(sides[i - 1], sides[i])) for i in range(len(sides))]
+    count = len(polygon)
+    return [turn_at(polygon[i - 1], polygon[i], polygon[(i + 1) % count]) for i in range(count)]
+
+
+def turn_at(before: Point, here: Point, after: Point) -> int:
+    """The sign of the turn at a corner: 1 clockwise, -1 anticlockwise, 0 straight on or back.
+
+    Exact:  floats with a bound for their error where roots are among the corners, exact numbers where that is no help.
+    """
+    flat = (*before, *here, *after)
+    if any(isinstance(number, Surd) for number in flat):
+        places = [near(number) for number in flat]
+        (ax, _), (ay, _), (bx, _), (by, _), (cx, _), (cy, _) = places
+        value = (bx - ax) * (cy - by) - (by - ay) * (cx - bx)
+        # Six differences of numbers up to `size`, each wrong by twice `error` and a rounding, in two products.
+        size, error = max(abs(value) for value, _ in places), max(error for _, error in places)
+        if abs(value) > 32 * size * (error + size * 2.0**-50):
+            return 1 if value > 0 else -1
+    return sign(cross(step(before, here), step(here, after)))
 
 
 def is_convex(polygon: Polygon) -> bool:

@@ -162,7 +162,7 @@ class Surd:
     def near(self) -> tuple[float, float]:
         """A float, and how far from it the number lies at most (infinity where floats do not reach)."""
         if self._near is None:
-            self._near = _near(self)
+            self._near = _near_surd(self)
         return self._near
 
 
@@ -295,10 +295,7 @@ def sign(x: Exact | int) -> int:
 def _compare(one: Surd, other: Surd | Fraction | int) -> int:
     """The sign of the difference; the difference itself is made only where floats do not tell it."""
     value, error = one.near()
-    if isinstance(other, Surd):
-        far, more = other.near()
-    else:
-        far, more = _float_of(other)
+    far, more = near(other)
     apart, doubt = value - far, error + more
     if apart > doubt:
         return 1
@@ -307,7 +304,10 @@ def _compare(one: Surd, other: Surd | Fraction | int) -> int:
     return sign(one - other)
 
 
-def _float_of(number: Fraction | int) -> tuple[float, float]:
+def near(number: Exact | int) -> tuple[float, float]:
+    """A float, and how far from it the number lies at most (infinity where floats do not reach)."""
+    if isinstance(number, Surd):
+        return number.near()
     top, bottom = number.as_integer_ratio()
     try:
         value = top / bottom
@@ -321,7 +321,7 @@ def _float_root(n: int) -> float:
     return math.sqrt(n)
 
 
-def _near(x: Surd) -> tuple[float, float]:
+def _near_surd(x: Surd) -> tuple[float, float]:
     value = size = 0.0
     try:
         for n, whole in zip(x.roots, x.wholes, strict=True):
