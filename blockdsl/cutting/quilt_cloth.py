@@ -15,7 +15,9 @@ from fractions import Fraction
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
 from blockdsl.cutting.finishing import widths_for
+from blockdsl.cutting.strips import IN_UNIT, SELVAGES, USABLE
 from blockdsl.model.fabric import RulerUnit
+from blockdsl.model.quilt import QuiltDesign
 
 GOES_TO_JOINED = "joined"
 """What the key of strips to be joined begins with; their width follows."""
@@ -61,6 +63,15 @@ class Bolt:
     seam: Fraction
     unit: RulerUnit
     shrinkage: Fraction = SHRINKAGE
+
+
+def cloth_width(quilt: QuiltDesign, fabric: str) -> Fraction:
+    """Usable width of a fabric: its own less selvages, else what the quilt says, else 40 in or 100 cm."""
+    for known in quilt.fabrics:
+        if known.name == fabric and known.width is not None:
+            width, unit = known.width
+            return (width - SELVAGES[unit]) * IN_UNIT[unit, quilt.unit]
+    return USABLE[quilt.unit] if quilt.usable_width is None else quilt.usable_width
 
 
 def too_large(pieces: Iterable[QuiltPiece], usable_width: Fraction) -> QuiltPiece | None:

@@ -6,7 +6,7 @@ where each lies; nothing here is told patch by patch.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -14,6 +14,15 @@ from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, Piece, Ru
 from blockdsl.model.quilt import Corners, InRow, KindRole, PieceRole, PlacedBlock, RowKind, Setting
 
 if TYPE_CHECKING:
+    from blockdsl.cutting.finishing import WaddingPlan
+    from blockdsl.facts.finishing import QuiltFinishing
+    from blockdsl.facts.finishingfacts import (
+        BackingFacts,
+        BindingFacts,
+        FabricClothFacts,
+        ScrapsFacts,
+        SleeveFacts,
+    )
     from blockdsl.geometry import Exact, Polygon
 
 
@@ -169,6 +178,37 @@ class QuiltFacts:
     notes: tuple[str, ...]
     usable_width: Fraction | None = None
     shrinkage: Fraction | None = None
+    finishing: QuiltFinishing | None = field(default=None, compare=False)
+
+    @property
+    def fabrics(self) -> tuple[FabricClothFacts, ...]:
+        """Each fabric's cloth: how it is cut and what to buy. Worked out at the first call."""
+        return self.finishing.facts.fabrics if self.finishing is not None else ()
+
+    @property
+    def backing(self) -> BackingFacts | None:
+        """The back, when the quilt asks for one."""
+        return self.finishing.facts.backing if self.finishing is not None else None
+
+    @property
+    def binding(self) -> BindingFacts | None:
+        """The binding, when the quilt asks for one."""
+        return self.finishing.facts.binding if self.finishing is not None else None
+
+    @property
+    def wadding(self) -> WaddingPlan | None:
+        """The wadding, as large as the back when only that is asked for."""
+        return self.finishing.facts.wadding if self.finishing is not None else None
+
+    @property
+    def sleeve(self) -> SleeveFacts | None:
+        """The sleeve to hang it by, when the quilt asks for one."""
+        return self.finishing.facts.sleeve if self.finishing is not None else None
+
+    @property
+    def scraps(self) -> tuple[ScrapsFacts, ...]:
+        """The roles that are spread over prints."""
+        return self.finishing.facts.scraps if self.finishing is not None else ()
 
     @property
     def blocks(self) -> tuple[tuple[str, int], ...]:

@@ -1,0 +1,224 @@
+"""A quilt's cloth and finishing, worked out when it is first asked for: a plan for a fabric may take seconds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+
+from blockdsl.analysis.scraps import spread_prints
+from blockdsl.analysis.scraps_places import block_neighbours, blocks_with
+from blockdsl.cutting.buying import SHRINKAGE
+from blockdsl.cutting.cloth import ClothPiece, Effort
+from blockdsl.cutting.fat_quarters import (
+    blocks_from_sheet,
+    fat_quarter_use,
+    fat_quarters_of_prints,
+    usable_fat_quarter,
+)
+from blockdsl.cutting.finishing import Asked, backing_plan, sleeve_plan, wadding_plan
+from blockdsl.cutting.finishing_binding import BindingCloth, BindingCut, BindingPlan, binding_plan, way_round
+from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
+from blockdsl.cutting.strips import SELVAGES
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.finishingfacts import (
+    BackingFacts,
+    BindingFacts,
+    ClothPieceFacts,
+    FabricClothFacts,
+    FinishingFacts,
+    ScrapsFacts,
+    SleeveFacts,
+)
+from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.geometry import Exact
+from blockdsl.model.quilt import QuiltDesign
+
+BINDING, SLEEVE = "binding", "sleeve"
+
+
+class QuiltFinishing:
+    """The cloth, backing, binding, wadding, sleeve and scraps of one quilt; found once, however often it is asked."""
+
+    __slots__ = ("_cuts", "_design", "_found", "_kinds")
+
+    def __init__(self, design: QuiltDesign, cuts: tuple[QuiltCutFacts, ...], kinds: tuple[QuiltKindFacts, ...]) -> None:
+        """`cuts` are all that is cut for the top, `kinds` its blocks."""
+        self._design, self._cuts, self._kinds = design, cuts, kinds
+        self._found: FinishingFacts | None = None
+
+    def __reduce__(self) -> tuple[object, ...]:
+        # What was found does not go to another process: it is found there again, the same.
+        return QuiltFinishing, (self._design, self._cuts, self._kinds)
+
+    @property
+    def facts(self) -> FinishingFacts:
+        """All of it."""
+        if self._found is None:
+            self._found = collect_finishing(self._design, self._cuts, self._kinds)
+        return self._found
+
+
+def collect_finishing(
+    design: QuiltDesign, cuts: Sequence[QuiltCutFacts], kinds: Sequence[QuiltKindFacts]
+) -> FinishingFacts:
+    """What the quilt takes besides its piecing."""
+    binding, sleeve = _binding(design), _sleeve(design)
+    further = [*_binding_pieces(design, binding), *_sleeve_pieces(design, sleeve)]
+    names = [fabric.name for fabric in design.fabrics]
+    lines = {name: [*_cut_pieces(cuts, name), *(each for fabric, each in further if fabric == name)] for name in names}
+    backing = _backing(design)
+    wadding = design.wadding.overage if design.wadding else backing.plan.overage if backing else None
+    return FinishingFacts(
+        fabrics=tuple(_fabric(design, name, lines[name], kinds) for name in names if lines[name]),
+        backing=backing,
+        binding=binding,
+        wadding=None if wadding is None else wadding_plan(_finished(design), design.unit, design.measure, wadding),
+        sleeve=sleeve,
+        scraps=collect_scraps(design, kinds),
+    )
+
+
+Line = tuple[QuiltPiece, tuple[tuple[str, int], ...]]
+"""A piece and what it is for."""
+
+
+def _finished(design: QuiltDesign) -> tuple[Exact, Exact]:
+    return design.width, design.height
+
+
+def _shrinkage(design: QuiltDesign) -> Fraction:
+    return SHRINKAGE if design.shrinkage is None else design.shrinkage
+
+
+# --- cloth ---------------------------------------------------------------------------------------
+
+
+def _cut_pieces(cuts: Sequence[QuiltCutFacts], fabric: str) -> list[Line]:
+    """All that is cut for the top, keyed by its place in the quilt's list of cuts."""
+    return [
+        (QuiltPiece(str(place), cut.cut, cut.count, cut.lengthwise, cut.may_turn, cut.joined), cut.uses)
+        for place, cut in enumerate(cuts)
+        if cut.fabric == fabric
+    ]
+
+
+def _fabric(design: QuiltDesign, name: str, lines: Sequence[Line], kinds: Sequence[QuiltKindFacts]) -> FabricClothFacts:
+    bolt = Bolt(cloth_width(design, name), design.measure, design.seam, design.unit, _shrinkage(design))
+    pieces = [piece for piece, _ in lines]
+    told = tuple(ClothPieceFacts(piece.key, piece.cut, piece.count, uses) for piece, uses in lines)
+    if too_large(pieces, bolt.usable_width) is not None:
+        return FabricClothFacts(name, bolt.usable_width, told, None, (), None, None)
+    cloth = fabric_cloth(pieces, bolt, Effort.USUAL)
+    use = fat_quarter_use(
+        _pieces_of_a_block(kinds, name),
+        sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name)),
+        [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in pieces],
+        usable_fat_quarter(design.unit),
+        design.measure,
+    )
+    return FabricClothFacts(name, bolt.usable_width, told, cloth.plan, cloth.joined, cloth.buy, use)
+
+
+def _cuts_from(block: BlockFacts, fabric: str) -> bool:
+    return any(cut.fabric == fabric for cut in block.cutting)
+
+
+def _pieces_of_a_block(kinds: Iterable[QuiltKindFacts], fabric: str) -> list[ClothPiece]:
+    """What the block that takes most of a fabric cuts from it, made by itself."""
+    per_block = [
+        [
+            ClothPiece(str(place), *cut.cut, cut.count)
+            for place, cut in enumerate(kind.block.cutting)
+            if cut.fabric == fabric
+        ]
+        for kind in kinds
+        if kind.role == "block"
+    ]
+    return max(per_block, key=_area, default=[])
+
+
+def _area(pieces: Iterable[ClothPiece]) -> Fraction:
+    return sum((piece.width * piece.height * piece.count for piece in pieces), Fraction(0))
+
+
+# --- finishing -----------------------------------------------------------------------------------
+
+
+def _backing(design: QuiltDesign) -> BackingFacts | None:
+    choice = design.backing
+    if choice is None:
+        return None
+    usable = cloth_width(design, choice.fabric) if choice.width is None else choice.width - SELVAGES[design.unit]
+    asked = Asked(choice.overage, usable, _shrinkage(design))
+    return BackingFacts(choice.fabric, backing_plan(_finished(design), design.unit, design.measure, asked))
+
+
+def _binding(design: QuiltDesign) -> BindingFacts | None:
+    choice = design.binding
+    if choice is None:
+        return None
+    cloth = BindingCloth(
+        cloth_width(design, choice.fabric), design.measure, design.seam, design.unit, shrinkage=_shrinkage(design)
+    )
+    cut: BindingCut = "bias" if choice.bias else "straight"
+    plan = binding_plan(way_round(_finished(design)), choice.strip_width, cut, cloth)
+    return BindingFacts(choice.fabric, plan)
+
+
+def _binding_pieces(design: QuiltDesign, binding: BindingFacts | None) -> list[tuple[str, Line]]:
+    """Strips across the whole width, or squares, to be cut from the binding's fabric with all else."""
+    if binding is None:
+        return []
+    count, cut = _binding_cut(binding.plan, cloth_width(design, binding.fabric))
+    return [(binding.fabric, (QuiltPiece(BINDING, cut, count), ((BINDING, count),)))]
+
+
+def _binding_cut(plan: BindingPlan, usable_width: Fraction) -> tuple[int, tuple[Fraction, Fraction]]:
+    if plan.square is not None:
+        return plan.squares, (plan.square, plan.square)
+    return plan.strips, (usable_width, plan.strip_width)
+
+
+def _sleeve(design: QuiltDesign) -> SleeveFacts | None:
+    choice = design.sleeve
+    if choice is None:
+        return None
+    cloth = (cloth_width(design, choice.fabric), design.measure)
+    return SleeveFacts(choice.fabric, sleeve_plan(design.width, choice.depth, design.seam, design.unit, cloth))
+
+
+def _sleeve_pieces(design: QuiltDesign, sleeve: SleeveFacts | None) -> list[tuple[str, Line]]:
+    if sleeve is None:
+        return []
+    plan = sleeve.plan
+    long = min(plan.cut_length, cloth_width(design, sleeve.fabric))
+    return [(sleeve.fabric, (QuiltPiece(SLEEVE, (long, plan.cut_width), plan.strips), ((SLEEVE, plan.strips),)))]
+
+
+# --- scraps --------------------------------------------------------------------------------------
+
+
+def collect_scraps(design: QuiltDesign, kinds: Sequence[QuiltKindFacts]) -> tuple[ScrapsFacts, ...]:
+    """Each role that is to be spread over prints, in the order of its lines."""
+    found = []
+    for choice in design.scraps:
+        blocks = blocks_with(design, choice.fabric)
+        spread = spread_prints(block_neighbours(design, blocks), choice.prints)
+        sheet = usable_fat_quarter(design.unit)
+        each = blocks_from_sheet(_pieces_of_a_block(kinds, choice.fabric), sheet, design.measure)
+        found.append(
+            ScrapsFacts(
+                role=choice.fabric,
+                prints=choice.prints,
+                blocks=blocks,
+                assignment=spread.assignment,
+                uses=spread.uses,
+                clashes=spread.clashes,
+                corner_clashes=spread.corner_clashes,
+                bound=spread.bound,
+                balanced=spread.balanced,
+                blocks_each=each,
+                fat_quarters=fat_quarters_of_prints(spread.uses, each),
+            )
+        )
+    return tuple(found)

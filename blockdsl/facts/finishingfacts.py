@@ -1,0 +1,108 @@
+"""What a quilt takes besides its piecing, as plain data: cloth to buy, backing, binding, wadding, sleeve, scraps.
+
+The plans are those of the room `cutting`, exact and in the quilt's own unit; here they are given to their fabrics.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.cutting.buying import Buy
+from blockdsl.cutting.cloth import ClothPlan
+from blockdsl.cutting.fat_quarters import FatQuarterUse
+from blockdsl.cutting.finishing import BackingPlan, SleevePlan, WaddingPlan
+from blockdsl.cutting.finishing_binding import BindingPlan
+from blockdsl.cutting.quilt_cloth import JoinedStrips
+
+
+@dataclass(frozen=True, slots=True)
+class ClothPieceFacts:
+    """A size that is cut from a fabric. `key` is that of its pieces in the plan; `uses` say what for, with counts."""
+
+    key: str
+    cut: tuple[Fraction, Fraction]
+    count: int
+    uses: tuple[tuple[str, int], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FabricClothFacts:
+    """The cloth of one fabric for the whole quilt, backing apart; binding and sleeve are in it.
+
+    `plan`: strip by strip, in the order in which it is cut; None when the cloth holds a piece in no way, and then
+    nothing can be bought. `joined`: strips that are sewn end to end before lengths are cut off.
+    `fat_quarters`: what they would do; None when a piece is too large for one.
+    """
+
+    fabric: str
+    usable_width: Fraction
+    pieces: tuple[ClothPieceFacts, ...]
+    plan: ClothPlan | None
+    joined: tuple[JoinedStrips, ...]
+    buy: Buy | None
+    fat_quarters: FatQuarterUse | None
+
+
+@dataclass(frozen=True, slots=True)
+class BackingFacts:
+    """The back and its fabric."""
+
+    fabric: str
+    plan: BackingPlan
+
+
+@dataclass(frozen=True, slots=True)
+class BindingFacts:
+    """The binding and its fabric."""
+
+    fabric: str
+    plan: BindingPlan
+
+
+@dataclass(frozen=True, slots=True)
+class SleeveFacts:
+    """The hanging sleeve and its fabric."""
+
+    fabric: str
+    plan: SleevePlan
+
+
+@dataclass(frozen=True, slots=True)
+class ScrapsFacts:
+    """One role spread over prints. `blocks` are places in the quilt's list, `assignment` the print of each, from 1.
+
+    `clashes`: blocks side by side with the same print, of which no spread has fewer than `bound`; `corner_clashes`: at
+    corners alone. `balanced`: prints are used equally often, to within one block. `uses`: in how many blocks each is.
+    `blocks_each`: how many blocks one fat quarter gives; `fat_quarters`: how many of each print, None when a block
+    takes more than one.
+    """
+
+    role: str
+    prints: int
+    blocks: tuple[int, ...]
+    assignment: tuple[int, ...]
+    uses: tuple[int, ...]
+    clashes: int
+    corner_clashes: int
+    bound: int
+    balanced: bool
+    blocks_each: int
+    fat_quarters: tuple[int, ...] | None
+
+    @property
+    def proved(self) -> bool:
+        """Whether no spread over so many prints has fewer clashes."""
+        return self.clashes == self.bound
+
+
+@dataclass(frozen=True, slots=True)
+class FinishingFacts:
+    """All of it for one quilt; None for what the quilt does not ask for."""
+
+    fabrics: tuple[FabricClothFacts, ...]
+    backing: BackingFacts | None
+    binding: BindingFacts | None
+    wadding: WaddingPlan | None
+    sleeve: SleeveFacts | None
+    scraps: tuple[ScrapsFacts, ...]
