@@ -10,11 +10,12 @@ from typing import Final
 
 from blockdsl.analysis.names import Names, bring_in
 from blockdsl.analysis.place import Placer
+from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
 from blockdsl.diagnostics import Problems, Span, nearest_word
-from blockdsl.model import BlockDesign
-from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, WordsInBook
+from blockdsl.model import BlockDesign, QuiltDesign
+from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
 from blockdsl.syntax import ast
 
 _NARROWEST_ROLL: Final = {"in": 9, "cm": 22, "mm": 220}
@@ -29,15 +30,20 @@ class _Chapter:
     """A chapter while it is read."""
 
     title: str
-    items: list[WordsInBook | BlockInBook] = field(default_factory=list)
+    items: list[WordsInBook | BlockInBook | QuiltInBook] = field(default_factory=list)
 
 
 class Shelf:
-    """The books of a file. `brought_in` are blocks of other files that they print, `texts` the files of words."""
+    """The books and quilts of a file.
+
+    `quilts` are its own and those of other files that its books print; `brought_in` are blocks of other files that
+    quilts and books use, `texts` the files of words.
+    """
 
     def __init__(self, names: Names, placer: Placer, reader: Reader, problems: Problems) -> None:
         """`placer` lays the file's own blocks."""
         self.brought_in: list[_Declared] = []
+        self.quilts: list[tuple[ast.QuiltDeclaration, QuiltDesign]] = []
         self.texts: list[str] = []
         self._names = names
         self._reader = reader
@@ -45,6 +51,7 @@ class Shelf:
         self._scopes: dict[str, tuple[Names, Placer]] = {names.main.source.name: (names, placer)}
         self._known: dict[int, BlockDesign | None] = {}
         self._sized: dict[tuple[int, str, Fraction], BlockDesign | None] = {}
+        self._quilts: dict[int, QuiltDesign | None] = {}
 
     def know(self, declaration: ast.BlockDeclaration, design: BlockDesign | None) -> None:
         """Keep a block of the file itself, laid at its own size; None when it has errors."""
@@ -86,13 +93,13 @@ class Shelf:
                     chapters.append(_Chapter(title.text))
                 case _:
                     chapters[-1].items += self._item(line)
-        if not any(isinstance(line, ast.BookBlock | ast.Damaged) for line in book.lines):
+        if not any(isinstance(line, ast.BookBlock | ast.BookQuilt | ast.Damaged) for line in book.lines):
             advice = 'name one, for example `block "Harbour Light" sizes 6 12 in`'
             self._report("book-without-blocks", book.name.span, advice, name=book.name.text)
         kept = tuple(ChapterDesign(part.title, tuple(part.items)) for part in chapters if part.title or part.items)
         return BookDesign(book.name.text, book.name.span, author, paper, kept, techniques)
 
-    def _item(self, line: ast.BookLine) -> Sequence[WordsInBook | BlockInBook]:
+    def _item(self, line: ast.BookLine) -> Sequence[WordsInBook | BlockInBook | QuiltInBook]:
         """What the line puts into its chapter."""
         match line:
             case ast.BookText(path=path):
@@ -100,8 +107,7 @@ class Shelf:
             case ast.BookBlock():
                 return self._block(line)
             case ast.BookQuilt():
-                advice = "take the line out for now; a book can print blocks and words"
-                self._report("not-yet", line.span, advice, what="a quilt in a book")
+                return self._quilt(line)
         return ()
 
     def _report_repeats(self, book: ast.BookDeclaration) -> None:
@@ -155,6 +161,36 @@ class Shelf:
             return []
         return [WordsInBook(path.text, text)]
 
+    # --- quilts ------------------------------------------------------------------------------
+
+    def set_quilts(self) -> None:
+        """Set the file's own quilts, in order; those of other files are set when a book asks for them."""
+        for declaration in self._names.main.declarations:
+            if isinstance(declaration, ast.QuiltDeclaration):
+                self._quilt_design(declaration)
+
+    def _quilt(self, line: ast.BookQuilt) -> list[QuiltInBook]:
+        """The quilt, or nothing when it is unknown or has errors."""
+        declaration = self._names.quilts.get(line.name.text)
+        if declaration is None:
+            if not self._names.incomplete:
+                near = nearest_word(line.name.text, self._names.quilts)
+                advice = f'did you mean "{near}"?' if near else "bring its file in with a `use` line, or set it here"
+                self._report("name-unknown", line.name.span, advice, kind="quilt", name=line.name.text)
+            return []
+        design = self._quilt_design(declaration)
+        return [] if design is None else [QuiltInBook(design)]
+
+    def _quilt_design(self, quilt: ast.QuiltDeclaration) -> QuiltDesign | None:
+        if id(quilt) not in self._quilts:
+            names, placer = self.scope(quilt)
+            designs = Designs(names, placer, self.block_of_quilt, self._problems)
+            design = QuiltReader(quilt, names, designs, self._problems).design()
+            self._quilts[id(quilt)] = design
+            if design is not None:
+                self.quilts.append((quilt, design))
+        return self._quilts[id(quilt)]
+
     # --- blocks --------------------------------------------------------------------------------
 
     def _block(self, line: ast.BookBlock) -> list[BlockInBook]:
@@ -166,8 +202,7 @@ class Shelf:
                 advice = f'did you mean "{near}"?' if near else "bring its file in with a `use` line, or draw it here"
                 self._report("name-unknown", line.name.span, advice, kind="block", name=line.name.text)
             return []
-        names, placer = self._scope(declaration)
-        design = self._at_own_size(declaration, names, placer)
+        design = self._at_own_size(declaration)
         if design is None:
             return []
         sizes: dict[tuple[str, Fraction], BlockDesign] = {}
@@ -178,20 +213,31 @@ class Shelf:
             elif key == (design.unit, design.width):
                 sizes[key] = design
             else:
-                asked = (id(declaration), *key)
-                if asked not in self._sized:
-                    self._sized[asked] = block_at_width(declaration, width, design, names, placer, self._problems)
-                found = self._sized[asked]
+                found = self._at_width(declaration, width, design)
                 sizes |= {} if found is None else {key: found}
         own = (design, *design.sizes)
         return [BlockInBook(design.name, tuple(sizes.values()) or own)]
 
-    def _scope(self, block: ast.BlockDeclaration) -> tuple[Names, Placer]:
-        """The names that the block's own file knows, its fabrics recoloured by those that this file declares itself.
+    def block_of_quilt(self, block: ast.BlockDeclaration, width: ast.LengthLiteral | None) -> BlockDesign | None:
+        """A block at its own size or so wide, for a quilt; None when it has errors, which are reported."""
+        own = self._at_own_size(block)
+        if own is None or width is None or measured(width) == (own.unit, own.width):
+            return own
+        return self._at_width(block, width, own)
 
-        Two files may call different units `corner`; each block keeps those of its file.
+    def _at_width(self, block: ast.BlockDeclaration, width: ast.LengthLiteral, own: BlockDesign) -> BlockDesign | None:
+        asked = (id(block), *measured(width))
+        if asked not in self._sized:
+            names, placer = self.scope(block)
+            self._sized[asked] = block_at_width(block, width, own, names, placer, self._problems)
+        return self._sized[asked]
+
+    def scope(self, declared: ast.BlockDeclaration | ast.QuiltDeclaration) -> tuple[Names, Placer]:
+        """The names that a block's own file knows, its fabrics recoloured by those that this file declares itself.
+
+        Two files may call different units `corner`; each block, and each quilt, keeps those of its file.
         """
-        file = next(file for file in self._names.files if file.source is block.span.source)
+        file = next(file for file in self._names.files if file.source is declared.span.source)
         if file.source.name not in self._scopes:
             names = bring_in(file, self._reader)
             for declaration in self._names.main.declarations:
@@ -200,8 +246,9 @@ class Shelf:
             self._scopes[file.source.name] = names, Placer(names, self._problems)
         return self._scopes[file.source.name]
 
-    def _at_own_size(self, block: ast.BlockDeclaration, names: Names, placer: Placer) -> BlockDesign | None:
+    def _at_own_size(self, block: ast.BlockDeclaration) -> BlockDesign | None:
         if id(block) not in self._known:
+            names, placer = self.scope(block)
             design = design_at_all_sizes(block, names, placer, self._problems)
             self._known[id(block)] = design
             if design is not None:

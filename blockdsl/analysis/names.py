@@ -20,13 +20,17 @@ VALUES = ("light", "medium", "dark")
 
 @dataclass(slots=True)
 class Names:
-    """Fabrics and units by name, blocks by title. `main` is the file that was asked for; `files` all that were read."""
+    """Fabrics and units by name, blocks and quilts by title.
+
+    `main` is the file that was asked for, `files` all that were read.
+    """
 
     main: ast.File
     files: list[ast.File] = field(default_factory=list)
     fabrics: dict[str, Fabric] = field(default_factory=dict)
     units: dict[str, ast.UnitDeclaration] = field(default_factory=dict)
     blocks: dict[str, ast.BlockDeclaration] = field(default_factory=dict)
+    quilts: dict[str, ast.QuiltDeclaration] = field(default_factory=dict)
     cutters: dict[str, Cutter] = field(default_factory=dict)
     declared: dict[str, Named] = field(default_factory=dict)
     incomplete: bool = False
@@ -75,6 +79,8 @@ def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, ch
                 _declare_cutter(declaration, problems, names, file)
             case ast.BlockDeclaration():
                 _declare_block(declaration, problems, names, own, file)
+            case ast.QuiltDeclaration():
+                _declare_quilt(declaration, problems, names, file)
             case ast.FabricDeclaration() | ast.UnitDeclaration():
                 _declare(declaration, problems, names, own, file)
 
@@ -191,3 +197,15 @@ def _declare_block(
         return
     own.add(f'"{key}"')
     names.blocks[key] = block
+
+
+def _declare_quilt(quilt: ast.QuiltDeclaration, problems: Problems, names: Names, file: ast.File) -> None:
+    """A quilt of the same title that another file brought in gives way."""
+    key = quilt.name.text
+    before = names.quilts.get(key)
+    if before is not None and before.name.span.source is file.source:
+        related = ((before.name.span, "first declared here"),)
+        help_text = "give one of them another title"
+        problems.report("name-twice", quilt.name.span, kind="quilt", name=key, related=related, help=help_text)
+        return
+    names.quilts[key] = quilt

@@ -12,17 +12,19 @@ from blockdsl.analysis.reading import Reader
 from blockdsl.analysis.resize import design_at_all_sizes
 from blockdsl.analysis.settings import read_choices
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.model import BlockDesign, BookDesign, Choice
-from blockdsl.syntax import ast
+from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
+from blockdsl.syntax import ast, ast_quilt
 
 Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
+QuiltExpectation = ast.ExpectFinished | ast_quilt.ExpectBlocks
 
 
 @dataclass(frozen=True, slots=True)
 class Program:
     """What a file declares. `expectations` are the designer's own checks, block by block, as written.
 
-    `blocks` are the file's own, then those of other files that its books print.
+    `blocks` are the file's own, then those of other files that its quilts and books use; `quilts` likewise, each with
+    its own checks in `quilt_expectations`.
     `unlaid` are the choices of blocks that have errors and could not be laid out.
     `sources` are the names of all files that were read, the file itself first.
     """
@@ -33,12 +35,14 @@ class Program:
     sources: tuple[str, ...]
     books: tuple[BookDesign, ...] = ()
     unlaid: tuple[Choice, ...] = ()
+    quilts: tuple[QuiltDesign, ...] = ()
+    quilt_expectations: tuple[tuple[QuiltExpectation, ...], ...] = ()
 
 
 def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
-    """Resolve, place and prove every block that `source` declares, and put its books together.
+    """Resolve, place and prove every block that `source` declares, set its quilts and put its books together.
 
-    Blocks with errors are left out.
+    Blocks and quilts with errors are left out.
     """
     names = bring_together(source, reader, problems)
     placer = Placer(names, problems)
@@ -56,10 +60,12 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
     for declaration in names.main.declarations:
         if isinstance(declaration, ast.UnitDeclaration):
             placer.look_up_unit(declaration)
+    shelf.set_quilts()
     books = shelf.books()
     declared += shelf.brought_in
     if not problems.has_errors:
         used = {patch.fabric for _, design in declared for patch in design.patches}
+        used |= {fabric.name for _, quilt in shelf.quilts for fabric in quilt.fabrics}
         report_unused_fabrics(names, used, problems)
     return Program(
         source,
@@ -68,8 +74,14 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
         (*(file.source.name for file in names.files), *shelf.texts),
         books,
         tuple(unlaid),
+        tuple(design for _, design in shelf.quilts),
+        tuple(_quilt_expectations(declaration) for declaration, _ in shelf.quilts),
     )
 
 
 def _expectations(block: ast.BlockDeclaration) -> tuple[Expectation, ...]:
     return tuple(line for line in block.lines if isinstance(line, Expectation))
+
+
+def _quilt_expectations(quilt: ast.QuiltDeclaration) -> tuple[QuiltExpectation, ...]:
+    return tuple(line for line in quilt.lines if isinstance(line, QuiltExpectation))

@@ -149,6 +149,67 @@ CATALOGUE: dict[str, Entry] = {
         "a `{keyword}` line does not belong in {place}",
         "Some lines belong in a block only; a unit, for example, has no size of its own.",
     ),
+    # --- quilts
+    "quilt-without-blocks": Entry(
+        "error",
+        'nothing says how the blocks of "{name}" are set',
+        "A quilt has a `set` line, or rows that name its blocks.",
+    ),
+    "blocks-differ-in-size": Entry(
+        "error",
+        '"{one}" is {size} and "{other}" is {else_size}: they do not fit into one setting',
+        "All blocks of a setting have the same finished size.",
+    ),
+    "block-does-not-fit": Entry(
+        "error",
+        '"{name}" does not fit into this setting: {why}',
+        "An oblong block cannot stand on point or lie across its place, and a curve is not cut in two.",
+    ),
+    "fill-missing": Entry(
+        "error",
+        "nothing says what fabric {wanted} are",
+        "Blocks on point need setting triangles, and a strippy quilt needs strips.",
+    ),
+    "sash-too-wide": Entry(
+        "error",
+        "a sash of {width} leaves nothing of the half blocks",
+        "In dropped columns a half block is half of what a block is higher than a sash.",
+    ),
+    "border-too-wide": Entry(
+        "error",
+        "a {word} of {width} is wider than the quilt that it is sewn round",
+        "A border is narrower than what is inside it; wider ones are a slip of the hand.",
+    ),
+    "border-does-not-divide": Entry(
+        "error",
+        "units of {length} do not come out even along {sides}",
+        "A pieced border is a whole number of units on every side.",
+    ),
+    "border-corners": Entry(
+        "error",
+        "{what}",
+        "The corners of a border are butted, mitred or squares, and those of a pieced one are never mitred.",
+    ),
+    "too-many-blocks": Entry(
+        "error",
+        "{found} blocks are more than one quilt can have",
+        "A quilt has at most 10,000 blocks.",
+    ),
+    "count-not-whole": Entry(
+        "error",
+        "a {what} of {number} is not a whole number",
+        "Blocks and fat quarters are counted in whole numbers.",
+    ),
+    "line-idle": Entry(
+        "warning",
+        "`{what}` changes nothing here: {why}",
+        "A line of a quilt has no effect in its setting; most likely something else was meant.",
+    ),
+    "expect-blocks": Entry(
+        "error",
+        'expected {wanted} blocks of "{name}", but the quilt has {got}',
+        "An `expect blocks` line does not agree with the quilt.",
+    ),
     "not-yet": Entry(
         "error",
         "{what} is part of the language, but this version cannot make it yet",

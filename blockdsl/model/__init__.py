@@ -1,4 +1,4 @@
-"""The nouns of patchwork: fabric, patch, unit, block, book.
+"""The nouns of patchwork: fabric, patch, unit, block, quilt, book.
 
 Takes:    exact numbers and outlines.
 Gives:    frozen descriptions of a finished block, of what its units are and of the designer's choices.
@@ -8,8 +8,9 @@ Does not know: seams sewn, paper.
 """
 
 from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, GrainChoice, Patch, UnitPlace
-from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, WordsInBook
+from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
 from blockdsl.model.fabric import Fabric, RulerUnit, contrast, luminance, value_of
+from blockdsl.model.quilt import QuiltDesign
 
 __all__ = [
     "BlockDesign",
@@ -22,6 +23,8 @@ __all__ = [
     "Filling",
     "GrainChoice",
     "Patch",
+    "QuiltDesign",
+    "QuiltInBook",
     "RulerUnit",
     "UnitPlace",
     "WordsInBook",

@@ -7,6 +7,7 @@ from typing import Final
 
 from blockdsl.diagnostics import Span
 from blockdsl.model.block import BlockDesign
+from blockdsl.model.quilt import QuiltDesign
 
 SHEETS: Final = ("letter", "a4", "legal", "tabloid", "a3")
 """Papers that are named by a word; a roll is named by its width, `roll 36 in`."""
@@ -29,11 +30,18 @@ class BlockInBook:
 
 
 @dataclass(frozen=True, slots=True)
+class QuiltInBook:
+    """A quilt, told whole."""
+
+    design: QuiltDesign
+
+
+@dataclass(frozen=True, slots=True)
 class ChapterDesign:
     """`title` is empty for what stands before the first chapter."""
 
     title: str
-    items: tuple[WordsInBook | BlockInBook, ...]
+    items: tuple[WordsInBook | BlockInBook | QuiltInBook, ...]
 
 
 @dataclass(frozen=True, slots=True)

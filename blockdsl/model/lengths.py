@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from blockdsl.geometry import Exact
-from blockdsl.geometry.number import write_exact
+from blockdsl.geometry.number import ceil_to, floor_to, write_exact
 from blockdsl.model.fabric import RulerUnit
 
 SHORT_DECIMAL = 10**6
@@ -23,3 +23,12 @@ def write_size(width: Exact, height: Exact, unit: RulerUnit) -> str:
     if width == height:
         return f"{write_length(width, unit)} {unit}"
     return f"{write_length(width, unit)} x {write_length(height, unit)} {unit}"
+
+
+def about(length: Exact, unit: RulerUnit, measure: Fraction) -> str:
+    """The length as `write_length` says it; one with roots, which no ruler shows, as `about 33 7/8`."""
+    if isinstance(length, Fraction):
+        return write_length(length, unit)
+    below, above = floor_to(length, measure), ceil_to(length, measure)
+    nearest = below if length - below < above - length else above
+    return f"about {write_length(nearest, unit)}"

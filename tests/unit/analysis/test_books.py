@@ -82,7 +82,7 @@ def test_a_size_off_the_ruler_is_told_at_that_size_and_expectations_only_of_the_
         ('block "Two" sizes 20 200 mm 20 cm', ("setting-twice", "20 cm")),
         ('block "Two" sizes 0 in', ("length-not-positive", "0 in")),
         ('block "Two" sizes 394 in', ("size-too-large", "394 in")),
-        ('quilt "Top"\nblock "Two"', ("not-yet", 'quilt "Top"')),
+        ('quilt "Top"\nblock "Two"', ("name-unknown", '"Top"')),
         ('paper foolscap\nblock "Two"', ("paper-unknown", "foolscap")),
         ('paper letter 6 in\nblock "Two"', ("paper-unknown", "paper letter 6 in")),
         ('paper roll 600 cm\nblock "Two"', ("paper-unknown", "600 cm")),
@@ -92,6 +92,14 @@ def test_a_size_off_the_ruler_is_told_at_that_size_and_expectations_only_of_the_
 )
 def test_what_is_wrong_with_a_line_is_told_once_where_it_is(line: str, told: tuple[str, str]) -> None:
     assert book(line)[1] == [told]
+
+
+def test_two_blocks_of_one_file_at_one_size_are_each_their_own_block() -> None:
+    text = f'{CLOTH}block "One"\nsize 4 in\nrow fog slate\nblock "Other"\nsize 4 in\nrow slate fog\n'
+    found, told = book('block "One" sizes 8 in\nblock "Other" sizes 8 in', text)
+    assert told == []
+    rows = [[patch.fabric for patch in facts.placed] for facts in sizes(found)]
+    assert rows == [["fog", "slate"], ["slate", "fog"]]
 
 
 def test_an_unknown_block_is_told_with_the_nearest_that_there_is() -> None:

@@ -1,0 +1,60 @@
+"""Lines of a quilt that change nothing in its setting, which she may not have meant."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from blockdsl.analysis.quilt.plan import SettingPlan
+from blockdsl.diagnostics import Problems
+from blockdsl.syntax import ast, ast_quilt
+
+
+def report_idle_lines(lines: Sequence[ast.QuiltLine], plan: SettingPlan, problems: Problems) -> None:
+    """Warn of lines that the setting has no use for, each with what it could be meant for."""
+    for line in lines:
+        why = _why_idle(line, plan)
+        if why is not None:
+            what, reason, advice = why
+            problems.report("line-idle", line.span, what=what, why=reason, help=advice)
+
+
+def _why_idle(line: ast.QuiltLine, plan: SettingPlan) -> tuple[str, str, str] | None:
+    """The line's word, why it changes nothing, and what to do about it; None when it does something."""
+    match line:
+        case ast_quilt.Fill():
+            return _fill(plan)
+        case ast_quilt.Alternate():
+            return _alternate(plan)
+        case ast_quilt.Sash():
+            return _sash(line, plan)
+        case ast_quilt.SetGrid(pattern="dropped columns") if plan.across == 1:
+            return "dropped columns", "there is one column, and every second one is dropped", "set two columns or more"
+        case _:
+            return None
+
+
+def _fill(plan: SettingPlan) -> tuple[str, str, str] | None:
+    if plan.on_point or plan.setting == "dropped columns":
+        return None
+    if plan.setting == "strippy":
+        named = plan.strip is not None and plan.strip[1] == plan.fill
+        return None if named else ("fill", "the `sash` line gives the plain strips", "take one of the two lines out")
+    return "fill", "there is nothing to fill", "for plain squares on every second place write `alternate fog`"
+
+
+def _alternate(plan: SettingPlan) -> tuple[str, str, str] | None:
+    if plan.setting in ("rows", "medallion"):
+        return "alternate", "every place is named already", "take it out, or name its block in the rows"
+    if plan.on_point and min(plan.across, plan.down) == 1:
+        return "alternate", "there is no place between the blocks", "set two rows and two columns or more"
+    if plan.across * plan.down == 1:
+        return "alternate", "there is one place", "set more blocks"
+    return None
+
+
+def _sash(line: ast_quilt.Sash, plan: SettingPlan) -> tuple[str, str, str] | None:
+    if plan.on_point or line.outer:
+        return None
+    if plan.across * plan.down == 1 or (plan.setting == "strippy" and plan.across == 1):
+        return "sash", "there is nothing to lie between", "add `outer` to lay it round the outside"
+    return None

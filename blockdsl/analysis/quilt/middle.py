@@ -1,0 +1,111 @@
+"""The middle of a quilt while it is laid: places, cloth, and the rows in which they are sewn."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Final
+
+from blockdsl.analysis.quilt.halves import Side, half_of, side_towards
+from blockdsl.geometry import Exact, Point
+from blockdsl.geometry.symmetry import IDENTITY, Symmetry
+from blockdsl.model import BlockDesign
+from blockdsl.model.quilt import AssemblyRow, InRow, KindRole, PieceRole, PlacedBlock, PlacedCloth, QuiltKind, RowKind
+from blockdsl.units.outlines import box
+
+ZERO: Final = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class PlainSquare:
+    """A place of the setting that is plain cloth."""
+
+    fabric: str
+
+
+@dataclass(frozen=True, slots=True)
+class BlockHere:
+    """A place of the setting that is a block: as it is turned, in which colour plan."""
+
+    design: BlockDesign
+    symmetry: Symmetry = IDENTITY
+    colouring: str = ""
+
+
+Here = BlockHere | PlainSquare
+Chooser = Callable[[int, int], Here]
+"""What stands in a row and a column of the setting, both counted from 0."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sashing:
+    """Strips between blocks; `posts` is the fabric of the squares where they cross, or None for strips that run on."""
+
+    width: Fraction
+    fabric: str
+    posts: str | None
+    outer: bool
+
+
+@dataclass(slots=True)
+class Top:
+    """What has been laid so far; `left` and `top` are where the middle begins, inside its borders."""
+
+    left: Exact
+    top: Exact
+    kinds: list[QuiltKind] = field(default_factory=list)
+    blocks: list[PlacedBlock] = field(default_factory=list)
+    cloth: list[PlacedCloth] = field(default_factory=list)
+    rows: list[AssemblyRow] = field(default_factory=list)
+    _known: dict[tuple[int, KindRole], int] = field(default_factory=dict)
+    _halves: dict[tuple[int, Side, Fraction], BlockDesign] = field(default_factory=dict)
+
+    def kind_of(self, design: BlockDesign, role: KindRole) -> int:
+        """The place of a design in the list of kinds; it is put there the first time."""
+        key = (id(design), role)
+        if key not in self._known:
+            self._known[key] = len(self.kinds)
+            self.kinds.append(QuiltKind(design, role))
+        return self._known[key]
+
+    def put_block(self, here: BlockHere, x: Exact, y: Exact, row: int, column: int) -> InRow:
+        """A whole block with its top left corner at (x, y) of the middle."""
+        kind = self.kind_of(here.design, "block")
+        place = PlacedBlock(
+            kind, here.symmetry, self.left + x, self.top + y, colouring=here.colouring, row=row, column=column
+        )
+        return self.add(place)
+
+    def put_half(self, here: BlockHere, depth: Fraction, *, lower: bool, at: tuple[Exact, Exact, int, int]) -> InRow:
+        """The lower or upper part of a block as it is turned, `depth` deep; `at` is (x, y, row, column)."""
+        kept = here.symmetry.inverse.apply_direction(Point(ZERO, Fraction(1 if lower else -1)))
+        side = side_towards(kept)
+        key = (id(here.design), side, depth)
+        if key not in self._halves:
+            self._halves[key] = half_of(here.design, side, depth)
+        kind = self.kind_of(self._halves[key], "half block")
+        x, y, row, column = at
+        place = PlacedBlock(
+            kind, here.symmetry, self.left + x, self.top + y, colouring=here.colouring, row=row, column=column
+        )
+        return self.add(place)
+
+    def add(self, place: PlacedBlock) -> InRow:
+        """One more block."""
+        self.blocks.append(place)
+        return InRow("block", len(self.blocks) - 1)
+
+    def put_cloth(self, cloth: PlacedCloth) -> InRow:
+        """One more piece of cloth, in the quilt's own place."""
+        self.cloth.append(cloth)
+        return InRow("cloth", len(self.cloth) - 1)
+
+    def put_box(self, role: PieceRole, fabric: str, at: tuple[Exact, Exact], extent: tuple[Exact, Exact]) -> InRow:
+        """An upright rectangle of cloth with its top left corner `at` a place of the middle."""
+        x, y = self.left + at[0], self.top + at[1]
+        return self.put_cloth(PlacedCloth(role, fabric, box(x, y, x + extent[0], y + extent[1])))
+
+    def end_row(self, kind: RowKind, members: Iterable[InRow], length: Exact, breadth: Exact) -> None:
+        """What has been put is sewn end to end."""
+        self.rows.append(AssemblyRow(kind, tuple(members), length, breadth))
