@@ -63,12 +63,13 @@ class WaddingPlan:
 
 @dataclass(frozen=True, slots=True)
 class SleevePlan:
-    """A tube to hang the quilt by: `strips` of `cut_width`, joined, then cut to `cut_length`."""
+    """A tube to hang the quilt by: `strips` of `cut_width`, joined to `cut_length`; `last`: length of the last one."""
 
     depth: Fraction
     cut_length: Fraction
     cut_width: Fraction
     strips: int
+    last: Fraction
     need: Fraction
 
 
@@ -178,7 +179,8 @@ def sleeve_plan(
     cut_length = ceil_to(max(half, shorter), measure)
     cut_width = ceil_to(2 * depth + 2 * seam, measure)
     strips = widths_for(cut_length, usable, seam)
-    return SleevePlan(depth, cut_length, cut_width, strips, strips * cut_width)
+    last = cut_length - (strips - 1) * (usable - 2 * seam)
+    return SleevePlan(depth, cut_length, cut_width, strips, last, strips * cut_width)
 
 
 def in_unit(length: Fraction, given: RulerUnit, wanted: RulerUnit) -> Fraction:

@@ -37,11 +37,15 @@ class QuiltPiece:
 
 @dataclass(frozen=True, slots=True)
 class JoinedStrips:
-    """`strips` across the whole width of the cloth, joined, for all the pieces (by their keys) of one width."""
+    """`strips` across the cloth, joined, for all the pieces (by their keys) of one width.
+
+    `last` is how long the last of them is; all others are as long as the cloth is wide.
+    """
 
     key: str
     cut_width: Fraction
     strips: int
+    last: Fraction
     keys: tuple[str, ...]
 
 
@@ -106,19 +110,31 @@ def cloth_pieces(pieces: Sequence[QuiltPiece], bolt: Bolt) -> tuple[tuple[ClothP
         else:
             whole.append(_piece(piece))
     joined = tuple(joined_strips(width, chains[width], bolt) for width in sorted(chains, reverse=True))
-    strips = (ClothPiece(each.key, bolt.usable_width, each.cut_width, each.strips, may_turn=False) for each in joined)
+    strips = [strip for each in joined for strip in _strips(each, bolt.usable_width)]
     return (*whole, *strips), joined
+
+
+def _strips(joined: JoinedStrips, usable_width: Fraction) -> tuple[ClothPiece, ...]:
+    """Whole strips, and the last one, which shares its strip with other pieces where it is short."""
+    full = ClothPiece(joined.key, usable_width, joined.cut_width, joined.strips - 1, may_turn=False)
+    return full, ClothPiece(joined.key, joined.last, joined.cut_width, 1, may_turn=False)
 
 
 def joined_strips(cut_width: Fraction, pieces: Sequence[QuiltPiece], bolt: Bolt) -> JoinedStrips:
     """How many strips across the cloth, sewn end to end, give all the lengths.
 
-    Exact:  the least n with n × usable width - (n - 1) × 2 seams ≥ the sum of the lengths. Joined straight: a slanted
-            join would lose the strip's width each time.
+    Exact:  the least n with n × usable width - (n - 1) × 2 seams ≥ the sum of the lengths; the last as long as is then
+            wanted. Joined straight: a slanted join would lose the strip's width each time.
     """
     length = sum((max(piece.cut) * piece.count for piece in pieces), Fraction(0))
+    strips, last = strips_for(length, bolt)
+    return JoinedStrips(f"{GOES_TO_JOINED} {cut_width}", cut_width, strips, last, tuple(piece.key for piece in pieces))
+
+
+def strips_for(length: Fraction, bolt: Bolt) -> tuple[int, Fraction]:
+    """How many strips across the cloth, joined straight, make so long a one, and how long the last of them is."""
     strips = widths_for(length, bolt.usable_width, bolt.seam)
-    return JoinedStrips(f"{GOES_TO_JOINED} {cut_width}", cut_width, strips, tuple(piece.key for piece in pieces))
+    return strips, length - (strips - 1) * (bolt.usable_width - 2 * bolt.seam)
 
 
 def _is_joined(piece: QuiltPiece, usable_width: Fraction) -> bool:

@@ -190,9 +190,13 @@ def _sleeve(design: QuiltDesign) -> SleeveFacts | None:
 def _sleeve_pieces(design: QuiltDesign, sleeve: SleeveFacts | None) -> list[tuple[str, Line]]:
     if sleeve is None:
         return []
-    plan = sleeve.plan
-    long = min(plan.cut_length, cloth_width(design, sleeve.fabric))
-    return [(sleeve.fabric, (QuiltPiece(SLEEVE, (long, plan.cut_width), plan.strips), ((SLEEVE, plan.strips),)))]
+    plan, usable = sleeve.plan, cloth_width(design, sleeve.fabric)
+    sides = ((usable, plan.strips - 1), (plan.last, 1))
+    return [
+        (sleeve.fabric, (QuiltPiece(SLEEVE, (long, plan.cut_width), count), ((SLEEVE, count),)))
+        for long, count in sides
+        if count
+    ]
 
 
 # --- scraps --------------------------------------------------------------------------------------

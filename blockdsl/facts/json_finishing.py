@@ -51,7 +51,8 @@ def _fabric(cloth: FabricClothFacts, say: Say) -> dict[str, object]:
         "lengthwise": [_panel(panel, say) for panel in plan.panels] if plan else [],
         "strips": [_strip(strip, say) for strip in plan.strips] if plan else [],
         "joined": [
-            {"cut": say(each.cut_width), "strips": each.strips, "pieces": list(each.keys)} for each in cloth.joined
+            {"cut": say(each.cut_width), "strips": each.strips, "last": say(each.last), "pieces": list(each.keys)}
+            for each in cloth.joined
         ],
         "need": say(plan.length) if plan else None,
         "bound": say(plan.bound) if plan else None,
@@ -148,6 +149,7 @@ def _sleeve(sleeve: SleeveFacts, say: Say) -> dict[str, object]:
         "depth": say(plan.depth),
         "cut": [say(plan.cut_length), say(plan.cut_width)],
         "strips": plan.strips,
+        "last": say(plan.last),
         "need": say(plan.need),
     }
 

@@ -28,6 +28,8 @@ def test_four_borders_are_cut_off_strips_that_are_joined_end_to_end() -> None:
     found = joined_strips(length("5 1/2"), borders, BOLT)
     assert found.strips == 7
     assert found.keys == ("sides", "ends")
+    # 258 in and six joins, less six strips of 40 in
+    assert found.last == 21
     assert cloth(*borders).plan.length == 7 * length("5 1/2")
 
 
@@ -35,6 +37,12 @@ def test_a_length_that_the_joins_make_too_short_takes_another_strip() -> None:
     # two strips are 80 in, less half an inch for the join
     assert joined_strips(Fraction(2), [piece("a", "2", "79 1/2", 1)], BOLT).strips == 2
     assert joined_strips(Fraction(2), [piece("a", "2", "79 5/8", 1)], BOLT).strips == 3
+
+
+def test_the_rest_of_the_last_strip_is_there_for_other_pieces() -> None:
+    # one border of 60 in from 40 in and 20 1/2 in; beside these lie squares of 5 1/2 in: three, so nothing more is cut
+    found = cloth(piece("border", "5 1/2", "60", 1), piece("squares", "5 1/2", "5 1/2", 3))
+    assert found.plan.length == 11
 
 
 def test_borders_cut_along_the_cloth_take_its_length_and_no_join() -> None:
