@@ -9,6 +9,7 @@ from fractions import Fraction
 from blockdsl.analysis.settings import MOST
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.facts.technique_sample import LETTERS, Sample, cut_of, told_cut, work_out
+from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.techniques import Measures, Topic
@@ -99,6 +100,7 @@ def example(
         cuts=pieces,
         counts=_counts(topic.shape, picture),
         corners=_places(topic.shape, picture),
+        radius=_radius(picture),
     )
 
 
@@ -134,7 +136,8 @@ def _written(topic: Topic, unit: UnitFacts) -> str:
             first = bounding_box(picture[1].outline)
             share = (first[2] - first[0]) / unit.finished[0]
             return f"{topic.writes} at {' '.join(_places('snowball', picture))} cut {share}"
-    return topic.writes
+    radius = _radius(picture)
+    return f"{topic.writes} radius {radius / unit.finished[0]}" if radius else topic.writes
 
 
 def _counts(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
@@ -148,6 +151,12 @@ def _counts(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
             rows = len({bounding_box(patch.outline)[1] for patch in picture})
             return rows, len(picture) // rows
     return ()
+
+
+def _radius(picture: Sequence[PlacedPatch]) -> Exact | None:
+    """The radius of the first curved seam; None where all are straight."""
+    bends = (bend for patch in picture if patch.curved for bend in patch.curved.bends)
+    return next((bend.radius for bend in bends if bend is not None), None)
 
 
 def _places(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:

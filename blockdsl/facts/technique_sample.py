@@ -83,4 +83,4 @@ def told_cut(cut: CutFacts) -> tuple[Fraction, ...]:
     """The side of a square, the sides of a rectangle, the width of a strip and that of its segments."""
     if cut.piece == "strip":
         return cut.cut[0], cut.cut[1] / cut.yields
-    return cut.cut[:1] if cut.piece == "square" else cut.cut
+    return cut.cut[:1] if cut.piece == "square" or (cut.piece == "template" and cut.cut[0] == cut.cut[1]) else cut.cut

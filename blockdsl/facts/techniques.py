@@ -23,9 +23,14 @@ ROOMY: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
 """What units come out larger by when their pieces are cut roomy (common practice, no source)."""
 
 
+TAUGHT_BY = {"fan": "curve"}
+"""Shapes whose seams are taught by another one's topic."""
+
+
 def topic_shape(method: str, shape: str) -> str:
     """The topic that teaches a shape made by a method; the plain one for whatever has no page of its own."""
     topics = LESSONS[method].topics
+    shape = TAUGHT_BY.get(shape, shape)
     return shape if shape in topics else next(iter(topics))
 
 

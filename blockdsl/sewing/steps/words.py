@@ -7,8 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from blockdsl.geometry import sign
-from blockdsl.model import Patch
+from blockdsl.geometry import Polygon, sign
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length
 from blockdsl.sewing.steps.curves import first_curve, hollow_part, next_curve
@@ -340,15 +339,18 @@ class _Teller:
         """How the two parts' ends lie on each other; what is not sewn straight through is matched otherwise."""
         if seam.kind != "straight" or len(seam.line) != 2:
             return "level"
-        one, other = ([patch.corners for patch in self._pictures(part)] for part in seam.parts)
+        if self._in_rounds and self._variant.is_rectangle and not is_slanted(seam.line):
+            return "level"
+        one, other = (self._outlines(part) for part in seam.parts)
         return ends_of(seam.line, one, other)
 
-    def _pictures(self, part: int) -> list[Patch]:
-        """The patches that a part is of."""
-        if not self._is_stage(part):
-            return list(self._variant.ingredients[part].picture)
-        inner = self._variant.stages[part - self._many].parts
-        return [patch for each in inner for patch in self._pictures(each)]
+    def _outlines(self, part: int) -> list[Polygon]:
+        """The outlines of what a part is made of."""
+        if self._is_stage(part):
+            inner = self._variant.stages[part - self._many].parts
+            return [outline for each in inner for outline in self._outlines(each)]
+        ingredient = self._variant.ingredients[part]
+        return [ingredient.outline] if ingredient.outline else [patch.corners for patch in ingredient.picture]
 
     def _hard(self, stage: Stage) -> list[str]:
         """What is special about partial and set-in seams."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from blockdsl.sewing.techniques import corners, foundation, geese, halves, patches, quarters, strips
+from blockdsl.sewing.techniques import corners, curves, foundation, geese, halves, patches, quarters, strips
 from blockdsl.sewing.techniques.topic import (
     GEESE,
     NONE,
@@ -94,6 +94,15 @@ LESSONS: Mapping[str, Lesson] = {
                 (("Middle square", 0), ("Corner: square, cut once → 2", 1)),
                 drawn=(1, 2, 0, 3, 4),
                 dark=(0,),
+            ),
+            Topic(
+                "curve",
+                "Quarter circles and fans",
+                "curve b in a",
+                curves.quarter_circles,
+                (("Surround: square for its template", 0), ("Quarter circle: square for its template", 1)),
+                common=THIRDS,
+                shown=SHOWN_THIRDS,
             ),
         ),
         _lesson(

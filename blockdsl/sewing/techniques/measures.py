@@ -32,7 +32,8 @@ class Measures:
 
     `cuts` gives for each role of the shape what the ruler reads (width, height) and how many pieces; of strips the
     width of the strip and the width of its segments. `dark` are the roles whose fabric is the darker one; `counts`
-    what the shape counts (rows and columns, strips); `corners` which corners have a patch.
+    what the shape counts (rows and columns, strips); `corners` which corners have a patch; `radius` that of
+    its curved seam.
     """
 
     unit: RulerUnit
@@ -42,6 +43,7 @@ class Measures:
     dark: frozenset[int] = frozenset()
     counts: tuple[int, ...] = ()
     corners: tuple[str, ...] = ()
+    radius: Exact | None = None
 
     @property
     def width(self) -> Exact:
