@@ -34,33 +34,43 @@ def _read(words: WordReader) -> Filling | None:
 
 
 @dataclass(frozen=True, slots=True)
-class _Hexagon:
+class Hexagon:
     """One hexagon: twice its place across in hexagons from the middle, its row from the middle, its centre."""
 
     twice_across: int
     row: int
     x: Exact
     y: Exact
+    flat: Exact
+
+    def outline(self) -> Polygon:
+        """Clockwise from the point at the top."""
+        side, x, y = self.flat / ROOT_THREE, self.x, self.y
+        left, right, up = x - self.flat / 2, x + self.flat / 2, side / 2
+        return outline((x, y - side), (right, y - up), (right, y + up), (x, y + side), (left, y + up), (left, y - up))
 
 
 def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
-    across = int(filling.numbers[0])
-    flat = width / across
-    side = flat / ROOT_THREE
     found: list[Cloth] = []
-    for hexagon in _in_reading_order(filling, across, width, height):
+    for hexagon in honeycomb(int(filling.numbers[0]), width, height, centred="rings" in filling.places):
         fabric = _fabric(filling, hexagon)
-        for part in _parts(hexagon, flat, side, halves="halves" in filling.places):
+        whole = hexagon.outline()
+        top, right, lower_right, bottom, lower_left, left = whole
+        halves = ((top, bottom, lower_left, left), (top, right, lower_right, bottom))
+        for part in halves if "halves" in filling.places else (whole,):
             inside = trimmed(part, width, height)
             if inside:
                 found.append((fabric, inside))
     return tuple(found)
 
 
-def _in_reading_order(filling: Filling, across: int, width: Exact, height: Exact) -> Iterator[_Hexagon]:
-    """Hexagons that reach into the box. One stands in the middle, or a seam between two rows runs through it."""
+def honeycomb(across: int, width: Exact, height: Exact, *, centred: bool = False) -> Iterator[Hexagon]:
+    """Hexagons that reach into a box, in reading order.
+
+    One stands in the middle, or (unless `centred`) a seam between two rows runs through it.
+    """
     pitch = width / across / ROOT_THREE * Fraction(3, 2)
-    between = "rings" not in filling.places and _is_larger_between(width / across, height)
+    between = not centred and _is_larger_between(width / across, height)
     rows = reach(height / 2, pitch) + 1
     for row in range(-rows, rows + 1):
         y = height / 2 + (row + (Fraction(1, 2) if between else 0)) * pitch
@@ -69,7 +79,7 @@ def _in_reading_order(filling: Filling, across: int, width: Exact, height: Exact
         # The row in the middle has a hexagon in its own middle, each next row a seam, and so on in turn.
         for twice_across in range(-across - 1, across + 2):
             if (twice_across - row) % 2 == 0:
-                yield _Hexagon(twice_across, row, (width + twice_across * (width / across)) / 2, y)
+                yield Hexagon(twice_across, row, (width + twice_across * (width / across)) / 2, y, width / across)
 
 
 def _is_larger_between(flat: Exact, height: Exact) -> bool:
@@ -86,7 +96,7 @@ def _is_larger_between(flat: Exact, height: Exact) -> bool:
     return height / 2 - (rows * pitch - side) < pitch / 2
 
 
-def _fabric(filling: Filling, hexagon: _Hexagon) -> str:
+def _fabric(filling: Filling, hexagon: Hexagon) -> str:
     fabrics = filling.fabrics
     # Steps along the row, and along the rows that fall to the right: the third way falls to the left.
     along = (hexagon.twice_across - hexagon.row) // 2
@@ -96,20 +106,13 @@ def _fabric(filling: Filling, hexagon: _Hexagon) -> str:
     return fabrics[(along - hexagon.row) % len(fabrics)]
 
 
-def _parts(hexagon: _Hexagon, flat: Exact, side: Exact, *, halves: bool) -> Iterator[Polygon]:
-    x, y = hexagon.x, hexagon.y
-    left, right, up = x - flat / 2, x + flat / 2, side / 2
-    if not halves:
-        yield outline((x, y - side), (right, y - up), (right, y + up), (x, y + side), (left, y + up), (left, y - up))
-        return
-    yield outline((x, y - side), (x, y + side), (left, y + up), (left, y - up))
-    yield outline((x, y - side), (right, y - up), (right, y + up), (x, y + side))
+def about_how_many(across: int, width: Exact, height: Exact) -> int:
+    """No fewer than the hexagons of a honeycomb."""
+    return (2 * reach(height / 2, width / across / ROOT_THREE * Fraction(3, 2)) + 3) * (across + 2)
 
 
 def _count(filling: Filling, width: Exact, height: Exact) -> int:
-    across = int(filling.numbers[0])
-    rows = 2 * reach(height / 2, width / across / ROOT_THREE * Fraction(3, 2)) + 3
-    return rows * (across + 2) * (2 if "halves" in filling.places else 1)
+    return about_how_many(int(filling.numbers[0]), width, height) * (2 if "halves" in filling.places else 1)
 
 
 SHAPE = Shape(

@@ -19,8 +19,14 @@ def part_in_zigzags(region: Region) -> list[list[int]] | None:
     """The rows between all level zigzags, else the columns between upright ones; None when there are none."""
     through = _passed_straight(region)
     for axis in (1, 0):
-        closed = {side for path in _zigzags(region, axis, through) for side in path}
-        parts = flood(region, closed) if closed else []
+        closed: set[int] = set()
+        parts = [list(region.patches)]
+        for path in _zigzags(region, axis, through):
+            more = flood(region, closed | set(path))
+            # A path that leaves single patches with nothing between them (the tops of boxes) parts no rows.
+            if len(more) == len(parts) + 1:
+                closed |= set(path)
+                parts = more
         if len(parts) > 1:
             return sorted(parts, key=lambda part: reading_place(region.net, part)[:: 1 if axis else -1])
     return None
@@ -43,7 +49,7 @@ def _zigzags(region: Region, axis: int, through: set[int]) -> Iterator[Sides]:
         one, other = net.ranks[net.start[side]][axis], net.ranks[net.end[side]][axis]
         if one != other:
             between[min(one, other), max(one, other)].append(side)
-    for sides in between.values():
+    for _, sides in sorted(between.items()):
         if len(sides) <= LEAST_TURNS:
             continue
         path = sorted(sides, key=lambda side: _span(region, side, 1 - axis))

@@ -1,0 +1,59 @@
+"""`cubes TOP LEFT RIGHT across 4`: a honeycomb whose hexagons are each three 60° diamonds, like boxes seen from above.
+
+The three meet in the middle of the hexagon: TOP lies between its upper three corners, LEFT and RIGHT below it.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from blockdsl.geometry import Exact
+from blockdsl.model import Filling
+from blockdsl.units.fields import trimmed
+from blockdsl.units.hexagons import MOST_ACROSS, about_how_many, honeycomb
+from blockdsl.units.outlines import outline
+from blockdsl.units.shape import Cloth, Shape
+from blockdsl.units.words import WordReader
+
+DIAMONDS = 3
+
+
+def _read(words: WordReader) -> Filling | None:
+    fabrics = words.several("across")
+    across = words.count(MOST_ACROSS) if words.is_next("across") else None
+    if len(fabrics) != DIAMONDS or across is None or not words.done:
+        return None
+    return Filling("cubes", fabrics, (Fraction(across),))
+
+
+def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+    found: list[Cloth] = []
+    for hexagon in honeycomb(int(filling.numbers[0]), width, height):
+        top, right, lower_right, bottom, lower_left, left = hexagon.outline()
+        middle = (hexagon.x, hexagon.y)
+        diamonds = (
+            outline(top, right, middle, left),
+            outline(left, middle, bottom, lower_left),
+            outline(middle, right, lower_right, bottom),
+        )
+        for fabric, diamond in zip(filling.fabrics, diamonds, strict=True):
+            inside = trimmed(diamond, width, height)
+            if inside:
+                found.append((fabric, inside))
+    return tuple(found)
+
+
+def _count(filling: Filling, width: Exact, height: Exact) -> int:
+    return DIAMONDS * about_how_many(int(filling.numbers[0]), width, height)
+
+
+SHAPE = Shape(
+    "cubes",
+    "cubes TOP LEFT RIGHT across 4",
+    "cubes of 60° diamonds",
+    "three diamonds to each hexagon of a honeycomb, like boxes seen from above, trimmed at top and bottom",
+    None,
+    _read,
+    _draw,
+    count=_count,
+)
