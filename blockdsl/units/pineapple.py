@@ -15,7 +15,7 @@ from blockdsl.units.outlines import outline
 from blockdsl.units.shape import Cloth, Round, Shape
 from blockdsl.units.words import WordReader
 
-MOST_ROUNDS = 15
+MOST_ROUNDS = 12
 USUAL_STRIP, NARROWEST = Fraction(1, 2), Fraction(1, 20)
 OPTIONS = ("rounds", "strip")
 Corner = tuple[Exact, Exact]

@@ -14,7 +14,7 @@ from blockdsl.units.shape import Cloth, Round
 from blockdsl.units.words import WordReader
 
 Side = Literal["top", "right", "bottom", "left"]
-MOST_LOGS = 120
+MOST_LOGS = 80
 NARROWEST, WIDEST = Fraction(1, 20), Fraction(20)
 
 
