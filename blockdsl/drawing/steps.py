@@ -19,7 +19,7 @@ from blockdsl.drawing.prose import (
     rectangle,
     width_of,
 )
-from blockdsl.drawing.steps_picture import apart_picture, arrow, joined_picture, letter_mark, stitches
+from blockdsl.drawing.steps_picture import apart_picture, arrow, dot, joined_picture, letter_mark, stitches
 from blockdsl.drawing.steps_words import TOO_MANY, labels_of, say_apart, say_joined, say_take
 from blockdsl.drawing.technique_picture import technique_picture
 from blockdsl.drawing.theme import (
@@ -77,7 +77,10 @@ def step_list(facts: BlockFacts) -> list[Slice]:
     if not steps:
         return _remark(facts)
     look = look_of(facts)
+    has_dots = any(seam.dots for step in steps for hand in step.hands for stage in hand.stages for seam in stage.seams)
     slices = [heading(TITLE, aside="sew in this order; the pictures show the right side, finished"), _key()]
+    if has_dots:
+        slices.append(_key_of_dots())
     waiting: list[StepFacts] = []
     for step in steps:
         if step.lesson and _words_of(step) not in look.told:
@@ -105,6 +108,14 @@ def _key() -> Slice:
         marks += line(words, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
         x += 30.0 + width_of(words, _BODY) + 5 * STEP_PT
     return Slice(height, tuple(marks), keep=True)
+
+
+def _key_of_dots() -> Slice:
+    """The sign of seams that end short of the edge, where something is set in later."""
+    height = _BODY.line_pt + STEP_PT
+    middle = height / 2
+    said = "stop a seam allowance from the edge: something is set in here later"
+    return Slice(height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep=True)
 
 
 def _words_of(step: StepFacts) -> tuple[str, ...]:

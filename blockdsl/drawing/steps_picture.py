@@ -67,6 +67,7 @@ def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: f
     for stage in hand.stages:
         for start, end in stage.closes:
             marks += _stitches(placing.ring((start, end)), _SEAM, size, ACCENT)
+    marks += [dot(*place, size) for place in placing.ring(tuple(end for seam in seams for end in seam.dots))]
     for seam in seams:
         marks += _pressed(seam, placing, len(seams), size)
     return Figure(says, tuple(marks)), filled
@@ -187,12 +188,10 @@ def _seam(seam: StepSeam, placing: Placing, size: float) -> list[Mark]:
     for place in (seam.stop, seam.begin):
         if place is not None:
             marks += _bar(placing.ring((place, seam.line[0])))
-    for x, y in placing.ring(seam.dots):
-        marks.append(_dot(x, y, size))
     return marks
 
 
-def _dot(x: float, y: float, size: float) -> Mark:
+def dot(x: float, y: float, size: float = 1.0) -> Mark:
     """Where a seam stops a seam allowance from the edge, because something is set in there later."""
     ring = tuple((x + _DOT_PT * size * dx, y + _DOT_PT * size * dy) for dx, dy in _CIRCLE)
     return Path((ring,), fill=ACCENT, stroke=WHITE, stroke_width_pt=0.5)
