@@ -157,6 +157,11 @@ def continuous_bias(side: Fraction, strip_width: Fraction, seam: Fraction) -> Fr
     return net * net / strip_width if net > 0 else Fraction(0)
 
 
+def can_be_cut(strip_width: Fraction, cloth: BindingCloth) -> bool:
+    """Whether strips so wide can be cut across the cloth, and a square for bias strips."""
+    return 0 < 2 * strip_width + 4 * cloth.seam < cloth.usable_width
+
+
 def _check(strip_width: Fraction, cloth: BindingCloth) -> None:
-    if not 0 < 2 * strip_width + 4 * cloth.seam < cloth.usable_width:
+    if not can_be_cut(strip_width, cloth):
         raise ValueError("a strip of binding is narrower than its cloth")

@@ -17,7 +17,7 @@ from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, pl
 from blockdsl.cutting.finishing import widths_for
 from blockdsl.cutting.strips import IN_UNIT, SELVAGES, USABLE
 from blockdsl.model.fabric import RulerUnit
-from blockdsl.model.quilt import QuiltDesign
+from blockdsl.model.quilt import BackingChoice, QuiltDesign
 
 GOES_TO_JOINED = "joined"
 """What the key of strips to be joined begins with; their width follows."""
@@ -76,6 +76,11 @@ def cloth_width(quilt: QuiltDesign, fabric: str) -> Fraction:
             width, unit = known.width
             return (width - SELVAGES[unit]) * IN_UNIT[unit, quilt.unit]
     return USABLE[quilt.unit] if quilt.usable_width is None else quilt.usable_width
+
+
+def backing_width(quilt: QuiltDesign, choice: BackingChoice) -> Fraction:
+    """Usable width of the backing: of the wide fabric that is asked for, less its selvages, or of the fabric named."""
+    return cloth_width(quilt, choice.fabric) if choice.width is None else choice.width - SELVAGES[quilt.unit]
 
 
 def too_large(pieces: Iterable[QuiltPiece], usable_width: Fraction) -> QuiltPiece | None:

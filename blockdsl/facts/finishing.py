@@ -15,11 +15,19 @@ from blockdsl.cutting.fat_quarters import (
     fat_quarters_of_prints,
     usable_fat_quarter,
 )
-from blockdsl.cutting.finishing import Asked, backing_plan, sleeve_plan, wadding_plan
-from blockdsl.cutting.finishing_binding import BindingCloth, BindingCut, BindingPlan, binding_plan, way_round
-from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
-from blockdsl.cutting.strips import SELVAGES
+from blockdsl.cutting.finishing import JOIN, Asked, backing_plan, sleeve_plan, wadding_plan
+from blockdsl.cutting.finishing_binding import (
+    BindingCloth,
+    BindingCut,
+    BindingPlan,
+    binding_plan,
+    can_be_cut,
+    way_round,
+)
+from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, backing_width, cloth_width, fabric_cloth, too_large
+from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.finishing_report import report_finishing, report_scraps
 from blockdsl.facts.finishingfacts import (
     BackingFacts,
     BindingFacts,
@@ -39,12 +47,13 @@ BINDING, SLEEVE = "binding", "sleeve"
 class QuiltFinishing:
     """The cloth, backing, binding, wadding, sleeve and scraps of one quilt; found once, however often it is asked."""
 
-    __slots__ = ("_cuts", "_design", "_found", "_kinds")
+    __slots__ = ("_cuts", "_design", "_found", "_kinds", "_scraps")
 
     def __init__(self, design: QuiltDesign, cuts: tuple[QuiltCutFacts, ...], kinds: tuple[QuiltKindFacts, ...]) -> None:
         """`cuts` are all that is cut for the top, `kinds` its blocks."""
         self._design, self._cuts, self._kinds = design, cuts, kinds
         self._found: FinishingFacts | None = None
+        self._scraps: tuple[ScrapsFacts, ...] | None = None
 
     def __reduce__(self) -> tuple[object, ...]:
         # What was found does not go to another process: it is found there again, the same.
@@ -54,12 +63,28 @@ class QuiltFinishing:
     def facts(self) -> FinishingFacts:
         """All of it."""
         if self._found is None:
-            self._found = collect_finishing(self._design, self._cuts, self._kinds)
+            self._found = collect_finishing(self._design, self._cuts, self._kinds, self.scraps)
         return self._found
+
+    @property
+    def scraps(self) -> tuple[ScrapsFacts, ...]:
+        """The scraps alone, which take no plan of cloth."""
+        if self._scraps is None:
+            self._scraps = collect_scraps(self._design, self._kinds)
+        return self._scraps
+
+    def report(self, problems: Problems) -> None:
+        """What cannot be: bindings wider than their cloth, prints that clash, fat quarters too few."""
+        report_finishing(self._design, problems)
+        for choice, scraps in zip(self._design.scraps, self.scraps, strict=True):
+            report_scraps(choice, scraps, problems)
 
 
 def collect_finishing(
-    design: QuiltDesign, cuts: Sequence[QuiltCutFacts], kinds: Sequence[QuiltKindFacts]
+    design: QuiltDesign,
+    cuts: Sequence[QuiltCutFacts],
+    kinds: Sequence[QuiltKindFacts],
+    scraps: tuple[ScrapsFacts, ...],
 ) -> FinishingFacts:
     """What the quilt takes besides its piecing."""
     binding, sleeve = _binding(design), _sleeve(design)
@@ -74,7 +99,7 @@ def collect_finishing(
         binding=binding,
         wadding=None if wadding is None else wadding_plan(_finished(design), design.unit, design.measure, wadding),
         sleeve=sleeve,
-        scraps=collect_scraps(design, kinds),
+        scraps=scraps,
     )
 
 
@@ -148,7 +173,9 @@ def _backing(design: QuiltDesign) -> BackingFacts | None:
     choice = design.backing
     if choice is None:
         return None
-    usable = cloth_width(design, choice.fabric) if choice.width is None else choice.width - SELVAGES[design.unit]
+    usable = backing_width(design, choice)
+    if usable <= 2 * JOIN[design.unit]:
+        return None
     asked = Asked(choice.overage, usable, _shrinkage(design))
     return BackingFacts(choice.fabric, backing_plan(_finished(design), design.unit, design.measure, asked))
 
@@ -157,9 +184,10 @@ def _binding(design: QuiltDesign) -> BindingFacts | None:
     choice = design.binding
     if choice is None:
         return None
-    cloth = BindingCloth(
-        cloth_width(design, choice.fabric), design.measure, design.seam, design.unit, shrinkage=_shrinkage(design)
-    )
+    width = cloth_width(design, choice.fabric)
+    cloth = BindingCloth(width, design.measure, design.seam, design.unit, shrinkage=_shrinkage(design))
+    if not can_be_cut(choice.strip_width, cloth):
+        return None
     cut: BindingCut = "bias" if choice.bias else "straight"
     plan = binding_plan(way_round(_finished(design)), choice.strip_width, cut, cloth)
     return BindingFacts(choice.fabric, plan)
@@ -184,6 +212,8 @@ def _sleeve(design: QuiltDesign) -> SleeveFacts | None:
     if choice is None:
         return None
     cloth = (cloth_width(design, choice.fabric), design.measure)
+    if cloth[0] <= 2 * design.seam:
+        return None
     return SleeveFacts(choice.fabric, sleeve_plan(design.width, choice.depth, design.seam, design.unit, cloth))
 
 

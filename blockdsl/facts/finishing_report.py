@@ -1,0 +1,77 @@
+"""What cannot be in a quilt's finishing: cloth too narrow, prints that clash, fat quarters too few."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from blockdsl.cutting.finishing import JOIN
+from blockdsl.cutting.finishing_binding import BindingCloth, can_be_cut
+from blockdsl.cutting.quilt_cloth import backing_width, cloth_width
+from blockdsl.diagnostics import Problems, Span
+from blockdsl.facts.finishingfacts import ScrapsFacts
+from blockdsl.model.lengths import write_size
+from blockdsl.model.quilt import QuiltDesign, ScrapsChoice
+
+
+def report_finishing(quilt: QuiltDesign, problems: Problems) -> None:
+    """Binding, backing and sleeve whose cloth is too narrow for them; they are left out of the facts."""
+    binding, backing, sleeve = quilt.binding, quilt.backing, quilt.sleeve
+    if binding is not None:
+        width = cloth_width(quilt, binding.fabric)
+        if not can_be_cut(binding.strip_width, BindingCloth(width, quilt.measure, quilt.seam, quilt.unit)):
+            piece = f"a binding of {write_size(binding.strip_width, binding.strip_width, quilt.unit)}"
+            _too_narrow(quilt, (piece, binding.fabric, width), binding.span, problems)
+    if backing is not None and (width := backing_width(quilt, backing)) <= 2 * JOIN[quilt.unit]:
+        _too_narrow(quilt, ("a backing", backing.fabric, width), backing.span, problems)
+    if sleeve is not None and (width := cloth_width(quilt, sleeve.fabric)) <= 2 * quilt.seam:
+        _too_narrow(quilt, ("a sleeve", sleeve.fabric, width), sleeve.span, problems)
+
+
+def _too_narrow(quilt: QuiltDesign, what: tuple[str, str, Fraction], span: Span, problems: Problems) -> None:
+    piece, name, width = what
+    room = max(width, Fraction(0))
+    problems.report(
+        "piece-wider-than-fabric",
+        span,
+        piece=piece,
+        name=name,
+        width=write_size(room, room, quilt.unit),
+        help="give the fabric its `width`, from selvage to selvage",
+    )
+
+
+def report_scraps(choice: ScrapsChoice, scraps: ScrapsFacts, problems: Problems) -> None:
+    """Prints that meet their like although they are as few as that, and fat quarters that do not give their blocks."""
+    if scraps.clashes:
+        pairs = f"{scraps.clashes} {'pair' if scraps.clashes == 1 else 'pairs'}"
+        least = "fewer cannot be" if scraps.proved else f"fewer than {scraps.bound} cannot be"
+        problems.report(
+            "prints-too-few",
+            choice.span,
+            pairs=pairs,
+            name=choice.fabric,
+            prints=_many(choice.prints, "print"),
+            least=least,
+            help="four prints are always enough for neighbours, five or more for corners too in most settings",
+        )
+    if scraps.blocks and not scraps.blocks_each:
+        problems.report(
+            "fat-quarters-too-few",
+            choice.span,
+            name=choice.fabric,
+            what="one block takes more than one fat quarter",
+            help="make the blocks smaller, or buy the fabric by its length",
+        )
+    elif scraps.fat_quarters is not None and max(scraps.fat_quarters, default=0) > 1:
+        wanted, each = -(-len(scraps.blocks) // scraps.blocks_each), _many(scraps.blocks_each, "block")
+        problems.report(
+            "fat-quarters-too-few",
+            choice.span,
+            name=choice.fabric,
+            what=f"one gives {each}, and there are {len(scraps.blocks)}",
+            help=f"take {_many(wanted, 'fat quarter')}, or {max(scraps.fat_quarters)} of a print",
+        )
+
+
+def _many(count: int, word: str) -> str:
+    return f"{count} {word}" if count == 1 else f"{count} {word}s"
