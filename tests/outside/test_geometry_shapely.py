@@ -8,7 +8,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from blockdsl.geometry.cover import MOST_REGIONS, prove_cover
-from blockdsl.geometry.number import to_float
+from blockdsl.geometry.number import Exact, square_root, to_float
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import (
     Point,
@@ -20,11 +20,24 @@ from blockdsl.geometry.polygon import (
     inside_point,
     is_simple,
     step,
+    turn_at,
 )
+from tests.unit.model.blocks import block
 
 SIDE = Fraction(12)
 coordinates = st.integers(min_value=0, max_value=12).map(Fraction)
 places = st.builds(Point, coordinates, coordinates)
+
+ROOT_2, ROOT_3, ROOT_6 = (square_root(n) for n in (2, 3, 6))
+
+
+def rooted(a: int, b: int, c: int, d: int) -> Exact:
+    return Fraction(a, 2) + b * ROOT_2 + c * ROOT_3 + d * ROOT_6
+
+
+small = st.integers(min_value=-1, max_value=1)
+with_roots = st.builds(rooted, st.integers(min_value=8, max_value=14), small, small, small)
+places_with_roots = st.builds(Point, with_roots, with_roots)
 
 
 def judged(polygon: Polygon) -> shapely.Polygon:
@@ -32,9 +45,9 @@ def judged(polygon: Polygon) -> shapely.Polygon:
 
 
 @st.composite
-def simple_polygons(draw: st.DrawFn) -> Polygon:
+def simple_polygons(draw: st.DrawFn, corner: st.SearchStrategy[Point] = places) -> Polygon:
     """An outline out along what lies above a line from leftmost to rightmost corner, and back along the rest."""
-    corners = sorted(draw(st.lists(places, min_size=3, max_size=7, unique=True)))
+    corners = sorted(draw(st.lists(corner, min_size=3, max_size=7, unique=True)))
     line = step(corners[0], corners[-1])
     above = [corner for corner in corners[1:-1] if cross(line, step(corners[0], corner)) < 0]
     below = [corner for corner in corners[1:-1] if corner not in above]
@@ -67,8 +80,34 @@ def test_shapely_agrees_about_the_allowance(polygon: Polygon, allowance: Fractio
     assert ours.symmetric_difference(theirs).area == pytest.approx(0, abs=1e-9)
 
 
+@given(simple_polygons(places_with_roots))
+def test_shapely_agrees_about_areas_and_allowances_with_roots(polygon: Polygon) -> None:
+    assert to_float(area(polygon)) == pytest.approx(judged(polygon).area, abs=1e-9)
+    ours = judged(offset_outward(polygon, Fraction(1, 4)))
+    theirs = judged(polygon).buffer(0.25, join_style="mitre", mitre_limit=1e6)
+    assume(ours.is_valid)
+    assume(not theirs.interiors)
+    # The sharper a point, the further its mitre reaches, and the less of it floats get right.
+    assert ours.symmetric_difference(theirs).area == pytest.approx(0, abs=1e-9 * max(1, ours.length) ** 2)
+
+
+@given(places_with_roots, places_with_roots, places_with_roots)
+def test_turns_at_corners_with_roots_are_those_of_exact_arithmetic(a: Point, b: Point, c: Point) -> None:
+    exact = cross(step(a, b), step(b, c))
+    assert turn_at(a, b, c) == (exact > 0) - (exact < 0)
+
+
 @given(st.lists(simple_polygons(), min_size=1, max_size=6))
 def test_shapely_agrees_about_gaps_overlaps_and_what_sticks_out(polygons: list[Polygon]) -> None:
+    agree_about_cover(polygons)
+
+
+@given(st.lists(simple_polygons(places_with_roots), min_size=1, max_size=3))
+def test_shapely_agrees_about_gaps_and_overlaps_with_roots(polygons: list[Polygon]) -> None:
+    agree_about_cover(polygons)
+
+
+def agree_about_cover(polygons: list[Polygon]) -> None:
     side = Fraction(10)
     cover = prove_cover(polygons, side, side)
     assume(cover.complete)
@@ -92,3 +131,25 @@ def test_shapely_agrees_which_patches_lie_over_an_overlap(polygons: list[Polygon
         over = {i for i, shape in enumerate(shapes) if shape.contains(place) and shape.exterior.distance(place) > 1e-9}
         assert over <= set(overlap.patches)
         assert len(overlap.patches) >= 2
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "star45 points slate lantern ground fog",
+        "star45 points slate lantern moss rows 4 ground fog",
+        "star45 split slate lantern ground fog",
+        "triangles60 slate fog rows 5",
+        "hexagons slate fog lantern across 5",
+        "hexagons slate fog lantern across 4 halves",
+        "cubes fog slate moss across 5",
+    ],
+)
+def test_shapely_agrees_that_stars_and_fields_fill_their_box_once(words: str) -> None:
+    shapes = [judged(patch.outline) for patch in block(f"row ({words})", size="10 in").placed]
+    assert sum(shape.area for shape in shapes) == pytest.approx(100, abs=1e-9)
+    assert shapely.union_all(shapes).area == pytest.approx(100, abs=1e-9)
+    tree = shapely.STRtree(shapes)
+    for number, shape in enumerate(shapes):
+        beside = [shapes[other] for other in tree.query(shape) if other != number]
+        assert sum(shape.intersection(other).area for other in beside) == pytest.approx(0, abs=1e-9)
