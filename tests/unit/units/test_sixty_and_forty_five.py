@@ -182,6 +182,18 @@ def test_a_honeycomb_shows_at_least_half_of_what_it_could_at_top_and_bottom(size
     assert reach >= min(side * Fraction(3, 4), height)
 
 
+def test_a_box_is_three_equal_diamonds_that_meet_in_the_middle_of_a_hexagon() -> None:
+    # Four across 12 in: sides √3; a hexagon's middle lies in the middle of the block.
+    facts = block("row (cubes fog lantern slate across 4)")
+    middle = Point(Fraction(6), Fraction(6))
+    three = [number for number, patch in enumerate(facts.placed) if middle in patch.outline]
+    assert [facts.placed[number].fabric for number in three] == ["fog", "lantern", "slate"]
+    assert all(sides(facts, number) == [ROOT_3] * 4 for number in three)
+    top, left, right = (bounding_box(facts.placed[number].outline) for number in three)
+    assert top[3] == 6
+    assert left[2] == right[0] == 6
+
+
 # --- words ----------------------------------------------------------------------------------------------
 
 
@@ -209,6 +221,9 @@ def test_a_honeycomb_shows_at_least_half_of_what_it_could_at_top_and_bottom(size
         "hexagons slate across 1 1/2",
         "hexagons slate across 41",
         "hexagons slate across 4 quarters",
+        "cubes fog slate across 4",
+        "cubes fog slate moss",
+        "cubes fog slate moss across 0",
     ],
 )
 def test_words_that_a_star_or_a_field_cannot_read_are_answered_with_how_it_is_written(words: str) -> None:
@@ -217,7 +232,9 @@ def test_words_that_a_star_or_a_field_cannot_read_are_answered_with_how_it_is_wr
     assert f"`{SHAPES[words.split(maxsplit=1)[0]].usage}`" in problem.message
 
 
-@pytest.mark.parametrize("words", ["triangles60 slate fog rows 3", "hexagons slate fog across 3"])
+@pytest.mark.parametrize(
+    "words", ["triangles60 slate fog rows 3", "hexagons slate fog across 3", "cubes fog slate moss across 3"]
+)
 def test_fields_fill_any_box(words: str) -> None:
     assert errors(f"row ({words})", size="12 x 5 in") == []
 
