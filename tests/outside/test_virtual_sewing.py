@@ -114,7 +114,22 @@ CELLS = {
     "rails": "(rails fog moss fog)",
     "bars": "(bars fog moss slate lantern)",
     "checker": "(checker 3 x 3 fog moss)",
+    "half-rectangle": "(half-rectangle fog slate)",
+    "peak": "(peak lantern on fog moss)",
+    "long-diamond": "(long-diamond lantern on fog slate moss fog)",
+    "kite": "(kite lantern on fog moss)",
+    "trapezoid": "(trapezoid lantern on fog moss)",
+    "slant": "(slant lantern between fog moss)",
+    "octagon": "(octagon lantern with fog moss fog slate)",
+    "tumblers": "(tumblers fog moss lantern slate)",
+    "log": "(log centre lantern with fog slate moss fog narrow 1/2)",
+    "courthouse": "(courthouse centre lantern with fog slate moss fog strip 1/2)",
+    "pineapple": "(pineapple centre lantern with straight fog diagonal moss rounds 1 strip 1/3)",
 }
+OBLONG = ("geese", "half-rectangle", "long-diamond", "slant")
+"""Shapes that are tried twice as wide as high."""
+SET_IN = {"spool": "(spool centre lantern with fog moss)"}
+"""Shapes that no straight seams make, and so no papers."""
 MADE = [
     ("half", "two at a time"),
     ("half", "eight at a time"),
@@ -130,6 +145,7 @@ MADE = [
     ("bars", "strip set"),
     ("checker", "strip set"),
     *((shape, method) for shape in CELLS for method in ("cut patches", "foundation")),
+    *((shape, "cut patches") for shape in SET_IN),
 ]
 
 
@@ -138,8 +154,8 @@ MADE = [
 def test_every_method_makes_its_unit(shape: str, method: str, size: str) -> None:
     height, unit = size.rsplit(" ", 1)
     high = sum((Fraction(part) for part in height.split()), Fraction(0))
-    wide = high * (8 if shape == "geese" else 4)
-    cell = CELLS[shape]
+    wide = high * (8 if shape in OBLONG else 4)
+    cell = (CELLS | SET_IN)[shape]
     row = f"row {cell} {cell}~ {cell}>> {cell}"
     sew(plan_of(block(row, f"make {shape} as {method}", size=f"{_said(wide)} x {_said(high)} {unit}")))
 
@@ -158,6 +174,81 @@ def test_what_is_cut_larger_for_trimming_can_be_trimmed_by_that_much(shape: str,
     sew(plan)
     with pytest.raises(Fault, match="larger than it need be"):
         sew(plan_of(block(f"row {CELLS[shape]}", f"make {shape} as {method}", "trim 1/4 in", size=size), trim=1 / 8))
+
+
+# --- cut at an angle -----------------------------------------------------------------------------------
+
+SLANTED = {
+    "a parallelogram and triangles of half a rectangle": (
+        [
+            "grid 8 x 4",
+            "patch fog at 0,0 2,0 0,2",
+            "patch slate at 2,0 6,0 4,2 0,2",
+            "patch fog at 6,0 8,0 8,2 4,2",
+            "patch moss at 0,2 4,2 0,4",
+            "patch moss at 4,2 8,2 8,4",
+            "patch lantern at 4,2 8,4 4,4",
+            "patch lantern at 4,2 4,4 0,4",
+        ],
+        "8 x 4 in",
+    ),
+    "a frame of trapezoids": (
+        [
+            "grid 6 x 4",
+            "patch fog at 0,0 6,0 5,1 1,1",
+            "patch slate at 0,0 1,1 1,3 0,4",
+            "patch slate at 6,0 6,4 5,3 5,1",
+            "patch fog at 1,3 5,3 6,4 0,4",
+            "patch moss at 1,1 5,1 5,3 1,3",
+        ],
+        "9 x 6 in",
+    ),
+    "a triangle of 60 degrees and its halves": (
+        [
+            "grid 4 x 3",
+            "patch fog at 0,0 r3,0 0,3",
+            "patch slate at r3,0 2r3,3 0,3",
+            "patch fog at r3,0 2r3,0 2r3,3",
+            "patch moss at 2r3,0 4,0 4,3 2r3,3",
+        ],
+        "4 x 3 in",
+    ),
+    "a hexagon": (
+        [
+            "grid 16 x 11",
+            "patch fog at 0,0 11/6r3,0 0,11/2",
+            "patch fog at 0,11/2 11/6r3,11 0,11",
+            "patch slate at 11/6r3,0 11/2r3,0 22/3r3,11/2 11/2r3,11 11/6r3,11 0,11/2",
+            "patch fog at 11/2r3,0 16,0 16,11/2 22/3r3,11/2",
+            "patch fog at 22/3r3,11/2 16,11/2 16,11 11/2r3,11",
+        ],
+        "8 x 5 1/2 in",
+    ),
+    "a triangle in a square": (
+        ["grid 4 x 4", "patch fog at 0,0 2,0 0,4", "patch slate at 2,0 4,4 0,4", "patch fog at 2,0 4,0 4,4"],
+        "4 in",
+    ),
+    "a diamond of 45 degrees": (
+        [
+            "grid 6 x 2",
+            "patch fog at 0,0 2,0 0,2",
+            "patch slate at 2,0 2+2r2,0 2r2,2 0,2",
+            "patch moss at 2+2r2,0 6,0 6,2 2r2,2",
+        ],
+        "6 x 2 in",
+    ),
+}
+
+
+@pytest.mark.parametrize("what", SLANTED)
+@pytest.mark.parametrize("measure", ["1/8 in", "1/16 in"])
+def test_what_is_cut_from_strips_and_rectangles_is_sewn_and_slips_in_it_are_found(what: str, measure: str) -> None:
+    lines, size = SLANTED[what]
+    plan = plan_of(block(*lines, f"measure {measure}", size=size))
+    assert sew(plan).drift <= 1 / 16
+    for slip, wrong in slips.slips_of_the_cutter(plan):
+        with pytest.raises(Fault):
+            pytest.fail(f"{what}, {slip}: sewn all the same, {sew(wrong)}")
 
 
 # --- slips are found -----------------------------------------------------------------------------------
