@@ -121,7 +121,12 @@ def fat_quarters_of_prints(uses: Sequence[int], blocks_each: int) -> tuple[int, 
 
 
 def fat_quarter_use(
-    per_block: Sequence[ClothPiece], blocks: int, whole: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction
+    per_block: Sequence[ClothPiece],
+    blocks: int,
+    whole: Sequence[ClothPiece],
+    sheet: SheetSize,
+    measure: Fraction,
+    effort: Effort = Effort.USUAL,
 ) -> FatQuarterUse | None:
     """What fat quarters do for one fabric: `per_block` its pieces in one block, `whole` all of them in the quilt.
 
@@ -130,7 +135,7 @@ def fat_quarter_use(
     if not whole or not all(fits_sheet(piece, *sheet) for piece in whole):
         return None
     each = blocks_from_sheet(per_block, sheet, measure)
-    mixed = sheets_for(whole, sheet, measure, Effort.USUAL)
+    mixed = sheets_for(whole, sheet, measure, effort)
     sizes = {(piece.width, piece.height): piece.may_turn for piece in whole}
     return FatQuarterUse(
         sheet=sheet,

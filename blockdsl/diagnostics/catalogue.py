@@ -205,6 +205,16 @@ CATALOGUE: dict[str, Entry] = {
         "`{what}` changes nothing here: {why}",
         "A line of a quilt has no effect in its setting; most likely something else was meant.",
     ),
+    "prints-too-few": Entry(
+        "warning",
+        "{pairs} of blocks side by side have the same print of `{name}` from {prints}; {least}",
+        "Blocks side by side have the same print, because there are too few prints to keep them apart.",
+    ),
+    "fat-quarters-too-few": Entry(
+        "warning",
+        "the fat quarters do not give all the `{name}`: {what}",
+        "So many fat quarters are not enough for the blocks that are to be cut from them.",
+    ),
     "expect-blocks": Entry(
         "error",
         'expected {wanted} blocks of "{name}", but the quilt has {got}',
@@ -519,7 +529,7 @@ CATALOGUE: dict[str, Entry] = {
     ),
     "expect-finished": Entry(
         "error",
-        "expected {wanted} finished, but the block is {got}",
-        "The `expect finished` line does not agree with the block.",
+        "expected {wanted} finished, but it is {got}",
+        "The `expect finished` line does not agree with the block or the quilt.",
     ),
 }

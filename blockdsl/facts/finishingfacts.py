@@ -30,14 +30,16 @@ class ClothPieceFacts:
 class FabricClothFacts:
     """The cloth of one fabric for the whole quilt, backing apart; binding and sleeve are in it.
 
-    `plan`: strip by strip, in the order in which it is cut; None when the cloth holds a piece in no way, and then
-    nothing can be bought. `joined`: strips that are sewn end to end before lengths are cut off.
-    `fat_quarters`: what they would do; None when a piece is too large for one.
+    `pieces` are all that are cut from it. `scraps`: its blocks are cut from fat quarters, each from one print, and only
+    the rest of it by the length. `plan`: strip by strip, in the order in which it is cut; None when nothing is, or when
+    the cloth holds a piece in no way. `joined`: strips that are sewn end to end before lengths are cut off.
+    `fat_quarters`: what they do for the blocks of scraps, else what they would do; None when a piece is too large.
     """
 
     fabric: str
     usable_width: Fraction
     pieces: tuple[ClothPieceFacts, ...]
+    scraps: bool
     plan: ClothPlan | None
     joined: tuple[JoinedStrips, ...]
     buy: Buy | None

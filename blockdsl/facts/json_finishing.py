@@ -48,6 +48,7 @@ def _fabric(cloth: FabricClothFacts, say: Say) -> dict[str, object]:
         "fabric": cloth.fabric,
         "usable_width": say(cloth.usable_width),
         "pieces": [_piece(each, say) for each in cloth.pieces],
+        "scraps": cloth.scraps,
         "lengthwise": [_panel(panel, say) for panel in plan.panels] if plan else [],
         "strips": [_strip(strip, say) for strip in plan.strips] if plan else [],
         "joined": [

@@ -1,0 +1,140 @@
+"""Collecting the cloth of each fabric of a quilt, by the length and by the fat quarter, and its scraps."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from fractions import Fraction
+from typing import get_args
+
+from blockdsl.analysis.scraps import spread_prints
+from blockdsl.analysis.scraps_places import block_neighbours, blocks_with
+from blockdsl.cutting.buying import SHRINKAGE
+from blockdsl.cutting.cloth import ClothPiece, Effort
+from blockdsl.cutting.fat_quarters import (
+    blocks_from_sheet,
+    fat_quarter_use,
+    fat_quarters_of_prints,
+    usable_fat_quarter,
+)
+from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts, ScrapsFacts
+from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.model.quilt import PieceRole, QuiltDesign
+
+BINDING, SLEEVE = "binding", "sleeve"
+PLAIN = {*get_args(PieceRole), BINDING, SLEEVE}
+"""What a fabric is cut for besides blocks."""
+
+Line = tuple[QuiltPiece, tuple[tuple[str, int], ...]]
+"""A piece and what it is for."""
+
+
+def collect_cloth(
+    design: QuiltDesign,
+    cuts: Sequence[QuiltCutFacts],
+    kinds: Sequence[QuiltKindFacts],
+    further: Sequence[tuple[str, Line]],
+    scraps: Sequence[ScrapsFacts],
+) -> tuple[FabricClothFacts, ...]:
+    """The cloth of every fabric that something is cut from; `further` are binding and sleeve, by their fabrics."""
+    spread = {each.role for each in scraps if each.blocks_each}
+    cloths = (
+        _fabric(design, name, _lines_of(name, cuts, further), kinds, scraps=name in spread)
+        for name in (fabric.name for fabric in design.fabrics)
+    )
+    return tuple(cloth for cloth in cloths if cloth.pieces)
+
+
+def shrinkage_of(design: QuiltDesign) -> Fraction:
+    """What washing may take, as a part of the length."""
+    return SHRINKAGE if design.shrinkage is None else design.shrinkage
+
+
+def _lines_of(fabric: str, cuts: Sequence[QuiltCutFacts], further: Iterable[tuple[str, Line]]) -> list[Line]:
+    """All that is cut from a fabric: the top's pieces, keyed by their places in the quilt's list, then the rest."""
+    return [
+        *(
+            (QuiltPiece(str(place), cut.cut, cut.count, cut.lengthwise, cut.may_turn, cut.joined), cut.uses)
+            for place, cut in enumerate(cuts)
+            if cut.fabric == fabric
+        ),
+        *(line for name, line in further if name == fabric),
+    ]
+
+
+def _fabric(
+    design: QuiltDesign, name: str, lines: Sequence[Line], kinds: Sequence[QuiltKindFacts], *, scraps: bool
+) -> FabricClothFacts:
+    """One fabric's cloth. Of scraps the blocks are cut from fat quarters, and only what is plain by the length."""
+    bolt = Bolt(cloth_width(design, name), design.measure, design.seam, design.unit, shrinkage_of(design))
+    told = tuple(ClothPieceFacts(piece.key, piece.cut, piece.count, uses) for piece, uses in lines)
+    by_length = [piece for line in lines if (piece := _part(line, plain=True) if scraps else line[0]).count]
+    from_sheets = [piece for line in lines if (piece := _part(line, plain=False) if scraps else line[0]).count]
+    use = fat_quarter_use(
+        _pieces_of_a_block(kinds, name),
+        sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name)),
+        [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets],
+        usable_fat_quarter(design.unit),
+        design.measure,
+        Effort.USUAL if scraps else Effort.QUICK,
+    )
+    if not by_length or too_large(by_length, bolt.usable_width) is not None:
+        return FabricClothFacts(name, bolt.usable_width, told, scraps, None, (), None, use)
+    cloth = fabric_cloth(by_length, bolt, Effort.USUAL)
+    return FabricClothFacts(name, bolt.usable_width, told, scraps, cloth.plan, cloth.joined, cloth.buy, use)
+
+
+def _part(line: Line, *, plain: bool) -> QuiltPiece:
+    """Of a size that blocks and plain cloth share the pieces for the one or the other."""
+    piece, uses = line
+    return replace(piece, count=sum(count for use, count in uses if (use in PLAIN) == plain))
+
+
+def _cuts_from(block: BlockFacts, fabric: str) -> bool:
+    return any(cut.fabric == fabric for cut in block.cutting)
+
+
+def _pieces_of_a_block(kinds: Iterable[QuiltKindFacts], fabric: str) -> list[ClothPiece]:
+    """What the block that takes most of a fabric cuts from it, made by itself."""
+    per_block = [
+        [
+            ClothPiece(str(place), *cut.cut, cut.count)
+            for place, cut in enumerate(kind.block.cutting)
+            if cut.fabric == fabric
+        ]
+        for kind in kinds
+        if kind.role == "block"
+    ]
+    return max(per_block, key=_area, default=[])
+
+
+def _area(pieces: Iterable[ClothPiece]) -> Fraction:
+    return sum((piece.width * piece.height * piece.count for piece in pieces), Fraction(0))
+
+
+def collect_scraps(design: QuiltDesign, kinds: Sequence[QuiltKindFacts]) -> tuple[ScrapsFacts, ...]:
+    """Each role that is to be spread over prints, in the order of its lines."""
+    found = []
+    for choice in design.scraps:
+        blocks = blocks_with(design, choice.fabric)
+        spread = spread_prints(block_neighbours(design, blocks), choice.prints)
+        sheet = usable_fat_quarter(design.unit)
+        each = blocks_from_sheet(_pieces_of_a_block(kinds, choice.fabric), sheet, design.measure)
+        found.append(
+            ScrapsFacts(
+                role=choice.fabric,
+                prints=choice.prints,
+                blocks=blocks,
+                assignment=spread.assignment,
+                uses=spread.uses,
+                clashes=spread.clashes,
+                corner_clashes=spread.corner_clashes,
+                bound=spread.bound,
+                balanced=spread.balanced,
+                blocks_each=each,
+                fat_quarters=fat_quarters_of_prints(spread.uses, each),
+            )
+        )
+    return tuple(found)

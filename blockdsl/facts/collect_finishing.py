@@ -1,0 +1,107 @@
+"""Collecting what finishes a quilt: its cloth, backing, binding, wadding and sleeve."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from blockdsl.cutting.finishing import JOIN, Asked, backing_plan, sleeve_plan, wadding_plan
+from blockdsl.cutting.finishing_binding import (
+    BindingCloth,
+    BindingCut,
+    BindingPlan,
+    binding_plan,
+    can_be_cut,
+    way_round,
+)
+from blockdsl.cutting.quilt_cloth import QuiltPiece, backing_width, cloth_width
+from blockdsl.facts.collect_cloth import BINDING, SLEEVE, Line, collect_cloth, shrinkage_of
+from blockdsl.facts.finishingfacts import BackingFacts, BindingFacts, FinishingFacts, ScrapsFacts, SleeveFacts
+from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.geometry import Exact
+from blockdsl.model.quilt import QuiltDesign
+
+
+def collect_finishing(
+    design: QuiltDesign,
+    cuts: Sequence[QuiltCutFacts],
+    kinds: Sequence[QuiltKindFacts],
+    scraps: tuple[ScrapsFacts, ...],
+) -> FinishingFacts:
+    """What the quilt takes besides its piecing."""
+    binding, sleeve = _binding(design), _sleeve(design)
+    further = [*_binding_pieces(design, binding), *_sleeve_pieces(design, sleeve)]
+    backing = _backing(design)
+    wadding = design.wadding.overage if design.wadding else backing.plan.overage if backing else None
+    return FinishingFacts(
+        fabrics=collect_cloth(design, cuts, kinds, further, scraps),
+        backing=backing,
+        binding=binding,
+        wadding=None if wadding is None else wadding_plan(_finished(design), design.unit, design.measure, wadding),
+        sleeve=sleeve,
+        scraps=scraps,
+    )
+
+
+def _finished(design: QuiltDesign) -> tuple[Exact, Exact]:
+    return design.width, design.height
+
+
+def _backing(design: QuiltDesign) -> BackingFacts | None:
+    choice = design.backing
+    if choice is None:
+        return None
+    usable = backing_width(design, choice)
+    if usable <= 2 * JOIN[design.unit]:
+        return None
+    asked = Asked(choice.overage, usable, shrinkage_of(design))
+    return BackingFacts(choice.fabric, backing_plan(_finished(design), design.unit, design.measure, asked))
+
+
+def _binding(design: QuiltDesign) -> BindingFacts | None:
+    choice = design.binding
+    if choice is None:
+        return None
+    width = cloth_width(design, choice.fabric)
+    cloth = BindingCloth(width, design.measure, design.seam, design.unit, shrinkage=shrinkage_of(design))
+    if not can_be_cut(choice.strip_width, cloth):
+        return None
+    cut: BindingCut = "bias" if choice.bias else "straight"
+    plan = binding_plan(way_round(_finished(design)), choice.strip_width, cut, cloth)
+    return BindingFacts(choice.fabric, plan)
+
+
+def _binding_pieces(design: QuiltDesign, binding: BindingFacts | None) -> list[tuple[str, Line]]:
+    """Strips across the whole width, or squares, to be cut from the binding's fabric with all else."""
+    if binding is None:
+        return []
+    count, cut = _binding_cut(binding.plan, cloth_width(design, binding.fabric))
+    return [(binding.fabric, (QuiltPiece(BINDING, cut, count), ((BINDING, count),)))]
+
+
+def _binding_cut(plan: BindingPlan, usable_width: Fraction) -> tuple[int, tuple[Fraction, Fraction]]:
+    if plan.square is not None:
+        return plan.squares, (plan.square, plan.square)
+    return plan.strips, (usable_width, plan.strip_width)
+
+
+def _sleeve(design: QuiltDesign) -> SleeveFacts | None:
+    choice = design.sleeve
+    if choice is None:
+        return None
+    cloth = (cloth_width(design, choice.fabric), design.measure)
+    if cloth[0] <= 2 * design.seam:
+        return None
+    return SleeveFacts(choice.fabric, sleeve_plan(design.width, choice.depth, design.seam, design.unit, cloth))
+
+
+def _sleeve_pieces(design: QuiltDesign, sleeve: SleeveFacts | None) -> list[tuple[str, Line]]:
+    if sleeve is None:
+        return []
+    plan, usable = sleeve.plan, cloth_width(design, sleeve.fabric)
+    sides = ((usable, plan.strips - 1), (plan.last, 1))
+    return [
+        (sleeve.fabric, (QuiltPiece(SLEEVE, (long, plan.cut_width), count), ((SLEEVE, count),)))
+        for long, count in sides
+        if count
+    ]
