@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
-from math import atan2, cos, degrees, hypot, sin
+from math import atan2, cos, degrees, hypot, radians, sin
 from typing import Any
 
 from numpy import errstate
@@ -13,6 +13,7 @@ from shapely import affinity, set_precision
 from shapely.geometry import Point, Polygon, box
 from shapely.ops import unary_union
 
+from tests.outside.virtual.curves import band, has_curves, inset, straight_edges
 from tests.outside.virtual.plan import Patch, Spot
 
 NEAR = 1e-5
@@ -121,10 +122,7 @@ def corner_to_corner(side: float, subcut: str) -> list[Any]:
 
 def directions(shape: Any) -> list[float]:
     """The directions of the edges in degrees, around the shape the same way for all shapes."""
-    corners = list(shape.exterior.coords)
-    if not shape.exterior.is_ccw:
-        corners.reverse()
-    return [degrees(atan2(y - b, x - a)) for (a, b), (x, y) in pairwise(corners)]
+    return [degrees(atan2(y - b, x - a)) for (a, b), (x, y) in straight_edges(shape)]
 
 
 def fitted(piece: Any, patch: Any, seam: float) -> Any | None:
@@ -135,13 +133,30 @@ def fitted(piece: Any, patch: Any, seam: float) -> Any | None:
     angles = ((there - here) % 360 for there in directions(patch) for here in directions(piece))
     for angle in dict.fromkeys(round(angle, 6) for angle in angles):
         laid = affinity.rotate(piece, angle, origin=(0, 0))
-        within = grown(laid, -seam)
+        within = inset(laid, seam) if has_curves(laid) else grown(laid, -seam)
         if within.is_empty or within.geom_type != "Polygon":
             return None
         x, y = patch.centroid.x - within.centroid.x, patch.centroid.y - within.centroid.y
         if covers(affinity.translate(within, x, y), patch):
             return affinity.translate(laid, x, y)
+        place = _room(within, patch)
+        if place is not None and covers(affinity.translate(within, *place), patch):
+            return affinity.translate(laid, *place)
     return None
+
+
+def _room(within: Any, patch: Any) -> Spot | None:
+    """How to slide what is within the seams so that it holds the patch, where one centre on the other will not do.
+
+    Every corner of the patch must lie within: all slides that bring one there, laid over one another for all corners.
+    """
+    room = None
+    for x, y in patch.exterior.coords:
+        slides = affinity.scale(affinity.translate(grown(within, NEAR / 2), -x, -y), -1, -1, origin=(0, 0))
+        room = slides if room is None else room.intersection(slides)
+    if room is None or room.is_empty:
+        return None
+    return room.centroid.x, room.centroid.y
 
 
 # --- sewing ----------------------------------------------------------------------------------------
@@ -170,7 +185,7 @@ def allowance(cloth: Any, line: tuple[Spot, Spot], normal: Spot, seam: float) ->
     return float(min(depths)) - HAIR
 
 
-def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tuple[Any, Any]) -> Work:
+def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tuple[Any, Any], kind: str = "") -> Work:
     """Two works joined along a seam; `lies` are the finished shapes of both.
 
     A straight seam is sewn an allowance from both raw edges, so that what is too large moves away from the seam. At a
@@ -179,15 +194,21 @@ def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tupl
     ours, theirs = lies
     stretches = list(pairwise(line))
     normals = [_toward(stretch, theirs) for stretch in stretches]
-    for stretch, (nx, ny) in zip(stretches, normals, strict=True):
+    if kind == "curved":
+        for cloth, sense in ((one.cloth, 1), (other.cloth, -1)):
+            wanted = band(line, [(sense * x, sense * y) for x, y in normals], seam - 2 * NEAR)
+            if not covers(cloth, wanted):
+                raise Fault("the cloth does not reach to the allowance of a curved seam")
+        stretches = []
+    for stretch, (nx, ny) in zip(stretches, normals, strict=kind != "curved"):
         excess = allowance(one.cloth, stretch, (nx, ny), seam) - seam
         lack = allowance(other.cloth, stretch, (-nx, -ny), seam) - seam
         # What lies a little out of place may seem to lack by as much as that.
         if excess < -one.drift - NEAR or lack < -other.drift - NEAR:
             raise Fault(f"the cloth does not reach {-min(excess, lack):.3f} of the allowance beyond a seam")
         if len(stretches) == 1:
-            one = replace(moved(one, -nx * excess, -ny * excess), drift=one.drift + abs(excess))
-            other = replace(moved(other, nx * lack, ny * lack), drift=other.drift + abs(lack))
+            one = _slid(one, ours, (nx, ny), excess, seam)
+            other = _slid(other, theirs, (-nx, -ny), lack, seam)
     start, normal = line[0], normals[0]
     beyond = half_plane(start, normal)
     apart = ours.intersection(beyond).area < NEAR and theirs.difference(beyond).area < NEAR
@@ -198,18 +219,39 @@ def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tupl
     return Work((*one.faces, *other.faces), max(one.drift, other.drift))
 
 
+def _slid(work: Work, shape: Any, normal: Spot, excess: float, seam: float) -> Work:
+    """Slid away from a seam by what it is too large there: square to the seam, or along one of its own edges.
+
+    Along an edge where that keeps its allowance: pieces with slanted seams are laid with their straight edges level.
+    """
+    nx, ny = normal
+    slide = (-nx * excess, -ny * excess)
+    slanted = [
+        (cos(angle), sin(angle))
+        for angle in (radians(each) for each in directions(shape))
+        if min(abs(cos(angle) * nx + sin(angle) * ny), abs(sin(angle) * nx - cos(angle) * ny)) > NEAR
+    ]
+    if excess > NEAR and shape.geom_type == "Polygon" and slanted:
+        edges = [edge for edge in _margins(work, shape, seam) if edge[0] * nx + edge[1] * ny < 1 - NEAR]
+        ways = [(-x * excess / (x * nx + y * ny), -y * excess / (x * nx + y * ny)) for x, y in slanted]
+        slide = max([slide, *ways], key=lambda way: round(min(m + way[0] * x + way[1] * y for x, y, m in edges), 6))
+    return replace(moved(work, *slide), drift=work.drift + hypot(*slide))
+
+
+def _margins(work: Work, shape: Any, seam: float) -> list[tuple[float, float, float]]:
+    """For each edge of a finished shape its outward normal and how far the cloth reaches beyond it."""
+    cloth, edges = work.cloth, []
+    for stretch in straight_edges(shape):
+        nx, ny = normal_of(stretch)
+        edges.append((-nx, -ny, allowance(cloth, stretch, (-nx, -ny), seam)))
+    return edges
+
+
 def settled(work: Work, shape: Any, seam: float) -> Work:
     """Slid so that what reaches beyond the edges of its finished shape does so as evenly as it can."""
     if shape.geom_type != "Polygon":
         return work
-    corners = list(shape.exterior.coords)
-    if not shape.exterior.is_ccw:
-        corners.reverse()
-    cloth, edges = work.cloth, []
-    for stretch in pairwise(corners):
-        nx, ny = normal_of(stretch)
-        edges.append((-nx, -ny, allowance(cloth, stretch, (-nx, -ny), seam)))
-    x, y = _evenly(edges)
+    x, y = _evenly(_margins(work, shape, seam))
     return replace(moved(work, x, y), drift=work.drift + hypot(x, y))
 
 

@@ -10,6 +10,13 @@ from typing import Any
 from shapely import affinity
 from shapely.geometry import box
 
+from tests.outside.virtual.angles import (
+    must_be_enough,
+    must_hold_templates,
+    narrower,
+    pieces_of_strip,
+    standing_rectangle,
+)
 from tests.outside.virtual.cloth import NEAR, Fault, Work, corner_to_corner, fitted
 from tests.outside.virtual.plan import Line, Patch, Plan
 
@@ -64,7 +71,11 @@ class Piles:
             self._must_hold_template(line)
             piece = self._plan.templates[line.label].cutting
         else:
-            piece = pieces_of(line)[0]
+            if line.strip is not None:
+                must_be_enough(line.strip, line.cut, line.count, self._plan.usable, measure)
+            piece, *others = pieces_of(line)
+            if any(fitted(other, patch.shape, seam) is None for other in others):
+                raise Fault(f"not all pieces of {line.label} ({line.fabric}) are the patch")
             for smaller in shorter(line, measure):
                 if fitted(pieces_of(smaller)[0], patch.shape, seam) is not None:
                     raise Fault(f"{line.label} ({line.fabric}) is cut larger than it need be: {line.cut}")
@@ -81,6 +92,10 @@ class Piles:
         for have, want in zip(line.cut, (right - left, bottom - top), strict=True):
             if not -NEAR < have - want < self._plan.measure - NEAR:
                 raise Fault(f"the template of {line.label} takes {want:.3f}, {have} is cut for it")
+        if line.strip is not None:
+            if line.strip.width != line.cut[0]:
+                raise Fault(f"the strip for {line.label} is not as wide as its template")
+            must_hold_templates(line.strip, template.cutting, template.grain, line.count, self._plan.usable)
 
     def must_be_used_up(self) -> None:
         for line, left in self.left.items():
@@ -97,13 +112,23 @@ class Piles:
 
 
 def pieces_of(line: Line) -> list[Any]:
+    """The pieces of one square or rectangle, or the first two of a strip: all others are like one of them."""
     one, other = line.cut
+    if line.strip is not None:
+        return pieces_of_strip(line.strip, 3 * other)[:2]
+    if line.subcut == "once" and line.piece == "rectangle":
+        return standing_rectangle(line.cut, line.slant)
     return [box(0, 0, one, other)] if line.subcut == "none" else corner_to_corner(min(one, other), line.subcut)
 
 
 def shorter(line: Line, measure: float) -> list[Line]:
-    """The line one measure of the ruler smaller, each way by itself; a square that is cut up both ways."""
+    """The line one measure of the ruler smaller, each way by itself; what is cut corner to corner both ways.
+
+    Of a rectangle that is rounded up both ways one side could be a little less, since no seam needs the tips.
+    """
     one, other = line.cut
+    if line.strip is not None:
+        return [replace(line, strip=strip) for strip in narrower(line.strip, measure)]
     if line.subcut != "none":
         return [replace(line, cut=(one - measure, other - measure))]
     return [replace(line, cut=(one - measure, other)), replace(line, cut=(one, other - measure))]

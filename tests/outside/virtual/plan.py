@@ -8,15 +8,17 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from shapely.geometry import Polygon
-
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.json import block_document
 from blockdsl.facts.stepfacts import StepFacts, Variant
 from blockdsl.geometry import to_float
+from tests.outside.virtual.curves import arc
+from tests.outside.virtual.curves import shape as curved
 
 TERM = re.compile(r"([+-]?)(?:(\d+) (?=\d))?(\d+(?:\.\d+)?(?:/\d+)?)?(?:r(\d+))?")
 Spot = tuple[float, float]
+USABLE = {"in": 40.0, "cm": 100.0}
+"""How much of a fabric's width can be used, where the fabric does not say how wide it is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +26,21 @@ class Patch:
     label: str
     fabric: str
     shape: Any
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """What the cut list tells of strips across the fabric and the cuts in them."""
+
+    form: str
+    width: float
+    every: float | None
+    across: float | None
+    angles: tuple[int, ...]
+    slant: str
+    strips: int
+    each: int
+    length: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +56,8 @@ class Line:
     yields: int
     spare: int
     purpose: str
+    strip: Strip | None = None
+    slant: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,6 +133,7 @@ class Plan:
     placed: tuple[Patch, ...]
     steps: tuple[Step, ...]
     trim: float = 0
+    usable: float = 40
 
 
 def number(text: str) -> float:
@@ -134,9 +154,12 @@ def number(text: str) -> float:
 def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
     """Read a block's facts as its maker would."""
     document: dict[str, Any] = json.loads(json.dumps(block_document(facts)))
-    placed = tuple(Patch(each["label"], each["fabric"], _shape(each["outline"])) for each in document["placed"])
+    placed = tuple(
+        Patch(each["label"], each["fabric"], _shape(each["outline"], each.get("bends"))) for each in document["placed"]
+    )
     templates = {
-        each["label"]: Template(_shape(each["cutting"]), _pair(each["grain"])) for each in document["templates"]
+        each["label"]: Template(_shape(each["cutting"], each.get("cutting_bends")), _pair(each["grain"]))
+        for each in document["templates"]
     }
     steps = tuple(_step(told, step, placed, facts) for told, step in zip(document["steps"], facts.steps, strict=True))
     return Plan(
@@ -149,6 +172,7 @@ def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
         placed,
         steps,
         trim,
+        USABLE[document["unit"]],
     )
 
 
@@ -156,13 +180,27 @@ def _pair(lengths: list[str]) -> Spot:
     return number(lengths[0]), number(lengths[1])
 
 
-def _shape(outline: list[list[str]]) -> Any:
-    return Polygon([_pair(corner) for corner in outline])
+def _shape(outline: list[list[str]], bends: list[dict[str, Any] | None] | None) -> Any:
+    corners = [_pair(corner) for corner in outline]
+    told = bends or [None] * len(corners)
+    return curved(corners, [None if each is None else (_pair(each["centre"]), number(each["radius"])) for each in told])
 
 
 def _line(told: dict[str, Any]) -> Line:
-    plain = (told[key] for key in ("count", "subcut", "yields", "spare", "for"))
-    return Line(told["fabric"], told["label"], told["piece"], _pair(told["cut"]), *plain)
+    size = _pair(told["cut"])
+    count, subcut, yields, spare, purpose = (told[key] for key in ("count", "subcut", "yields", "spare", "for"))
+    strip = _strip(told["strip"]) if told["strip"] else None
+    return Line(
+        told["fabric"], told["label"], told["piece"], size, count, subcut, yields, spare, purpose, strip,
+        told["slant"] or "",
+    )  # fmt: skip
+
+
+def _strip(told: dict[str, Any]) -> Strip:
+    every, across = (None if told[key] is None else number(told[key]) for key in ("every", "across"))
+    angles, slant = tuple(told["angles"]), told["slant"] or ""
+    sizes = (number(told["width"]), every, across)
+    return Strip(told["form"], *sizes, angles, slant, told["strips"], told["each"], number(told["length"]))
 
 
 def _step(told: dict[str, Any], step: StepFacts, placed: tuple[Patch, ...], facts: BlockFacts) -> Step:
@@ -191,8 +229,24 @@ def _unit(step: StepFacts, facts: BlockFacts) -> tuple[str, str]:
     raise ValueError(f"step {step.number} makes no unit of the list")
 
 
-def _outline(corners: Iterable[Any]) -> Any:
-    return Polygon([(to_float(corner.x), to_float(corner.y)) for corner in corners])
+def _outline(patch: Any) -> Any:
+    corners = [_spot(corner) for corner in patch.corners]
+    bends = patch.curved.bends if patch.curved else [None] * len(corners)
+    return curved(corners, [_bend(bend) for bend in bends])
+
+
+def _bend(bend: Any) -> tuple[Spot, float] | None:
+    return None if bend is None else (_spot(bend.centre), to_float(bend.radius))
+
+
+def _spot(place: Any) -> Spot:
+    return to_float(place.x), to_float(place.y)
+
+
+def _line_of(seam: Any) -> tuple[Spot, ...]:
+    line = tuple(_spot(place) for place in seam.line)
+    bend = _bend(seam.bend)
+    return line if bend is None else (*arc(line[0], line[-1], bend), line[-1])
 
 
 def _hand(variant: Variant, placed: tuple[Patch, ...]) -> Hand:
@@ -203,7 +257,7 @@ def _hand(variant: Variant, placed: tuple[Patch, ...]) -> Hand:
     stages = tuple(
         Stage(
             stage.parts,
-            tuple(Seam(tuple((to_float(p.x), to_float(p.y)) for p in seam.line), seam.kind) for seam in stage.seams),
+            tuple(Seam(_line_of(seam), seam.kind) for seam in stage.seams),
         )
         for stage in variant.stages
     )
@@ -212,6 +266,5 @@ def _hand(variant: Variant, placed: tuple[Patch, ...]) -> Hand:
 
 def _picture(picture: Iterable[Any], patches: tuple[int, ...], placed: tuple[Patch, ...]) -> tuple[Patch, ...]:
     return tuple(
-        Patch(placed[at].label, patch.fabric, _outline(patch.outline))
-        for at, patch in zip(patches, picture, strict=True)
+        Patch(placed[at].label, patch.fabric, _outline(patch)) for at, patch in zip(patches, picture, strict=True)
     )

@@ -8,7 +8,7 @@ from dataclasses import replace
 from shapely import affinity
 
 from tests.outside.virtual.cloth import joined
-from tests.outside.virtual.plan import Hand, Line, Part, Patch, Plan, Step
+from tests.outside.virtual.plan import Hand, Line, Part, Patch, Plan, Step, Strip
 
 Slip = tuple[str, Plan]
 """(what was done, the plan in which it was done)"""
@@ -18,7 +18,7 @@ def slips_of_the_cutter(plan: Plan) -> Iterator[Slip]:
     """For one line of each kind: a mark of the ruler too small and too large, and one piece too few or too many."""
     seen = set()
     for place, line in enumerate(plan.cutting):
-        kind = (line.piece, line.subcut, line.purpose)
+        kind = (line.piece, line.subcut, line.purpose, line.strip is None)
         if kind in seen:
             continue
         seen.add(kind)
@@ -30,13 +30,32 @@ def slips_of_the_cutter(plan: Plan) -> Iterator[Slip]:
 def _wrong_lines(line: Line, mark: float) -> Iterator[tuple[str, Line]]:
     one, other = line.cut
     for sign in (-mark, mark):
-        if line.piece == "square":
+        if line.piece == "square" or line.subcut != "none":
             yield f"{sign} each way", replace(line, cut=(one + sign, other + sign))
         else:
             yield f"{sign} across", replace(line, cut=(one + sign, other))
             yield f"{sign} along", replace(line, cut=(one, other + sign))
+        if line.strip is not None:
+            yield from ((what, replace(line, strip=strip)) for what, strip in _wrong_strips(line.strip, sign))
     yield "one more", replace(line, count=line.count + 1)
     yield "one less", replace(line, count=line.count - 1)
+
+
+def _wrong_strips(strip: Strip, off: float) -> Iterator[tuple[str, Strip]]:
+    yield f"the strip {off} wide", replace(strip, width=strip.width + off)
+    if strip.form != "template" or off < 0:
+        # templates may lie closer than the list counts on
+        yield f"the strip {off} long", replace(strip, length=strip.length + off)
+    if strip.every is not None:
+        yield f"the cuts {off} apart", replace(strip, every=strip.every + off)
+    if strip.across is not None:
+        yield f"the points {off} apart", replace(strip, across=strip.across + off)
+    if off > 0:
+        yield "a strip more", replace(strip, strips=strip.strips + 1)
+        if strip.form != "template":
+            yield "a piece more of each strip", replace(strip, each=strip.each + 1)
+    if strip.slant and strip.form == "turned":
+        yield "slanted the other way", replace(strip, slant="rising" if strip.slant == "falling" else "falling")
 
 
 def slips_of_the_seamstress(plan: Plan) -> Iterator[Slip]:
