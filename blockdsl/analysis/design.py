@@ -12,7 +12,7 @@ from blockdsl.analysis.names import Names
 from blockdsl.analysis.neighbours import report_colourings, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
-from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_settings
+from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_grains, read_settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact
 from blockdsl.model import BlockDesign, Fabric
@@ -77,6 +77,7 @@ def _assemble(
         family=next((line.name.text for line in block.lines if isinstance(line, ast.Family)), None),
         sources=tuple(line.text.text for line in block.lines if isinstance(line, ast.Origin)),
         cutters=tuple(names.cutters.values()),
+        grains=read_grains(block.lines),
         compares_methods=any(isinstance(line, ast.Compare) for line in block.lines),
     )
 

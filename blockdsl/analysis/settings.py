@@ -9,7 +9,7 @@ from typing import TypeVar
 
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, nearest_word
-from blockdsl.model import Choice, ColourPlan, RulerUnit
+from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
 from blockdsl.model.lengths import write_size
 from blockdsl.syntax import ast
 
@@ -120,6 +120,15 @@ def read_choices(lines: Sequence[ast.BlockLine]) -> tuple[Choice, ...]:
         Choice(line.what.text, line.method.text, line.what.span, line.method.span)
         for line in lines
         if isinstance(line, ast.Make)
+    )
+
+
+def read_grains(lines: Sequence[ast.BlockLine]) -> tuple[GrainChoice, ...]:
+    """All `grain` lines, in order. Whether there are such letters is known when the patches have theirs."""
+    return tuple(
+        GrainChoice(line.letter.text, "long" if line.edge.text == "long" else "short", line.letter.span)
+        for line in lines
+        if isinstance(line, ast.Grain)
     )
 
 

@@ -69,10 +69,13 @@ class Cut:
         return self.count * self.cut[0] * self.cut[1]
 
 
-def cut_list(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[Cut, ...]:
-    """All pieces by fabric, then by patch: patches cut by themselves first, then what the methods ask for."""
+def cut_list(design: BlockDesign, making: Making, lettered: Lettered, copies: int = 1) -> tuple[Cut, ...]:
+    """All pieces by fabric, then by patch: patches cut by themselves first, then what the methods ask for.
+
+    `copies` are those that the making has been planned for.
+    """
     cuts = [
-        *_loose_cuts(design, making, lettered),
+        *_loose_cuts(design, making, lettered, copies),
         *_part_cuts(design, making, lettered),
         *_foundation_cuts(design, making, lettered),
     ]
@@ -141,7 +144,7 @@ def _look(cut: Cut) -> tuple[object, ...]:
 # --- patches cut by themselves -------------------------------------------------------------------
 
 
-def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
+def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered, copies: int) -> list[Cut]:
     upright = {fabric.name for fabric in design.fabrics if fabric.directional}
     needed: dict[tuple[str, str], int] = {}
     standing: dict[tuple[str, str], list[Patch]] = {}
@@ -151,14 +154,13 @@ def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list
         if patch.fabric in upright:
             standing.setdefault(key, []).append(patch)
         else:
-            needed[key] = needed.get(key, 0) + 1
+            needed[key] = needed.get(key, 0) + copies
     ways = choose_ways(design, lettered) if needed else {}
     cuts = [cut_way(fabric, label, ways[label], count, design) for (fabric, label), count in needed.items()]
     for (fabric, label), patches in standing.items():
         for each in upright_pieces(patches, design.seam):
-            cut = cut_way(
-                fabric, label, each.way, each.count, design, each.pieces if each.way.subcut != "none" else None
-            )
+            pieces = each.pieces * copies if each.way.subcut != "none" else None
+            cut = cut_way(fabric, label, each.way, each.count * copies, design, pieces)
             cuts.append(replace(cut, upright=each.upright))
     return cuts
 

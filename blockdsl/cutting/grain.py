@@ -130,6 +130,8 @@ def _at_the_edge(design: BlockDesign, lettered: Lettered) -> dict[str, list[_AtT
     for patch, letter in zip(design.patches, lettered.letters, strict=True):
         if letter in plain or patch.fabric in upright:
             continue
+        if not any(_is_outer(a, b, design) for a, b in edges(patch.outline)):
+            continue
         outline = clockwise(drop_straight_corners(patch.outline))
         outer = tuple(place for place, (a, b) in enumerate(edges(outline)) if _is_outer(a, b, design))
         if outer:

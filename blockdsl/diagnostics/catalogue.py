@@ -510,6 +510,27 @@ CATALOGUE: dict[str, Entry] = {
         "no order of sewing was found: no seam parts the patches {letters}",
         "A block must come apart seam by seam, straight, partial or set in, down to single patches.",
     ),
+    # --- cutting
+    "grain-letter-unknown": Entry(
+        "error",
+        "the block has no patch {letter}",
+        "A `grain` line names a patch by its letter, as the sheet shows it.",
+    ),
+    "grain-said-twice": Entry(
+        "error",
+        "the grain of {letter} is said twice",
+        "Two `grain` lines speak of the same letter.",
+    ),
+    "grain-without-choice": Entry(
+        "error",
+        "the grain of {letter}, a {shape}, leaves nothing to choose",
+        "A `grain` line is for patches of which either the long or the short edges can be kept straight, not both.",
+    ),
+    "directional-method": Entry(
+        "warning",
+        "made as `{method}`, not every {what} has the print of `{name}` upright",
+        "Cloth with an up and a down is turned by some methods of sewing.",
+    ),
     # --- printing
     "template-too-large": Entry(
         "warning",

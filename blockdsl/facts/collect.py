@@ -13,6 +13,7 @@ from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.cutting.cutters import cutters_for, lacking_cutters
 from blockdsl.cutting.grain import bias_of, choose_ways
+from blockdsl.cutting.grain_lines import report_grains, report_turned_prints
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
     BlockFacts,
@@ -29,7 +30,10 @@ from blockdsl.facts.blockfacts import (
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.collect_book import collect_book
 from blockdsl.facts.collect_foundation import collect_foundations
+from blockdsl.facts.collect_quilt import collect_quilt
 from blockdsl.facts.expect import check_expectations
+from blockdsl.facts.expect_quilt import check_quilt
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
@@ -45,17 +49,19 @@ MOST_SQUARES = 4
 class FileFacts:
     """The facts of one file. `sources` are all the files that it was read from, itself first.
 
-    `blocks` are its own and those of other files that its books print, each at its own size.
+    `blocks` are its own and those of other files that its quilts and books use, each at its own size; `quilts` are its
+    own and those of other files that its books print.
     """
 
     file: str
     blocks: tuple[BlockFacts, ...]
     sources: tuple[str, ...]
     books: tuple[BookFacts, ...] = ()
+    quilts: tuple[QuiltFacts, ...] = ()
 
 
 def collect_facts(program: Program, problems: Problems) -> FileFacts:
-    """Everything about every block and book of the file; expectations that do not hold are reported."""
+    """Everything about every block, quilt and book of the file; expectations that do not hold are reported."""
     blocks = []
     known: dict[int, BlockFacts] = {}
 
@@ -72,8 +78,12 @@ def collect_facts(program: Program, problems: Problems) -> FileFacts:
         check_expectations(facts, expectations, problems)
         blocks.append(facts)
         known[id(design)] = facts
-    books = tuple(collect_book(book, facts_of) for book in program.books)
-    return FileFacts(program.source.name, tuple(blocks), program.sources, books)
+    quilts: dict[int, QuiltFacts] = {}
+    for quilt, checks in zip(program.quilts, program.quilt_expectations, strict=True):
+        quilts[id(quilt)] = collect_quilt(quilt, facts_of, problems)
+        check_quilt(quilts[id(quilt)], checks, problems)
+    books = tuple(collect_book(book, facts_of, lambda quilt: quilts[id(quilt)]) for book in program.books)
+    return FileFacts(program.source.name, tuple(blocks), program.sources, books, tuple(quilts.values()))
 
 
 def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
@@ -84,6 +94,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     grid, cell = _squared_paper(design)
     cuts = cut_list(design, making, lettered)
     report_pieces_wider_than_fabric(design, cuts, problems)
+    report_grains(design, lettered, problems)
+    report_turned_prints(design, making, problems)
     sewing = Sewing(design, making, lettered.letters)
     if sewing.unsewable:
         problems.report("cannot-be-sewn", design.span, letters=", ".join(sewing.unsewable), help=None)

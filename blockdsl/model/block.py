@@ -90,7 +90,7 @@ class Choice:
 
 @dataclass(frozen=True, slots=True)
 class GrainChoice:
-    """`grain B long edge`: which edges of the patches of one letter lie on the straight grain."""
+    """`grain B long edge`: which edges of the patches of a letter lie on the straight grain; `span` is the letter's."""
 
     letter: str
     edge: Literal["long", "short"]

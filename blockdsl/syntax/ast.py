@@ -200,6 +200,15 @@ class Trim:
 
 
 @dataclass(frozen=True, slots=True)
+class Grain:
+    """`grain B long edge`: which edges of the patches of a letter lie on the straight grain."""
+
+    span: Span
+    letter: Word
+    edge: Word
+
+
+@dataclass(frozen=True, slots=True)
 class Compare:
     """`compare methods`: print every way in which each unit can be made."""
 
@@ -298,6 +307,7 @@ BlockLine = (
     | Trim
     | Sizes
     | Make
+    | Grain
     | Compare
     | Colouring
     | Family

@@ -28,6 +28,7 @@ from blockdsl.syntax.ast import (
     FabricDeclaration,
     Family,
     FreePatch,
+    Grain,
     GridExtent,
     Heights,
     LengthLiteral,
@@ -221,6 +222,10 @@ def _trim(place: Place, span: Span, tree: LineTree) -> Trim:
     return Trim(span, length_of(place, tree))
 
 
+def _grain(place: Place, span: Span, tree: LineTree) -> Grain:
+    return Grain(span, place.word(_token(tree, "NAME")), place.word(_tokens(tree, "LONG", "SHORT")[0]))
+
+
 def _compare(_place: Place, span: Span, _tree: LineTree) -> Compare:
     return Compare(span)
 
@@ -337,6 +342,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "trim": _trim,
     "block_sizes": _sizes,
     "make": _make,
+    "grain": _grain,
     "compare": _compare,
     "colouring": _colouring,
     "note": _note,

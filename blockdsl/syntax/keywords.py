@@ -66,6 +66,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
     "trim": LineKind("block", "`trim 1/8 in`"),
     "sizes": LineKind("block", "`sizes 6 9 12 in`"),
     "make": LineKind("block", "`make half as two at a time`"),
+    "grain": LineKind("block", "`grain B long edge` or `grain B short edges`"),
     "compare": LineKind("block", "`compare methods`"),
     "colouring": LineKind("block", '`colouring "Night" fog=slate slate=fog`'),
     "family": LineKind("block", "`family nine-patch`"),

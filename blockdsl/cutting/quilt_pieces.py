@@ -1,0 +1,167 @@
+"""What to cut for the plain cloth of a quilt: sashes, posts, setting triangles, plain squares, strips and borders.
+
+Triangles at the edge of the quilt keep their outer edges on the straight grain: the long edge of a side triangle, so
+that it is a quarter of a square, and the short edges of a corner triangle, so that it is half of one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+from typing import Final
+
+from blockdsl.cutting.cutlist import TRIANGLES
+from blockdsl.cutting.quilt_cloth import cloth_width
+from blockdsl.cutting.sizes import (
+    Extent,
+    rectangle_for,
+    round_up,
+    square_for_half_square_triangle,
+    square_for_quarter_square_triangle,
+    with_allowance,
+)
+from blockdsl.cutting.ways import Piece, Subcut
+from blockdsl.geometry import Polygon
+from blockdsl.geometry.polygon import bounding_box, translate
+from blockdsl.geometry.recognise import recognise
+from blockdsl.model.quilt import PieceRole, PlacedCloth, QuiltDesign
+
+_ORDER: Final[tuple[PieceRole, ...]] = (
+    "plain square",
+    "half block",
+    "side triangle",
+    "corner triangle",
+    "sash",
+    "sash strip",
+    "post",
+    "edge post",
+    "strip",
+    "border",
+    "border corner",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PlainPiece:
+    """Pieces of one role, fabric and size. `members` are their places in the quilt's list of cloth.
+
+    `cut` is on the ruler, the shorter side first; of a directional fabric across the cloth first, as the piece lies in
+    the quilt. `pieces` are cut for `count` that are needed. `upright` says that they may not be turned.
+    """
+
+    role: PieceRole
+    fabric: str
+    shape: str
+    finished: Extent
+    piece: Piece
+    cut: tuple[Fraction, Fraction]
+    exact: Extent
+    count: int
+    pieces: int
+    subcut: Subcut
+    spare: int
+    lengthwise: bool
+    ring: int
+    upright: bool
+    joined: bool
+    members: tuple[int, ...]
+
+
+def plain_pieces(quilt: QuiltDesign) -> tuple[PlainPiece, ...]:
+    """All plain cloth, by role from the inside out, then by fabric and size, large before small."""
+    directional = {fabric.name for fabric in quilt.fabrics if fabric.directional}
+    looks: dict[tuple[Hashable, ...], list[int]] = {}
+    for place, cloth in enumerate(quilt.cloth):
+        look = (cloth.role, cloth.fabric, cloth.lengthwise, cloth.ring, _look(cloth.outline))
+        looks.setdefault(look, []).append(place)
+    groups: dict[tuple[Hashable, ...], list[int]] = {}
+    for members in looks.values():
+        alike = _alike(quilt.cloth[members[0]], quilt, directional)
+        groups.setdefault(alike, []).extend(members)
+    found = [_piece(quilt, tuple(sorted(members)), directional) for members in groups.values()]
+    fabrics = {fabric.name: place for place, fabric in enumerate(quilt.fabrics)}
+    return tuple(
+        sorted(
+            found,
+            key=lambda each: (
+                _ORDER.index(each.role),
+                each.ring,
+                fabrics[each.fabric],
+                -each.cut[0] * each.cut[1],
+                each.cut,
+            ),
+        )
+    )
+
+
+def _look(outline: Polygon) -> Polygon:
+    left, top, _, _ = bounding_box(outline)
+    return translate(outline, -left, -top)
+
+
+def _alike(cloth: PlacedCloth, quilt: QuiltDesign, directional: set[str]) -> tuple[Hashable, ...]:
+    """The same for cloth that is cut alike: turned is the same, but for a print with an up and a down."""
+    upright = cloth.fabric in directional
+    shape = recognise(cloth.outline)
+    size = _exact(cloth, quilt.seam, upright=upright)
+    return cloth.role, cloth.fabric, cloth.lengthwise, cloth.ring, shape.kind, *size[0], size[1]
+
+
+def _exact(cloth: PlacedCloth, allowance: Fraction, *, upright: bool) -> tuple[Extent, Subcut]:
+    """The cloth for one piece before rounding up, and how it is sub-cut.
+
+    Shape:  the square that cut twice holds a side triangle (or the half of a post) four times, the square that cut once
+            holds a corner triangle twice; the box of a mitred border, its slanted ends within; else the piece itself.
+    """
+    match cloth.role:
+        case "side triangle" | "edge post":
+            side = square_for_quarter_square_triangle(cloth.outline, allowance)
+            return (side, side), "twice"
+        case "corner triangle":
+            side = square_for_half_square_triangle(cloth.outline, allowance)
+            return (side, side), "once"
+    if recognise(cloth.outline).kind in ("square", "rectangle"):
+        extent = rectangle_for(cloth.outline, allowance)
+        if upright:
+            left, top, right, bottom = bounding_box(cloth.outline)
+            wide = right - left >= bottom - top
+            shorter, longer = sorted(extent)
+            return ((longer, shorter) if wide else (shorter, longer)), "none"
+    else:
+        left, top, right, bottom = bounding_box(with_allowance(cloth.outline, allowance))
+        extent = (right - left, bottom - top)
+    shorter, longer = sorted(extent)
+    return (extent if upright else (shorter, longer)), "none"
+
+
+def _piece(quilt: QuiltDesign, members: tuple[int, ...], directional: set[str]) -> PlainPiece:
+    cloth = quilt.cloth[members[0]]
+    upright = cloth.fabric in directional
+    exact, subcut = _exact(cloth, quilt.seam, upright=upright)
+    cut = round_up(exact, quilt.measure)
+    shape = recognise(cloth.outline)
+    count, each = len(members), TRIANGLES.get(subcut, 1)
+    pieces = ceil(count / each)
+    usable = cloth_width(quilt, cloth.fabric)
+    too_long = not cloth.lengthwise and subcut == "none" and max(cut) > usable >= min(cut)
+    return PlainPiece(
+        role=cloth.role,
+        fabric=cloth.fabric,
+        shape=shape.kind,
+        finished=shape.finished,
+        piece="square" if cut[0] == cut[1] else "rectangle",
+        cut=cut,
+        exact=exact,
+        count=count,
+        pieces=pieces,
+        subcut=subcut,
+        spare=pieces * each - count,
+        lengthwise=cloth.lengthwise,
+        ring=cloth.ring,
+        upright=upright and subcut == "none",
+        # A print that runs up the quilt is cut along the cloth where the piece runs up, and needs no joins there.
+        joined=too_long and not (upright and cut[1] > cut[0]),
+        members=members,
+    )
