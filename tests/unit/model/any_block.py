@@ -65,6 +65,15 @@ plain = st.one_of(
     shaped("(rails %s %s %s)", 3),
     shaped("(bars %s %s)", 2),
     shaped("(checker 3 x 2 %s %s)", 2),
+    shaped("(half-rectangle %s %s)", 2),
+    shaped("(peak %s on %s)", 2),
+    shaped("(kite %s on %s %s)", 3),
+    shaped("(slant %s between %s %s cut 1/3)", 3),
+    shaped("(octagon %s with %s)", 2),
+    shaped("(tumblers %s %s %s)", 3),
+    shaped("(log centre %s with %s %s %s %s narrow 1/2)", 5),
+    shaped("(courthouse centre %s with %s %s %s %s)", 5),
+    shaped("(pineapple centre %s with straight %s diagonal %s rounds 1)", 3),
 )
 cells = st.builds(str.__add__, plain, turns)
 
