@@ -194,6 +194,8 @@ def _chapter_parts(chapter: ChapterFacts, number: int, paper: Paper, keeper: Kee
     for item in chapter.items:
         if isinstance(item, BookBlockFacts):
             blocks.append((item, []))
+        elif not isinstance(item, WordsFacts):
+            continue
         elif blocks:
             blocks[-1][1].append(item)
         else:

@@ -54,7 +54,15 @@ _Chapters = Sequence[tuple[str, Sequence[_Entry]]]
 def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
     """The whole site. `name_of` gives each page its file's name from its title, never one twice nor one of RESERVED."""
     chapters = [
-        (chapter.title, [_entry(item, chapter.title, name_of) for item in chapter.items]) for chapter in book.chapters
+        (
+            chapter.title,
+            [
+                _entry(item, chapter.title, name_of)
+                for item in chapter.items
+                if isinstance(item, WordsFacts | BookBlockFacts)
+            ],
+        )
+        for chapter in book.chapters
     ]
     if book.techniques:
         chapters.append((_TECHNIQUES, list(_techniques(book, name_of))))

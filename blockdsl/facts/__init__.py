@@ -1,7 +1,8 @@
 """All the numbers of a file as plain data.
 
 Takes:    the program, its making and its cuts.
-Gives:    `FileFacts` with a `BlockFacts` for each block and a `BookFacts` for each book; the same as JSON, schema 1.
+Gives:    `FileFacts` with a `BlockFacts` for each block, a `QuiltFacts` for each quilt and a `BookFacts` for each book;
+          the same as JSON, schema 1.
 Measures: as given, exact.
 Reports:  the designer's own checks (`expect`) that do not hold.
 Does not know: drawing.
@@ -11,6 +12,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts, book_of
 from blockdsl.facts.collect import FileFacts, collect_facts
 from blockdsl.facts.json import facts_json
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 __all__ = [
     "BlockFacts",
@@ -18,6 +20,7 @@ __all__ = [
     "BookFacts",
     "ChapterFacts",
     "FileFacts",
+    "QuiltFacts",
     "WordsFacts",
     "book_of",
     "collect_facts",

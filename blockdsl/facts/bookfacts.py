@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,12 +30,17 @@ class ChapterFacts:
     """`title` is empty for what stands before the first chapter."""
 
     title: str
-    items: tuple[WordsFacts | BookBlockFacts, ...]
+    items: tuple[WordsFacts | BookBlockFacts | QuiltFacts, ...]
 
     @property
     def blocks(self) -> tuple[BookBlockFacts, ...]:
         """Its blocks alone, in order."""
         return tuple(item for item in self.items if isinstance(item, BookBlockFacts))
+
+    @property
+    def quilts(self) -> tuple[QuiltFacts, ...]:
+        """Its quilts alone, in order."""
+        return tuple(item for item in self.items if isinstance(item, QuiltFacts))
 
 
 @dataclass(frozen=True, slots=True)

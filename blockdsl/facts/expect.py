@@ -53,7 +53,7 @@ def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], p
             case ast.ExpectUnit():
                 _check_unit(facts, line, problems)
             case ast.ExpectFinished():
-                wanted = (_length(line.width, facts.unit), _length(line.height, facts.unit))
+                wanted = (in_unit_of(line.width, facts.unit), in_unit_of(line.height, facts.unit))
                 if wanted != facts.finished:
                     got = write_size(*facts.finished, facts.unit)
                     problems.report(
@@ -100,7 +100,7 @@ def told_size(cut: CutFacts) -> tuple[Fraction, Fraction]:
 
 def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> None:
     named = [unit for unit in facts.units if line.unit.text in (unit.name, *unit.also)]
-    wanted = (_length(line.width, facts.unit), _length(line.height, facts.unit))
+    wanted = (in_unit_of(line.width, facts.unit), in_unit_of(line.height, facts.unit))
     same = [unit for unit in named if wanted in (unit.finished, unit.finished[::-1])]
     count = sum(unit.count for unit in same)
     if same and (line.count is None or line.count.value == count):
@@ -111,6 +111,6 @@ def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> 
     problems.report("expect-unit", line.span, wanted=text, got=got, help=f"the block has {known}")
 
 
-def _length(literal: ast.LengthLiteral, unit: RulerUnit) -> Fraction:
-    """In the block's unit: 12 in is never taken for 12 cm."""
+def in_unit_of(literal: ast.LengthLiteral, unit: RulerUnit) -> Fraction:
+    """A written length in the block's or quilt's unit: 12 in is never taken for 12 cm."""
     return literal.value * IN_UNIT[literal.unit, unit]

@@ -17,6 +17,7 @@ from blockdsl.facts.collect import FileFacts
 from blockdsl.facts.drafting import DraftFacts, draft
 from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
+from blockdsl.facts.json_quilt import quilt_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved, CurvedArea
@@ -38,7 +39,7 @@ def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
         "file": facts.file,
         "unit": units.pop() if len(units) == 1 else ("in" if not units else "mixed"),
         "blocks": [block_document(block, asked_sizes(block, facts.books)) for block in facts.blocks],
-        "quilts": [],
+        "quilts": [quilt_document(quilt) for quilt in facts.quilts],
         "books": [book_document(book, block_document) for book in facts.books],
         "problems": [_problem(problem) for problem in problems],
     }
@@ -168,7 +169,7 @@ def _strip(strip: StripCut, say: Say) -> dict[str, object]:
 
 def _bias(bias: Bias, say: Say) -> dict[str, object]:
     lengths = [say(length) for length in bias.lengths]
-    return {"label": bias.label, "lengths": lengths, "edges": bias.edges, "outside": bias.outside}
+    return {"label": bias.label, "which": bias.which, "lengths": lengths, "edges": bias.edges, "outside": bias.outside}
 
 
 def _unit(unit: UnitFacts, say: Say) -> dict[str, object]:

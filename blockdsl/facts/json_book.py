@@ -7,6 +7,7 @@ from itertools import chain
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 OF_A_SIZE = ("unit", "seam", "measure", "finished", "unfinished", "cutting", "units")
 """What differs from size to size; the rest is told once, of the block."""
@@ -34,9 +35,11 @@ def size_documents(
 def book_document(book: BookFacts, block_document: Callable[[BlockFacts], dict[str, object]]) -> dict[str, object]:
     """One book as plain lists, dictionaries and strings; `block_document` gives those of a block."""
 
-    def item(found: WordsFacts | BookBlockFacts) -> dict[str, object]:
+    def item(found: WordsFacts | BookBlockFacts | QuiltFacts) -> dict[str, object]:
         if isinstance(found, WordsFacts):
             return {"text": found.path}
+        if isinstance(found, QuiltFacts):
+            return {"quilt": found.name}
         return {"block": found.name, "sizes": size_documents(found.sizes, block_document)}
 
     return {

@@ -70,8 +70,11 @@ class Making:
         return frozenset((place.first, place.stop) for unit in made for place in unit.group.places)
 
 
-def plan_making(design: BlockDesign, problems: Problems) -> Making:
-    """Choose the method for each unit and count what it takes; choices that cannot be followed are reported."""
+def plan_making(design: BlockDesign, problems: Problems, copies: int = 1) -> Making:
+    """Choose the method for each unit and count what it takes; choices that cannot be followed are reported.
+
+    `copies` are so many of the same block, their units made in common batches.
+    """
     groups: Sequence[UnitGroup] = group_units(design)
     choices = _valid_choices(design, groups, problems)
     chosen = [(group, choice) for group in groups if (choice := _choice_for(group, choices)) and _on_papers(choice)]
@@ -80,6 +83,8 @@ def plan_making(design: BlockDesign, problems: Problems) -> Making:
     by_key = {group.key: group for group in groups}
     foundations = tuple(replace(plan, group=by_key[plan.group.key]) for plan in foundations if plan.group.key in by_key)
     on_papers = {plan.group.key for plan in foundations}
+    for group in groups:
+        group.places *= copies
     methods = [_method_for(group, choices, on_papers) for group in groups]
     if design.trim and not any(_is_trimmed(group, method) for group, method in zip(groups, methods, strict=True)):
         help_text = "choose `make … as two at a time`, or take the `trim` line out"
@@ -94,7 +99,7 @@ def plan_making(design: BlockDesign, problems: Problems) -> Making:
             if method != FOUNDATION:
                 found, spare = batches.parts_of(group, method)
                 parts.extend(found)
-            for place in group.places:
+            for place in group.places[: len(group.places) // copies]:
                 made.update(range(place.first, place.stop))
         classes.append(UnitClass(group, title_of(group), len(group.places), method, spare))
     loose = tuple(index for index in range(len(design.patches)) if index not in made)

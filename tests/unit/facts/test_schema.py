@@ -83,8 +83,7 @@ def test_other_things_are_no_lengths(length: object) -> None:
     assert not JUDGE.evolve(schema={"$ref": "#/$defs/length", "$defs": SCHEMA["$defs"]}).is_valid(length)
 
 
-# The names that the language page promises, in the words of its own example; steps, seams and quilts come with
-# the rooms that make them.
+# The names that the language page promises, in the words of its own example.
 PROMISED = {
     "document": "schema file unit blocks quilts problems",
     "block": "name finished unfinished grid cover patches cutting units steps seams area_by_fabric colourings sizes",
@@ -93,6 +92,8 @@ PROMISED = {
     "unit": "name count finished unfinished method",
     "step": "number makes count joins seam text",
     "seams": "straight partial set_in",
+    "quilt": "name finished blocks pieces fabrics backing binding",
+    "cloth_fabric": "fabric strips need bound buy fat_quarters",
 }
 
 

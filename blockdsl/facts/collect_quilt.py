@@ -1,0 +1,160 @@
+"""Collecting the facts of a quilt: its kinds of blocks, its plain cloth, all that is cut, the order of sewing."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Sequence
+from fractions import Fraction
+
+from blockdsl.cutting.quilt_cloth import cloth_width
+from blockdsl.cutting.quilt_cuts import QuiltCut, quilt_cuts
+from blockdsl.cutting.quilt_pieces import PlainPiece, plain_pieces
+from blockdsl.diagnostics import Problems
+from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
+from blockdsl.facts.finishing import QuiltFinishing
+from blockdsl.facts.quilt_steps import quilt_steps
+from blockdsl.facts.quiltfacts import (
+    PlacedClothFacts,
+    QuiltCutFacts,
+    QuiltFacts,
+    QuiltKindFacts,
+    QuiltPieceFacts,
+    QuiltRowFacts,
+    RingFacts,
+)
+from blockdsl.model import BlockDesign
+from blockdsl.model.lengths import about, write_size
+from blockdsl.model.quilt import AssemblyRow, QuiltDesign, Ring
+
+FactsOf = Callable[[BlockDesign], BlockFacts]
+
+
+def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> QuiltFacts:
+    """Everything about one quilt; `facts_of` gives the facts of a block."""
+    pieces = plain_pieces(quilt)
+    cuts = quilt_cuts(quilt, pieces)
+    _report_wider_than_fabric(quilt, cuts, problems)
+    kinds = _kinds(quilt, facts_of)
+    told = tuple(_cut(cut) for cut in cuts)
+    finishing = QuiltFinishing(quilt, told, kinds)
+    finishing.report(problems)
+    rows = tuple(_row(row, quilt.seam) for row in quilt.rows)
+    rings = tuple(_ring(ring, quilt) for ring in quilt.rings)
+    allowance = 2 * quilt.seam
+    return QuiltFacts(
+        name=quilt.name,
+        unit=quilt.unit,
+        seam=quilt.seam,
+        measure=quilt.measure,
+        setting=quilt.setting,
+        across=quilt.across,
+        down=quilt.down,
+        finished=(quilt.width, quilt.height),
+        unfinished=(quilt.width + allowance, quilt.height + allowance),
+        middle=quilt.middle,
+        fabrics_used=tuple(
+            FabricFacts(fabric.name, fabric.label, fabric.colour, fabric.value, number)
+            for number, fabric in enumerate(quilt.fabrics, start=1)
+        ),
+        kinds=kinds,
+        placed=quilt.blocks,
+        pieces=tuple(_piece(piece) for piece in pieces),
+        cloth=_placed_cloth(quilt, pieces),
+        rows=rows,
+        rings=rings,
+        cutting=told,
+        steps=quilt_steps(quilt, rings),
+        notes=quilt.notes,
+        usable_width=quilt.usable_width,
+        shrinkage=quilt.shrinkage,
+        finishing=finishing,
+    )
+
+
+def _kinds(quilt: QuiltDesign, facts_of: FactsOf) -> tuple[QuiltKindFacts, ...]:
+    counts: list[Counter[str]] = [Counter() for _ in quilt.kinds]
+    for place in quilt.blocks:
+        counts[place.kind][place.colouring] += 1
+    return tuple(
+        QuiltKindFacts(facts_of(kind.design), kind.role, sum(count.values()), tuple(sorted(count.items())))
+        for kind, count in zip(quilt.kinds, counts, strict=True)
+    )
+
+
+def _piece(piece: PlainPiece) -> QuiltPieceFacts:
+    return QuiltPieceFacts(
+        role=piece.role,
+        fabric=piece.fabric,
+        shape=piece.shape,
+        finished=piece.finished,
+        piece=piece.piece,
+        cut=piece.cut,
+        exact=piece.exact,
+        count=piece.count,
+        pieces=piece.pieces,
+        subcut=piece.subcut,
+        spare=piece.spare,
+        lengthwise=piece.lengthwise,
+        ring=piece.ring,
+        joined=piece.joined,
+    )
+
+
+def _placed_cloth(quilt: QuiltDesign, pieces: Sequence[PlainPiece]) -> tuple[PlacedClothFacts, ...]:
+    of_cloth = {member: place for place, piece in enumerate(pieces) for member in piece.members}
+    return tuple(
+        PlacedClothFacts(cloth.role, cloth.fabric, cloth.outline, of_cloth[place])
+        for place, cloth in enumerate(quilt.cloth)
+    )
+
+
+def _row(row: AssemblyRow, seam: Fraction) -> QuiltRowFacts:
+    extent = (row.length, row.breadth)
+    return QuiltRowFacts(row.kind, row.members, extent, (extent[0] + 2 * seam, extent[1] + 2 * seam))
+
+
+def _ring(ring: Ring, quilt: QuiltDesign) -> RingFacts:
+    allowance = 2 * quilt.seam
+    return RingFacts(
+        number=ring.number,
+        word=ring.word,
+        width=ring.width,
+        fabric=ring.fabric,
+        unit="" if ring.kind is None else quilt.kinds[ring.kind].name,
+        corners=ring.corners,
+        sides_first=ring.sides_first,
+        lengthwise=ring.lengthwise,
+        before=ring.inner,
+        after=ring.outer,
+        unfinished=(ring.outer[0] + allowance, ring.outer[1] + allowance),
+    )
+
+
+def _cut(cut: QuiltCut) -> QuiltCutFacts:
+    return QuiltCutFacts(
+        fabric=cut.fabric,
+        piece=cut.piece,
+        cut=cut.cut,
+        count=cut.count,
+        subcut=cut.subcut,
+        lengthwise=cut.lengthwise,
+        may_turn=cut.may_turn,
+        joined=cut.joined,
+        uses=cut.uses,
+    )
+
+
+def _report_wider_than_fabric(quilt: QuiltDesign, cuts: Sequence[QuiltCut], problems: Problems) -> None:
+    """Warn of the first piece of cloth that its fabric does not hold, whichever way it is laid."""
+    for cut in cuts:
+        width = cloth_width(quilt, cut.fabric)
+        if min(cut.cut) > width:
+            problems.report(
+                "piece-wider-than-fabric",
+                quilt.span,
+                piece=f"a {cut.piece} of {write_size(*cut.cut, quilt.unit)}",
+                name=cut.fabric,
+                width=f"{about(width, quilt.unit, quilt.measure)} {quilt.unit}",
+                help="make the blocks smaller, give the fabric its `width`, or join two widths before you cut",
+            )
+            return
