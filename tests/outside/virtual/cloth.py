@@ -212,7 +212,8 @@ def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tupl
     start, normal = line[0], normals[0]
     beyond = half_plane(start, normal)
     apart = ours.intersection(beyond).area < NEAR and theirs.difference(beyond).area < NEAR
-    if len(stretches) == 1 and apart:
+    # A partial seam leaves the allowance of its open end, which is closed later.
+    if len(stretches) == 1 and apart and kind != "partial":
         one, other = without(one, beyond), kept(other, beyond)
     else:
         one, other = without(one, theirs), without(other, ours)

@@ -94,7 +94,7 @@ def _sewn(hand: Hand, plan: Plan, piles: Piles, table: dict[int, list[Stack]], t
         whole, lies = works[stage.parts[0]]
         for number, seam in zip(stage.parts[1:], stage.seams, strict=True):
             other, theirs = works[number]
-            whole = sewn(whole, other, seam.line, plan.seam, (lies, theirs))
+            whole = sewn(whole, other, seam.line, plan.seam, (lies, theirs), seam.kind)
             lies = joined([lies, theirs])
         works.append((whole, lies))
     used = [part for stage in hand.stages for part in stage.parts]
