@@ -26,6 +26,8 @@ from blockdsl.model.quilt import PieceRole, QuiltDesign
 BINDING, SLEEVE = "binding", "sleeve"
 PLAIN = {*get_args(PieceRole), BINDING, SLEEVE}
 """What a fabric is cut for besides blocks."""
+MOST_FAT_QUARTERS = 60
+"""What takes more of them, which is 15 yards, is bought by the length."""
 
 Line = tuple[QuiltPiece, tuple[tuple[str, int], ...]]
 """A piece and what it is for."""
@@ -72,13 +74,15 @@ def _fabric(
     told = tuple(ClothPieceFacts(piece.key, piece.cut, piece.count, uses) for piece, uses in lines)
     by_length = [piece for line in lines if (piece := _part(line, plain=True) if scraps else line[0]).count]
     from_sheets = [piece for line in lines if (piece := _part(line, plain=False) if scraps else line[0]).count]
-    use = fat_quarter_use(
-        _pieces_of_a_block(kinds, name),
-        sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name)),
-        [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets],
-        usable_fat_quarter(design.unit),
-        design.measure,
-        Effort.USUAL if scraps else Effort.QUICK,
+    sheet = usable_fat_quarter(design.unit)
+    sheeted = [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets]
+    blocks = sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name))
+    few = scraps or _area(sheeted) <= MOST_FAT_QUARTERS * sheet[0] * sheet[1]
+    effort = Effort.USUAL if scraps else Effort.QUICK
+    use = (
+        fat_quarter_use(_pieces_of_a_block(kinds, name), blocks, sheeted, sheet, design.measure, effort)
+        if few
+        else None
     )
     if not by_length or too_large(by_length, bolt.usable_width) is not None:
         return FabricClothFacts(name, bolt.usable_width, told, scraps, None, (), None, use)

@@ -43,12 +43,11 @@ def _too_narrow(quilt: QuiltDesign, what: tuple[str, str, Fraction], span: Span,
 def report_scraps(choice: ScrapsChoice, scraps: ScrapsFacts, problems: Problems) -> None:
     """Prints that meet their like although they are as few as that, and fat quarters that do not give their blocks."""
     if scraps.clashes:
-        pairs = f"{scraps.clashes} {'pair' if scraps.clashes == 1 else 'pairs'}"
-        least = "fewer cannot be" if scraps.proved else f"fewer than {scraps.bound} cannot be"
+        least = "fewer cannot be" if scraps.proved else f"fewer than {scraps.bound:,} cannot be"
         problems.report(
             "prints-too-few",
             choice.span,
-            pairs=pairs,
+            pairs=_many(scraps.clashes, "pair"),
             name=choice.fabric,
             prints=_many(choice.prints, "print"),
             least=least,
@@ -68,10 +67,10 @@ def report_scraps(choice: ScrapsChoice, scraps: ScrapsFacts, problems: Problems)
             "fat-quarters-too-few",
             choice.span,
             name=choice.fabric,
-            what=f"one gives {each}, and there are {len(scraps.blocks)}",
+            what=f"one gives {each}, and there are {len(scraps.blocks):,}",
             help=f"take {_many(wanted, 'fat quarter')}, or {max(scraps.fat_quarters)} of a print",
         )
 
 
 def _many(count: int, word: str) -> str:
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"
+    return f"{count} {word}" if count == 1 else f"{count:,} {word}s"

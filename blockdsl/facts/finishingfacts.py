@@ -33,7 +33,8 @@ class FabricClothFacts:
     `pieces` are all that are cut from it. `scraps`: its blocks are cut from fat quarters, each from one print, and only
     the rest of it by the length. `plan`: strip by strip, in the order in which it is cut; None when nothing is, or when
     the cloth holds a piece in no way. `joined`: strips that are sewn end to end before lengths are cut off.
-    `fat_quarters`: what they do for the blocks of scraps, else what they would do; None when a piece is too large.
+    `fat_quarters`: what they do for the blocks of scraps, else what they would do; None when a piece is too large for
+    one, or when they would be far too many.
     """
 
     fabric: str
