@@ -54,6 +54,31 @@ def test_large_squares_want_perfect_cutting(side: str, squared_up: int, perfect:
     assert pieces_from_sheet(cut, usable_fat_quarter("in")) == squared_up
 
 
+@pytest.mark.parametrize(("cut", "each"), [("3 7/8 x 7 3/4", 5), ("3 1/2 x 14", 3)])
+def test_a_strip_of_42_in_gives_as_many_units_as_published(cut: str, each: int) -> None:
+    # "always round down": Start Quilting p.2, Quilter's Cache —
+    # http://quilterscache.com/StartQuiltingPages/startquiltingtwo.html
+    high, wide = (length(side) for side in cut.split(" x "))
+    assert pieces_from_sheet((wide, high), (Fraction(42), high)) == each
+
+
+def test_an_eighth_of_a_yard_gives_14_squares_of_3_in_and_a_washed_quarter_28() -> None:
+    # June meeting group quilt, Ozark Foothills guild —
+    # https://ozarkfoothillssaga.blogspot.com/2013/06/june-meeting-ozark-foothills-group-quilt.html
+    cut, washed = (Fraction(3), Fraction(3)), Fraction(95, 100)
+    assert pieces_from_sheet(cut, (Fraction(42), length("4 1/2"))) == 14
+    assert pieces_from_sheet(cut, (Fraction(42), 9 * washed)) == 28
+
+
+def test_300_rectangles_are_13_in_a_row_and_24_rows() -> None:
+    # How much fabric, Bobbin In Quilts —
+    # https://www.bobbininquilts.com/blogs/news/how-to-figure-out-how-much-fabric-you-need-for-your-quilt
+    cut = (Fraction(3), Fraction(2))
+    assert pieces_from_sheet(cut, (Fraction(40), Fraction(2)), may_turn=False) == 13
+    assert pieces_from_sheet(cut, (Fraction(40), Fraction(46)), may_turn=False) < 300
+    assert pieces_from_sheet(cut, (Fraction(40), Fraction(48)), may_turn=False) >= 300
+
+
 def test_rectangles_are_turned_where_that_gives_more() -> None:
     # 20 1/2 x 17 1/2: four strips of 4 in with eight of 2 1/2 in are 32; seven of 2 1/2 in with five of 4 in are 35
     usable = usable_fat_quarter("in")

@@ -1,7 +1,9 @@
 """Cut sizes against values published by quilters and magazines; each value stands beside its source in published/.
 
-Not covered yet, for want of the thing itself: on-point settings, binding and bias binding, backing, borders, sashing,
-width of fabric, fat quarters, rounding of lengths to buy, whole quilts, mattress and paper sizes, log cabin, curves,
+Binding, backing and lengths to buy are judged in test_finishing.py, fat quarters in test_fat_quarters.py, the cloth of
+whole quilts in test_published_quilts.py.
+
+Not covered yet, for want of the thing itself: on-point settings, borders, sashing, mattress and paper sizes, log cabin, curves,
 an eight-point star by the side of its diamonds, half-square triangles four at a time
 with a seam all round, leftover triangles of stitch and flip, the test square, tolerance of a seam.
 """
