@@ -40,7 +40,7 @@ def _said(quilt: QuiltDesign, length: Exact) -> str:
 
 def _ends(quilt: QuiltDesign, ring: RingFacts) -> str:
     across, down = (about(side, quilt.unit, quilt.measure) for side in ring.unfinished)
-    return f"The top now measures {across} x {down} {quilt.unit}, raw edge to raw edge."
+    return f"The top now measures {across} x {down.removeprefix('about ')} {quilt.unit}, raw edge to raw edge."
 
 
 def _plain(quilt: QuiltDesign, ring: RingFacts) -> str:

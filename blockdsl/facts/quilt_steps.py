@@ -28,7 +28,7 @@ class _Words:
         """`12 1/2 x 6 1/2 in`, unfinished measures of a finished extent."""
         allowance = 2 * self.quilt.seam
         sides = [about(side + allowance, self.quilt.unit, self.quilt.measure) for side in extent]
-        return f"{sides[0]} x {sides[1]} {self.quilt.unit}"
+        return f"{sides[0]} x {sides[1].removeprefix('about ')} {self.quilt.unit}"
 
 
 def _plain(
@@ -58,7 +58,9 @@ def _laying_out(quilt: QuiltDesign) -> str:
     for place in quilt.blocks:
         if not place.ring:
             counts[quilt.kinds[place.kind].name] += 1
-    said = _listed([f"{count} of {name}" for name, count in counts.items()])
+    if quilt.setting == "medallion":
+        return "Sew the block in the middle and measure it. Lay all that goes round it out by the picture of the quilt."
+    said = _listed([f"{count} “{name}”" for name, count in counts.items()])
     turned = any(place.symmetry != quilt.blocks[0].symmetry for place in quilt.blocks if not place.ring)
     more = " Look twice at how each one is turned." if turned else ""
     return (
@@ -130,8 +132,7 @@ def _plural(role: str) -> str:
 
 
 def _sewn(row: AssemblyRow, *, sashed: bool) -> str:
-    blocks = len(row.members) if not sashed else sum(1 for each in row.members if each.what == "block")
-    return f"Sew blocks and sashes in turn, {blocks} blocks" if sashed else f"Sew the {blocks} places together"
+    return "Sew blocks and sashes in turn" if sashed else f"Sew the {len(row.members)} places together"
 
 
 def _nesting(what: str, count: int, *, sashed: bool) -> str:
@@ -197,7 +198,7 @@ def _strip_step(quilt: QuiltDesign, words: _Words, strips: Sequence[int]) -> Qui
 def _on_point(quilt: QuiltDesign, words: _Words, by_kind: dict[str, list[int]]) -> Iterator[QuiltStepFacts]:
     rows, sash_rows = by_kind["diagonal row"], by_kind.get("sash row", [])
     sides = any(cloth.role == "side triangle" for cloth in quilt.cloth)
-    posts = " and its half posts at both ends" if sash_rows else ""
+    posts = ", with half posts at both ends" if sash_rows else ""
     if sides or len(rows) > 1:
         yield _plain(
             "Sew the diagonal rows",
@@ -211,7 +212,7 @@ def _on_point(quilt: QuiltDesign, words: _Words, by_kind: dict[str, list[int]]) 
     if sash_rows:
         yield _plain(
             "Sew the sashing between the rows",
-            f"Sew each strip of sashes and posts{posts}, {len(sash_rows)} strips of different length. "
+            f"Sew the {len(sash_rows)} strips of sashes and posts{posts}; they are of different length. "
             "Press toward the sashes.",
             sash_rows,
         )

@@ -8,8 +8,9 @@ from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.quilt.halves import Side, half_of, side_towards
+from blockdsl.analysis.quilt.mirrored import mirror_image
 from blockdsl.geometry import Exact, Point
-from blockdsl.geometry.symmetry import IDENTITY, Symmetry
+from blockdsl.geometry.symmetry import IDENTITY, MIRROR, Symmetry
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import AssemblyRow, InRow, KindRole, PieceRole, PlacedBlock, PlacedCloth, QuiltKind, RowKind
 from blockdsl.units.outlines import box
@@ -60,6 +61,7 @@ class Top:
     rows: list[AssemblyRow] = field(default_factory=list)
     _known: dict[tuple[int, KindRole], int] = field(default_factory=dict)
     _halves: dict[tuple[int, Side, Fraction], BlockDesign] = field(default_factory=dict)
+    _mirrors: dict[int, BlockDesign | None] = field(default_factory=dict)
 
     def kind_of(self, design: BlockDesign, role: KindRole) -> int:
         """The place of a design in the list of kinds; it is put there the first time."""
@@ -69,8 +71,19 @@ class Top:
             self.kinds.append(QuiltKind(design, role))
         return self._known[key]
 
+    def as_sewn(self, here: BlockHere) -> BlockHere:
+        """A mirrored block as the block that is sewn for it: its mirror image, turned."""
+        if not here.symmetry.is_mirrored:
+            return here
+        key = id(here.design)
+        if key not in self._mirrors:
+            self._mirrors[key] = mirror_image(here.design)
+        mirrored = self._mirrors[key]
+        return here if mirrored is None else BlockHere(mirrored, MIRROR.then(here.symmetry), here.colouring)
+
     def put_block(self, here: BlockHere, x: Exact, y: Exact, row: int, column: int) -> InRow:
         """A whole block with its top left corner at (x, y) of the middle."""
+        here = self.as_sewn(here)
         kind = self.kind_of(here.design, "block")
         place = PlacedBlock(
             kind, here.symmetry, self.left + x, self.top + y, colouring=here.colouring, row=row, column=column
@@ -79,6 +92,7 @@ class Top:
 
     def put_half(self, here: BlockHere, depth: Fraction, *, lower: bool, at: tuple[Exact, Exact, int, int]) -> InRow:
         """The lower or upper part of a block as it is turned, `depth` deep; `at` is (x, y, row, column)."""
+        here = self.as_sewn(here)
         kept = here.symmetry.inverse.apply_direction(Point(ZERO, Fraction(1 if lower else -1)))
         side = side_towards(kept)
         key = (id(here.design), side, depth)

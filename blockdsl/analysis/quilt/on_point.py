@@ -121,6 +121,7 @@ class _Field:
         return self.top.add(self._placed(here, corner, place))
 
     def _placed(self, here: BlockHere, corner: Point, place: Lattice) -> PlacedBlock:
+        here = self.top.as_sewn(here)
         kind = self.top.kind_of(here.design, "block")
         column, row = place[0] - 1, place[1] - 1
         return PlacedBlock(

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Final, Literal
 
-from blockdsl.analysis.quilt.middle import Top
+from blockdsl.analysis.quilt.middle import BlockHere, Top
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry
@@ -128,25 +128,30 @@ def _lay(top: Top, ring: RingPlan, number: int, start: tuple[Exact, Exact], inne
         for outline in outlines:
             top.put_cloth(PlacedCloth(role, ring.fabric, outline, lengthwise=ring.lengthwise, ring=number))
         return None
-    kind = top.kind_of(ring.pieces.design, ring.pieces.role)
+    sewn = top.as_sewn(BlockHere(ring.pieces.design, ring.pieces.symmetry))
+    kind = top.kind_of(sewn.design, ring.pieces.role)
     for side, outline in enumerate(outlines):
-        _lay_side(top, ring, kind, number, side, outline)
+        _lay_side(
+            top,
+            ring.pieces.length,
+            PlacedBlock(kind, sewn.symmetry, Fraction(0), Fraction(0), row=side, ring=number),
+            outline,
+        )
     return kind
 
 
-def _lay_side(top: Top, ring: RingPlan, kind: int, number: int, side: int, outline: Polygon) -> None:
-    """Unit by unit, clockwise round the quilt."""
-    pieces = ring.pieces
-    assert pieces is not None  # noqa: S101  only pieced rings are laid unit by unit
+def _lay_side(top: Top, length: Fraction, unit: PlacedBlock, outline: Polygon) -> None:
+    """Unit by unit, clockwise round the quilt; `unit` is one of the top side, its `row` the side that it is laid on."""
     first, _, last, _ = outline
-    length, level = pieces.length, side % 2 == 0
+    side = unit.row
+    level = side % 2 == 0
     whole = last.x - first.x if level else last.y - first.y
-    symmetry = pieces.symmetry.then(_OUTWARD[side])
+    symmetry = unit.symmetry.then(_OUTWARD[side])
     count = int(whole / length)  # type: ignore[arg-type]  # units have been found to come out even
     for place in range(count):
         along = length * (place if side < 2 else count - 1 - place)
         x, y = (first.x + along, first.y) if level else (first.x, first.y + along)
-        top.add(PlacedBlock(kind, symmetry, x, y, row=side, column=place, ring=number))
+        top.add(replace(unit, symmetry=symmetry, x=x, y=y, column=place))
 
 
 def units_along(ring: RingPlan, inner: tuple[Exact, Exact]) -> tuple[Exact, Exact]:
