@@ -35,11 +35,12 @@ Ways = Mapping[str, Way]
 class Bias:
     """The patches of one letter: how many of their edges lie on the bias, how many they have.
 
-    `lengths` are those of the edges on the bias, finished. `outside` is how many patches have such an edge on the
-    outside of the block.
+    `lengths` are those of the edges on the bias, finished, and `which` says in words which edges they are. `outside` is
+    how many patches have such an edge on the outside of the block.
     """
 
     label: str
+    which: str
     lengths: tuple[Exact, ...]
     edges: int
     outside: int
@@ -93,12 +94,27 @@ def bias_of(design: BlockDesign, lettered: Lettered, ways: Ways, loose: Collecti
         sides = [step(a, b) for a, b in edges(outline)]
         is_cut = letter in by_themselves
         grain = ways[letter].grain if is_cut else Point(Fraction(1), Fraction(0))
-        lengths = tuple(_length(side) for side in sides if on_the_bias(side, grain))
+        biased = [side for side in sides if on_the_bias(side, grain)]
+        lengths = tuple(_length(side) for side in biased)
         if lengths:
             patches = at_the_edge.get(letter, ()) if is_cut else ()
             outside = sum(_outer_bias(grain, first, each) > 0 for each in patches)
-            found.append(Bias(letter, lengths, len(sides), outside))
+            found.append(Bias(letter, _which(biased, sides), lengths, len(sides), outside))
     return tuple(found)
+
+
+def _which(biased: Sequence[Point], sides: Sequence[Point]) -> str:
+    """`the long edge`, `the short edges`, `2 of the 4 edges`, `all edges`."""
+    if len(biased) == len(sides):
+        return "all edges"
+    squares = [dot(side, side) for side in sides]
+    found = [dot(side, side) for side in biased]
+    longest, shortest = max(squares), min(squares)
+    if all(square == longest for square in found) and len(found) == squares.count(longest):
+        return f"the long edge{'s' if len(found) > 1 else ''}"
+    if all(square == shortest for square in found) and len(found) == squares.count(shortest):
+        return f"the short edge{'s' if len(found) > 1 else ''}"
+    return f"{len(found)} of the {len(sides)} edges"
 
 
 def at_origin(patch: Polygon) -> Polygon:

@@ -15,6 +15,7 @@ from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_methods import method_list
 from blockdsl.drawing.sheet_notes import notes
 from blockdsl.drawing.sheet_sizes import other_sizes
+from blockdsl.drawing.sheet_strips import strip_pictures
 from blockdsl.drawing.sheet_units import unit_list
 from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, QUIET, SMALL_PT, STEP_PT, Box, Paper, paper_named
@@ -51,6 +52,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
     slices = [
         *sheet_head(facts),
         *cutting_table(facts),
+        *strip_pictures(facts),
         *cutter_list(facts),
         *unit_list(facts),
         # Before the first cut: what the sizes mean and what to take care of; and no page is begun for them alone.

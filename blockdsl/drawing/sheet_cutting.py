@@ -86,7 +86,7 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
 
     def need(words: Sequence[str], head: str, style: Style) -> float:
         widest = max((width_of(text, style) for text in words), default=0.0)
-        return max(widest, width_of(head, _SMALL)) + gap
+        return max(widest, width_of(head, _SMALL)) + gap + 0.1  # what is just as wide as its column is not broken
 
     letters = min(need([cut.label for cut in cuts], "patch", _LETTER), _LETTERS_MOST_PT)
     purposes = [say_purpose(cut) for cut in cuts]

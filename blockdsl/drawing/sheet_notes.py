@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
+from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, lines_of, paragraph, rule
@@ -63,8 +64,13 @@ def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:
 
 def _closing(facts: BlockFacts) -> Slice:
     """What the sizes mean at the left, the cautions at the right, under one rule."""
-    says = (say_allowance, say_between_marks, say_metric_rule, say_templates)
+    says = (say_allowance, say_between_marks, say_metric_rule, say_templates, say_bias)
     sizes = [text for say in says if (text := say(facts))]
+    return closing_slice(sizes)
+
+
+def closing_slice(sizes: Sequence[str]) -> Slice:
+    """What is said of the sizes at the left, the cautions at the right, under one rule."""
     left_height, left = _column("About the sizes", sizes)
     right_height, right = _column("Take care", CAUTIONS)
     marks = (rule(0.0, CONTENT_WIDTH_PT), *left, *moved(right, span_pt(_HALF_COLUMNS) + GUTTER_PT, 0.0))
