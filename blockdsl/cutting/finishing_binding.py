@@ -15,10 +15,11 @@ from fractions import Fraction
 from typing import Literal
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
-from blockdsl.geometry import Exact, ceil_to, square_root
+from blockdsl.geometry import Exact, ceil_to, floor_to, square_root
 from blockdsl.model.fabric import RulerUnit
 
 BindingCut = Literal["straight", "bias"]
+ROOT_TWO = square_root(2)
 
 WORKING_ROOM: dict[RulerUnit, Fraction] = {"in": Fraction(10), "cm": Fraction(25)}
 """Added to the way round for corners and joins. Of 0, 8, 10, 15 to 20 and 24 in that are published the commonest."""
@@ -112,8 +113,7 @@ def bias_binding(around: Exact, strip_width: Fraction, cloth: BindingCloth) -> B
             squares as the width of the cloth allows, since each is a tube to sew.
     Units:  all in the cloth's unit.
     Errors: ValueError when a strip is not narrower than the cloth, has no width, or the cloth holds no square.
-    Source: "area divided by width": Continuous bias, MyDecozo —
-            https://www.mydecozo.co.uk/forum/mydecozo/soft-furnishing-faq-s/680-making-continuous-piping-strips-bias-binding
+    Source: derived in `continuous_bias`.
     """
     _check(strip_width, cloth)
     squares, side = 1, square_for_bias(around, 1, strip_width, cloth)
@@ -129,32 +129,47 @@ def bias_binding(around: Exact, strip_width: Fraction, cloth: BindingCloth) -> B
         strips=0,
         squares=squares,
         square=side,
-        gives=squares * (continuous_bias(side, strip_width, cloth.seam) - strip_width),
+        gives=floor_to(squares * (continuous_bias(side, strip_width, cloth.seam) - strip_width), cloth.measure),
         need=need,
         buy=buy(need, cloth.unit, cloth.shrinkage),
     )
 
 
 def square_for_bias(around: Exact, squares: int, strip_width: Fraction, cloth: BindingCloth) -> Fraction:
-    """Side of each of so many squares that together bind an edge of length `around`; rounded up to the measure."""
-    wanted = around + room_for(squares, strip_width, cloth)
-    return ceil_to(square_root(wanted * strip_width / squares) + 4 * cloth.seam, cloth.measure)
+    """Side of each of so many squares that together bind an edge of length `around`; rounded up to the measure.
 
-
-def continuous_bias(side: Fraction, strip_width: Fraction, seam: Fraction) -> Fraction:
-    """Length of bias strip from one square, net of its seams.
-
-    Shape:  the square is cut corner to corner, its halves sewn to a slanting piece, that to a tube, which is cut round
-            and round.
-    Exact:  (side - 4 × seam)² / strip width: each of the two seams, as long as the side, takes two allowances, which
-            is as much cloth as a frame of one allowance all round; and as much again goes in squaring up and in
-            the two ends of the tube. With `seam` nought the bare area.
-    Source: with 1/4 in seams, (side - 1)² / width: 12, 13, 15 in squares at 2 in give 60, 72, 98 in —
-            Continuous bias from a square (scraped collection), which rounds the last to 100
-            https://ronbd.com/formation-of-jpjs/156d3f-continuous-bias-binding-from-a-square
+    Exact:  for n rounds the side is at least the larger of n × √2 × width (so that n rounds lie beside each other) and
+            length / (n × √2), with two seam allowances more; of all n the one with the smallest square.
     """
-    net = side - 4 * seam
-    return net * net / strip_width if net > 0 else Fraction(0)
+    wanted = (around + room_for(squares, strip_width, cloth)) / squares
+    fewest = int(floor_to(square_root(wanted / (2 * strip_width)), Fraction(1)))
+    across = min(max(wanted / (2 * rounds), rounds * strip_width) for rounds in (max(1, fewest), fewest + 1))
+    return ceil_to(across * ROOT_TWO + 2 * cloth.seam, cloth.measure)
+
+
+def continuous_bias(side: Fraction, strip_width: Fraction, seam: Fraction) -> Exact:
+    """Length of bias strip from one square, cut round and round.
+
+    Shape:  the square is cut corner to corner, its halves sewn along a side to a slanting piece, which is sewn to a
+            tube one strip out of step and cut round and round.
+    Exact:  n × √2 × (side - 2 × seam), where n is how many whole strips lie beside each other:
+            (side - 2 × seam) / √2 divided by the strip width, rounded down. The first seam takes two allowances off
+            the breadth of the slanting piece, the second off the length of each round.
+    Source: derived as above. "Area divided by width" (`bias_by_area`) counts the seams and the last, too narrow round.
+    """
+    net = side - 2 * seam
+    if net <= 0:
+        return Fraction(0)
+    return floor_to(net / ROOT_TWO / strip_width, Fraction(1)) * ROOT_TWO * net
+
+
+def bias_by_area(side: Fraction, strip_width: Fraction) -> Fraction:
+    """The handbooks' length of bias strip from a square, area divided by width: no square gives more.
+
+    Source: Continuous bias, MyDecozo —
+            https://www.mydecozo.co.uk/forum/mydecozo/soft-furnishing-faq-s/680-making-continuous-piping-strips-bias-binding
+    """
+    return side * side / strip_width
 
 
 def can_be_cut(strip_width: Fraction, cloth: BindingCloth) -> bool:

@@ -3,9 +3,9 @@
 Binding, backing and lengths to buy are judged in test_finishing.py, fat quarters in test_fat_quarters.py, the cloth of
 whole quilts in test_published_quilts.py.
 
-Not covered yet, for want of the thing itself: on-point settings, borders, sashing, mattress and paper sizes, log cabin, curves,
-an eight-point star by the side of its diamonds, half-square triangles four at a time
-with a seam all round, leftover triangles of stitch and flip, the test square, tolerance of a seam.
+Not covered yet, for want of the thing itself: on-point settings, borders, sashing, mattress and paper sizes, log cabin,
+curves, an eight-point star by the side of its diamonds, half-square triangles four at a time with a seam all round,
+leftover triangles of stitch and flip, the test square, tolerance of a seam.
 """
 
 from __future__ import annotations

@@ -103,11 +103,11 @@ def test_a_quilt_that_asks_for_no_finishing_has_none() -> None:
 
 
 def test_bias_binding_takes_a_square_of_its_fabric() -> None:
-    # √(142 x 2 1/4) + 1 = 18.87, up to 18 7/8. Upright beside it stand the four borders of 3 1/2 in, 32 7/8 in with it,
-    # so that the length of a border is enough for all.
+    # 142 in: six rounds of 2 1/4 in are 13 1/2 in across the slant, a side of 13 1/2 x √2 + 1/2 = 19.59 in. Beside it
+    # stand the four borders of 3 1/2 in, 33 5/8 in with it, so that the length of a border is enough for all.
     quilt, _ = read("border 3 in slate butted", "binding 2 1/4 in slate bias")
     assert quilt.binding is not None
-    assert quilt.binding.plan.square == length("18 7/8")
+    assert quilt.binding.plan.square == length("19 5/8")
     assert bought(quilt, "slate")[0] == length("30 1/2")
 
 
