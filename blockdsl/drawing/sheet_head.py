@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -46,10 +47,15 @@ def sheet_head(facts: BlockFacts) -> list[Slice]:
 
 
 def title_of(facts: BlockFacts) -> Slice:
-    """The name under a strong rule, smaller when it is long, cut at no length."""
+    """The block's name under a strong rule."""
+    return title_slice(facts.name)
+
+
+def title_slice(name: str) -> Slice:
+    """A name under a strong rule, smaller when it is long, cut at no length."""
     for size in _TITLE_SIZES_PT:
         style = Style(size, "bold", INK)
-        lines = lines_of(facts.name, CONTENT_WIDTH_PT, style)
+        lines = lines_of(name, CONTENT_WIDTH_PT, style)
         if len(lines) <= _TITLE_LINES:
             break
     top = 4 * STEP_PT
@@ -62,7 +68,7 @@ def title_of(facts: BlockFacts) -> Slice:
 
 
 def _measures(facts: BlockFacts) -> Slice:
-    """Finished and unfinished size, the grid, how much there is of it: small names over what they are."""
+    """Finished and unfinished size, the grid, how much there is of it."""
     grid, unfinished_cell = say_grid(facts)
     entries = (
         ("Finished", show_extent(facts.finished, facts.unit), "", 3),
@@ -70,6 +76,11 @@ def _measures(facts: BlockFacts) -> Slice:
         ("Grid, finished", grid, unfinished_cell, 4),
         ("Made of", many(len(facts.placed), "patch", "patches"), many(len(facts.fabrics), "fabric"), 2),
     )
+    return measures_slice(entries)
+
+
+def measures_slice(entries: Sequence[tuple[str, str, str, int]]) -> Slice:
+    """Small names over what they are, with a quiet second line, each over so many of the twelve columns."""
     marks: list[Mark] = []
     x = height = 0.0
     for name, value, more, columns in entries:

@@ -9,6 +9,7 @@ from typing import Final
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.drawing.strip_words import say_direction, say_strips
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
 
 _PIECES: Final = {
@@ -41,7 +42,12 @@ def many(count: int, one: str, more: str = "") -> str:
 
 def say_piece(cut: CutFacts) -> str:
     """What is cut, in as many as there are: `squares`, `by template`."""
-    return _PIECES[cut.piece][cut.count != 1]
+    return piece_words(cut.piece, cut.count)
+
+
+def piece_words(piece: str, count: int) -> str:
+    """What so many pieces of a kind are called."""
+    return _PIECES[piece][count != 1]
 
 
 def say_subcut(cut: CutFacts, unit: RulerUnit | None = None) -> str:
@@ -117,7 +123,7 @@ def _say_sizes(noun: str, way: str, sizes: Sequence[Exact], unit: RulerUnit) -> 
     return f"{noun}{'s' * (len(sizes) != 1)} {', '.join(show_length(size, unit) for size in sizes)} {unit}"
 
 
-def say_allowance(facts: BlockFacts) -> str:
+def say_allowance(facts: BlockFacts | QuiltFacts) -> str:
     """The seam allowance and the ruler's measure in a plain sentence."""
     return (
         f"Every size to cut includes a {show_measure(facts.seam, facts.unit)} seam allowance on each side and is "
@@ -126,7 +132,7 @@ def say_allowance(facts: BlockFacts) -> str:
     )
 
 
-def _say_reading(facts: BlockFacts) -> str:
+def _say_reading(facts: BlockFacts | QuiltFacts) -> str:
     """The ruler's measure: `⅛ in`, `1 mm`."""
     if facts.unit == "cm" and facts.measure < 1:
         return f"{show_length(facts.measure * 10, 'cm')} mm"

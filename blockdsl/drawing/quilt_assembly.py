@@ -1,0 +1,152 @@
+"""Putting the top together: its rows drawn apart, what each row measures, the steps in words, then the borders."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.lengths import show_extent, show_measure
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, continued, heading, line, paragraph
+from blockdsl.drawing.quilt_borders import ring_picture
+from blockdsl.drawing.quilt_picture import rows_picture
+from blockdsl.drawing.table import Column, grouped, table_head, table_row, tick_cell, words_cell
+from blockdsl.drawing.theme import (
+    ACCENT,
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    STEP_PT,
+    Box,
+    span_pt,
+)
+from blockdsl.drawing.typeset import fraction_text
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltRowFacts, QuiltStepFacts
+
+_TITLE: Final = "Assembly"
+_TALLEST_PT: Final = 380.0
+_STEP_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
+_STEP_NAME: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_NUMBER_PT: Final = 18.0
+_RING_PT: Final = 150.0
+_COLUMNS: Final = (
+    Column("", 18.0),
+    Column("row", 96.0),
+    Column("is of", CONTENT_WIDTH_PT - 18.0 - 96.0 - 150.0),
+    Column("should measure, raw edge to raw edge", 150.0, gap_pt=0.0),
+)
+
+
+def assembly(facts: QuiltFacts) -> list[Slice]:
+    """The picture, the table of rows, and the steps; borders with a picture each."""
+    slices = [heading(_TITLE, aside="lay everything out by the picture before you sew")]
+    if len(facts.rows) > 1:
+        picture, filled = rows_picture(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, _TALLEST_PT))
+        slices.append(Slice(filled.height_pt + 2 * STEP_PT, (picture,)))
+    slices += _rows(facts)
+    slices += _steps(facts)
+    return slices
+
+
+# --- rows ----------------------------------------------------------------------------------------
+
+
+def _rows(facts: QuiltFacts) -> list[Slice]:
+    """Rows that are alike share a line."""
+    if len(facts.rows) < 2:
+        return []
+    head = table_head(_COLUMNS)
+    lines = list(_alike(facts))
+    rows = [_row(line, ruled=place > 0) for place, line in enumerate(lines)]
+    group = Slice(0.0, keep=True)
+    return [head, *grouped(head, group, rows, continued("Rows"))[1:]]
+
+
+def _alike(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
+    """(which rows, of what, its size): neighbours of one kind and content together."""
+    numbers: Counter[str] = Counter()
+    told: dict[tuple[str, str, str], list[int]] = {}
+    for row in facts.rows:
+        numbers[row.kind] += 1
+        told.setdefault((row.kind, _members(facts, row), _size(facts, row)), []).append(numbers[row.kind])
+    for (kind, members, size), places in told.items():
+        yield _named(kind, places), members, size
+
+
+def _named(kind: str, places: Sequence[int]) -> str:
+    """`rows 1, 3 and 5`, `columns 1 to 4`."""
+    name = kind if len(places) == 1 else f"{kind}s"
+    if len(places) > 2 and places[-1] - places[0] == len(places) - 1:
+        return f"{name} {places[0]} to {places[-1]}"
+    *before, last = map(str, places)
+    return f"{name} {', '.join(before)} and {last}" if before else f"{name} {last}"
+
+
+def _members(facts: QuiltFacts, row: QuiltRowFacts) -> str:
+    counts: Counter[str] = Counter()
+    for member in row.members:
+        if member.what == "block":
+            counts[facts.kinds[facts.placed[member.index].kind].name] += 1
+        else:
+            counts[facts.cloth[member.index].role] += 1
+    return ", ".join(f"{count} {name}" for name, count in counts.items())
+
+
+def _size(facts: QuiltFacts, row: QuiltRowFacts) -> str:
+    if row.kind == "diagonal row":
+        return f"{show_measure(row.unfinished[1], facts.unit)} high"
+    return show_extent(row.unfinished, facts.unit)
+
+
+def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
+    name, members, size = told
+    _, first, second, third = _COLUMNS
+    cells = (
+        tick_cell(_BODY),
+        words_cell(name[:1].upper() + name[1:], first, _BOLD),
+        words_cell(members, second, _BODY),
+        words_cell(size, third, _BOLD),
+    )
+    return table_row(_COLUMNS, cells, ruled=ruled)
+
+
+# --- steps ---------------------------------------------------------------------------------------
+
+
+def _steps(facts: QuiltFacts) -> list[Slice]:
+    return [_step(facts, step) for step in facts.steps]
+
+
+def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Slice:
+    """Number, name and words; of a border its picture beside them."""
+    ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
+    left = _NUMBER_PT
+    room = CONTENT_WIDTH_PT - left - (_RING_PT + GUTTER_PT if ring is not None else 0.0)
+    marks: list[Mark] = [
+        *line(str(step.number), 0.0, _STEP_NUMBER.baseline_pt, _STEP_NUMBER),
+        *line(step.title, left, _STEP_NAME.baseline_pt, _STEP_NAME),
+    ]
+    y = _STEP_NAME.line_pt
+    height, words = paragraph(fraction_text(step.text), min(room, span_pt(10)), _BODY)
+    marks += moved(words, left, y)
+    y += height
+    if step.measures is not None:
+        y += STEP_PT / 2
+        marks += moved(tick_cell(_BOLD).marks, left, y)
+        size = show_extent(step.measures, facts.unit)
+        height, bold = paragraph(f"should now measure {size}", room - 3.5 * STEP_PT, _BOLD)
+        marks += moved(bold, left + 3.5 * STEP_PT, y)
+        y += height
+    if ring is not None:
+        picture, filled = ring_picture(facts, ring, Box(CONTENT_WIDTH_PT - _RING_PT, 0.0, _RING_PT, _RING_PT))
+        marks.append(picture)
+        y = max(y, filled.bottom_pt)
+    return Slice(y, tuple(marks), before_pt=3 * STEP_PT)

@@ -1,0 +1,116 @@
+"""The blocks of a quilt to be made: a picture of each kind in each of its colourings, how many, what it measures."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.drawing.diagram import block_picture, letter_diagram
+from blockdsl.drawing.flow import Slice, moved
+from blockdsl.drawing.lengths import show_extent
+from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.prose import Style, continued, heading, line, lines_of, paragraph
+from blockdsl.drawing.sheet_cutting import cutting_table
+from blockdsl.drawing.sheet_units import unit_list
+from blockdsl.drawing.steps import step_list
+from blockdsl.drawing.table import tick_cell
+from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box, span_pt
+from blockdsl.drawing.words import many
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
+
+_ACROSS: Final = 3
+_COLUMNS: Final = 4
+_PICTURE_PT: Final = 108.0
+_TITLE: Final = Style(LEAD_PT, "bold", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_LETTERS_PT: Final = 150.0
+_ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
+_ONE_ALONE: Final = (
+    "For one alone; what all of them take is in the cutting lists above. Where units are made in batches, those lists "
+    "count over the whole quilt, so that fewer are left over."
+)
+
+
+def blocks_to_make(facts: QuiltFacts) -> list[Slice]:
+    """The heading and three cards beside each other on each slice."""
+    cards = [_card(kind, colouring, count) for kind in facts.kinds for colouring, count in kind.colourings]
+    slices = [heading("Blocks to make", aside="sew one and measure it before you cut for all")]
+    for start in range(0, len(cards), _ACROSS):
+        group = cards[start : start + _ACROSS]
+        marks: list[Mark] = []
+        for place, (_, card) in enumerate(group):
+            marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
+        height = max(height for height, _ in group)
+        head = (continued("Blocks to make"),)
+        slices.append(Slice(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0, head=head))
+    return slices
+
+
+def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tuple[Mark, ...]]:
+    """Picture above, words below."""
+    block = kind.block
+    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
+    picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), colouring=plan)
+    marks: list[Mark] = [picture]
+    y = placed.height_pt + 1.5 * STEP_PT
+    for words in lines_of(block.name, span_pt(_COLUMNS), _TITLE):
+        marks += line(words, 0.0, y + _TITLE.baseline_pt, _TITLE)
+        y += _TITLE.line_pt
+    marks += line(f"Make {count:,}", 0.0, y + _BOLD.baseline_pt, _BOLD)
+    y += _BOLD.line_pt
+    for words in _about(kind, colouring):
+        height, quiet = paragraph(words, span_pt(_COLUMNS), _QUIET)
+        marks += moved(quiet, 0.0, y)
+        y += height
+    marks += moved(tick_cell(_BOLD).marks, 0.0, y)
+    indent = 3.5 * STEP_PT
+    size = show_extent(block.unfinished, block.unit)
+    height, bold = paragraph(f"should measure {size}", span_pt(_COLUMNS) - indent, _BOLD)
+    marks += moved(bold, indent, y)
+    return y + height, tuple(marks)
+
+
+def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
+    if colouring:
+        yield f"in the colouring {colouring}"
+    if role := _ROLES[kind.role]:
+        yield role
+    block = kind.block
+    yield f"{show_extent(block.finished, block.unit)} finished; {many(len(block.placed), 'patch', 'patches')}"
+
+
+def making_of_blocks(facts: QuiltFacts) -> list[list[Slice]]:
+    """For each kind that is pieced its letters, what one takes, its units and steps; each begins on a new page."""
+    return [_making(kind) for kind in facts.kinds if len(kind.block.placed) > 1]
+
+
+def _making(kind: QuiltKindFacts) -> list[Slice]:
+    block = kind.block
+    first = heading(
+        block.name, aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished"
+    )
+    return [first, _pictures(block), *_cutting(block), *unit_list(block), *step_list(block)]
+
+
+def _pictures(block: BlockFacts) -> Slice:
+    """The block in colour, and its patches by letter."""
+    colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT))
+    x = span_pt(6) + GUTTER_PT
+    letters, other = letter_diagram(block, Box(x, 0.0, _LETTERS_PT + 60.0, _LETTERS_PT))
+    caption = line("Patches by letter", x, other.bottom_pt + STEP_PT + _SMALL.baseline_pt, _SMALL)
+    height = max(one.height_pt, other.bottom_pt + STEP_PT + _SMALL.line_pt)
+    return Slice(height, (colour, letters, *caption), keep=True)
+
+
+def _cutting(block: BlockFacts) -> Sequence[Slice]:
+    """The table of one block, with the remark that it is for one alone."""
+    table = cutting_table(block)
+    if not table:
+        return ()
+    height, marks = paragraph(_ONE_ALONE, span_pt(12), _QUIET)
+    head = replace(heading("Cutting for one", aside="sizes with seam allowance"), before_pt=4 * STEP_PT)
+    return (head, Slice(height + STEP_PT, marks, keep=True), *table[1:])

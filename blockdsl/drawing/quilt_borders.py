@@ -1,0 +1,95 @@
+"""A border drawn round the top before it is sewn on: its strips a little away from it, numbered in order."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.hatch import hatch_all
+from blockdsl.drawing.marks import Figure, Mark, Path
+from blockdsl.drawing.prose import Style, line_centred, rectangle
+from blockdsl.drawing.theme import BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, Box
+from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
+from blockdsl.geometry import to_float
+
+_NUMBER: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_APART: Final = 0.05
+_LEAST_STRIP: Final = 0.07
+"""A strip is drawn no narrower than this share of the top, so that it can be seen."""
+_OUTWARD: Final = ((0, -1), (1, 0), (0, 1), (-1, 0))
+Ring = tuple[tuple[float, float], ...]
+
+
+def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, Box]:
+    """The top as a pale rectangle, the four sides of the border around it, numbered as they are sewn."""
+    width, height = (to_float(side) for side in ring.before)
+    strip = max(to_float(ring.width), _LEAST_STRIP * max(width, height))
+    gap = _APART * max(width, height)
+    scale = min(box.width_pt / (width + 2 * (strip + gap)), box.height_pt / (height + 2 * (strip + gap)))
+    inner = Box(box.x_pt + (strip + gap) * scale, box.y_pt + (strip + gap) * scale, width * scale, height * scale)
+    fabric = next((fabric for fabric in facts.fabrics_used if fabric.name == ring.fabric), None)
+    marks: list[Mark] = [
+        rectangle(inner.x_pt, inner.y_pt, inner.width_pt, inner.height_pt, fill=TINT, stroke=RULE, stroke_width_pt=0.6),
+        *line_centred("the top so far", inner.x_pt + inner.width_pt / 2, inner.y_pt + inner.height_pt / 2, _QUIET),
+    ]
+    order = _order(ring)
+    for number, outline in zip(order, _sides(ring, inner, strip * scale, gap * scale), strict=True):
+        if fabric is not None:
+            marks += (Path((outline,), fill=fabric.colour), *hatch_all([outline], fabric.number, fabric.colour))
+        marks.append(Path((outline,), fill=None if fabric else TINT, stroke=INK, stroke_width_pt=0.6))
+        x = sum(x for x, _ in outline) / len(outline)
+        y = sum(y for _, y in outline) / len(outline)
+        marks.append(rectangle(x - 5, y - 5.5, 10, 11, fill="#ffffff"))
+        marks += line_centred(number, x, y, _NUMBER)
+    total = 2 * (strip + gap)
+    filled = Box(box.x_pt, box.y_pt, (width + total) * scale, (height + total) * scale)
+    return Figure(_said(ring), tuple(marks)), filled
+
+
+def _order(ring: RingFacts) -> tuple[str, str, str, str]:
+    """Numbers of the top, right, bottom and left side as they are sewn."""
+    if ring.corners == "mitred":
+        return "1", "2", "3", "4"
+    return ("2", "1", "2", "1") if ring.sides_first else ("1", "2", "1", "2")
+
+
+def _sides(ring: RingFacts, inner: Box, strip: float, gap: float) -> tuple[Ring, Ring, Ring, Ring]:
+    """Top, right, bottom, left: butted ones as long as what they are sewn to, mitred ones with slanted ends."""
+    left, top, right, bottom = inner.x_pt, inner.y_pt, inner.right_pt, inner.bottom_pt
+    if ring.corners == "mitred":
+        one, two, three, four = (_mitred(inner, place, strip, gap) for place in range(4))
+        return one, two, three, four
+    over = 0.0 if ring.corners == "squares" else strip
+    across, down = (over, 0.0) if ring.sides_first else (0.0, over)
+    return (
+        _rectangle(left - across, top - gap - strip, right + across, top - gap),
+        _rectangle(right + gap, top - down, right + gap + strip, bottom + down),
+        _rectangle(left - across, bottom + gap, right + across, bottom + gap + strip),
+        _rectangle(left - gap - strip, top - down, left - gap, bottom + down),
+    )
+
+
+def _mitred(inner: Box, side: int, strip: float, gap: float) -> Ring:
+    """The top (0), right, bottom or left strip, its ends at 45°."""
+    left, top, right, bottom = inner.x_pt, inner.y_pt, inner.right_pt, inner.bottom_pt
+    corners = ((left, top), (right, top), (right, bottom), (left, bottom))
+    (ax, ay), (bx, by) = corners[side], corners[(side + 1) % 4]
+    out_x, out_y = _OUTWARD[side]
+    along_x, along_y = -out_y, out_x
+    far = gap + strip
+    return (
+        (ax + out_x * gap, ay + out_y * gap),
+        (bx + out_x * gap, by + out_y * gap),
+        (bx + out_x * far + along_x * strip, by + out_y * far + along_y * strip),
+        (ax + out_x * far - along_x * strip, ay + out_y * far - along_y * strip),
+    )
+
+
+def _rectangle(left: float, top: float, right: float, bottom: float) -> Ring:
+    return ((left, top), (right, top), (right, bottom), (left, bottom))
+
+
+def _said(ring: RingFacts) -> str:
+    order = "left and right first" if ring.sides_first else "top and bottom first"
+    ways = {"mitred": "with mitred corners", "squares": f"with squares at the corners, {order}", "butted": order}
+    return f"The four sides of {ring.word} {ring.number} round the top, {ways[ring.corners]}."

@@ -1,0 +1,187 @@
+"""Cutting for a whole quilt, fabric by fabric: what is cut, then how the cloth is laid out for it, in order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Final
+
+from blockdsl.analysis.letters import spell
+from blockdsl.cutting.cloth import ClothPlan
+from blockdsl.drawing.cloth_picture import cloth_pictures
+from blockdsl.drawing.flow import Slice, stacked
+from blockdsl.drawing.lengths import plain_length, show_length, show_measure
+from blockdsl.drawing.prose import Style, continued, heading, paragraph, width_of
+from blockdsl.drawing.quilt_materials import finishing_of
+from blockdsl.drawing.sheet_cutting import fabric_group
+from blockdsl.drawing.table import (
+    Column,
+    grouped,
+    lengths_axes,
+    lengths_cell,
+    table_head,
+    table_row,
+    tick_cell,
+    words_cell,
+)
+from blockdsl.drawing.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
+from blockdsl.drawing.typeset import fraction_text
+from blockdsl.drawing.words import many, piece_words
+from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
+from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts
+from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltFacts
+
+_NUMBER: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_GAP_PT: Final = 3 * STEP_PT
+_TITLE: Final = "Cutting"
+_SUBCUTS: Final = {
+    "none": "",
+    "once": "cut each once corner to corner",
+    "twice": "cut each twice corner to corner",
+}
+_LENGTHWISE: Final = "along the length of the cloth"
+
+
+@dataclass(frozen=True, slots=True)
+class CutLine:
+    """A size that is cut from a fabric, with the small letter that it has in the pictures below."""
+
+    letter: str
+    piece: str
+    sides: tuple[Fraction, ...]
+    count: int
+    then: str
+    uses: tuple[tuple[str, int], ...]
+
+
+def quilt_cutting(facts: QuiltFacts) -> list[Slice]:
+    """The heading, then each fabric: its table, and its cloth as it is cut."""
+    told = finishing_of(facts)
+    if told is None:
+        return []
+    fabrics = {fabric.name: fabric for fabric in facts.fabrics_used}
+    aside = "what needs the length of the cloth first, then the widest strips"
+    slices = [heading(_TITLE, aside=aside)]
+    for place, cloth in enumerate(told.fabrics):
+        section = _fabric(facts, cloth, fabrics[cloth.fabric])
+        slices += [replace(section[0], before_pt=4 * STEP_PT if place else 0.0), *section[1:]]
+    return slices
+
+
+def cut_lines(facts: QuiltFacts, cloth: FabricClothFacts) -> list[CutLine]:
+    """All that is cut from a fabric, in the order of its letters."""
+    return [_line(facts, piece, spell(place).lower()) for place, piece in enumerate(cloth.pieces)]
+
+
+def _line(facts: QuiltFacts, piece: ClothPieceFacts, letter: str) -> CutLine:
+    cut = _cut_of(facts, piece.key)
+    square = piece.cut[0] == piece.cut[1]
+    if cut is None:  # binding and sleeve
+        words = piece_words("square" if square else "strip", piece.count)
+        return CutLine(letter, words, _sides(piece.cut), piece.count, "", piece.uses)
+    then = ", ".join(words for words in (_LENGTHWISE if cut.lengthwise else "", _SUBCUTS[cut.subcut]) if words)
+    return CutLine(letter, piece_words(cut.piece, cut.count), _sides(piece.cut), piece.count, then, piece.uses)
+
+
+def _cut_of(facts: QuiltFacts, key: str) -> QuiltCutFacts | None:
+    return facts.cutting[int(key)] if key.isdigit() else None
+
+
+def _sides(cut: tuple[Fraction, Fraction]) -> tuple[Fraction, ...]:
+    """A square's side once, else the shorter side first."""
+    return cut[:1] if cut[0] == cut[1] else (min(cut), max(cut))
+
+
+def letters_of(cloth: FabricClothFacts) -> Mapping[str, str]:
+    """The small letter of each piece of the plan by its key; strips that are joined go by those that they become."""
+    letters = {piece.key: spell(place).lower() for place, piece in enumerate(cloth.pieces)}
+    joined = {each.key: "+".join(letters[key] for key in each.keys) for each in cloth.joined}
+    return letters | joined
+
+
+def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> list[Slice]:
+    lines = cut_lines(facts, cloth)
+    columns, axes = _layout(lines, facts.unit)
+    head = table_head(columns)
+    height, again = stacked([continued(_TITLE), head])
+    rows = [_row(line, columns, axes, facts.unit, ruled=place > 0) for place, line in enumerate(lines)]
+    group = fabric_group(fabric, sum(line.count for line in lines))
+    table = grouped(Slice(height, again, keep=True), group, rows, fabric_group(fabric, None))
+    slices = [head, *table]
+    if cloth.plan is not None:
+        letters = letters_of(cloth)
+        slices += [_said(text) for text in _about(facts, cloth, cloth.plan)]
+        slices += cloth_pictures(cloth.plan, facts.unit, fabric.colour, lambda key: letters.get(key, ""))
+    return slices
+
+
+def _about(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan) -> Iterator[str]:
+    """What the plan takes and how good it is; what is joined."""
+    length = show_measure(plan.length, facts.unit)
+    if cloth.scraps:
+        yield "Its blocks are cut from fat quarters, each block from one print; only the rest is cut by the length."
+    if plan.proved:
+        yield f"Laid out as below, {length} of cloth is needed: proved shortest for strips cut this way."
+    else:
+        more = show_measure(plan.at_most_longer, facts.unit)
+        yield f"Laid out as below, {length} of cloth is needed: at most {more} longer than the shortest possible."
+    letters = letters_of(cloth)
+    for each in cloth.joined:
+        said = " and ".join(letters[key] for key in each.keys)
+        width = plain_length(each.cut_width, facts.unit)
+        yield (
+            f"For {said}: sew {many(each.strips, 'strip')} {width} {facts.unit} wide end to end with straight seams, "
+            "press the seams open, and cut the lengths off."
+        )
+
+
+def _said(words: str) -> Slice:
+    height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)
+    return Slice(height, marks, before_pt=1.5 * STEP_PT, keep=True)
+
+
+def _layout(lines: Sequence[CutLine], unit: RulerUnit) -> tuple[list[Column], list[tuple[float, float]]]:
+    """Narrow columns take what their words need, what it is for the rest."""
+    axes, size_pt = lengths_axes([[show_length(side, unit) for side in line.sides] for line in lines], _BODY)
+
+    def need(words: Sequence[str], head: str, style: Style) -> float:
+        return max((*(width_of(text, style) for text in words), width_of(head, _SMALL))) + _GAP_PT
+
+    then = [line.then for line in lines]
+    columns = [
+        Column("", 4 * STEP_PT),
+        Column("cut", need([f"{line.count:,}" for line in lines], "cut", _NUMBER), "right", _GAP_PT - STEP_PT),
+        Column("piece", need([line.piece for line in lines], "piece", _BODY), gap_pt=_GAP_PT),
+        Column("size", max(size_pt, width_of("size", _SMALL)) + _GAP_PT + STEP_PT, gap_pt=_GAP_PT),
+        Column("in the picture", need([], "in the picture", _LETTER), gap_pt=_GAP_PT),
+        Column("then" if any(then) else "", need(then, "then", _BODY) if any(then) else 0.0, gap_pt=_GAP_PT),
+    ]
+    rest = CONTENT_WIDTH_PT - sum(column.width_pt for column in columns)
+    return [*columns, Column("for", rest, gap_pt=0.0)], axes
+
+
+def _row(
+    line: CutLine,
+    columns: Sequence[Column],
+    axes: Sequence[tuple[float, float]],
+    unit: RulerUnit,
+    *,
+    ruled: bool,
+) -> Slice:
+    _, count, piece, _, letter, then, purpose = columns
+    uses = ", ".join(f"{name} {number}" if len(line.uses) > 1 else name for name, number in line.uses)
+    cells = (
+        tick_cell(_BODY),
+        words_cell(f"{line.count:,}", count, _NUMBER),
+        words_cell(line.piece, piece, _BODY),
+        lengths_cell([show_length(side, unit) for side in line.sides], axes, _BODY),
+        words_cell(line.letter, letter, _LETTER),
+        words_cell(line.then, then, _BODY),
+        words_cell(uses, purpose, _QUIET),
+    )
+    return table_row(columns, cells, ruled=ruled)

@@ -1,0 +1,96 @@
+"""Which block is of which print: the quilt drawn with its numbers, and how often each print is used."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.drawing.diagram_place import Placing, fit
+from blockdsl.drawing.flow import Slice
+from blockdsl.drawing.marks import Figure, Mark, Path
+from blockdsl.drawing.prose import Style, heading, line_centred, paragraph, rectangle
+from blockdsl.drawing.quilt_materials import finishing_of
+from blockdsl.drawing.quilt_picture import QuiltPainter
+from blockdsl.drawing.theme import CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT, Box, span_pt
+from blockdsl.drawing.typeset import fraction_text
+from blockdsl.drawing.words import many
+from blockdsl.facts.blockfacts import FabricFacts
+from blockdsl.facts.finishingfacts import ScrapsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry import to_float
+
+_BODY: Final = Style(9.0, "regular", INK)
+_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_TALLEST_PT: Final = 330.0
+_LEAST_PT: Final = 5.0
+_LIGHTEST: Final = 0.72
+_WHITE: Final = 255
+
+
+def scraps(facts: QuiltFacts) -> list[Slice]:
+    """A picture and a few words for each role that is spread over prints."""
+    told = finishing_of(facts)
+    slices: list[Slice] = []
+    for spread in told.scraps if told is not None else ():
+        fabric = next(fabric for fabric in facts.fabrics_used if fabric.name == spread.role)
+        slices += [heading(f"Prints for {fabric.label or fabric.name}", aside=many(spread.prints, "print"))]
+        slices += [_words(text) for text in _said(spread)]
+        slices.append(_picture(facts, spread, fabric))
+    return slices
+
+
+def _words(text: str) -> Slice:
+    height, marks = paragraph(fraction_text(text), span_pt(10), _BODY)
+    return Slice(height + STEP_PT, marks, keep=True)
+
+
+def _said(spread: ScrapsFacts) -> tuple[str, ...]:
+    """How the prints are spread, and what each gives."""
+    if spread.clashes == 0:
+        apart = "No two blocks side by side share a print."
+    else:
+        best = "as few as there can be" if spread.proved else f"no spread has fewer than {spread.bound}"
+        apart = f"{many(spread.clashes, 'pair')} of blocks side by side share a print: {best} with so few prints."
+    least, most = min(spread.uses), max(spread.uses)
+    used = f"in {many(most, 'block')}" if least == most else f"in {least} to {most} blocks"
+    each = (
+        f"One fat quarter gives {many(spread.blocks_each, 'block')}."
+        if spread.blocks_each
+        else "A block takes more than one fat quarter."
+    )
+    return (f"Each block has one print, by its number in the picture. {apart} Each print is {used}. {each}",)
+
+
+def shade(colour: str, print_number: int, prints: int) -> str:
+    """A tint of the role's colour for each print: the first as it is, the last the palest."""
+    share = _LIGHTEST * (print_number - 1) / max(1, prints - 1)
+    parts = (int(colour[place : place + 2], 16) for place in (1, 3, 5))
+    return "#" + "".join(f"{round(part + (_WHITE - part) * share):02x}" for part in parts)
+
+
+def _picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> Slice:
+    """Every block as a box in the tint of its print, with the print's number."""
+    placing, placed = fit(facts.finished, Box(0.0, 0.0, CONTENT_WIDTH_PT, _TALLEST_PT))
+    painter = QuiltPainter(facts, placing, "prints")
+    marks: list[Mark] = [rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=TINT, stroke=RULE)]
+    for index, number in zip(spread.blocks, spread.assignment, strict=True):
+        marks += _block(facts, index, number, painter, placing, shade(fabric.colour, number, spread.prints))
+    said = f"The quilt with the number of the print on each of {many(len(spread.blocks), 'block')}."
+    return Slice(placed.height_pt, (Figure(said, tuple(marks)),), before_pt=STEP_PT)
+
+
+def _block(
+    facts: QuiltFacts, index: int, number: int, painter: QuiltPainter, placing: Placing, colour: str
+) -> list[Mark]:
+    block = facts.placed[index]
+    a, b, c, d, e, f = painter.place_of(block)
+    width, height = (to_float(side) * placing.scale for side in facts.kinds[block.kind].block.finished)
+    corners = ((0.0, 0.0), (width, 0.0), (width, height), (0.0, height))
+    ring = tuple((a * x + c * y + e, b * x + d * y + f) for x, y in corners)
+    marks: list[Mark] = [Path((ring,), fill=colour, stroke=INK, stroke_width_pt=0.4)]
+    size = min(11.0, min(width, height) * 0.5)
+    if size >= _LEAST_PT:
+        x, y = (sum(point[axis] for point in ring) / len(ring) for axis in (0, 1))
+        half = size * 0.72
+        marks.append(rectangle(x - half, y - half * 0.8, 2 * half, 1.6 * half, fill="#ffffff"))
+        marks += line_centred(str(number), x, y, Style(size, "bold", INK))
+    return marks

@@ -1,0 +1,60 @@
+"""The sheets of a quilt: all that a maker needs to buy, cut, sew and finish it, on as few pages as it takes."""
+
+from __future__ import annotations
+
+from blockdsl.drawing.flow import Slice, run_over_pages
+from blockdsl.drawing.lengths import plain_extent
+from blockdsl.drawing.marks import Document, Mark, Page
+from blockdsl.drawing.quilt_assembly import assembly
+from blockdsl.drawing.quilt_blocks import blocks_to_make, making_of_blocks
+from blockdsl.drawing.quilt_cutting import quilt_cutting
+from blockdsl.drawing.quilt_finishing import finishing
+from blockdsl.drawing.quilt_head import quilt_head
+from blockdsl.drawing.quilt_materials import materials
+from blockdsl.drawing.quilt_scraps import scraps
+from blockdsl.drawing.sheet import footer
+from blockdsl.drawing.sheet_notes import closing_slice, designer_notes
+from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
+from blockdsl.drawing.words import say_allowance
+from blockdsl.facts.quiltfacts import QuiltFacts
+
+
+def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -> Document:
+    """Picture, materials, cutting, blocks, assembly, borders, finishing, on pages of one size.
+
+    Errors: ValueError for an unknown paper.
+    """
+    sheet = paper_named(paper)
+    pages = quilt_bodies(facts, sheet)
+    size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+    return Document(
+        title=f"{facts.name}, {size}",
+        pages=tuple(
+            Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(facts.name, number, len(pages), sheet)))
+            for number, marks in enumerate(pages, start=1)
+        ),
+        author=author,
+        subject=f"Pattern of a patchwork quilt, {size} finished",
+    )
+
+
+def quilt_bodies(facts: QuiltFacts, paper: Paper) -> list[tuple[Mark, ...]]:
+    """What stands on each page above its foot. The making of each block begins on a page of its own."""
+    content = paper.content
+    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    bodies: list[tuple[Mark, ...]] = []
+    for part in quilt_parts(facts):
+        bodies += run_over_pages(part, room)
+    return bodies
+
+
+def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
+    """The parts of the sheet, each to begin a page."""
+    front = [
+        *quilt_head(facts),
+        *materials(facts),
+        *designer_notes(facts.notes),
+        closing_slice([say_allowance(facts)]),
+    ]
+    together = [*assembly(facts), *scraps(facts), *finishing(facts)]
+    return [front, [*quilt_cutting(facts), *blocks_to_make(facts)], *making_of_blocks(facts), together]
