@@ -37,7 +37,7 @@ class BackingPlan:
     """How the back is put together: `widths` lengths of cloth, each `piece_length` long, joined by `seams`.
 
     `size` is the least that the back must be (quilt and overage), `sewn` what the lengths give. `one_fewer` is the
-    overage at which one length fewer would do, when that is still a fair one, and None otherwise.
+    overage at which one length fewer would do and take less cloth, when that is still a fair one; None otherwise.
     """
 
     size: tuple[Fraction, Fraction]
@@ -112,7 +112,7 @@ def backing_plan(finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fracti
         join=join,
         need=need,
         buy=buy(need, unit, asked.shrinkage),
-        one_fewer=_one_fewer(finished, (widths, across, join), (LEAST_OVERAGE[unit], overage), measure),
+        one_fewer=_one_fewer(finished, (widths, across, join), (LEAST_OVERAGE[unit], overage), measure, need),
     )
 
 
@@ -143,12 +143,18 @@ def _one_fewer(
     cloth: tuple[int, Fraction, Fraction],
     between: tuple[Fraction, Fraction],
     measure: Fraction,
+    need: Fraction,
 ) -> Fraction | None:
-    """The largest overage from the first of `between` up to the second with which a width fewer covers a side."""
+    """The largest overage from the first of `between` up to the second with which a width fewer takes less cloth."""
     (widths, across, join), (least, asked) = cloth, between
-    covered = (widths - 1) * across - (widths - 2) * 2 * join
-    room = [floor_to((covered - side) / 2, measure) for side in finished] if widths > 1 else []
-    return max((each for each in room if least <= each < asked), default=None)
+    fewer = widths - 1
+    covered = fewer * across - (fewer - 1) * 2 * join
+    found: list[Fraction] = []
+    for side, other in (finished, finished[::-1]) if fewer else ():
+        overage = floor_to((covered - side) / 2, measure)
+        if least <= overage < asked and fewer * ceil_to(other + 2 * overage, measure) < need:
+            found.append(overage)
+    return max(found, default=None)
 
 
 def wadding_plan(
