@@ -10,11 +10,13 @@ from math import floor
 
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.filling import Filled, Filling, Plan, length_of, strip_heights
-from blockdsl.cutting.cloth.greedy import greedy_plan, take
+from blockdsl.cutting.cloth.greedy import greedy_plans, take
 from blockdsl.cutting.cloth.layout import Layout
 from blockdsl.cutting.cloth.lengthwise import LongPanel, long_panels
 from blockdsl.cutting.cloth.pieces import ClothPiece, Size, coarsest, is_long, merge_sizes
 from blockdsl.cutting.cloth.plan import ClothPlan
+from blockdsl.cutting.cloth.search import search
+from blockdsl.cutting.cloth.task import Answer, Task, across_only
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,8 +50,15 @@ def shortest_length(
     short = sorted(set(range(len(pieces))).difference(long))
     panels = long_panels(pieces, long, usable_width, measure)
     cloth = Cloth(merge_sizes(pieces, short, usable_width, None, measure), floor(usable_width / measure), tuple(panels))
-    strips = greedy_strips(cloth)
-    bound = area_bound(cloth)
+    task = Task(
+        cloth.sizes,
+        tuple(size.count for size in cloth.sizes),
+        cloth.width,
+        tuple((panel.beside, panel.height) for panel in panels),
+    )
+    found = search(task, starts(cloth), effort)
+    bound = max(area_bound(cloth), cloth.long_length + found.bound)
+    strips = split(found.answer, len(panels))
     layout = Layout(pieces, cloth.sizes, measure)
     laid = layout.panels(cloth.panels, strips.beside, usable_width)
     across = layout.strips(strips.across, usable_width)
@@ -65,15 +74,26 @@ def area_bound(cloth: Cloth) -> int:
     return cloth.long_length + max(-(-(area - beside) // cloth.width), highest, 0)
 
 
-def greedy_strips(cloth: Cloth) -> Strips:
-    """Strips filled in simple ways: beside the panels what goes there, the rest across."""
+def starts(cloth: Cloth) -> list[Answer]:
+    """Plans made in simple ways: all across, and with what goes there beside the panels."""
     counts = [size.count for size in cloth.sizes]
-    nothing = Strips(tuple({} for _ in cloth.panels), greedy_plan(cloth.sizes, counts, cloth.width))
+    answers = [across_only(plan) for plan in greedy_plans(cloth.sizes, counts, cloth.width)]
     if not cloth.panels:
-        return nothing
-    beside = tuple(fill_beside(cloth.sizes, counts, panel) for panel in cloth.panels)
-    across = greedy_plan(cloth.sizes, counts, cloth.width)
-    return min(Strips(beside, across), nothing, key=lambda strips: length_of(strips.across))
+        return answers
+    beside = {
+        (strip, side): times
+        for side, panel in enumerate(cloth.panels)
+        for strip, times in fill_beside(cloth.sizes, counts, panel).items()
+    }
+    return [*answers, *({**beside, **across_only(plan)} for plan in greedy_plans(cloth.sizes, counts, cloth.width))]
+
+
+def split(answer: Answer, panels: int) -> Strips:
+    """An answer by where its strips are cut."""
+    plans: list[Plan] = [{} for _ in range(panels + 1)]
+    for (strip, side), times in answer.items():
+        plans[side][strip] = times
+    return Strips(tuple(plans[:panels]), plans[panels])
 
 
 def fill_beside(sizes: Sequence[Size], counts: list[int], panel: LongPanel) -> Plan:

@@ -1,0 +1,81 @@
+"""The best whole plan from strips that are known: which of them, and how often, so that every piece is there."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import highspy
+import numpy as np
+
+from blockdsl.cutting.cloth.relaxed import quiet_solver
+from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, is_enough, without_surplus
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A plan, or None when no shorter one was found; a length that these strips cannot better; the steps it took."""
+
+    answer: Answer | None
+    bound: float
+    work: int
+
+
+def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int) -> Choice:
+    """The shortest plan from these strips that is shorter than `below`, looked for in so many nodes of the search."""
+    solver = quiet_solver()
+    step = task.step
+    for option, value in (
+        ("mip_max_nodes", nodes),
+        ("mip_rel_gap", 0.0),
+        ("mip_abs_gap", step - 0.5),
+    ):
+        solver.setOptionValue(option, value)
+    fill(solver, task, columns, below - step)
+    solver.run()
+    info = solver.getInfo()
+    status, work = solver.getModelStatus(), max(0, info.simplex_iteration_count)
+    if status == highspy.HighsModelStatus.kInfeasible:
+        return Choice(None, float(below), work)
+    answer = None
+    if info.primal_solution_status == 2:
+        values = solver.getSolution().col_value
+        chosen = {column: round(value) for column, value in zip(columns, values, strict=True) if round(value)}
+        answer = without_surplus(task, chosen) if is_enough(task, chosen) else None
+    return Choice(answer, info.mip_dual_bound, work)
+
+
+def fill(solver: highspy.Highs, task: Task, columns: Sequence[Column], most: int) -> None:
+    """Write the problem into the solver: enough of each size, no side too long, no more than `most` in all."""
+    rows = {place: row for row, place in enumerate(task.wanted)}
+    sides = len(rows)
+    lower = [float(task.counts[place]) for place in rows] + [-highspy.kHighsInf] * len(task.sides)
+    upper = [highspy.kHighsInf] * len(rows) + [float(length) for _, length in task.sides]
+    costs: list[float] = []
+    starts: list[int] = []
+    index: list[int] = []
+    entries: list[float] = []
+    for strip, side in columns:
+        starts.append(len(index))
+        costs.append(float(strip.height) if side == ACROSS else 0.0)
+        for place, number in strip.counts.items():
+            if place in rows:
+                index.append(rows[place])
+                entries.append(float(number))
+        if side != ACROSS:
+            index.append(sides + side)
+            entries.append(float(strip.height))
+    model = highspy.HighsLp()
+    model.num_col_, model.num_row_ = len(columns), len(lower)
+    model.col_cost_ = np.array(costs)
+    model.col_lower_ = np.zeros(len(columns))
+    model.col_upper_ = np.full(len(columns), highspy.kHighsInf)
+    model.row_lower_, model.row_upper_ = np.array(lower), np.array(upper)
+    model.a_matrix_.format_ = highspy.MatrixFormat.kColwise
+    model.a_matrix_.start_ = np.array([*starts, len(index)], np.int32)
+    model.a_matrix_.index_ = np.array(index, np.int32)
+    model.a_matrix_.value_ = np.array(entries)
+    model.integrality_ = [highspy.HighsVarType.kInteger] * len(columns)
+    solver.passModel(model)
+    across = np.array([place for place, (_, side) in enumerate(columns) if side == ACROSS], np.int32)
+    solver.addRow(-highspy.kHighsInf, float(most), len(across), across, np.array([costs[place] for place in across]))
