@@ -17,6 +17,7 @@ from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.finishingfacts import FabricClothFacts, FinishingFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry import ceil_to
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -80,7 +81,8 @@ def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltF
 
 
 def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
-    return buy.words, show_measure(buy.need, facts.unit), show_measure(buy.allowed, facts.unit)
+    allowed = ceil_to(buy.allowed, facts.measure)
+    return buy.words, show_measure(buy.need, facts.unit), show_measure(allowed, facts.unit)
 
 
 def _uses(cloth: FabricClothFacts) -> str:

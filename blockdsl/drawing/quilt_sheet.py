@@ -55,6 +55,8 @@ def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
         *materials(facts),
         *designer_notes(facts.notes),
         closing_slice([say_allowance(facts)]),
+        *quilt_cutting(facts),
+        *blocks_to_make(facts),
     ]
     together = [*assembly(facts), *scraps(facts), *finishing(facts)]
-    return [front, [*quilt_cutting(facts), *blocks_to_make(facts)], *making_of_blocks(facts), together]
+    return [front, *making_of_blocks(facts), together]
