@@ -1,0 +1,116 @@
+"""Cloth with an up and a down: patches are cut as they stand in the block, and what turns a print is pointed out."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.unit.model.blocks import block, cut_lines, warnings
+
+SHIPS = 'fabric ships "Ships" #904030 directional'
+
+
+def ships(*lines: str, size: str) -> list[tuple[str, str, str, str | None]]:
+    """The lines cut from the ships: what, how often, the slant of the cut and which side is upright."""
+    facts = block(*lines, size=size, above=SHIPS)
+    found = [cut for cut in facts.cutting if cut.fabric == "ships"]
+    told = cut_lines(facts, "ships")
+    return [
+        (text.removeprefix("ships: "), cut.label, cut.slant, None if cut.upright is None else str(cut.cut[cut.upright]))
+        for text, cut in zip(told, found, strict=True)
+    ]
+
+
+def test_rectangles_that_stand_and_that_lie_are_two_pieces() -> None:
+    found = ships("columns 1 2", "heights 2 1", "row ships fog", "row fog ships", size="6 in")
+    assert found == [
+        ("1 rectangle 2 1/2 x 4 1/2 for 1", "A", "", "9/2"),
+        ("1 rectangle 2 1/2 x 4 1/2 for 1", "A", "", "5/2"),
+    ]
+
+
+def test_squares_are_squares_however_they_lie() -> None:
+    assert ships("row ships fog", "row fog ships", size="6 in") == [("2 square 3 1/2 for 2", "B", "", "7/2")] or ships(
+        "row ships fog", "row fog ships", size="6 in"
+    ) == [("2 square 3 1/2 for 2", "A", "", "7/2")]
+
+
+def test_both_triangles_of_a_square_are_used_where_the_block_has_them_half_a_turn_apart() -> None:
+    # top left and bottom right: one square, cut from bottom left to top right
+    assert ships("row ships/fog fog/ships", size="6 x 3 in") == [("1 square 3 7/8 once for 2", "A", "rising", "31/8")]
+
+
+def test_triangles_a_quarter_turn_apart_take_a_square_each() -> None:
+    assert ships("row ships/fog fog\\ships", size="6 x 3 in") == [
+        ("1 square 3 7/8 once for 2, 1 spare", "A", "rising", "31/8"),
+        ("1 square 3 7/8 once for 2, 1 spare", "A", "rising", "31/8"),
+    ] or ships("row ships/fog fog\\ships", size="6 x 3 in") == [
+        ("1 square 3 7/8 once for 2, 1 spare", "A", "rising", "31/8"),
+        ("1 square 3 7/8 once for 2, 1 spare", "A", "falling", "31/8"),
+    ]
+
+
+def test_two_triangles_that_lie_alike_take_two_squares() -> None:
+    assert ships("row ships/fog ships/fog", size="6 x 3 in") == [
+        ("2 square 3 7/8 once for 4, 2 spare", "A", "rising", "31/8")
+    ]
+
+
+def test_a_square_cut_twice_has_a_triangle_for_each_side_of_the_block() -> None:
+    assert ships("row (quarters ships ships ships ships)", size="6 in") == [
+        ("1 square 7 1/4 twice for 4", "A", "", "29/4")
+    ]
+    assert ships("row (hourglass ships fog) (hourglass ships fog)", size="12 x 6 in") == [
+        ("2 square 7 1/4 twice for 8, 4 spare", "A", "", "29/4")
+    ]
+
+
+def test_other_cloth_is_cut_as_ever() -> None:
+    facts = block("row ships/fog fog\\ships", size="6 x 3 in", above=SHIPS)
+    assert cut_lines(facts, "fog") == ["fog: 1 square 3 7/8 once for 2"]
+    assert [cut.upright for cut in facts.cutting if cut.fabric == "fog"] == [None]
+
+
+def test_halves_of_rectangles_stand_as_they_do_in_the_block() -> None:
+    # the left one stands, the right one is its mirror image: two rectangles, a triangle of each left over
+    found = ships(
+        "grid 4 x 4", "patch ships at 0,0 2,0 0,4", "patch fog at 2,0 4,4 0,4", "patch ships at 2,0 4,0 4,4",
+        size="4 in",
+    )  # fmt: skip
+    assert [(what, slant, upright) for what, _, slant, upright in found] == [
+        ("1 rectangle 2 3/4 x 5 3/8 once for 2, 1 spare", "rising", "43/8"),
+        ("1 rectangle 2 3/4 x 5 3/8 once for 2, 1 spare", "falling", "43/8"),
+    ]
+
+
+def test_level_parallelograms_come_from_a_strip_and_upright_ones_by_template() -> None:
+    level = ("patch fog at 0,0 2,0 0,2", "patch ships at 2,0 5,0 3,2 0,2", "patch slate at 5,0 6,0 6,2 3,2")
+    ((what, *_, upright),) = ships("grid 6 x 2", *level, size="6 x 2 in")
+    assert what.startswith("1 parallelogram")
+    assert upright == "5/2"
+    standing = ("patch fog at 0,0 2,0 0,2", "patch ships at 2,0 2,3 0,5 0,2", "patch slate at 2,3 2,6 0,6 0,5")
+    ((what, *_, upright),) = ships("grid 2 x 6", *standing, size="2 x 6 in")
+    assert what.startswith("1 template")
+
+
+@pytest.mark.parametrize(
+    ("row", "make"),
+    [
+        ("row ships/fog fog/ships", "make half as two at a time"),
+        ("row (geese ships on fog)", "make geese as stitch and flip"),
+        ("row (bars ships fog) (bars fog ships)", "make bars as strip set"),
+    ],
+)
+def test_a_method_that_turns_the_print_is_pointed_out(row: str, make: str) -> None:
+    found = [problem.code for problem in warnings(row, make, size="6 x 3 in", above=SHIPS)]
+    assert found == ["directional-method"]
+
+
+@pytest.mark.parametrize(
+    ("row", "make"),
+    [
+        ("row (rails ships fog) (rails fog ships)", "make rails as strip set"),
+        ("row ships/fog fog/ships", "make half as cut patches"),
+    ],
+)
+def test_a_way_that_leaves_the_print_upright_is_not_pointed_out(row: str, make: str) -> None:
+    assert warnings(row, make, size="6 x 3 in", above=SHIPS) == []
