@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockdsl.cutting.grain import Bias
-from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.blockfacts import BiasFacts, BlockFacts
 
 
 def say_bias(facts: BlockFacts) -> str:
@@ -26,7 +25,7 @@ def say_bias(facts: BlockFacts) -> str:
     return f"{told} {edges} {_and(outside)} {are} on the bias too: {sew}"
 
 
-def _listed(found: Sequence[Bias]) -> str:
+def _listed(found: Sequence[BiasFacts]) -> str:
     letters: dict[str, list[str]] = {}
     for bias in found:
         letters.setdefault(bias.which, []).append(bias.label)

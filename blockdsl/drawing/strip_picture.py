@@ -9,13 +9,12 @@ from itertools import pairwise
 from math import cos, hypot, pi, radians, sin, tan
 from typing import Final
 
-from blockdsl.cutting.strips import StripCut
 from blockdsl.drawing.lengths import show_length
 from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, line_ending, rectangle, width_of
 from blockdsl.drawing.strip_words import say_direction, say_strips
 from blockdsl.drawing.theme import ACCENT, INK, QUIET, SMALL_PT, STEP_PT, TINT, WHITE
-from blockdsl.facts.blockfacts import CutFacts, RulerUnit
+from blockdsl.facts.blockfacts import CutFacts, RulerUnit, StripFacts
 from blockdsl.geometry import to_float
 
 Spot = tuple[float, float]
@@ -50,7 +49,7 @@ def cut_picture(cut: CutFacts, unit: RulerUnit, width_pt: float) -> tuple[float,
 # --- a strip -----------------------------------------------------------------------------------------
 
 
-def _strip(strip: StripCut, unit: RulerUnit, room_pt: float) -> tuple[float, list[Mark]]:
+def _strip(strip: StripFacts, unit: RulerUnit, room_pt: float) -> tuple[float, list[Mark]]:
     left = width_of(show_length(strip.width, unit), _DIMENSION) + 2.5 * STEP_PT
     top = _DIMENSION.line_pt + STEP_PT
     cuts = cut_lines(strip, _MOST_CUTS)
@@ -82,7 +81,7 @@ def _strip(strip: StripCut, unit: RulerUnit, room_pt: float) -> tuple[float, lis
     return top + high + below, marks + more
 
 
-def cut_lines(strip: StripCut, most: int) -> list[Cutline]:
+def cut_lines(strip: StripFacts, most: int) -> list[Cutline]:
     """The first cuts of a strip, as the maker makes them from the square end; in the block's own unit."""
     high, length = to_float(strip.width), to_float(strip.length)
     lean = [_lean(strip, place % 2, high) for place in range(2)]
@@ -106,7 +105,7 @@ def cut_lines(strip: StripCut, most: int) -> list[Cutline]:
     return lines
 
 
-def _lean(strip: StripCut, place: int, high: float) -> float:
+def _lean(strip: StripFacts, place: int, high: float) -> float:
     """How much further right a cut meets the top than the bottom; turned, the steeper cut comes first."""
     turned = strip.form == "turned"
     angle = strip.angles[1 - place] if turned else strip.angles[0]
@@ -149,7 +148,7 @@ def _toward(one: Spot, other: Spot, by: float) -> Spot:
 # --- measures ----------------------------------------------------------------------------------------
 
 
-def _along(strip: StripCut, unit: RulerUnit, lines: list[Cutline], top: float, high: float) -> tuple[float, list[Mark]]:
+def _along(strip: StripFacts, unit: RulerUnit, lines: list[Cutline], top: float, high: float) -> tuple[float, list[Mark]]:
     """How far apart the first two cuts are, and the angle; and the height that the words below take."""
     below = 0.0
     marks: list[Mark] = []
@@ -202,7 +201,7 @@ def _square_dimension(words: str, lines: list[Cutline], top: float, high: float)
     return [line, label, *line_centred(words, *middle, _DIMENSION)]
 
 
-def _angle(strip: StripCut, lines: list[Cutline], top: float, high: float) -> list[Mark]:
+def _angle(strip: StripFacts, lines: list[Cutline], top: float, high: float) -> list[Mark]:
     """An arc where the first slanted cut leaves the edge of the strip, with its degrees beside it."""
     place = 1 if strip.form == "turned" else 0
     cut_top, cut_bottom = lines[place]

@@ -28,6 +28,8 @@ RulerUnit = Literal["in", "cm"]
 Value = Literal["light", "medium", "dark"]
 Piece = ways.Piece
 Subcut = ways.Subcut
+StripFacts = StripCut
+BiasFacts = Bias
 Extent = tuple[Exact, Exact]
 
 
@@ -58,6 +60,16 @@ class PlacedPatch:
     def shown(self) -> Polygon | Curved:
         """The outline as it is cut and drawn."""
         return self.curved or self.outline
+
+
+@dataclass(frozen=True, slots=True)
+class AppliqueFacts:
+    """One piece of appliqué where it lies, on all those before it; `turn_under` is nothing for a raw edge."""
+
+    label: str
+    fabric: str
+    outline: Polygon
+    turn_under: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +112,7 @@ class CutFacts:
     unit: str = ""
     shares: tuple[tuple[tuple[int, ...], int], ...] = ()
     cutters: tuple[str, ...] = ()
-    strip: StripCut | None = None
+    strip: StripFacts | None = None
     slant: Slant = ""
     upright: int | None = None
 
@@ -209,10 +221,11 @@ class BlockFacts:
     foundations: tuple[FoundationFacts, ...] = ()
     cutters: tuple[str, ...] = ()
     lacking: tuple[LackingFacts, ...] = ()
-    bias: tuple[Bias, ...] = ()
+    bias: tuple[BiasFacts, ...] = ()
     sewing: Sewing | None = field(default=None, compare=False)
     compares_methods: bool = False
     sizes: tuple[BlockFacts, ...] = ()
+    appliques: tuple[AppliqueFacts, ...] = ()
 
     @property
     def steps(self) -> tuple[StepFacts, ...]:
