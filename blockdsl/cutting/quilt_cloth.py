@@ -12,7 +12,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
+from blockdsl.cutting.buying import SHOP_STEP, SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
 from blockdsl.cutting.finishing import widths_for
 from blockdsl.cutting.strips import IN_UNIT, SELVAGES, USABLE
@@ -101,7 +101,7 @@ def fabric_cloth(pieces: Sequence[QuiltPiece], bolt: Bolt, effort: Effort) -> Fa
     Errors: ValueError for a piece that the cloth does not hold (see `too_large`).
     """
     cloth, joined = cloth_pieces(pieces, bolt)
-    plan = plan_length(cloth, bolt.usable_width, bolt.measure, effort)
+    plan = plan_length(cloth, bolt.usable_width, bolt.measure, effort, buying_step=SHOP_STEP[bolt.unit])
     return FabricCloth(plan, joined, buy(plan.length, bolt.unit, bolt.shrinkage))
 
 
