@@ -12,6 +12,7 @@ from shapely.geometry import box
 from tests.outside.virtual.cloth import NEAR, Fault, Work, covers, grown, joined, kept, settled, sewn
 from tests.outside.virtual.looks import laid_over, out_of_place
 from tests.outside.virtual.methods import Made, make_by_method
+from tests.outside.virtual.partial import Stretch, closed, parted
 from tests.outside.virtual.piles import Piles
 from tests.outside.virtual.plan import Hand, Part, Plan, Step
 
@@ -90,13 +91,22 @@ def _sewn(hand: Hand, plan: Plan, piles: Piles, table: dict[int, list[Stack]], t
     for part in hand.parts:
         taken[part.name, part.step, part.fabric] += hand.count
         works.append((_fetched(part, hand.count, piles, table), joined(patch.shape for patch in part.picture)))
+    ends: list[Stretch] = []
     for stage in hand.stages:
         whole, lies = works[stage.parts[0]]
         for number, seam in zip(stage.parts[1:], stage.seams, strict=True):
             other, theirs = works[number]
-            whole = sewn(whole, other, seam.line, plan.seam, (lies, theirs), seam.kind)
+            line = seam.line
+            if seam.kind == "partial":
+                line, later = parted(line, lies, theirs)
+                ends += later
+            else:
+                ends = closed(ends, whole, other, theirs, plan.seam)
+            whole = sewn(whole, other, line, plan.seam, (lies, theirs), seam.kind)
             lies = joined([lies, theirs])
         works.append((whole, lies))
+    if ends:
+        raise Fault("the open end of a partial seam is never closed")
     used = [part for stage in hand.stages for part in stage.parts]
     if sorted(used) != list(range(len(works) - 1)):
         raise Fault(f"not all of {[part.name for part in hand.parts]} is sewn in, each once")

@@ -75,7 +75,8 @@ def slips_of_the_pen(plan: Plan) -> Iterator[Slip]:
         return
     for part in plan.steps[-1].hands[0].parts:
         wrong = _turned(part.picture)
-        if wrong is not None:
+        # A part that lies elsewhere when it is turned would hide what is there, and leave its own place open.
+        if wrong is not None and _fills(part.picture, wrong):
             yield f"{part.name} turned in the picture", replace(plan, placed=_repainted(plan.placed, part, wrong))
     fabrics = sorted({patch.fabric for patch in plan.placed})
     if len(fabrics) > 1:
@@ -104,6 +105,12 @@ def _turned(picture: tuple[Patch, ...]) -> tuple[Patch, ...] | None:
         if not _alike(picture, wrong):
             return wrong
     return None
+
+
+def _fills(one: tuple[Patch, ...], other: tuple[Patch, ...]) -> bool:
+    """Whether two pictures fill the same place."""
+    shapes = [joined(patch.shape for patch in side) for side in (one, other)]
+    return bool(shapes[0].symmetric_difference(shapes[1]).area < 1e-3)
 
 
 def _alike(one: tuple[Patch, ...], other: tuple[Patch, ...]) -> bool:
