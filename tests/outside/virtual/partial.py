@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from shapely.geometry import LineString
+from shapely.geometry import LineString, Point
 from shapely.ops import linemerge
 
 from tests.outside.virtual.cloth import NEAR, Fault, Work, allowance, normal_of
@@ -36,13 +36,19 @@ def closed(ends: list[Stretch], one: Work, other: Work, theirs: Any, seam: float
         if LineString(end).intersection(_edge(theirs)).length < LineString(end).length / 2:
             left.append(end)
             continue
-        nx, ny = normal_of(end)
-        reach = min(
-            max(allowance(work.cloth, end, way, seam) for way in ((nx, ny), (-nx, -ny))) for work in (one, other)
-        )
+        nx, ny = _toward(end, theirs)
+        reach = min(allowance(one.cloth, end, (nx, ny), seam), allowance(other.cloth, end, (-nx, -ny), seam))
         if reach < seam - max(one.drift, other.drift) - NEAR:
             raise Fault(f"the cloth reaches {reach:.3f} beyond the open end of a partial seam")
     return left
+
+
+def _toward(end: Stretch, theirs: Any) -> Spot:
+    """The normal of an open end that points to the part that closes it."""
+    nx, ny = normal_of(end)
+    (a, b), (x, y) = end
+    ahead = Point((a + x) / 2 + nx * 1e-3, (b + y) / 2 + ny * 1e-3)
+    return (nx, ny) if theirs.distance(ahead) < NEAR else (-nx, -ny)
 
 
 def _edge(shape: Any) -> Any:
