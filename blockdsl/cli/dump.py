@@ -49,14 +49,15 @@ def _meaning(origin: Input, stage: str) -> object:
 
     program = analyse(origin.source, RememberingReader(project_folder(origin.path)), origin.problems)
     if stage == "model":
-        return program.blocks
+        return (*program.blocks, *program.quilts)
     if stage == "making":
         from blockdsl.sewing import plan_making
 
         return {design.name: plan_making(design, origin.problems) for design in program.blocks}
     facts = collect_facts(program, origin.problems)
     if stage == "cuts":
-        return {block.name: block.cutting for block in facts.blocks}
+        cuts: dict[str, object] = {block.name: block.cutting for block in facts.blocks}
+        return cuts | {quilt.name: quilt.cutting for quilt in facts.quilts}
     from blockdsl.drawing.sheet import block_sheet
 
     return {block.name: block_sheet(block) for block in facts.blocks}

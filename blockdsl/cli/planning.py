@@ -139,9 +139,9 @@ class _Names:
     def keep(self, worked: Worked) -> None:
         """Take the names of what a file with errors declares."""
         from blockdsl.diagnostics import Problems
-        from blockdsl.syntax.ast import BlockDeclaration, BookDeclaration
+        from blockdsl.syntax.ast import BlockDeclaration, BookDeclaration, QuiltDeclaration
         from blockdsl.syntax.parse import parse
 
         for declaration in parse(worked.origin.source, Problems()).declarations:
-            if isinstance(declaration, BlockDeclaration | BookDeclaration):
+            if isinstance(declaration, BlockDeclaration | BookDeclaration | QuiltDeclaration):
                 self.take(declaration.name.text)

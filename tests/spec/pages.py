@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -11,12 +12,14 @@ from typing import Final
 from blockdsl.analysis import FileReader, analyse
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.drawing.templates import templates_too_large
-from blockdsl.facts import collect_facts
+from blockdsl.facts import collect_facts, facts_json
 
 HERE: Final = Path(__file__).parent
 CLOTH: Final = (HERE / "cloth.block").read_bytes()
 
-_FENCE: Final = re.compile(r"^```block *(?P<name>\S*)\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
+_FENCE: Final = re.compile(
+    r"^```block *(?P<name>\S*)\n(?P<text>.*?)^```$(?:\n\n```facts\n(?P<facts>.*?)^```$)?", re.MULTILINE | re.DOTALL
+)
 _HEADING: Final = re.compile(r"^#+ (.*)$", re.MULTILINE)
 _EXPECTED: Final = re.compile(r"# (?:error|warning): ([a-z-]+(?:, [a-z-]+)*)\s*$")
 _REPEAT: Final = re.compile(r"^(?P<line>.*?) *# (?P<count>[0-9]+) times$", re.MULTILINE)
@@ -25,7 +28,9 @@ _BYTE: Final = re.compile(rb"\xe2\x9f\xa8([0-9A-F]{2})\xe2\x9f\xa9")
 
 @dataclass(frozen=True, slots=True)
 class Example:
-    """One fenced block: the heading that it stands under, its text, and the files beside it by name.
+    """One fenced block: the heading that it stands under, its text, the files beside it by name, the numbers below it.
+
+    Numbers stand in a `facts` fence directly below: a path into the JSON of the facts, a colon, the value.
 
     A comment `# error: code` or `# warning: code` ends a line that has that problem, or
     those with commas between. `# 300 times` at the end of
@@ -35,6 +40,7 @@ class Example:
     heading: str
     text: str
     beside: tuple[tuple[str, str], ...]
+    facts: str = ""
 
     @property
     def expected(self) -> list[tuple[int, str]]:
@@ -45,13 +51,32 @@ class Example:
 
     def problems(self, folder: Path) -> list[tuple[int, str]]:
         """Lines of the example and the codes found there, run as a file in `folder` with those beside it."""
+        source = self._written(folder)
+        return [(problem.span.line, problem.code) for problem in check(source, folder) if problem.span.source is source]
+
+    def _written(self, folder: Path) -> Source:
         (folder / "cloth.block").write_bytes(CLOTH)
         for name, text in self.beside:
             (folder / name).write_bytes(_as_bytes(text))
         path = folder / "example.block"
         path.write_bytes(_as_bytes(self.text))
-        source = Source(str(path), path.read_text(encoding="utf-8"))
-        return [(problem.span.line, problem.code) for problem in check(source, folder) if problem.span.source is source]
+        return Source(str(path), path.read_text(encoding="utf-8"))
+
+    def told(self, folder: Path) -> list[tuple[str, object, object]]:
+        """For each line of its facts the path, the value that is promised and the one that is told."""
+        source = self._written(folder)
+        problems = Problems()
+        facts = collect_facts(analyse(source, FileReader(folder), problems), problems)
+        document = json.loads(facts_json(facts, problems))
+        pairs = [line.split(": ", maxsplit=1) for line in self.facts.splitlines()]
+        return [(path, json.loads(value), _at(document, path)) for path, value in pairs]
+
+
+def _at(document: object, path: str) -> object:
+    """What stands at the end of a path such as `quilts.0.finished`."""
+    for step in path.split("."):
+        document = document[int(step)] if isinstance(document, list) else document[step]  # type: ignore[index]
+    return document
 
 
 def check(source: Source, folder: Path) -> Problems:
@@ -73,7 +98,7 @@ def examples(page: Path) -> Iterator[Example]:
         if fence["name"]:
             beside.append((fence["name"], fence["text"]))
         else:
-            yield Example(_heading(text, fence.start()), fence["text"], tuple(beside))
+            yield Example(_heading(text, fence.start()), fence["text"], tuple(beside), fence["facts"] or "")
 
 
 def _heading(text: str, place: int) -> str:

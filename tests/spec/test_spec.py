@@ -19,10 +19,23 @@ EXAMPLES = [
     for number, example in enumerate(examples(page), start=1)
 ]
 
+WITH_NUMBERS = [
+    pytest.param(example, id=f"{page.stem}: {example.heading} ({number})")
+    for page in PAGES
+    for number, example in enumerate(examples(page), start=1)
+    if example.facts
+]
+
 
 @pytest.mark.parametrize("example", EXAMPLES)
 def test_an_example_has_the_problems_beside_its_lines_and_no_other(example: Example, tmp_path: Path) -> None:
     assert example.problems(tmp_path) == example.expected
+
+
+@pytest.mark.parametrize("example", WITH_NUMBERS)
+def test_an_example_has_the_numbers_that_stand_below_it(example: Example, tmp_path: Path) -> None:
+    told = example.told(tmp_path)
+    assert [(path, value) for path, _, value in told] == [(path, promised) for path, promised, _ in told]
 
 
 @pytest.mark.parametrize("example", EXAMPLES)
