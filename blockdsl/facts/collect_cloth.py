@@ -26,6 +26,7 @@ from blockdsl.model.quilt import PieceRole, QuiltDesign
 BINDING, SLEEVE = "binding", "sleeve"
 PLAIN = {*get_args(PieceRole), BINDING, SLEEVE}
 """What a fabric is cut for besides blocks."""
+MANY_PIECES = 3000
 MOST_FAT_QUARTERS = 60
 """What takes more of them, which is 15 yards, is bought by the length."""
 
@@ -78,7 +79,7 @@ def _fabric(
     sheeted = [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets]
     blocks = sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name))
     few = scraps or _area(sheeted) <= MOST_FAT_QUARTERS * sheet[0] * sheet[1]
-    effort = Effort.USUAL if scraps else Effort.QUICK
+    effort = effort_for(from_sheets) if scraps else Effort.QUICK
     use = (
         fat_quarter_use(_pieces_of_a_block(kinds, name), blocks, sheeted, sheet, design.measure, effort)
         if few
@@ -86,8 +87,13 @@ def _fabric(
     )
     if not by_length or too_large(by_length, bolt.usable_width) is not None:
         return FabricClothFacts(name, bolt.usable_width, told, scraps, None, (), None, use)
-    cloth = fabric_cloth(by_length, bolt, Effort.USUAL)
+    cloth = fabric_cloth(by_length, bolt, effort_for(by_length))
     return FabricClothFacts(name, bolt.usable_width, told, scraps, cloth.plan, cloth.joined, cloth.buy, use)
+
+
+def effort_for(pieces: Iterable[QuiltPiece]) -> Effort:
+    """How hard to look: of very many pieces simple ways of filling strips waste next to nothing."""
+    return Effort.QUICK if sum(piece.count for piece in pieces) > MANY_PIECES else Effort.USUAL
 
 
 def _part(line: Line, *, plain: bool) -> QuiltPiece:
