@@ -6,6 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
+from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.curves import report_tight_curves
 from blockdsl.analysis.names import Names
@@ -29,6 +30,10 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
     if settings is None or layout is None:
         return None
     area = covered_area(Ground(block, layout, settings, columns, heights), problems)
+    if len(layout.appliques) > MOST_PIECES:
+        advice = f"a block has at most {MOST_PIECES:,} pieces of appliqué"
+        problems.report("too-many-patches", block.name.span, help=advice)
+        return None
     if area is None or report_tight_curves(layout.patches, settings, block.name.span, problems):
         return None
     fabrics = _fabrics_in_order(layout, names)
@@ -41,7 +46,7 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
 
 def _fabrics_in_order(layout: Layout, names: Names) -> tuple[Fabric, ...]:
     """The block's fabrics as the files declare them, so that numbers do not change with the design."""
-    used = {patch.fabric for patch in layout.patches}
+    used = {patch.fabric for patch in layout.patches} | {piece.fabric for piece in layout.appliques}
     return tuple(fabric for name, fabric in names.fabrics.items() if name in used)
 
 
@@ -70,6 +75,7 @@ def _assemble(
         fabrics=fabrics,
         patches=layout.patches,
         units=layout.units,
+        appliques=layout.appliques,
         choices=read_choices(block.lines),
         colourings=(),
         palette=tuple(names.fabrics.values()),

@@ -151,7 +151,7 @@ def _words_said(file: ast.File) -> set[str]:
 def _words_of_unit(unit: ast.UnitDeclaration) -> Iterable[str]:
     calls = [unit.shape] if unit.shape else []
     for line in unit.lines:
-        if isinstance(line, ast.FreePatch):
+        if isinstance(line, ast.FreePatch | ast.Applique):
             yield line.fabric.text
         elif isinstance(line, ast.Row):
             for cell in line.cells:

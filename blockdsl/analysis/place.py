@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
+from blockdsl.analysis.applique import MOST_PIECES, lay_appliques
 from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
 from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing, lines_at, read_grid
@@ -14,7 +15,7 @@ from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
-from blockdsl.model import Filling, Patch, UnitPlace
+from blockdsl.model import Applique, Filling, Patch, UnitPlace
 from blockdsl.syntax import ast
 from blockdsl.units import SHAPES
 from blockdsl.units.fields import MOST_PATCHES as MOST_IN_A_FIELD
@@ -31,6 +32,7 @@ class Layout:
 
     patches: tuple[Patch, ...]
     units: tuple[UnitPlace, ...]
+    appliques: tuple[Applique, ...] = ()
 
 
 class Placer:
@@ -59,7 +61,8 @@ class Placer:
             if not self._extents_are_usable(lines):
                 return None, (), ()
             layout = lay_free_patches(lines, title, width, height, self._names, self._problems)
-            return (None if layout is None else Layout(layout, ())), *_even_lines(lines, width, height)
+            free = None if layout is None else self._with_appliques(Layout(layout, ()), lines, None, (width, height))
+            return free, *_even_lines(lines, width, height)
         # Two blocks may have one title here: that of the size at which they are both asked for.
         grid = self._grid(f"block {first.span.source.name} {first.span.start}", lines, title)
         if grid is None:
@@ -70,7 +73,27 @@ class Placer:
             self.look_up(lines)
             return None, (), ()
         xs, ys = lines_at(grid.columns, width), lines_at(grid.heights, height)
-        return self._lay_grid(grid, xs, ys), xs, ys
+        laid = self._lay_grid(grid, xs, ys)
+        return self._with_appliques(laid, lines, grid, (width, height)), xs, ys
+
+    def _with_appliques(
+        self, layout: Layout | None, lines: Sequence[ast.BlockLine], grid: Grid | None, size: tuple[Fraction, Fraction]
+    ) -> Layout | None:
+        """The layout with the pieces of the lines' own `applique` lines on top; None when one of them is at fault."""
+        if not any(isinstance(line, ast.Applique) for line in lines):
+            return layout
+        extent = next((line for line in lines if isinstance(line, ast.GridExtent)), None)
+        if grid is not None:
+            squares = sum(grid.columns, ZERO), sum(grid.heights, ZERO)
+        elif extent is not None:
+            squares = extent.across.value, extent.down.value
+        else:
+            return None  # reported where the patches are laid
+        known = all([self._fabric(line.fabric) for line in lines if isinstance(line, ast.Applique)])
+        pieces = lay_appliques(lines, squares, size, self._names, self._once)
+        if layout is None or pieces is None or not known:
+            return None
+        return replace(layout, appliques=(*layout.appliques, *pieces))
 
     def _extents_are_usable(self, lines: Sequence[ast.BlockLine]) -> bool:
         return all(self._is_usable(line) for line in lines if isinstance(line, ast.GridExtent))
@@ -104,7 +127,7 @@ class Placer:
     def look_up(self, lines: Sequence[ast.BlockLine]) -> None:
         """Look up the names in lines that cannot be placed, so that all slips are told in one run."""
         for line in lines:
-            if isinstance(line, ast.FreePatch):
+            if isinstance(line, ast.FreePatch | ast.Applique):
                 self._fabric(line.fabric)
             elif isinstance(line, ast.Row) and self._bare_shape(line) is None:
                 for cell in line.cells:
@@ -164,6 +187,7 @@ class Placer:
     def _lay_grid(self, grid: Grid, xs: Sequence[Fraction], ys: Sequence[Fraction]) -> Layout | None:
         patches: list[Patch] = []
         units: list[UnitPlace] = []
+        appliques: list[Applique] = []
         complete = True
         fabrics = self._names.fabrics
         for region in grid.regions:
@@ -178,7 +202,9 @@ class Placer:
                 complete = False
             else:
                 _put(layout, left, top, patches, units)
-        return Layout(tuple(patches), tuple(units)) if complete else None
+                if len(appliques) <= MOST_PIECES:
+                    appliques += [piece.moved(left, top) for piece in layout.appliques]
+        return Layout(tuple(patches), tuple(units), tuple(appliques)) if complete else None
 
     # --- one cell ------------------------------------------------------------------------------
 
@@ -331,11 +357,13 @@ class Placer:
         if not any(isinstance(line, ast.Row) for line in unit.lines):
             self.look_up(unit.lines)
             patches = lay_free_patches(unit.lines, unit.name.span, across, down, self._names, self._problems)
-            return None if patches is None else Layout(patches, ())
+            free = None if patches is None else Layout(patches, ())
+            return self._with_appliques(free, unit.lines, None, (across, down))
         grid = self._grid_of(unit)
         if grid is None:
             return None
-        return self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
+        laid = self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
+        return self._with_appliques(laid, unit.lines, grid, (across, down))
 
     def _once(self, code: str, span: Span, *, help: str | None = None, **values: str) -> None:  # noqa: A002
         """Report a fault of a unit once, however often the unit is placed."""
@@ -395,10 +423,10 @@ def _turned_unit(inner: Layout, name: str, natural: tuple[Exact, Exact], symmetr
     width, height = natural
     whole = UnitPlace(name, None, ZERO, ZERO, width, height, symmetry, 0, len(inner.patches))
     if symmetry == IDENTITY:
-        return Layout(inner.patches, (whole, *inner.units))
+        return Layout(inner.patches, (whole, *inner.units), inner.appliques)
     patches = tuple(patch.turned(symmetry, width, height) for patch in inner.patches)
     units = tuple(_turned_place(unit, width, height, symmetry) for unit in inner.units)
-    return Layout(patches, (whole, *units))
+    return Layout(patches, (whole, *units), tuple(piece.turned(symmetry, width, height) for piece in inner.appliques))
 
 
 def _turned_place(unit: UnitPlace, width: Exact, height: Exact, symmetry: Symmetry) -> UnitPlace:

@@ -65,6 +65,7 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
     declared += shelf.brought_in
     if not problems.has_errors:
         used = {patch.fabric for _, design in declared for patch in design.patches}
+        used |= {piece.fabric for _, design in declared for piece in design.appliques}
         used |= {fabric.name for _, quilt in shelf.quilts for fabric in quilt.fabrics}
         report_unused_fabrics(names, used, problems)
     return Program(

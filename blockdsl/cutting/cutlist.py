@@ -10,8 +10,9 @@ from math import ceil
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import Slant
+from blockdsl.cutting.applique import applique_pieces
 from blockdsl.cutting.foundation import generous_piece
-from blockdsl.cutting.grain import at_origin, choose_ways
+from blockdsl.cutting.grain import at_origin, choose_ways, ways_at_the_edge
 from blockdsl.cutting.sizes import (
     Extent,
     rectangle_for,
@@ -19,11 +20,12 @@ from blockdsl.cutting.sizes import (
     square_for_half_square_triangle,
     square_for_quarter_square_triangle,
 )
-from blockdsl.cutting.strips import StripCut, cut_from_strips, cut_strips, usable_width
+from blockdsl.cutting.strips import StripCut, cut_from_strips, cut_slanted_strips, cut_strips, usable_width
 from blockdsl.cutting.upright import upright_pieces
 from blockdsl.cutting.ways import Piece, Subcut, Way, ways_to_cut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon, ceil_to
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.model.lengths import write_size
 from blockdsl.sewing import Making, NeededPart
@@ -42,7 +44,8 @@ class Cut:
     many of the pieces are for which units. Of a piece from a strip `cut` is the width of the strip and the length of
     it that one piece takes alone; `strip` says how it is cut. `slant` is that of a cut corner to corner where it
     matters: the piece stands on its shorter side, the right side up. `upright` is which of the two sides of `cut` runs
-    up the print of a fabric with an up and a down; None where any may.
+    up the print of a fabric with an up and a down; None where any may. `outside`: these are for patches at the edge of
+    the block, cut another way than the others of their letter so that the outer edge is straight.
     """
 
     fabric: str
@@ -60,6 +63,7 @@ class Cut:
     strip: StripCut | None = None
     slant: Slant = ""
     upright: int | None = None
+    outside: bool = False
 
     @property
     def cloth(self) -> Exact:
@@ -78,6 +82,7 @@ def cut_list(design: BlockDesign, making: Making, lettered: Lettered, copies: in
         *_loose_cuts(design, making, lettered, copies),
         *_part_cuts(design, making, lettered),
         *_foundation_cuts(design, making, lettered),
+        *_applique_cuts(design, lettered, copies),
     ]
     order = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
     merged = _merge(cuts)
@@ -138,7 +143,8 @@ def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
 
 
 def _look(cut: Cut) -> tuple[object, ...]:
-    return cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.slant, cut.upright, cut.strip and cut.strip.form
+    strip = cut.strip and (cut.strip.form, cut.strip.slant)
+    return cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.slant, cut.upright, cut.outside, strip
 
 
 # --- patches cut by themselves -------------------------------------------------------------------
@@ -146,17 +152,21 @@ def _look(cut: Cut) -> tuple[object, ...]:
 
 def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered, copies: int) -> list[Cut]:
     upright = {fabric.name for fabric in design.fabrics if fabric.directional}
-    needed: dict[tuple[str, str], int] = {}
+    ways = choose_ways(design, lettered) if making.loose else {}
+    exceptions = ways_at_the_edge(design, lettered, ways) if making.loose else {}
+    needed: dict[tuple[str, str, Way | None], int] = {}
     standing: dict[tuple[str, str], list[Patch]] = {}
     for index in making.loose:
-        patch = design.patches[index]
-        key = (patch.fabric, lettered.letters[index])
+        patch, label = design.patches[index], lettered.letters[index]
         if patch.fabric in upright:
-            standing.setdefault(key, []).append(patch)
+            standing.setdefault((patch.fabric, label), []).append(patch)
         else:
+            key = (patch.fabric, label, exceptions.get(index))
             needed[key] = needed.get(key, 0) + copies
-    ways = choose_ways(design, lettered) if needed else {}
-    cuts = [cut_way(fabric, label, ways[label], count, design) for (fabric, label), count in needed.items()]
+    cuts = [
+        replace(cut_way(fabric, label, way or ways[label], count, design), outside=way is not None)
+        for (fabric, label, way), count in needed.items()
+    ]
     for (fabric, label), patches in standing.items():
         for each in upright_pieces(patches, design.seam):
             pieces = each.pieces * copies if each.way.subcut != "none" else None
@@ -196,7 +206,7 @@ def _part_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[
     for needed in making.parts:
         label = lettered.letters[needed.becomes]
         hands = tuple(places[key] for key in needed.made_for if key in places)
-        strips = needed.part.cut_as == "strip"
+        strips = needed.part.segments > 0
         found = _strip_cuts(needed, label, design) if strips else [_square_cut(needed, label, design)]
         cuts.extend(replace(cut, shares=((hands, cut.count),)) for cut in found)
     return cuts
@@ -204,9 +214,10 @@ def _part_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[
 
 def _strip_cuts(needed: NeededPart, label: str, design: BlockDesign) -> list[Cut]:
     fabric, method, unit = needed.part.fabric, needed.method, needed.unit
+    cut = cut_slanted_strips if needed.part.cut_as == "slanted strip" else cut_strips
     return [
         Cut(fabric, label, "strip", size, exact, count, "none", segments, 0, method, unit)
-        for size, exact, count, segments in cut_strips(needed, design)
+        for size, exact, count, segments in cut(needed, design)
     ]
 
 
@@ -252,4 +263,21 @@ def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) ->
             count = each * units
             shares = ((hands, count),)
             cuts.append(Cut(fabric, label, piece, cut, exact, count, "none", units, 0, FOUNDATION, unit, shares))
+    return cuts
+
+
+# --- what is sewn onto the pieced ground -----------------------------------------------------------
+
+
+def _applique_cuts(design: BlockDesign, lettered: Lettered, copies: int) -> list[Cut]:
+    """A line for each letter and fabric: by template, in the box of cloth that holds it with what is turned under."""
+    cuts: list[Cut] = []
+    for piece in applique_pieces(design, lettered):
+        left, top, right, bottom = bounding_box(piece.template.cutting)
+        shorter, longer = sorted((right - left, bottom - top))
+        cut = round_up((shorter, longer), design.measure)
+        for fabric, each in piece.uses:
+            count = each * copies
+            exact = (shorter, longer)
+            cuts.append(Cut(fabric, piece.label, "template", cut, exact, count, "none", count, 0, CUT_PATCHES, ""))
     return cuts

@@ -57,7 +57,8 @@ def _wanted(cut: Cut, design: BlockDesign, lettered: Lettered) -> tuple[str, Ext
     if cut.piece == "strip":
         return "strip", (cut.cut[0], cut.cut[0])
     if cut.method == CUT_PATCHES:
-        return None if cut.label in lettered.curved else _for_patch(lettered.first[cut.label])
+        by_ruler = cut.label in lettered.first and cut.label not in lettered.curved
+        return _for_patch(lettered.first[cut.label]) if by_ruler else None
     shorter, longer = (side - 2 * design.seam for side in cut.exact)
     return ("square" if shorter == longer else "rectangle"), (shorter, longer)
 

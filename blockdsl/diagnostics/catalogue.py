@@ -163,7 +163,7 @@ CATALOGUE: dict[str, Entry] = {
     "block-does-not-fit": Entry(
         "error",
         '"{name}" does not fit into this setting: {why}',
-        "An oblong block cannot stand on point or lie across its place, and a curve is not cut in two.",
+        "An oblong block cannot stand on point or lie across its place; curves and appliqué are not cut in two.",
     ),
     "fill-missing": Entry(
         "error",
@@ -219,11 +219,6 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         'expected {wanted} blocks of "{name}", but the quilt has {got}',
         "An `expect blocks` line does not agree with the quilt.",
-    ),
-    "not-yet": Entry(
-        "error",
-        "{what} is part of the language, but this version cannot make it yet",
-        "The words are right; this version of blockdsl does not do that part of the work.",
     ),
     # --- names
     "name-unknown": Entry(
@@ -394,6 +389,21 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         "patches overlap: {patches} share {area}, near {place}",
         "Two patches lie over each other, so that they could not be sewn flat.",
+    ),
+    "applique-path": Entry(
+        "error",
+        "the outline of this appliqué cannot be followed: {why}",
+        "An appliqué piece is one closed outline, drawn with the path commands of SVG in the squares of the grid.",
+    ),
+    "applique-outside": Entry(
+        "error",
+        "this appliqué reaches beyond the block or unit that it is drawn in",
+        "A piece that hangs over the edge would be caught in the next seam.",
+    ),
+    "turn-under-odd": Entry(
+        "error",
+        "nobody turns {length} under",
+        "The allowance of an appliqué piece is folded under its edge; more than an inch would not lie flat.",
     ),
     "curve-too-tight": Entry(
         "error",

@@ -14,6 +14,7 @@ from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.prose import Style, paragraph
 from blockdsl.drawing.sheet_head import sheet_head
+from blockdsl.drawing.sheet_notes import applique_notes
 from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Paper, span_pt
 from blockdsl.drawing.words import say_sources
@@ -40,6 +41,7 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
     slices += cutting_tables(block.sizes)
     slices += units_at_sizes(block.sizes)
     slices += _steps(block.sizes)
+    slices += applique_notes(first)
     slices += other_colourings(first)
     slices += _sources(first)
     for text in words:

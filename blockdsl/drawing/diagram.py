@@ -6,6 +6,7 @@ import math
 from collections.abc import Mapping, Sequence
 from typing import Final
 
+from blockdsl.drawing.diagram_applique import with_appliques
 from blockdsl.drawing.diagram_letters import MARGIN_PT, letter_patches, written_inside, written_outside
 from blockdsl.drawing.diagram_place import Placing, Ring, fit
 from blockdsl.drawing.hatch import hatch_all
@@ -84,9 +85,22 @@ def block_picture(facts: BlockFacts, box: Box, *, colouring: ColouringFacts | No
     one mark a fabric: a block of 40,000 patches is a few dozen marks.
     """
     placing, placed = fit(facts.finished, box)
-    marks = coloured_patches(facts.placed, fabrics_of(facts, colouring), placing, placed)
+    fabrics = fabrics_of(facts, colouring)
+    marks = coloured_patches(facts.placed, fabrics, placing, placed)
+    marks += laid_on_block(facts, fabrics, placing)
     marks.append(_edge(placed))
     return Figure(say_colour_picture(facts, colouring), tuple(marks)), placed
+
+
+def laid_on_block(facts: BlockFacts, fabrics: Fabrics, placing: Placing, *, hatched: bool = True) -> list[Mark]:
+    """The pieces of appliqué, each on those before it."""
+    marks: list[Mark] = []
+    for piece in facts.appliques:
+        ring, fabric = placing.ring(piece.outline), fabrics.get(piece.fabric, _UNKNOWN)
+        marks.append(Path((ring,), fill=fabric.colour))
+        marks += hatch_all([ring], fabric.number, fabric.colour) if hatched else ()
+        marks.append(Path((ring,), stroke=INK, stroke_width_pt=0.6 if hatched else 0.3))
+    return marks
 
 
 def _edge(placed: Box, thickness_pt: float = 1.0) -> Path:
@@ -109,9 +123,12 @@ def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
         placing, placed = fit(facts.finished, inner)
         rings = tuple(placing.ring(patch.shown) for patch in facts.placed)
         lettering = letter_patches(labels, rings)
+    laid_on = tuple(placing.ring(piece.outline) for piece in facts.appliques)
+    lettering = with_appliques(lettering, rings, [piece.label for piece in facts.appliques], laid_on)
     marks: list[Mark] = [
         rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=WHITE),
         _outlines(rings, placed),
+        *(Path((ring,), fill=WHITE, stroke=INK, stroke_width_pt=0.6) for ring in laid_on),
         _edge(placed),
         *written_inside(lettering),
         *written_outside(lettering, placed),

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from math import sqrt
 from typing import Final
 
-from blockdsl.drawing.diagram import coloured_patches, fabrics_of
+from blockdsl.drawing.diagram import coloured_patches, fabrics_of, laid_on_block
 from blockdsl.drawing.diagram_place import Placing, Ring, fit
 from blockdsl.drawing.hatch import hatch_all
 from blockdsl.drawing.marks import Figure, Mark, Path, Place, Stamp, Text
@@ -139,6 +139,7 @@ def block_marks(block: BlockFacts, seen: Mapping[str, FabricFacts], scale: float
     width, height = (to_float(side) * scale for side in block.finished)
     hatched = min(width, height) >= _HATCHED_FROM_PT
     marks = coloured_patches(block.placed, seen, placing, Box(0.0, 0.0, width, height), hatched=hatched)
+    marks += laid_on_block(block, seen, placing, hatched=hatched)
     return tuple(mark for mark in marks if isinstance(mark, Path | Text))
 
 

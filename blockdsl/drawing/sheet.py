@@ -13,7 +13,7 @@ from blockdsl.drawing.sheet_cutters import cutter_list
 from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_methods import method_list
-from blockdsl.drawing.sheet_notes import notes
+from blockdsl.drawing.sheet_notes import applique_notes, notes
 from blockdsl.drawing.sheet_sizes import other_sizes
 from blockdsl.drawing.sheet_strips import strip_pictures
 from blockdsl.drawing.sheet_units import unit_list
@@ -59,6 +59,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
         *notes(facts),
         *method_list(facts),
         *step_list(facts),
+        *applique_notes(facts),
         *colouring_gallery(facts),
         *other_sizes(facts),
     ]

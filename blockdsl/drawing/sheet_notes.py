@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
+from blockdsl.drawing.applique_words import say_applique
 from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
@@ -33,6 +34,11 @@ _HALF_COLUMNS: Final = 6
 def notes(facts: BlockFacts) -> list[Slice]:
     """The designer's notes, where the block comes from, then the closing lines."""
     return [*designer_notes(facts.notes), *_beside("Source", say_sources(facts), _SMALL), _closing(facts)]
+
+
+def applique_notes(facts: BlockFacts) -> list[Slice]:
+    """How the pieces of appliqué are prepared and sewn on; nothing for a block without."""
+    return _beside("Appliqué", say_applique(facts), _BODY)
 
 
 def designer_notes(texts: Sequence[str]) -> list[Slice]:

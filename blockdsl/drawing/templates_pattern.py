@@ -18,6 +18,7 @@ from blockdsl.geometry import Polygon, to_float
 from blockdsl.geometry.arc import Curved
 from blockdsl.geometry.arc_recognise import BLADE, QUARTER_CIRCLE
 from blockdsl.geometry.offset import trim_points
+from blockdsl.model.block import APPLIQUE
 
 POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
 
@@ -68,7 +69,8 @@ def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
     scale = POINTS_PER_UNIT[facts.unit]
     if template.curved is not None:
         return _curved_pattern(template, template.curved, facts, scale)
-    cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam), scale)
+    trims = template.shape != APPLIQUE
+    cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam) if trims else template.cutting, scale)
     left, top, _, _ = bounds(cutting)
     return Pattern(
         _words(template, facts),
@@ -108,6 +110,9 @@ def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
     lines = [_finished(template, facts.unit)]
     if template.uses:
         lines.append(f"cut {cut}")
+    under = next((piece.turn_under for piece in facts.appliques if piece.label == template.label), None)
+    if under is not None:
+        lines.append(f"turn {show_measure(under, facts.unit)} under" if under else "raw edge")
     if template.mirror_of is not None:
         lines.append(f"mirror image of {template.mirror_of}")
     return tuple(lines)

@@ -27,6 +27,7 @@ from blockdsl.drawing.web_parts import (
     plain,
 )
 from blockdsl.drawing.web_pictures import colour_page, letters_page, swatch_page, unit_page
+from blockdsl.drawing.applique_words import say_applique
 from blockdsl.drawing.web_steps import step_cards
 from blockdsl.drawing.web_table import cutting_table
 from blockdsl.drawing.words import (
@@ -54,6 +55,8 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
         links = tuple(Run(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
         parts += [Places(links, "Sizes"), fabrics]
         parts += [_at_size(facts, anchor) for facts, anchor in places]
+    if applique := say_applique(first):
+        parts.append(_section(2, "Appliqué", tuple(Paragraph(plain(text)) for text in applique)))
     parts += _colourings(first)
     if first.notes:
         parts.append(_section(2, "Notes", tuple(Paragraph(plain(note)) for note in first.notes)))

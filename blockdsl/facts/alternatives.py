@@ -14,6 +14,7 @@ from blockdsl.geometry.symmetry import IDENTITY, MIRROR
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing import UnitClass, plan_making
 from blockdsl.sewing.methods import CUT_PATCHES, methods_for
+from blockdsl.units.star45 import POINTS
 
 MOST_PATCHES = 400
 """All copies of a unit together; of more no ways are compared."""
@@ -78,6 +79,7 @@ def _alone(design: BlockDesign, unit: UnitClass) -> BlockDesign:
         patches=patches,
         units=places,
         choices=(),
+        appliques=(),
         width=unit.count * group.width,  # type: ignore[arg-type]  # a rational width, as was looked at before
         height=group.height,  # type: ignore[arg-type]  # only its area is asked for
     )
@@ -106,7 +108,11 @@ def _seams(method: str, shape: str | None, unit: UnitClass, spare: int, cuts: Se
         seams, each = batch
         return -(-(unit.count + spare) // each) * seams
     if method == "strip set" and unit.group.filling is not None:
-        strips = sum(cut.count for cut in cuts)
+        strips = sum(cut.count for cut in cuts if cut.piece == "strip")
+        if shape == "star45":
+            rows = int(unit.group.filling.numbers[0])
+            # Strips to sets, segments to points, points to a star, and its ground set in.
+            return strips - strips // rows + unit.count * (POINTS * (rows - 1) + POINTS - 1 + POINTS)
         rows, across = (int(n) for n in unit.group.filling.numbers) if shape == "checker" else (1, patches)
         sets = -(-strips // across)
         return strips - sets + (rows - 1) * unit.count

@@ -11,11 +11,13 @@ from math import gcd, lcm
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
+from blockdsl.cutting.applique import applique_letters, applique_pieces, turn_under_of
 from blockdsl.cutting.cutters import cutters_for, lacking_cutters
 from blockdsl.cutting.grain import bias_of, choose_ways
 from blockdsl.cutting.grain_lines import report_grains, report_turned_prints
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
+    AppliqueFacts,
     BlockFacts,
     ColouringFacts,
     CoverFacts,
@@ -93,6 +95,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
     grid, cell = _squared_paper(design)
     cuts = cut_list(design, making, lettered)
+    laid_on = [piece.template for piece in applique_pieces(design, lettered)]
     report_pieces_wider_than_fabric(design, cuts, problems)
     report_grains(design, lettered, problems)
     report_turned_prints(design, making, problems)
@@ -116,7 +119,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         patches=_patches(design, lettered),
         cutting=tuple(_cut(cut, cutters_for(cut, design, lettered)) for cut in cuts),
         units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
-        templates=tuple(_template(template) for template in templates(design, lettered)),
+        templates=tuple(_template(template) for template in (*templates(design, lettered), *laid_on)),
+        appliques=_appliques(design, lettered),
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
@@ -151,6 +155,13 @@ def _squares(steps: Sequence[Fraction]) -> int:
     bottom = lcm(*(step.denominator for step in steps))
     common = Fraction(gcd(*(int(step * bottom) for step in steps)), bottom)
     return int(sum(steps) / common)
+
+
+def _appliques(design: BlockDesign, lettered: Lettered) -> tuple[AppliqueFacts, ...]:
+    pairs = zip(design.appliques, applique_letters(design, lettered), strict=True)
+    return tuple(
+        AppliqueFacts(letter, piece.fabric, piece.outline, turn_under_of(piece, design.unit)) for piece, letter in pairs
+    )
 
 
 def _fabric(fabric: Fabric, numbers: dict[str, int]) -> FabricFacts:
@@ -199,6 +210,7 @@ def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
         strip=cut.strip,
         slant=cut.slant,
         upright=cut.upright,
+        outside=cut.outside,
     )
 
 

@@ -102,6 +102,15 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "at_sizes": size_documents(block.sizes, block_document),
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],
+        "appliques": [
+            {
+                "label": piece.label,
+                "fabric": piece.fabric,
+                "outline": _outline(piece.outline, say),
+                "turn_under": say(piece.turn_under),
+            }
+            for piece in block.appliques
+        ],
         "templates": [_template(template, say) for template in block.templates],
     }
 
@@ -148,6 +157,7 @@ def _cut(cut: CutFacts, say: Say) -> dict[str, object]:
         "cutters": list(cut.cutters),
         "strip": _strip(cut.strip, say) if cut.strip else None,
         "slant": cut.slant or None,
+        "outside": cut.outside,
         "upright": None if cut.upright is None else say(cut.cut[cut.upright]),
     }
 

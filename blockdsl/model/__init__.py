@@ -7,12 +7,13 @@ Reports:  nothing.
 Does not know: seams sewn, paper.
 """
 
-from blockdsl.model.block import BlockDesign, Choice, ColourPlan, Filling, GrainChoice, Patch, UnitPlace
+from blockdsl.model.block import Applique, BlockDesign, Choice, ColourPlan, Filling, GrainChoice, Patch, UnitPlace
 from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
 from blockdsl.model.fabric import Fabric, RulerUnit, contrast, luminance, value_of
 from blockdsl.model.quilt import QuiltDesign
 
 __all__ = [
+    "Applique",
     "BlockDesign",
     "BlockInBook",
     "BookDesign",

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from typing import Literal
+from typing import Final, Literal
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
@@ -13,6 +13,10 @@ from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, RulerUnit
+
+
+APPLIQUE: Final = "appliqué piece"
+"""What the shape of a piece is called that is sewn onto the pieced ground."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +48,32 @@ class Patch:
         """The patch in the turned box; the box before turning is width × height."""
         outline = symmetry.apply_polygon(self.outline, width, height)
         return Patch(self.fabric, outline, self.curved and self.curved.turned(symmetry, width, height))
+
+
+@dataclass(frozen=True, slots=True)
+class Applique:
+    """A piece that is sewn onto the pieced ground, in place; template only.
+
+    `drawn` is its outline as it was drawn, before it was moved and turned; `mirrored` whether it lies as its mirror
+    image. `turn_under` is the allowance all round that is folded under, with its unit: None for the usual one, and
+    no thought is given to it where the edge stays raw.
+    """
+
+    fabric: str
+    outline: Polygon
+    drawn: Polygon
+    turn_under: tuple[Fraction, RulerUnit] | None = None
+    raw_edge: bool = False
+    mirrored: bool = False
+
+    def moved(self, dx: Exact, dy: Exact) -> Applique:
+        """The piece moved by (dx, dy)."""
+        return replace(self, outline=translate(self.outline, dx, dy))
+
+    def turned(self, symmetry: Symmetry, width: Exact, height: Exact) -> Applique:
+        """The piece in the turned box; the box before turning is width × height."""
+        outline = symmetry.apply_polygon(self.outline, width, height)
+        return replace(self, outline=outline, mirrored=self.mirrored != symmetry.is_mirrored)
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,3 +166,4 @@ class BlockDesign:
     compares_methods: bool = False
     grains: tuple[GrainChoice, ...] = ()
     sizes: tuple[BlockDesign, ...] = ()
+    appliques: tuple[Applique, ...] = ()

@@ -167,6 +167,17 @@ class FreePatch:
 
 
 @dataclass(frozen=True, slots=True)
+class Applique:
+    """`applique FABRIC "path" turn-under 1/4 in`, or `raw edge` behind it; with neither the usual is turned under."""
+
+    span: Span
+    fabric: Word
+    path: Text
+    turn_under: LengthLiteral | None = None
+    raw_edge: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Size:
     """`size 12 in`, `size 12 x 9 in`; finished. Both lengths carry the same unit."""
 
@@ -298,7 +309,7 @@ class Origin:
     text: Text
 
 
-UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Note | Damaged
+UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | Damaged
 BlockLine = (
     UnitLine
     | Size

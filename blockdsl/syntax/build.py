@@ -9,6 +9,7 @@ from lark import Token
 
 from blockdsl.diagnostics import Span
 from blockdsl.syntax.ast import (
+    Applique,
     BlockDeclaration,
     BlockLine,
     BookBlock,
@@ -203,6 +204,12 @@ def _patch(place: Place, span: Span, tree: LineTree) -> FreePatch:
     return FreePatch(span, place.word(_token(tree, "NAME")), tuple(corners))
 
 
+def _applique(place: Place, span: Span, tree: LineTree) -> Applique:
+    under = length_of(place, tree) if _trees(tree, "length") else None
+    fabric, path = place.word(_token(tree, "NAME")), place.text(_token(tree, "TEXT"))
+    return Applique(span, fabric, path, under, _maybe(tree, "RAW") is not None)
+
+
 # --- choices in a block ------------------------------------------------------------------------
 
 
@@ -336,6 +343,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "heights": _heights,
     "grid": _grid,
     "patch": _patch,
+    "applique": _applique,
     "size": _size,
     "seam": _seam,
     "measure": _measure,

@@ -59,7 +59,7 @@ def format_text(source: Source) -> str | None:
     problems = Problems()
     lines = list(read_lines(source, problems))
     assemble(lines, problems)
-    if any(problem.severity == "error" and problem.code != "not-yet" for problem in problems):
+    if any(problem.severity == "error" for problem in problems):
         return None
     written = _with_blank_lines(_indented(list(_grouped(lines))))
     laid_out = "".join(f"{text}\n" for text in _in_columns(written))
@@ -77,7 +77,7 @@ def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
             kind: Kind = "blank" if raw.comment is None else "comment"
             yield _Line(kind, (), raw.comment, indented=raw.indented)
             continue
-        if node is None or raw.keyword == "applique":
+        if node is None:
             fabrics = 0
             yield _Line("line", (raw.text.strip(),), raw.comment)
             continue

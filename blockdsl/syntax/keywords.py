@@ -59,6 +59,9 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
     "heights": LineKind("grid", "`heights 1 2 1`"),
     "grid": LineKind("grid", "`grid 4 x 4`"),
     "patch": LineKind("grid", "`patch fog at 0,0 2,0 0,2`"),
+    "applique": LineKind(
+        "grid", '`applique fog "M1 1 H3 V3 H1 Z"`, with `turn-under 1/4 in` or `raw edge` behind it if it is not usual'
+    ),
     "note": LineKind("grid", '`note "Press toward the dark."`'),
     "size": LineKind("block", "`size 12 in` or `size 12 x 9 in`"),
     "seam": LineKind("block", "`seam 1/4 in`"),
@@ -83,10 +86,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
 }
 """Every kind of line that can be read."""
 
-LATER_LINES: Final = frozenset({"applique"})
-"""Lines of a block that this version knows by name only."""
-
-KEYWORDS: Final = frozenset(LINE_KINDS) | LATER_LINES
+KEYWORDS: Final = frozenset(LINE_KINDS)
 DECLARATIONS: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind.home == "file")
 
 BOOK_MEMBERS: Final = frozenset({"block", "quilt"})

@@ -20,7 +20,6 @@ from blockdsl.syntax.keywords import (
     BOOK_MEMBERS,
     DECLARATIONS,
     KEYWORDS,
-    LATER_LINES,
     LINE_KINDS,
     QUILT_LINES,
 )
@@ -32,7 +31,6 @@ MOST_SLIPS: Final = 100
 
 _DECLARED_NAME: Final = re.compile(r"(?:fabric|unit)\s+([^\W\d_][^\s\"“#=]*)")
 _FABRIC_OF_A_QUILT: Final = re.compile(r"fabric\s+width\s+[0-9]")
-_ADVICE_LATER: Final = "take it out of the file for now"
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,11 +102,6 @@ def _names_a_member(raws: Sequence[RawLine], place: int) -> bool:
     return True
 
 
-def _report_later(raw: RawLine, problems: Problems) -> None:
-    word = raw.keyword
-    problems.report("not-yet", raw.span(0, len(word)), help=_ADVICE_LATER, what=f"`{word}`")
-
-
 def _read_member(raw: RawLine, problems: Problems) -> ReadLine:
     """A line of a book that names a block or a quilt; damaged, it is no lost declaration."""
     line = _read_line(raw, problems)
@@ -127,9 +120,6 @@ def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
     row = read_row(raw)
     if row is not None:
         return ReadLine(raw, row)
-    if raw.keyword in LATER_LINES:
-        _report_later(raw, problems)
-        return ReadLine(raw, Damaged(raw.span(), raw.keyword))
     if raw.keyword not in KEYWORDS:
         return ReadLine(raw, _damaged(raw, unknown_line(raw), problems))
     try:

@@ -63,7 +63,6 @@ def slip_in(line: str) -> Diagnostic:
         ("row f\x00og", "control-character", "\x00"),
         ("row fog\rrow fog", "control-character", "\r"),
         ("row fog\u202e", "control-character", "\u202e"),
-        ('applique fog "M0 0"', "not-yet", "applique"),
     ],
 )
 def test_a_slip_is_named_and_shown_where_it_is(line: str, code: str, place: str) -> None:
