@@ -139,5 +139,6 @@ def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
         fabrics=tuple(fabric for fabric in design.palette if fabric.name in used),
         patches=tuple(Patch(new(patch.fabric), patch.outline, patch.curved) for patch in design.patches),
         units=tuple(replace(unit, filling=filled(unit.filling)) for unit in design.units),
+        appliques=tuple(replace(piece, fabric=new(piece.fabric)) for piece in design.appliques),
         colourings=(),
     )

@@ -89,7 +89,7 @@ def halves_fit(
     sides: tuple[Side, ...] = ("upper", "lower", "left", "right") if main.width == main.height else ("upper", "lower")
     for design in designs:
         if pieced and not all(can_be_halved(design, side, depth) for side in sides):
-            why = "its curves would be cut in two at the ends of the columns"
+            why = "its curves or appliqué would be cut in two at the ends of the columns"
             advice = "give the halves a fabric: `fill fog`"
             problems.report("block-does-not-fit", span, name=design.name, why=why, help=advice)
             return False

@@ -28,12 +28,12 @@ def side_towards(direction: Point) -> Side:
 
 
 def can_be_halved(design: BlockDesign, side: Side, depth: Fraction) -> bool:
-    """Whether the line of the cut goes through straight-sided patches only: a curve cut in two is no patch of ours."""
+    """Whether the line of the cut goes through straight-sided patches only, and through nothing laid on them."""
     edge = _edge(design, side, depth)
+    whole = [patch.outline for patch in design.patches if patch.curved is not None]
+    whole += [piece.outline for piece in design.appliques]
     return not any(
-        patch.curved is not None and min(depths) < 0 < max(depths)
-        for patch in design.patches
-        for depths in [[edge.depth(corner) for corner in patch.outline]]
+        min(depths) < 0 < max(depths) for depths in ([edge.depth(corner) for corner in outline] for outline in whole)
     )
 
 
@@ -60,7 +60,12 @@ def half_of(design: BlockDesign, side: Side, depth: Fraction) -> BlockDesign:
         for unit in design.units
         if all(whole[unit.first : unit.stop])
     )
-    used = {patch.fabric for patch in patches}
+    laid_on = tuple(
+        piece.moved(-left, -top)
+        for piece in design.appliques
+        if all(edge.depth(corner) >= 0 for corner in piece.outline)
+    )
+    used = {patch.fabric for patch in patches} | {piece.fabric for piece in laid_on}
     return replace(
         design,
         name=f"{design.name}, {side} {'half' if 2 * depth == _extent(design, side) else 'part'}",
@@ -72,6 +77,7 @@ def half_of(design: BlockDesign, side: Side, depth: Fraction) -> BlockDesign:
         fabrics=tuple(fabric for fabric in design.fabrics if fabric.name in used),
         patches=tuple(patches),
         units=units,
+        appliques=laid_on,
         choices=tuple(_choices_for(design.choices, units)),
         trim=design.trim if design.trim and _choices_for(design.choices, units) else ZERO,
         notes=(),

@@ -25,6 +25,7 @@ def mirror_image(design: BlockDesign) -> BlockDesign | None:
         columns=design.columns[::-1],
         patches=tuple(patch.turned(MIRROR, width, height) for patch in design.patches),
         units=tuple(_mirrored(unit, design) for unit in design.units),
+        appliques=tuple(piece.turned(MIRROR, width, height) for piece in design.appliques),
         grains=(),
         sizes=(),
     )
@@ -37,14 +38,16 @@ def _mirrored(unit: UnitPlace, design: BlockDesign) -> UnitPlace:
 
 def _picture(design: BlockDesign, symmetry: Symmetry) -> frozenset[Hashable]:
     """What is seen: which fabric lies where; of curved patches the straight twins, and that they are curved."""
-    return frozenset(
-        (
-            patch.fabric,
-            patch.curved is not None,
-            _from_least_corner(symmetry.apply_polygon(patch.outline, design.width, design.height)),
-        )
+    size = design.width, design.height
+    patches = (
+        (patch.fabric, patch.curved is not None, _from_least_corner(symmetry.apply_polygon(patch.outline, *size)))
         for patch in design.patches
     )
+    laid_on = (
+        (piece.fabric, "applique", _from_least_corner(symmetry.apply_polygon(piece.outline, *size)))
+        for piece in design.appliques
+    )
+    return frozenset((*patches, *laid_on))
 
 
 def _from_least_corner(outline: Polygon) -> Polygon:
