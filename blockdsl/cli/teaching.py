@@ -87,16 +87,12 @@ def _size_row(row: SizeFacts) -> tuple[str, ...]:
         write_size(*row.unfinished, row.unit),
         _plain(row.cell, row.unit) if row.cell is not None else "uneven",
         _on_ruler(row),
-        f"{label}, {_about_once(plain_extent(smallest, row.unit))} {row.unit}",
+        f"{label}, {plain_extent(smallest, row.unit)} {row.unit}",
     )
 
 
 def _on_ruler(row: SizeFacts) -> str:
     return "yes" if row.off is None else f"no: {_plain(row.off, row.unit)}"
-
-
-def _about_once(extent: str) -> str:
-    return extent.replace("× about", "×")
 
 
 def _plain(length: Exact, unit: RulerUnit) -> str:

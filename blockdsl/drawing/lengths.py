@@ -65,8 +65,8 @@ def show_measure(x: Exact, unit: RulerUnit) -> str:
 
 
 def plain_extent(extent: Extent, unit: RulerUnit) -> str:
-    """Both sides with ordinary fractions and without the unit: `2 7/8 × 5`."""
-    return " × ".join(plain_length(side, unit) for side in extent)
+    """Both sides with ordinary fractions and without the unit: `2 7/8 × 5`, `about 4 1/4 × 3`."""
+    return " × ".join(plain_length(side, unit) for side in extent).replace("× about", "×")
 
 
 def show_extent(extent: Extent, unit: RulerUnit) -> str:

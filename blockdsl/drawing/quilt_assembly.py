@@ -122,7 +122,7 @@ def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
 
 
 def _steps(facts: QuiltFacts) -> list[Slice]:
-    return [_step(facts, step) for step in facts.steps]
+    return [_step(facts, step) for step in facts.steps if step.of_top]
 
 
 def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Slice:

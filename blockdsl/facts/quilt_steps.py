@@ -16,7 +16,8 @@ from blockdsl.model.quilt import AssemblyRow, QuiltDesign
 def quilt_steps(quilt: QuiltDesign, rings: Sequence[RingFacts]) -> tuple[QuiltStepFacts, ...]:
     """All steps in order, numbered from 1: the rows, their joining, then border by border."""
     words = _Words(quilt)
-    steps = [*_middle(quilt, words), *ring_steps(quilt, rings), *_finish(quilt)]
+    finish = (replace(step, of_top=False) for step in _finish(quilt))
+    steps = [*_middle(quilt, words), *ring_steps(quilt, rings), *finish]
     return tuple(replace(step, number=number) for number, step in enumerate(steps, start=1))
 
 

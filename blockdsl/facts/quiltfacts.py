@@ -138,7 +138,8 @@ class QuiltCutFacts:
 class QuiltStepFacts:
     """One step of putting the top together, in words. `rows` are places in the list of rows, `ring` a border or 0.
 
-    `measures` is what it should measure afterwards, raw edge to raw edge, or None.
+    `measures` is what it should measure afterwards, raw edge to raw edge, or None. `of_top`: while the top is put
+    together; untrue for layering, binding and so on.
     """
 
     number: int
@@ -147,6 +148,7 @@ class QuiltStepFacts:
     measures: Extent | None = None
     rows: tuple[int, ...] = ()
     ring: int = 0
+    of_top: bool = True
 
 
 @dataclass(frozen=True, slots=True)
