@@ -14,6 +14,7 @@ from dataclasses import dataclass
 
 from blockdsl.analysis.scraps_bound import fewest_clashes, least_clashes
 from blockdsl.analysis.scraps_search import Spread, balance, exchange, first_spread
+from blockdsl.analysis.scraps_tabu import fewer_clashes
 
 Pair = tuple[int, int]
 SMALL = 18
@@ -63,22 +64,30 @@ def spread_prints(neighbours: Neighbours, prints: int) -> PrintSpread:
     Errors: ValueError when there is no print.
     Method: blocks with the least choice first (the greatest number of different prints beside them), each given the
             print that clashes least and is used least; then blocks change prints, two and two, while that helps.
-            Where clashes are left of a small quilt, all spreads are tried.
+            Where clashes are left, blocks change their prints one by one (`scraps_tabu`), and of a small quilt all
+            spreads are tried.
     """
     if prints < 1:
         raise ValueError("scraps are cut from at least one print")
     problem = (_sides(neighbours.count, neighbours.beside), _sides(neighbours.count, neighbours.corner))
     bound = least_clashes(neighbours.count, neighbours.beside, prints)
     best = _equal_use(problem, prints)
+
+    def better_of(*spreads: list[int]) -> list[int]:
+        return min(spreads, key=lambda spread: _worth(neighbours, prints, spread))
+
     if _clashes(neighbours.beside, best) > bound:
-        best = min(best, _free_use(problem, prints), key=lambda spread: _worth(neighbours, prints, spread))
+        best = better_of(best, _free_use(problem, prints))
+    if _clashes(neighbours.beside, best) > bound:
+        best = better_of(best, _settled(problem, fewer_clashes(problem[0], best, prints, bound), prints))
+    if _clashes(neighbours.corner, best):
+        best = better_of(best, _apart_at_corners(problem, prints))
     clashes = _clashes(neighbours.beside, best)
     if bound < clashes and neighbours.count <= SMALL:
         found = fewest_clashes(problem[0], prints, best)
         if found is not None:
             spread, bound = found
-            settled = exchange(problem, balance(problem, list(spread), prints), prints)
-            best = min(best, settled, key=lambda spread: _worth(neighbours, prints, spread))
+            best = better_of(best, _settled(problem, list(spread), prints))
     return _said(neighbours, prints, best, bound)
 
 
@@ -89,7 +98,20 @@ def _equal_use(problem: Spread, prints: int) -> list[int]:
 
 def _free_use(problem: Spread, prints: int) -> list[int]:
     """Prints used as the neighbours ask for, then evened out where that costs no clash."""
-    return exchange(problem, balance(problem, first_spread(problem, prints, equal=False), prints), prints)
+    return _settled(problem, first_spread(problem, prints, equal=False), prints)
+
+
+def _settled(problem: Spread, spread: list[int], prints: int) -> list[int]:
+    """Evened out where that costs no clash, then exchanged."""
+    return exchange(problem, balance(problem, spread, prints), prints)
+
+
+def _apart_at_corners(problem: Spread, prints: int) -> list[int]:
+    """Blocks at a corner kept apart from the start as if they lay side by side, as four prints can just do."""
+    beside, corner = problem
+    around = tuple((*sides, *corners) for sides, corners in zip(beside, corner, strict=True))
+    alone = (around, ((),) * len(around))
+    return exchange(problem, balance(alone, first_spread(alone, prints, equal=False), prints), prints)
 
 
 def _worth(neighbours: Neighbours, prints: int, spread: Sequence[int]) -> tuple[int, int, int]:

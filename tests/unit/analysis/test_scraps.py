@@ -90,12 +90,23 @@ def test_dropped_columns_in_three_prints_have_no_clash_but_no_choice_either() ->
     assert not spread.balanced
 
 
-def test_dropped_columns_in_two_prints_say_how_far_they_may_be_from_the_fewest_clashes() -> None:
+def test_dropped_columns_in_two_prints_have_the_fewest_clashes_that_there_can_be() -> None:
+    # Of three blocks that meet two are alike. There are 12 such threes in each of the 4 gaps between columns, and a pair
+    # belongs to two of them at most: at least 24 clashes, and so many are enough.
     quilt = rows_and_columns(5, 7, dropped=True)
     spread = spread_prints(quilt, 2)
+    assert clashes(quilt.beside, spread) == spread.clashes == 24
+    assert spread.proved
+    assert spread.balanced
+
+
+def test_a_large_quilt_with_too_few_prints_says_how_far_it_may_be_from_the_fewest_clashes() -> None:
+    # as above: 9 gaps of 22 threes, so 99 at least
+    quilt = rows_and_columns(10, 12, dropped=True)
+    spread = spread_prints(quilt, 2)
     assert clashes(quilt.beside, spread) == spread.clashes
-    # any three blocks that meet have two alike; no pair lies in two of the 24 such groups taken
-    assert 24 <= spread.bound <= spread.clashes <= 28
+    assert spread.bound == 99
+    assert 99 <= spread.clashes <= 101
 
 
 @pytest.mark.parametrize("seed", range(40))
@@ -122,6 +133,15 @@ def test_prints_are_used_alike_wherever_that_costs_no_clash() -> None:
 def test_five_prints_keep_apart_at_the_corners_too() -> None:
     quilt = rows_and_columns(9, 11)
     assert clashes(quilt.corner, spread_prints(quilt, 5)) == 0
+
+
+@pytest.mark.parametrize(("across", "down"), [(4, 4), (6, 8), (8, 10)])
+def test_four_prints_can_keep_apart_at_the_corners(across: int, down: int) -> None:
+    # rows of 1 2 1 2 … and 3 4 3 4 … in turn do it, each print as often as every other
+    quilt = rows_and_columns(across, down)
+    spread = spread_prints(quilt, 4)
+    assert clashes(quilt.beside, spread) == clashes(quilt.corner, spread) == 0
+    assert spread.balanced
 
 
 def test_ten_thousand_blocks_are_spread_without_a_clash() -> None:
