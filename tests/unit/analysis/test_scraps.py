@@ -91,7 +91,7 @@ def test_dropped_columns_in_three_prints_have_no_clash_but_no_choice_either() ->
 
 
 def test_dropped_columns_in_two_prints_have_the_fewest_clashes_that_there_can_be() -> None:
-    # Of three blocks that meet two are alike. There are 12 such threes in each of the 4 gaps between columns, and a pair
+    # Of three blocks that meet two are alike. There are 12 such threes in each of 4 gaps between columns, and a pair
     # belongs to two of them at most: at least 24 clashes, and so many are enough.
     quilt = rows_and_columns(5, 7, dropped=True)
     spread = spread_prints(quilt, 2)
