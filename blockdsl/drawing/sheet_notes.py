@@ -29,6 +29,8 @@ _CLOSING: Final = Style(BODY_PT - 0.75, "regular", INK)
 _LEFT_COLUMNS: Final = 3
 _RIGHT_COLUMNS: Final = 9
 _HALF_COLUMNS: Final = 6
+_FEW_LINES: Final = 6
+"""So many lines of small type stay on one page."""
 
 
 def notes(facts: BlockFacts) -> list[Slice]:
@@ -61,6 +63,8 @@ def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:
             slices.append(Slice(style.line_pt, marks, before_pt=before, keep=keep))
     if not slices:
         return []
+    if style is _SMALL and len(slices) <= _FEW_LINES:
+        slices = [replace(piece, keep=place < len(slices) - 1) for place, piece in enumerate(slices)]
     top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line(name, 0.0, 2 * STEP_PT + _NAME.baseline_pt, _NAME)]
     top += moved(slices[0].marks, 0.0, 2 * STEP_PT)
     height = slices[0].height_pt + 2 * STEP_PT
