@@ -68,6 +68,27 @@ def choose_ways(design: BlockDesign, lettered: Lettered) -> Ways:
     return chosen
 
 
+def ways_at_the_edge(design: BlockDesign, lettered: Lettered, ways: Ways) -> dict[int, Way]:
+    """Patches, by their places in the block, that are cut another way than the others of their letter.
+
+    They lie outside with an edge that the usual way would leave on the bias and another way does not. What the designer
+    says in a `grain` line holds for all patches of the letter.
+    """
+    said = {choice.letter for choice in design.grains}
+    found: dict[int, Way] = {}
+    for letter, patches in _at_the_edge(design, lettered).items():
+        if letter in said:
+            continue
+        first = lettered.first[letter]
+        others = ways_to_cut(at_origin(first), design.seam)
+        for patch in patches if len(others) > 1 else ():
+            if _outer_bias(ways[letter].grain, first, patch):
+                way = _straightest((ways[letter], *others), first, (patch,))
+                if way != ways[letter]:
+                    found[patch.place] = way
+    return found
+
+
 def _straightest(ways: Sequence[Way], first: Polygon, patches: Sequence[_AtTheEdge]) -> Way:
     return min(ways, key=lambda way: sum(_outer_bias(way.grain, first, each) for each in patches))
 
@@ -84,6 +105,7 @@ def bias_of(design: BlockDesign, lettered: Lettered, ways: Ways, loose: Collecti
 
     Patches that a method makes are cut on the straight grain of their unit, so along the axes of the block.
     """
+    exceptions = ways_at_the_edge(design, lettered, ways)
     by_themselves = {lettered.letters[index] for index in loose}
     at_the_edge = _at_the_edge(design, lettered)
     found = []
@@ -98,7 +120,8 @@ def bias_of(design: BlockDesign, lettered: Lettered, ways: Ways, loose: Collecti
         lengths = tuple(_length(side) for side in biased)
         if lengths:
             patches = at_the_edge.get(letter, ()) if is_cut else ()
-            outside = sum(_outer_bias(grain, first, each) > 0 for each in patches)
+            grains = (exceptions[each.place].grain if each.place in exceptions else grain for each in patches)
+            outside = sum(_outer_bias(laid, first, each) > 0 for laid, each in zip(grains, patches, strict=True))
             found.append(Bias(letter, _which(biased, sides), lengths, len(sides), outside))
     return tuple(found)
 
@@ -128,8 +151,9 @@ def at_origin(patch: Polygon) -> Polygon:
 
 @dataclass(frozen=True, slots=True)
 class _AtTheEdge:
-    """A patch of a block and which of its sides, by their places, lie on the outside."""
+    """A patch of a block, by its place in the list, and which of its sides, by their places, lie on the outside."""
 
+    place: int
     sides: tuple[Point, ...]
     outer: tuple[int, ...]
 
@@ -143,16 +167,16 @@ def _at_the_edge(design: BlockDesign, lettered: Lettered) -> dict[str, list[_AtT
         if letter in lettered.curved or (shape.kind in ("square", "rectangle") and _level(shape.grain))
     }
     found: dict[str, list[_AtTheEdge]] = {}
-    for patch, letter in zip(design.patches, lettered.letters, strict=True):
+    for place, (patch, letter) in enumerate(zip(design.patches, lettered.letters, strict=True)):
         if letter in plain or patch.fabric in upright:
             continue
         if not any(_is_outer(a, b, design) for a, b in edges(patch.outline)):
             continue
         outline = clockwise(drop_straight_corners(patch.outline))
-        outer = tuple(place for place, (a, b) in enumerate(edges(outline)) if _is_outer(a, b, design))
+        outer = tuple(side for side, (a, b) in enumerate(edges(outline)) if _is_outer(a, b, design))
         if outer:
             sides = tuple(step(a, b) for a, b in edges(outline))
-            found.setdefault(letter, []).append(_AtTheEdge(sides, outer))
+            found.setdefault(letter, []).append(_AtTheEdge(place, sides, outer))
     return found
 
 

@@ -28,7 +28,7 @@ def strip_pictures(facts: BlockFacts) -> list[Slice]:
     shown: dict[object, CutFacts] = {}
     for cut in facts.cutting:
         if has_picture(cut):
-            shown.setdefault((cut.label, cut.cut, cut.slant), cut)
+            shown.setdefault((cut.label, cut.cut, cut.slant, cut.outside), cut)
     if not shown:
         return []
     slices = [heading("Cuts at an angle", aside=_ASIDE)]
@@ -54,6 +54,7 @@ def _beside(cuts: Sequence[CutFacts], facts: BlockFacts, in_a_row: int) -> list[
 
 def _titled(cut: CutFacts, facts: BlockFacts, width: float) -> tuple[float, tuple[Mark, ...]]:
     layer = ", one layer" if is_handed(cut) else ""
+    layer += ", for the edge of the block" if cut.outside else ""
     first = line(cut.label, 0.0, _LETTER.baseline_pt, _LETTER)
     named = line(f"{_what(cut)}{layer}", 8 * STEP_PT, _LETTER.baseline_pt, _QUIET)
     height, picture = cut_picture(cut, facts.unit, width)

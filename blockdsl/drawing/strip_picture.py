@@ -148,7 +148,9 @@ def _toward(one: Spot, other: Spot, by: float) -> Spot:
 # --- measures ----------------------------------------------------------------------------------------
 
 
-def _along(strip: StripFacts, unit: RulerUnit, lines: list[Cutline], top: float, high: float) -> tuple[float, list[Mark]]:
+def _along(
+    strip: StripFacts, unit: RulerUnit, lines: list[Cutline], top: float, high: float
+) -> tuple[float, list[Mark]]:
     """How far apart the first two cuts are, and the angle; and the height that the words below take."""
     below = 0.0
     marks: list[Mark] = []

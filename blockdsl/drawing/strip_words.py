@@ -86,8 +86,10 @@ def _said(length: Fraction, unit: RulerUnit | None) -> str:
 def say_direction(cut: CutFacts) -> str:
     """How a piece lies and which way it is cut corner to corner; nothing where neither matters."""
     words = "print upright" if cut.upright is not None else ""
+    where = "for the edge of the block" if cut.outside else ""
     if not cut.slant:
-        return words
+        return words or where
     lies = words if words and cut.cut[0] == cut.cut[1] else f"short side down, {words or ONE_LAYER}"
     other = f" (the other way than {cut.label[:-1]})" if cut.label.endswith("r") and not words else ""
+    lies = f"{where}, {lies}" if where else lies
     return f"{lies}: cut once {_SLANTS[cut.slant]}{other}"

@@ -55,6 +55,12 @@ class Piles:
     def piece_for(self, patch: Patch, count: int) -> Work:
         """A piece of the pile laid over its patch, as many taken as are wanted."""
         line = self.line_for(patch, "patches")
+        # Patches of one letter may be cut in several ways; by this machine's eye they are all alike.
+        for each in self.lines("patches"):
+            if (each.fabric, each.label) == (patch.fabric, patch.label) and each != line:
+                spared = min(self.left[each], count)
+                self.take(each, spared)
+                count -= spared
         self.take(line, count)
         x, y = patch.shape.centroid.x, patch.shape.centroid.y
         corners = tuple((round(a - x, 6), round(b - y, 6)) for a, b in patch.shape.exterior.coords)

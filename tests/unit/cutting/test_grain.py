@@ -68,6 +68,23 @@ def test_a_diamond_may_be_turned_so_that_its_outer_edge_is_the_straight_one() ->
     assert bias(facts)["A"] == ("2 of the 4 edges", 0)
 
 
+def test_the_other_hand_of_a_diamond_at_the_edge_is_cut_the_other_way() -> None:
+    # the same diamond, but its mirror image lies along the left side: no turn lays its straight edges there
+    facts = block(
+        "grid 8 x 8",
+        "patch fog at 0,0 2r2,0 2+2r2,2 2,2",
+        "patch fog at 0,0 2,2 2,2+2r2 0,2r2",
+        "patch slate at 2r2,0 8,0 8,2 2+2r2,2",
+        "patch slate at 2,2 8,2 8,8 0,8 0,2r2 2,2+2r2",
+        size="8 in",
+    )
+    cuts = [cut for cut in facts.cutting if cut.fabric == "fog"]
+    assert [(cut.piece, cut.count, cut.outside) for cut in cuts] == [("diamond", 1, False), ("diamond", 1, True)]
+    slants = [cut.strip.slant for cut in cuts if cut.strip]
+    assert sorted(slants) == ["falling", "rising"]
+    assert bias(facts)["A"] == ("2 of the 4 edges", 0)
+
+
 def test_what_cannot_be_kept_straight_is_told_on_the_sheet() -> None:
     facts = block("row fog/slate fog\\slate", "row slate\\fog slate/fog", "grain A long edge", size="6 in")
     assert cut_lines(facts, "fog") == ["fog: 1 square 5 1/2 twice for 4"]  # 3√2 + 1/4 (2 + 2√2) = 5.4497
