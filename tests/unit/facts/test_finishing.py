@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import pickle
+from collections import Counter
 from fractions import Fraction
 
 import pytest
@@ -203,6 +204,31 @@ def test_the_document_says_what_to_buy_as_it_is_asked_for_in_the_shop() -> None:
     assert quilt["backing"]["buy"] == "1 1/4 yd"
     assert quilt["binding"]["strips"] == 4
     assert quilt["wadding"]["size"] == ["36", "42"]
+
+
+@pytest.mark.parametrize("border", ["border 6 in slate mitred", "border 6 in slate mitred along length"])
+def test_the_plan_gives_every_piece_that_is_asked_for_once(border: str) -> None:
+    quilt, problems = read("blocks 12 in", border, "binding 2 1/4 in slate straight", "sleeve 4 in slate")
+    assert problems == []
+    for each in quilt.fabrics:
+        assert each.plan is not None
+        found: Counter[str] = Counter()
+        beside = [(strip, panel.times) for panel in each.plan.panels for strip in panel.strips]
+        for panel in each.plan.panels:
+            for column in panel.columns:
+                for piece in column.pieces:
+                    found[piece.key] += panel.times
+        for strip, times in [*beside, *((strip, 1) for strip in each.plan.strips)]:
+            for section in strip.sections:
+                for piece in section.pieces:
+                    found[piece.key] += strip.times * times
+        asked: Counter[str] = Counter()
+        chained = {key for joined in each.joined for key in joined.keys}
+        for wanted in each.pieces:
+            if wanted.key not in chained:
+                asked[wanted.key] += wanted.count
+        asked.update({joined.key: joined.strips for joined in each.joined})
+        assert found == asked
 
 
 def test_finishing_is_the_same_in_another_process(shore: QuiltFacts) -> None:
