@@ -220,10 +220,21 @@ class Shelf:
 
     def block_of_quilt(self, block: ast.BlockDeclaration, width: ast.LengthLiteral | None) -> BlockDesign | None:
         """A block at its own size or so wide, for a quilt; None when it has errors, which are reported."""
+        block = self._as_first_read(block)
         own = self._at_own_size(block)
         if own is None or width is None or measured(width) == (own.unit, own.width):
             return own
         return self._at_width(block, width, own)
+
+    def _as_first_read(self, block: ast.BlockDeclaration) -> ast.BlockDeclaration:
+        """The very declaration that this file brings in: another file's names hold it from a reading of their own."""
+        place = block.span.source.name, block.span.start
+        return next(
+            known
+            for file in self._names.files
+            for known in file.declarations
+            if isinstance(known, ast.BlockDeclaration) and (known.span.source.name, known.span.start) == place
+        )
 
     def _at_width(self, block: ast.BlockDeclaration, width: ast.LengthLiteral, own: BlockDesign) -> BlockDesign | None:
         asked = (id(block), *measured(width))

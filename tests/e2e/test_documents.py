@@ -124,7 +124,7 @@ def test_the_files_of_the_readme_have_no_problem_and_are_in_their_usual_form(
     checked = run(blockdsl_command, "check", *names, cwd=saved)
     laid_out = run(blockdsl_command, "format", "--check", *names, cwd=saved)
 
-    assert len(names) == 3
+    assert len(names) == 4
     assert (checked.returncode, checked.stdout + checked.stderr) == (0, "")
     assert (laid_out.returncode, laid_out.stdout + laid_out.stderr) == (0, "")
 

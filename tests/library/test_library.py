@@ -17,8 +17,10 @@ from blockdsl.syntax.format import format_text
 PALETTES = ("basics", "demo/palette")
 """Files of fabrics and units."""
 BOOKS = ("demo/book",)
-"""Files that print the blocks of others; all others hold blocks."""
-FAMILIES = tuple(name for name in library_names() if name not in (*PALETTES, *BOOKS))
+"""Files that print the blocks of others."""
+QUILTS = ("demo/breakwater",)
+"""Files that set the blocks of others; all others hold blocks."""
+FAMILIES = tuple(name for name in library_names() if name not in (*PALETTES, *BOOKS, *QUILTS))
 TRADITIONAL = tuple(name for name in FAMILIES if not name.startswith("demo/"))
 DEMO = tuple(name for name in FAMILIES if name.startswith("demo/"))
 SAYS_WHERE_FROM = re.compile(r"\b1[89]\d\d\b|common practice, no source", re.IGNORECASE)
@@ -73,6 +75,14 @@ def test_every_traditional_block_says_its_family_and_where_it_was_published(name
         assert block.family, f"{block.name}: add a `family` line"
         said = " ".join(block.sources)
         assert SAYS_WHERE_FROM.search(said), f"{block.name}: add a `source` line"
+
+
+@pytest.mark.parametrize("name", QUILTS)
+def test_every_quilt_of_the_library_is_checked_by_its_designer(name: str) -> None:
+    facts, _ = _facts(name)
+    assert facts.quilts
+    assert "\n  expect finished " in _text(name)
+    assert "\n  expect blocks " in _text(name)
 
 
 def test_the_library_holds_more_than_a_hundred_traditional_blocks_each_named_once() -> None:

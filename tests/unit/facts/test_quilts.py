@@ -149,6 +149,16 @@ def test_expectations_that_hold_are_not_told() -> None:
     assert told('set straight 2 x 2 of "Four"', "expect finished 12 in", 'expect blocks "Four" 4') == []
 
 
+def test_a_book_prints_a_quilt_of_another_file_whose_blocks_are_in_a_third() -> None:
+    files = {"cloth.block": f"{CLOTH}{BLOCKS}"}
+    files["shore.block"] = 'use "cloth.block"\nquilt "Shore"\n set straight 2 x 2 of "Four"\n'
+    facts, problems = read('use "shore.block"\nbook "All"\n quilt "Shore"\n block "Four"\n', files)
+    assert [problem.code for problem in problems] == []
+    (chapter,) = facts.books[0].chapters
+    assert chapter.quilts[0].kinds[0].block == chapter.blocks[0].sizes[0]
+    assert [block.name for block in facts.blocks] == ["Four"]
+
+
 def test_a_book_prints_the_quilts_that_it_names_in_its_own_colours() -> None:
     shore = f'{CLOTH}{BLOCKS}quilt "Shore"\n set straight 2 x 2 of "Four"\n'
     book = 'use "shore.block"\nfabric slate "Sea" #2f6f6a\nbook "All"\n chapter "One"\n  quilt "Shore"\n'
