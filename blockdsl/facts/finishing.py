@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import fields
+
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.collect_cloth import collect_scraps
 from blockdsl.facts.collect_finishing import collect_finishing
 from blockdsl.facts.finishing_report import report_finishing, report_scraps
 from blockdsl.facts.finishingfacts import FinishingFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
-from blockdsl.model.quilt import QuiltDesign
+from blockdsl.model.quilt import (
+    BackingChoice,
+    BindingChoice,
+    QuiltDesign,
+    ScrapsChoice,
+    SleeveChoice,
+    WaddingChoice,
+)
 
 
 class QuiltFinishing:
@@ -21,6 +30,12 @@ class QuiltFinishing:
         self._design, self._cuts, self._kinds = design, cuts, kinds
         self._found: FinishingFacts | None = None
         self._scraps: tuple[ScrapsFacts, ...] | None = None
+
+    def __repr__(self) -> str:
+        # All that decides what is found and does not stand in the facts themselves: keys of the cache are made of it.
+        design = self._design
+        asked = (design.binding, design.backing, design.wadding, design.sleeve, *design.scraps)
+        return f"QuiltFinishing({design.fabrics}, {[_said(choice) for choice in asked]})"
 
     def __reduce__(self) -> tuple[object, ...]:
         # What was found does not go to another process: it is found there again, the same.
@@ -45,3 +60,8 @@ class QuiltFinishing:
         report_finishing(self._design, problems)
         for choice, scraps in zip(self._design.scraps, self.scraps, strict=True):
             report_scraps(choice, scraps, problems)
+
+
+def _said(choice: BindingChoice | BackingChoice | WaddingChoice | SleeveChoice | ScrapsChoice | None) -> object:
+    """What a line says; where it stands does not matter."""
+    return choice and {each.name: getattr(choice, each.name) for each in fields(choice) if each.name != "span"}

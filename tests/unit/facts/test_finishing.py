@@ -237,6 +237,19 @@ def test_finishing_is_the_same_in_another_process(shore: QuiltFacts) -> None:
     assert again.backing == shore.backing
 
 
+def test_facts_are_told_apart_by_what_their_finishing_is_asked_to_be() -> None:
+    # what is kept in the cache is found again by how the facts are written out
+    same, again = read(*WHOLE)[0], read(*WHOLE)[0]
+    assert repr(same) == repr(again)
+    others = [
+        read(*WHOLE[:2])[0],
+        read(*WHOLE, "wadding overage 5 in")[0],
+        read(*WHOLE, "scraps lantern from 5 fat quarters")[0],
+        read(*WHOLE, slate=" width 44 in")[0],
+    ]
+    assert len({repr(quilt) for quilt in (same, *others)}) == 5
+
+
 def test_quilts_stand_beside_each_other_in_one_table() -> None:
     small, _ = read(*WHOLE)
     large, _ = read(*WHOLE, "blocks 9 in")
