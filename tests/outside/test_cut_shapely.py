@@ -4,7 +4,7 @@ The allowance is drawn here by shapely's own buffer with mitred corners, not by 
 """
 
 from itertools import combinations, pairwise
-from math import hypot, sqrt
+from math import atan2, degrees, hypot, sqrt
 
 import pytest
 from hypothesis import given, settings
@@ -95,17 +95,62 @@ def judge_square(piece: Polygon, side: float, subcut: str) -> None:
 
 def judge_loose(cut: CutFacts, facts: BlockFacts) -> None:
     patch = next(p for p in facts.placed if p.label == cut.label)
+    if patch.curved is not None:
+        return  # its corners alone are no shape that could be judged here
     piece = with_allowance(finished(patch.outline), to_float(facts.seam))
     one, other = sorted(to_float(side) for side in cut.cut)
+    if cut.strip is not None and cut.strip.form != "template":
+        judge_strip(cut, piece, facts)
+        return
+    if cut.subcut != "none" and cut.piece == "rectangle":
+        judge_half_rectangle(piece, one, other)
+        return
     if cut.subcut != "none":
         judge_square(piece, one, cut.subcut)
         return
     # templates lie along their grain, all others along their own sides
-    around = piece.envelope if cut.piece == "template" else piece.minimum_rotated_rectangle
+    around = laid_by_grain(piece, cut, facts).envelope if cut.piece == "template" else piece.minimum_rotated_rectangle
     corners = list(around.exterior.coords)
     sides = sorted(Point(corners[place]).distance(Point(corners[place + 1])) for place in (0, 1))
     assert sides[0] <= one + NEAR
     assert sides[1] <= other + NEAR
+
+
+def judge_strip(cut: CutFacts, piece: Polygon, facts: BlockFacts) -> None:
+    """No wider than the strip, and no larger than what is cut off it; angles are judged in test_angled_shapely."""
+    assert cut.strip is not None
+    width = to_float(cut.strip.width)
+    assert any(height <= width + NEAR for height in heights(piece))
+    lengths = [to_float(length) for length in (cut.strip.length, cut.cut[1])]
+    assert lengths[0] <= (40 if facts.unit == "in" else 100)
+    assert piece.area <= width * lengths[1] + NEAR
+    assert piece.area * min(cut.strip.each, cut.count) <= width * lengths[0] + NEAR
+
+
+def heights(piece: Polygon) -> list[float]:
+    """How high the piece is as it stands on each of its edges."""
+    return [
+        affinity.rotate(piece, -angle, origin=(0, 0)).bounds[3]
+        - affinity.rotate(piece, -angle, origin=(0, 0)).bounds[1]
+        for angle in (degrees(atan2(y - b, x - a)) for (a, b), (x, y) in pairwise(piece.exterior.coords))
+    ]
+
+
+def judge_half_rectangle(piece: Polygon, short: float, long: float) -> None:
+    """The legs of the piece, square corner on square corner, lie within the legs of the half rectangle."""
+    legs = sorted(Point(a).distance(Point(b)) for a, b in pairwise(piece.exterior.coords))
+    assert legs[0] <= short + NEAR
+    assert legs[1] <= long + NEAR
+    assert legs[2] == pytest.approx(hypot(legs[0], legs[1]))
+
+
+def laid_by_grain(piece: Polygon, cut: CutFacts, facts: BlockFacts) -> Polygon:
+    """The piece with the grain of its template upright; patches of a letter lie as their template up to a turn."""
+    template = next(each for each in facts.templates if each.label == cut.label)
+    if cut.upright is not None or cut.outside:
+        return piece
+    angle = degrees(atan2(to_float(template.grain[1]), to_float(template.grain[0])))
+    return affinity.rotate(with_allowance(finished(template.sewing), to_float(facts.seam)), 90 - angle, origin=(0, 0))
 
 
 @given(any_blocks())
