@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from blockdsl.cutting.angled import Form, Slant, StripWay, length_of, most_in, slanted, turned
+from blockdsl.cutting.angled import Form, Slant, StripWay, length_of, most_in, slanted, strip_ways, turned
 from blockdsl.cutting.sizes import Extent, rectangle_for, round_up
 from blockdsl.geometry import ceil_to
 from blockdsl.model import BlockDesign
@@ -42,6 +42,24 @@ def cut_strips(needed: NeededPart, design: BlockDesign) -> list[Strip]:
         if sets:
             size = (width, ceil_to(segment * segments, design.measure))
             strips.append((size, (exact[0], exact[1] * segments), sets * needed.count, sets * segments))
+    return strips
+
+
+def cut_slanted_strips(needed: NeededPart, design: BlockDesign) -> list[Strip]:
+    """The same for sets that are cut at a slant, each strip begun further in than the last by as much as it slants.
+
+    Shape:  a strip gives as many segments as single pieces would come out of it side by side.
+    """
+    way = next(way for way in strip_ways(needed.part.patch, design.seam) if way.form == "side by side")
+    real = on_the_ruler(way, design.measure)
+    width = ceil_to(real.width, design.measure)
+    each = max(1, most_in(real, min(usable_width(fabric, design) for fabric in needed.together)))
+    full, rest = divmod(needed.segments, each)
+    strips: list[Strip] = []
+    for sets, segments in ((full, each), (1 if rest else 0, rest)):
+        if sets:
+            size = (width, ceil_to(length_of(real, segments), design.measure))
+            strips.append((size, (way.width, length_of(way, segments)), sets * needed.count, sets * segments))
     return strips
 
 

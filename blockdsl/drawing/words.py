@@ -65,7 +65,7 @@ def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     if cut.subcut != "none":
         told = "" if cut.slant else f"cut {cut.subcut} corner to corner "
         return f"{told}→ {many(cut.yields, 'triangle')}"
-    if cut.method == _STRIP_SET:
+    if cut.method == _STRIP_SET and cut.piece == "strip":
         return f"sewn into a set → {many(cut.yields, 'segment')}"
     if not is_by_patch(cut):
         return f"for {many(cut.yields, 'unit')}"

@@ -12,7 +12,7 @@ from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
 from blockdsl.sewing.foundation.plan import FoundationPlan
-from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, methods_for
+from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, makes, methods_for
 from blockdsl.sewing.recipe import Part, Recipe
 from blockdsl.units import SHAPES
 
@@ -136,8 +136,9 @@ def _applies(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) ->
         return True
     for group in meant:
         shape = group.filling.shape if group.filling else None
-        if shape is None or shape not in METHODS[choice.method]:
-            can = _list(methods_for(shape or ""))
+        if group.filling is None or not makes(choice.method, group.filling):
+            usual = methods_for(shape or "")
+            can = _list([each for each in usual if group.filling is None or makes(each, group.filling)])
             help_text = "choose one of those" if shape else "for the shapes in it, name the shape: `make half as …`"
             problems.report(
                 "method-does-not-fit",
@@ -261,7 +262,7 @@ class _Batches:
                 method=method,
                 unit=group.name or group.filling.shape,
                 becomes=group.places[0].first + part.role,
-                count=part.count if part.cut_as == "strip" else part.count * makings,
+                count=part.count if part.segments else part.count * makings,
                 units=units,
                 spare=spare,
                 segments=part.segments * makings,

@@ -33,6 +33,14 @@ FOR_ALL = (CUT_PATCHES, FOUNDATION)
 """Methods that need no recipe: they take a unit patch by patch, and fit every shape and every unit of rows."""
 
 
+def makes(method: str, filling: Filling) -> bool:
+    """Whether a method can make this very shape: a star of single diamonds has no rows to sew as strips."""
+    if method in FOR_ALL:
+        return True
+    is_single = filling.shape == "star45" and filling.numbers[0] == 1
+    return filling.shape in METHODS[method] and not is_single
+
+
 def methods_for(shape: str) -> tuple[str, ...]:
     """The methods that can make a shape, `cut patches` first; an empty name stands for a unit of rows or patches."""
     return tuple(name for name, recipes in METHODS.items() if name in FOR_ALL or shape in recipes)

@@ -8,12 +8,13 @@ from typing import Literal
 
 from blockdsl.geometry import Exact, Polygon
 
-CutAs = Literal["rectangle", "half square", "quarter square", "doubled half square", "strip"]
+CutAs = Literal["rectangle", "half square", "quarter square", "doubled half square", "strip", "slanted strip"]
 """How a piece lies in its cloth.
 
 rectangle: the upright box of the patch. half square: the square that cut once corner to corner holds the patch
 twice. quarter square: the square that cut twice holds it four times. doubled half square: twice as wide and
-high as a half square. strip: a band across the fabric, from which segments are cut after sewing.
+high as a half square. strip: a band across the fabric, from which segments are cut after sewing. slanted strip: such a
+band whose set is cut at the slant of the patch, which has an edge along it.
 """
 
 

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from blockdsl.geometry import Exact
 from blockdsl.model import Filling
 from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
+from blockdsl.units import SHAPES
+from blockdsl.units.star45 import POINTS
 
 
 def _set(fabrics: Sequence[str], band: Exact, segment: Exact, segments: int, row: int = 0) -> tuple[Part, ...]:
@@ -41,4 +44,25 @@ def _checker(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> 
     return Recipe((*_set(first, band, segment, odd_rows), *_set(second, band, segment, even_rows, row=across)), alike=1)
 
 
-STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker}
+def _star45(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+    """One set for each row of a point: its strips are those of the row, each begun one strip further in than the last.
+
+    Cut at 45° into segments as wide as the strips, the set gives that row for all eight points. Squares and triangles
+    are cut as they are for single patches.
+    """
+    *points, ground, corners = filling.fabrics
+    rows = int(filling.numbers[0])
+    patches = SHAPES["star45"].draw(filling, width, height)
+    level = patches[POINTS // 4 * rows * rows][1]  # in the third point one edge of each diamond lies level
+    sets = tuple(
+        replace(part, cut_as="slanted strip", patch=level, role=row * rows + part.role)
+        for row in range(rows)
+        for part in _set([points[(row + place) % len(points)] for place in range(rows)], width, width, POINTS)
+    )
+    first = POINTS * rows * rows
+    triangle = Part(ground, patches[first][1], "quarter square", 1, first)
+    square = Part(corners, patches[-1][1], "rectangle", 4, len(patches) - 1)
+    return Recipe((*sets, triangle, square), alike=1)
+
+
+STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker, "star45": _star45}

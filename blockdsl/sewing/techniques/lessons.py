@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from blockdsl.sewing.techniques import corners, curves, foundation, geese, halves, patches, quarters, strips
+from blockdsl.sewing.techniques import corners, curves, foundation, geese, halves, patches, quarters, stars, strips
 from blockdsl.sewing.techniques.topic import (
     GEESE,
     NONE,
@@ -239,6 +239,16 @@ LESSONS: Mapping[str, Lesson] = {
                 (("Strip width", 0),),
                 dark=(0,),
                 shown=(Fraction(4), Fraction(10)),
+            ),
+            Topic(
+                "star45",
+                "Stars of many diamonds",
+                "star45 points a b c rows 3 ground d",
+                stars.many_diamonds,
+                drawn=stars.DRAWN,
+                common=NONE,
+                shown=(Fraction(16), Fraction(40)),
+                dark=(0, 2),
             ),
         ),
         _lesson(

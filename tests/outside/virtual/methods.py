@@ -10,8 +10,8 @@ from typing import Any
 
 from shapely.geometry import box
 
-from tests.outside.virtual import batches
-from tests.outside.virtual.cloth import NEAR, Fault, Work, covers, fitted, grown, joined, sewn
+from tests.outside.virtual import batches, starsets
+from tests.outside.virtual.cloth import NEAR, Fault, Work, corner_to_corner, covers, fitted, grown, joined, sewn
 from tests.outside.virtual.flips import flipped, flips_and_base
 from tests.outside.virtual.looks import looks_like, out_of_place
 from tests.outside.virtual.piles import Piles, shorter
@@ -196,6 +196,8 @@ def _one_flip(hand: Hand, plan: Plan, lines: list[Line], base: Patch, flips: lis
 
 
 def _strip_set(step: Step, plan: Plan, piles: Piles) -> list[Work]:
+    if step.shape == "star45":
+        return [_star_from_strips(hand, step, plan, piles) for hand in step.hands]
     return [_from_strips(hand, step, plan, piles) for hand in step.hands]
 
 
@@ -221,6 +223,51 @@ def _from_strips(hand: Hand, step: Step, plan: Plan, piles: Piles) -> Work:
                 raise Fault(f"the strips of {line.label} ({line.fabric}) are longer than need be: {line.cut}")
         return work
     raise faults[0]
+
+
+def _star_from_strips(hand: Hand, step: Step, plan: Plan, piles: Piles) -> Work:
+    points = starsets.rows_of_points(hand.picture)
+    diamonds = {id(patch) for point in points for row in point for patch in row}
+    strips = {line: piles.left[line] for line in piles.lines(_purpose(step)) if line.piece == "strip"}
+    used = starsets.take_strips(points, hand.count, strips)
+    for line, (count, segments) in used.items():
+        piles.take(line, count)
+        piles.units[line] += segments
+        piles.needed[line] += segments
+        in_strip = starsets.in_strip(line.cut[0])
+        if in_strip(line.cut[1]) == in_strip(line.cut[1] - plan.measure):
+            raise Fault(f"the strips of {line.label} ({line.fabric}) are longer than need be: {line.cut}")
+    ground = [_ground(patch, step, plan, piles) for patch in hand.picture if id(patch) not in diamonds]
+    for line, each in Counter(line for line, _ in ground).items():
+        # a square cut twice corner to corner gives all four triangles
+        piles.take(line, hand.count * (each if _is_square(line, hand) else each // 4))
+        piles.units[line] += hand.count
+        piles.needed[line] += hand.count
+
+    def width_of(patch: Patch) -> float:
+        return next(line.cut[0] for line in strips if (line.label, line.fabric) == (patch.label, patch.fabric))
+
+    return starsets.star(points, [laid for _, laid in ground], width_of, plan.seam, plan.measure)
+
+
+def _is_square(line: Line, hand: Hand) -> bool:
+    """Whether the line is for the star's corner squares, not its triangles."""
+    patch = next(patch for patch in hand.picture if (patch.label, patch.fabric) == (line.label, line.fabric))
+    return len(patch.shape.exterior.coords) == 5
+
+
+def _ground(patch: Patch, step: Step, plan: Plan, piles: Piles) -> tuple[Line, tuple[Work, Any]]:
+    """A corner square, or a triangle of a square cut twice corner to corner, laid over its patch."""
+    line = piles.line_for(patch, _purpose(step))
+    subcut = "none" if len(patch.shape.exterior.coords) == 5 else "twice"
+    if line.cut[0] != line.cut[1] or line.subcut != "none":
+        raise Fault(f"{line.label} ({line.fabric}) is no whole square")
+    laid = None
+    for side, fits in ((line.cut[0] - plan.measure, False), (line.cut[0], True)):
+        laid = fitted(corner_to_corner(side, subcut)[0], patch.shape, plan.seam)
+        if (laid is not None) != fits:
+            raise Fault(f"{line.label} ({line.fabric}) is cut the wrong size: {line.cut}")
+    return line, (Work((replace(patch, shape=laid),)), patch.shape)
 
 
 def _strips_too_long(line: Line, segment: float, measure: float) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from math import ceil, floor
 
 from tests.outside.virtual.cloth import NEAR, Fault
@@ -44,17 +44,22 @@ def cut_segments(
         key = min(cloths, cloths[::-1])
         wanted[key] = wanted.get(key, 0) + units
     for cloths, segments in wanted.items():
-        _fill(Counter(cloths), segments, segment, strips, used)
+        fill(Counter(cloths), segments, lambda length: floor(length / segment + NEAR), strips, used)
     return used
 
 
-def _fill(
-    cloths: Counter[Cloth], segments: int, segment: float, strips: dict[Line, int], used: dict[Line, tuple[int, int]]
+def fill(
+    cloths: Counter[Cloth],
+    segments: int,
+    in_strip: Callable[[float], int],
+    strips: dict[Line, int],
+    used: dict[Line, tuple[int, int]],
 ) -> None:
+    """Sew sets of these cloths until so many segments are cut; `in_strip` says how many come out of a length."""
     while segments > 0:
         sets: dict[int, list[Line]] = {}
         for length in {line.cut[1] for line in strips}:
-            each = floor(length / segment + NEAR)
+            each = in_strip(length)
             chosen = [_with(strips, cloth, length, count) for cloth, count in cloths.items()]
             if each and all(chosen):
                 sets[each] = [line for line in chosen if line]

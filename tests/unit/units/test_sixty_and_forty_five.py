@@ -87,6 +87,44 @@ def test_a_star_stands_in_a_square_only() -> None:
     assert one_error(f"row ({STAR})", size="12 x 6 in").code == "unit-does-not-fit"
 
 
+def test_rows_of_small_diamonds_come_out_of_a_strip_set_for_each_row() -> None:
+    # 16 in, three rows: a small diamond's side is 16(1 - √2/2)/3 = 1.5621, its height that × √1/2 = 1.1046 and with two
+    # seams 1.6046: strips of 1 5/8. Eight segments of 1 5/8, along the strip 1 5/8 × √2 = 2.2981 each, and once 1 5/8
+    # for the slanted end: 20.0098, so 20 1/8. Each fabric has one strip in each of the three sets.
+    facts = block("row (star45 points slate lantern moss rows 3 ground fog)", "make star45 as strip set", size="16 in")
+    strips = [cut for cut in facts.cutting if cut.piece == "strip"]
+    assert {cut.fabric for cut in strips} == {"slate", "lantern", "moss"}
+    for cut in strips:
+        assert exactly([cut.cut, cut.count, cut.yields]) == [(Fraction(13, 8), Fraction(161, 8)), 3, 24]
+        assert cut.exact[0] == (16 - 8 * ROOT_2) / 3 * ROOT_2 / 2 + Fraction(1, 2)
+    ground = sorted((cut.cut[0], cut.count) for cut in facts.cutting if cut.fabric == "fog")
+    # 16(1 - √2/2) + 1/2 = 5.1863; 16(√2 - 1) + (1 + √2)/2 = 7.8345
+    assert ground == [(Fraction(21, 4), 4), (Fraction(63, 8), 1)]
+
+
+def test_strips_of_a_set_are_no_longer_than_the_fabric_is_wide() -> None:
+    # Of 40 in usable, strips of 1 5/8 give (40 - 1 5/8)/2.2981 = 16.7: two stars' segments and no more; three need two.
+    row = "row " + " ".join(["(star45 points slate lantern moss rows 3 ground fog)"] * 3)
+    facts = block(row, "make star45 as strip set", size="48 x 16 in")
+    strips = {cut.cut[1]: (cut.count, cut.yields) for cut in facts.cutting if cut.fabric == "slate"}
+    # 16 × 2.2981 + 1.625 = 38.3946
+    assert strips == {Fraction(77, 2): (3, 48), Fraction(161, 8): (3, 24)}
+
+
+def test_a_star_of_single_diamonds_has_no_rows_to_sew_as_strips() -> None:
+    problem = one_error(f"row ({STAR})", "make star45 as strip set")
+    assert problem.code == "method-does-not-fit"
+    assert "`cut patches`, `foundation`" in problem.message
+
+
+def test_a_seam_stops_short_where_something_is_set_in_later() -> None:
+    # The seam of a pair ends where the triangle's seam turns; the seam of two pairs where a corner square's does.
+    facts = block(f"row ({STAR})", size="8 in")
+    said = "At the dot stop 1/4 in from the edge, with a few stitches back: something is set in there later."
+    assert facts.steps
+    assert all(said in made.sentences for made in facts.steps[:2])
+
+
 # --- rows of triangles --------------------------------------------------------------------------------
 
 
