@@ -12,6 +12,9 @@ from blockdsl.facts.finishingfacts import ScrapsFacts
 from blockdsl.model.lengths import write_size
 from blockdsl.model.quilt import QuiltDesign, ScrapsChoice
 
+NARROWER = "cut narrower strips, or bind with a wider fabric"
+WHOLE_WIDTH = "give the fabric its whole `width`, from selvage to selvage"
+
 
 def report_finishing(quilt: QuiltDesign, problems: Problems) -> None:
     """Binding, backing and sleeve whose cloth is too narrow for them; they are left out of the facts."""
@@ -20,24 +23,19 @@ def report_finishing(quilt: QuiltDesign, problems: Problems) -> None:
         width = cloth_width(quilt, binding.fabric)
         if not can_be_cut(binding.strip_width, BindingCloth(width, quilt.measure, quilt.seam, quilt.unit)):
             piece = f"a binding of {write_size(binding.strip_width, binding.strip_width, quilt.unit)}"
-            _too_narrow(quilt, (piece, binding.fabric, width), binding.span, problems)
+            _too_narrow(quilt, (piece, binding.fabric, width, NARROWER), binding.span, problems)
     if backing is not None and (width := backing_width(quilt, backing)) <= 2 * JOIN[quilt.unit]:
-        _too_narrow(quilt, ("a backing", backing.fabric, width), backing.span, problems)
+        _too_narrow(quilt, ("a backing", backing.fabric, width, WHOLE_WIDTH), backing.span, problems)
     if sleeve is not None and (width := cloth_width(quilt, sleeve.fabric)) <= 2 * quilt.seam:
-        _too_narrow(quilt, ("a sleeve", sleeve.fabric, width), sleeve.span, problems)
+        _too_narrow(quilt, ("a sleeve", sleeve.fabric, width, WHOLE_WIDTH), sleeve.span, problems)
 
 
-def _too_narrow(quilt: QuiltDesign, what: tuple[str, str, Fraction], span: Span, problems: Problems) -> None:
-    piece, name, width = what
+def _too_narrow(quilt: QuiltDesign, what: tuple[str, str, Fraction, str], span: Span, problems: Problems) -> None:
+    """`what`: the thing, its fabric, the width that there is of it, and the mend."""
+    piece, name, width, mend = what
     room = max(width, Fraction(0))
-    problems.report(
-        "piece-wider-than-fabric",
-        span,
-        piece=piece,
-        name=name,
-        width=write_size(room, room, quilt.unit),
-        help="give the fabric its `width`, from selvage to selvage",
-    )
+    said = write_size(room, room, quilt.unit)
+    problems.report("piece-wider-than-fabric", span, piece=piece, name=name, width=said, help=mend)
 
 
 def report_scraps(choice: ScrapsChoice, scraps: ScrapsFacts, problems: Problems) -> None:
