@@ -99,7 +99,8 @@ def _lies(piece: ClothPiece, across: Fraction, along: Fraction) -> bool:
 def blocks_from_sheet(per_block: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction) -> int:
     """Of how many blocks one sheet gives all the pieces; 0 when it does not give one block's.
 
-    Method: as many as the bare area allows at most; the greatest number for which one sheet was found to do.
+    Method: between none and as many as the bare area allows, halving: the number for which one sheet was found to do
+            and not for the next that was tried. A cleverer plan may give one more, never one less.
     """
     area = sum((piece.width * piece.height * piece.count for piece in per_block), Fraction(0))
     if not area or not all(fits_sheet(piece, *sheet) for piece in per_block):
