@@ -12,7 +12,7 @@ from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.applique import applique_pieces
 from blockdsl.cutting.foundation import generous_piece
-from blockdsl.cutting.grain import at_origin, choose_ways, ways_at_the_edge
+from blockdsl.cutting.grain import GrainPlan, at_origin, plan_grain
 from blockdsl.cutting.sizes import (
     Extent,
     rectangle_for,
@@ -73,13 +73,15 @@ class Cut:
         return self.count * self.cut[0] * self.cut[1]
 
 
-def cut_list(design: BlockDesign, making: Making, lettered: Lettered, copies: int = 1) -> tuple[Cut, ...]:
+def cut_list(
+    design: BlockDesign, making: Making, lettered: Lettered, copies: int = 1, grain: GrainPlan | None = None
+) -> tuple[Cut, ...]:
     """All pieces by fabric, then by patch: patches cut by themselves first, then what the methods ask for.
 
-    `copies` are those that the making has been planned for.
+    `copies` are those that the making has been planned for; `grain` saves planning anew which way patches are cut.
     """
     cuts = [
-        *_loose_cuts(design, making, lettered, copies),
+        *_loose_cuts(design, making, lettered, copies, grain),
         *_part_cuts(design, making, lettered),
         *_foundation_cuts(design, making, lettered),
         *_applique_cuts(design, lettered, copies),
@@ -150,10 +152,13 @@ def _look(cut: Cut) -> tuple[object, ...]:
 # --- patches cut by themselves -------------------------------------------------------------------
 
 
-def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered, copies: int) -> list[Cut]:
+def _loose_cuts(
+    design: BlockDesign, making: Making, lettered: Lettered, copies: int, grain: GrainPlan | None
+) -> list[Cut]:
+    if not making.loose:
+        return []
+    grain = grain or plan_grain(design, lettered)
     upright = {fabric.name for fabric in design.fabrics if fabric.directional}
-    ways = choose_ways(design, lettered) if making.loose else {}
-    exceptions = ways_at_the_edge(design, lettered, ways) if making.loose else {}
     needed: dict[tuple[str, str, Way | None], int] = {}
     standing: dict[tuple[str, str], list[Patch]] = {}
     for index in making.loose:
@@ -161,10 +166,10 @@ def _loose_cuts(design: BlockDesign, making: Making, lettered: Lettered, copies:
         if patch.fabric in upright:
             standing.setdefault((patch.fabric, label), []).append(patch)
         else:
-            key = (patch.fabric, label, exceptions.get(index))
+            key = (patch.fabric, label, grain.exceptions.get(index))
             needed[key] = needed.get(key, 0) + copies
     cuts = [
-        replace(cut_way(fabric, label, way or ways[label], count, design), outside=way is not None)
+        replace(cut_way(fabric, label, way or grain.ways[label], count, design), outside=way is not None)
         for (fabric, label, way), count in needed.items()
     ]
     for (fabric, label), patches in standing.items():

@@ -46,6 +46,20 @@ class Bias:
     outside: int
 
 
+@dataclass(frozen=True, slots=True)
+class GrainPlan:
+    """How the patches of a block are cut: by letter, and by their places those that are cut another way."""
+
+    ways: Ways
+    exceptions: Mapping[int, Way]
+
+
+def plan_grain(design: BlockDesign, lettered: Lettered) -> GrainPlan:
+    """The way for each letter, and for each patch at the edge of the block that another way suits better."""
+    ways = choose_ways(design, lettered)
+    return GrainPlan(ways, ways_at_the_edge(design, lettered, ways))
+
+
 def choose_ways(design: BlockDesign, lettered: Lettered) -> Ways:
     """For each letter the way that leaves the fewest outer edges of the block on the bias; the usual one among equals.
 
@@ -100,12 +114,12 @@ def has_a_choice(patch: Polygon, allowance: Fraction) -> bool:
     return {"long"} in kept and {"short"} in kept
 
 
-def bias_of(design: BlockDesign, lettered: Lettered, ways: Ways, loose: Collection[int]) -> tuple[Bias, ...]:
+def bias_of(design: BlockDesign, lettered: Lettered, plan: GrainPlan, loose: Collection[int]) -> tuple[Bias, ...]:
     """What lies on the bias, letter by letter; nothing for letters of which all edges are straight.
 
     Patches that a method makes are cut on the straight grain of their unit, so along the axes of the block.
     """
-    exceptions = ways_at_the_edge(design, lettered, ways)
+    ways, exceptions = plan.ways, plan.exceptions
     by_themselves = {lettered.letters[index] for index in loose}
     at_the_edge = _at_the_edge(design, lettered)
     found = []
@@ -161,10 +175,14 @@ class _AtTheEdge:
 def _at_the_edge(design: BlockDesign, lettered: Lettered) -> dict[str, list[_AtTheEdge]]:
     """By letter; patches of fabrics that must stand upright are left out, for nothing is left to choose for them."""
     upright = {fabric.name for fabric in design.fabrics if fabric.directional}
+    said = {choice.letter for choice in design.grains}
     plain = {
         letter
         for letter, shape in lettered.shapes.items()
-        if letter in lettered.curved or (shape.kind in ("square", "rectangle") and _level(shape.grain))
+        if letter in lettered.curved
+        or (shape.kind in ("square", "rectangle") and _level(shape.grain))
+        # Their edges along the axes are straight in the usual way, and no other edge lies outside.
+        or (shape.kind in ("half-square triangle", "quarter-square triangle") and letter not in said)
     }
     found: dict[str, list[_AtTheEdge]] = {}
     for place, (patch, letter) in enumerate(zip(design.patches, lettered.letters, strict=True)):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.curved import curved_with_allowance
-from blockdsl.cutting.grain import choose_ways
+from blockdsl.cutting.grain import GrainPlan, plan_grain
 from blockdsl.cutting.sizes import with_allowance
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved
@@ -33,13 +33,13 @@ class Template:
     curved: tuple[Curved, Curved] | None = None
 
 
-def templates(design: BlockDesign, lettered: Lettered) -> tuple[Template, ...]:
+def templates(design: BlockDesign, lettered: Lettered, grain: GrainPlan | None = None) -> tuple[Template, ...]:
     """The templates of a block, by letter."""
     uses: dict[str, dict[str, int]] = {}
     for patch, letter in zip(design.patches, lettered.letters, strict=True):
         of_letter = uses.setdefault(letter, {})
         of_letter[patch.fabric] = of_letter.get(patch.fabric, 0) + 1
-    ways = choose_ways(design, lettered)
+    ways = (grain or plan_grain(design, lettered)).ways
     return tuple(
         _template(letter, design, lettered, tuple(uses[letter].items()), ways[letter].grain)
         for letter in lettered.first

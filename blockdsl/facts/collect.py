@@ -13,7 +13,7 @@ from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.cutting.applique import applique_letters, applique_pieces, turn_under_of
 from blockdsl.cutting.cutters import cutters_for, lacking_cutters
-from blockdsl.cutting.grain import bias_of, choose_ways
+from blockdsl.cutting.grain import bias_of, plan_grain
 from blockdsl.cutting.grain_lines import report_grains, report_turned_prints
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
@@ -94,7 +94,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     lettered = letter_patches(design.patches)
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
     grid, cell = _squared_paper(design)
-    cuts = cut_list(design, making, lettered)
+    grain = plan_grain(design, lettered)
+    cuts = cut_list(design, making, lettered, grain=grain)
     laid_on = [piece.template for piece in applique_pieces(design, lettered)]
     report_pieces_wider_than_fabric(design, cuts, problems)
     report_grains(design, lettered, problems)
@@ -119,7 +120,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         patches=_patches(design, lettered),
         cutting=tuple(_cut(cut, cutters_for(cut, design, lettered)) for cut in cuts),
         units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
-        templates=tuple(_template(template) for template in (*templates(design, lettered), *laid_on)),
+        templates=tuple(_template(template) for template in (*templates(design, lettered, grain), *laid_on)),
         appliques=_appliques(design, lettered),
         colourings=tuple(_colouring(plan, design) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
@@ -131,7 +132,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         lacking=tuple(
             LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
         ),
-        bias=bias_of(design, lettered, choose_ways(design, lettered), making.loose),
+        bias=bias_of(design, lettered, grain, making.loose),
         sewing=sewing,
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
