@@ -15,6 +15,7 @@ from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.prose import Style, paragraph
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_notes import applique_notes
+from blockdsl.drawing.sheet_strips import strip_pictures
 from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Paper, span_pt
 from blockdsl.drawing.words import say_sources
@@ -39,6 +40,8 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
         height, marks = paragraph(_TEMPLATES, CONTENT_WIDTH_PT, _REMARK)
         slices.append(Slice(height, marks, before_pt=2.5 * STEP_PT))
     slices += cutting_tables(block.sizes)
+    if len(block.sizes) == 1:  # the measures in the pictures are those of one size
+        slices += strip_pictures(first)
     slices += units_at_sizes(block.sizes)
     slices += _steps(block.sizes)
     slices += applique_notes(first)
