@@ -9,11 +9,12 @@ from typing import TYPE_CHECKING, Final, Literal
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
-from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, size_outputs
+from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, quilt_outputs, size_outputs
 from blockdsl.cli.sites import site_output, unpacked
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
+    from blockdsl.facts.quiltfacts import QuiltFacts
 
 WORTH_SHARING: Final = 10
 """So many blocks that must be drawn take longer than it takes other processes to start."""
@@ -21,13 +22,13 @@ WORTH_SHARING: Final = 10
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """What is made of one block or book: `block`, a block at a `size` that a book prints too, a `book` or its `site`.
+    """What is made of one block, quilt or book: `block`, a block at a further `size`, `quilt`, a `book` or its `site`.
 
     `stem` begins the names of its files; `source` is the file that it was declared in, for messages.
     """
 
-    what: Literal["block", "size", "book", "site"]
-    facts: BlockFacts | BookFacts
+    what: Literal["block", "size", "quilt", "book", "site"]
+    facts: BlockFacts | QuiltFacts | BookFacts
     stem: str
     kinds: frozenset[str]
     printed: Print
@@ -36,11 +37,14 @@ class Job:
     def outputs(self, cache: Cache) -> Iterator[Output]:
         """Its files to be; parts of them may be in the cache."""
         from blockdsl.facts import BookFacts
+        from blockdsl.facts.quiltfacts import QuiltFacts
 
         if isinstance(self.facts, BookFacts) and self.what == "site":
             yield site_output(self.facts, self.stem)
         elif isinstance(self.facts, BookFacts):
             yield book_output(self.facts, self.stem, self.printed, cache)
+        elif isinstance(self.facts, QuiltFacts):
+            yield from quilt_outputs(self.facts, self.stem, self.kinds, self.printed)
         elif self.what == "size":
             yield from size_outputs(self.facts, self.stem, self.kinds, self.printed)
         else:

@@ -15,6 +15,8 @@ from blockdsl.cli.naming import Taken
 if TYPE_CHECKING:
     from blockdsl.drawing.marks import Page, Publication
     from blockdsl.facts import BlockFacts, BookFacts
+    from blockdsl.facts.blockfacts import ColouringFacts
+    from blockdsl.facts.quiltfacts import QuiltFacts
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 """What is written when `--only` does not say."""
@@ -87,6 +89,36 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield from _tables(block, content, stem)
     if "steps" in kinds:
         yield from _steps(block, content, stem)
+
+
+def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
+    """The files of one quilt; their names begin with `stem`."""
+    if kinds <= _OF_FILES:
+        return
+    content = content_of(quilt)
+    if "sheet" in kinds:
+        yield Output(f"{stem}.quilt.pdf", lambda: _quilt_sheet(quilt, printed), ("quilt sheet", content, printed))
+    if "diagrams" in kinds:
+        yield _picture("quilt_page", quilt, content, f"{stem}.svg", quilt.name)
+        yield _picture("rows_page", quilt, content, f"{stem}.rows.svg", f"{quilt.name}, rows")
+    if "table" in kinds:
+        for form, ending in (("to_markdown", "md"), ("to_csv", "csv")):
+            make = partial(_quilt_table, quilt, form)
+            yield Output(f"{stem}.cutting.{ending}", make, ("quilt table", form, content))
+
+
+def _quilt_sheet(quilt: QuiltFacts, printed: Print) -> bytes:
+    from blockdsl.drawing.quilt_sheet import quilt_sheet
+
+    return pdf_bytes(quilt_sheet(quilt, paper=printed.sheet_paper), printed)
+
+
+def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
+    from blockdsl.drawing.quilt_cutting import quilt_cutting_rows
+    from blockdsl.export import tables
+
+    write: Callable[..., str] = getattr(tables, form)
+    return write(*quilt_cutting_rows(quilt)).encode()
 
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
@@ -167,22 +199,29 @@ def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The block in colour, in each of its colourings, with its letters, and on its grid."""
     yield _picture("colour_page", block, content, f"{stem}.svg", block.name)
     taken = Taken(_DIAGRAMS)
-    for place, plan in enumerate(block.colourings):
+    for plan in block.colourings:
         name, title = f"{stem}.{taken.take(plan.name)}.svg", f"{block.name}, {plan.name}"
-        yield _picture("colour_page", block, content, name, title, place)
+        yield _picture("colour_page", block, content, name, title, plan)
     yield _picture("letters_page", block, content, f"{stem}.letters.svg", f"{block.name}, letters")
     yield _picture("grid_page", block, content, f"{stem}.grid.svg", f"{block.name}, grid")
 
 
-def _picture(page: str, block: BlockFacts, content: str, name: str, title: str, colouring: int | None = None) -> Output:
-    """The picture that `drawing.picture` has under the name `page`, in one of the block's colourings."""
+def _picture(
+    page: str,
+    block: BlockFacts | QuiltFacts,
+    content: str,
+    name: str,
+    title: str,
+    colouring: ColouringFacts | None = None,
+) -> Output:
+    """The picture that `drawing.picture` has under the name `page`, of a block in one of its colourings."""
 
     def make() -> bytes:
         from blockdsl.drawing import picture
         from blockdsl.export.svg import write_svg
 
         draw: Callable[..., Page] = getattr(picture, page)
-        drawn = draw(block) if colouring is None else draw(block, block.colourings[colouring])
+        drawn = draw(block) if colouring is None else draw(block, colouring)
         return write_svg(drawn, title=title)
 
     return Output(name, make, (page, content, title, colouring))

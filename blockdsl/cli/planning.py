@@ -17,6 +17,7 @@ from blockdsl.cli.working import Worked
 if TYPE_CHECKING:
     from blockdsl.diagnostics import Problems, Span
     from blockdsl.facts import BlockFacts, BookFacts
+    from blockdsl.facts.quiltfacts import QuiltFacts
 
 USUAL_PAPER: Final = "letter"
 EVERYTHING: Final = frozenset(KINDS)
@@ -70,6 +71,9 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
             jobs += _of_sizes(block.sizes, names, kinds, printed, source)
             if "templates" in kinds:
                 _report_too_large(block, span, worked.origin.problems)
+        for quilt in worked.facts.quilts:
+            if names.is_new_quilt(quilt):
+                jobs.append(Job("quilt", quilt, names.take(quilt.name), kinds, printed, source))
         for book in worked.facts.books:
             jobs += _of_book(book, names, kinds, asked.on(book.paper), source)
         if "web" in kinds and kinds != EVERYTHING and worked.facts.blocks and not worked.facts.books:
@@ -116,6 +120,7 @@ class _Names:
         self._taken = Taken()
         self._sites = Taken()
         self._known: dict[str, list[BlockFacts]] = {}
+        self._quilts: dict[str, list[QuiltFacts]] = {}
 
     def take(self, words: str) -> str:
         return self._taken.take(words)
@@ -130,6 +135,14 @@ class _Names:
         if block in known:
             return False
         known.append(block)
+        return True
+
+    def is_new_quilt(self, quilt: QuiltFacts) -> bool:
+        """Whether this very quilt has not been planned; it has from now on."""
+        known = self._quilts.setdefault(quilt.name, [])
+        if quilt in known:
+            return False
+        known.append(quilt)
         return True
 
     def of_block(self, block: BlockFacts) -> str | None:

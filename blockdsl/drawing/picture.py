@@ -7,12 +7,24 @@ from typing import Final
 from blockdsl.drawing.diagram import block_picture, grid_diagram, letter_diagram
 from blockdsl.drawing.flow import moved, stacked
 from blockdsl.drawing.marks import Figure, Page
+from blockdsl.drawing.quilt_picture import quilt_picture, rows_picture
 from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.theme import CONTENT_WIDTH_PT, Box
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 _SIDE_PT: Final = 432.0
 _MARGIN_PT: Final = 12.0
+
+
+def quilt_page(facts: QuiltFacts) -> Page:
+    """The quilt in colour, its longer side 6 in."""
+    return _alone(*quilt_picture(facts, _box()))
+
+
+def rows_page(facts: QuiltFacts) -> Page:
+    """The quilt's rows drawn apart, at most 6 in wide and high."""
+    return _alone(*rows_picture(facts, _box()))
 
 
 def _alone(picture: Figure, filled: Box) -> Page:

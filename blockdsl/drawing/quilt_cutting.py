@@ -78,6 +78,28 @@ def cut_lines(facts: QuiltFacts, cloth: FabricClothFacts) -> list[CutLine]:
     return [_line(facts, piece, spell(place).lower()) for place, piece in enumerate(cloth.pieces)]
 
 
+HEADERS: Final = ("fabric", "cut", "piece", "size", "then", "for")
+
+
+def quilt_cutting_rows(facts: QuiltFacts) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
+    """Headers and rows of all that is cut, for tables in Markdown and CSV; sizes carry their unit."""
+    told = finishing_of(facts)
+    labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
+    rows = [
+        (
+            labels[cloth.fabric],
+            str(line.count),
+            line.piece,
+            f"{' × '.join(plain_length(side, facts.unit) for side in line.sides)} {facts.unit}",
+            line.then,
+            ", ".join(name for name, _ in line.uses),
+        )
+        for cloth in (told.fabrics if told is not None else ())
+        for line in cut_lines(facts, cloth)
+    ]
+    return HEADERS, rows
+
+
 def _line(facts: QuiltFacts, piece: ClothPieceFacts, letter: str) -> CutLine:
     cut = _cut_of(facts, piece.key)
     square = piece.cut[0] == piece.cut[1]
