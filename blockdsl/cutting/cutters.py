@@ -11,15 +11,14 @@ from fractions import Fraction
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.cutlist import Cut
-from blockdsl.cutting.sizes import Extent
+from blockdsl.cutting.sizes import Extent, edge_lengths
+from blockdsl.cutting.ways import Subcut
 from blockdsl.geometry import Exact, Polygon, square_root
 from blockdsl.geometry.polygon import area, dot, edges, step
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
 from blockdsl.model.cutter import Cutter
 from blockdsl.sewing.methods import CUT_PATCHES
-
-_TRIANGLES = {"half-square triangle": "half", "quarter-square triangle": "quarter"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,17 +57,19 @@ def _wanted(cut: Cut, design: BlockDesign, lettered: Lettered) -> tuple[str, Ext
         return "strip", (cut.cut[0], cut.cut[0])
     if cut.method == CUT_PATCHES:
         by_ruler = cut.label in lettered.first and cut.label not in lettered.curved
-        return _for_patch(lettered.first[cut.label]) if by_ruler else None
+        return _for_patch(lettered.first[cut.label], cut.subcut) if by_ruler else None
     shorter, longer = (side - 2 * design.seam for side in cut.exact)
     return ("square" if shorter == longer else "rectangle"), (shorter, longer)
 
 
-def _for_patch(patch: Polygon) -> tuple[str, Extent] | None:
+def _for_patch(patch: Polygon, subcut: Subcut) -> tuple[str, Extent] | None:
     shape = recognise(patch)
+    legs = sorted(edge_lengths(patch)) if len(patch) == 3 else []
+    if legs and legs[0] == legs[1] and subcut != "none":
+        # A half has its legs on the grain, a quarter its long edge: the way of cutting tells, not how the patch lies.
+        return ("half", (legs[0], legs[0])) if subcut == "once" else ("quarter", (legs[2], legs[2]))
     if shape.kind in ("square", "rectangle"):
         return shape.kind, shape.finished
-    if shape.kind in _TRIANGLES:
-        return _TRIANGLES[shape.kind], (shape.finished[0], shape.finished[0])
     side = _side_of_45_degree_diamond(patch) if shape.kind == "diamond" else None
     return None if side is None else ("diamond", (side, side))
 
@@ -83,5 +84,9 @@ def _side_of_45_degree_diamond(patch: Polygon) -> Exact | None:
 def _cuts(cutter: Cutter, cut: Cut, wanted: tuple[str, Extent] | None) -> bool:
     if wanted is not None and wanted == (cutter.shape, cutter.size):
         return True
-    # A strip that is as wide as a square or rectangle gives it with one more cut.
-    return cutter.shape == "strip" and cut.piece in ("square", "rectangle") and cutter.size[0] in cut.cut
+    if cutter.shape != "strip":
+        return False
+    # A strip that is as wide as a square or rectangle gives it with one more cut, and slanted pieces at an angle.
+    if cut.strip is not None:
+        return cutter.size[0] == cut.strip.width
+    return cut.piece in ("square", "rectangle") and cutter.size[0] in cut.cut

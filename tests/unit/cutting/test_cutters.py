@@ -163,3 +163,20 @@ def test_a_shape_that_is_misspelt_is_answered_with_the_nearest() -> None:
 def test_cutters_are_laid_out_one_under_the_other() -> None:
     text = 'cutter   “A die”  square   3   in\ncutter "B" rectangle 2x4 in\n'
     assert format_text(Source("mine.block", text)) == 'cutter "A die" square 3 in\ncutter "B" rectangle 2 x 4 in\n'
+
+
+def test_a_triangle_whose_long_edge_is_kept_straight_asks_for_a_quarter() -> None:
+    # legs of 3 in, the long edge 3√2 in: no die for halves gives it with that edge on the grain
+    dies = 'cutter "My 3 in halves" half 3 in'
+    usual = block("row fog/slate", size="3 in", above=dies)
+    assert [cut.cutters for cut in usual.cutting] == [("My 3 in halves",)] * 2
+    turned = block("row fog/slate", "grain A long edge", size="3 in", above=dies)
+    assert [cut.cutters for cut in turned.cutting] == [()] * 2
+    assert [lacking.shape for lacking in turned.lacking] == ["quarter"]
+
+
+def test_a_strip_die_cuts_the_strips_for_slanted_pieces() -> None:
+    rows = ("grid 6 x 2", "patch fog at 0,0 2,0 0,2", "patch slate at 2,0 5,0 3,2 0,2", "patch moss at 5,0 6,0 6,2 3,2")
+    facts = block(*rows, size="6 x 2 in", above='cutter "My 2 1/2 in strips" strip 2 1/2 in')
+    (slate,) = [cut for cut in facts.cutting if cut.fabric == "slate"]
+    assert slate.cutters == ("My 2 1/2 in strips",)
