@@ -49,6 +49,20 @@ block "Everything"
   colouring "Dusk" shore=ink ink=shore
   note "Press towards the kelp."
 
+quilt "Everything set"
+  set dropped columns 3 x 2 of "Everything"
+  sash 1 in kelp posts rust
+  turn > on even rows
+  border 1 in ink corners kelp
+  border 2 in rust mitred along length
+  binding 2 1/4 in kelp bias
+  backing shore overage 4 in width 108 in
+  wadding
+  sleeve 4 in ink
+  scraps rust from 4 fat quarters
+  fabric width 40 in usable
+  shrinkage 5 %
+
 block "Roots"
   size 30 cm
   grid 2 x 2

@@ -74,6 +74,8 @@ REFUSED = {
     "one side over 10 m": ("size-too-large", block("row light").replace("12 in", "12 x 400 in")),
     "columns in billionths": ("grid-too-fine", block("columns 1.0000000001 1", "row light dark")),
     "corners in billionths": ("grid-too-fine", block("grid 1 x 1", "patch light at 0,0 1,0 1,1.0000000001 0,1")),
+    "100 by 101 blocks": ("too-many-blocks", block("row light", 'quilt "Q"', 'set straight 100 x 101 of "Large"')),
+    "a quilt over 10 m": ("size-too-large", block("row light", 'quilt "Q"', 'set straight 33 x 1 of "Large"')),
     "numbers of 31 digits": ("number-too-long", block(f"columns 1 {'9' * 31}", "row light dark")),
 }
 

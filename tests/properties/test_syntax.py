@@ -97,6 +97,39 @@ block_lines = st.one_of(
     words("family", names),
     words("source", quoted),
 )
+quilt_places = st.lists(st.one_of(names, st.tuples(quoted, turns).map("".join)), min_size=1, max_size=4)
+wheres = st.sampled_from(["all", "every second", "odd rows", "even columns"])
+bands = st.tuples(
+    st.sampled_from(["border", "round"]),
+    lengths,
+    st.one_of(names.filter(lambda name: name != "pieced"), st.tuples(st.just("pieced "), quoted, turns).map("".join)),
+    st.sampled_from(["", "mitred", "top first butted", "corners fog", "along length"]),
+)
+quilt_lines = st.one_of(
+    st.tuples(st.sampled_from(["straight", "dropped columns", "on point", "strippy"]), times, quoted).map(
+        lambda found: f"set {found[0]} 4{found[1]}6 of {found[2]}"
+    ),
+    words("set medallion on point of", quoted),
+    st.just("set rows"),
+    quilt_places.flatmap(lambda found: words("row", *found)),
+    words("blocks", lengths),
+    words("fill", names),
+    words("alternate", st.one_of(names, quoted)),
+    words("turn ~> on", wheres),
+    words("colouring", quoted, "on", wheres),
+    words("sash", lengths, names, "posts", names, "outer"),
+    bands.flatmap(lambda found: words(*found)),
+    words("binding", lengths, names, "bias"),
+    words("backing", names, "overage", lengths, "width", lengths),
+    words("wadding overage", lengths),
+    words("sleeve", lengths, names),
+    words("scraps", names, "from 8 fat quarters"),
+    words("fabric width", lengths, "usable"),
+    st.just("shrinkage 5%"),
+    words("expect finished", extents),
+    words("expect blocks", quoted, numbers),
+    words("note", quoted),
+)
 comments = st.sampled_from(["", "", "", " # a word", "  #", ' # of `row` and "quotes'])
 indents = st.sampled_from(["", "  ", "\t", "      "])
 gaps = st.sampled_from(["\n", "\n", "\n\n", "\n\n\n", "\r\n", "\n# a comment\n", "\n  # inside\n\n", "\n\n# above\n"])
@@ -117,8 +150,11 @@ def block_files(draw: st.DrawFn) -> str:
     lines: list[str] = []
     for _ in range(draw(st.integers(0, 4))):
         lines += draw(st.lists(one_liners, max_size=3))
-        if draw(st.booleans()):
+        kind = draw(st.sampled_from(["unit", "quilt", "block"]))
+        if kind == "unit":
             lines += [f"unit {draw(names)}", *draw(st.lists(grid_lines, max_size=4))]
+        elif kind == "quilt":
+            lines += [f"quilt {draw(quoted)}", *draw(st.lists(quilt_lines, max_size=5))]
         else:
             lines += [f"block {draw(quoted)}", *draw(st.lists(block_lines, max_size=5))]
     size = len(lines)

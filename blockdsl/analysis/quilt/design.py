@@ -65,8 +65,9 @@ class QuiltReader:
             return None
         if sum(1 for problem in self._problems if problem.severity == "error") > errors:
             return None
-        report_idle_lines(lines, plan, self._problems)
-        return self._assemble(plan, rings, finish)
+        quilt = self._assemble(plan, rings, finish)
+        report_idle_lines(lines, plan, _of_blocks(quilt), self._problems)
+        return quilt
 
     def _is_small_enough(self, plan: SettingPlan, rings: list[RingPlan]) -> bool:
         around = 2 * sum((ring.width for ring in rings), Fraction(0))
@@ -250,6 +251,13 @@ class QuiltReader:
         ours = [fabric for name, fabric in self._names.fabrics.items() if name in used or name in of_blocks]
         known = {fabric.name for fabric in ours}
         return (*ours, *(fabric for name, fabric in of_blocks.items() if name not in known))
+
+
+def _of_blocks(quilt: QuiltDesign) -> list[str]:
+    """The fabrics that its blocks are pieced from, whatever their colouring, in order."""
+    names = {fabric.name for kind in quilt.kinds for fabric in kind.design.fabrics}
+    names |= {new for kind in quilt.kinds for plan in kind.design.colourings for _, new in plan.replaces}
+    return [fabric.name for fabric in quilt.fabrics if fabric.name in names]
 
 
 def _setting_of(line: SetLine) -> tuple[Setting, bool]:

@@ -2,24 +2,41 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.diagnostics import Problems
 from blockdsl.syntax import ast, ast_quilt
 
 
-def report_idle_lines(lines: Sequence[ast.QuiltLine], plan: SettingPlan, problems: Problems) -> None:
-    """Warn of lines that the setting has no use for, each with what it could be meant for."""
+def report_idle_lines(
+    lines: Sequence[ast.QuiltLine], plan: SettingPlan, fabrics: Collection[str], problems: Problems
+) -> None:
+    """Warn of lines that the quilt has no use for, each with what it could be meant for.
+
+    `fabrics` are those that its blocks are pieced from.
+    """
     for line in lines:
-        why = _why_idle(line, plan)
+        why = _in_no_quilt(line, fabrics) or _in_this_setting(line, plan)
         if why is not None:
             what, reason, advice = why
             problems.report("line-idle", line.span, what=what, why=reason, help=advice)
 
 
-def _why_idle(line: ast.QuiltLine, plan: SettingPlan) -> tuple[str, str, str] | None:
-    """The line's word, why it changes nothing, and what to do about it; None when it does something."""
+def _in_no_quilt(line: ast.QuiltLine, fabrics: Collection[str]) -> tuple[str, str, str] | None:
+    """The line's word, why it changes nothing whatever the setting, and what to do about it; None when it does."""
+    match line:
+        case ast_quilt.Scraps() if line.fabric.text not in fabrics:
+            known = ", ".join(f"`{fabric}`" for fabric in fabrics)
+            return "scraps", f"no block has `{line.fabric.text}`", f"name a fabric of the blocks: {known}"
+        case ast_quilt.Band(pieced=True, along_length=True):
+            return "along length", "a pieced border is not cut in one piece", "leave the words out"
+        case _:
+            return None
+
+
+def _in_this_setting(line: ast.QuiltLine, plan: SettingPlan) -> tuple[str, str, str] | None:
+    """The same for lines that have something to do in other settings."""
     match line:
         case ast_quilt.Fill():
             return _fill(plan)
@@ -53,6 +70,8 @@ def _alternate(plan: SettingPlan) -> tuple[str, str, str] | None:
 
 
 def _sash(line: ast_quilt.Sash, plan: SettingPlan) -> tuple[str, str, str] | None:
+    if plan.setting == "strippy" and line.posts is not None:
+        return "posts", "plain strips do not cross", "leave the word and its fabric out"
     if plan.on_point or line.outer:
         return None
     if plan.across * plan.down == 1 or (plan.setting == "strippy" and plan.across == 1):

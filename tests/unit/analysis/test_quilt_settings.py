@@ -7,7 +7,7 @@ import pytest
 from blockdsl.geometry import square_root
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, MIRROR, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE
 from tests.unit.model.blocks import exactly
-from tests.unit.model.quilts import design, quilt, roles
+from tests.unit.model.quilts import design, one_told, quilt, roles, told
 
 ROOT = square_root(F(2))
 
@@ -159,6 +159,56 @@ def test_a_mirrored_block_is_another_block_to_sew_unless_it_looks_the_same_in_th
     four = design('row "Four" "Four"~')
     assert [kind.name for kind in four.kinds] == ["Four"]
     assert four.blocks[1].symmetry == MIRROR
+
+
+@pytest.mark.parametrize(
+    ("lines", "word"),
+    [
+        (['set straight 2 x 2 of "Four"', "fill fog"], "fill"),
+        (['set strippy 2 x 2 of "Four"', "sash 2 in fog", "fill slate"], "fill"),
+        (['set strippy 2 x 2 of "Four"', "sash 2 in fog posts slate"], "posts"),
+        (['row "Four" fog', "alternate slate"], "alternate"),
+        (['set on point 1 x 3 of "Four"', "fill fog", "alternate slate"], "alternate"),
+        (['set straight 1 x 1 of "Four"', "sash 2 in fog"], "sash"),
+        (['set dropped columns 1 x 3 of "Four"'], "dropped columns"),
+        (['set straight 2 x 2 of "Four"', "scraps moss from 4 fat quarters"], "scraps"),
+        (['set straight 2 x 2 of "Four"', "border 2 in pieced beam corners fog along length"], "along length"),
+    ],
+)
+def test_a_line_that_changes_nothing_is_pointed_out(lines: list[str], word: str) -> None:
+    problem = one_told(*lines)
+    assert (problem.code, problem.severity) == ("line-idle", "warning")
+    assert f"`{word}`" in problem.message
+
+
+CURVED = """
+block "Curved"
+  size 6 in
+  row (curve lantern in fog)
+"""
+
+
+def test_a_curve_is_not_cut_in_two() -> None:
+    problem = one_told('set dropped columns 2 x 2 of "Curved"', above=CURVED)
+    assert problem.code == "block-does-not-fit"
+    assert "fill fog" in str(problem.help)
+    assert told('set dropped columns 2 x 2 of "Curved"', "fill fog", above=CURVED) == []
+
+
+def test_a_curve_beside_the_cut_stays_whole() -> None:
+    four = CURVED.replace("row (curve lantern in fog)", "row (curve lantern in fog) slate\n  row slate fog")
+    laid = design('set dropped columns 2 x 2 of "Curved"', above=four)
+    upper = next(kind.design for kind in laid.kinds if kind.name == "Curved, upper half")
+    assert [patch.curved is not None for patch in upper.patches] == [True, True, False]
+    assert [unit.filling.shape for unit in upper.units if unit.filling] == ["curve"]
+
+
+def test_applique_is_mirrored_with_its_block_and_never_cut_in_two() -> None:
+    laid_on = 'block "Leaf"\n size 6 in\n row fog\n applique slate "M1 1 h1 v4 z"'
+    mirrored = design('row "Leaf" "Leaf"~', above=laid_on.replace("M1 1 h1 v4 z", "M0.1 0.1 h0.2 v0.5 z"))
+    assert [kind.name for kind in mirrored.kinds] == ["Leaf", "Leaf, mirror image"]
+    cut = laid_on.replace("M1 1 h1 v4 z", "M0.1 0.1 h0.2 v0.8 z")
+    assert one_told('set dropped columns 2 x 2 of "Leaf"', above=cut).code == "block-does-not-fit"
 
 
 def test_blocks_may_all_be_made_at_another_size() -> None:
