@@ -19,6 +19,8 @@ from blockdsl.sewing.order.region import Region, Sides, chords, flood, reading_p
 MOST_BANDS_GROUPED = 16
 MOST_PATCHES_COMPARED = 800
 Parts = list[list[int]]
+_SLANTED = 2
+"""Any way but level and upright."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +56,34 @@ def divisions(region: Region) -> Iterator[Division]:
         else:
             for chord in lines:
                 yield Division(_in_reading_order(net, flood(region, frozenset(chord))), way)
+    row = _leaning_row(region, [lines for way, lines in by_way.items() if way > 1])
+    if row:
+        yield Division(row, _SLANTED)
+
+
+def _leaning_row(region: Region, by_way: Sequence[Sequence[Sides]]) -> Parts | None:
+    """Single patches in a row whose lines lean to and fro, as tumblers do; None when they are no such row.
+
+    Triangles are no such row: they are corners, and sewn one after the other. Nor are the blades of a fan.
+    """
+    net = region.net
+    if net.bends or any(len(net.rings[patch]) == 3 for patch in region.patches):
+        return None
+    lines = [chord for each in by_way for chord in each]
+    ends = {corner for chord in lines for corner in (net.start[chord[0]], net.end[chord[-1]])}
+    if len(by_way) != 2 or len(region.patches) != len(lines) + 1 or len(ends) != 2 * len(lines):
+        return None
+    beside: dict[int, list[int]] = defaultdict(list)
+    for chord in lines:
+        beside[net.left[chord[0]]].append(net.right[chord[0]])
+        beside[net.right[chord[0]]].append(net.left[chord[0]])
+    row = [min((patch for patch in beside if len(beside[patch]) == 1), key=lambda patch: reading_place(net, [patch]))]
+    while len(row) <= len(lines):
+        onward = [patch for patch in beside[row[-1]] if patch not in row[-2:]]
+        if len(onward) != 1:
+            return None
+        row += onward
+    return _in_reading_order(net, [[patch] for patch in row])
 
 
 def _bands(region: Region, lines: Sequence[Sides]) -> Parts | None:

@@ -18,6 +18,8 @@ from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
+SLANTED = "as the arrow shows"
+
 MOST_NAMED = 5
 """Of more parts side by side the picture shows the order, and the words do not."""
 
@@ -224,7 +226,9 @@ class _Teller:
         parts = stage.parts
         way = "from left to right" if self._across(stage) else "from top to bottom"
         if not (self._across(stage) or self._down(stage)):
-            way = "in the order of the picture"
+            level = len({frozenset((seam.line[0].y, seam.line[-1].y)) for seam in stage.seams}) == 1
+            upright = len({frozenset((seam.line[0].x, seam.line[-1].x)) for seam in stage.seams}) == 1
+            way = "from left to right" if level else way if upright else "in the order of the picture"
         if all(self._is_stage(part) for part in parts):
             return f"Join the rows {way}, right sides together."
         if len({self._name(part) for part in parts}) == 1:
@@ -424,7 +428,7 @@ class _Teller:
             if len(names) < 3 and not names.keys() & {self._short(part, these) for part in others}:
                 return f"Press {allowances} {word} {_listed(list(names))}."
         ways = {_way(seam) for seam in seams}
-        if len(ways) == 1:
+        if len(ways) == 1 and (len(seams) == 1 or ways != {SLANTED}):
             return f"Press {allowances} {ways.pop()}."
         return f"Press {allowances} as the arrows show."
 
@@ -443,7 +447,7 @@ class _Teller:
 def _way(seam: StepSeam) -> str:
     x, y = sign(seam.arrow.x), sign(seam.arrow.y)
     if x and y:
-        return "as the arrow shows"
+        return SLANTED
     if x:
         return "to the right" if x > 0 else "to the left"
     return "downward" if y > 0 else "upward"

@@ -200,3 +200,9 @@ def test_tumblers_cross_a_seam_allowance_in() -> None:
 def test_the_first_sky_of_a_goose_lies_level_at_one_end() -> None:
     text = block("row (geese slate on fog)", size="4 x 2 in").steps[0].text
     assert "Lay one end level; at the other the point of A stands out." in text
+
+
+def test_tumblers_are_sewn_from_one_end_of_the_row_to_the_other_in_one_go() -> None:
+    step = block("row (tumblers fog slate fog slate fog)", size="8 x 2 in").steps[0]
+    assert [len(stage.parts) for stage in step.hands[0].stages] == [5]
+    assert step.text.startswith("Sew together from left to right: A (Harbour fog), B (Wet slate)")
