@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 from collections import Counter
+from dataclasses import replace
 
 from blockdsl.cutting.cloth.choosing import choose_strips
 from blockdsl.cutting.cloth.listing import useful_strips
@@ -17,7 +18,7 @@ FEWEST, MOST = 4, 6
 def some_again(task: Task, answer: Answer, chance: random.Random, listed: int, nodes: int) -> tuple[Answer | None, int]:
     """The plan with some strips cut better, or None; and the work that it took to find out."""
     chosen = _chosen(answer, chance)
-    part = Task(task.sizes, _counts(task, chosen), task.width, _room(task, answer, chosen))
+    part = replace(task, counts=_counts(task, chosen), sides=_room(task, answer, chosen))
     length = answer_length(chosen)
     aim = length - task.step
     relaxed = Relaxed(part)
@@ -25,17 +26,17 @@ def some_again(task: Task, answer: Answer, chance: random.Random, listed: int, n
     relaxed.add(alone(part))
     _, worths = relaxed.grow(60)
     if worths.whole_bound(task.step) > aim:
-        return None, 1
-    columns = useful_strips(part, worths, aim, listed)
+        return None, len(relaxed.columns)
+    columns = None if task.stacked else useful_strips(part, worths, aim, listed)
     if columns is None:
         columns = relaxed.columns
     choice = choose_strips(part, columns, length, nodes)
     if choice.answer is None or answer_length(choice.answer) >= length:
-        return None, choice.work
+        return None, choice.work + len(relaxed.columns)
     kept = Counter(answer)
     kept.subtract(chosen)
     kept.update(choice.answer)
-    return {column: times for column, times in kept.items() if times}, choice.work
+    return {column: times for column, times in kept.items() if times}, choice.work + len(relaxed.columns)
 
 
 def _chosen(answer: Answer, chance: random.Random) -> Answer:

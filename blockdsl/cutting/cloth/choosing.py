@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import highspy
 import numpy as np
 
-from blockdsl.cutting.cloth.relaxed import quiet_solver
+from blockdsl.cutting.cloth.relaxed import Solver, quiet_solver
 from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, is_enough, without_surplus
 
 
@@ -45,7 +45,7 @@ def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int)
     return Choice(answer, info.mip_dual_bound, work)
 
 
-def fill(solver: highspy.Highs, task: Task, columns: Sequence[Column], most: int) -> None:
+def fill(solver: Solver, task: Task, columns: Sequence[Column], most: int) -> None:
     """Write the problem into the solver: enough of each size, no side too long, no more than `most` in all."""
     rows = {place: row for row, place in enumerate(task.wanted)}
     sides = len(rows)

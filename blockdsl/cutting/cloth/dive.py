@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from math import floor
 
 from blockdsl.cutting.cloth.relaxed import Relaxed
@@ -67,4 +68,4 @@ def less(task: Task, answer: Answer) -> Task:
             counts[place] -= number * times
         if side != ACROSS:
             sides[side] = (sides[side][0], sides[side][1] - strip.height * times)
-    return Task(task.sizes, tuple(counts), task.width, tuple(sides))
+    return replace(task, counts=tuple(counts), sides=tuple(sides))

@@ -19,6 +19,13 @@ class Layout:
     def __init__(self, pieces: Sequence[ClothPiece], sizes: Sequence[Size], measure: Fraction) -> None:
         self._pieces, self._sizes, self._measure = pieces, sizes, measure
         self._left = [list(size.lines) for size in sizes]
+        self._along = False
+
+    def along(self, sizes: Sequence[Size]) -> Layout:
+        """The same pieces for cloth that lies turned a quarter, with its length across; both hand out of one heap."""
+        other = Layout(self._pieces, sizes, self._measure)
+        other._left, other._along = self._left, True
+        return other
 
     def strips(self, plan: Mapping[Filled, int], width: Fraction) -> tuple[Strip, ...]:
         """The strips of a plan, the highest first, those that are cut alike together."""
@@ -55,7 +62,7 @@ class Layout:
         return self._pieces[line]
 
     def _piece(self, piece: ClothPiece, at: tuple[int, int], lies: tuple[int, int]) -> PlacedPiece:
-        turned = lies != whole_sides(piece, self._measure)
+        turned = (lies[::-1] if self._along else lies) != whole_sides(piece, self._measure)
         (x, y), (wide, high) = at, lies
         measure = self._measure
         return PlacedPiece(piece.key, x * measure, y * measure, wide * measure, high * measure, turned)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import floor
 
 from blockdsl.cutting.cloth.effort import Effort
-from blockdsl.cutting.cloth.filling import Filled, Filling, Plan, length_of, strip_heights
+from blockdsl.cutting.cloth.filling import Filled, Filling, Plan, strip_heights
 from blockdsl.cutting.cloth.greedy import greedy_plans, take
 from blockdsl.cutting.cloth.layout import Layout
 from blockdsl.cutting.cloth.lengthwise import LongPanel, long_panels
@@ -17,6 +17,7 @@ from blockdsl.cutting.cloth.pieces import ClothPiece, Size, coarsest, is_long, m
 from blockdsl.cutting.cloth.plan import ClothPlan
 from blockdsl.cutting.cloth.search import search
 from blockdsl.cutting.cloth.task import Answer, Task, across_only
+from blockdsl.geometry import ceil_to
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,28 +43,42 @@ class Strips:
 
 
 def shortest_length(
-    pieces: Sequence[ClothPiece], usable_width: Fraction, measure: Fraction, effort: Effort
+    pieces: Sequence[ClothPiece],
+    usable_width: Fraction,
+    measure: Fraction,
+    effort: Effort,
+    buying_step: Fraction | None,
+    *,
+    three_stage: bool,
 ) -> ClothPlan:
-    """See `plan_length`; with two cuts only."""
+    """See `plan_length`."""
     measure = coarsest(pieces, measure)
     long = [line for line, piece in enumerate(pieces) if is_long(piece, usable_width)]
     short = sorted(set(range(len(pieces))).difference(long))
     panels = long_panels(pieces, long, usable_width, measure)
-    cloth = Cloth(merge_sizes(pieces, short, usable_width, None, measure), floor(usable_width / measure), tuple(panels))
-    task = Task(
-        cloth.sizes,
-        tuple(size.count for size in cloth.sizes),
-        cloth.width,
-        tuple((panel.beside, panel.height) for panel in panels),
-    )
-    found = search(task, starts(cloth), effort)
+    sizes = merge_sizes(pieces, short, usable_width, None, measure)
+    cloth = Cloth(sizes, floor(usable_width / measure), tuple(panels))
+    sides = tuple((panel.beside, panel.height) for panel in panels)
+    task = Task(cloth.sizes, tuple(size.count for size in cloth.sizes), cloth.width, sides)
+    found, stages = search(task, starts(cloth), effort), 2
+    least = max(found.bound, area_bound(cloth) - cloth.long_length)
+    if three_stage and effort is not Effort.QUICK and least < found.length:
+        stacked = search(replace(task, stacked=True), [found.answer], effort)
+        bought = [_bought((cloth.long_length + one.length) * measure, buying_step) for one in (found, stacked)]
+        if bought[1] < bought[0]:
+            found, stages = stacked, 3
     bound = max(area_bound(cloth), cloth.long_length + found.bound)
     strips = split(found.answer, len(panels))
     layout = Layout(pieces, cloth.sizes, measure)
     laid = layout.panels(cloth.panels, strips.beside, usable_width)
     across = layout.strips(strips.across, usable_width)
-    length = cloth.long_length + length_of(strips.across)
-    return ClothPlan(usable_width, laid, across, length * measure, bound * measure)
+    length = cloth.long_length + found.length
+    return ClothPlan(usable_width, laid, across, length * measure, bound * measure, stages)
+
+
+def _bought(length: Fraction, step: Fraction | None) -> Fraction:
+    """Cloth bought for a length: the length itself when it is bought by no steps."""
+    return length if step is None else ceil_to(length, step)
 
 
 def area_bound(cloth: Cloth) -> int:

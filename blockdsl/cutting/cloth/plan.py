@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from fractions import Fraction
 
 
@@ -116,11 +116,21 @@ class ClothPlan:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """`times` sheets that are cut alike: strips across, the highest first; `left` is over along the length."""
+    """`times` sheets that are cut alike: strips, the highest first; `left` is over below them.
+
+    `along`: the sheet lies turned a quarter, so that its length runs from left to right and the strips are cut along
+    it; whether a piece is turned is still told from the weave.
+    """
 
     strips: tuple[Strip, ...]
     left: Fraction
+    along: bool = False
     times: int = 1
+
+    @property
+    def cuts(self) -> int:
+        """Cuts for one such sheet; the last strip needs none where nothing is left below it."""
+        return sum(strip.cuts * strip.times for strip in self.strips) - (0 if self.left else 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,7 +141,6 @@ class SheetPlan:
     sheet_length: Fraction
     sheets: tuple[Sheet, ...]
     bound: int
-    stages: int = field(default=2)
 
     @property
     def count(self) -> int:

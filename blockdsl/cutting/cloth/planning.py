@@ -29,7 +29,7 @@ def plan_length(
     """
     from blockdsl.cutting.cloth.lengths import shortest_length
 
-    return shortest_length(pieces, usable_width, measure, effort)
+    return shortest_length(pieces, usable_width, measure, effort, buying_step, three_stage=three_stage)
 
 
 def plan_sheets(
@@ -38,12 +38,14 @@ def plan_sheets(
     sheet_length: Fraction,
     measure: Fraction,
     effort: Effort = Effort.USUAL,
+    either_way: bool = True,
 ) -> SheetPlan:
-    """The fewest sheets found, such as fat quarters, each cut into strips across its width that are then sub-cut.
+    """The fewest sheets found, such as fat quarters, each cut into strips that are then sub-cut.
 
+    Strips:   across each sheet, or where `either_way` along it, whichever takes fewer sheets.
     Measures: everything in one unit; pieces are rounded up to the cutter's `measure`, the sheet down.
     Errors:   ValueError for a piece that no sheet holds (see `fits_sheet`), or of no size.
     """
     from blockdsl.cutting.cloth.sheets import fewest_sheets
 
-    return fewest_sheets(pieces, (sheet_width, sheet_length), measure, effort)
+    return fewest_sheets(pieces, (sheet_width, sheet_length), measure, effort, either_way=either_way)

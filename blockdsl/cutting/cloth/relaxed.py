@@ -15,17 +15,23 @@ from math import ceil
 
 import highspy
 import numpy as np
+from highspy._core import _Highs
 
 from blockdsl.cutting.cloth.filling import Filling
+from blockdsl.cutting.cloth.stacking import Stacking
 from blockdsl.cutting.cloth.task import ACROSS, Column, Task, alone
 
+Solver = _Highs
 SCALE = 1 << 24
 """Whole parts that a measure of worth is divided into."""
 
 
-def quiet_solver() -> highspy.Highs:
-    """A solver that says nothing, uses one thread and does the same each time."""
-    solver = highspy.Highs()
+def quiet_solver() -> Solver:
+    """A solver that says nothing, uses one thread and does the same each time.
+
+    It is the plain class below `highspy.Highs`, which greets on the standard output when it is made.
+    """
+    solver = Solver()
     for option, value in (("output_flag", False), ("threads", 1), ("parallel", "off"), ("random_seed", 1)):
         solver.setOptionValue(option, value)
     return solver
@@ -104,10 +110,11 @@ class Relaxed:
 
     def grow(self, rounds: int) -> tuple[list[float], Worths]:
         """Add strips until none helps, or for so many rounds; how often each is used, and the worths."""
+        kind: type[Filling | Stacking] = Stacking if self.task.stacked else Filling
         heights, best = self.task.heights, None
         while True:
             _, used, values = self.solve()
-            filling = Filling(self.task.sizes, self.task.counts, values, heights, self.task.width)
+            filling = kind(self.task.sizes, self.task.counts, values, heights, self.task.width)
             worths = reckon(self.task, values, filling)
             best = worths if best is None or worths.bound > best.bound else best
             rounds -= 1
@@ -115,7 +122,7 @@ class Relaxed:
                 return used, best
 
 
-def reckon(task: Task, values: Sequence[int], filling: Filling) -> Worths:
+def reckon(task: Task, values: Sequence[int], filling: Filling | Stacking) -> Worths:
     """The bound that some worths prove."""
     heights = filling.heights
     ratio = max(
@@ -142,7 +149,7 @@ def overcost(worths: Worths, column: Column) -> Fraction:
     return cost - sum(worths.values[place] * number for place, number in strip.counts.items()) / (worths.ratio * SCALE)
 
 
-def improving(task: Task, filling: Filling) -> list[Column]:
+def improving(task: Task, filling: Filling | Stacking) -> list[Column]:
     """The best strip of each height, where it is worth more than it takes."""
     found = []
     slack = SCALE >> 16

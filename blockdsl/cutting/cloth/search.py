@@ -37,7 +37,11 @@ LIMITS = {
     Effort.THOROUGH: Limits(dives=20, listed=8_000, nodes=1_000, listed_again=500, nodes_again=20, work=12_000),
 }
 ROUNDS = 1_000
-NEAR, FEW_NODES = Fraction(1, 1000), 60
+MANY, MORE_NODES = 2_000, 10
+"""Nodes among fewer strips than that are quick, so that there may be more of them, up to so many times."""
+NEAR, FEW, FEW_NODES = Fraction(1, 1000), 600, 60
+DIVE = 3_000
+"""Sizes times heights from which a dive takes so long that fewer are made."""
 TRIES = 400
 """Times that some strips are asked again at most; each costs a little even when it takes the solver no steps."""
 
@@ -89,7 +93,8 @@ def search(task: Task, starts: Iterable[Answer], effort: Effort) -> Found:
 
 def _dive_often(task: Task, relaxed: Relaxed, used: list[float], found: Found, limits: Limits) -> None:
     """Dive, then again with some luck."""
-    for number in range(limits.dives):
+    each = max(1, len(task.wanted) * len(task.heights) // DIVE)
+    for number in range(-(-limits.dives // each)):
         if found.proved:
             break
         chance = random.Random(number) if number else None  # noqa: S311 - nothing secret: the same plan everywhere
@@ -103,7 +108,8 @@ def _choose_among_few(task: Task, relaxed: Relaxed, worths: Worths, found: Found
     gap = found.length - worths.bound
     if found.proved or gap > found.length * NEAR:
         return
-    columns = [column for column in relaxed.columns if overcost(worths, column) <= gap]
+    costs = {column: overcost(worths, column) for column in relaxed.columns}
+    columns = sorted((column for column in costs if costs[column] <= gap), key=lambda column: costs[column])[:FEW]
     choice = choose_strips(task, columns, found.length, FEW_NODES)
     found.better(choice.answer)
 
@@ -112,10 +118,13 @@ def _choose_among_all(task: Task, worths: Worths, found: Found, limits: Limits) 
     """Choose from all strips that a shorter plan could use, if they are not too many; whether they are not."""
     if found.proved:
         return True
+    if task.stacked:
+        return False
     columns = useful_strips(task, worths, found.length - task.step, limits.listed)
     if columns is None:
         return False
-    choice = choose_strips(task, columns, found.length, limits.nodes) if columns else None
+    nodes = limits.nodes * max(1, min(MORE_NODES, MANY // max(1, len(columns))))
+    choice = choose_strips(task, columns, found.length, nodes) if columns else None
     found.better(choice.answer if choice else None)
     raised = ceil((choice.bound - 1e-6) / task.step) * task.step if choice else found.length
     found.bound = max(found.bound, min(raised, found.length))

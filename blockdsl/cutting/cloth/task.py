@@ -17,12 +17,16 @@ ACROSS = -1
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """Pieces to be cut from cloth `width` wide; `sides`: (width, length) of what is left beside each panel."""
+    """Pieces to be cut from cloth `width` wide; `sides`: (width, length) of what is left beside each panel.
+
+    `stacked`: sections may be cut once more, into pieces above one another.
+    """
 
     sizes: tuple[Size, ...]
     counts: tuple[int, ...]
     width: int
     sides: tuple[tuple[int, int], ...] = ()
+    stacked: bool = False
 
     @property
     def heights(self) -> list[int]:

@@ -43,8 +43,12 @@ def check_sheets(plan: SheetPlan, pieces: Sequence[ClothPiece], width: Fraction,
     found: Found = Counter()
     for sheet in plan.sheets:
         taken = sum((strip.height * strip.times for strip in sheet.strips), NOTHING)
-        assert sheet.left == length - taken >= 0
-        add(found, cut_strips(sheet.strips, width, length, 2), sheet.times)
+        across, down = (length, width) if sheet.along else (width, length)
+        assert sheet.left == down - taken >= 0
+        cut = cut_strips(sheet.strips, across, down, 2)
+        if sheet.along:  # the sheet lies turned a quarter; on the cloth, what was across is along
+            cut = Counter({(key, high, wide, turned): number for (key, wide, high, turned), number in cut.items()})
+        add(found, cut, sheet.times)
     assert plan.count == sum(sheet.times for sheet in plan.sheets) >= plan.bound
     assert_all_there(found, pieces)
 
