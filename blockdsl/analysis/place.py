@@ -89,9 +89,10 @@ class Placer:
             squares = extent.across.value, extent.down.value
         else:
             return None  # reported where the patches are laid
-        known = all([self._fabric(line.fabric) for line in lines if isinstance(line, ast.Applique)])
+        fabrics = [line.fabric for line in lines if isinstance(line, ast.Applique)]
+        known = [self._fabric(fabric) for fabric in fabrics]
         pieces = lay_appliques(lines, squares, size, self._names, self._once)
-        if layout is None or pieces is None or not known:
+        if layout is None or pieces is None or not all(known):
             return None
         return replace(layout, appliques=(*layout.appliques, *pieces))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from blockdsl.drawing.applique_words import say_applique
 from blockdsl.drawing.diagram import fabrics_of
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.web_parts import (
@@ -27,7 +28,6 @@ from blockdsl.drawing.web_parts import (
     plain,
 )
 from blockdsl.drawing.web_pictures import colour_page, letters_page, swatch_page, unit_page
-from blockdsl.drawing.applique_words import say_applique
 from blockdsl.drawing.web_steps import step_cards
 from blockdsl.drawing.web_table import cutting_table
 from blockdsl.drawing.words import (

@@ -14,7 +14,6 @@ from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, RulerUnit
 
-
 APPLIQUE: Final = "appliqué piece"
 """What the shape of a piece is called that is sewn onto the pieced ground."""
 

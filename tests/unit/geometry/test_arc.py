@@ -23,9 +23,10 @@ F = Fraction
 QUARTER = F(1, 4)
 
 
-def fan(*blades: str, handle: Fraction = F(0), radius: Fraction = F(3, 4), side: Fraction = F(8)) -> list[CurvedPatch]:
-    """The patches of a fan in a square."""
-    filling = Filling("fan", ("ground", *blades, *(("held",) if handle else ())), (radius, handle))
+def fan(*blades: str, handle: Fraction | None = None) -> list[CurvedPatch]:
+    """The patches of a fan with a radius of 6 in a square of 8."""
+    side = F(8)
+    filling = Filling("fan", ("ground", *blades, *(("held",) if handle else ())), (F(3, 4), handle or F(0)))
     shape = SHAPES["fan"]
     assert shape.bend is not None
     pairs = zip(shape.bend(filling, side, side), shape.draw(filling, side, side), strict=True)
@@ -172,9 +173,9 @@ def test_a_quarter_circle_is_never_taken_for_a_triangle() -> None:
 def test_curved_patches_have_the_names_of_the_trade() -> None:
     ground, blade, _, _, held = (patch.true for patch in fan("a", "b", "c", handle=QUARTER))
     assert recognise_curved(held).kind == "quarter circle"
-    assert recognise_curved(held).finished == (2, 2)
+    assert recognise_curved(held).finished == (F(2), F(2))
     assert recognise_curved(ground).kind == "quarter-circle surround"
-    assert recognise_curved(ground).finished == (8, 8)
+    assert recognise_curved(ground).finished == (F(8), F(8))
     assert recognise_curved(blade).kind == "fan blade"
     assert recognise_curved(blade).finished[0] == 4
 

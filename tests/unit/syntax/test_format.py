@@ -60,9 +60,9 @@ def test_a_line_in_the_wrong_place_is_a_slip() -> None:
     assert formatted("row fog") is None
 
 
-def test_what_this_version_cannot_make_is_kept_word_for_word() -> None:
-    text = 'block "A"\nrow a\napplique   fog "M0 0"\n'
-    assert formatted(text) == 'block "A"\n  row a\n  applique   fog "M0 0"\n'
+def test_the_outline_of_an_applique_is_kept_word_for_word() -> None:
+    text = 'block "A"\nrow a\napplique   fog “M0  0 1,1Z”  turn-under 3/16in\n'
+    assert formatted(text) == 'block "A"\n  row a\n  applique fog "M0  0 1,1Z" turn-under 3/16 in\n'
 
 
 def test_the_rows_of_a_quilt_stand_in_columns_and_its_lines_are_indented() -> None:
