@@ -76,25 +76,19 @@ def many_diamonds(measures: Measures) -> tuple[Step, ...]:
         ),
         Step(
             "Sew a set for each row",
-            "Every row of small diamonds in a large one has a strip set of its own, with the fabrics of that row from "
-            "the middle outward: the first set begins with the fabric in the middle of the star, the second with the "
-            "next one, and so on. Lay each strip right sides together on the last, but begin it further in, by the "
-            f"width of a strip less two seam allowances, so that the ends step down at 45°. Sew {measures.say_seam} "
-            "from the edge.",
-            (Picture(cloths, "Three strips sewn together, each begun further in than the one above it."),),
-        ),
-        Step(
-            "Press the sets",
-            "Press all allowances of one set the same way, and those of the next set the other way: then they lock "
-            "where the rows are joined.",
-            (Picture((*cloths, *arrows), "The set opened; arrows point one way."),),
+            "Every row of a large diamond has a strip set of its own, with that row's fabrics from the middle outward: "
+            "the first begins with the fabric in the middle of the star, the second with the next one, and so on. Lay "
+            "each strip right sides together on the last, but begin it further along, by a strip's width less two seam "
+            f"allowances, so that the ends step down at 45°. Sew {measures.say_seam} from the edge. Press one set's "
+            "allowances one way, the next set's the other way: so they lock later.",
+            (Picture((*cloths, *arrows), "Three strips sewn and pressed, each begun further along than the last."),),
         ),
         Step(
             "Cut at 45°",
-            "Lay the 45° line of the ruler on a seam and cut off the stepped ends. Then cut segments just as wide as "
-            "the strips were cut, measured square to the cut: eight of each set for one star. Hold the ruler down with "
-            "the flat hand and roll away from yourself. Lay the 45° line on a seam again before each cut; what is cut "
-            "now stretches, so handle it gently.",
+            "Lay the 45° line of the ruler on a seam and cut off the stepped ends. Then cut segments as wide as the "
+            "strips were cut, measured square to the cut: eight of each set for one star. Hold the ruler down with the "
+            "flat hand and roll away from yourself. Lay the 45° line on a seam again for each cut. What is cut now "
+            "stretches: handle it gently.",
             cutting_pair((*cloths, *drawn), Line("cut", *ways[1]), "The set cut at 45 degrees", (1, 1)),
         ),
         Step(
@@ -113,10 +107,10 @@ def many_diamonds(measures: Measures) -> tuple[Step, ...]:
         ),
         Step(
             "Set in the ground",
-            "Cut the large square twice corner to corner: four triangles. Set a triangle in between the points at the "
-            "top, at the bottom and at the sides: sew from the outer edge to the dot, a seam allowance from both edges "
-            "of the inner corner, stop with the needle down, turn the work until the next edges are level, and sew on. "
-            "Set the squares into the corners in the same way. Press toward the ground.",
+            "Cut the large square twice corner to corner: four triangles. Set one in at the top, the bottom and each "
+            "side: sew to the dot, a seam allowance from both edges of the inner corner, stop with the needle down, "
+            "turn the work until the next edges are level, and sew on. Set the squares into the corners in the same "
+            "way. Press toward the ground.",
             (Picture(tuple(star), "The star with its triangles and squares."),),
         ),
     )
