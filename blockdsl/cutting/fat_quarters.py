@@ -80,20 +80,11 @@ def _strips(sheet: SheetSize, piece: SheetSize, *, may_turn: bool) -> int:
 
 
 def sheets_for(pieces: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction, effort: Effort) -> SheetPlan:
-    """The plan with the fewest sheets, strips cut across the one side or across the other.
+    """The plan with the fewest sheets, each cut into strips across the one side or the other.
 
     Errors: ValueError for a piece that no sheet holds.
     """
-    across, along = sheet
-    plans = [plan_sheets(pieces, across, along, measure, effort)]
-    if across != along and all(_lies(piece, along, across) for piece in pieces):
-        turned = [replace(piece, width=piece.height, height=piece.width) for piece in pieces]
-        plans.append(plan_sheets(turned, along, across, measure, effort))
-    return min(plans, key=lambda plan: plan.count)
-
-
-def _lies(piece: ClothPiece, across: Fraction, along: Fraction) -> bool:
-    return fits_sheet(replace(piece, width=piece.height, height=piece.width), across, along)
+    return plan_sheets(pieces, *sheet, measure, effort)
 
 
 def blocks_from_sheet(per_block: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction) -> int:

@@ -64,15 +64,16 @@ def sheet_pictures(
     cutter = Cutter(_PICTURE_PT * 0.8 / to_float(max(width, length)), unit, colour, label_of)
     slices = []
     for number, sheet in enumerate(sheets, start=1):
-        marks: list[Mark] = [_ground(width, length, cutter)]
+        across, down = (length, width) if sheet.along else (width, length)
+        marks: list[Mark] = [_ground(across, down, cutter)]
         y = Fraction(0)
         for strip in sheet.strips:
             for _ in range(strip.times):
                 marks += moved(_pieces_of(strip.sections, cutter), 0.0, cutter.pt(y))
                 y += strip.height
-        said = f"{many(sheet.times, 'piece')} of {plain_extent(size, unit)} {unit}"
+        said = f"{many(sheet.times, 'piece')} of {plain_extent((across, down), unit)} {unit}"
         told = [_say_strip(strip, cutter) for strip in sheet.strips]
-        slices.append(_row(number, tuple(marks), cutter.pt(length), said, told))
+        slices.append(_row(number, tuple(marks), cutter.pt(down), said, told))
     return slices
 
 

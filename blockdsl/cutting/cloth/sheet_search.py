@@ -18,7 +18,7 @@ Sheets = dict[SheetOf, int]
 """Sheets, and how many of each are cut so."""
 AT_ONCE = 4
 ALMOST = 1e-6
-DIVES = {Effort.QUICK: 0, Effort.USUAL: 4, Effort.THOROUGH: 16}
+DIVES = {Effort.USUAL: 4, Effort.THOROUGH: 16}
 DIVE = 10_000
 """Sizes times sheets met from which a dive takes so long that fewer are made."""
 
@@ -86,10 +86,15 @@ def one_piece(task: SheetTask) -> list[SheetOf]:
 
 def fewest(task: SheetTask, start: Sheets, effort: Effort) -> tuple[Sheets, int]:
     """The fewest sheets found, and a number below which none can do."""
+    way = task.ways[0]
+    area = sum(size.area * count for size, count in zip(way.sizes, task.counts, strict=True))
+    least, best = ceil(Fraction(area, way.width * way.length)), start
+    if effort is Effort.QUICK or sum(best.values()) <= least:
+        return best, least
     program = SheetProgram(task)
     program.add(start)
     used, bound = program.grow(400)
-    least, best = ceil(bound), start
+    least = max(least, ceil(bound))
     each = max(1, len(task.wanted) * len(program.sheets) // DIVE)
     for number in range(-(-DIVES[effort] // each)):
         if sum(best.values()) <= least:
