@@ -16,10 +16,12 @@ from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QU
 TITLE: Final = "Words of the trade"
 
 TERMS: Final[dict[str, str]] = {
+    "appliqué": "Pieces sewn onto a ground that is pieced already, their edges turned under or left raw.",
     "bias": "The direction across the threads, at its most stretchy halfway between them. Handle bias edges lightly.",
     "by template": "Cut around a full-size printed shape, because no ruler cuts it.",
     "colouring": "Another colour plan of the same block: the patches stay, the fabrics change places.",
     "corner to corner": "A square cut once from corner to corner gives two triangles, cut twice four.",
+    "curved seam": "A seam along an arc: a hollow edge is eased onto a round one, the hollow piece on top.",
     "cut size": "The size of a piece as it is cut, its seam allowance on every side included.",
     "eight at a time": "Two large squares sewn and cut into eight half-square triangle units.",
     "finished": "The size of a patch, a unit or a block once it is sewn in on all sides. It has no seam allowance.",
@@ -50,6 +52,7 @@ TERMS: Final[dict[str, str]] = {
     "strip set": "Long strips sewn side by side, to be cut across into segments.",
     "template": "A shape at full size to cut around.",
     "trim": "To cut a unit that is a little too large to the size that it should measure.",
+    "turn under": "To fold the allowance of an appliqué piece to the wrong side, so that no raw edge is seen.",
     "two at a time": "Two squares sewn on both sides of a line and cut on it, into two units.",
     "unfinished": "The size of a unit or a block before it is joined to others: its finished size and a seam allowance "
     "on each side.",

@@ -69,6 +69,16 @@ def _subtitle(facts: BlockFacts) -> str:
     return f"Templates at full size for the block of {show_extent(facts.finished, facts.unit)} finished"
 
 
+def _marks(facts: BlockFacts) -> str:
+    """What the short marks of curved edges are for, and where appliqué is folded."""
+    said = ""
+    if any(template.curved is not None for template in facts.templates):
+        said += " The short marks of a curved edge meet those of the other piece, or its seams."
+    if any(piece.turn_under for piece in facts.appliques):
+        said += " Appliqué pieces are folded on the dashed line, not sewn."
+    return said
+
+
 def _guide(facts: BlockFacts) -> Guide:
     seam = show_measure(facts.seam, facts.unit)
     sewing = f"Cut on the solid line and sew on the dashed line; between them is the seam allowance of {seam}."
@@ -78,7 +88,7 @@ def _guide(facts: BlockFacts) -> Guide:
     use = (
         "Measure the test square and the bars below before you cut. If they are not right, print again at actual size.",
         f"{sewing} Sharp points are trimmed.",
-        f"{grain} The number to cut is for one block.",
+        f"{grain} The number to cut is for one block.{_marks(facts)}",
     )
     care = (
         "Close the rotary cutter after every cut, and cut away from yourself on a mat.",
