@@ -50,7 +50,7 @@ def upright_pieces(patches: Iterable[Patch], allowance: Fraction) -> list[Standi
     together: dict[Hashable, list[tuple[Way, int, int]]] = {}
     for look, count in counts.items():
         way, side = _way(look, known[look], allowance)
-        key = (way.piece, way.exact, way.subcut, way.slant) if way.subcut != "none" else look
+        key = (way.piece, way.exact, way.subcut, way.slant, side) if way.subcut != "none" else look
         together.setdefault(key, []).append((way, side, count))
     return [
         Standing(found[0][0], found[0][1], sum(count for _, _, count in found), max(count for _, _, count in found))
@@ -77,7 +77,8 @@ def _way(look: Polygon, patch: Patch, allowance: Fraction) -> tuple[Way, int]:
             continue
         if way.piece in ("square", "rectangle"):
             # Two triangles of a square lie along the same line: which line it is tells them from the other two.
-            return (replace(way, slant=_slant_of(look, tall)) if way.subcut == "once" else way), tall
+            side = 1 if way.piece == "square" else tall
+            return (replace(way, slant=_slant_of(look, tall)) if way.subcut == "once" else way), side
         if way.strip is not None and way.strip.form in ("side by side", "points off") and not way.grain.y:
             return way, 0
     return Way("template", box_for(look, allowance, UP), "none", UP), 1

@@ -85,7 +85,7 @@ def _said(length: Fraction, unit: RulerUnit | None) -> str:
 
 def say_direction(cut: CutFacts) -> str:
     """How a piece lies and which way it is cut corner to corner; nothing where neither matters."""
-    words = "print upright" if cut.upright is not None else ""
+    words = _print(cut)
     where = "for the edge of the block" if cut.outside else ""
     if not cut.slant:
         return words or where
@@ -93,3 +93,13 @@ def say_direction(cut: CutFacts) -> str:
     other = f" (the other way than {cut.label[:-1]})" if cut.label.endswith("r") and not words else ""
     lies = f"{where}, {lies}" if where else lies
     return f"{lies}: cut once {_SLANTS[cut.slant]}{other}"
+
+
+def _print(cut: CutFacts) -> str:
+    """How a print with an up and a down stands on the piece."""
+    if cut.upright is None:
+        return ""
+    here, other = cut.cut[cut.upright], cut.cut[1 - cut.upright]
+    if here == other or cut.strip is not None:
+        return "print upright"
+    return f"print up along the {'long' if here > other else 'short'} side"

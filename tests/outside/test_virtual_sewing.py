@@ -289,6 +289,27 @@ def test_a_slip_in_strips_and_their_cuts_is_found_at_the_machine(what: str) -> N
             pytest.fail(f"{what}, {slip}: sewn all the same, {sew(wrong)}")
 
 
+FLEET = """
+fabric ships "Ships" #904030 directional
+
+unit side
+  grid 4 x 4
+  patch ships at 0,0 2,0 0,4
+  patch slate at 2,0 4,4 0,4
+  patch ships at 2,0 4,0 4,4
+"""
+
+
+def test_cloth_with_an_up_and_a_down_is_enough_for_patches_that_lie_in_all_turns() -> None:
+    rows = (
+        "row ships/fog fog\\ships (geese ships on fog) -",
+        "row side side> side>> side<",
+        "row slate (hourglass ships fog) slate ships/fog",
+        "row slate fog slate ships",
+    )
+    sew(plan_of(block(*rows, size="16 in", above=FLEET)))
+
+
 # --- slips are found -----------------------------------------------------------------------------------
 
 

@@ -105,7 +105,13 @@ class Piles:
 
     def must_be_used_up(self) -> None:
         for line, left in self.left.items():
-            if line.purpose == "patches":
+            mates = [each for each in self.lines("patches") if (each.fabric, each.label) == (line.fabric, line.label)]
+            if line.purpose == "patches" and (len(mates) > 1 or line.upright):
+                # Which of them a patch came from, and how its print stood, this machine does not see.
+                gave, spare = line.count * PIECES[line.subcut], line.spare
+                if sum(self.left[each] for each in mates) != sum(each.spare for each in mates):
+                    raise Fault(f"not as many of {line.label} ({line.fabric}) are left over as is told")
+            elif line.purpose == "patches":
                 gave, spare = line.count * PIECES[line.subcut], left
                 if left >= PIECES[line.subcut]:
                     raise Fault(f"{left} of {line.label} ({line.fabric}) are left over")

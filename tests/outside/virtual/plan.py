@@ -58,6 +58,7 @@ class Line:
     purpose: str
     strip: Strip | None = None
     slant: str = ""
+    upright: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,7 +193,7 @@ def _line(told: dict[str, Any]) -> Line:
     strip = _strip(told["strip"]) if told["strip"] else None
     return Line(
         told["fabric"], told["label"], told["piece"], size, count, subcut, yields, spare, purpose, strip,
-        told["slant"] or "",
+        told["slant"] or "", told["upright"],
     )  # fmt: skip
 
 

@@ -82,6 +82,17 @@ def test_halves_of_rectangles_stand_as_they_do_in_the_block() -> None:
     ]
 
 
+def test_halves_of_rectangles_that_lie_are_cut_apart_from_those_that_stand() -> None:
+    # four turns of one triangle: two stand, half a turn apart, and two lie
+    half = "unit half-of-one\n  grid 2 x 4\n  patch ships at 0,0 2,0 0,4\n  patch fog at 2,0 2,4 0,4"
+    facts = block(
+        "columns 1 1 2", "heights 1 1", "row half-of-one half-of-one>> half-of-one>", "row | | half-of-one<",
+        size="8 x 4 in", above=f"{SHIPS}\n{half}",
+    )  # fmt: skip
+    found = [cut for cut in facts.cutting if cut.fabric == "ships"]
+    assert [(cut.count, cut.yields, cut.spare, cut.upright) for cut in found] == [(1, 2, 0, 1), (1, 2, 0, 0)]
+
+
 def test_level_parallelograms_come_from_a_strip_and_upright_ones_by_template() -> None:
     level = ("patch fog at 0,0 2,0 0,2", "patch ships at 2,0 5,0 3,2 0,2", "patch slate at 5,0 6,0 6,2 3,2")
     ((what, *_, upright),) = ships("grid 6 x 2", *level, size="6 x 2 in")
