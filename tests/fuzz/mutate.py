@@ -96,9 +96,11 @@ _LINES = (
     *(
         'colouring "x" a=b',
         'note ""',
+        'source ""',
+        "family star",
         'quilt "x"',
         'set straight 3 x 4 of "x"',
-        'set on point 2 x 2 of "Everything"',
+        'set on point 2 x 2 of "Strips"',
         "border 3 in pieced step",
         "round 1/7 in shore mitred",
         "sash 11 in kelp posts rust outer",

@@ -50,9 +50,9 @@ block "Everything"
   note "Press towards the kelp."
 
 quilt "Everything set"
-  set dropped columns 3 x 2 of "Everything"
+  set dropped columns 3 x 2 of "Strips"
   sash 1 in kelp posts rust
-  turn > on even rows
+  turn >> on even rows
   border 1 in ink corners kelp
   border 2 in rust mitred along length
   binding 2 1/4 in kelp bias
