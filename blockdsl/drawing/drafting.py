@@ -29,13 +29,16 @@ _TITLE: Final = Style(BODY_PT, "bold", INK)
 def say_squares(block: BlockFacts, drawing: DraftFacts) -> str:
     """What it is drawn on, what the trade calls a block on such a grid, and the designer's own word for its kind."""
     squares = f"{drawing.across} × {drawing.down} squares"
+    parts = f" of {drawing.across} × {drawing.down} parts" if drawing.across * drawing.down > 1 else ""
     match drawing.kind:
+        case "squares" if any(patch.curved is not None for patch in block.placed):
+            words = f"drawn on {squares} with a compass"
         case "squares":
             words = f"drawn on {squares}"
         case "eight-point":
-            words = f"drawn on {squares}, with lines of 45° (√2) that lie on no squared paper"
+            words = f"drawn on an eight-point grid (√2){parts}"
         case "sixty degrees":
-            words = f"drawn on {squares}, with lines of 60° (√3) that lie on no squared paper"
+            words = f"drawn on a grid of 60° (√3){parts}"
         case _:
             words = f"drawn on no even grid that is of use; its own parts are {drawing.across} × {drawing.down}"
     own = f", listed as {block.family}" if block.family and block.family != drawing.family else ""

@@ -9,6 +9,8 @@ from typing import Final
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.drawing.strip_words import say_direction, say_strips
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
+from blockdsl.facts.drafting import draft
+from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
 
@@ -38,6 +40,13 @@ CAUTIONS: Final = (
 def many(count: int, one: str, more: str = "") -> str:
     """`1 patch`, `4 patches`."""
     return f"{count:,} {one if count == 1 else more or one + 's'}"
+
+
+def say_count(book: BookFacts) -> str:
+    """What there is in a book: `12 patchwork blocks and 1 quilt`."""
+    blocks, quilts = sum(1 for _ in book.blocks), sum(1 for _ in book.quilts)
+    told = [many(quilts, "quilt")] if quilts else []
+    return " and ".join([many(blocks, "patchwork block"), *told] if blocks or not quilts else told)
 
 
 def say_piece(cut: CutFacts) -> str:
@@ -101,8 +110,13 @@ def say_sides(size: Sequence[Exact], unit: RulerUnit, *, square: bool) -> str:
 
 
 def say_grid(facts: BlockFacts) -> tuple[str, str]:
-    """The grid, finished, and what its cells measure before they are joined; of an uneven grid columns and rows."""
+    """The grid, finished, and what its cells measure before they are joined; of an uneven grid columns and rows.
+
+    A block of one cell, such as a log cabin, is told by the squared paper that it is drawn on.
+    """
     columns, rows = facts.grid
+    if facts.grid == (1, 1):
+        return _say_paper(facts)
     if facts.cell is not None:
         square = facts.cell[0] == facts.cell[1]
         cells = "squares" if square else "rectangles"
@@ -115,6 +129,15 @@ def say_grid(facts: BlockFacts) -> tuple[str, str]:
         _say_sizes("column", "wide", facts.columns, facts.unit),
         _say_sizes("row", "high", facts.heights, facts.unit),
     )
+
+
+def _say_paper(facts: BlockFacts) -> tuple[str, str]:
+    paper = draft(facts)
+    if paper.kind != "squares" or paper.cell is None:
+        return paper.family, ""
+    sides = (paper.cell, paper.cell + 2 * facts.seam)
+    finished, unfinished = (show_measure(side, facts.unit) for side in sides)
+    return f"{paper.across} × {paper.down} squares of {finished}", f"{unfinished} unfinished"
 
 
 def _say_sizes(noun: str, way: str, sizes: Sequence[Exact], unit: RulerUnit) -> str:

@@ -33,6 +33,20 @@ FRIENDLY: Final[dict[RulerUnit, tuple[Fraction, Fraction]]] = {
 (3/4 in, 2 cm): our own bounds for a beginner."""
 _FAMILIES: Final = {1: "four-patch", 3: "nine-patch", 9: "nine-patch", 5: "five-patch", 7: "seven-patch"}
 """Families by the odd part of the number of squares: halving a square keeps the family (common practice, no source)."""
+_OF_SHAPES: Final = {
+    "log": "rounds",
+    "courthouse": "rounds",
+    "pineapple": "rounds",
+    "star45": "eight-point star",
+    "hexagons": "one-patch of hexagons",
+    "triangles60": "one-patch of 60° triangles",
+    "tumblers": "one-patch of tumblers",
+    "curve": "curved",
+    "fan": "curved",
+}
+"""Families of blocks that are one shape all over."""
+MOST_LINES: Final = 17
+"""More lines across than this, and uneven ones, are drawn by nobody."""
 Kind = Literal["squares", "eight-point", "sixty degrees", "none"]
 
 
@@ -41,7 +55,7 @@ class DraftFacts:
     """The smallest grid of squares for a block, `across` by `down`, each `cell` wide.
 
     `kind` is `squares`; `eight-point` or `sixty degrees` where some corners lie on no squared paper because the
-    drawing has 45° diamonds (√2) or 60° angles (√3): the squares are those of the block's own columns and rows then;
+    drawing has 45° diamonds (√2) or 60° angles (√3): the lines are those through its corners then, if they are few;
     `none` where more than `MOST_SQUARES` would be needed. `xs` and `ys` are the places of its lines.
     """
 
@@ -78,11 +92,14 @@ def draft(block: BlockFacts) -> DraftFacts:
     width, height = block.finished
     corners = [corner for patch in block.placed for corner in patch.outline]
     xs, ys = {corner.x for corner in corners}, {corner.y for corner in corners}
+    if any(patch.curved is not None for patch in block.placed):
+        # Ends of arcs that lie on no squared paper are found with a compass and its angles, not with lines.
+        xs, ys = ({x for x in places if isinstance(x, Fraction)} for places in (xs, ys))
     lines_of_grid = (_running(block.columns), _running(block.heights))
     roots = "".join(write_exact(x) for x in xs | ys if isinstance(x, Surd))
     if roots:
         kind: Kind = "sixty degrees" if "r3" in roots or "r6" in roots else "eight-point"
-        return DraftFacts(kind, *block.grid, _even(block.cell), family_of(block, kind), *lines_of_grid)
+        return _of_roots(block, kind, (sorted({*xs, 0 * width, width}), sorted({*ys, 0 * height, height})))
     step = _common([Fraction(x) for x in (*xs, *ys, width, height) if x])  # type: ignore[arg-type]  # no roots here
     across, down = int(Fraction(width) / step), int(Fraction(height) / step)  # type: ignore[arg-type]
     if max(across, down) > MOST_SQUARES:
@@ -93,10 +110,22 @@ def draft(block: BlockFacts) -> DraftFacts:
     )
 
 
+def _of_roots(block: BlockFacts, kind: Kind, places: tuple[list[Exact], list[Exact]]) -> DraftFacts:
+    """The lines that its corners lie on, where they are few; else those of its own columns and rows."""
+    xs, ys = (tuple(each) for each in places)
+    if max(len(xs), len(ys)) > MOST_LINES:
+        xs, ys = _running(block.columns), _running(block.heights)
+    own = block.grid != (1, 1) and (len(xs) - 1, len(ys) - 1) == block.grid
+    cell = _even(block.cell) if own else None
+    return DraftFacts(kind, len(xs) - 1, len(ys) - 1, cell, family_of(block, kind), xs, ys)
+
+
 def family_of(block: BlockFacts, kind: Kind) -> str:
     """What the trade calls a block on such a grid of columns and rows."""
-    if kind in {"eight-point", "sixty degrees"} and len(block.columns) == len(block.heights) == 1:
-        return "eight-point star" if kind == "eight-point" else "60° design"
+    if len(block.columns) == len(block.heights) == 1:
+        shape = block.units[0].shape if len(block.units) == 1 else ""
+        by_kind = {"eight-point": "eight-point design", "sixty degrees": "60° design"}
+        return _OF_SHAPES.get(shape) or by_kind.get(kind, "one-patch")
     across, down = block.grid
     if across != down:
         return f"oblong grid, {across} × {down}"

@@ -110,3 +110,22 @@ def test_the_table_goes_from_3_to_24_inches_by_halves_and_from_8_to_60_centimetr
 def test_in_the_other_unit_the_usual_seam_holds() -> None:
     table = size_table(block(*NINE, size="6 in"), "cm")
     assert table[1].unfinished == (Fraction(21, 2), Fraction(21, 2))
+
+
+def test_an_eight_point_star_is_drawn_on_the_lines_through_its_corners() -> None:
+    # lines at both sides, the points, the inner corners and the middle: seven each way
+    drawing = drawn("row (star45 points slate lantern ground fog)", size="8 in")
+    assert (drawing.kind, drawing.across, drawing.down, drawing.cell) == ("eight-point", 6, 6, None)
+    assert drawing.family == "eight-point star"
+
+
+def test_a_log_cabin_is_drawn_on_as_many_squares_as_its_logs_are_wide() -> None:
+    # a centre of 1 and two rounds of 1: five squares
+    drawing = drawn("row (log centre moss with fog fog slate slate rounds 2)", size="5 in")
+    assert (drawing.across, drawing.down, drawing.cell, drawing.family) == (5, 5, 1, "rounds")
+
+
+def test_quarter_circles_are_drawn_on_squares_with_a_compass() -> None:
+    # radius two thirds of the side: three squares
+    drawing = drawn("row (curve slate in fog)", size="3 in")
+    assert (drawing.kind, drawing.across, drawing.family) == ("squares", 3, "curved")
