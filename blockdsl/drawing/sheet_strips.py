@@ -7,7 +7,7 @@ from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, heading, line, paragraph
+from blockdsl.drawing.prose import Style, fitted, heading, line, paragraph, width_of
 from blockdsl.drawing.strip_picture import cut_picture, has_picture
 from blockdsl.drawing.strip_words import is_handed
 from blockdsl.drawing.theme import ACCENT, BODY_PT, GUTTER_PT, QUIET, SMALL_PT, STEP_PT, span_pt
@@ -56,7 +56,8 @@ def _titled(cut: CutFacts, facts: BlockFacts, width: float) -> tuple[float, tupl
     layer = ", one layer" if is_handed(cut) else ""
     layer += ", for the edge of the block" if cut.outside else ""
     first = line(cut.label, 0.0, _LETTER.baseline_pt, _LETTER)
-    named = line(f"{_what(cut)}{layer}", 8 * STEP_PT, _LETTER.baseline_pt, _QUIET)
+    after = width_of(cut.label, _LETTER) + 2 * STEP_PT
+    named = line(fitted(f"{_what(cut)}{layer}", width - after, _QUIET), after, _LETTER.baseline_pt, _QUIET)
     height, picture = cut_picture(cut, facts.unit, width)
     top = _LETTER.line_pt + STEP_PT
     return top + height, (*first, *named, *moved((picture,), 0.0, top))
