@@ -10,6 +10,7 @@ from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import write_size
+from blockdsl.units import SHAPES
 
 RECTANGLE = 4
 LONGEST = 1000
@@ -49,9 +50,12 @@ def _better_sizes(design: BlockDesign, sizes: Iterable[Fraction]) -> str:
 
 
 def _measured_sizes(design: BlockDesign) -> Iterable[Fraction]:
-    """Finished widths and heights that a maker measures: the units' and the upright rectangles'."""
+    """Finished widths and heights that a maker measures: the units', those of fields, the upright rectangles'."""
     for unit in design.units:
         yield from (Fraction(unit.width), Fraction(unit.height))  # type: ignore[arg-type]  # grid boxes are rational
+        measured = SHAPES[unit.filling.shape].measured if unit.filling else None
+        if unit.filling and measured:
+            yield Fraction(measured(unit.filling, unit.width, unit.height))  # type: ignore[arg-type]
     seen: set[tuple[Exact, ...]] = set()
     for patch in design.patches:
         if _is_upright(patch.outline):

@@ -47,6 +47,11 @@ def _count(filling: Filling, width: Exact, height: Exact) -> int:
     return DIAMONDS * about_how_many(int(filling.numbers[0]), width, height)
 
 
+def _measured(filling: Filling, width: Exact, _height: Exact) -> Exact:
+    """The height of a diamond: half of a hexagon from flat to flat."""
+    return width / int(filling.numbers[0]) / 2
+
+
 SHAPE = Shape(
     "cubes",
     "cubes TOP LEFT RIGHT across 4",
@@ -56,4 +61,5 @@ SHAPE = Shape(
     _read,
     _draw,
     count=_count,
+    measured=_measured,
 )

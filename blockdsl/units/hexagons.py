@@ -115,6 +115,11 @@ def _count(filling: Filling, width: Exact, height: Exact) -> int:
     return about_how_many(int(filling.numbers[0]), width, height) * (2 if "halves" in filling.places else 1)
 
 
+def _measured(filling: Filling, width: Exact, _height: Exact) -> Exact:
+    """From flat to flat, or half of that where half hexagons are cut."""
+    return width / int(filling.numbers[0]) / (2 if "halves" in filling.places else 1)
+
+
 SHAPE = Shape(
     "hexagons",
     "hexagons FABRIC … across 4 [halves], or hexagons rings MIDDLE … OUTERMOST across 5 [halves]",
@@ -125,4 +130,5 @@ SHAPE = Shape(
     _read,
     _draw,
     count=_count,
+    measured=_measured,
 )

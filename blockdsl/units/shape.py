@@ -35,7 +35,8 @@ class Shape:
     when any box will do; `proportion_of` tells it where it depends on the words. `read` gives None when the words
     do not fit. `draw` fills a box width × height (origin top left) and gives the patches in reading order, or, where
     there are `rounds` about a first patch, in the order of sewing. `count` tells about how many there will be, for
-    shapes that draw as many as the box takes.
+    shapes that draw as many as the box takes, and `measured` what of their patches should fall on the ruler: what it
+    rounds up there adds up along a row.
     """
 
     name: str
@@ -49,6 +50,7 @@ class Shape:
     rounds: Callable[[Filling], tuple[Round, ...]] | None = None
     bend: Callable[[Filling, Exact, Exact], tuple[Curved | None, ...]] | None = None
     count: Callable[[Filling, Exact, Exact], int] | None = None
+    measured: Callable[[Filling, Exact, Exact], Exact] | None = None
 
     def wants(self, filling: Filling) -> Fraction | None:
         """Width over height of these words: that of the shape, or what the words themselves come to."""

@@ -70,6 +70,11 @@ def _count(filling: Filling, width: Exact, height: Exact) -> int:
     return rows * (2 * reach(width / 2, height / rows / ROOT_THREE) + 4)
 
 
+def _measured(filling: Filling, _width: Exact, height: Exact) -> Exact:
+    """The height of a triangle."""
+    return height / int(filling.numbers[0])
+
+
 SHAPE = Shape(
     "triangles60",
     "triangles60 FABRIC … rows 3",
@@ -80,4 +85,5 @@ SHAPE = Shape(
     _read,
     _draw,
     count=_count,
+    measured=_measured,
 )

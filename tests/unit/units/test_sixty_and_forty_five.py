@@ -11,7 +11,7 @@ from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Exact, Point, square_root
 from blockdsl.geometry.polygon import area, bounding_box, dot, edges, step
 from blockdsl.units import SHAPES
-from tests.unit.model.blocks import block, cloth_at, corners, errors, exactly, one_error
+from tests.unit.model.blocks import block, cloth_at, corners, errors, exactly, one_error, warnings
 
 ROOT_2, ROOT_3 = square_root(2), square_root(3)
 STAR = "star45 points slate lantern ground fog"
@@ -281,6 +281,29 @@ def test_fields_fill_any_box(words: str) -> None:
 def test_a_field_of_too_many_patches_is_refused_before_it_is_drawn(words: str) -> None:
     size = "300 x 1/4 in" if "rows" in words else "1/4 x 300 in"
     assert "too-many-patches" in {problem.code for problem in errors(f"row ({words})", size=size)}
+
+
+@pytest.mark.parametrize(
+    ("words", "size", "better"),
+    [
+        ("hexagons slate fog across 5", "12 in", "10 in or 15 in"),  # 12/5 = 2 2/5 from flat to flat
+        (
+            "cubes slate fog moss across 5",
+            "15 1/4 in",
+            "15 in or 16 1/4 in",
+        ),  # ten diamonds across: 10/8 = 1 1/4 in steps
+        ("triangles60 slate fog rows 5", "12 in", "10 in or 15 in"),
+        ("hexagons slate fog across 4 halves", "11 1/2 in", ""),  # 11 1/2 / 8 = 1 7/16
+    ],
+)
+def test_patches_of_a_field_that_fall_between_the_marks_are_warned_of(words: str, size: str, better: str) -> None:
+    (problem,) = warnings(f"row ({words})", size=size)
+    assert problem.code == "size-off-ruler"
+    assert better in (problem.help or "")
+
+
+def test_a_honeycomb_on_the_marks_is_not_warned_of() -> None:
+    assert warnings("row (hexagons slate fog across 5)", size="15 in") == []
 
 
 def test_a_field_of_one_fabric_covers_the_box_exactly() -> None:
