@@ -22,6 +22,7 @@ from blockdsl.facts.quiltfacts import (
     QuiltRowFacts,
     RingFacts,
 )
+from blockdsl.geometry import square_root
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import about, write_size
 from blockdsl.model.quilt import AssemblyRow, QuiltDesign, Ring
@@ -38,7 +39,8 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
     told = tuple(_cut(cut) for cut in cuts)
     finishing = QuiltFinishing(quilt, told, kinds)
     finishing.report(problems)
-    rows = tuple(_row(row, quilt.seam) for row in quilt.rows)
+    on_point = any(row.kind == "diagonal row" for row in quilt.rows)
+    rows = tuple(_row(row, quilt.seam, on_point=on_point) for row in quilt.rows)
     rings = tuple(_ring(ring, quilt) for ring in quilt.rings)
     allowance = 2 * quilt.seam
     return QuiltFacts(
@@ -108,9 +110,11 @@ def _placed_cloth(quilt: QuiltDesign, pieces: Sequence[PlainPiece]) -> tuple[Pla
     )
 
 
-def _row(row: AssemblyRow, seam: Fraction) -> QuiltRowFacts:
+def _row(row: AssemblyRow, seam: Fraction, *, on_point: bool) -> QuiltRowFacts:
+    """On point a row of sashes ends on the slant, at the edge of the quilt: its allowance there is √2 times as long."""
+    end = seam * square_root(Fraction(2)) if on_point and row.kind == "sash row" else seam
     extent = (row.length, row.breadth)
-    return QuiltRowFacts(row.kind, row.members, extent, (extent[0] + 2 * seam, extent[1] + 2 * seam))
+    return QuiltRowFacts(row.kind, row.members, extent, (extent[0] + 2 * end, extent[1] + 2 * seam))
 
 
 def _ring(ring: Ring, quilt: QuiltDesign) -> RingFacts:

@@ -86,7 +86,7 @@ class QuiltRowFacts:
     """Blocks and cloth sewn end to end. Lengths to measure: finished, and unfinished with the seams at the edges.
 
     Of a diagonal row with triangles at its ends only the breadth can be measured: `unfinished` is then that of the
-    blocks between them.
+    blocks between them. A row of sashes on point, which ends on the slant, is measured along its middle.
     """
 
     kind: RowKind

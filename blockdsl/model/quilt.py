@@ -104,7 +104,8 @@ RowKind = Literal["row", "column", "diagonal row", "sash row", "strip"]
 class AssemblyRow:
     """Blocks and cloth that are sewn end to end, in order: across, down a column, or up a diagonal.
 
-    `length` and `breadth` are finished; of a diagonal row along its blocks, from point to point.
+    `length` and `breadth` are finished; of a diagonal row along its blocks and the sashes beside them, of a row of
+    sashes on point, which ends on the slant, along its middle.
     """
 
     kind: RowKind

@@ -5,6 +5,7 @@ from fractions import Fraction as F  # noqa: N817 - they stand in tables of size
 import pytest
 
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry import square_root
 from tests.unit.model.blocks import CLOTH, exactly, read
 from tests.unit.model.quilts import BLOCKS, one_told, quilt, text, told
 
@@ -88,6 +89,15 @@ def test_rows_and_rounds_say_what_to_measure() -> None:
     row = next(row for row in facts.rows if row.kind == "row")
     assert exactly((row.finished, row.unfinished)) == ((20, 6), (F(41, 2), F(13, 2)))
     assert facts.rings[0].unfinished == (F(49, 2), F(63, 2))
+
+
+def test_a_row_of_sashes_on_point_is_measured_along_its_middle_from_slant_to_slant() -> None:
+    facts = quilt('set on point 2 x 2 of "Four"', "fill fog", "sash 1 in slate posts moss")
+    first = next(row for row in facts.rows if row.kind == "sash row")
+    # half a post, a sash of 6 in, half a post: 7 in through the middle; the quilt's edge crosses it at 45°, so 1/4 in
+    # square to that edge is √2/4 in along the row
+    assert exactly(first.finished) == (7, 1)
+    assert first.unfinished == (7 + square_root(F(2)) / 2, F(3, 2))
 
 
 def titles(*lines: str) -> list[str]:
