@@ -291,7 +291,7 @@ def test_a_field_of_too_many_patches_is_refused_before_it_is_drawn(words: str) -
             "cubes slate fog moss across 5",
             "15 1/4 in",
             "15 in or 16 1/4 in",
-        ),  # ten diamonds across: 10/8 = 1 1/4 in steps
+        ),  # ten diamonds across: steps of 10/8
         ("triangles60 slate fog rows 5", "12 in", "10 in or 15 in"),
         ("hexagons slate fog across 4 halves", "11 1/2 in", ""),  # 11 1/2 / 8 = 1 7/16
     ],
