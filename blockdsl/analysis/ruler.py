@@ -15,6 +15,7 @@ from blockdsl.units import SHAPES
 RECTANGLE = 4
 LONGEST = 1000
 """No block is longer, be it in inches or centimetres."""
+_HALF = Fraction(1, 2)
 
 
 def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
@@ -33,20 +34,39 @@ def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
 
 
 def _better_sizes(design: BlockDesign, sizes: Iterable[Fraction]) -> str:
-    """The nearest sizes of the block at which every unit can be measured, in words."""
+    """The nearest sizes of the block at which every unit can be measured, in words.
+
+    Whole inches or centimetres and halves are what she draws with: others are told only where neither of these is
+    between half the block's width and twice as much.
+    """
     step = _least_common([design.measure * design.width / size for size in sizes])
     if step is None:
         return "no size below 10 m puts every unit on the ruler; make the columns and rows more alike"
-    below = step * (design.width // step)
-    near = [size for size in (below, below + step) if size > 0]
+    whole = [width for width in _around(design.width, step, Fraction(1)) if _is_near(width, design.width)]
+    halves = [width for width in _around(design.width, step, _HALF) if _is_near(width, design.width)]
+    halves = [width for width in halves if width.denominator != 1]
+    near = whole or halves or _around(design.width, step, step)
     shape = Fraction(design.height, 1) / design.width
-    whole = _least_common([step, Fraction(1)]) or step
-    near_whole = [size for size in (whole * (design.width // whole), whole * (design.width // whole + 1)) if size > 0]
-    sizes_text = " or ".join(write_size(size, size * shape, design.unit) for size in near)
-    if set(near_whole) != set(near):
-        sizes_text += f" (in whole {'inches' if design.unit == 'in' else 'centimetres'}: "
-        sizes_text += " or ".join(write_size(size, size * shape, design.unit) for size in near_whole) + ")"
-    return f"the nearest sizes at which every unit falls on the ruler: {sizes_text}"
+
+    def told(widths: Iterable[Fraction]) -> str:
+        return " or ".join(write_size(width, width * shape, design.unit) for width in widths)
+
+    half = "half an inch" if design.unit == "in" else "half a centimetre"
+    more = f"; with {half}: {told(halves)}" if whole and halves else ""
+    return f"the nearest sizes at which every unit falls on the ruler: {told(near)}{more}"
+
+
+def _around(width: Fraction, step: Fraction, mark: Fraction) -> list[Fraction]:
+    """The multiples of the step that are multiples of the mark too, next below and next above a width."""
+    common = _least_common([step, mark])
+    if common is None:
+        return []
+    below = common * (width // common)
+    return [size for size in (below, below + common) if size > 0]
+
+
+def _is_near(width: Fraction, own: Fraction) -> bool:
+    return own / 2 <= width <= own * 2
 
 
 def _measured_sizes(design: BlockDesign) -> Iterable[Fraction]:

@@ -120,22 +120,36 @@ def test_two_plans_of_one_name_are_one_mistake() -> None:
 
 
 def test_thirds_of_ten_inches_are_off_the_ruler_and_the_nearest_sizes_are_on_it() -> None:
-    # 9 3/4 in gives cells of 3 1/4 in, 10 1/8 in cells of 3 3/8 in
+    # thirds of whole inches are on the ruler at 9 in and 12 in, and of halves at 10 1/2 in, three times 3 1/2
     (problem,) = warnings("row fog slate fog", size="10 in")
     assert problem.code == "size-off-ruler"
-    assert "9 3/4 in or 10 1/8 in" in (problem.help or "")
+    assert (problem.help or "").endswith("on the ruler: 9 in or 12 in; with half an inch: 10 1/2 in")
+
+
+def test_odd_sizes_are_offered_only_where_no_whole_or_half_size_is_near() -> None:
+    # 43 columns, and a height of a fifth of the width: 43 x 5 eighths are 26 7/8 in, the least width on the ruler; the
+    # first of its multiples on halves is 107 1/2 in, more than twice as wide
+    columns = "columns " + " ".join(["1"] * 43)
+    (problem,) = warnings(columns, "row" + " fog slate" * 21 + " fog", size="50 x 10 in")
+    assert (problem.help or "").endswith("on the ruler: 26 7/8 x 5 3/8 in or 53 3/4 x 10 3/4 in")
+
+
+def test_metric_blocks_are_offered_whole_centimetres_first() -> None:
+    # thirds of 20 cm are no whole millimetres; 18 and 21 cm give 6 and 7 cm, 19.5 cm gives 6.5 cm
+    (problem,) = warnings("row fog slate fog", size="20 cm")
+    assert (problem.help or "").endswith("on the ruler: 18 cm or 21 cm; with half a centimetre: 19.5 cm")
 
 
 def test_the_sizes_that_are_offered_are_on_the_ruler() -> None:
-    for size in ("9 3/4 in", "10 1/8 in"):
+    for size in ("9 in", "12 in", "10 1/2 in"):
         assert warnings("row fog slate fog", "row slate fog slate", "row fog slate fog", size=size) == []
 
 
 def test_sevenths_want_a_size_of_sevenths() -> None:
-    # on a 1/8 in ruler the least step of a block of sevenths is 7/8 in: 11 3/8 and 12 1/4
+    # on a 1/8 in ruler the least step of a block of sevenths is 7/8 in; seven whole inches go into 7 in and 14 in
     (problem,) = warnings("columns 3 1 3", "row fog slate fog", size="12 x 12 in")
-    assert "11 3/8" in (problem.help or "")
-    assert "12 1/4" in (problem.help or "")
+    assert "7 in or 14 in" in (problem.help or "")
+    assert "10 1/2 in" in (problem.help or "")
 
 
 def test_a_coarser_ruler_asks_for_coarser_sizes() -> None:
