@@ -1,4 +1,4 @@
-"""A pattern book: title page, contents, chapters of blocks, techniques, glossary, index and a test page."""
+"""A pattern book: title page, contents, chapters of blocks and quilts, techniques, glossary, index and a test page."""
 
 from __future__ import annotations
 
@@ -23,14 +23,16 @@ from blockdsl.drawing.book_parts import (
     part_title,
     texts_of,
 )
+from blockdsl.drawing.book_quilt import Elsewhere, making_elsewhere, quilt_pages, told_elsewhere
 from blockdsl.drawing.book_techniques import technique_parts
 from blockdsl.drawing.book_words import read_words
 from blockdsl.drawing.marks import Bookmark, Mark, Page, PageLabels, Publication
 from blockdsl.drawing.scale_check_page import check_print_page
 from blockdsl.drawing.theme import Paper, paper_named
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import say_count
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 CONTENTS: Final = "contents"
 TEST: Final = "test"
@@ -49,7 +51,7 @@ def book_document(book: BookFacts, keeper: Keeper | None = None) -> Publication:
         title=book.name,
         pages=plan.pages(),
         author=book.author,
-        subject=f"Pattern book of {many(sum(1 for _ in book.blocks), 'patchwork block')}",
+        subject=f"Pattern book of {say_count(book)}",
         language=book.language,
         outline=plan.outline(),
         labels=(PageLabels(0, "roman"), PageLabels(plan.ahead, "decimal")),
@@ -63,7 +65,6 @@ class _Plan:
         """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
         self._book = book
         self._paper = paper
-        self._sizes = [facts for block in book.blocks for facts in block.sizes]
         self._parts = _body(book, paper, keeper)
         # How many pages a part takes does not depend on the numbers that it tells.
         self._lengths = [0] * len(self._parts)
@@ -81,7 +82,7 @@ class _Plan:
 
     def _behind(self, terms: dict[str, str]) -> Sequence[Part]:
         """What ends the book: glossary, index, test page."""
-        blocks = [part for part in self._parts if part.block is not None]
+        blocks = [part for part in self._parts if part.pictured]
         glossary = partial(book_glossary.glossary_pages, terms, self._paper)
         index = partial(_index, blocks, self._paper)
         test = partial(_test_page, self._paper)
@@ -154,10 +155,17 @@ def _body(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
     sizes = [facts for block in book.blocks for facts in block.sizes]
     opening, chapters = _opening_apart(book.chapters)
     parts = [_words_part(text, f"opening-{number}", paper, keeper) for number, text in enumerate(opening, start=1)]
-    front = partial(_front, sizes, paper)
+    front = partial(_front, [*sizes, *book.of_quilts], any(book.quilts), paper)
     parts.append(Part("begin", book_front.TITLE, 0, front))
-    for number, chapter in enumerate(chapters, start=1):
-        parts += _chapter_parts(chapter, number, paper, keeper)
+    numbered = list(enumerate(chapters, start=1))
+    elsewhere = making_elsewhere(
+        (f"block-{number}-{place}", item)
+        for number, chapter in numbered
+        for place, (item, _) in enumerate(_items_with_words(chapter)[1], start=1)
+        if isinstance(item, BookBlockFacts)
+    )
+    for number, chapter in numbered:
+        parts += _chapter_parts(chapter, number, elsewhere, paper, keeper)
     if book.techniques:
         parts += technique_parts(book, paper, keeper)
     return parts
@@ -187,36 +195,42 @@ def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: Keeper) -> 
     return Part(anchor, title, 0, draw)
 
 
-def _chapter_parts(chapter: ChapterFacts, number: int, paper: Paper, keeper: Keeper) -> list[Part]:
-    """The chapter's opening, then its blocks, each with the words that follow it."""
-    opening: list[WordsFacts] = []
-    blocks: list[tuple[BookBlockFacts, list[WordsFacts]]] = []
-    for item in chapter.items:
+def _chapter_parts(
+    chapter: ChapterFacts, number: int, elsewhere: Elsewhere, paper: Paper, keeper: Keeper
+) -> list[Part]:
+    """The chapter's opening, then its blocks and quilts, each with the words that follow it."""
+    opening, items = _items_with_words(chapter)
+    parts = []
+    for place, (item, words) in enumerate(items, start=1):
         if isinstance(item, BookBlockFacts):
-            blocks.append((item, []))
-        elif not isinstance(item, WordsFacts):
-            continue
-        elif blocks:
-            blocks[-1][1].append(item)
+            draw = partial(_block, item, tuple(words), chapter.title, paper, keeper)
+            parts.append(Part(f"block-{number}-{place}", item.name, 1, draw, block=item))
         else:
-            opening.append(item)
-    parts = [
-        Part(
-            f"block-{number}-{place}",
-            block.name,
-            1,
-            partial(_block, block, tuple(words), chapter.title, paper, keeper),
-            block=block,
-        )
-        for place, (block, words) in enumerate(blocks, start=1)
-    ]
+            draw = partial(_quilt, item, tuple(words), chapter.title, elsewhere, paper, keeper)
+            parts.append(Part(f"quilt-{number}-{place}", item.name, 1, draw, quilt=item))
     over = f"Chapter {number}"
     draw = partial(_chapter, chapter.title, over, opening, parts, paper)
     return [Part(f"chapter-{number}", chapter.title, 0, draw, over), *parts]
 
 
-def _front(sizes: Sequence[BlockFacts], paper: Paper, pages: PageNumbers) -> Bodies:
-    return book_front.front_pages(sizes, pages, paper)
+def _items_with_words(
+    chapter: ChapterFacts,
+) -> tuple[list[WordsFacts], list[tuple[BookBlockFacts | QuiltFacts, list[WordsFacts]]]]:
+    """The words that open the chapter, and its blocks and quilts, each with the words that follow it."""
+    opening: list[WordsFacts] = []
+    items: list[tuple[BookBlockFacts | QuiltFacts, list[WordsFacts]]] = []
+    for item in chapter.items:
+        if not isinstance(item, WordsFacts):
+            items.append((item, []))
+        elif items:
+            items[-1][1].append(item)
+        else:
+            opening.append(item)
+    return opening, items
+
+
+def _front(sizes: Sequence[BlockFacts], quilts: bool, paper: Paper, pages: PageNumbers) -> Bodies:
+    return book_front.front_pages(sizes, pages, paper, quilts=quilts)
 
 
 def _chapter(
@@ -230,6 +244,21 @@ def _block(
 ) -> Bodies:
     del pages
     return keeper.pages(("block", block, words, over), paper, lambda: block_pages(block, words, over, paper))
+
+
+def _quilt(
+    quilt: QuiltFacts,
+    words: tuple[WordsFacts, ...],
+    over: str,
+    elsewhere: Elsewhere,
+    paper: Paper,
+    keeper: Keeper,
+    pages: PageNumbers,
+) -> Bodies:
+    told = {kind: (anchor, pages.get(anchor, "0")) for kind, anchor in told_elsewhere(quilt, elsewhere).items()}
+    return keeper.pages(
+        ("quilt", quilt, words, over, told), paper, lambda: quilt_pages(quilt, words, over, told, paper)
+    )
 
 
 def _index(parts: Sequence[Part], paper: Paper, pages: PageNumbers) -> Bodies:

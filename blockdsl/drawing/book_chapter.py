@@ -1,4 +1,4 @@
-"""The opening of a chapter: its name, its words, and what lies in it with the page of each block."""
+"""The opening of a chapter: its name, its words, and what lies in it with the page of each block and quilt."""
 
 from __future__ import annotations
 
@@ -6,14 +6,13 @@ from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.drawing.book_parts import NUMBER_PT, Bodies, PageNumbers, Part, flowed, linked, part_title
-from blockdsl.drawing.book_sizes import say_sizes
+from blockdsl.drawing.book_pictures import part_picture, say_part
 from blockdsl.drawing.book_words import said
-from blockdsl.drawing.diagram import block_picture
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, fitted, heading, line, line_ending
 from blockdsl.drawing.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper, span_pt
-from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
+from blockdsl.facts.bookfacts import WordsFacts
 
 _TITLE_SIZES_PT: Final = (38.0, 30.0, 23.0)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
@@ -26,13 +25,13 @@ _MANY: Final = 3
 def chapter_pages(
     title: str, over: str, words: Sequence[WordsFacts], blocks: Sequence[Part], pages: PageNumbers, paper: Paper
 ) -> Bodies:
-    """The opening: a large title, the maker's words, a gallery of the chapter's blocks."""
+    """The opening: a large title, the maker's words, a gallery of the chapter's blocks and quilts."""
     slices = [part_title(title, over, _TITLE_SIZES_PT)]
     for text in words:
         slices += said(text)
     across = _FEW if len(blocks) <= _FEW else _MANY
     side = span_pt(COLUMNS // across)
-    cards = [_card(part.block, part.anchor, pages, side) for part in blocks if part.block is not None]
+    cards = [_card(part, pages, side) for part in blocks if part.pictured]
     if cards:
         slices.append(heading("In this chapter"))
     for start in range(0, len(cards), across):
@@ -44,14 +43,14 @@ def chapter_pages(
     return flowed(slices, paper)
 
 
-def _card(block: BookBlockFacts, anchor: str, pages: PageNumbers, side: float) -> tuple[float, tuple[Mark, ...]]:
-    """A block's picture over its name, its page and its sizes; all of it leads there."""
-    picture, placed = block_picture(block.sizes[0], Box(0.0, 0.0, side, side))
+def _card(part: Part, pages: PageNumbers, side: float) -> tuple[float, tuple[Mark, ...]]:
+    """A picture over its name, its page and its sizes; all of it leads there."""
+    picture, placed = part_picture(part, Box(0.0, 0.0, side, side))
     top = placed.height_pt + 2 * STEP_PT
     words = [
-        *line(fitted(block.name, side - NUMBER_PT, _NAME), 0.0, top + _NAME.baseline_pt, _NAME),
-        *line_ending(pages.get(anchor, "0"), side, top + _NAME.baseline_pt, _NUMBER),
-        *line(fitted(say_sizes(block.sizes), side, _SIZES), 0.0, top + _NAME.line_pt + _SIZES.baseline_pt, _SIZES),
+        *line(fitted(part.title, side - NUMBER_PT, _NAME), 0.0, top + _NAME.baseline_pt, _NAME),
+        *line_ending(pages.get(part.anchor, "0"), side, top + _NAME.baseline_pt, _NUMBER),
+        *line(fitted(say_part(part), side, _SIZES), 0.0, top + _NAME.line_pt + _SIZES.baseline_pt, _SIZES),
     ]
     height = top + _NAME.line_pt + _SIZES.line_pt
-    return height, (picture, linked(anchor, side, height, words))
+    return height, (picture, linked(part.anchor, side, height, words))

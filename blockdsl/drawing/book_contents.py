@@ -1,4 +1,4 @@
-"""The contents of a book: chapters, the blocks in each with a small picture, the page of everything."""
+"""The contents of a book: chapters, the blocks and quilts in each with a small picture, the page of everything."""
 
 from __future__ import annotations
 
@@ -16,8 +16,7 @@ from blockdsl.drawing.book_parts import (
     linked,
     part_title,
 )
-from blockdsl.drawing.book_sizes import say_sizes
-from blockdsl.drawing.diagram import block_picture
+from blockdsl.drawing.book_pictures import part_picture, say_part
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, fitted, line, line_ending, lines_of, width_of
@@ -35,7 +34,6 @@ from blockdsl.drawing.theme import (
     Paper,
     span_pt,
 )
-from blockdsl.facts.bookfacts import BookBlockFacts
 
 _CHAPTER: Final = Style(HEADING_PT, "bold", INK)
 _OVER: Final = Style(BODY_PT, "bold", ACCENT)
@@ -48,8 +46,8 @@ _LEFT_PT: Final = span_pt(3) + GUTTER_PT
 
 def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
     """All pages of the contents without their feet; lessons are listed on the page of the techniques instead."""
-    parts = [part for part in parts if not part.level or part.block is not None]
-    pictured = sum(part.block is not None for part in parts) <= _MOST_PICTURES
+    parts = [part for part in parts if not part.level or part.pictured]
+    pictured = sum(part.pictured for part in parts) <= _MOST_PICTURES
     slices = [part_title("Contents")]
     for place, part in enumerate(parts):
         below = place + 1 < len(parts) and parts[place + 1].level > part.level
@@ -72,18 +70,16 @@ def _row(part: Part, pages: PageNumbers) -> Slice:
 
 
 def _block_row(part: Part, pages: PageNumbers, *, pictured: bool) -> Slice:
-    """A block: its small picture, its name, its sizes, its page."""
+    """A block or a quilt: its small picture, its name, its sizes, its page."""
     x = _LEFT_PT + (_PICTURE_PT + 3 * STEP_PT if pictured else 0.0)
     lines = lines_of(part.title, CONTENT_WIDTH_PT - x - NUMBER_PT, _BLOCK)
     words_height = len(lines) * _BLOCK.line_pt
     height = max(_PICTURE_PT + 2 * STEP_PT if pictured else 0.0, words_height + STEP_PT)
     baseline = (height - words_height) / 2 + _BLOCK.baseline_pt
     marks: list[Mark] = []
-    about = ""
-    if part.block is not None:
-        about = say_sizes(part.block.sizes)
-        if pictured:
-            marks.append(_small_picture(part.block, height))
+    about = say_part(part)
+    if pictured:
+        marks.append(_small_picture(part, height))
     words: list[Mark] = []
     for place, text in enumerate(lines):
         words += line(text, x, baseline + place * _BLOCK.line_pt, _BLOCK)
@@ -94,8 +90,8 @@ def _block_row(part: Part, pages: PageNumbers, *, pictured: bool) -> Slice:
     return Slice(height, (*marks, linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
 
 
-def _small_picture(block: BookBlockFacts, height_pt: float) -> Mark:
-    picture, placed = block_picture(block.sizes[0], Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT))
+def _small_picture(part: Part, height_pt: float) -> Mark:
+    picture, placed = part_picture(part, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT))
     dx = _LEFT_PT + (_PICTURE_PT - placed.width_pt) / 2 - placed.x_pt
     (mark,) = moved([picture], dx, (height_pt - placed.height_pt) / 2 - placed.y_pt)
     return mark

@@ -1,4 +1,4 @@
-"""The title page of a book: its name over pictures of its blocks in rows that fill the page's width."""
+"""The title page of a book: its name over pictures of its quilts and blocks in rows that fill the page's width."""
 
 from __future__ import annotations
 
@@ -9,10 +9,12 @@ from blockdsl.drawing.diagram import block_picture
 from blockdsl.drawing.flow import moved
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, fitted, line, lines_of, rule
+from blockdsl.drawing.quilt_picture import quilt_picture
 from blockdsl.drawing.theme import BOLD_RULE_PT, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import say_count
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 _TITLE_SIZES_PT: Final = (44.0, 34.0, 26.0, 19.0)
 _TITLE_LINES: Final = 3
@@ -23,9 +25,9 @@ _MOST_PICTURES: Final = 60
 
 
 def cover(book: BookFacts, paper: Paper) -> tuple[Mark, ...]:
-    """All marks of the title page; blocks beyond the sixtieth are not pictured."""
+    """All marks of the title page; quilts come first, what is beyond the sixtieth picture is left out."""
     box = paper.content
-    blocks = [block.sizes[0] for block in book.blocks]
+    pictured: list[BlockFacts | QuiltFacts] = [*book.quilts, *(block.sizes[0] for block in book.blocks)]
     style, lines = _title_lines(book.name, box.width_pt)
     pitch = style.size_pt * _TITLE_LEADING
     marks: list[Mark] = list(moved([rule(BOLD_RULE_PT / 2, box.width_pt, INK, BOLD_RULE_PT)], box.x_pt, box.y_pt))
@@ -33,12 +35,12 @@ def cover(book: BookFacts, paper: Paper) -> tuple[Mark, ...]:
     for place, words in enumerate(lines):
         marks += line(words, box.x_pt - 0.04 * style.size_pt, y + place * pitch, style)
     y += (len(lines) - 1) * pitch + 5 * STEP_PT
-    for words, under in ((book.author, _BY), (f"{many(len(blocks), 'patchwork block')} to cut and sew", _UNDER)):
+    for words, under in ((book.author, _BY), (f"{say_count(book)} to cut and sew", _UNDER)):
         if words:
             marks += line(fitted(words, box.width_pt, under), box.x_pt, y + under.baseline_pt, under)
             y += under.line_pt
     y += 8 * STEP_PT
-    return (*marks, *_pictures(blocks[:_MOST_PICTURES], Box(box.x_pt, y, box.width_pt, box.bottom_pt - y)))
+    return (*marks, *_pictures(pictured[:_MOST_PICTURES], Box(box.x_pt, y, box.width_pt, box.bottom_pt - y)))
 
 
 def _title_lines(title: str, width_pt: float) -> tuple[Style, list[str]]:
@@ -51,24 +53,29 @@ def _title_lines(title: str, width_pt: float) -> tuple[Style, list[str]]:
     return style, lines
 
 
-def _pictures(blocks: Sequence[BlockFacts], room: Box) -> list[Mark]:
+def _pictures(pictured: Sequence[BlockFacts | QuiltFacts], room: Box) -> list[Mark]:
     """The pictures row by row, each row as wide as the page; at the foot of the room."""
-    rows = rows_that_fit(len(blocks), room.width_pt, room.height_pt)
+    rows = rows_that_fit(len(pictured), room.width_pt, room.height_pt)
     marks: list[Mark] = []
     y = room.bottom_pt - _height(rows, room.width_pt)
     place = 0
     for count in rows:
         side = _side(count, room.width_pt)
         for column in range(count):
-            marks.append(_picture(blocks[place], Box(room.x_pt + column * (side + GUTTER_PT), y, side, side)))
+            box = Box(room.x_pt + column * (side + GUTTER_PT), y, side, side)
+            marks.append(_picture(pictured[place], box, f"cover-{place}"))
             place += 1
         y += side + GUTTER_PT
     return marks
 
 
-def _picture(block: BlockFacts, box: Box) -> Mark:
-    """The block in the middle of its square."""
-    picture, placed = block_picture(block, Box(0.0, 0.0, box.width_pt, box.height_pt))
+def _picture(facts: BlockFacts | QuiltFacts, box: Box, name: str) -> Mark:
+    """The block or quilt in the middle of its square."""
+    room = Box(0.0, 0.0, box.width_pt, box.height_pt)
+    if isinstance(facts, QuiltFacts):
+        picture, placed = quilt_picture(facts, room, name=name)
+    else:
+        picture, placed = block_picture(facts, room)
     dx = box.x_pt + (box.width_pt - placed.width_pt) / 2 - placed.x_pt
     dy = box.y_pt + (box.height_pt - placed.height_pt) / 2 - placed.y_pt
     return moved([picture], dx, dy)[0]

@@ -28,6 +28,11 @@ _READING: Final = (
         "quicker than unpicking."
     ),
 )
+_QUILTS: Final = (
+    "A quilt tells first what to buy and what is cut from each fabric over the whole quilt, with the cloth drawn "
+    "strip by strip; then how many of each block to make, how the top is put together, what it should measure on the "
+    "way, and how it is finished."
+)
 _PRINTING: Final = (
     (
         "Print at actual size, 100 %, never fitted to the page. The test page at the end of the book, page {test}, "
@@ -82,13 +87,13 @@ CAUTIONS_IN_FULL: Final = (
 """By what they are about: said once in a book, in short on every sheet."""
 
 
-def front_pages(blocks: Sequence[BlockFacts], pages: PageNumbers, paper: Paper) -> Bodies:
-    """The whole section; sizes are explained for each unit and seam that the book uses."""
+def front_pages(blocks: Sequence[BlockFacts], pages: PageNumbers, paper: Paper, *, quilts: bool = False) -> Bodies:
+    """The whole section; sizes are explained for each unit and seam that the book uses, `quilts` where it has some."""
     printing = [text.format(test=pages.get("test", "0")) for text in _PRINTING]
     sizes = list(dict.fromkeys(say_allowance(facts) for facts in blocks))
     sizes += [text for text in dict.fromkeys(say_metric_rule(facts) for facts in blocks) if text]
     slices = [part_title(TITLE)]
-    slices += section("Reading the pages", _READING, ruled=False)
+    slices += section("Reading the pages", (*_READING, _QUILTS) if quilts else _READING, ruled=False)
     slices += section("About the sizes", sizes)
     slices += section("Printing", printing)
     slices += section("One block first", _FIRST)

@@ -1,4 +1,4 @@
-"""The index of a book's blocks: by name, by finished size, by family, by number of patches."""
+"""The index of a book's blocks and quilts: by name, by finished size, by family, by number of patches."""
 
 from __future__ import annotations
 
@@ -14,6 +14,7 @@ from blockdsl.drawing.prose import Style, continued, fitted, heading, line, line
 from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, Paper, span_pt
 from blockdsl.drawing.words import families_in_order, many, say_family
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
 
 TITLE: Final = "Index"
@@ -25,13 +26,14 @@ _COLUMNS: Final = 3
 _COLUMN_PT: Final = span_pt(4)
 _LARGEST_GROUP: Final = 30
 _CM_IN_AN_INCH: Final = 2.54
+_QUILTS: Final = "Quilts"
 
 Entries = list[tuple[str, str]]
 """Words and the anchor that they lead to; no anchor for a group's name."""
 
 
 def index_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
-    """The four lists, each in three columns read downward."""
+    """The four lists, each in three columns read downward; a list with nothing in it is left out."""
     slices = [part_title(TITLE)]
     for name, entries in (
         ("By name", _by_name(parts)),
@@ -39,7 +41,7 @@ def index_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodi
         ("By family", _by_family(parts)),
         ("By number of patches", _by_patches(parts)),
     ):
-        slices += [heading(name), *_in_columns(entries, pages, name)]
+        slices += [heading(name), *_in_columns(entries, pages, name)] if entries else []
     return flowed(slices, paper)
 
 
@@ -54,26 +56,29 @@ def _by_name(parts: Sequence[Part]) -> Entries:
 
 
 def _by_size(parts: Sequence[Part]) -> Entries:
-    """Under each size the blocks that have it, small to large, whatever the unit."""
+    """Under each size the blocks and quilts that have it, small to large, whatever the unit."""
     groups: dict[tuple[float, str], Entries] = {}
     for part in parts:
-        for facts in part.block.sizes if part.block else ():
+        for facts in (part.quilt,) if part.quilt else part.block.sizes if part.block else ():
             groups.setdefault((_area(facts), say_size(facts)), []).append((part.title, part.anchor))
     return _grouped([(name, groups[area, name]) for area, name in sorted(groups)])
 
 
-def _area(facts: BlockFacts) -> float:
+def _area(facts: BlockFacts | QuiltFacts) -> float:
     """In square centimetres, to put sizes of both units in order."""
     scale = _CM_IN_AN_INCH if facts.unit == "in" else 1.0
     return round(to_float(facts.finished[0]) * to_float(facts.finished[1]) * scale * scale, 4)
 
 
 def _by_family(parts: Sequence[Part]) -> Entries:
+    """The families of the blocks, then the quilts."""
     groups: dict[str, Entries] = {}
+    quilts = [(part.title, part.anchor) for part in parts if part.quilt]
     for part in parts:
         if part.block:
             groups.setdefault(say_family(part.block.sizes[0]), []).append((part.title, part.anchor))
-    return _grouped([(family, groups[family]) for family in families_in_order(groups)])
+    families = [(family, groups[family]) for family in families_in_order(groups)]
+    return _grouped([*families, (_QUILTS, quilts)] if quilts else families)
 
 
 def _by_patches(parts: Sequence[Part]) -> Entries:

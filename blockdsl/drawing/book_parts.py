@@ -33,6 +33,7 @@ from blockdsl.drawing.theme import (
     span_pt,
 )
 from blockdsl.facts.bookfacts import BookBlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 PageNumbers = Mapping[str, str]
 """What each anchor's page is called; empty while the book is measured."""
@@ -100,8 +101,8 @@ _TITLE_LEADING: Final = 1.14
 class Part:
     """A piece of the book from the top of a page. `level` 0 stands by itself, 1 lies in the chapter before it.
 
-    `over` is what stands above its title (`Chapter 2`); `block` what a part of level 1 is about. `draw` gives
-    what stands on its pages above their feet.
+    `over` is what stands above its title (`Chapter 2`); `block` or `quilt` what a part of level 1 is about. `draw`
+    gives what stands on its pages above their feet.
     """
 
     anchor: str
@@ -110,6 +111,12 @@ class Part:
     draw: Callable[[PageNumbers], Bodies]
     over: str = ""
     block: BookBlockFacts | None = None
+    quilt: QuiltFacts | None = None
+
+    @property
+    def pictured(self) -> bool:
+        """Whether it is about a block or a quilt, to be found by its picture and in the index."""
+        return self.block is not None or self.quilt is not None
 
 
 def room(paper: Paper) -> Box:

@@ -1,13 +1,17 @@
-"""The pictures of a block in a book: colour, letters and fabrics in one row; its other colourings in another."""
+"""The pictures of a book: what a part is about, small; of a block its colours, its letters and its other colourings."""
 
 from __future__ import annotations
 
 from typing import Final
 
+from blockdsl.drawing.book_parts import Part
+from blockdsl.drawing.book_sizes import say_sizes
 from blockdsl.drawing.diagram import block_picture, fabrics_of, letter_diagram
 from blockdsl.drawing.flow import Slice, moved
-from blockdsl.drawing.marks import Mark
+from blockdsl.drawing.lengths import show_extent
+from blockdsl.drawing.marks import Figure, Mark
 from blockdsl.drawing.prose import Style, continued, fitted, heading, line
+from blockdsl.drawing.quilt_picture import quilt_picture
 from blockdsl.drawing.sheet_fabrics import key_column
 from blockdsl.drawing.sheet_head import pictures_of
 from blockdsl.drawing.theme import GUTTER_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box, span_pt
@@ -25,6 +29,25 @@ _WIDEST: Final = 1.6
 _TALLEST: Final = 0.7
 _MOST_PATCHES: Final = 100
 """With more the letters want a larger picture."""
+
+
+def part_picture(part: Part, box: Box) -> tuple[Figure, Box]:
+    """The block or the quilt that a part is about, as large as the box allows; and the box it fills.
+
+    Errors: ValueError for a part that is about neither.
+    """
+    if part.quilt is not None:
+        return quilt_picture(part.quilt, box, name=part.anchor)
+    if part.block is None:
+        raise ValueError(f"{part.title} has no picture")
+    return block_picture(part.block.sizes[0], box)
+
+
+def say_part(part: Part) -> str:
+    """The sizes of a block, the size of a quilt."""
+    if part.quilt is not None:
+        return f"quilt, {show_extent(part.quilt.finished, part.quilt.unit)}"
+    return say_sizes(part.block.sizes) if part.block is not None else ""
 
 
 def book_pictures(facts: BlockFacts) -> list[Slice]:

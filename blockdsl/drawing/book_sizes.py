@@ -28,6 +28,7 @@ from blockdsl.drawing.table import (
 from blockdsl.drawing.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
 from blockdsl.drawing.words import say_piece, say_purpose, say_subcut
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -44,7 +45,7 @@ _LEAST_THEN_PT: Final = 110.0
 _MOST_EXTRA_PT: Final = 22.0
 
 
-def say_size(facts: BlockFacts) -> str:
+def say_size(facts: BlockFacts | QuiltFacts) -> str:
     """What a size is called: `9 in`, or `6 × 9 in` when the block is no square."""
     if facts.finished[0] == facts.finished[1]:
         return show_measure(facts.finished[0], facts.unit)

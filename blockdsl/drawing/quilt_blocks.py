@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 from typing import Final
 
+from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.diagram import block_picture, letter_diagram
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.lengths import show_extent
@@ -15,8 +16,19 @@ from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_units import unit_list
 from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.table import tick_cell
-from blockdsl.drawing.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box, span_pt
-from blockdsl.drawing.words import many
+from blockdsl.drawing.theme import (
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    SMALL_PT,
+    STEP_PT,
+    Box,
+    span_pt,
+)
+from blockdsl.drawing.words import many, say_between_marks
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
 
@@ -83,27 +95,47 @@ def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
     yield f"{show_extent(block.finished, block.unit)} finished; {many(len(block.placed), 'patch', 'patches')}"
 
 
-def making_of_blocks(facts: QuiltFacts) -> list[list[Slice]]:
-    """For each kind that is pieced its letters, what one takes, its units and steps; each begins on a new page."""
-    return [_making(kind) for kind in facts.kinds if len(kind.block.placed) > 1]
+def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Slice]]:
+    """For each kind that is pieced its letters, what one takes, its units and steps; each begins on a new page.
+
+    `without`: kinds that are told elsewhere, by their place in the quilt's list.
+    """
+    kinds = [kind for place, kind in enumerate(facts.kinds) if place not in without]
+    return [_making(kind, alone=is_alone(facts)) for kind in kinds if len(kind.block.placed) > 1]
 
 
-def _making(kind: QuiltKindFacts) -> list[Slice]:
+def is_alone(facts: QuiltFacts) -> bool:
+    """Whether all blocks are alike, so that a list of them would say no more than the making of the one."""
+    return len(facts.kinds) == 1 and len(facts.kinds[0].colourings) == 1
+
+
+def _making(kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
     block = kind.block
     first = heading(
-        block.name, aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished"
+        f"Blocks to make: {block.name}" if alone else block.name,
+        aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished",
     )
-    return [first, _pictures(block), *_cutting(block), *unit_list(block), *step_list(block)]
+    colouring = kind.colourings[0][0] if alone else ""
+    table = [*_cutting(block), *_beware(block)]
+    return [first, _pictures(block, colouring), *table, *unit_list(block), *step_list(block)]
 
 
-def _pictures(block: BlockFacts) -> Slice:
+def _pictures(block: BlockFacts, colouring: str) -> Slice:
     """The block in colour, and its patches by letter."""
-    colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT))
+    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
+    colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT), colouring=plan)
     x = span_pt(6) + GUTTER_PT
     letters, other = letter_diagram(block, Box(x, 0.0, _LETTERS_PT + 60.0, _LETTERS_PT))
     caption = line("Patches by letter", x, other.bottom_pt + STEP_PT + _SMALL.baseline_pt, _SMALL)
     height = max(one.height_pt, other.bottom_pt + STEP_PT + _SMALL.line_pt)
     return Slice(height, (colour, letters, *caption), keep=True)
+
+
+def _beware(block: BlockFacts) -> list[Slice]:
+    """What is said of this block's sizes and bias edges alone; nothing of most."""
+    said = [text for say in (say_between_marks, say_bias) if (text := say(block))]
+    paragraphs = (paragraph(text, CONTENT_WIDTH_PT, _QUIET) for text in said)
+    return [Slice(height, marks, before_pt=2 * STEP_PT) for height, marks in paragraphs]
 
 
 def _cutting(block: BlockFacts) -> Sequence[Slice]:

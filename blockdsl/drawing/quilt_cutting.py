@@ -85,7 +85,7 @@ def quilt_cutting_rows(facts: QuiltFacts) -> tuple[tuple[str, ...], list[tuple[s
     """Headers and rows of all that is cut, for tables in Markdown and CSV; sizes carry their unit."""
     told = finishing_of(facts)
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
-    rows = [
+    rows: list[tuple[str, ...]] = [
         (
             labels[cloth.fabric],
             str(line.count),

@@ -6,7 +6,7 @@ from blockdsl.drawing.flow import Slice, run_over_pages
 from blockdsl.drawing.lengths import plain_extent
 from blockdsl.drawing.marks import Document, Mark, Page
 from blockdsl.drawing.quilt_assembly import assembly
-from blockdsl.drawing.quilt_blocks import blocks_to_make, making_of_blocks
+from blockdsl.drawing.quilt_blocks import blocks_to_make, is_alone, makings
 from blockdsl.drawing.quilt_cutting import quilt_cutting
 from blockdsl.drawing.quilt_finishing import finishing
 from blockdsl.drawing.quilt_head import quilt_head
@@ -15,7 +15,7 @@ from blockdsl.drawing.quilt_scraps import scraps
 from blockdsl.drawing.sheet import footer
 from blockdsl.drawing.sheet_notes import closing_slice, designer_notes
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
-from blockdsl.drawing.words import say_allowance
+from blockdsl.drawing.words import say_allowance, say_metric_rule, say_templates
 from blockdsl.facts.quiltfacts import QuiltFacts
 
 
@@ -50,13 +50,22 @@ def quilt_bodies(facts: QuiltFacts, paper: Paper) -> list[tuple[Mark, ...]]:
 
 def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
     """The parts of the sheet, each to begin a page."""
+    made = makings(facts)
     front = [
         *quilt_head(facts),
         *materials(facts),
         *designer_notes(facts.notes),
-        closing_slice([say_allowance(facts)]),
+        closing_slice(sizes_said(facts)),
         *quilt_cutting(facts),
-        *blocks_to_make(facts),
+        *([] if made and is_alone(facts) else blocks_to_make(facts)),
     ]
     together = [*assembly(facts), *scraps(facts), *finishing(facts)]
-    return [front, *making_of_blocks(facts), together]
+    return [front, *made, together]
+
+
+def sizes_said(facts: QuiltFacts) -> list[str]:
+    """What the sizes mean, of the quilt and of its blocks, each thing once."""
+    blocks = [kind.block for kind in facts.kinds]
+    says = (say_metric_rule, say_templates)
+    texts = dict.fromkeys([say_allowance(facts), *(say(block) for say in says for block in blocks)])
+    return [text for text in texts if text]

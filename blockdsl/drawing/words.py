@@ -9,8 +9,8 @@ from typing import Final
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.drawing.strip_words import say_direction, say_strips
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
-from blockdsl.facts.drafting import draft
 from blockdsl.facts.bookfacts import BookFacts
+from blockdsl.facts.drafting import draft
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
 

@@ -59,8 +59,19 @@ class BookFacts:
         """Every block of every chapter, in order."""
         return (block for chapter in self.chapters for block in chapter.blocks)
 
+    @property
+    def quilts(self) -> Iterator[QuiltFacts]:
+        """Every quilt of every chapter, in order."""
+        return (quilt for chapter in self.chapters for quilt in chapter.quilts)
 
-def book_of(blocks: Iterable[BlockFacts], name: str, paper: str) -> BookFacts:
-    """A plain book of blocks that nobody has put in order: each at its own size, with the techniques."""
-    items = tuple(BookBlockFacts(block.name, (block,)) for block in blocks)
-    return BookFacts(name, "", paper, (ChapterFacts("", items),), techniques=True)
+    @property
+    def of_quilts(self) -> Iterator[BlockFacts]:
+        """Every block, half block and unit of a border that its quilts are made of, at the size that it has there."""
+        return (kind.block for quilt in self.quilts for kind in quilt.kinds)
+
+
+def book_of(blocks: Iterable[BlockFacts], name: str, paper: str, quilts: Iterable[QuiltFacts] = ()) -> BookFacts:
+    """A plain book of what nobody has put in order: quilts, then blocks, each at its own size; with the techniques."""
+    items: list[WordsFacts | BookBlockFacts | QuiltFacts] = [*quilts]
+    items += [BookBlockFacts(block.name, (block,)) for block in blocks]
+    return BookFacts(name, "", paper, (ChapterFacts("", tuple(items)),), techniques=True)
