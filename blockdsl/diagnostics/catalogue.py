@@ -215,6 +215,11 @@ CATALOGUE: dict[str, Entry] = {
         "the fat quarters do not give all the `{name}`: {what}",
         "So many fat quarters are not enough for the blocks that are to be cut from them.",
     ),
+    "quilt-off-ruler": Entry(
+        "warning",
+        "{what} of {length} does not fall on the marks of a ruler that reads {measure}",
+        "Strips and half blocks between the ruler's marks are cut to the next one, and sew up too large.",
+    ),
     "expect-blocks": Entry(
         "error",
         'expected {wanted} blocks of "{name}", but the quilt has {got}',

@@ -22,6 +22,7 @@ from blockdsl.analysis.quilt.middle import BlockHere, Here, PlainSquare, Sashing
 from blockdsl.analysis.quilt.pieces import Designs
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.analysis.quilt.rings import RingPlan, lay_rings
+from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
 from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish, report_repeats, whole_number
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.symmetry import from_turns
@@ -67,6 +68,7 @@ class QuiltReader:
             return None
         quilt = self._assemble(plan, rings, finish)
         report_idle_lines(lines, plan, _of_blocks(quilt), self._problems)
+        report_quilt_off_the_ruler(lines, plan, rings, self._problems)
         return quilt
 
     def _is_small_enough(self, plan: SettingPlan, rings: list[RingPlan]) -> bool:

@@ -181,6 +181,22 @@ def test_a_line_that_changes_nothing_is_pointed_out(lines: list[str], word: str)
     assert f"`{word}`" in problem.message
 
 
+@pytest.mark.parametrize(
+    ("lines", "advice"),
+    [
+        (['set straight 2 x 2 of "Four"', "sash 1/3 in fog"], "make it 1/4 in or 3/8 in"),
+        (['set straight 2 x 2 of "Four"', "border 2.3 in fog"], "make it 2 1/4 in or 2 3/8 in"),
+        (['set strippy 2 x 2 of "Four"', "sash 1/16 in fog"], "make it 1/8 in"),
+        # (6 - 7/8)/2 = 2 9/16; 2 1/2 and 2 5/8 leave sashes of 1 in and 3/4 in
+        (['set dropped columns 2 x 2 of "Four"', "fill fog", "sash 7/8 in fog"], "a sash of 3/4 in or 1 in"),
+    ],
+)
+def test_what_the_ruler_does_not_show_is_told_with_the_nearest_that_it_does(lines: list[str], advice: str) -> None:
+    problem = one_told(*lines)
+    assert problem.code == "quilt-off-ruler"
+    assert advice in str(problem.help)
+
+
 CURVED = """
 block "Curved"
   size 6 in
