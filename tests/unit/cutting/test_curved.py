@@ -80,7 +80,8 @@ def test_a_piece_lies_where_its_turned_unit_brings_it() -> None:
     unit = 'unit half-leaf\n  row fog\n  applique slate "M0 0 H0.5 V1 H0 Z" raw edge\n'
     facts = facts_of("size 4 in", "row half-leaf>", above=unit)
     (piece,) = facts.appliques
-    assert {(x, y) for x, y in piece.outline} == {(0, 0), (4, 0), (4, 2), (0, 2)}
+    corners = {(F(0), F(0)), (F(4), F(0)), (F(4), F(2)), (F(0), F(2))}
+    assert {(x, y) for x, y in piece.outline} == corners
 
 
 def test_applique_changes_neither_the_proof_of_cover_nor_the_steps() -> None:
