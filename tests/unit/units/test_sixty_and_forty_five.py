@@ -287,11 +287,8 @@ def test_a_field_of_too_many_patches_is_refused_before_it_is_drawn(words: str) -
     ("words", "size", "better"),
     [
         ("hexagons slate fog across 5", "12 in", "10 in or 15 in"),  # 12/5 = 2 2/5 from flat to flat
-        (
-            "cubes slate fog moss across 5",
-            "15 1/4 in",
-            "15 in or 16 1/4 in",
-        ),  # ten diamonds across: steps of 10/8
+        # ten diamonds across: steps of 10/8, in whole inches of 5
+        ("cubes slate fog moss across 5", "15 1/4 in", "15 in or 20 in"),
         ("triangles60 slate fog rows 5", "12 in", "10 in or 15 in"),
         ("hexagons slate fog across 4 halves", "11 1/2 in", ""),  # 11 1/2 / 8 = 1 7/16
     ],
