@@ -22,7 +22,7 @@ def say_applique(facts: BlockFacts) -> tuple[str, ...]:
     said = [first]
     if turned:
         widths = sorted({under[label] for label in turned})
-        width = " or ".join(show_measure(each, facts.unit) for each in widths)
+        width = show_measure(widths[0], facts.unit) if len(widths) == 1 else "what the template says"
         said.append(
             f"{_letters(turned)}: cut on the solid line of the template. Trace the dashed line on the right side of "
             f"the cloth, snip the allowance where the edge bends inward, fold {width} under along the line, pin, and "
