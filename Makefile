@@ -17,7 +17,7 @@ help:
 	@echo "make check    lint, layout, types and the order of the rooms"
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
-	@echo "make bench    time the commands, and a book beside Typst"
+	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
 	@echo "make clean    remove what was built, and .venv"
@@ -50,6 +50,7 @@ readme: .venv/.installed
 bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/bench.py
 	@$(BIN)/python tests/bench/book.py
+	@$(BIN)/python tests/bench/cloth.py
 
 # Made anew when pyproject.toml changes: its scripts, packages and settings all come from there.
 .venv/.installed: pyproject.toml

@@ -15,9 +15,8 @@ FEWEST, MOST = 4, 6
 """Strips asked again at a time."""
 
 
-def some_again(task: Task, answer: Answer, chance: random.Random, listed: int, nodes: int) -> tuple[Answer | None, int]:
-    """The plan with some strips cut better, or None; and the work that it took to find out."""
-    chosen = _chosen(answer, chance)
+def some_again(task: Task, answer: Answer, chosen: Answer, listed: int, nodes: int) -> tuple[Answer | None, int]:
+    """The plan with the chosen strips cut better, or None; and the work that it took to find out."""
     part = replace(task, counts=_counts(task, chosen), sides=_room(task, answer, chosen))
     length = answer_length(chosen)
     aim = length - task.step
@@ -39,7 +38,7 @@ def some_again(task: Task, answer: Answer, chance: random.Random, listed: int, n
     return {column: times for column, times in kept.items() if times}, choice.work + len(relaxed.columns)
 
 
-def _chosen(answer: Answer, chance: random.Random) -> Answer:
+def some_strips(answer: Answer, chance: random.Random) -> Answer:
     """Some strips by chance: neighbours in height, or anywhere."""
     all_strips = [column for column in sorted(answer, key=order_of) for _ in range(min(answer[column], MOST))]
     number = min(len(all_strips), chance.randint(FEWEST, MOST))

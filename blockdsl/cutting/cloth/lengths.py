@@ -61,8 +61,7 @@ def shortest_length(
     sides = tuple((panel.beside, panel.height) for panel in panels)
     task = Task(cloth.sizes, tuple(size.count for size in cloth.sizes), cloth.width, sides)
     found, stages = search(task, starts(cloth), effort), 2
-    least = max(found.bound, area_bound(cloth) - cloth.long_length)
-    if three_stage and effort is not Effort.QUICK and least < found.length:
+    if three_stage and effort is not Effort.QUICK and area_bound(cloth) - cloth.long_length < found.length:
         stacked = search(replace(task, stacked=True), [found.answer], effort)
         bought = [_bought((cloth.long_length + one.length) * measure, buying_step) for one in (found, stacked)]
         if bought[1] < bought[0]:

@@ -8,13 +8,14 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from blockdsl.cutting.cloth.again import some_again
+from blockdsl.cutting.cloth.again import some_again, some_strips
 from blockdsl.cutting.cloth.choosing import choose_strips
 from blockdsl.cutting.cloth.dive import dive
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.listing import useful_strips
 from blockdsl.cutting.cloth.relaxed import Relaxed, Worths, overcost
-from blockdsl.cutting.cloth.task import Answer, Task, alone, answer_length
+from blockdsl.cutting.cloth.task import Answer, Column, Task, alone, answer_length
+from blockdsl.cutting.cloth.tidy import tidied
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +81,7 @@ def search(task: Task, starts: Iterable[Answer], effort: Effort) -> Found:
     relaxed.add(alone(task))
     used, worths = relaxed.grow(ROUNDS)
     found.bound = worths.whole_bound(task.step)
-    if found.proved or effort is Effort.QUICK:
+    if effort is Effort.QUICK:
         return found
     limits = LIMITS[effort]
     _dive_often(task, relaxed, used, found, limits)
@@ -88,6 +89,7 @@ def search(task: Task, starts: Iterable[Answer], effort: Effort) -> Found:
     if not _choose_among_all(task, worths, found, limits):
         _ask_again(task, found, limits)
         _choose_among_all(task, worths, found, limits)
+    found.answer = tidied(task, found.answer, relaxed.columns, worths)
     return found
 
 
@@ -134,10 +136,15 @@ def _choose_among_all(task: Task, worths: Worths, found: Found, limits: Limits) 
 def _ask_again(task: Task, found: Found, limits: Limits) -> None:
     """Ask some strips again, until the work is done; the chances are the same each time."""
     chance = random.Random(1)  # noqa: S311 - nothing secret: the same plan on every machine
-    left = limits.work
+    left = limits.work // (4 if task.stacked else 1)
+    asked: set[frozenset[tuple[Column, int]]] = set()
     for _ in range(TRIES):
         if left <= 0 or found.proved:
             break
-        answer, work = some_again(task, found.answer, chance, limits.listed_again, limits.nodes_again)
+        chosen = some_strips(found.answer, chance)
+        if frozenset(chosen.items()) in asked:
+            continue
+        asked.add(frozenset(chosen.items()))
+        answer, work = some_again(task, found.answer, chosen, limits.listed_again, limits.nodes_again)
         found.better(answer)
         left -= work
