@@ -12,6 +12,7 @@ from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, heading, line, paragraph
 from blockdsl.drawing.quilt_borders import ring_picture
 from blockdsl.drawing.quilt_picture import rows_picture
+from blockdsl.drawing.quilt_words import say_strips_of_ring
 from blockdsl.drawing.table import Column, grouped, table_head, table_row, tick_cell, words_cell
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -135,9 +136,11 @@ def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Slice:
         *line(step.title, left, _STEP_NAME.baseline_pt, _STEP_NAME),
     ]
     y = _STEP_NAME.line_pt
-    height, words = paragraph(fraction_text(step.text), min(room, span_pt(10)), _BODY)
-    marks += moved(words, left, y)
-    y += height
+    cut = say_strips_of_ring(facts, ring) if ring is not None else ""
+    for said, style in ((step.text, _BODY), *(((cut, _QUIET),) if cut else ())):
+        height, words = paragraph(fraction_text(said), min(room, span_pt(10)), style)
+        marks += moved(words, left, y)
+        y += height
     if step.measures is not None:
         y += STEP_PT / 2
         marks += moved(tick_cell(_BOLD).marks, left, y)

@@ -28,12 +28,13 @@ _NAME: Final = Style(LEAD_PT, "bold", INK)
 _NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _LEFT_PT: Final = 18.0
-_PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), 112.0)
+PICTURE_PT: Final = 112.0
+_PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), PICTURE_PT)
 _WORDS_PT: Final = CONTENT_WIDTH_PT - _LEFT_PT - _PICTURE.width_pt - GUTTER_PT
 
 
 @dataclass(frozen=True, slots=True)
-class _Part:
+class FinishingStep:
     """A step of finishing: its name, its words, its picture."""
 
     name: str
@@ -43,28 +44,35 @@ class _Part:
 
 def finishing(facts: QuiltFacts) -> list[Slice]:
     """The heading, then step by step."""
-    told = finishing_of(facts)
-    if told is None:
+    steps = finishing_steps(facts)
+    if not steps:
         return []
-    parts = list(_parts(facts, told))
     slices = [heading("Finishing", aside="layer, quilt, bind")]
-    return slices + [_slice(number, part) for number, part in enumerate(parts, start=1)]
+    return slices + [_slice(number, step) for number, step in enumerate(steps, start=1)]
 
 
-def _parts(facts: QuiltFacts, told: FinishingFacts) -> Iterator[_Part]:
+def finishing_steps(facts: QuiltFacts) -> list[FinishingStep]:
+    """All that is done to the top when it is sewn, in order; nothing where nothing is known of it."""
+    told = finishing_of(facts)
+    return list(_parts(facts, told)) if told is not None else []
+
+
+def _parts(facts: QuiltFacts, told: FinishingFacts) -> Iterator[FinishingStep]:
     if told.backing is not None:
         yield _back(facts, told.backing)
     yield _layers(facts, told)
-    yield _Part("Quilt", _QUILTING, None)
+    yield FinishingStep("Quilt", _QUILTING, None)
     if told.sleeve is not None:
         yield _sleeve(facts, told.sleeve)
     if told.binding is not None:
         yield _strips(facts, told.binding)
-        yield _Part("Bind", _binding_words(facts), corner_picture(_PICTURE))
-    yield _Part("Label", ("Sew a label to the back: the quilt's name, yours, the year, and how to wash it.",), None)
+        yield FinishingStep("Bind", _binding_words(facts), corner_picture(_PICTURE))
+    yield FinishingStep(
+        "Label", ("Sew a label to the back: the quilt's name, yours, the year, and how to wash it.",), None
+    )
 
 
-def _slice(number: int, part: _Part) -> Slice:
+def _slice(number: int, part: FinishingStep) -> Slice:
     marks: list[Mark] = [
         *line(str(number), 0.0, _NUMBER.baseline_pt, _NUMBER),
         *line(part.name, _LEFT_PT, _NAME.baseline_pt, _NAME),
@@ -81,7 +89,7 @@ def _slice(number: int, part: _Part) -> Slice:
     return Slice(y, tuple(marks), before_pt=3 * STEP_PT)
 
 
-def _back(facts: QuiltFacts, backing: BackingFacts) -> _Part:
+def _back(facts: QuiltFacts, backing: BackingFacts) -> FinishingStep:
     plan, unit = backing.plan, facts.unit
     length = f"{plain_length(plan.piece_length, unit)} {unit}"
     size = f"{plain_extent(plan.size, unit)} {unit}"
@@ -99,17 +107,17 @@ def _back(facts: QuiltFacts, backing: BackingFacts) -> _Part:
     if plan.one_fewer is not None:
         fewer = f"{plain_length(plan.one_fewer, unit)} {unit}"
         words.append(f"With {fewer} over on each side instead, one length less would do.")
-    return _Part("Make the back", tuple(words), backing_picture(plan, facts.finished, _PICTURE))
+    return FinishingStep("Make the back", tuple(words), backing_picture(plan, facts.finished, _PICTURE))
 
 
-def _layers(facts: QuiltFacts, told: FinishingFacts) -> _Part:
+def _layers(facts: QuiltFacts, told: FinishingFacts) -> FinishingStep:
     wadding = told.wadding
     size = f", {plain_extent(wadding.size, facts.unit)} {facts.unit}," if wadding is not None else ""
     smooth = (
         "Lay the back on the floor or a table, wrong side up, and tape its edges so that it is flat but not stretched. "
         f"Lay the wadding{size} on it and smooth it from the middle; then the top, right side up, its seams straight."
     )
-    return _Part("Layer", (_PRESSING, smooth, _HOLDING), layers_picture(_PICTURE))
+    return FinishingStep("Layer", (_PRESSING, smooth, _HOLDING), layers_picture(_PICTURE))
 
 
 _PRESSING: Final = "Press the top and the back and snip all threads."
@@ -128,7 +136,7 @@ _LINES: Final = (
 _QUILTING: Final = (_LINES, _TRIMMING)
 
 
-def _sleeve(facts: QuiltFacts, sleeve: SleeveFacts) -> _Part:
+def _sleeve(facts: QuiltFacts, sleeve: SleeveFacts) -> FinishingStep:
     plan, unit = sleeve.plan, facts.unit
     size = f"{plain_extent((plan.cut_length, plan.cut_width), unit)} {unit}"
     joined = f"Join {many(plan.strips, 'strip')} end to end for it. " if plan.strips > 1 else ""
@@ -140,10 +148,10 @@ def _sleeve(facts: QuiltFacts, sleeve: SleeveFacts) -> _Part:
         "When the quilt is bound, push the folded edge up a little, so that a rod has room, and sew it to the back by "
         "hand through back and wadding alone."
     )
-    return _Part("Hanging sleeve", (cut, sewn), sleeve_picture(_PICTURE))
+    return FinishingStep("Hanging sleeve", (cut, sewn), sleeve_picture(_PICTURE))
 
 
-def _strips(facts: QuiltFacts, binding: BindingFacts) -> _Part:
+def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
     plan, unit = binding.plan, facts.unit
     width, gives = f"{plain_length(plan.strip_width, unit)} {unit}", f"{plain_length(plan.gives, unit)} {unit}"
     around, room = f"{plain_length(plan.around, unit)} {unit}", f"{plain_length(plan.room, unit)} {unit}"
@@ -161,7 +169,7 @@ def _strips(facts: QuiltFacts, binding: BindingFacts) -> _Part:
         )
     needed = f"The way round is {around}; with {room} for corners and the last join. This makes {gives}."
     folded = "Fold the strip lengthwise, wrong sides together, and press."
-    return _Part("Make the binding", (first, needed, folded), join_picture(_PICTURE))
+    return FinishingStep("Make the binding", (first, needed, folded), join_picture(_PICTURE))
 
 
 def _binding_words(facts: QuiltFacts) -> tuple[str, ...]:

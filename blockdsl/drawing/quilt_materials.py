@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.cutting.buying import Buy
+from blockdsl.cutting.fat_quarters import NOMINAL
 from blockdsl.drawing.diagram import swatch
 from blockdsl.drawing.flow import Slice
-from blockdsl.drawing.lengths import show_extent, show_length, show_measure
+from blockdsl.drawing.lengths import plain_length, show_extent, show_length, show_measure
 from blockdsl.drawing.prose import Style, heading, paragraph
 from blockdsl.drawing.table import EMPTY, Cell, Column, table_head, table_row, words_cell
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box
@@ -25,11 +27,11 @@ _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SWATCH: Final = Box(0.0, 1.0, 24.0, 11.0)
 _COLUMNS: Final = (
     Column("", 34.0),
-    Column("fabric", 140.0),
-    Column("buy", 62.0),
-    Column("needed", 58.0),
-    Column("washing, squaring", 78.0),
-    Column("for", CONTENT_WIDTH_PT - 372.0, gap_pt=0.0),
+    Column("fabric", 136.0),
+    Column("buy", 84.0),
+    Column("needed", 54.0),
+    Column("washing, squaring", 76.0),
+    Column("for", CONTENT_WIDTH_PT - 384.0, gap_pt=0.0),
 )
 _TOOLS: Final = (
     "Besides: thread to match, thread and pins or clips to hold the layers; rotary cutter, mat and ruler; "
@@ -38,20 +40,46 @@ _TOOLS: Final = (
 _SHOP: Final = {"in": "1/8 yd (4 1/2 in)", "cm": "10 cm"}
 
 
+@dataclass(frozen=True, slots=True)
+class Material:
+    """A line of what is bought, in words; `fabric` None for what is no cloth of the top."""
+
+    fabric: FabricFacts | None
+    name: str
+    buy: str
+    need: str
+    allowed: str
+    uses: str
+
+
 def materials(facts: QuiltFacts) -> list[Slice]:
     """The list of all that is bought, with how it was reckoned below."""
+    lines = material_lines(facts)
+    if not lines:
+        return []
+    slices = [heading("Materials", aside="to buy; how it is cut follows"), table_head(_COLUMNS)]
+    slices += [table_row(_COLUMNS, _row(line), ruled=place > 0) for place, line in enumerate(lines)]
+    for words in said_of_materials(facts):
+        height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)
+        slices.append(Slice(height, marks, before_pt=1.5 * STEP_PT))
+    return slices
+
+
+def material_lines(facts: QuiltFacts) -> list[Material]:
+    """All that is bought, fabric by fabric; nothing where nothing is known of it."""
     told = finishing_of(facts)
     if told is None:
         return []
     labels = {fabric.name: fabric for fabric in facts.fabrics_used}
-    head = table_head(_COLUMNS)
-    slices = [heading("Materials", aside="to buy; how it is cut follows"), head]
-    rows = [*_fabrics(told, labels, facts), *_rest(told, labels, facts)]
-    slices += [table_row(_COLUMNS, row, ruled=place > 0) for place, row in enumerate(rows)]
-    for words in (_reckoned(facts, told), _TOOLS):
-        height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)
-        slices.append(Slice(height, marks, before_pt=1.5 * STEP_PT))
-    return slices
+    return [*_fabrics(told, labels, facts), *_rest(told, labels, facts)]
+
+
+def said_of_materials(facts: QuiltFacts) -> list[str]:
+    """How it was reckoned, what fat quarters would do, what else is needed."""
+    told = finishing_of(facts)
+    if told is None:
+        return []
+    return [text for text in (_reckoned(facts, told), _fat_quarters(facts, told), _TOOLS) if text]
 
 
 def finishing_of(facts: QuiltFacts) -> FinishingFacts | None:
@@ -59,14 +87,20 @@ def finishing_of(facts: QuiltFacts) -> FinishingFacts | None:
     return facts.finishing.facts if facts.finishing is not None else None
 
 
-def _row(fabric: FabricFacts | None, name: str, buy: str, need: str, allowed: str, uses: str) -> tuple[Cell, ...]:
-    picture = Cell(_BODY.line_pt, swatch(fabric, _SWATCH)) if fabric is not None else EMPTY
-    texts = ((name, _BOLD), (fraction_text(buy), _BOLD), (need, _BODY), (allowed, _QUIET), (uses, _QUIET))
+def _row(told: Material) -> tuple[Cell, ...]:
+    picture = Cell(_BODY.line_pt, swatch(told.fabric, _SWATCH)) if told.fabric is not None else EMPTY
+    texts = (
+        (told.name, _BOLD),
+        (fraction_text(told.buy), _BOLD),
+        (told.need, _BODY),
+        (told.allowed, _QUIET),
+        (told.uses, _QUIET),
+    )
     cells = (words_cell(text, column, style) for (text, style), column in zip(texts, _COLUMNS[1:], strict=True))
     return (picture, *cells)
 
 
-def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[tuple[Cell, ...]]:
+def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:
     for cloth in told.fabrics:
         fabric = labels[cloth.fabric]
         uses = _uses(cloth)
@@ -74,10 +108,14 @@ def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltF
         if cloth.scraps and use is not None:
             scraps = next(each for each in told.scraps if each.role == cloth.fabric)
             count = sum(scraps.fat_quarters) if scraps.fat_quarters is not None else use.mixed
-            name = f"{fabric.label}, {many(scraps.prints, 'print')}"
-            yield _row(fabric, name, many(count, "fat quarter"), "", "", "blocks of scraps")
+            name = f"{fabric.label or fabric.name}, {many(scraps.prints, 'print')}"
+            yield Material(fabric, name, many(count, "fat quarter"), "", "", "the blocks, each of one print")
         if cloth.buy is not None and cloth.buy.length:
-            yield _row(fabric, fabric.label or fabric.name, *_bought(cloth.buy, facts), uses)
+            yield Material(fabric, fabric.label or fabric.name, *_bought(cloth.buy, facts), uses)
+        elif cloth.buy is None and cloth.pieces and not cloth.scraps:
+            yield Material(
+                fabric, fabric.label or fabric.name, "wider cloth", "", "", "holds a piece larger than it is"
+            )
 
 
 def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
@@ -91,18 +129,17 @@ def _uses(cloth: FabricClothFacts) -> str:
     return ", ".join(names)
 
 
-def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[tuple[Cell, ...]]:
+def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:
     """Backing and wadding: binding and sleeve are cut from the fabrics above."""
     if told.backing is not None:
         fabric = labels[told.backing.fabric]
         plan = told.backing.plan
         widths = many(plan.widths, "width")
-        yield _row(
-            fabric, f"Backing: {fabric.label or fabric.name}", *_bought(plan.buy, facts), f"{widths} of the cloth"
-        )
+        name = f"Backing: {fabric.label or fabric.name}"
+        yield Material(fabric, name, *_bought(plan.buy, facts), f"{widths} of the cloth")
     if told.wadding is not None:
         size = show_extent(told.wadding.size, facts.unit)
-        yield _row(None, "Wadding", size, "", "", "in one piece")
+        yield Material(None, "Wadding", size, "", "", "in one piece")
 
 
 def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
@@ -114,3 +151,16 @@ def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
         f"take stands apart; the sum is rounded up to the next {_SHOP[facts.unit]}, as shops cut. Buy more where you "
         "like to have some over."
     )
+
+
+def _fat_quarters(facts: QuiltFacts, told: FinishingFacts) -> str:
+    """How many fat quarters would do in place of a length, fabric by fabric; nothing where one holds no piece."""
+    labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
+    said = [
+        f"{labels[cloth.fabric]} {cloth.fat_quarters.mixed}"
+        for cloth in told.fabrics
+        if cloth.fat_quarters is not None and not cloth.scraps
+    ]
+    across, along = NOMINAL[facts.unit]
+    size = f"{plain_length(along, facts.unit)} × {plain_length(across, facts.unit)} {facts.unit}"
+    return f"Instead of a length, fat quarters of {size} would do: {', '.join(said)}." if said else ""

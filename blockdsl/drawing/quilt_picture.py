@@ -7,6 +7,7 @@ thousand blocks takes little more than one of twenty.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from math import sqrt
 from typing import Final
 
@@ -15,6 +16,7 @@ from blockdsl.drawing.diagram_place import Placing, Ring, fit
 from blockdsl.drawing.hatch import hatch_all
 from blockdsl.drawing.marks import Figure, Mark, Path, Place, Stamp, Text
 from blockdsl.drawing.prose import rectangle
+from blockdsl.drawing.quilt_prints import Tints, tints_of_blocks
 from blockdsl.drawing.quilt_words import say_quilt_picture, say_rows_picture
 from blockdsl.drawing.theme import INK, Box
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
@@ -76,6 +78,7 @@ class QuiltPainter:
         self._placing = placing
         self._name = name
         self._fabrics = {fabric.name: fabric for fabric in facts.fabrics_used}
+        self._tints = tints_of_blocks(facts)
 
     def cloth(self, members: Iterable[tuple[int, Shift]]) -> list[Mark]:
         """Pieces of plain cloth, those of one fabric in one mark, with their outlines."""
@@ -96,20 +99,24 @@ class QuiltPainter:
         return tuple((x + dx, y + dy) for x, y in self._placing.ring(piece.outline))
 
     def blocks(self, members: Iterable[tuple[int, Shift]]) -> list[Mark]:
-        """Blocks: a stamp for each kind in each of its colourings."""
-        places: dict[tuple[int, str], list[Place]] = {}
+        """Blocks: a stamp for each kind in each of its colourings, and of scraps in each of its prints."""
+        places: dict[tuple[int, str, Tints], list[Place]] = {}
         for index, shift in members:
             block = self._facts.placed[index]
-            places.setdefault((block.kind, block.colouring), []).append(self.place_of(block, shift))
+            look = (block.kind, block.colouring, self._tints.get(index, ()))
+            places.setdefault(look, []).append(self.place_of(block, shift))
         return [
-            Stamp(f"{self._name}-{number}", self._once(kind, colouring), tuple(found))
-            for number, ((kind, colouring), found) in enumerate(places.items(), start=1)
+            Stamp(f"{self._name}-{number}", self._once(*look), tuple(found))
+            for number, (look, found) in enumerate(places.items(), start=1)
         ]
 
-    def _once(self, kind: int, colouring: str) -> tuple[Path | Text, ...]:
+    def _once(self, kind: int, colouring: str, tints: Tints) -> tuple[Path | Text, ...]:
         """The block at the origin, at the picture's scale."""
         block = self._facts.kinds[kind].block
-        return block_marks(block, self._seen(block, colouring), self._placing.scale)
+        seen = self._seen(block, colouring)
+        told = dict(tints)
+        tinted = {name: replace(fabric, colour=told.get(fabric.name, fabric.colour)) for name, fabric in seen.items()}
+        return block_marks(block, tinted, self._placing.scale)
 
     def _seen(self, block: BlockFacts, colouring: str) -> Mapping[str, FabricFacts]:
         """For each fabric of the block what is seen of it in the quilt, with the quilt's own numbers for hatches."""

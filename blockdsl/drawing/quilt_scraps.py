@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import Final
 
 from blockdsl.drawing.diagram_place import Placing, fit
-from blockdsl.drawing.flow import Slice
+from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Figure, Mark, Path
-from blockdsl.drawing.prose import Style, heading, line_centred, paragraph, rectangle
+from blockdsl.drawing.prose import Style, fitted, heading, line, line_centred, paragraph, rectangle
 from blockdsl.drawing.quilt_materials import finishing_of
 from blockdsl.drawing.quilt_picture import QuiltPainter
-from blockdsl.drawing.theme import CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT, Box, span_pt
+from blockdsl.drawing.quilt_prints import shade
+from blockdsl.drawing.theme import CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT, Box, span_pt
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import FabricFacts
@@ -22,8 +23,8 @@ _BODY: Final = Style(9.0, "regular", INK)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
 _TALLEST_PT: Final = 330.0
 _LEAST_PT: Final = 5.0
-_LIGHTEST: Final = 0.72
-_WHITE: Final = 255
+_PICTURE_COLUMNS: Final = 8
+_PRINT_LINE_PT: Final = 15.0
 
 
 def scraps(facts: QuiltFacts) -> list[Slice]:
@@ -60,22 +61,35 @@ def _said(spread: ScrapsFacts) -> tuple[str, ...]:
     return (f"Each block has one print, by its number in the picture. {apart} Each print is {used}. {each}",)
 
 
-def shade(colour: str, print_number: int, prints: int) -> str:
-    """A tint of the role's colour for each print: the first as it is, the last the palest."""
-    share = _LIGHTEST * (print_number - 1) / max(1, prints - 1)
-    parts = (int(colour[place : place + 2], 16) for place in (1, 3, 5))
-    return "#" + "".join(f"{round(part + (_WHITE - part) * share):02x}" for part in parts)
-
-
 def _picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> Slice:
-    """Every block as a box in the tint of its print, with the print's number."""
-    placing, placed = fit(facts.finished, Box(0.0, 0.0, CONTENT_WIDTH_PT, _TALLEST_PT))
+    """Every block as a box in the tint of its print, with the print's number; at the right the prints."""
+    placing, placed = fit(facts.finished, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
     painter = QuiltPainter(facts, placing, "prints")
     marks: list[Mark] = [rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=TINT, stroke=RULE)]
     for index, number in zip(spread.blocks, spread.assignment, strict=True):
         marks += _block(facts, index, number, painter, placing, shade(fabric.colour, number, spread.prints))
     said = f"The quilt with the number of the print on each of {many(len(spread.blocks), 'block')}."
-    return Slice(placed.height_pt, (Figure(said, tuple(marks)),), before_pt=STEP_PT)
+    x = placed.width_pt + 2 * GUTTER_PT
+    height, prints = _prints(spread, fabric, CONTENT_WIDTH_PT - x, placed.height_pt)
+    return Slice(max(placed.height_pt, height), (Figure(said, tuple(marks)), *moved(prints, x, 0.0)), before_pt=STEP_PT)
+
+
+def _prints(spread: ScrapsFacts, fabric: FabricFacts, width: float, height: float) -> tuple[float, tuple[Mark, ...]]:
+    """Each print with its tint, in how many blocks it is, how many fat quarters it takes; in columns when many."""
+    rows = max(1, int(height / _PRINT_LINE_PT))
+    columns = -(-spread.prints // rows)
+    marks: list[Mark] = []
+    for place, uses in enumerate(spread.uses):
+        x, y = (place // rows) * width / columns, (place % rows) * _PRINT_LINE_PT
+        colour = shade(fabric.colour, place + 1, spread.prints)
+        middle = y + _PRINT_LINE_PT / 2
+        marks.append(rectangle(x, y + 1.5, 18.0, _PRINT_LINE_PT - 3, fill=colour, stroke=INK, stroke_width_pt=0.4))
+        number = Style(9.0, "bold", INK)
+        marks += line(str(place + 1), x + 24.0, middle + number.capitals_pt / 2, number)
+        quarters = f", {many(spread.fat_quarters[place], 'fat quarter')}" if spread.fat_quarters else ""
+        words = fitted(f"{many(uses, 'block')}{quarters}", width / columns - 44.0, _BODY)
+        marks += line(words, x + 40.0, middle + _BODY.capitals_pt / 2, _BODY)
+    return min(rows, spread.prints) * _PRINT_LINE_PT, tuple(marks)
 
 
 def _block(

@@ -1,0 +1,31 @@
+"""The prints of scraps in pictures: a tint of the role's colour for each, so that one can be told from the other."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from blockdsl.facts.quiltfacts import QuiltFacts
+
+_LIGHTEST: Final = 0.72
+_WHITE: Final = 255
+Tints = tuple[tuple[str, str], ...]
+"""Fabrics by name, each with the colour that it has in one block."""
+
+
+def shade(colour: str, print_number: int, prints: int) -> str:
+    """A tint of the role's colour for each print: the first as it is, the last the palest."""
+    share = _LIGHTEST * (print_number - 1) / max(1, prints - 1)
+    parts = (int(colour[place : place + 2], 16) for place in (1, 3, 5))
+    return "#" + "".join(f"{round(part + (_WHITE - part) * share):02x}" for part in parts)
+
+
+def tints_of_blocks(facts: QuiltFacts) -> Mapping[int, Tints]:
+    """For each block with scraps, by its place in the quilt's list, the tints of its prints."""
+    colours = {fabric.name: fabric.colour for fabric in facts.fabrics_used}
+    found: dict[int, Tints] = {}
+    for spread in facts.finishing.scraps if facts.finishing is not None else ():
+        for block, number in zip(spread.blocks, spread.assignment, strict=True):
+            tint = (spread.role, shade(colours[spread.role], number, spread.prints))
+            found[block] = (*found.get(block, ()), tint)
+    return found
