@@ -150,3 +150,20 @@ def test_a_sum_of_roots_agrees_with_fifty_digits() -> None:
         context.prec = 50
         expected = Decimal(7) / 3 - 5 * Decimal(2).sqrt() + Decimal(3).sqrt() / 7 + Decimal(5).sqrt()
     assert to_float(number) == float(expected)
+
+
+def test_numbers_beyond_the_reach_of_floats_are_still_compared_exactly() -> None:
+    # 1.4142 · 10⁴⁰⁰ lies between 1.4 and 1.5 times 10⁴⁰⁰, and so does its like with 10⁻⁴⁰⁰
+    for large in (Fraction(10**400), Fraction(1, 10**400)):
+        assert Fraction(7, 5) * large < ROOT_TWO * large < Fraction(3, 2) * large
+        assert sign(ROOT_TWO * large - Fraction(3, 2) * large) == -1
+        assert ROOT_TWO * large < ROOT_THREE * large
+
+
+def test_numbers_that_floats_cannot_tell_apart_are_told_apart() -> None:
+    # √2 and √2 + 10⁻⁴⁰ are the same float
+    more = ROOT_TWO + Fraction(1, 10**40)
+    assert ROOT_TWO < more
+    assert more > ROOT_TWO
+    assert ROOT_TWO != more
+    assert sign(ROOT_TWO - more) == -1
