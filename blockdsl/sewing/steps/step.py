@@ -15,8 +15,8 @@ class Ingredient:
     """One part that a step takes, where it lies in what the step makes.
 
     `step` is the number of the step that made it, or None for a single patch; `name` what it is called (a patch by
-    its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself or has curves.
-    `patches` are numbers of the block's patches and `picture` the same patches, moved.
+    its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself or has
+    curves. `patches` are numbers of the block's patches and `picture` the same patches, moved.
     """
 
     name: str
