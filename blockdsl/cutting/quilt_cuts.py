@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
@@ -19,8 +19,8 @@ from blockdsl.cutting.quilt_pieces import PlainPiece
 from blockdsl.cutting.ways import Piece, Subcut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import ceil_to
-from blockdsl.model import BlockDesign, ColourPlan, Filling, Patch
 from blockdsl.model.quilt import QuiltDesign
+from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import plan_making
 
 
@@ -121,24 +121,3 @@ def _needs(cut: Cut, use: str, *, upright: bool, measure: Fraction) -> Iterator[
 def _counted(cut: Cut) -> int:
     """Triangles that are needed, or pieces."""
     return cut.yields - cut.spare if cut.subcut != "none" else cut.count
-
-
-def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
-    """The block in another colour plan, made in the same way."""
-    replaces = dict(plan.replaces)
-
-    def new(fabric: str) -> str:
-        return replaces.get(fabric, fabric)
-
-    def filled(filling: Filling | None) -> Filling | None:
-        return filling and replace(filling, fabrics=tuple(new(fabric) for fabric in filling.fabrics))
-
-    used = {new(fabric.name) for fabric in design.fabrics}
-    return replace(
-        design,
-        fabrics=tuple(fabric for fabric in design.palette if fabric.name in used),
-        patches=tuple(Patch(new(patch.fabric), patch.outline, patch.curved) for patch in design.patches),
-        units=tuple(replace(unit, filling=filled(unit.filling)) for unit in design.units),
-        appliques=tuple(replace(piece, fabric=new(piece.fabric)) for piece in design.appliques),
-        colourings=(),
-    )

@@ -14,6 +14,7 @@ from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_methods import method_list
 from blockdsl.drawing.sheet_notes import applique_notes, notes
+from blockdsl.drawing.sheet_recut import recut_tables
 from blockdsl.drawing.sheet_sizes import other_sizes
 from blockdsl.drawing.sheet_strips import strip_pictures
 from blockdsl.drawing.sheet_units import unit_list
@@ -61,9 +62,12 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
         *step_list(facts),
         *applique_notes(facts),
         *colouring_gallery(facts),
-        *other_sizes(facts),
     ]
-    return run_over_pages(slices, room)
+    sizes = other_sizes(facts)
+    pages, recut = run_over_pages([*slices, *sizes], room), recut_tables(facts)
+    # What changes in a colouring can be read from its picture too: no page is begun for it.
+    longer = run_over_pages([*slices, *recut, *sizes], room) if recut else pages
+    return longer if len(longer) == len(pages) else pages
 
 
 def footer(name: str, number: int, pages: int, paper: Paper) -> tuple[Mark, ...]:

@@ -171,11 +171,15 @@ class TemplateFacts:
 
 @dataclass(frozen=True, slots=True)
 class ColouringFacts:
-    """Another colour plan: for each fabric of the block the fabric that takes its place, both by name."""
+    """Another colour plan: for each fabric of the block the fabric that takes its place, both by name.
+
+    `cutting` is the block's table in those fabrics: where two of them become one, their lines are merged.
+    """
 
     name: str
     fabrics: tuple[FabricFacts, ...]
     replaces: tuple[tuple[str, str], ...]
+    cutting: tuple[CutFacts, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -41,6 +41,7 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch
+from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
 from blockdsl.sewing.classes import is_mirror_image
 
@@ -122,7 +123,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
         templates=tuple(_template(template) for template in (*templates(design, lettered, grain), *laid_on)),
         appliques=_appliques(design, lettered),
-        colourings=tuple(_colouring(plan, design) for plan in design.colourings),
+        colourings=tuple(_colouring(plan, design, lettered) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
         family=design.family,
@@ -251,8 +252,11 @@ def _template(template: Template) -> TemplateFacts:
     )
 
 
-def _colouring(plan: ColourPlan, design: BlockDesign) -> ColouringFacts:
+def _colouring(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> ColouringFacts:
     """The plan's own list of fabrics, numbered on from the block's so that a hatch stays with its fabric."""
+    coloured = recoloured(design, plan)
+    making = plan_making(coloured, Problems())
+    cuts = cut_list(coloured, making, lettered)
     replaces = dict(plan.replaces)
     palette = {fabric.name: fabric for fabric in design.palette}
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
@@ -261,7 +265,12 @@ def _colouring(plan: ColourPlan, design: BlockDesign) -> ColouringFacts:
             numbers.setdefault(fabric.name, len(numbers) + 1)
     taken = [(fabric.name, replaces.get(fabric.name, fabric.name)) for fabric in design.fabrics]
     names = list(dict.fromkeys(name for _, name in taken))
-    return ColouringFacts(plan.name, tuple(_fabric(palette[name], numbers) for name in names), tuple(taken))
+    return ColouringFacts(
+        name=plan.name,
+        fabrics=tuple(_fabric(palette[name], numbers) for name in names),
+        replaces=tuple(taken),
+        cutting=tuple(_cut(cut, cutters_for(cut, coloured, lettered)) for cut in cuts),
+    )
 
 
 def _areas(design: BlockDesign, lettered: Lettered) -> tuple[tuple[str, Exact | CurvedArea], ...]:

@@ -97,7 +97,14 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "steps": [_step(step, say) for step in block.steps],
         "seams": _seams(block.seams),
         "area_by_fabric": {name: _area(area, say) for name, area in block.area_by_fabric},
-        "colourings": [{"name": plan.name, "fabrics": dict(plan.replaces)} for plan in block.colourings],
+        "colourings": [
+            {
+                "name": plan.name,
+                "fabrics": dict(plan.replaces),
+                "cutting": [_cut(cut, say) for cut in plan.cutting],
+            }
+            for plan in block.colourings
+        ],
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
         "at_sizes": size_documents(block.sizes, block_document),
         "notes": list(block.notes),

@@ -111,6 +111,27 @@ def test_the_same_file_gives_the_same_bytes() -> None:
     assert facts_json(facts, problems) == facts_json(again, same)
 
 
+def test_a_colouring_has_a_cutting_table_of_its_own() -> None:
+    """By hand: 3 in squares are cut 3 1/2 in; two fog and two slate, exchanged by the one plan, merged by the other."""
+    blocks = document(
+        written(
+            "row fog slate",
+            "row slate moss",
+            'colouring "Night" fog=slate slate=fog',
+            'colouring "Dusk" moss=fog',
+            size="6 in",
+        )
+    )["blocks"]
+    assert isinstance(blocks, list)
+    assert [(cut["fabric"], cut["count"]) for cut in blocks[0]["cutting"]] == [("fog", 1), ("slate", 2), ("moss", 1)]
+    night, dusk = blocks[0]["colourings"]
+    assert [(cut["fabric"], cut["count"]) for cut in night["cutting"]] == [("fog", 2), ("slate", 1), ("moss", 1)]
+    assert [(cut["fabric"], cut["count"], cut["cut"]) for cut in dusk["cutting"]] == [
+        ("fog", 2, ["3 1/2", "3 1/2"]),
+        ("slate", 2, ["3 1/2", "3 1/2"]),
+    ]
+
+
 def test_the_exact_size_stands_beside_the_cut_size() -> None:
     blocks = document(written("row fog/slate", size="3 in"))["blocks"]
     assert isinstance(blocks, list)

@@ -1,0 +1,29 @@
+"""A block in another colour plan: the same patches and units, other fabrics."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from blockdsl.model.block import BlockDesign, ColourPlan, Filling, Patch
+
+
+def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
+    """The block in another colour plan, made in the same way; its further sizes too."""
+    replaces = dict(plan.replaces)
+
+    def new(fabric: str) -> str:
+        return replaces.get(fabric, fabric)
+
+    def filled(filling: Filling | None) -> Filling | None:
+        return filling and replace(filling, fabrics=tuple(new(fabric) for fabric in filling.fabrics))
+
+    used = {new(fabric.name) for fabric in design.fabrics}
+    return replace(
+        design,
+        fabrics=tuple(fabric for fabric in design.palette if fabric.name in used),
+        patches=tuple(Patch(new(patch.fabric), patch.outline, patch.curved) for patch in design.patches),
+        units=tuple(replace(unit, filling=filled(unit.filling)) for unit in design.units),
+        appliques=tuple(replace(piece, fabric=new(piece.fabric)) for piece in design.appliques),
+        colourings=(),
+        sizes=tuple(recoloured(size, plan) for size in design.sizes),
+    )
