@@ -63,7 +63,8 @@ def block_at_width(
     kept = (
         line
         for line in block.lines
-        if not isinstance(line, ast.Size | ast.Sizes) and (same_unit or not isinstance(line, ast.Seam | ast.Measure | ast.Trim))
+        if not isinstance(line, ast.Size | ast.Sizes)
+        and (same_unit or not isinstance(line, ast.Seam | ast.Measure | ast.Trim))
     )
     resized = replace(
         block,
@@ -77,4 +78,7 @@ def block_at_width(
     for problem in found:
         if problem.code in _OF_A_SIZE:
             problems.add(problem)
+        elif problem.severity == "error":
+            # At its own size the block has none, so it is this size that cannot be, whichever line is at fault.
+            problems.add(replace(problem, span=width.span))
     return design

@@ -40,7 +40,8 @@ def plan_rings(
 
 def _ring(line: ast_quilt.Band, main: BlockDesign, words: Words, designs: Designs) -> RingPlan | None:
     corners, corner = _corners(line, words)
-    if corners is None:
+    asked = None if line.width is None else words.length(line.width, f"width of the {line.word}")
+    if corners is None or (line.width is not None and asked is None):
         return None
     pieces, fabric = None, ""
     if line.pieced:
@@ -51,12 +52,9 @@ def _ring(line: ast_quilt.Band, main: BlockDesign, words: Words, designs: Design
         fabric = found
     else:
         return None
-    width = _width(line, pieces, words)
-    if width is None:
-        return None
     return RingPlan(
         word=line.word,
-        width=width,
+        width=asked if asked is not None else _height(pieces),
         fabric=fabric,
         pieces=pieces,
         corners=corners,
@@ -67,10 +65,10 @@ def _ring(line: ast_quilt.Band, main: BlockDesign, words: Words, designs: Design
     )
 
 
-def _width(line: ast_quilt.Band, pieces: Pieces | None, words: Words) -> Fraction | None:
-    if line.width is None:
-        return pieces.design.height if pieces else None
-    return words.length(line.width, f"width of the {line.word}")
+def _height(pieces: Pieces | None) -> Fraction:
+    """The width of a ring of blocks: their height."""
+    assert pieces is not None  # noqa: S101  only rings of blocks come without a width
+    return pieces.design.height
 
 
 def _corners(line: ast_quilt.Band, words: Words) -> tuple[Corners | None, str]:

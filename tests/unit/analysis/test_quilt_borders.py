@@ -120,6 +120,12 @@ def test_a_border_that_cannot_be_is_told_once(line: str, code: str) -> None:
     assert [problem.code for problem in told(FOURS, line)] == [code]
 
 
+def test_a_block_that_cannot_be_sewn_so_small_is_told_at_its_border() -> None:
+    curved = 'block "Curved"\n size 6 in\n row (curve lantern in fog)'
+    problem = one_told(FOURS, 'border 1/2 in pieced "Curved" corners fog', above=curved)
+    assert (problem.code, problem.span.text) == ("curve-too-tight", "1/2 in")
+
+
 def test_a_medallion_grows_round_by_round() -> None:
     facts = quilt('set medallion of "Four"', "round 3 in lantern", 'round "Four"', "border 2 in slate")
     # 6, then 12, then blocks of 6 all round: 24, then 28
