@@ -206,7 +206,8 @@ def _on_point(quilt: QuiltDesign, words: _Words, by_kind: dict[str, list[int]]) 
             "Sew each diagonal row from the lower left end up to the right: a side triangle, the blocks"
             f"{' with a sash on both sides of each' if sash_rows else ''}, a side triangle. Lay the square corner of "
             "the triangle to the edge of the block: its points stand out, and its long edge, which is on the straight "
-            "grain, lies outward. An end that lies at a corner of the quilt has no triangle yet. "
+            "grain, lies outward. The short edges are on the bias: pin them, and do not pull. An end that lies at a "
+            "corner of the quilt has no triangle yet. "
             f"{_nesting('row', len(rows), sashed=bool(sash_rows))}",
             rows,
         )
@@ -227,8 +228,8 @@ def _on_point(quilt: QuiltDesign, words: _Words, by_kind: dict[str, list[int]]) 
     yield _plain(
         "Sew on the corners",
         "Fold each corner triangle to find the middle of its long edge, pin that to the middle of the block, and sew "
-        "it on. Press toward the triangle. Square up the edges with a ruler, a seam allowance outside the points of "
-        f"the blocks, and no less. The middle measures {words.size(quilt.middle)}.",
+        "it on; that edge is on the bias, so do not pull it. Press toward the triangle. Square up the edges with a "
+        f"ruler, a seam allowance outside the points of the blocks, and no less. The middle measures {words.size(quilt.middle)}.",
         (),
         _grown(quilt, quilt.middle),
     )
