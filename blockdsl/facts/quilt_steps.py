@@ -229,7 +229,8 @@ def _on_point(quilt: QuiltDesign, words: _Words, by_kind: dict[str, list[int]]) 
         "Sew on the corners",
         "Fold each corner triangle to find the middle of its long edge, pin that to the middle of the block, and sew "
         "it on; that edge is on the bias, so do not pull it. Press toward the triangle. Square up the edges with a "
-        f"ruler, a seam allowance outside the points of the blocks, and no less. The middle measures {words.size(quilt.middle)}.",
+        "ruler, a seam allowance outside the points of the blocks, and no less. "
+        f"The middle measures {words.size(quilt.middle)}.",
         (),
         _grown(quilt, quilt.middle),
     )
