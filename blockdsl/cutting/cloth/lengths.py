@@ -61,10 +61,10 @@ def shortest_length(
     sides = tuple((panel.beside, panel.height) for panel in panels)
     task = Task(cloth.sizes, tuple(size.count for size in cloth.sizes), cloth.width, sides)
     found, stages = search(task, starts(cloth), effort), 2
-    if three_stage and effort is not Effort.QUICK and area_bound(cloth) - cloth.long_length < found.length:
+    bought = _bought((cloth.long_length + found.length) * measure, buying_step)
+    if three_stage and effort is not Effort.QUICK and _bought(area_bound(cloth) * measure, buying_step) < bought:
         stacked = search(replace(task, stacked=True), [found.answer], effort)
-        bought = [_bought((cloth.long_length + one.length) * measure, buying_step) for one in (found, stacked)]
-        if bought[1] < bought[0]:
+        if _bought((cloth.long_length + stacked.length) * measure, buying_step) < bought:
             found, stages = stacked, 3
     bound = max(area_bound(cloth), cloth.long_length + found.bound)
     strips = split(found.answer, len(panels))

@@ -40,7 +40,7 @@ LIMITS = {
 ROUNDS = 1_000
 MANY, MORE_NODES = 2_000, 10
 """Nodes among fewer strips than that are quick, so that there may be more of them, up to so many times."""
-NEAR, FEW, FEW_NODES = Fraction(1, 1000), 600, 60
+NEAR, FEW, FEW_NODES = Fraction(1, 1000), 450, 30
 DIVE = 3_000
 """Sizes times heights from which a dive takes so long that fewer are made."""
 TRIES = 400
@@ -95,7 +95,7 @@ def search(task: Task, starts: Iterable[Answer], effort: Effort) -> Found:
 
 def _dive_often(task: Task, relaxed: Relaxed, used: list[float], found: Found, limits: Limits) -> None:
     """Dive, then again with some luck."""
-    each = max(1, len(task.wanted) * len(task.heights) // DIVE)
+    each = max(1, len(task.wanted) * len(task.heights) * (3 if task.stacked else 1) // DIVE)
     for number in range(-(-limits.dives // each)):
         if found.proved:
             break
