@@ -12,6 +12,7 @@ from pathlib import Path
 from stat import S_ISREG
 from typing import Final
 
+from blockdsl.analysis.override import WhatIf
 from blockdsl.cli.cache import Cache, usual_folder
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
@@ -22,6 +23,7 @@ from blockdsl.cli.planning import USUAL_PAPER, Asked, Planned, plan
 from blockdsl.cli.progress import progress
 from blockdsl.cli.saying import in_words, many, write_out
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
+from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.workers import processors, run_all
 from blockdsl.cli.working import Worked, work_through
@@ -43,7 +45,9 @@ def build(arguments: Namespace) -> int:
     cache = _cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
-    works = _look(open_inputs(arguments.files), cache, processes, faults)
+    what_if = what_if_of(arguments)
+    works = _look(open_inputs(arguments.files), cache, processes, faults, what_if)
+    refuse_without_quilts(works, [what_if])
     if arguments.only and "book" in kinds and arguments.book is None and not any(map(_may_have_book, works)):
         raise CannotGoOn("--only book: no file declares a book; --book FILE.pdf makes one of all blocks", USAGE)
     teller = Teller(arguments.message_format)
@@ -101,10 +105,13 @@ def _cache(arguments: Namespace) -> Cache:
     return Cache(Path(arguments.cache) if arguments.cache else usual_folder())
 
 
-def _look(inputs: Sequence[Input], cache: Cache, processes: int, faults: list[Exception]) -> list[Worked]:
+def _look(
+    inputs: Sequence[Input], cache: Cache, processes: int, faults: list[Exception], what_if: WhatIf | None
+) -> list[Worked]:
     """Every file worked through, its problems in its own collector. Should blockdsl itself fail, that is a fault."""
     works: list[Worked] = []
-    for found in run_all(partial(work_through, folder=cache.folder), inputs, processes, _WORTH_SHARING_FILES):
+    look = partial(work_through, folder=cache.folder, what_if=what_if)
+    for found in run_all(look, inputs, processes, _WORTH_SHARING_FILES):
         if isinstance(found, Exception):
             faults.append(found)
         else:
@@ -171,10 +178,11 @@ def _holds(path: Path, data: bytes) -> bool:
 def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print, cache: Cache) -> Path:
     path = Path(arguments.book)
     blocks = [block for made in planned for block in made.blocks]
-    if not blocks:
+    quilts = [quilt for made in planned for quilt in made.quilts]
+    if not blocks and not quilts:
         raise CannotGoOn("there is no block to make a book of")
     title = arguments.title or path.stem
-    book = book_of(blocks, title, printed.paper)
+    book = book_of(blocks, title, printed.paper, quilts)
     key = key_of("book", content_of(book), printed) if cache.folder else ""
     put({path: cache.made(key, partial(book_bytes, book, printed, cache))})
     return path

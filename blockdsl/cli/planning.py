@@ -8,6 +8,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
+from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
 from blockdsl.cli.naming import Taken
 from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, too_large
@@ -25,11 +26,12 @@ EVERYTHING: Final = frozenset(KINDS)
 
 @dataclass(frozen=True, slots=True)
 class Planned:
-    """A file with what will be made of it; `blocks` are those that no file before it has planned."""
+    """A file with what will be made of it; `blocks` and `quilts` are those that no file before it has planned."""
 
     worked: Worked
     blocks: tuple[BlockFacts, ...]
     jobs: tuple[Job, ...]
+    quilts: tuple[QuiltFacts, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +50,7 @@ class Asked:
 def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[Planned]:
     """The work on each file that has no errors, on the paper asked for, or else on that of the file's book.
 
-    Books have web sites; the blocks of a file without a book have one when not everything is asked for.
+    Books have web sites; the blocks and quilts of a file without a book have one when not everything is asked for.
     A file with errors keeps the names of its blocks and books, so that what was made of it earlier is not written over.
     """
     names = _Names()
@@ -60,6 +62,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
         papers = [book.paper for book in worked.facts.books]
         printed = asked.on(papers[0] if papers else USUAL_PAPER)
         blocks = []
+        quilts = []
         source = worked.origin.source.name
         jobs: list[Job] = []
         for span, block in zip(worked.spans, worked.facts.blocks, strict=True):
@@ -73,13 +76,16 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
                 _report_too_large(block, span, worked.origin.problems)
         for quilt in worked.facts.quilts:
             if names.is_new_quilt(quilt):
+                quilts.append(quilt)
                 jobs.append(Job("quilt", quilt, names.take(quilt.name), kinds, printed, source))
+                jobs += _of_sizes([kind.block for kind in quilt.kinds], names, kinds, printed, source)
         for book in worked.facts.books:
             jobs += _of_book(book, names, kinds, asked.on(book.paper), source)
-        if "web" in kinds and kinds != EVERYTHING and worked.facts.blocks and not worked.facts.books:
-            site = site_of_blocks(worked.facts.blocks, source, printed.paper)
+        declares = worked.facts.blocks or worked.facts.quilts
+        if "web" in kinds and kinds != EVERYTHING and declares and not worked.facts.books:
+            site = site_of_blocks(worked.facts.blocks, source, printed.paper, worked.facts.quilts)
             jobs.append(Job("site", site, names.of_site(Path(source).stem), kinds, printed, source))
-        planned.append(Planned(worked, tuple(blocks), tuple(jobs)))
+        planned.append(Planned(worked, tuple(blocks), tuple(jobs), tuple(quilts)))
     return planned
 
 
@@ -93,7 +99,7 @@ def _report_too_large(block: BlockFacts, span: Span, problems: Problems) -> None
 def _of_sizes(
     sizes: Sequence[BlockFacts], names: _Names, kinds: frozenset[str], printed: Print, source: str
 ) -> Iterator[Job]:
-    """What a block needs at sizes that are not its own; a size that has been planned is left out."""
+    """What a block needs at sizes that are not its own, in books and quilts; one that has been planned is left out."""
     from blockdsl.model.lengths import write_size
 
     for facts in sizes:
@@ -120,7 +126,7 @@ class _Names:
         self._taken = Taken()
         self._sites = Taken()
         self._known: dict[str, list[BlockFacts]] = {}
-        self._quilts: dict[str, list[QuiltFacts]] = {}
+        self._quilts: set[str] = set()
 
     def take(self, words: str) -> str:
         return self._taken.take(words)
@@ -138,12 +144,11 @@ class _Names:
         return True
 
     def is_new_quilt(self, quilt: QuiltFacts) -> bool:
-        """Whether this very quilt has not been planned; it has from now on."""
-        known = self._quilts.setdefault(quilt.name, [])
-        if quilt in known:
-            return False
-        known.append(quilt)
-        return True
+        """Whether this very quilt, with the same finishing, has not been planned; it has from now on."""
+        content = content_of(quilt)
+        is_new = content not in self._quilts
+        self._quilts.add(content)
+        return is_new
 
     def of_block(self, block: BlockFacts) -> str | None:
         """A name for the outputs of the block; None when the very same block has one."""

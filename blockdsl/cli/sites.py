@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from blockdsl.facts import BlockFacts, BookFacts
+    from blockdsl.facts.quiltfacts import QuiltFacts
 
 
 def site_output(book: BookFacts, stem: str) -> Output:
@@ -34,9 +35,12 @@ def _packed(book: BookFacts) -> bytes:
     return pickle.dumps(site_files(web_site(book, Taken(RESERVED).take)), pickle.HIGHEST_PROTOCOL)
 
 
-def site_of_blocks(blocks: Sequence[BlockFacts], source: str, paper: str) -> BookFacts:
-    """The blocks of a file without a book as one, by the name of its one block or else of the file."""
+def site_of_blocks(
+    blocks: Sequence[BlockFacts], source: str, paper: str, quilts: Sequence[QuiltFacts] = ()
+) -> BookFacts:
+    """What a file without a book declares as one, by the name of its one quilt or block, or else of the file."""
     from blockdsl.facts import book_of
 
     words = PurePosixPath(source.replace("\\", "/")).stem.replace("-", " ").replace("_", " ").strip("<> ")
-    return book_of(blocks, blocks[0].name if len(blocks) == 1 else words[:1].upper() + words[1:], paper)
+    named = quilts or blocks
+    return book_of(blocks, named[0].name if len(named) == 1 else words[:1].upper() + words[1:], paper, quilts)

@@ -65,13 +65,13 @@ def _rows(facts: QuiltFacts) -> list[Slice]:
     if len(facts.rows) < 2:
         return []
     head = table_head(_COLUMNS)
-    lines = list(_alike(facts))
+    lines = list(alike_rows(facts))
     rows = [_row(line, ruled=place > 0) for place, line in enumerate(lines)]
     group = Slice(0.0, keep=True)
     return [head, *grouped(head, group, rows, continued("Rows"))[1:]]
 
 
-def _alike(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
+def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
     """(which rows, of what, its size): neighbours of one kind and content together."""
     numbers: Counter[str] = Counter()
     told: dict[tuple[str, str, str], list[int]] = {}

@@ -135,15 +135,24 @@ def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> 
     group = fabric_group(fabric, sum(line.count for line in lines))
     table = grouped(Slice(height, again, keep=True), group, rows, fabric_group(fabric, None))
     slices = [head, *table]
+    slices += [_said(text) for text in say_cloth(facts, cloth)]
     if cloth.plan is not None:
-        letters = letters_of(cloth)
-        slices += [_said(text) for text in _about(facts, cloth, cloth.plan)]
-        slices += cloth_pictures(cloth.plan, facts.unit, fabric.colour, lambda key: letters.get(key, ""))
+        named = (continued(f"{_TITLE}: {fabric.label or fabric.name}"),)
+        slices += [replace(row, head=named) for row in cloth_rows(facts, cloth, cloth.plan, fabric)]
     return slices
 
 
-def _about(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan) -> Iterator[str]:
-    """What the plan takes and how good it is; what is joined."""
+def cloth_rows(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> list[Slice]:
+    """The cloth strip by strip, each piece with its letter."""
+    letters = letters_of(cloth)
+    return cloth_pictures(plan, facts.unit, fabric.colour, lambda key: letters.get(key, ""))
+
+
+def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
+    """What the plan takes and how good it is; what is joined. Nothing where nothing is cut by the length."""
+    plan = cloth.plan
+    if plan is None:
+        return
     length = show_measure(plan.length, facts.unit)
     if cloth.scraps:
         yield "Its blocks are cut from fat quarters, each block from one print; only the rest is cut by the length."

@@ -28,9 +28,9 @@ _NAME: Final = Style(LEAD_PT, "bold", INK)
 _NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _LEFT_PT: Final = 18.0
-PICTURE_PT: Final = 112.0
-_PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), PICTURE_PT)
-_WORDS_PT: Final = CONTENT_WIDTH_PT - _LEFT_PT - _PICTURE.width_pt - GUTTER_PT
+PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), 112.0)
+"""Where on its step a small picture stands."""
+_WORDS_PT: Final = CONTENT_WIDTH_PT - _LEFT_PT - PICTURE.width_pt - GUTTER_PT
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +66,7 @@ def _parts(facts: QuiltFacts, told: FinishingFacts) -> Iterator[FinishingStep]:
         yield _sleeve(facts, told.sleeve)
     if told.binding is not None:
         yield _strips(facts, told.binding)
-        yield FinishingStep("Bind", _binding_words(facts), corner_picture(_PICTURE))
+        yield FinishingStep("Bind", _binding_words(facts), corner_picture(PICTURE))
     yield FinishingStep(
         "Label", ("Sew a label to the back: the quilt's name, yours, the year, and how to wash it.",), None
     )
@@ -85,7 +85,7 @@ def _slice(number: int, part: FinishingStep) -> Slice:
         y += height + STEP_PT / 2
     if part.picture is not None:
         marks.append(part.picture)
-        y = max(y, _PICTURE.height_pt)
+        y = max(y, PICTURE.height_pt)
     return Slice(y, tuple(marks), before_pt=3 * STEP_PT)
 
 
@@ -107,7 +107,7 @@ def _back(facts: QuiltFacts, backing: BackingFacts) -> FinishingStep:
     if plan.one_fewer is not None:
         fewer = f"{plain_length(plan.one_fewer, unit)} {unit}"
         words.append(f"With {fewer} over on each side instead, one length less would do.")
-    return FinishingStep("Make the back", tuple(words), backing_picture(plan, facts.finished, _PICTURE))
+    return FinishingStep("Make the back", tuple(words), backing_picture(plan, facts.finished, PICTURE))
 
 
 def _layers(facts: QuiltFacts, told: FinishingFacts) -> FinishingStep:
@@ -117,7 +117,7 @@ def _layers(facts: QuiltFacts, told: FinishingFacts) -> FinishingStep:
         "Lay the back on the floor or a table, wrong side up, and tape its edges so that it is flat but not stretched. "
         f"Lay the wadding{size} on it and smooth it from the middle; then the top, right side up, its seams straight."
     )
-    return FinishingStep("Layer", (_PRESSING, smooth, _HOLDING), layers_picture(_PICTURE))
+    return FinishingStep("Layer", (_PRESSING, smooth, _HOLDING), layers_picture(PICTURE))
 
 
 _PRESSING: Final = "Press the top and the back and snip all threads."
@@ -148,7 +148,7 @@ def _sleeve(facts: QuiltFacts, sleeve: SleeveFacts) -> FinishingStep:
         "When the quilt is bound, push the folded edge up a little, so that a rod has room, and sew it to the back by "
         "hand through back and wadding alone."
     )
-    return FinishingStep("Hanging sleeve", (cut, sewn), sleeve_picture(_PICTURE))
+    return FinishingStep("Hanging sleeve", (cut, sewn), sleeve_picture(PICTURE))
 
 
 def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
@@ -169,7 +169,7 @@ def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
         )
     needed = f"The way round is {around}; with {room} for corners and the last join. This makes {gives}."
     folded = "Fold the strip lengthwise, wrong sides together, and press."
-    return FinishingStep("Make the binding", (first, needed, folded), join_picture(_PICTURE))
+    return FinishingStep("Make the binding", (first, needed, folded), join_picture(PICTURE))
 
 
 def _binding_words(facts: QuiltFacts) -> tuple[str, ...]:

@@ -34,8 +34,9 @@ def scraps(facts: QuiltFacts) -> list[Slice]:
     for spread in told.scraps if told is not None else ():
         fabric = next(fabric for fabric in facts.fabrics_used if fabric.name == spread.role)
         slices += [heading(f"Prints for {fabric.label or fabric.name}", aside=many(spread.prints, "print"))]
-        slices += [_words(text) for text in _said(spread)]
-        slices.append(_picture(facts, spread, fabric))
+        slices += [_words(text) for text in say_prints(spread)]
+        height, marks = prints_picture(facts, spread, fabric)
+        slices.append(Slice(height, marks, before_pt=STEP_PT))
     return slices
 
 
@@ -44,7 +45,7 @@ def _words(text: str) -> Slice:
     return Slice(height + STEP_PT, marks, keep=True)
 
 
-def _said(spread: ScrapsFacts) -> tuple[str, ...]:
+def say_prints(spread: ScrapsFacts) -> tuple[str, ...]:
     """How the prints are spread, and what each gives."""
     if spread.clashes == 0:
         apart = "No two blocks side by side share a print."
@@ -61,7 +62,7 @@ def _said(spread: ScrapsFacts) -> tuple[str, ...]:
     return (f"Each block has one print, by its number in the picture. {apart} Each print is {used}. {each}",)
 
 
-def _picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> Slice:
+def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> tuple[float, tuple[Mark, ...]]:
     """Every block as a box in the tint of its print, with the print's number; at the right the prints."""
     placing, placed = fit(facts.finished, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
     painter = QuiltPainter(facts, placing, "prints")
@@ -71,7 +72,7 @@ def _picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> Sli
     said = f"The quilt with the number of the print on each of {many(len(spread.blocks), 'block')}."
     x = placed.width_pt + 2 * GUTTER_PT
     height, prints = _prints(spread, fabric, CONTENT_WIDTH_PT - x, placed.height_pt)
-    return Slice(max(placed.height_pt, height), (Figure(said, tuple(marks)), *moved(prints, x, 0.0)), before_pt=STEP_PT)
+    return max(placed.height_pt, height), (Figure(said, tuple(marks)), *moved(prints, x, 0.0))
 
 
 def _prints(spread: ScrapsFacts, fabric: FabricFacts, width: float, height: float) -> tuple[float, tuple[Mark, ...]]:

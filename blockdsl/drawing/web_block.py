@@ -47,9 +47,9 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
     """The page of one block at one or more sizes, which differ in measures alone: pictures are drawn once."""
     first = sizes[0]
     parts: list[Part] = [_pictures(first)]
-    fabrics = _section(2, "Fabrics", (Key(tuple(map(_fabric_line, first.fabrics))),))
+    fabrics = _section(2, "Fabrics", (Key(tuple(map(fabric_line, first.fabrics))),))
     if len(sizes) == 1:
-        parts += [Pairs(measures(first)), fabrics, *_making(first, 2)]
+        parts += [Pairs(measures(first)), fabrics, *making(first, 2)]
     else:
         places = [(facts, f"size-{number}") for number, facts in enumerate(sizes, start=1)]
         links = tuple(Run(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
@@ -93,7 +93,8 @@ def _pictures(facts: BlockFacts) -> Cards:
     return Cards("pictures", (Card((colour,)), Card((letters,))))
 
 
-def _fabric_line(fabric: FabricFacts) -> FabricLine:
+def fabric_line(fabric: FabricFacts) -> FabricLine:
+    """A fabric in the key: its swatch, number, label and value."""
     return FabricLine(swatch_page(fabric), fabric.number, fabric.label or fabric.name, fabric.value)
 
 
@@ -103,10 +104,10 @@ def _fabric_line(fabric: FabricFacts) -> FabricLine:
 def _at_size(facts: BlockFacts, anchor: str) -> Section:
     """One of several sizes: its measures, and its cutting and units."""
     finished = say_finished(facts)
-    return _section(2, f"{finished} finished", (Pairs(measures(facts)), *_making(facts, 3, finished)), anchor)
+    return _section(2, f"{finished} finished", (Pairs(measures(facts)), *making(facts, 3, finished)), anchor)
 
 
-def _making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
+def making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
     """Cutting, units and steps under headings of that level."""
     parts: list[Part] = []
     if facts.cutting:
@@ -152,7 +153,7 @@ def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
         (
             Picture(colour_page(facts, plan)),
             Heading(3, plain("As drawn" if plan is None else plan.name)),
-            Key(tuple(map(_fabric_line, seen.values()))),
+            Key(tuple(map(fabric_line, seen.values()))),
         )
     )
 

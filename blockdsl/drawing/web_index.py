@@ -1,11 +1,12 @@
-"""All blocks of a site to look up: by name, by finished size, by family, by number of patches."""
+"""All blocks of a site to look up: by name, by finished size, by family, by number of patches; and its quilts."""
 
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Final
 
+from blockdsl.drawing.lengths import plain_extent
 from blockdsl.drawing.web_block import say_finished
 from blockdsl.drawing.web_parts import (
     Cell,
@@ -22,10 +23,13 @@ from blockdsl.drawing.web_parts import (
 )
 from blockdsl.drawing.words import families_in_order, many, say_family
 from blockdsl.facts.bookfacts import BookBlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
 
 Found = Sequence[tuple[BookBlockFacts, str]]
 """Blocks with the names of their pages, in the order of the book."""
+FoundQuilts = Sequence[tuple[QuiltFacts, str]]
+"""Quilts likewise."""
 
 _COLUMNS: Final = (
     Column("block", "words"),
@@ -35,10 +39,20 @@ _COLUMNS: Final = (
 )
 
 
-def index_page(found: Found, name: str) -> WebPage:
-    """The page of all blocks; `name` is that of its file."""
+def index_page(found: Found, name: str, quilts: FoundQuilts = ()) -> WebPage:
+    """The page of all blocks, then of the quilts; `name` is that of its file."""
     parts = (_by_name(found), _by_size(found), _by_family(found), _by_patches(found))
-    return WebPage(name, "Blocks by name, size, family and patches", parts)
+    return WebPage(name, "Blocks by name, size, family and patches", (*parts, *_quilts(quilts)))
+
+
+def _quilts(quilts: FoundQuilts) -> Iterator[Section]:
+    """The quilts with their sizes; nothing when there are none."""
+    if quilts:
+        lines = [
+            (f"{plain_extent(quilt.finished, quilt.unit)} {quilt.unit}", [Run(quilt.name, target=page)])
+            for quilt, page in sorted(quilts, key=lambda entry: _alphabetic(entry[0].name))
+        ]
+        yield _section("Quilts", _looked_up(lines))
 
 
 def _section(title: str, *parts: Table | Pairs) -> Section:

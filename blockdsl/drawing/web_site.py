@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from itertools import groupby
 from pathlib import PurePosixPath
 from typing import Final
 
+from blockdsl.drawing.quilt_words import say_blocks
 from blockdsl.drawing.web_block import block_page, say_finished
 from blockdsl.drawing.web_glossary import glossary_page
 from blockdsl.drawing.web_index import index_page
@@ -25,11 +27,14 @@ from blockdsl.drawing.web_parts import (
     WebSite,
     plain,
 )
-from blockdsl.drawing.web_pictures import small_page
+from blockdsl.drawing.web_pictures import small_page, small_quilt_page
+from blockdsl.drawing.web_quilt import PageOf, quilt_web_page, say_size
 from blockdsl.drawing.web_reading import read_text
 from blockdsl.drawing.web_technique import technique_page
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import many, say_count
+from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.techniques import techniques_for
 
 HOME: Final = "index"
@@ -38,6 +43,7 @@ GLOSSARY: Final = "words"
 RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
 """Names of pages that no block or text may take."""
 _TECHNIQUES: Final = "Techniques"
+Item = WordsFacts | BookBlockFacts | QuiltFacts
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +52,12 @@ class _Entry:
 
     page: WebPage
     block: BookBlockFacts | None = None
+    quilt: QuiltFacts | None = None
+
+    @property
+    def pictured(self) -> bool:
+        """Whether the contents show a picture of it."""
+        return self.block is not None or self.quilt is not None
 
 
 _Chapters = Sequence[tuple[str, Sequence[_Entry]]]
@@ -53,16 +65,20 @@ _Chapters = Sequence[tuple[str, Sequence[_Entry]]]
 
 def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
     """The whole site. `name_of` gives each page its file's name from its title, never one twice nor one of RESERVED."""
+    names = _names(book, name_of)
+    told = [
+        (facts, names[chapter, place])
+        for chapter, place, item in _items(book)
+        if isinstance(item, BookBlockFacts)
+        for facts in item.sizes
+    ]
+    page_of = partial(_page_of, told)
     chapters = [
         (
             chapter.title,
-            [
-                _entry(item, chapter.title, name_of)
-                for item in chapter.items
-                if isinstance(item, WordsFacts | BookBlockFacts)
-            ],
+            [_entry(item, chapter.title, names[number, place], page_of) for place, item in enumerate(chapter.items)],
         )
-        for chapter in book.chapters
+        for number, chapter in enumerate(book.chapters)
     ]
     if book.techniques:
         chapters.append((_TECHNIQUES, list(_techniques(book, name_of))))
@@ -74,26 +90,51 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
 
 def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Entry]:
     """A page for each way of making that the blocks use."""
-    for technique in techniques_for([facts for block in book.blocks for facts in block.sizes]):
+    blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
+    for technique in techniques_for(blocks):
         yield _Entry(technique_page(technique, name_of(technique.title), over=_TECHNIQUES))
 
 
 def _back(chapters: _Chapters, pages: Sequence[WebPage]) -> Iterator[WebPage]:
     """What is looked up: the blocks when there are several, and the words of the trade."""
     found = [(entry.block, entry.page.name) for _, entries in chapters for entry in entries if entry.block is not None]
+    quilts = [(entry.quilt, entry.page.name) for _, entries in chapters for entry in entries if entry.quilt is not None]
     if len(found) > 1:
-        yield index_page(found, BLOCKS)
+        yield index_page(found, BLOCKS, quilts)
     glossary = glossary_page(pages, GLOSSARY)
     if glossary is not None:
         yield glossary
 
 
-def _entry(item: WordsFacts | BookBlockFacts, chapter: str, name_of: Callable[[str], str]) -> _Entry:
+def _items(book: BookFacts) -> Iterator[tuple[int, int, Item]]:
+    """The places of chapter and item, and the item."""
+    for number, chapter in enumerate(book.chapters):
+        for place, item in enumerate(chapter.items):
+            yield number, place, item
+
+
+def _names(book: BookFacts, name_of: Callable[[str], str]) -> dict[tuple[int, int], str]:
+    """The name of each item's page, given in reading order."""
+    return {(number, place): name_of(_title(item)) for number, place, item in _items(book)}
+
+
+def _title(item: Item) -> str:
+    if isinstance(item, WordsFacts):
+        return read_text(item.markdown).title or _title_of(item.path)
+    return item.name
+
+
+def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
+    """The page that tells of this very block at its size."""
+    return next((page for facts, page in told if facts.name == block.name and facts == block), "")
+
+
+def _entry(item: Item, chapter: str, name: str, page_of: PageOf) -> _Entry:
     if isinstance(item, BookBlockFacts):
-        return _Entry(block_page(item.sizes, name_of(item.name), over=chapter), item)
-    reading = read_text(item.markdown)
-    title = reading.title or _title_of(item.path)
-    return _Entry(WebPage(name_of(title), title, reading.parts, over=chapter))
+        return _Entry(block_page(item.sizes, name, over=chapter), block=item)
+    if isinstance(item, QuiltFacts):
+        return _Entry(quilt_web_page(item, name, page_of, over=chapter), quilt=item)
+    return _Entry(WebPage(name, _title(item), read_text(item.markdown).parts, over=chapter))
 
 
 def _title_of(path: str) -> str:
@@ -103,8 +144,7 @@ def _title_of(path: str) -> str:
 
 
 def _under(book: BookFacts) -> str:
-    count = many(len(list(book.blocks)), "patchwork block")
-    return f"{f'by {book.author} · ' if book.author else ''}{count} to cut and sew"
+    return f"{f'by {book.author} · ' if book.author else ''}{say_count(book)} to cut and sew"
 
 
 # --- contents ------------------------------------------------------------------------------------------
@@ -123,12 +163,28 @@ def _contents(chapters: _Chapters, back: Sequence[WebPage]) -> Iterator[Part]:
 
 
 def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
-    """Texts as lines, blocks as cards, in the order of the book."""
-    for is_block, group in groupby(entries, key=lambda entry: entry.block is not None):
-        if is_block:
-            yield Cards("blocks", tuple(_card(entry.page, entry.block) for entry in group if entry.block is not None))
+    """Texts as lines, blocks and quilts as cards, in the order of the book."""
+    for pictured, group in groupby(entries, key=lambda entry: entry.pictured):
+        if pictured:
+            yield Cards("blocks", tuple(card for entry in group for card in _cards(entry)))
         else:
             yield Places(tuple(Run(entry.page.title, target=entry.page.name) for entry in group))
+
+
+def _cards(entry: _Entry) -> Iterator[Card]:
+    """The card of a block or a quilt."""
+    if entry.block is not None:
+        yield _card(entry.page, entry.block)
+    if entry.quilt is not None:
+        blocks = say_blocks(entry.quilt)
+        yield Card(
+            (
+                Picture(small_quilt_page(entry.quilt, entry.page.name), beside=True),
+                Paragraph((Run(entry.quilt.name, "strong"),)),
+                Paragraph((Run(f"quilt, {say_size(entry.quilt)}; {blocks}", "quiet"),)),
+            ),
+            entry.page.name,
+        )
 
 
 def _card(page: WebPage, block: BookBlockFacts) -> Card:
