@@ -91,10 +91,11 @@ def draft(block: BlockFacts) -> DraftFacts:
     """The smallest grid that every corner lies on."""
     width, height = block.finished
     corners = [corner for patch in block.placed for corner in patch.outline]
-    xs, ys = {corner.x for corner in corners}, {corner.y for corner in corners}
+    xs: set[Exact] = {corner.x for corner in corners}
+    ys: set[Exact] = {corner.y for corner in corners}
     if any(patch.curved is not None for patch in block.placed):
         # Ends of arcs that lie on no squared paper are found with a compass and its angles, not with lines.
-        xs, ys = ({x for x in places if isinstance(x, Fraction)} for places in (xs, ys))
+        xs, ys = set(filter(_is_rational, xs)), set(filter(_is_rational, ys))
     lines_of_grid = (_running(block.columns), _running(block.heights))
     roots = "".join(write_exact(x) for x in xs | ys if isinstance(x, Surd))
     if roots:
@@ -177,6 +178,10 @@ def _measured(block: BlockFacts) -> Iterable[Exact]:
     for patch in block.patches:
         if patch.shape in {"square", "rectangle"} or "half-square" in patch.shape:
             yield from patch.finished
+
+
+def _is_rational(length: Exact) -> bool:
+    return isinstance(length, Fraction)
 
 
 def _falls_on(length: Fraction, measure: Fraction) -> bool:
