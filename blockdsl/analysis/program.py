@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from blockdsl.analysis.books import Shelf
 from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
+from blockdsl.analysis.override import WhatIf, override
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import Reader
+from blockdsl.analysis.recolouring import Supposed
 from blockdsl.analysis.resize import design_at_all_sizes
 from blockdsl.analysis.settings import read_choices
+from blockdsl.analysis.supposing import report_no_such_colouring, suppose
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
 from blockdsl.syntax import ast, ast_quilt
@@ -39,12 +42,24 @@ class Program:
     quilt_expectations: tuple[tuple[QuiltExpectation, ...], ...] = ()
 
 
-def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
+def analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None = None) -> Program:
     """Resolve, place and prove every block that `source` declares, set its quilts and put its books together.
 
-    Blocks and quilts with errors are left out.
+    Blocks and quilts with errors are left out. With `what_if` all of it is as is supposed there, not as the file says.
     """
+
+    def attempt(supposed: WhatIf | None, found: Problems) -> Program:
+        return _analyse(source, reader, found, supposed)
+
+    if what_if is None or what_if == WhatIf():
+        return attempt(None, problems)
+    return suppose(attempt, lambda program: program.quilts, what_if, problems)
+
+
+def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None) -> Program:
     names = bring_together(source, reader, problems)
+    if what_if is not None:
+        override(names, what_if, problems)
     placer = Placer(names, problems)
     shelf = Shelf(names, placer, reader, problems)
     unlaid: list[Choice] = []
@@ -63,12 +78,12 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
     shelf.set_quilts()
     books = shelf.books()
     declared += shelf.brought_in
-    if not problems.has_errors:
+    if not problems.has_errors and what_if is None:
         used = {patch.fabric for _, design in declared for patch in design.patches}
         used |= {piece.fabric for _, design in declared for piece in design.appliques}
         used |= {fabric.name for _, quilt in shelf.quilts for fabric in quilt.fabrics}
         report_unused_fabrics(names, used, problems)
-    return Program(
+    program = Program(
         source,
         tuple(design for _, design in declared),
         tuple(_expectations(declaration) for declaration, _ in declared),
@@ -77,6 +92,21 @@ def analyse(source: Source, reader: Reader, problems: Problems) -> Program:
         tuple(unlaid),
         tuple(design for _, design in shelf.quilts),
         tuple(_quilt_expectations(declaration) for declaration, _ in shelf.quilts),
+    )
+    return program if what_if is None else _supposed(program, what_if, problems)
+
+
+def _supposed(program: Program, what_if: WhatIf, problems: Problems) -> Program:
+    """The program in the colouring that is supposed, with notes of all that is."""
+    if what_if.colouring is not None and not problems.has_errors:
+        of_quilts = (kind.design for quilt in program.quilts for kind in quilt.kinds)
+        report_no_such_colouring(what_if.colouring, (*program.blocks, *of_quilts), problems)
+    supposed = Supposed(what_if)
+    return replace(
+        program,
+        blocks=tuple(map(supposed.block, program.blocks)),
+        quilts=tuple(map(supposed.quilt, program.quilts)),
+        books=tuple(map(supposed.book, program.books)),
     )
 
 

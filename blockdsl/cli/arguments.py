@@ -8,14 +8,14 @@ from typing import Final
 
 from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS, USUAL_MARGIN_MM
+from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
 from blockdsl.cli.telling import MESSAGE_FORMATS
 from blockdsl.drawing.theme import PAPERS, paper_named
-from blockdsl.model import RulerUnit
 
 _MOST_JOBS: Final = 256
-MILLIMETRES: Final = {"mm": Fraction(1), "cm": Fraction(10), "in": Fraction(254, 10)}
 MOST_MARGIN_MM: Final = 50
-_MOST_WIDTH_MM: Final = 10_000
+
+COMPARE_FORMATS: Final = ("text", "markdown", "csv", "json")
 
 STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
 """What `dump` can show: the boundaries between the rooms, in order."""
@@ -41,6 +41,7 @@ def parser() -> ArgumentParser:
     _check(commands)
     _build(commands)
     _facts(commands)
+    _compare(commands)
     _sizes(commands)
     _grid(commands)
     _gallery(commands)
@@ -84,10 +85,14 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "build",
         "write the sheet, templates, pictures and cutting table of every block, and every book with its web site",
-        "\nUnits made as foundation have papers too. A file without a book has a web site when `--only web` says so.\n"
-        "Of a file that has errors nothing is written, and what was written of it before stays as it was.",
+        "\nUnits made as foundation or over papers have papers too. A file without a book has a web site when\n"
+        "`--only web` says so.\n"
+        "Of a file that has errors nothing is written, and what was written of it before stays as it was.\n"
+        "With --size, --set or --colouring all of it is of what is supposed, and the sheets say so; the file stays as\n"
+        "it is.",
     )
     _files(command)
+    add_options(command)
     command.add_argument("-o", "--output", required=True, metavar="DIR", help="the folder for what is written")
     command.add_argument(
         "--only",
@@ -180,9 +185,33 @@ def _kinds(text: str) -> tuple[str, ...]:
 
 def _facts(commands: _Commands[ArgumentParser]) -> None:
     command = _command(
-        commands, "facts", "give the numbers of a file as JSON", "\nSeveral files give a list of such documents."
+        commands,
+        "facts",
+        "give the numbers of a file as JSON",
+        "\nSeveral files give a list of such documents. With --size, --set or --colouring the numbers are of what is\n"
+        "supposed; the file stays as it is.",
     )
     _files(command)
+    add_options(command)
+    _message_format(command)
+
+
+def _compare(commands: _Commands[ArgumentParser]) -> None:
+    command = _command(
+        commands,
+        "compare",
+        "put a file beside itself at other sizes, in other settings and colourings, as one table",
+        "\nEvery combination of --size, --set and --colouring is a column, after the file as it says. There is a\n"
+        "table for each quilt and one for each block; the file stays as it is.",
+    )
+    command.add_argument("file", metavar="FILE", help="a block file, or - for standard input")
+    add_options(command, several=True)
+    command.add_argument(
+        "--format",
+        choices=COMPARE_FORMATS,
+        default="text",
+        help="columns to read (text), a table for a page (markdown) or a spreadsheet (csv), or JSON",
+    )
     _message_format(command)
 
 
@@ -229,22 +258,6 @@ def _gallery(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument("--title", default="Gallery", metavar="TEXT", help="what stands over it (Gallery)")
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _message_format(command)
-
-
-def block_width(text: str) -> tuple[Fraction, RulerUnit]:
-    """A finished width: `9 in`, `7 1/2 in`, `20 cm`, `200 mm`; argparse turns the error into its own message."""
-    from argparse import ArgumentTypeError
-
-    number, unit = text.strip().removesuffix("in").strip(), "in"
-    if text.strip().endswith(("cm", "mm")):
-        number, unit = text.strip()[:-2].strip(), text.strip()[-2:]
-    try:
-        width = sum(map(Fraction, number.split()), Fraction(0)) if text.strip()[-2:] in MILLIMETRES else Fraction(0)
-    except (ValueError, ZeroDivisionError):
-        width = Fraction(0)
-    if not 0 < width * MILLIMETRES[unit] <= _MOST_WIDTH_MM:
-        raise ArgumentTypeError(f"{text!r}: say a finished width up to 10 m, such as '9 in' or '20 cm'")
-    return (width / 10, "cm") if unit == "mm" else (width, "in" if unit == "in" else "cm")
 
 
 def _format(commands: _Commands[ArgumentParser]) -> None:

@@ -59,6 +59,7 @@ def _uncollected() -> Iterator[None]:
 _HOMES: Final = {
     "check": ("looking", "check"),
     "facts": ("looking", "facts"),
+    "compare": ("comparing", "compare"),
     "sizes": ("teaching", "sizes"),
     "grid": ("teaching", "grid"),
     "gallery": ("gallery", "gallery"),

@@ -7,6 +7,7 @@ from argparse import Namespace
 from blockdsl.cli.inputs import open_inputs
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
+from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import work_through
 from blockdsl.facts import facts_json
@@ -23,11 +24,13 @@ def check(arguments: Namespace) -> int:
 def facts(arguments: Namespace) -> int:
     """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
     teller = Teller(arguments.message_format)
+    what_if = what_if_of(arguments)
+    works = [work_through(origin, what_if=what_if) for origin in open_inputs(arguments.files)]
+    refuse_without_quilts(works, [what_if])
     documents = []
-    for origin in open_inputs(arguments.files):
-        worked = work_through(origin)
-        teller.tell(origin.problems)
-        documents.append(facts_json(worked.facts, origin.problems))
+    for worked in works:
+        teller.tell(worked.origin.problems)
+        documents.append(facts_json(worked.facts, worked.origin.problems))
     text = documents[0] if len(documents) == 1 else "[\n" + ",\n".join(documents) + "\n]"
     write_out(f"{text}\n")
     return ERRORS if teller.sum_up() else FINE

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Iterator, Sequence
+from typing import Final
 
 from blockdsl.cli.status import CannotGoOn
+
+_GAP: Final = "   "
 
 
 def write_out(text: str) -> None:
@@ -30,3 +34,10 @@ def in_words(fault: OSError) -> str:
 def many(count: int, word: str) -> str:
     """`1 file`, `8 files`."""
     return f"{count} {word}" if count == 1 else f"{count} {word}s"
+
+
+def in_columns(rows: Sequence[Sequence[str]]) -> Iterator[str]:
+    """The rows as lines of text, each cell under the one above it."""
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    for row in rows:
+        yield _GAP.join(words.ljust(width) for words, width in zip(row, widths, strict=True)).rstrip()

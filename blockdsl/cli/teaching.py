@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.inputs import Input, open_inputs
 from blockdsl.cli.naming import Taken
-from blockdsl.cli.saying import in_words, many, write_out
+from blockdsl.cli.saying import in_columns, in_words, many, write_out
 from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import work_through
@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     from blockdsl.model import RulerUnit
 
 _HEADS: Final = ("", "finished", "unfinished", "cell", "on the ruler", "smallest patch")
-_GAP: Final = "   "
 
 
 def sizes(arguments: Namespace) -> int:
@@ -72,7 +71,7 @@ def _size_lines(block: BlockFacts) -> Iterator[str]:
         rows = size_table(block, unit)
         rooted = rooted or any(row.rooted for row in rows)
         yield ""
-        yield from _in_columns([_HEADS, *(_size_row(row) for row in rows)])
+        yield from in_columns([_HEADS, *(_size_row(row) for row in rows)])
     yield ""
     yield "* friendly: every measure falls on halves, and no patch is narrower than 3/4 in (2 cm)"
     if rooted:
@@ -99,12 +98,6 @@ def _plain(length: Exact, unit: RulerUnit) -> str:
     return f"{plain_length(length, unit)} {unit}"
 
 
-def _in_columns(rows: Sequence[Sequence[str]]) -> Iterator[str]:
-    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
-    for row in rows:
-        yield _GAP.join(words.ljust(width) for words, width in zip(row, widths, strict=True)).rstrip()
-
-
 # --- grid --------------------------------------------------------------------------------------
 
 
@@ -115,7 +108,7 @@ def _grid_lines(block: BlockFacts, asked: Sequence[tuple[Fraction, RulerUnit]]) 
     yield ""
     own = (Fraction(block.finished[0]), block.unit)  # type: ignore[arg-type]  # sizes of blocks are rational
     rows = [_cell_row(at_width(block, width, unit, drawing)) for width, unit in (own, *asked)]
-    yield from _in_columns([("finished", "unfinished", "square finished", "square unfinished", "on the ruler"), *rows])
+    yield from in_columns([("finished", "unfinished", "square finished", "square unfinished", "on the ruler"), *rows])
 
 
 def _cell_row(row: SizeFacts) -> tuple[str, ...]:

@@ -10,6 +10,7 @@ from hashlib import sha256
 from pathlib import Path
 
 from blockdsl.analysis import analyse
+from blockdsl.analysis.override import WhatIf
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
 from blockdsl.cli.inputs import Input, RememberingReader, project_folder
@@ -45,8 +46,8 @@ class _Remembered:
     spans: tuple[Span, ...]
 
 
-def work_through(origin: Input, folder: Path | None = None) -> Worked:
-    """All that a file says; its problems are reported to its own collector.
+def work_through(origin: Input, folder: Path | None = None, what_if: WhatIf | None = None) -> Worked:
+    """All that a file says, or what comes of it if something is supposed; problems go to its own collector.
 
     What the cache in `folder` holds of the same text is taken from there, as long as the files that it uses are the
     same too.
@@ -55,23 +56,23 @@ def work_through(origin: Input, folder: Path | None = None) -> Worked:
     if not origin.readable:
         return Worked(origin, FileFacts(origin.source.name, (), (origin.source.name,)), (), ())
     project = project_folder(origin.path)
-    key = key_of("facts", origin.source.name, origin.source.text, str(project)) if cache.folder else ""
+    key = key_of("facts", origin.source.name, origin.source.text, str(project), what_if) if cache.folder else ""
     known = _recall(cache, key)
     if known is not None:
         for problem in known.problems:
             origin.problems.add(problem)
         return Worked(origin, known.facts, tuple(path for path, _ in known.used), known.spans)
-    worked = _work(origin, project)
+    worked = _work(origin, project, what_if)
     if cache.folder is not None and not worked.has_errors:
         _remember(cache, key, worked)
         cache.tidy()
     return worked
 
 
-def _work(origin: Input, project: Path) -> Worked:
+def _work(origin: Input, project: Path, what_if: WhatIf | None) -> Worked:
     with about(origin.source.name):
         reader = RememberingReader(project)
-        program = analyse(origin.source, reader, origin.problems)
+        program = analyse(origin.source, reader, origin.problems, what_if)
         facts = collect_facts(program, origin.problems)
     return Worked(origin, facts, tuple(reader.paths), tuple(design.span for design in program.blocks))
 

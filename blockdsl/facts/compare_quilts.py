@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.facts.blockfacts import Extent, RulerUnit
+from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 
 
@@ -15,9 +16,11 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 class QuiltRow:
     """One quilt of the table, in its own unit.
 
-    `finished`: size with borders; `blocks`: whole blocks in all; `pieces`: pieces of cloth cut for the top. `cloth` is,
+    `finished`: size with borders; `blocks`: whole blocks in all, and `half_blocks`; `pieces`: pieces of cloth cut for
+    the top; `strips` across the cloth that all fabrics are cut into, binding with them and backing apart. `cloth` is,
     for each fabric of the table in its order, what is bought of it; None where the quilt has none of it, or where its
-    cloth cannot be planned. `cloth_length` adds up what is planned for them all, backing apart.
+    cloth cannot be planned. `cloth_length` adds up what is planned for them all, backing apart; `fat_quarters` are
+    those for blocks of scraps.
     """
 
     name: str
@@ -33,20 +36,29 @@ class QuiltRow:
     binding_square: Fraction | None
     binding: Buy | None
     wadding: tuple[Fraction, Fraction] | None
+    half_blocks: int = 0
+    strips: int = 0
+    fat_quarters: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class QuiltTable:
-    """The table: `fabrics` name the columns of cloth, in the order in which the quilts first have them."""
+    """The table: `fabrics` name the columns of cloth, in the order in which the quilts first have them.
+
+    `labels` are the fabrics' names in print, in the same order.
+    """
 
     fabrics: tuple[str, ...]
     rows: tuple[QuiltRow, ...]
+    labels: tuple[str, ...] = ()
 
 
 def compare_quilts(quilts: Sequence[QuiltFacts]) -> QuiltTable:
     """A row for each quilt, in their order."""
     fabrics = tuple(dict.fromkeys(cloth.fabric for quilt in quilts for cloth in quilt.fabrics))
-    return QuiltTable(fabrics, tuple(_row(quilt, fabrics) for quilt in quilts))
+    labels = {fabric.name: fabric.label or fabric.name for quilt in quilts for fabric in quilt.fabrics_used}
+    rows = tuple(_row(quilt, fabrics) for quilt in quilts)
+    return QuiltTable(fabrics, rows, tuple(labels[fabric] for fabric in fabrics))
 
 
 def _row(quilt: QuiltFacts, fabrics: Sequence[str]) -> QuiltRow:
@@ -67,4 +79,15 @@ def _row(quilt: QuiltFacts, fabrics: Sequence[str]) -> QuiltRow:
         binding_square=binding.square if binding else None,
         binding=binding.buy if binding else None,
         wadding=quilt.wadding.size if quilt.wadding else None,
+        half_blocks=sum(count for _, count in quilt.half_blocks),
+        strips=sum(cloth.plan.strip_count for cloth in quilt.fabrics if cloth.plan is not None),
+        fat_quarters=sum(_fat_quarters(cloth, quilt) for cloth in quilt.fabrics),
     )
+
+
+def _fat_quarters(cloth: FabricClothFacts, quilt: QuiltFacts) -> int:
+    """Those that are bought for the blocks of scraps of a fabric."""
+    if not cloth.scraps or cloth.fat_quarters is None:
+        return 0
+    each = next((scraps.fat_quarters for scraps in quilt.scraps if scraps.role == cloth.fabric), None)
+    return cloth.fat_quarters.mixed if each is None else sum(each)

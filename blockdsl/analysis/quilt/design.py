@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 from typing import Final, cast
 
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.quilt.bands import plan_rings
 from blockdsl.analysis.quilt.choosing import by_rows, every_second, with_rules
+from blockdsl.analysis.quilt.fabrics import fabrics_of
 from blockdsl.analysis.quilt.fits import (
     are_alike,
     colourings_are_known,
@@ -26,8 +28,8 @@ from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
 from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish, report_repeats, whole_number
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.symmetry import from_turns
-from blockdsl.model import BlockDesign, Fabric
-from blockdsl.model.quilt import QuiltDesign, Setting
+from blockdsl.model import BlockDesign
+from blockdsl.model.quilt import PlacedCloth, QuiltDesign, Setting
 from blockdsl.syntax import ast, ast_quilt
 
 SetLine = ast_quilt.SetGrid | ast_quilt.SetRows | ast_quilt.SetMedallion
@@ -207,7 +209,7 @@ class QuiltReader:
         plan.lay(top)
         middle = plan.size()
         laid = lay_rings(top, rings, middle)
-        main = plan.main
+        main, palette = plan.main, tuple(self._names.fabrics.values())
         return QuiltDesign(
             name=self._quilt.name.text,
             span=self._quilt.name.span,
@@ -225,8 +227,8 @@ class QuiltReader:
             cloth=tuple(top.cloth),
             rows=tuple(top.rows),
             rings=tuple(laid),
-            fabrics=self._fabrics(top, finish),
-            palette=tuple(self._names.fabrics.values()),
+            fabrics=fabrics_of(_named(top.cloth, finish), top.kinds, top.blocks, palette),
+            palette=palette,
             notes=tuple(line.text.text for line in self._quilt.lines if isinstance(line, ast.Note)),
             binding=finish.binding,
             backing=finish.backing,
@@ -237,22 +239,11 @@ class QuiltReader:
             shrinkage=finish.shrinkage,
         )
 
-    def _fabrics(self, top: Top, finish: Finish) -> tuple[Fabric, ...]:
-        """All fabrics of the quilt, as the files declare them; those of a block's own file come last."""
-        used = {cloth.fabric for cloth in top.cloth}
-        used |= {choice.fabric for choice in (finish.binding, finish.backing, finish.sleeve) if choice}
-        of_blocks: dict[str, Fabric] = {}
-        plans = {(place.kind, place.colouring) for place in top.blocks}
-        for kind, colouring in sorted(plans):
-            design = top.kinds[kind].design
-            replaces = next((dict(plan.replaces) for plan in design.colourings if plan.name == colouring), {})
-            palette = {fabric.name: fabric for fabric in design.palette}
-            for fabric in design.fabrics:
-                name = replaces.get(fabric.name, fabric.name)
-                of_blocks.setdefault(name, palette.get(name, fabric))
-        ours = [fabric for name, fabric in self._names.fabrics.items() if name in used or name in of_blocks]
-        known = {fabric.name for fabric in ours}
-        return (*ours, *(fabric for name, fabric in of_blocks.items() if name not in known))
+
+def _named(cloth: Iterable[PlacedCloth], finish: Finish) -> set[str]:
+    """The fabrics of the plain cloth, and of what is sewn round and behind."""
+    choices = (finish.binding, finish.backing, finish.sleeve)
+    return {each.fabric for each in cloth} | {choice.fabric for choice in choices if choice}
 
 
 def _of_blocks(quilt: QuiltDesign) -> list[str]:

@@ -1,0 +1,159 @@
+"""Trying what is supposed, and finding what would do where it cannot be."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import replace
+from fractions import Fraction
+from itertools import product
+from typing import Final, TypeVar
+
+from blockdsl.analysis.override import WhatIf
+from blockdsl.analysis.settings import CM_IN_AN_INCH
+from blockdsl.diagnostics import Diagnostic, Problems, nearest_word
+from blockdsl.model import BlockDesign, QuiltDesign
+from blockdsl.syntax import ast_quilt
+
+Found = TypeVar("Found")
+_PATTERNS: Final[tuple[ast_quilt.Pattern, ...]] = ("straight", "on point", "dropped columns", "strippy")
+_STEPS: Final = 6
+"""So many halves of an inch or centimetre to either side another size is looked for."""
+_FEWER: Final = 3
+"""So many blocks across and down to either side another setting is looked for."""
+_MOST_PLACES: Final = 2_000
+"""More blocks than that are not laid for a trial."""
+_TOO_MUCH: Final = frozenset({"size-too-large", "too-many-blocks"})
+_HOPELESS: Final = frozenset({"setting-twice"})
+
+
+def suppose(
+    attempt: Callable[[WhatIf | None, Problems], Found],
+    quilts_of: Callable[[Found], Iterable[QuiltDesign]],
+    what_if: WhatIf,
+    problems: Problems,
+) -> Found:
+    """What comes of a file with what is supposed of it. Where that cannot be, the message says what would do.
+
+    `attempt` looks at the file, as it says with None. Mistakes of the file itself are told first, and alone.
+    """
+    found = Problems()
+    result = attempt(what_if, found)
+    if not found.has_errors:
+        # A line that has nothing to do in another setting is no slip of the file.
+        _take_over(problems, (each for each in found if each.code != "line-idle" or not what_if.sets))
+        return result
+    own = Problems()
+    as_it_says = attempt(None, own)
+    if own.has_errors:
+        _take_over(problems, own)
+        return as_it_says
+    errors: dict[str, Diagnostic] = {}
+    for problem in found:
+        if problem.severity == "error":
+            errors.setdefault(problem.code, problem)  # one thing supposed, one message, in however many lines it shows
+    codes = set(errors)
+    instead = None
+    if not codes & _HOPELESS:
+        near = nearby(what_if, list(quilts_of(as_it_says)), smaller=bool(codes & _TOO_MUCH))
+        instead = next((other for other in near if _works(attempt, other)), None)
+    for place, problem in enumerate(errors.values()):
+        problems.add(_told(problem, what_if, instead if not place else None))
+    return result
+
+
+def _take_over(problems: Problems, found: Iterable[Diagnostic]) -> None:
+    for problem in found:
+        problems.add(problem)
+
+
+def _works(attempt: Callable[[WhatIf | None, Problems], object], other: WhatIf) -> bool:
+    found = Problems()
+    attempt(other, found)
+    return not found.has_errors
+
+
+def _told(problem: Diagnostic, what_if: WhatIf, instead: WhatIf | None) -> Diagnostic:
+    """The problem as one of the options, at the line of the file that they do not go with."""
+    advice = problem.help
+    if instead is not None:
+        works = f"this works: {instead.options}" if instead != WhatIf() else "it works as the file says"
+        advice = f"{works}; or change the file: {advice}" if advice else works
+    return replace(problem, message=f"with {what_if.options}: {problem.message}", help=advice)
+
+
+def report_no_such_colouring(name: str, blocks: Iterable[BlockDesign], problems: Problems) -> None:
+    """Tell when no block has the colouring that is supposed; a file without blocks has none to miss."""
+    designs = list(blocks)
+    known = list(dict.fromkeys(plan.name for design in designs for plan in design.colourings))
+    if not designs or name in known:
+        return
+    near = nearest_word(name, known)
+    listed = ", ".join(f'"{each}"' for each in known)
+    if near:
+        advice = f"did you mean --colouring '{near}'?"
+    else:
+        advice = f"there is {listed}" if known else "give a block such a `colouring` line"
+    problems.report("name-unknown", designs[0].span, kind="colouring", name=name, help=advice)
+
+
+# --- what would do -----------------------------------------------------------------------------
+
+
+def nearby(what_if: WhatIf, quilts: Iterable[QuiltDesign], *, smaller: bool) -> Iterator[WhatIf]:
+    """Other suppositions, what is nearest first: one thing is changed at a time, the others stay as they were asked.
+
+    First the size by halves, then the number of blocks, then the setting, then the size in the other unit. With
+    `smaller` both are halved until they fit.
+    """
+    if smaller:
+        yield from _halved(what_if)
+        return
+    yield from _other_sizes(what_if)
+    if what_if.sets:
+        yield from _other_places(what_if, next(iter(quilts), None))
+        for pattern in _PATTERNS if what_if.pattern else ():
+            if pattern != what_if.pattern:
+                yield replace(what_if, pattern=pattern)
+    if what_if.size is not None:
+        width, unit = what_if.size
+        there = width * CM_IN_AN_INCH if unit == "in" else width / CM_IN_AN_INCH
+        yield replace(what_if, size=(_in_halves(there), "cm" if unit == "in" else "in"))
+
+
+def _in_halves(width: Fraction) -> Fraction:
+    return max(Fraction(round(width * 2), 2), Fraction(1, 2))
+
+
+def _other_sizes(what_if: WhatIf) -> Iterator[WhatIf]:
+    if what_if.size is None:
+        return
+    width, unit = what_if.size
+    middle = _in_halves(width)
+    for step in range(_STEPS + 1):
+        for size in dict.fromkeys((middle - Fraction(step, 2), middle + Fraction(step, 2))):
+            if size > 0 and size != width:
+                yield replace(what_if, size=(size, unit))
+
+
+def _other_places(what_if: WhatIf, own: QuiltDesign | None) -> Iterator[WhatIf]:
+    if what_if.places is None and own is None:
+        return
+    across, down = what_if.places or (own.across, own.down)  # type: ignore[union-attr]  # one of the two is there
+    if across * down > _MOST_PLACES:
+        return
+    steps = range(-_FEWER, _FEWER + 1)
+    for more in sorted(product(steps, steps), key=lambda each: (abs(each[0]) + abs(each[1]), each)):
+        places = across + more[0], down + more[1]
+        if any(more) and min(places) > 0:
+            yield replace(what_if, places=places)
+
+
+def _halved(what_if: WhatIf) -> Iterator[WhatIf]:
+    size, places = what_if.size, what_if.places
+    while (size is not None and size[0] > 1) or (places is not None and max(places) > 1):
+        size = size and (_in_halves(size[0] / 2), size[1])
+        places = places and (max(places[0] // 2, 1), max(places[1] // 2, 1))
+        if places is not None:
+            yield replace(what_if, places=places)
+        if size is not None:
+            yield replace(what_if, size=size)
