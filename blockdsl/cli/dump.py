@@ -13,6 +13,7 @@ from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
 from blockdsl.diagnostics import Source, Span
+from blockdsl.geometry import Surd
 
 if TYPE_CHECKING:
     from _typeshed import DataclassInstance
@@ -98,6 +99,8 @@ def _on_one_line(value: object) -> str | None:
             words = value.name
         case Fraction():
             words = str(value)
+        case Surd():
+            return _on_one_line(value.terms)
         case str():
             words = repr(value)
         case Mapping():
