@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.drawing.lengths import plain_extent
+from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.words import many
-from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
+from blockdsl.facts.blockfacts import RulerUnit
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, RingFacts
+from blockdsl.geometry import to_float
 
 _SETTINGS: Final = {
     "straight": "straight setting",
@@ -35,11 +37,10 @@ def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
 
     To cut mitred strips longer and to trim them: common practice, no source.
     """
-    pieces = [piece for piece in facts.pieces if piece.ring == ring.number]
-    sizes = ", ".join(
-        f"{piece.pieces} of {plain_extent((min(piece.cut), max(piece.cut)), facts.unit)} {facts.unit}"
-        for piece in pieces
+    pieces = sorted(
+        (piece for piece in facts.pieces if piece.ring == ring.number), key=lambda piece: _turn_of(piece, ring)
     )
+    sizes = ", ".join(_say_strip(piece, ring, facts.unit) for piece in pieces)
     if not sizes:
         return ""
     extra = "2 in" if facts.unit == "in" else "5 cm"
@@ -48,6 +49,34 @@ def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
         "the ends when the mitres are sewn."
     )
     return f"In the cutting list: {sizes}.{mitred if ring.corners == 'mitred' else ''}"
+
+
+_NAMES: Final = {"sides": "for the sides", "ends": "for top and bottom", "corners": "for the corners", "all": ""}
+
+
+def _say_strip(piece: QuiltPieceFacts, ring: RingFacts, unit: RulerUnit) -> str:
+    """`2 of 3 1/2 × 80 1/2 in for the sides`; a square says its side once."""
+    short, long = min(piece.cut), max(piece.cut)
+    size = plain_length(short, unit) if short == long else plain_extent((short, long), unit)
+    return f"{piece.pieces} of {size} {unit} {_NAMES[_place_of(piece, ring)]}".rstrip()
+
+
+def _turn_of(piece: QuiltPieceFacts, ring: RingFacts) -> int:
+    """When a piece is sewn on: first or second, corners last."""
+    order = ("all", "sides", "ends", "corners") if ring.sides_first else ("all", "ends", "sides", "corners")
+    return order.index(_place_of(piece, ring))
+
+
+def _place_of(piece: QuiltPieceFacts, ring: RingFacts) -> str:
+    """Where a piece of a plain border lies; all four strips of a square one are alike."""
+    if piece.role == "border corner":
+        return "corners"
+    if piece.count == 4:
+        return "all"
+    sides, ends = (ring.after if ring.corners == "mitred" else ring.before)[1], ring.after[0]
+    if ring.corners != "mitred" and not ring.sides_first:
+        sides = ring.after[1]
+    return "sides" if max(piece.finished, key=to_float) == sides and sides != ends else "ends"
 
 
 def say_quilt_picture(facts: QuiltFacts) -> str:

@@ -20,11 +20,13 @@ import pytest
 from pypdf import PdfReader
 
 from blockdsl.drawing.marks import Document
+from blockdsl.drawing.quilt_sheet import quilt_sheet
 from blockdsl.drawing.scale_check_page import check_print_page
 from blockdsl.drawing.sheet import block_sheet
 from blockdsl.drawing.templates import template_pages
 from blockdsl.drawing.theme import PAPERS, paper_named
 from blockdsl.export.pdf import write_pdf
+from tests.unit.drawing.quilts import harbour_quilt
 from tests.unit.drawing.sample import harbour_light
 from tests.unit.drawing.sample_templates import block_of, half_square, small_templates
 
@@ -33,13 +35,16 @@ SHEETS = [f"sheet on {paper}" for paper in PAPERS]
 TEMPLATES = [f"templates on {paper}" for paper in (*PAPERS, *ROLLS)]
 TILED = [f"tiles on {paper}" for paper in (*PAPERS, "roll 24 in")]
 CHECKS = [f"check on {paper}" for paper in ("letter", "a4", "roll 24 in")]
-KINDS = [*SHEETS, *TEMPLATES, *TILED, *CHECKS]
+QUILTS = [f"quilt on {paper}" for paper in ("letter", "a4", "tabloid")]
+KINDS = [*SHEETS, *TEMPLATES, *TILED, *CHECKS, *QUILTS]
 
 
 def document_of(kind: str) -> Document:
     what, paper = kind.split(" on ")
     if what == "sheet":
         return block_sheet(harbour_light(), paper=paper)
+    if what == "quilt":
+        return quilt_sheet(harbour_quilt(), paper=paper)
     if what == "check":
         return Document("Does this printer print at actual size?", (check_print_page(paper),))
     # No paper, and no roll of 24 in, holds a triangle of 30 in.

@@ -71,15 +71,24 @@ def test_the_contents_lead_to_every_page_but_the_way_home(pages: dict[str, Node]
     assert led_to == pages.keys() - {"index.html"}
 
 
-def test_blocks_are_found_by_name_by_size_by_family_and_by_number_of_patches(demo_site: Path) -> None:
+def test_blocks_are_found_by_name_size_family_and_number_of_patches_and_quilts_by_name(demo_site: Path) -> None:
     page = read_page(demo_site / "blocks.html")
     headings = [heading.words for heading in page.all("h2")]
-    assert headings == ["By name", "By finished size", "By family", "By number of patches"]
+    assert headings == ["By name", "By finished size", "By family", "By number of patches", "Quilts"]
     names = [row.one("th").words for row in page.one("tbody").all("tr")]
     assert names == sorted(names)
     terms = {entry.one("dt").words: entry.one("dd") for entry in page.all("div")}
     assert "Harbour Light" in terms["9 in"].words
     assert "Harbour Light" in terms["40 patches"].words
+    assert terms["66 1/2 × 93 1/2 in"].words == "Breakwater"  # what the demo's own `expect finished` says
+
+
+def test_a_quilt_is_told_from_what_to_buy_to_its_label(demo_site: Path) -> None:
+    page = read_page(demo_site / "breakwater.html")
+    headings = [heading.words for heading in page.all("h2")]
+    assert headings == ["Fabrics", "Materials", "Before you cut", "Cutting", "Blocks to make", "Assembly", "Finishing"]
+    assert "Make 22" in page.words
+    assert "6 Label" in [heading.words for heading in page.all("h3")]
 
 
 def test_a_word_is_explained_with_the_first_page_that_says_it(demo_site: Path) -> None:

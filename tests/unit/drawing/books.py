@@ -1,4 +1,4 @@
-"""Books made by hand for the tests: a plain one, one that strains the page, one of several units."""
+"""Books made by hand for the tests: a plain one, one that strains the page, one of several units, one with quilts."""
 
 from __future__ import annotations
 
@@ -94,6 +94,34 @@ def strained() -> BookFacts:
     block = f'block "{long}"\nsize 9 x 12 in\n{rows}\ncolouring "{long}" f0=f1\n'
     book = f'book "{long} and Sewn"\nby "{long}"\nchapter "{long}"\nblock "{long}" sizes 3 6 9 12 15 in 30 cm\n'
     return book_of(f"{fabrics}\n{block}{book}techniques\n")
+
+
+QUILTS = """
+quilt "Lights at sea"
+  set on point 2 x 3 of "Light"
+  fill slate
+  border 3 in fog mitred
+  binding 2 1/4 in slate straight
+  backing fog
+  note "Each light looks another way."
+quilt "Small lights"
+  set straight 2 x 2 of "Light"
+  blocks 6 in
+  scraps slate from 3 fat quarters
+book "Shores and quilts"
+  chapter "Quilts"
+    quilt "Lights at sea"
+    text "after.md"
+    block "Light"
+    quilt "Small lights"
+  techniques
+"""
+
+
+@cache
+def quilted() -> BookFacts:
+    """A block of 12 in, a quilt of it at that size, and one at half of it with scraps."""
+    return book_of(CLOTH + LIGHT + QUILTS)
 
 
 @cache

@@ -17,7 +17,7 @@ from blockdsl.facts import BookFacts
 from blockdsl.model.book import SHEETS
 from tests.unit.drawing import books
 
-BOOKS = {"shores": books.shores, "strained": books.strained, "many": books.many}
+BOOKS = {"shores": books.shores, "strained": books.strained, "many": books.many, "quilted": books.quilted}
 
 
 @pytest.fixture(scope="module", params=list(BOOKS))

@@ -1,0 +1,255 @@
+"""The parts of a quilt's sheet: what they tell is worked out by hand here."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable
+
+import pytest
+
+from blockdsl.drawing.diagram_place import Placing
+from blockdsl.drawing.flow import Slice
+from blockdsl.drawing.marks import Figure, Mark, Path, Stamp, Text
+from blockdsl.drawing.quilt_assembly import alike_rows
+from blockdsl.drawing.quilt_borders import ring_picture
+from blockdsl.drawing.quilt_cutting import cut_lines, quilt_cutting, quilt_cutting_rows
+from blockdsl.drawing.quilt_finishing import finishing_steps
+from blockdsl.drawing.quilt_head import quilt_head
+from blockdsl.drawing.quilt_materials import material_lines, said_of_materials
+from blockdsl.drawing.quilt_picture import QuiltPainter, quilt_picture, rows_picture
+from blockdsl.drawing.quilt_prints import shade
+from blockdsl.drawing.quilt_scraps import say_prints, scraps
+from blockdsl.drawing.quilt_words import say_strips_of_ring
+from blockdsl.drawing.theme import Box
+from blockdsl.facts import QuiltFacts
+from blockdsl.geometry import to_float
+from tests.unit.drawing import quilts
+from tests.unit.model.quilts import design, outline_of, quilt
+
+BOX = Box(0.0, 0.0, 300.0, 300.0)
+ON_POINT = ('set on point 3 x 4 of "Pin"', 'alternate "Four"', "fill fog", "turn > on every second")
+TURNED = ('set straight 4 x 4 of "Pin"', "turn ~> on even rows", "turn >> on odd columns")
+
+
+def inside(marks: Iterable[Mark]) -> list[Mark]:
+    """All marks, those in figures too."""
+    found: list[Mark] = []
+    for mark in marks:
+        found.append(mark)
+        if isinstance(mark, Figure):
+            found += inside(mark.marks)
+    return found
+
+
+def words(slices: Iterable[Slice]) -> str:
+    return " ".join(mark.text for piece in slices for mark in inside(piece.marks) if isinstance(mark, Text))
+
+
+# --- pictures ------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("lines", [ON_POINT, TURNED, ('set dropped columns 3 x 4 of "Four"', "fill fog")])
+def test_every_block_is_drawn_where_it_exactly_lies(lines: tuple[str, ...]) -> None:
+    facts, laid = quilt(*lines), design(*lines)
+    painter = QuiltPainter(facts, Placing(10.0, 0.0, 0.0), "test")
+    for place, block in enumerate(facts.placed):
+        a, b, c, d, e, f = painter.place_of(block)
+        width, height = (to_float(side) * 10 for side in facts.kinds[block.kind].block.finished)
+        drawn = {(a * x + c * y + e, b * x + d * y + f) for x in (0.0, width) for y in (0.0, height)}
+        exact = [(to_float(x) * 10, to_float(y) * 10) for x, y in outline_of(laid, place)]
+        for point in exact:
+            assert min(abs(point[0] - x) + abs(point[1] - y) for x, y in drawn) < 1e-6
+
+
+def test_the_picture_has_every_block_once() -> None:
+    """On point, 3 × 4 blocks and 2 × 3 between them."""
+    picture, _ = quilt_picture(quilt(*ON_POINT), BOX)
+    stamps = [mark for mark in picture.marks if isinstance(mark, Stamp)]
+    assert sum(len(stamp.places) for stamp in stamps) == 12 + 6
+
+
+def test_a_block_is_drawn_once_however_often_it_is_stamped() -> None:
+    """The picture of a hundred blocks has as many marks as that of four."""
+    few, many = (quilt_picture(quilt(f'set straight {n} x {n} of "Chain"'), BOX)[0] for n in (2, 10))
+    assert len(few.marks) == len(many.marks)
+
+
+def test_rows_drawn_apart_have_every_block_and_every_sash_once() -> None:
+    """3 × 4 blocks; two sashes in each of four rows, three long ones between the rows."""
+    facts = quilt('set straight 3 x 4 of "Four"', "sash 1 in slate", "border 2 in fog")
+    picture, _ = rows_picture(facts, BOX)
+    stamps = [mark for mark in picture.marks if isinstance(mark, Stamp)]
+    assert sum(len(stamp.places) for stamp in stamps) == 12
+    filled = [mark for mark in picture.marks if isinstance(mark, Path) and mark.fill == "#3a4750"]
+    assert sum(len(path.rings) for path in filled) == 2 * 4 + 3  # the border is not yet there
+
+
+def test_blocks_of_scraps_are_drawn_in_the_tints_of_their_prints() -> None:
+    facts = quilts.scrappy()
+    picture, _ = quilt_picture(facts, BOX)
+    spread = facts.scraps[0]
+    tints = {shade("#3a4750", number, 7): uses for number, uses in enumerate(spread.uses, start=1)}
+    assert len(tints) == 7
+    seen: Counter[str] = Counter()
+    for stamp in (mark for mark in picture.marks if isinstance(mark, Stamp)):
+        for colour in {mark.fill for mark in stamp.marks if isinstance(mark, Path)} & tints.keys():
+            seen[str(colour)] += len(stamp.places)
+    assert dict(seen) == tints
+    assert sum(seen.values()) == 42
+
+
+def test_the_first_print_has_the_colour_of_the_role_and_the_last_is_the_palest() -> None:
+    assert shade("#3a4750", 1, 7) == "#3a4750"
+    shades = [shade("#3a4750", number, 7) for number in range(1, 8)]
+    assert shades == sorted(shades)
+    assert shade("#3a4750", 1, 1) == "#3a4750"
+
+
+@pytest.mark.parametrize(
+    ("line", "numbers"),
+    [("border 3 in fog", "2121"), ("border 3 in fog top first", "1212"), ("border 3 in fog mitred", "1234")],
+)
+def test_the_sides_of_a_border_are_numbered_in_the_order_of_sewing(line: str, numbers: str) -> None:
+    """Top, right, bottom, left."""
+    facts = quilt('set straight 3 x 4 of "Four"', line)
+    picture, _ = ring_picture(facts, facts.rings[0], BOX)
+    assert "".join(mark.text for mark in picture.marks if isinstance(mark, Text) and mark.text.isdigit()) == numbers
+
+
+# --- words and tables ----------------------------------------------------------------------------------
+
+
+def test_the_head_tells_how_many_of_each_block_and_the_borders_from_the_inside_out() -> None:
+    head = words(quilt_head(quilt('set straight 3 x 3 of "Four"', "alternate fog", "border 2 in lantern mitred")))
+    assert "5 of them" in head
+    assert "Middle 18 × 18 in" in head
+    assert "Border 2 in, Lantern, mitred corners" in head
+
+
+def test_every_piece_is_in_the_cutting_list_once() -> None:
+    """By hand: 12 blocks of 2 squares of each fabric, 17 sashes (2 × 4 + 3 × 3), 6 posts, 4 border strips."""
+    facts = quilt('set straight 3 x 4 of "Four"', "sash 1 in slate posts lantern", "border 2 in lantern")
+    counts = Counter[str]()
+    for cloth in facts.fabrics:
+        for line in cut_lines(facts, cloth):
+            for use, count in line.uses:
+                counts[use] += count
+    assert sum(counts.pop(use) for use in list(counts) if use.startswith("Four")) == 12 * 4
+    assert counts == {"sash": 17, "post": 6, "border": 4}
+
+
+@pytest.mark.parametrize("name", list(quilts.ALL))
+def test_the_cutting_list_has_as_many_pieces_as_the_facts_and_the_binding_and_sleeve_strips(name: str) -> None:
+    facts = quilts.ALL[name]()
+    _, rows = quilt_cutting_rows(facts)
+    strips = sum(piece.count for cloth in facts.fabrics for piece in cloth.pieces if not piece.key.isdigit())
+    assert sum(int(row[1]) for row in rows) == sum(cut.count for cut in facts.cutting) + strips
+
+
+def test_the_letters_of_a_fabric_are_each_used_for_one_size() -> None:
+    facts = quilts.harbour_quilt()
+    for cloth in facts.fabrics:
+        letters = [line.letter for line in cut_lines(facts, cloth)]
+        assert letters == sorted(set(letters))
+
+
+def test_a_plan_says_whether_it_is_proved_the_shortest() -> None:
+    for name in quilts.ALL:
+        facts = quilts.ALL[name]()
+        told = words(quilt_cutting(facts))
+        assert told.count("proved shortest") == sum(cloth.plan.proved for cloth in facts.fabrics if cloth.plan)
+        rest = sum(not cloth.plan.proved for cloth in facts.fabrics if cloth.plan)
+        assert told.count("longer than the shortest possible") == rest
+
+
+def test_the_length_for_what_is_bought_covers_what_is_needed_and_what_washing_takes() -> None:
+    for name in quilts.ALL:
+        facts = quilts.ALL[name]()
+        for cloth in facts.fabrics:
+            if cloth.buy is not None and cloth.plan is not None:
+                assert cloth.buy.length >= cloth.plan.length + cloth.buy.allowed
+
+
+def test_all_that_is_bought_stands_in_the_materials() -> None:
+    names = [line.name for line in material_lines(quilts.scrappy())]
+    assert names == ["Harbour fog", "Lantern", "Wet slate, 7 prints", "Wet slate", "Backing: Harbour fog", "Wadding"]
+
+
+def test_a_fabric_too_narrow_for_a_piece_is_told_among_the_materials() -> None:
+    facts = quilt('set straight 3 x 4 of "Four"', "blocks 30 in", "fabric width 12 in usable")
+    assert {line.buy for line in material_lines(facts)} == {"wider cloth"}
+
+
+def test_fat_quarters_are_told_for_fabrics_whose_pieces_they_hold() -> None:
+    """A fat quarter squared up, 20 1/2 × 17 1/2 in, holds 5 × 5 squares of 3 1/2 in: 24 squares take one."""
+    facts = quilt('set straight 3 x 4 of "Four"')
+    assert "fat quarters of 18 × 21 in would do: Harbour fog 1, Wet slate 1." in " ".join(said_of_materials(facts))
+
+
+def test_rows_that_are_alike_share_a_line() -> None:
+    """Three blocks of 6 in and two sashes of 1 in: 20 in and two seams of 1/4 in; 6 1/2 and 1 1/2 in high."""
+    facts = quilt('set straight 3 x 4 of "Four"', "sash 1 in slate posts lantern")
+    assert list(alike_rows(facts)) == [
+        ("rows 1 to 4", "3 Four, 2 sash", "20 ¹⁄₂ × 6 ¹⁄₂ in"),
+        ("sash rows 1 to 3", "3 sash, 2 post", "20 ¹⁄₂ × 1 ¹⁄₂ in"),
+    ]
+
+
+def test_a_mitred_border_is_cut_from_tip_to_tip_and_may_be_cut_longer() -> None:
+    """18 × 24 in with 4 in all round: 26 and 32 in; at a tip of 45° a seam of 1/4 in stands out by (1 + √2)/4 in.
+
+    26 + 2 × 0.6036 = 27.207 in and 33.207 in, up to the next eighth; 4 1/2 in wide.
+    """
+    facts = quilt('set straight 3 x 4 of "Four"', "border 4 in fog mitred")
+    said = say_strips_of_ring(facts, facts.rings[0])
+    assert "2 of 4 1/2 × 27 1/4 in for top and bottom" in said
+    assert "2 of 4 1/2 × 33 1/4 in for the sides" in said
+    assert "exact" in said
+    assert "cut each 2 in longer" in said
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("border 4 in fog", "2 of 4 1/2 × 24 1/2 in for the sides, 2 of 4 1/2 × 26 1/2 in for top and bottom."),
+        (
+            "border 4 in fog top first",
+            "2 of 4 1/2 × 18 1/2 in for top and bottom, 2 of 4 1/2 × 32 1/2 in for the sides.",
+        ),
+        (
+            "border 4 in fog corners slate",
+            (
+                "2 of 4 1/2 × 24 1/2 in for the sides, 2 of 4 1/2 × 18 1/2 in for top and bottom, "
+                "4 of 4 1/2 in for the corners."
+            ),
+        ),
+    ],
+)
+def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told: str) -> None:
+    """18 × 24 in, 4 in all round, two seams of 1/4 in each way."""
+    facts = quilt('set straight 3 x 4 of "Four"', line)
+    assert say_strips_of_ring(facts, facts.rings[0]) == f"In the cutting list: {told}"
+
+
+def test_the_prints_are_told_with_how_often_each_is_used() -> None:
+    """Forty-two blocks from seven prints: six of each."""
+    facts = quilts.scrappy()
+    assert "Each print is in 6 blocks." in say_prints(facts.scraps[0])[0]
+    assert words(scraps(facts)).count("6 blocks, 1 fat quarter") == 7
+
+
+def test_the_back_is_told_with_its_trimmed_size_and_its_seams() -> None:
+    """18 × 24 in and 4 in on every side: 26 × 32 in."""
+    facts = quilt('set straight 3 x 4 of "Four"', "backing fog overage 4 in")
+    (back, *_) = finishing_steps(facts)
+    assert "Trim the back to at least 26 × 32 in: 4 in more than the top on every side." in back.words
+
+
+def test_finishing_leaves_out_what_the_quilt_does_not_ask_for() -> None:
+    names = [step.name for step in finishing_steps(quilts.place_by_place())]
+    assert names == ["Layer", "Quilt", "Label"]
+
+
+def test_a_ring_of_units_has_nothing_to_cut() -> None:
+    facts: QuiltFacts = quilts.medallion()
+    assert say_strips_of_ring(facts, facts.rings[1]) == ""
