@@ -22,6 +22,7 @@ from blockdsl.analysis import FileReader, TextReader, analyse
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.reading import Reader
 from blockdsl.diagnostics import Problems, Source
+from blockdsl.drawing.picture import quilt_page
 from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
@@ -167,6 +168,27 @@ def roots() -> None:
         before = before or least
 
 
+def large_quilt(across: int, down: int) -> Source:
+    """A quilt of so many blocks of 60 patches, with sashing, posts and two colourings."""
+    fabrics = "".join(f'fabric {name} "{name}" #{colour}\n' for name, colour in (("a", "eeeeee"), ("b", "2f5f8f")))
+    block = 'block "Sixty"\n  size 5 x 3 in\n' + "  row a b a b a b a b a b\n" * 6 + '  colouring "Other" a=b b=a\n'
+    setting = f'  set straight {across} x {down} of "Sixty"\n  sash 1 in b posts a\n'
+    setting += '  colouring "Other" on every second\n'
+    return Source("quilt.block", f'{fabrics}\n{block}\nquilt "Large"\n{setting}')
+
+
+def quilts() -> None:
+    """A quilt of 2,000 blocks: a block is drawn once and stamped, so it takes little more than one of twenty."""
+    source = large_quilt(40, 50)
+    show("facts of 2,000 blocks of 60 patches", timed(lambda: worked(source, TextReader()), 3), 2.0)
+    facts = worked(source, TextReader())[0].quilts[0]
+    picture = write_svg(quilt_page(facts), title="Large")
+    size = f"{len(picture) / 1e6:.2f} MB, 3 at most"
+    show(f"its picture as SVG ({size})", timed(lambda: write_svg(quilt_page(facts), title="Large"), 3), 5.0)
+    few = worked(large_quilt(4, 5), TextReader())[0].quilts[0]
+    show("the same of 20 blocks", timed(lambda: write_svg(quilt_page(few), title="Large"), 3))
+
+
 def commands() -> None:
     """Whole commands, Python's own start included, as someone at the keyboard feels them."""
     library = [str(path) for path in sorted((ROOT / "library").rglob("*.block"))]
@@ -197,6 +219,7 @@ def main() -> None:
     orders()
     roots()
     growth()
+    quilts()
     commands()
 
 
