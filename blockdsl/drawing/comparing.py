@@ -70,8 +70,10 @@ def _line(name: str, rows: Sequence[Row], say: Callable[[Row], str]) -> tuple[st
 
 
 def _blocks(row: QuiltRow) -> str:
-    halves = f" and {many(row.half_blocks, 'half block')}" if row.half_blocks else ""
-    return f"{row.blocks:,}{halves}"
+    told = [f"{row.blocks:,}"]
+    told += [many(row.half_blocks, "half block")] if row.half_blocks else []
+    told += [many(row.plain_squares, "plain square")] if row.plain_squares else []
+    return " and ".join(told)
 
 
 def _cloth_of(place: int) -> Callable[[QuiltRow], str]:

@@ -16,11 +16,11 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 class QuiltRow:
     """One quilt of the table, in its own unit.
 
-    `finished`: size with borders; `blocks`: whole blocks in all, and `half_blocks`; `pieces`: pieces of cloth cut for
-    the top; `strips` across the cloth that all fabrics are cut into, binding with them and backing apart. `cloth` is,
-    for each fabric of the table in its order, what is bought of it; None where the quilt has none of it, or where its
-    cloth cannot be planned. `cloth_length` adds up what is planned for them all, backing apart; `fat_quarters` are
-    those for blocks of scraps.
+    `finished`: size with borders; `blocks`: whole blocks in all, beside `half_blocks` and `plain_squares`; `pieces`:
+    pieces of cloth cut for the top; `strips`: across the cloth, of all fabrics, binding with them and backing apart.
+    `cloth` is, for each fabric of the table in its order, what is bought of it; None where the quilt has none of it, or
+    where its cloth cannot be planned. `cloth_length` adds up what is planned for them all, backing apart;
+    `fat_quarters` are those for blocks of scraps.
     """
 
     name: str
@@ -37,6 +37,7 @@ class QuiltRow:
     binding: Buy | None
     wadding: tuple[Fraction, Fraction] | None
     half_blocks: int = 0
+    plain_squares: int = 0
     strips: int = 0
     fat_quarters: int = 0
 
@@ -80,6 +81,7 @@ def _row(quilt: QuiltFacts, fabrics: Sequence[str]) -> QuiltRow:
         binding=binding.buy if binding else None,
         wadding=quilt.wadding.size if quilt.wadding else None,
         half_blocks=sum(count for _, count in quilt.half_blocks),
+        plain_squares=sum(piece.count for piece in quilt.pieces if piece.role == "plain square"),
         strips=sum(cloth.plan.strip_count for cloth in quilt.fabrics if cloth.plan is not None),
         fat_quarters=sum(_fat_quarters(cloth, quilt) for cloth in quilt.fabrics),
     )

@@ -60,6 +60,7 @@ def _quilt_column(what_if: WhatIf, row: QuiltRow, table: QuiltTable) -> dict[str
         "finished": [say(side) for side in row.finished],
         "blocks": row.blocks,
         "half_blocks": row.half_blocks,
+        "plain_squares": row.plain_squares,
         "pieces": row.pieces,
         "strips": row.strips,
         "fabrics": {name: _buy(buy, say) for name, buy in zip(table.fabrics, row.cloth, strict=True)},
