@@ -27,6 +27,7 @@ from blockdsl.drawing.theme import (
     span_pt,
 )
 from blockdsl.drawing.typeset import fraction_text
+from blockdsl.drawing.words import many
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltRowFacts, QuiltStepFacts
 
 _TITLE: Final = "Assembly"
@@ -38,10 +39,11 @@ _BOLD: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _NUMBER_PT: Final = 18.0
 _RING_PT: Final = 150.0
+_MORE: Final = {"sash": "sashes"}
 _COLUMNS: Final = (
     Column("", 18.0),
-    Column("row", 96.0),
-    Column("is of", CONTENT_WIDTH_PT - 18.0 - 96.0 - 150.0),
+    Column("row", 124.0),
+    Column("is of", CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
     Column("should measure, raw edge to raw edge", 150.0, gap_pt=0.0),
 )
 
@@ -93,12 +95,14 @@ def _named(kind: str, places: Sequence[int]) -> str:
 
 def _members(facts: QuiltFacts, row: QuiltRowFacts) -> str:
     counts: Counter[str] = Counter()
+    plain: Counter[str] = Counter()
     for member in row.members:
         if member.what == "block":
             counts[facts.kinds[facts.placed[member.index].kind].name] += 1
         else:
-            counts[facts.cloth[member.index].role] += 1
-    return ", ".join(f"{count} {name}" for name, count in counts.items())
+            plain[facts.cloth[member.index].role] += 1
+    cloth = [many(count, role, _MORE.get(role, "")) for role, count in plain.items()]
+    return ", ".join([*(f"{count} {name}" for name, count in counts.items()), *cloth])
 
 
 def _size(facts: QuiltFacts, row: QuiltRowFacts) -> str:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import Final
 
+from blockdsl.drawing.diagram_place import Placing
 from blockdsl.drawing.hatch import hatch_all
 from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, rectangle
+from blockdsl.drawing.quilt_picture import QuiltPainter
 from blockdsl.drawing.theme import BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, Box
 from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 from blockdsl.geometry import to_float
@@ -23,7 +25,9 @@ Ring = tuple[tuple[float, float], ...]
 def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, Box]:
     """The top as a pale rectangle, the four sides of the border around it, numbered as they are sewn."""
     width, height = (to_float(side) for side in ring.before)
-    strip = max(to_float(ring.width), _LEAST_STRIP * max(width, height))
+    strip = to_float(ring.width)
+    if not ring.unit:
+        strip = max(strip, _LEAST_STRIP * max(width, height))
     gap = _APART * max(width, height)
     scale = min(box.width_pt / (width + 2 * (strip + gap)), box.height_pt / (height + 2 * (strip + gap)))
     inner = Box(box.x_pt + (strip + gap) * scale, box.y_pt + (strip + gap) * scale, width * scale, height * scale)
@@ -32,11 +36,16 @@ def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, 
         rectangle(inner.x_pt, inner.y_pt, inner.width_pt, inner.height_pt, fill=TINT, stroke=RULE, stroke_width_pt=0.6),
         *line_centred("the top so far", inner.x_pt + inner.width_pt / 2, inner.y_pt + inner.height_pt / 2, _QUIET),
     ]
+    if ring.unit:
+        marks += _units(facts, ring, inner, scale, gap)
+    elif ring.corners == "squares":
+        marks += _squares(facts, ring, inner, strip * scale, gap * scale)
     order = _order(ring)
     for number, outline in zip(order, _sides(ring, inner, strip * scale, gap * scale), strict=True):
         if fabric is not None:
             marks += (Path((outline,), fill=fabric.colour), *hatch_all([outline], fabric.number, fabric.colour))
-        marks.append(Path((outline,), fill=None if fabric else TINT, stroke=INK, stroke_width_pt=0.6))
+        if not ring.unit:
+            marks.append(Path((outline,), stroke=INK, stroke_width_pt=0.6))
         x = sum(x for x, _ in outline) / len(outline)
         y = sum(y for _, y in outline) / len(outline)
         marks.append(rectangle(x - 5, y - 5.5, 10, 11, fill="#ffffff"))
@@ -44,6 +53,39 @@ def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, 
     total = 2 * (strip + gap)
     filled = Box(box.x_pt, box.y_pt, (width + total) * scale, (height + total) * scale)
     return Figure(_said(ring), tuple(marks)), filled
+
+
+def _units(facts: QuiltFacts, ring: RingFacts, inner: Box, scale: float, gap: float) -> list[Mark]:
+    """The units of a pieced border and its corner squares where they lie, each side moved outward."""
+    middle = [
+        (to_float(whole) - to_float(before)) / 2 for whole, before in zip(facts.finished, ring.before, strict=True)
+    ]
+    placing = Placing(scale, inner.x_pt - middle[0] * scale, inner.y_pt - middle[1] * scale)
+    painter = QuiltPainter(facts, placing, f"ring-{ring.number}")
+    blocks = [
+        (place, (_OUTWARD[block.row][0] * gap, _OUTWARD[block.row][1] * gap))
+        for place, block in enumerate(facts.placed)
+        if block.ring == ring.number
+    ]
+    corners = []
+    for place, cloth in enumerate(facts.cloth):
+        if facts.pieces[cloth.piece].ring == ring.number:
+            x, y = (to_float(cloth.outline[0][axis]) - to_float(facts.finished[axis]) / 2 for axis in (0, 1))
+            up = (0.0, gap if y > 0 else -gap) if ring.sides_first else (gap if x > 0 else -gap, 0.0)
+            corners.append((place, up))
+    return [*painter.cloth(corners), *painter.blocks(blocks)]
+
+
+def _squares(facts: QuiltFacts, ring: RingFacts, inner: Box, strip: float, gap: float) -> list[Mark]:
+    """The corner squares of a plain border, at the ends of the strips that are sewn on last."""
+    fabric = next(piece.fabric for piece in facts.pieces if piece.ring == ring.number and piece.role == "border corner")
+    colour = next(seen.colour for seen in facts.fabrics_used if seen.name == fabric)
+    outward = gap + strip
+    across, down = (0.0, outward) if ring.sides_first else (outward, 0.0)
+    inward = strip if ring.sides_first else 0.0
+    xs = (inner.x_pt - across - inward, inner.right_pt + across - (strip - inward))
+    ys = (inner.y_pt - down - (strip - inward), inner.bottom_pt + down - inward)
+    return [rectangle(x, y, strip, strip, fill=colour, stroke=INK, stroke_width_pt=0.6) for x in xs for y in ys]
 
 
 def _order(ring: RingFacts) -> tuple[str, str, str, str]:

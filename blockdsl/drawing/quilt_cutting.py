@@ -45,6 +45,7 @@ _SUBCUTS: Final = {
     "twice": "cut each twice corner to corner",
 }
 _LENGTHWISE: Final = "along the length of the cloth"
+_OF_BLOCK: Final = {"strip": "then as told with the block", "template": "round its template"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +107,9 @@ def _line(facts: QuiltFacts, piece: ClothPieceFacts, letter: str) -> CutLine:
     if cut is None:  # binding and sleeve
         words = piece_words("square" if square else "strip", piece.count)
         return CutLine(letter, words, _sides(piece.cut), piece.count, "", piece.uses)
-    then = ", ".join(words for words in (_LENGTHWISE if cut.lengthwise else "", _SUBCUTS[cut.subcut]) if words)
+    of_block = _OF_BLOCK.get(cut.piece, "") if any(":" in use for use, _ in cut.uses) else ""
+    told = (_LENGTHWISE if cut.lengthwise else "", _SUBCUTS[cut.subcut], of_block)
+    then = ", ".join(words for words in told if words)
     return CutLine(letter, piece_words(cut.piece, cut.count), _sides(piece.cut), piece.count, then, piece.uses)
 
 

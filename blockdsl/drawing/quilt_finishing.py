@@ -169,7 +169,8 @@ def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
         )
     needed = f"The way round is {around}; with {room} for corners and the last join. This makes {gives}."
     folded = "Fold the strip lengthwise, wrong sides together, and press."
-    return FinishingStep("Make the binding", (first, needed, folded), join_picture(PICTURE))
+    picture = join_picture(PICTURE) if plan.square is None else None
+    return FinishingStep("Make the binding", (first, needed, folded), picture)
 
 
 def _binding_words(facts: QuiltFacts) -> tuple[str, ...]:
@@ -184,7 +185,7 @@ def _binding_words(facts: QuiltFacts) -> tuple[str, ...]:
         "(2), then straight down, its new fold level with the edge (3), and sew on from the edge."
     )
     end = (
-        "Join the loose ends as the strips were joined, cut to fit, and sew the rest. Turn the fold over to the back "
-        "and sew it down by hand, just over the seam, the corners folded into mitres."
+        "Cut the loose ends to fit, join them with a slanted seam too, and sew the rest. Turn the fold over to the "
+        "back and sew it down by hand, just over the seam, the corners folded into mitres."
     )
     return begin, corner, end

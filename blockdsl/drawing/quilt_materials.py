@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from blockdsl.cutting.buying import Buy
@@ -59,9 +59,10 @@ def materials(facts: QuiltFacts) -> list[Slice]:
         return []
     slices = [heading("Materials", aside="to buy; how it is cut follows"), table_head(_COLUMNS)]
     slices += [table_row(_COLUMNS, _row(line), ruled=place > 0) for place, line in enumerate(lines)]
+    slices[-1] = replace(slices[-1], keep=True)
     for words in said_of_materials(facts):
         height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)
-        slices.append(Slice(height, marks, before_pt=1.5 * STEP_PT))
+        slices.append(Slice(height, marks, before_pt=1.5 * STEP_PT, keep=words != _TOOLS))
     return slices
 
 

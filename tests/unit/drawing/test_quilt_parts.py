@@ -116,6 +116,40 @@ def test_the_sides_of_a_border_are_numbered_in_the_order_of_sewing(line: str, nu
     assert "".join(mark.text for mark in picture.marks if isinstance(mark, Text) and mark.text.isdigit()) == numbers
 
 
+def test_a_pieced_border_is_drawn_unit_by_unit_with_its_corner_squares() -> None:
+    """24 in on a side, beams of 6 in: four on each; a square in each corner."""
+    facts = quilts.medallion()
+    picture, _ = ring_picture(facts, facts.rings[2], BOX)
+    stamps = [mark for mark in picture.marks if isinstance(mark, Stamp)]
+    assert sum(len(stamp.places) for stamp in stamps) == 4 * 4
+    squares = [mark for mark in picture.marks if isinstance(mark, Path) and mark.fill == "#3a4750"]
+    assert sum(len(path.rings) for path in squares) == 4
+
+
+@pytest.mark.parametrize("first", ["", " top first"])
+def test_no_piece_of_a_border_drawn_round_the_top_lies_on_another(first: str) -> None:
+    facts = quilt('set straight 3 x 4 of "Four"', f"border 3 in fog corners lantern{first}")
+    picture, _ = ring_picture(facts, facts.rings[0], BOX)
+    boxes = [
+        (min(x for x, _ in ring), min(y for _, y in ring), max(x for x, _ in ring), max(y for _, y in ring))
+        for mark in picture.marks
+        if isinstance(mark, Path) and mark.fill in {"#dfe3e0", "#e0a030"}
+        for ring in mark.rings
+    ]
+    assert len(boxes) == 4 + 4
+    for place, (left, top, right, bottom) in enumerate(boxes):
+        for left2, top2, right2, bottom2 in boxes[place + 1 :]:
+            apart = right <= left2 + 0.01 or right2 <= left + 0.01 or bottom <= top2 + 0.01 or bottom2 <= top + 0.01
+            assert apart
+
+
+def test_strips_that_a_block_cuts_further_say_where_that_is_told() -> None:
+    star = 'block "Eight"\n  size 12 in\n  row (star45 points lantern slate ground fog)\n'
+    facts = quilt('set straight 2 x 2 of "Eight"', above=star)
+    lines = [line for cloth in facts.fabrics for line in cut_lines(facts, cloth) if line.piece.startswith("strip")]
+    assert {line.then for line in lines} == {"then as told with the block"}
+
+
 # --- words and tables ----------------------------------------------------------------------------------
 
 
@@ -190,8 +224,8 @@ def test_rows_that_are_alike_share_a_line() -> None:
     """Three blocks of 6 in and two sashes of 1 in: 20 in and two seams of 1/4 in; 6 1/2 and 1 1/2 in high."""
     facts = quilt('set straight 3 x 4 of "Four"', "sash 1 in slate posts lantern")
     assert list(alike_rows(facts)) == [
-        ("rows 1 to 4", "3 Four, 2 sash", "20 ¹⁄₂ × 6 ¹⁄₂ in"),
-        ("sash rows 1 to 3", "3 sash, 2 post", "20 ¹⁄₂ × 1 ¹⁄₂ in"),
+        ("rows 1 to 4", "3 Four, 2 sashes", "20 ¹⁄₂ × 6 ¹⁄₂ in"),
+        ("sash rows 1 to 3", "3 sashes, 2 posts", "20 ¹⁄₂ × 1 ¹⁄₂ in"),
     ]
 
 
