@@ -38,11 +38,13 @@ def test_a_quilt_stands_beside_itself_with_larger_blocks(shore: Path, run: Run) 
 
     4 x 5 blocks of 6 in: 24 x 30 in. Two squares of each fabric a block are 40, 3 7/8 in: ten to a strip, four strips,
     15 1/2 in; with 2 in for washing 17 1/2 in, so 1/2 yd. The way round is 108 in, with 10 in for corners and joins
-    118 in: three strips of 40 in; 15 1/2 and 6 3/4 in are 22 1/4 in, with 2 in more than 22 1/2 in, so 3/4 yd. The back is 4 in larger on each side: 32 x 38 in, and 38 in lie across the cloth: 32 in, with 2 in 1 yd.
+    118 in: three strips of 40 in; 15 1/2 and 6 3/4 in are 22 1/4 in, with 2 in more than 22 1/2 in, so 3/4 yd. The
+    back is 4 in larger on each side: 32 x 38 in, and 38 in lie across the cloth: 32 in, with 2 in 1 yd.
 
     At 9 in: 36 x 45 in. Squares of 5 3/8 in: seven to a strip, six strips, 32 1/4 in, with 2 in 1 yd. Round it are
-    162 in and five joins of 2 1/4 in, which are more than 10 in: five strips, 11 1/4 in; 43 1/2 in and a twentieth are 45.7 in: 1 3/8 yd. The back is 44 x 53
-    in: two widths side by side, 44 in each, 88 in; with a twentieth 92.4 in, so 2 5/8 yd.
+    162 in, and five joins of 2 1/4 in are more than 10 in: five strips, 11 1/4 in; 43 1/2 in and a twentieth are
+    45.7 in: 1 3/8 yd. The back is 44 x 53 in: two widths side by side, 44 in each, 88 in; with a twentieth 92.4 in, so
+    2 5/8 yd.
     """
     ended = run("compare", "shore.block", "--size", "9 in")
 
@@ -64,8 +66,10 @@ def test_a_quilt_stands_beside_itself_with_larger_blocks(shore: Path, run: Run) 
 
 
 def test_a_block_stands_beside_itself_at_other_sizes_and_in_other_colours(folder: Path, run: Run) -> None:
-    """By hand: one slate square in four; friendly are halves on 1/2 in, so whole inches; 7 in have cells of 3 1/2 in, 7 1/4 in
-    of 3 5/8 in, and 841/64 square inches each."""
+    """By hand: one slate square in four. Whole inches have halves on 1/2 in, so they are friendly.
+
+    7 in have cells of 3 1/2 in, 7 1/4 in of 3 5/8 in, 841/64 square inches each.
+    """
     text = PINWHEEL.replace("fog\\slate  fog/slate", "fog  slate").replace("slate/fog  slate\\fog", "fog  fog")
     (folder / "plain.block").write_text(f'{text}  colouring "Night" fog=slate slate=fog\n', encoding="utf-8")
 
