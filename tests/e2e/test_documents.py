@@ -155,9 +155,9 @@ def _others(first: str, endings: list[str]) -> set[str]:
 
 
 def test_papers_book_and_web_site_are_written_where_the_readme_says(readme: str, followed: Path) -> None:
-    named = set(re.findall(r"`(out/(?:sails|from-the-shore|pinwheel)\.[\w./-]+)`", readme))
+    named = set(re.findall(r"`(out/(?:sails|from-the-shore|pinwheel|on-the-mole)\.[\w./-]+)`", readme))
 
-    assert {Path(name).suffix for name in named} >= {".pdf", ".html", ".md"}
+    assert {Path(name).suffix for name in named} >= {".pdf", ".html", ".md", ".svg"}
     assert sorted(name for name in named if not (followed / name).is_file()) == []
     assert (followed / "out" / "check-print.pdf").is_file()
 
