@@ -83,6 +83,8 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), ("templates", content, printed))
     if "templates" in kinds and block.foundations and not foundations_too_large(block):
         yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), ("foundation", content, printed))
+    if "templates" in kinds and block.papers and not papers_too_large(block):
+        yield Output(f"{stem}.papers.pdf", lambda: _papers(block, printed), ("papers", content, printed))
     if "diagrams" in kinds:
         yield from _diagrams(block, content, stem)
     if "table" in kinds:
@@ -130,6 +132,9 @@ def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: P
     if "templates" in kinds and block.foundations and not foundations_too_large(block):
         depends = ("foundation", content_of(block), printed)
         yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), depends)
+    if "templates" in kinds and block.papers and not papers_too_large(block):
+        depends = ("papers", content_of(block), printed)
+        yield Output(f"{stem}.papers.pdf", lambda: _papers(block, printed), depends)
 
 
 def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Output:
@@ -178,6 +183,19 @@ def _foundation(block: BlockFacts, printed: Print) -> bytes:
     from blockdsl.drawing.foundation import foundation_pages
 
     return pdf_bytes(foundation_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
+
+
+def papers_too_large(block: BlockFacts) -> tuple[str, ...]:
+    """The letters of the papers to fold round that no page can hold; with one of them none are printed."""
+    from blockdsl.drawing.papers import papers_too_large as too_large_of
+
+    return too_large_of(block)
+
+
+def _papers(block: BlockFacts, printed: Print) -> bytes:
+    from blockdsl.drawing.papers import paper_pages
+
+    return pdf_bytes(paper_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
 def check_print_bytes(printed: Print) -> bytes:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Final
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
 from blockdsl.cli.naming import Taken
-from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, too_large
+from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, papers_too_large, too_large
 from blockdsl.cli.sites import site_of_blocks
 from blockdsl.cli.working import Worked
 
@@ -94,6 +94,8 @@ def _report_too_large(block: BlockFacts, span: Span, problems: Problems) -> None
         problems.report("template-too-large", span, what="templates", of=f"patch {', '.join(letters)}")
     if block.foundations and (units := foundations_too_large(block)):
         problems.report("template-too-large", span, what="foundation papers", of=f"that of {', '.join(units)}")
+    if block.papers and (letters := papers_too_large(block)):
+        problems.report("template-too-large", span, what="papers", of=f"patch {', '.join(letters)}")
 
 
 def _of_sizes(

@@ -10,7 +10,7 @@ from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.symmetry import IDENTITY
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing import Making, UnitClass
-from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
+from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
 
 _UPRIGHT_SHAPES = {"strip set": ("rails", "checker"), FOUNDATION: None}
 """Ways of making in which the print stays as the unit is drawn, and for which shapes; None: for all."""
@@ -39,7 +39,7 @@ def report_turned_prints(design: BlockDesign, making: Making, problems: Problems
     told: set[tuple[str, str]] = set()
     directional = [fabric.name for fabric in design.fabrics if fabric.directional]
     for unit in making.units if directional else ():
-        if unit.method == CUT_PATCHES or _stays_upright(unit):
+        if unit.method in PATCH_BY_PATCH or _stays_upright(unit):
             continue
         for name in directional:
             if (name, unit.method) not in told and any(patch.fabric == name for patch in unit.group.picture):

@@ -503,6 +503,11 @@ CATALOGUE: dict[str, Entry] = {
         "`{what}` cannot be sewn to a foundation: it has curved seams",
         "On a paper each patch is sewn by one straight seam and folded over it; a curve cannot be folded flat.",
     ),
+    "papers-curved": Entry(
+        "error",
+        "`{what}` cannot be sewn over papers: it has curved seams",
+        "A piece is folded round a paper edge by edge; along a curve its allowance would have to be gathered.",
+    ),
     "foundation-too-many": Entry(
         "error",
         "`{what}` has too many patches for a foundation",

@@ -36,6 +36,7 @@ TERMS: Final[dict[str, str]] = {
     "measure": "To lay the ruler on a unit before it is joined. What it should measure is its unfinished size.",
     "mirror image": "A patch turned over; it cannot be cut from the same template lying the same way up.",
     "nine-patch": "A block on three by three squares, or on a multiple of them.",
+    "over papers": "English paper piecing: pieces folded round papers of their finished size and sewn by hand.",
     "patch": "A shape as it is seen in the finished block.",
     "piece": "The cloth for a patch, or for several, with its seam allowance.",
     "press": "To set the iron down on a seam and lift it again, without pushing the cloth about.",
@@ -50,6 +51,7 @@ TERMS: Final[dict[str, str]] = {
     "spare": "Left over when the method gives more than the block needs.",
     "stitch and flip": "A square sewn across the corner of another piece, trimmed and flipped over into a triangle.",
     "strip set": "Long strips sewn side by side, to be cut across into segments.",
+    "tack": "To hold in place for a while with large stitches that are drawn out again.",
     "template": "A shape at full size to cut around.",
     "trim": "To cut a unit that is a little too large to the size that it should measure.",
     "turn under": "To fold the allowance of an appliqué piece to the wrong side, so that no raw edge is seen.",
@@ -58,6 +60,7 @@ TERMS: Final[dict[str, str]] = {
     "on each side.",
     "unit": "A part of a block that is sewn by itself, often several times.",
     "value": "How light or dark a fabric looks beside the others; it matters more to the pattern than its colour.",
+    "whip stitch": "A small stitch over two folded edges that lie on each other, catching the folds alone.",
 }
 """Words in the order of the alphabet; a word is found with or without its plural s."""
 

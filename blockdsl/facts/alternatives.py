@@ -13,7 +13,7 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing import UnitClass, plan_making
-from blockdsl.sewing.methods import CUT_PATCHES, methods_for
+from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, methods_for
 from blockdsl.units.star45 import POINTS
 
 MOST_PATCHES = 400
@@ -48,13 +48,17 @@ class Alternative:
 
 
 def alternatives(design: BlockDesign, unit: UnitClass) -> tuple[Alternative, ...]:
-    """Every method that can make the unit, the plainest first; none for units of very many patches."""
+    """Every method that can make the unit, the plainest first; none for units of very many patches.
+
+    Papers to fold round take the cloth of patches cut by themselves: they are compared only where they are chosen.
+    """
     group = unit.group
     if len(group.picture) * unit.count > MOST_PATCHES or not isinstance(group.width, Fraction):
         return ()
     alone = _alone(design, unit)
     shape = group.filling.shape if group.filling else None
     methods = methods_for(shape) if shape else (CUT_PATCHES,)
+    methods = tuple(each for each in methods if each != OVER_PAPERS or unit.method == OVER_PAPERS)
     found = (_alternative(alone, unit, shape, method) for method in methods)
     return tuple(each for each in found if each is not None)
 

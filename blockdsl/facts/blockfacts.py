@@ -15,6 +15,7 @@ from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.grain import Bias
 from blockdsl.cutting.strips import StripCut
 from blockdsl.facts.foundationfacts import FoundationFacts
+from blockdsl.facts.papers import PaperOfPatch
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved, CurvedArea
 
@@ -225,6 +226,7 @@ class BlockFacts:
     family: str | None = None
     sources: tuple[str, ...] = ()
     foundations: tuple[FoundationFacts, ...] = ()
+    papers: tuple[PaperOfPatch, ...] = ()
     cutters: tuple[str, ...] = ()
     lacking: tuple[LackingFacts, ...] = ()
     bias: tuple[BiasFacts, ...] = ()

@@ -35,6 +35,7 @@ from blockdsl.facts.collect_foundation import collect_foundations
 from blockdsl.facts.collect_quilt import collect_quilt
 from blockdsl.facts.expect import check_expectations
 from blockdsl.facts.expect_quilt import check_quilt
+from blockdsl.facts.papers import collect_papers
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
@@ -98,6 +99,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     grain = plan_grain(design, lettered)
     cuts = cut_list(design, making, lettered, grain=grain)
     laid_on = [piece.template for piece in applique_pieces(design, lettered)]
+    pieced = templates(design, lettered, grain)
     report_pieces_wider_than_fabric(design, cuts, problems)
     report_grains(design, lettered, problems)
     report_turned_prints(design, making, problems)
@@ -121,7 +123,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         patches=_patches(design, lettered),
         cutting=tuple(_cut(cut, cutters_for(cut, design, lettered)) for cut in cuts),
         units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
-        templates=tuple(_template(template) for template in (*templates(design, lettered, grain), *laid_on)),
+        templates=tuple(_template(template) for template in (*pieced, *laid_on)),
         appliques=_appliques(design, lettered),
         colourings=tuple(_colouring(plan, design, lettered) for plan in design.colourings),
         area_by_fabric=_areas(design, lettered),
@@ -129,6 +131,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         family=design.family,
         sources=design.sources,
         foundations=collect_foundations(design, making, lettered),
+        papers=collect_papers(making, lettered, pieced),
         cutters=tuple(cutter.label for cutter in design.cutters if cutter.unit == design.unit),
         lacking=tuple(
             LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)

@@ -18,6 +18,7 @@ from blockdsl.facts.drafting import DraftFacts, draft
 from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.json_quilt import quilt_document
+from blockdsl.facts.papers import papers_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved, CurvedArea
@@ -93,6 +94,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
             for each in block.lacking
         ],
         "foundations": [foundation_document(each, say) for each in block.foundations],
+        "papers": papers_document(block.papers, say),
         "units": _units(block, say),
         "steps": [_step(step, say) for step in block.steps],
         "seams": _seams(block.seams),

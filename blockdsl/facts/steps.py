@@ -9,7 +9,7 @@ from fractions import Fraction
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.techniques import unit_lesson
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
 
 _ALREADY_CUT = ("Cut", "Cut strips")
@@ -42,7 +42,7 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
         cells=cells,
         hands=step.variants,
     )
-    return made if step.method == CUT_PATCHES or step.unit is None else _taught(made, _hands(step, block), block)
+    return made if step.method in PATCH_BY_PATCH or step.unit is None else _taught(made, _hands(step, block), block)
 
 
 def _heading(step: MakingStep, hands: int) -> str:

@@ -12,7 +12,17 @@ from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
 from blockdsl.sewing.foundation.plan import FoundationPlan
-from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, makes, methods_for
+from blockdsl.sewing.methods import (
+    CUT_PATCHES,
+    FOR_ALL,
+    FOUNDATION,
+    METHODS,
+    OVER_PAPERS,
+    PATCH_BY_PATCH,
+    makes,
+    methods_for,
+)
+from blockdsl.sewing.over_papers import choose_over_papers
 from blockdsl.sewing.recipe import Part, Recipe
 from blockdsl.units import SHAPES
 
@@ -66,7 +76,13 @@ class Making:
     @property
     def made_whole(self) -> frozenset[tuple[int, int]]:
         """The units that come whole out of a method: where their patches begin and end in the block's list."""
-        made = [unit for unit in self.units if unit.method != CUT_PATCHES]
+        made = [unit for unit in self.units if unit.method not in PATCH_BY_PATCH]
+        return frozenset((place.first, place.stop) for unit in made for place in unit.group.places)
+
+    @property
+    def over_papers(self) -> frozenset[tuple[int, int]]:
+        """The units whose patches are folded round papers: where these begin and end in the block's list."""
+        made = [unit for unit in self.units if unit.method == OVER_PAPERS]
         return frozenset((place.first, place.stop) for unit in made for place in unit.group.places)
 
 
@@ -77,12 +93,13 @@ def plan_making(design: BlockDesign, problems: Problems, copies: int = 1) -> Mak
     """
     groups: Sequence[UnitGroup] = group_units(design)
     choices = _valid_choices(design, groups, problems)
-    chosen = [(group, choice) for group in groups if (choice := _choice_for(group, choices)) and _on_papers(choice)]
-    foundations = plan_foundations(chosen, design, problems)
-    groups = without_what_papers_hold(groups, foundations)
+    chosen = [(group, choice) for group in groups if (choice := _choice_for(group, choices))]
+    foundations = plan_foundations([each for each in chosen if each[1].method == FOUNDATION], design, problems)
+    folded = choose_over_papers([each for each in chosen if each[1].method == OVER_PAPERS], problems)
+    groups = without_what_papers_hold(groups, [*(plan.group for plan in foundations), *folded])
     by_key = {group.key: group for group in groups}
     foundations = tuple(replace(plan, group=by_key[plan.group.key]) for plan in foundations if plan.group.key in by_key)
-    on_papers = {plan.group.key for plan in foundations}
+    on_papers = {plan.group.key for plan in foundations} | {group.key for group in folded}
     for group in groups:
         group.places *= copies
     methods = [_method_for(group, choices, on_papers) for group in groups]
@@ -95,7 +112,7 @@ def plan_making(design: BlockDesign, problems: Problems, copies: int = 1) -> Mak
     batches = _Batches(design, groups, methods)
     for group, method in zip(groups, methods, strict=True):
         spare = 0
-        if method != CUT_PATCHES:
+        if method not in PATCH_BY_PATCH:
             if method != FOUNDATION:
                 found, spare = batches.parts_of(group, method)
                 parts.extend(found)
@@ -189,11 +206,11 @@ def _choice_for(group: UnitGroup, choices: Sequence[Choice]) -> Choice | None:
 
 
 def _on_papers(choice: Choice) -> bool:
-    return choice.method == FOUNDATION
+    return choice.method in (FOUNDATION, OVER_PAPERS)
 
 
 def _method_for(group: UnitGroup, choices: Sequence[Choice], on_papers: Collection[Hashable]) -> str:
-    """What was chosen for the unit, else cut patches; papers only where an order was found."""
+    """What was chosen for the unit, else cut patches; papers only where they can be sewn to or folded round."""
     choice = _choice_for(group, choices)
     if choice is None or (_on_papers(choice) and group.key not in on_papers):
         return CUT_PATCHES

@@ -15,6 +15,7 @@ from blockdsl.sewing.recipe import Recipe
 
 CUT_PATCHES = "cut patches"
 FOUNDATION = "foundation"
+OVER_PAPERS = "over papers"
 MakeRecipe = Callable[[Filling, Exact, Exact, Fraction], Recipe]
 """(filling, finished width, finished height, trim) → recipe; the unit as drawn, before turning."""
 
@@ -26,11 +27,15 @@ METHODS: Mapping[str, Mapping[str, MakeRecipe]] = {
     "stitch and flip": flip.STITCH_AND_FLIP,
     "strip set": strips.STRIP_SET,
     FOUNDATION: {},
+    OVER_PAPERS: {},
 }
 """Methods by name; for each the recipes by shape."""
 
-FOR_ALL = (CUT_PATCHES, FOUNDATION)
+FOR_ALL = (CUT_PATCHES, FOUNDATION, OVER_PAPERS)
 """Methods that need no recipe: they take a unit patch by patch, and fit every shape and every unit of rows."""
+
+PATCH_BY_PATCH = (CUT_PATCHES, OVER_PAPERS)
+"""Methods whose patches are cut each by itself and joined seam by seam."""
 
 
 def makes(method: str, filling: Filling) -> bool:

@@ -53,9 +53,9 @@ def _report(fault: NoFoundation, group: UnitGroup, choice: Choice, design: Block
     )
 
 
-def without_what_papers_hold(groups: Sequence[UnitGroup], plans: Sequence[FoundationPlan]) -> list[UnitGroup]:
+def without_what_papers_hold(groups: Sequence[UnitGroup], on_papers: Sequence[UnitGroup]) -> list[UnitGroup]:
     """The units that are still made for themselves: not those that lie within a unit on papers."""
-    held = _spans(plans)
+    held = _spans(on_papers)
     kept = []
     for group in groups:
         places = [place for place in group.places if not _within(place.first, place.stop, held)]
@@ -64,10 +64,10 @@ def without_what_papers_hold(groups: Sequence[UnitGroup], plans: Sequence[Founda
     return kept
 
 
-def _spans(plans: Sequence[FoundationPlan]) -> dict[int, tuple[int, int]]:
+def _spans(on_papers: Sequence[UnitGroup]) -> dict[int, tuple[int, int]]:
     """For each patch on papers the first and last of the largest such unit that holds it."""
     held: dict[int, tuple[int, int]] = {}
-    for place in (place for plan in plans for place in plan.group.places):
+    for place in (place for group in on_papers for place in group.places):
         for patch in range(place.first, place.stop):
             before = held.get(patch)
             if before is None or place.stop - place.first > before[1] - before[0]:

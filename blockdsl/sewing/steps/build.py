@@ -12,15 +12,16 @@ from blockdsl.geometry.arc import Bend
 from blockdsl.geometry.polygon import edges
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS
 from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
 from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
 from blockdsl.sewing.pressing_seams import UnitSeams
 from blockdsl.sewing.steps.customs import customs
+from blockdsl.sewing.steps.hand import sentences_by_hand
 from blockdsl.sewing.steps.names import MIRRORED, cells_of, name_things, row_names
 from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
-from blockdsl.sewing.steps.tree import Key, Thing, Things
+from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.sewing.steps.words import Speech, sentences_of
 
 MOST_PATCHES = 1000
@@ -35,7 +36,7 @@ def build_steps(design: BlockDesign, making: Making, order: Assembly, letters: S
     """
     if isinstance(order, Piece):
         return ()
-    frames = Frames(subunits(order, design, making.made_whole))
+    frames = Frames(subunits(order, design, making.made_whole | making.over_papers))
     things = Things(design, making, order, frames)
     turned_at = {turn for node in walk(order) if isinstance(node, Joined) for seam in node.seams for turn in seam.turns}
     return _Builder(design, making, things, letters, turned_at).steps()
@@ -80,6 +81,8 @@ class _Builder:
             for thing in (pair.first, pair.second)
             if thing is not None
         }
+        # Mirror images come in one step: how papers are folded is told in the first of all such steps.
+        self._first_by_hand = next((n for n, pair in enumerate(self._pairs, start=1) if pair.first.by_hand), 0)
         self._names = self._named()
         self._row_names = row_names(things)
 
@@ -93,7 +96,7 @@ class _Builder:
             mirror = self._frames.units[thing.key[0]].mirror_of
             if mirror is None:
                 continue
-            other = next((key for key in by_unit if key[0] == mirror and (key[1] < 0) == (thing.key[1] < 0)), None)
+            other = next((key for key in by_unit if key[0] == mirror and min(key[1], 0) == min(thing.key[1], 0)), None)
             if other is not None and other not in partner.values() and self._alike_in_kind(by_unit[other], thing):
                 partner[thing.key] = other
                 waiting[other] = by_unit[other]
@@ -141,6 +144,16 @@ class _Builder:
         labels = {fabric.name: fabric.label for fabric in self._design.fabrics}
         speech = Speech(self._design.unit, self._design.seam, labels)
         is_block = thing.key == self._things.root
+        if thing.by_hand:
+            by_hand = sentences_by_hand(
+                variants[0],
+                speech,
+                len(hands),
+                is_block=is_block,
+                is_first=number == self._first_by_hand,
+                is_whole=not any(taker[1] == BY_HAND for taker in thing.takers),
+            )
+            return MakingStep(number, name, OVER_PAPERS, thing.title, variants, by_hand)
         in_rounds = thing.node.patches in self._things.rounds_made.inside
         words = sentences_of(variants[0], speech, len(hands), is_block=is_block, in_rounds=in_rounds)
         return MakingStep(number, name, CUT_PATCHES, thing.title, variants, words)
@@ -177,17 +190,18 @@ class _Builder:
             else:
                 parts.append(len(ingredients))
                 ingredients.append(self._ingredient(part, origin))
-        number = self._frames.number_of(node)
-        seams = tuple(self._seam(node, number, place, parts, origin) for place in range(len(node.seams)))
+        seams = tuple(self._seam(thing, node, place, parts) for place in range(len(node.seams)))
         closes = tuple((moved([a], origin)[0], moved([b], origin)[0]) for a, b in node.closes)
         stages.append(Stage(tuple(parts), seams, closes))
         return many + len(stages) - 1
 
-    def _seam(self, node: Joined, number: int, place: int, parts: Sequence[int], origin: Point) -> StepSeam:
-        seam = node.seams[place]
+    def _seam(self, thing: Thing, node: Joined, place: int, parts: Sequence[int]) -> StepSeam:
+        origin = self._frames.origin(thing.key[0])
+        number, seam = self._frames.number_of(node), node.seams[place]
         key = (number, place)
-        toward = self._pressing.toward.get(key, 1)
-        over = self._seams.of(number)[place].over
+        by_hand = thing.by_hand
+        toward = None if by_hand else self._pressing.toward.get(key, 1)
+        over, ends = self._seams.of(number)[place].over, (seam.start, seam.end)
         return StepSeam(
             line=moved([self._true.get(place, place) for place in (seam.start, *seam.turns, seam.end)], origin),
             kind=seam.kind,
@@ -196,9 +210,9 @@ class _Builder:
             parts=(parts[place], parts[place + 1]),
             toward=toward,
             arrow=over if toward else Point(-over.x, -over.y),
-            meetings=self._pressing.meetings.get(key, 0),
-            unnested=self._pressing.unnested.get(key, 0),
-            dots=tuple(moved([end], origin)[0] for end in (seam.start, seam.end) if end in self._turned_at),
+            meetings=0 if by_hand else self._pressing.meetings.get(key, 0),
+            unnested=0 if by_hand else self._pressing.unnested.get(key, 0),
+            dots=() if by_hand else tuple(moved([end], origin)[0] for end in ends if end in self._turned_at),
             bend=seam.bend and Bend(moved([seam.bend.centre], origin)[0], seam.bend.radius, hollow=True),
         )
 

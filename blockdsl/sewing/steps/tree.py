@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import PATCH_BY_PATCH
 from blockdsl.sewing.order import Assembly, Joined, Piece
 from blockdsl.sewing.pressing_frames import Frames
 from blockdsl.sewing.steps.rounds import find_rounds
@@ -16,7 +16,10 @@ MOST_PARTS = 9
 MOST_AROUND = 5
 MOST_STAGES = 5
 Key = tuple[int, int]
-"""One thing to make: the unit of the order, and the unit of the making whose method gives it, or -1."""
+"""One thing to make: the unit of the order, and the unit of the making whose method gives it, or one of those below."""
+BY_SEAM = -1
+BY_HAND = -2
+"""What is sewn seam by seam, and what is sewn so of patches that are all folded round papers."""
 
 
 @dataclass(slots=True)
@@ -40,6 +43,11 @@ class Thing:
         """Whether it comes out of a method as a whole."""
         return self.key[1] >= 0
 
+    @property
+    def by_hand(self) -> bool:
+        """Whether it is sewn of patches folded round papers."""
+        return self.key[1] == BY_HAND
+
 
 class Things:
     """Everything that is made, each after its parts, the block last."""
@@ -51,7 +59,8 @@ class Things:
         for number, unit in enumerate(making.units):
             for place in unit.group.places:
                 self._title[tuple(range(place.first, place.stop))] = number
-        self._method = [unit.method != CUT_PATCHES for unit in making.units]
+        self._method = [unit.method not in PATCH_BY_PATCH for unit in making.units]
+        self._folded = {patch for first, stop in making.over_papers for patch in range(first, stop)}
         self._found: dict[Key, Thing] = {}
         self.root = self.key_of(whole)
         self._look(whole)
@@ -62,7 +71,10 @@ class Things:
     def key_of(self, node: Assembly) -> Key:
         """Which thing a joined node is."""
         title = self._title.get(node.patches)
-        return self.frames.number_of(node), title if title is not None and self._method[title] else -1
+        number = self.frames.number_of(node)
+        if title is not None and self._method[title]:
+            return number, title
+        return number, BY_HAND if self._folded and self._folded.issuperset(node.patches) else BY_SEAM
 
     def _look(self, whole: Joined) -> None:
         """Find what is made and how often. What is made several times is sewn as in its first place every time."""
@@ -120,7 +132,7 @@ class Things:
                 taken.append(child)
 
     def _may_go_into(self, child: Thing, taker: Thing) -> bool:
-        if child.node.patches in self.rounds_made.names:
+        if child.node.patches in self.rounds_made.names or child.by_hand != taker.by_hand:
             return False
         return (
             not child.by_method and child.title is None and child.takers == {taker.key} and child.count == taker.count

@@ -46,7 +46,7 @@ def sentences_of(
     variant: Variant, speech: Speech, hands: int, *, is_block: bool, in_rounds: bool = False
 ) -> tuple[str, ...]:
     """What to do for one step, sentence by sentence, in order; `in_rounds` when logs are added round a middle."""
-    teller = _Teller(variant, speech, in_rounds=in_rounds)
+    teller = Teller(variant, speech, in_rounds=in_rounds)
     found = [*teller.sewing(), *teller.finish()]
     found += _measure(variant, speech, is_block=is_block, in_rounds=in_rounds)
     if hands == 2:
@@ -64,7 +64,7 @@ def _measure(variant: Variant, speech: Speech, *, is_block: bool, in_rounds: boo
     return [f"{who} should now measure {size} {speech.unit}."]
 
 
-class _Teller:
+class Teller:
     """Tells the stages of one variant."""
 
     def __init__(self, variant: Variant, speech: Speech, *, in_rounds: bool = False) -> None:
@@ -100,6 +100,9 @@ class _Teller:
 
     # --- sewing ------------------------------------------------------------------------------------
 
+    def _from_the_edge(self) -> str:
+        return f", {self._speech.length(self._speech.seam)} from the edge"
+
     def sewing(self) -> list[str]:
         """All stages in order."""
         stages = self._variant.stages
@@ -128,10 +131,7 @@ class _Teller:
         word = "rows" if self._across(rows[0]) else "columns" if self._down(rows[0]) else "groups"
         lay = f"Lay out the pieces as the picture shows, in {say_count(len(last.parts))} {word}."
         edges = self._row_edges(rows)
-        sew = (
-            f"Sew the pieces of each of the {word} together, right sides together, {edges}, "
-            f"{self._speech.length(self._speech.seam)} from the edge."
-        )
+        sew = f"Sew the pieces of each of the {word} together, right sides together, {edges}{self._from_the_edge()}."
         press = " ".join(dict.fromkeys(self._press(row) for row in rows))
         if len(rows) > 1 and len({self._press(row) for row in rows}) > 1:
             press = f"Press the seams of the {word} as the arrows show."
@@ -162,7 +162,7 @@ class _Teller:
         """What is laid on what, and the seam."""
         parts = stage.parts
         inner = [part for part in parts if self._is_stage(part)]
-        how = "" if self._told_edge else f", {self._speech.length(self._speech.seam)} from the edge"
+        how = "" if self._told_edge else self._from_the_edge()
         self._told_edge = True
         if self._in_rounds:
             return self._added(stage, how, first=first)
@@ -205,7 +205,7 @@ class _Teller:
     def _curves(self, stage: Stage) -> list[str]:
         """Curved seams are told one by one: in each another piece has the hollow edge."""
         found: list[str] = []
-        how = "" if self._told_edge else f", {self._speech.length(self._speech.seam)} from the edge"
+        how = "" if self._told_edge else self._from_the_edge()
         self._told_edge = True
         for seam in stage.seams:
             if seam.bend is None:

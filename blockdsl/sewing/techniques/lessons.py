@@ -8,7 +8,18 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from blockdsl.sewing.techniques import corners, curves, foundation, geese, halves, patches, quarters, stars, strips
+from blockdsl.sewing.techniques import (
+    corners,
+    curves,
+    foundation,
+    geese,
+    halves,
+    papers,
+    patches,
+    quarters,
+    stars,
+    strips,
+)
 from blockdsl.sewing.techniques.topic import (
     GEESE,
     NONE,
@@ -267,6 +278,20 @@ LESSONS: Mapping[str, Lesson] = {
                 shown=SHOWN_WIDE,
                 common=NONE,
                 dark=(0,),
+            ),
+        ),
+        _lesson(
+            "over papers",
+            "English paper piecing",
+            "Every piece is folded round a paper of its finished size, tacked, and sewn to the next by hand, fold to "
+            "fold. Set-in corners are as easy as straight seams, and all of it can be done away from the machine.",
+            Topic(
+                "hexagons",
+                "Patches over papers",
+                "hexagons a b across 2",
+                papers.over_papers,
+                common=NONE,
+                shown=(Fraction(4), Fraction(12)),
             ),
         ),
     )

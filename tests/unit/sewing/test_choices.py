@@ -139,12 +139,12 @@ def test_every_recipe_is_for_a_shape_of_the_language() -> None:
 @pytest.mark.parametrize(
     ("shape", "expected"),
     [
-        ("half", ("cut patches", "two at a time", "eight at a time", "stitch and flip", "foundation")),
-        ("geese", ("cut patches", "four at a time", "stitch and flip", "foundation")),
-        ("snowball", ("cut patches", "stitch and flip", "foundation")),
-        ("checker", ("cut patches", "strip set", "foundation")),
-        ("square", ("cut patches", "foundation")),
-        ("", ("cut patches", "foundation")),
+        ("half", ("cut patches", "two at a time", "eight at a time", "stitch and flip", "foundation", "over papers")),
+        ("geese", ("cut patches", "four at a time", "stitch and flip", "foundation", "over papers")),
+        ("snowball", ("cut patches", "stitch and flip", "foundation", "over papers")),
+        ("checker", ("cut patches", "strip set", "foundation", "over papers")),
+        ("square", ("cut patches", "foundation", "over papers")),
+        ("", ("cut patches", "foundation", "over papers")),
     ],
 )
 def test_each_shape_has_its_usual_methods(shape: str, expected: tuple[str, ...]) -> None:

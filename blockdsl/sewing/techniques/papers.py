@@ -1,0 +1,114 @@
+"""English paper piecing: cloth folded round papers, tacked, and whipped together edge to edge. Shown with hexagons.
+
+The pictures show three hexagons whose sides are four seam allowances long, from the back but for the last one. Large
+tacking stitches, about a dozen whip stitches to the inch, papers left in until all neighbours are sewn on: common
+practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from blockdsl.geometry import Exact, Point, Polygon, square_root
+from blockdsl.geometry.polygon import edges
+from blockdsl.sewing.techniques.cloth import ZERO, at, cut_outline, reflected
+from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words
+
+_ROOT_THREE = square_root(3)
+_STITCHES = 9
+
+
+def over_papers(measures: Measures) -> tuple[Step, ...]:
+    """Cut papers, pin, fold and tack, whip two together, set in a third, take the papers out."""
+    seam = measures.seam
+    side = 4 * seam
+    half = side * _ROOT_THREE / 2
+    left, right = _hexagon(at(ZERO, ZERO), side), _hexagon(at(2 * half, ZERO), side)
+    below = _hexagon(at(half, side * Fraction(3, 2)), side)
+    first, second, third = _tacked(0, left, seam), _tacked(1, right, seam), _tacked(0, below, seam)
+    pair = (*first, *second, *_whipped(left[1], left[2]))
+    inner = (*_whipped(below[5], below[0]), *_whipped(below[0], below[1]))
+    pin = Line("drawn", at(-side / 2, side / 8), at(side / 2, side / 8))
+    return (
+        Step(
+            "Cut the papers",
+            "Print the papers at actual size and measure the test square. Cut each out exactly on its line: every "
+            "patch comes out just as exactly as its paper. They have no allowance, and are mirror images.",
+            (Picture((Paper(left), Words(at(ZERO, ZERO), "A")), "A paper of the finished size with its letter."),),
+        ),
+        Step(
+            "Pin",
+            f"Lay a paper, printed side up, in the middle of the wrong side of its piece, {measures.say_seam} of cloth "
+            "all round and the arrow along the straight grain. Pin it.",
+            (
+                Picture(
+                    (Cloth(0, cut_outline(left, seam), "wrong"), Paper(left), pin),
+                    "The paper pinned on the wrong side of a piece of cloth.",
+                ),
+            ),
+        ),
+        Step(
+            "Fold and tack",
+            "Fold one allowance over the edge of the paper, then the next, and so on round: a crisp fold, no puckers. "
+            "Tack them down with large stitches as you go, a stitch over each corner, and take out the pin.",
+            (Picture(first, "The allowances folded over the paper and tacked all round."),),
+        ),
+        Step(
+            "Whip two edges together",
+            "Lay two pieces right sides together, corner on corner. Sew from corner to corner with small stitches over "
+            "the edge, a dozen to the inch or five to the centimetre, through the two folds and not through the "
+            "papers; a few stitches on one spot at both ends. Open them: the stitches hardly show.",
+            (Picture(pair, "Two pieces whipped together along one edge and opened, from the back."),),
+        ),
+        Step(
+            "Set in the next",
+            "Whip one edge of the next piece, and at the inner corner do not cut the thread: fold the papers so that "
+            "the next two edges lie together, and sew on.",
+            (Picture((*pair, *third, *inner), "A third piece set into the corner between the two, from the back."),),
+        ),
+        Step(
+            "Take the papers out",
+            "When all edges of a piece are sewn, press it from the back with a dry iron, draw out the tacking and take "
+            "the paper out; it can be used again. Along the outer edge unfold the allowances and press them flat: "
+            "they are what joins the unit to the next.",
+            (Picture((Cloth(0, left), Cloth(1, right), Cloth(0, below)), "The three pieces from the right side."),),
+        ),
+    )
+
+
+def _hexagon(middle: Point, side: Exact) -> Polygon:
+    """A regular hexagon, a corner at the top, clockwise from there."""
+    half, short = side * _ROOT_THREE / 2, side / 2
+    steps = ((ZERO, -side), (half, -short), (half, short), (ZERO, side), (-half, short), (-half, -short))
+    return tuple(at(middle.x + dx, middle.y + dy) for dx, dy in steps)
+
+
+def _tacked(role: int, patch: Polygon, seam: Exact) -> tuple[Item, ...]:
+    """A paper with the cloth folded over it, the right side of the allowances up, and tacked."""
+    cut = cut_outline(patch, seam)
+    rims = zip(edges(patch), edges(cut), strict=True)
+    folds = (Cloth(role, reflected((start, out, far, end), (start, end))) for (start, end), (out, far) in rims)
+    return (Paper(patch), *folds, *_tacking(patch, seam))
+
+
+def _tacking(patch: Polygon, seam: Exact) -> Iterator[Line]:
+    """Large stitches in the middle of the folded allowances."""
+    middle = at(sum((p.x for p in patch), ZERO) / 6, sum((p.y for p in patch), ZERO) / 6)
+    # From the middle to a corner is the side, and the allowance a quarter of it; half of that, square to an edge.
+    share = 1 - (seam / 2) / ((middle.y - patch[0].y) * _ROOT_THREE / 2)
+    inner = [at(middle.x + (p.x - middle.x) * share, middle.y + (p.y - middle.y) * share) for p in patch]
+    for place, start in enumerate(inner):
+        yield Line("sewn", start, inner[(place + 1) % 6])
+
+
+def _whipped(start: Point, end: Point) -> Iterator[Line]:
+    """Small slanting stitches over an edge."""
+    across, down = end.x - start.x, end.y - start.y
+    reach = Fraction(1, 28)
+    for place in range(1, _STITCHES + 1):
+        share = Fraction(place, _STITCHES + 1)
+        x, y = start.x + across * share, start.y + down * share
+        dx, dy = (across - 2 * down) * reach, (down + 2 * across) * reach
+        yield Line("printed", at(x - dx, y - dy), at(x + dx, y + dy))
