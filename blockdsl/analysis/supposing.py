@@ -18,12 +18,13 @@ Found = TypeVar("Found")
 _PATTERNS: Final[tuple[ast_quilt.Pattern, ...]] = ("straight", "on point", "dropped columns", "strippy")
 _STEPS: Final = 6
 """So many halves of an inch or centimetre to either side another size is looked for."""
-_FEWER: Final = 3
+_FEWER: Final = 2
 """So many blocks across and down to either side another setting is looked for."""
 _MOST_PLACES: Final = 2_000
 """More blocks than that are not laid for a trial."""
 _TOO_MUCH: Final = frozenset({"size-too-large", "too-many-blocks"})
-_HOPELESS: Final = frozenset({"setting-twice"})
+_OF_THE_SETTING: Final = frozenset({"fill-missing", "block-does-not-fit"})
+_HOPELESS: Final = frozenset({"setting-twice", "name-unknown"})
 
 
 def suppose(
@@ -51,11 +52,8 @@ def suppose(
     for problem in found:
         if problem.severity == "error":
             errors.setdefault(problem.code, problem)  # one thing supposed, one message, in however many lines it shows
-    codes = set(errors)
-    instead = None
-    if not codes & _HOPELESS:
-        near = nearby(what_if, list(quilts_of(as_it_says)), smaller=bool(codes & _TOO_MUCH))
-        instead = next((other for other in near if _works(attempt, other)), None)
+    near = nearby(what_if, quilts_of(as_it_says), errors)
+    instead = next((other for other in near if _works(attempt, other)), None)
     for place, problem in enumerate(errors.values()):
         problems.add(_told(problem, what_if, instead if not place else None))
     return result
@@ -99,25 +97,36 @@ def report_no_such_colouring(name: str, blocks: Iterable[BlockDesign], problems:
 # --- what would do -----------------------------------------------------------------------------
 
 
-def nearby(what_if: WhatIf, quilts: Iterable[QuiltDesign], *, smaller: bool) -> Iterator[WhatIf]:
-    """Other suppositions, what is nearest first: one thing is changed at a time, the others stay as they were asked.
+def nearby(what_if: WhatIf, quilts: Iterable[QuiltDesign], codes: Iterable[str]) -> Iterator[WhatIf]:
+    """Other suppositions that may mend problems of these codes, what is nearest first.
 
-    First the size by halves, then the number of blocks, then the setting, then the size in the other unit. With
-    `smaller` both are halved until they fit.
+    One thing is changed at a time, the others stay as they were asked: first the size by halves, then the number of
+    blocks, then the setting. Where it is all too large, size or number are halved until they fit.
     """
-    if smaller:
+    found = set(codes)
+    if found & _TOO_MUCH:
         yield from _halved(what_if)
-        return
-    yield from _other_sizes(what_if)
-    if what_if.sets:
+    elif "units-mixed" in found:
+        yield from _other_unit(what_if)
+    elif found & _OF_THE_SETTING:
+        yield from _other_patterns(what_if)
+    elif not found & _HOPELESS:
+        yield from _other_sizes(what_if)
         yield from _other_places(what_if, next(iter(quilts), None))
-        for pattern in _PATTERNS if what_if.pattern else ():
-            if pattern != what_if.pattern:
-                yield replace(what_if, pattern=pattern)
+        yield from _other_patterns(what_if)
+
+
+def _other_unit(what_if: WhatIf) -> Iterator[WhatIf]:
     if what_if.size is not None:
         width, unit = what_if.size
         there = width * CM_IN_AN_INCH if unit == "in" else width / CM_IN_AN_INCH
         yield replace(what_if, size=(_in_halves(there), "cm" if unit == "in" else "in"))
+
+
+def _other_patterns(what_if: WhatIf) -> Iterator[WhatIf]:
+    for pattern in _PATTERNS if what_if.pattern else ():
+        if pattern != what_if.pattern:
+            yield replace(what_if, pattern=pattern)
 
 
 def _in_halves(width: Fraction) -> Fraction:
@@ -136,16 +145,14 @@ def _other_sizes(what_if: WhatIf) -> Iterator[WhatIf]:
 
 
 def _other_places(what_if: WhatIf, own: QuiltDesign | None) -> Iterator[WhatIf]:
-    if what_if.places is None and own is None:
-        return
-    across, down = what_if.places or (own.across, own.down)  # type: ignore[union-attr]  # one of the two is there
-    if across * down > _MOST_PLACES:
+    places = what_if.places or ((own.across, own.down) if own is not None else (0, 0))
+    if not what_if.sets or not 0 < places[0] * places[1] <= _MOST_PLACES:
         return
     steps = range(-_FEWER, _FEWER + 1)
     for more in sorted(product(steps, steps), key=lambda each: (abs(each[0]) + abs(each[1]), each)):
-        places = across + more[0], down + more[1]
-        if any(more) and min(places) > 0:
-            yield replace(what_if, places=places)
+        other = places[0] + more[0], places[1] + more[1]
+        if any(more) and min(other) > 0:
+            yield replace(what_if, places=other)
 
 
 def _halved(what_if: WhatIf) -> Iterator[WhatIf]:

@@ -1,11 +1,13 @@
 """What if: a file at another size, set in another way, in another colouring, in one command."""
 
 import json
+import re
 from pathlib import Path
 from typing import Any
 
 import pytest
 
+from blockdsl.resources import library_path
 from tests.unit.cli.pinwheel import PINWHEEL, Run, spoil
 
 NIGHT = f'{PINWHEEL}  colouring "Night" fog=slate slate=fog\n'
@@ -137,6 +139,37 @@ def test_a_medallion_is_turned_on_point_and_back(mole: Path, run: Run) -> None:
     assert quilt_of(run, "--set", "straight")["finished"] == ["6", "6"]
 
 
+def without_notes(document: Any) -> Any:
+    for told in (*document["blocks"], *document["quilts"]):
+        told["notes"] = []
+    return document
+
+
+def test_what_is_supposed_is_what_the_changed_file_says(mole: Path, run: Run) -> None:
+    supposed = asked(run, "mole.block", "--size", "9 in", "--set", "4 x 3 on point")
+    (mole / "mole.block").write_text(MOLE.replace("straight 2 x 3", "on point 4 x 3") + "  blocks 9 in\n", "utf-8")
+    (mole / "pinwheel.block").write_text(NIGHT.replace("size 6 in", "size 9 in"), encoding="utf-8")
+    assert without_notes(supposed) == without_notes(asked(run, "mole.block"))
+
+
+@pytest.mark.parametrize("name", ["harbour-light", "pilots-star", "rip-current"])
+def test_a_block_of_the_library_is_at_a_size_what_its_file_would_be(folder: Path, run: Run, name: str) -> None:
+    """Its checks are of its own size, and are left out of the changed file as well."""
+    text = library_path(f"demo/{name}").read_text(encoding="utf-8")
+    (folder / "palette.block").write_text(library_path("demo/palette").read_text(encoding="utf-8"), encoding="utf-8")
+    (folder / "it.block").write_text(text, encoding="utf-8")
+    supposed = json.loads(run("facts", "it.block", "--size", "15 in").out)
+    changed = re.sub(r"(?m)^  (expect|sizes) .*\n", "", re.sub(r"(?m)^  size .*", "  size 15 in", text))
+    (folder / "it.block").write_text(changed, encoding="utf-8")
+    written = json.loads(run("facts", "it.block").out)
+    for document in (supposed, written):
+        del document["problems"]
+        for block in document["blocks"]:
+            del block["sizes"], block["at_sizes"]
+    assert without_notes(supposed) == without_notes(written)
+    assert supposed["blocks"][0]["finished"] == ["15", "15"]
+
+
 # --- colourings --------------------------------------------------------------------------------
 
 
@@ -168,6 +201,15 @@ def test_books_print_blocks_in_the_colouring(mole: Path, run: Run) -> None:
     (mole / "pinwheel.block").write_text(text.replace("row slate/fog  slate\\fog", "row fog  fog"), encoding="utf-8")
     (item,) = asked(run, "mole.block", "--colouring", "Night")["books"][0]["chapters"][0]["items"]
     assert cuts(item["sizes"][0]) == [("fog", "3 1/2", 1), ("slate", "3 1/2", 3)]
+
+
+def test_a_quilt_in_a_colouring_is_what_its_rule_would_make_it(mole: Path, run: Run) -> None:
+    supposed = quilt_of(run, "--colouring", "Night", "--set", "on point")
+    text = MOLE.replace("straight 2 x 3", "on point 2 x 3") + '  colouring "Night" on all\n'
+    (mole / "mole.block").write_text(text, encoding="utf-8")
+    written = quilt_of(run)
+    del supposed["notes"], written["notes"]
+    assert supposed == written
 
 
 # --- what cannot be ----------------------------------------------------------------------------
