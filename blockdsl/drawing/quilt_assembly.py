@@ -10,9 +10,9 @@ from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.lengths import show_extent, show_measure
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, heading, line, paragraph
-from blockdsl.drawing.quilt_borders import ring_picture
+from blockdsl.drawing.quilt_borders import mitre_picture, ring_picture
 from blockdsl.drawing.quilt_picture import rows_picture
-from blockdsl.drawing.quilt_words import say_strips_of_ring
+from blockdsl.drawing.quilt_words import say_step, say_strips_of_ring
 from blockdsl.drawing.table import Column, grouped, table_head, table_row, tick_cell, words_cell
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -39,6 +39,7 @@ _BOLD: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _NUMBER_PT: Final = 18.0
 _RING_PT: Final = 150.0
+_MITRE_PT: Final = 74.0
 _MORE: Final = {"sash": "sashes"}
 _COLUMNS: Final = (
     Column("", 18.0),
@@ -141,10 +142,13 @@ def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Slice:
     ]
     y = _STEP_NAME.line_pt
     cut = say_strips_of_ring(facts, ring) if ring is not None else ""
-    for said, style in ((step.text, _BODY), *(((cut, _QUIET),) if cut else ())):
+    for said, style in ((say_step(step), _BODY), *(((cut, _QUIET),) if cut else ())):
         height, words = paragraph(fraction_text(said), min(room, span_pt(10)), style)
         marks += moved(words, left, y)
         y += height
+    if ring is not None and ring.corners == "mitred":
+        marks.append(mitre_picture(Box(left, y + 2 * STEP_PT, room, _MITRE_PT)))
+        y += _MITRE_PT + 3 * STEP_PT
     if step.measures is not None:
         y += STEP_PT / 2
         marks += moved(tick_cell(_BOLD).marks, left, y)

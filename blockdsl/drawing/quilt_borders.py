@@ -7,14 +7,15 @@ from typing import Final
 from blockdsl.drawing.diagram_place import Placing
 from blockdsl.drawing.hatch import hatch_all
 from blockdsl.drawing.marks import Figure, Mark, Path
-from blockdsl.drawing.prose import Style, line_centred, rectangle
+from blockdsl.drawing.prose import Style, line, line_centred, rectangle
 from blockdsl.drawing.quilt_picture import QuiltPainter
-from blockdsl.drawing.theme import BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, Box
+from blockdsl.drawing.theme import ACCENT, BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, WHITE, Box
 from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 from blockdsl.geometry import to_float
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_STRIP: Final = "#d9d4c8"
 _APART: Final = 0.05
 _LEAST_STRIP: Final = 0.07
 """A strip is drawn no narrower than this share of the top, so that it can be seen."""
@@ -86,6 +87,46 @@ def _squares(facts: QuiltFacts, ring: RingFacts, inner: Box, strip: float, gap: 
     xs = (inner.x_pt - across - inward, inner.right_pt + across - (strip - inward))
     ys = (inner.y_pt - down - (strip - inward), inner.bottom_pt + down - inward)
     return [rectangle(x, y, strip, strip, fill=colour, stroke=INK, stroke_width_pt=0.6) for x in xs for y in ys]
+
+
+def mitre_picture(box: Box) -> Figure:
+    """A mitred corner in three steps: sewn to the dot, folded on the diagonal and sewn on the line, pressed open."""
+    top, wide, step = 40.0, 14.0, box.width_pt / 3
+    end, tail = top + wide, top + wide + 8.0
+    marks: list[Mark] = []
+    for place, said in enumerate(("(1) sew to the dot", "(2) fold, sew on the line", "(3) trim, press open")):
+        marks += _mitre_step(place, box.x_pt + place * step, box.y_pt, (top, end, tail))
+        marks += line(said, box.x_pt + place * step, box.y_pt + tail + 9.0, _QUIET)
+    return Figure(
+        "A mitred corner in three steps: both seams end at a dot in the corner; the top is folded on the diagonal and "
+        "the strips are sewn together on the line of the fold; the rest is cut off and the mitre pressed open.",
+        tuple(marks),
+    )
+
+
+def _mitre_step(place: int, x: float, y: float, sizes: tuple[float, float, float]) -> list[Mark]:
+    """One of the three, its top left corner at (x, y): the top, the outer edge of the strips, their loose ends."""
+    top, end, tail = sizes
+
+    def area(fill: str, *points: tuple[float, float]) -> Path:
+        return Path((tuple((x + px, y + py) for px, py in points),), fill=fill, stroke=INK, stroke_width_pt=0.6)
+
+    def seam(*points: tuple[float, float]) -> Path:
+        ring = tuple((x + px, y + py) for px, py in points)
+        return Path((ring,), closed=False, stroke=ACCENT, stroke_width_pt=1.0, dash=(3.0, 2.0))
+
+    if place == 1:
+        folded = area(TINT, (0, 0), (top, top), (0, top))
+        return [folded, area(_STRIP, (0, top), (tail, top), (tail, end), (0, end)), seam((top, top), (end, end))]
+    square = area(TINT, (0, 0), (top, 0), (top, top), (0, top))
+    if place == 0:
+        right = area(_STRIP, (top, 0), (end, 0), (end, tail), (top, tail))
+        lower = area(WHITE, (0, top), (tail, top), (tail, end), (0, end))
+        point = ((x + top, y + top), (x + top + 0.01, y + top))
+        dot = Path((point,), closed=False, stroke=ACCENT, stroke_width_pt=4.5, round_ends=True)
+        return [square, right, lower, seam((top, 0), (top, top)), seam((0, top), (top, top)), dot]
+    right = area(_STRIP, (top, 0), (end, 0), (end, end), (top, top))
+    return [square, right, area(WHITE, (0, top), (top, top), (end, end), (0, end))]
 
 
 def _order(ring: RingFacts) -> tuple[str, str, str, str]:

@@ -45,7 +45,11 @@ _SUBCUTS: Final = {
     "twice": "cut each twice corner to corner",
 }
 _LENGTHWISE: Final = "along the length of the cloth"
-_OF_BLOCK: Final = {"strip": "then as told with the block", "template": "round its template"}
+_OF_BLOCK: Final = {
+    "strip": "then as told with the block",
+    "octagon": "then the corners off, as told with the block",
+    "template": "round its template",
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from typing import Final
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import RulerUnit
-from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, RingFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, QuiltStepFacts, RingFacts
 from blockdsl.geometry import to_float
 
 _SETTINGS: Final = {
@@ -30,6 +30,11 @@ def say_blocks(facts: QuiltFacts) -> str:
     """The blocks by name: `22 Harbour Light`."""
     told = [f"{count} {name}" for name, count in (*facts.blocks, *facts.half_blocks)]
     return ", ".join(told)
+
+
+def say_step(step: QuiltStepFacts) -> str:
+    """What is done in a step, sizes written as everywhere on the page: `57 × 84 in`."""
+    return step.text.replace(" x ", " × ")
 
 
 def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:

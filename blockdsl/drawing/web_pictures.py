@@ -8,7 +8,7 @@ from blockdsl.cutting.cloth import ClothPlan
 from blockdsl.drawing.diagram import block_picture, fabrics_of, letter_diagram, swatch, unit_picture
 from blockdsl.drawing.flow import moved, stacked
 from blockdsl.drawing.marks import Figure, Page
-from blockdsl.drawing.quilt_borders import ring_picture
+from blockdsl.drawing.quilt_borders import mitre_picture, ring_picture
 from blockdsl.drawing.quilt_cutting import cloth_rows
 from blockdsl.drawing.quilt_finishing import PICTURE
 from blockdsl.drawing.quilt_picture import quilt_picture, rows_picture
@@ -21,6 +21,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 _LARGE_PT: Final = 432.0
 _SMALL_PT: Final = 180.0
 _RING_PT: Final = 216.0
+_MITRE_PT: Final = (290.0, 74.0)
 _UNIT_PT: Final = 108.0
 _SWATCH_PT: Final = (30.0, 15.0)
 _EDGE_PT: Final = 1.0  # room for half of an outline
@@ -82,6 +83,12 @@ def rows_page(facts: QuiltFacts) -> Page:
 def ring_page(facts: QuiltFacts, ring: RingFacts) -> Page:
     """A border drawn round the top."""
     return _around(*ring_picture(facts, ring, _box(_RING_PT)))
+
+
+def mitre_page() -> Page:
+    """How a mitred corner is sewn."""
+    box = Box(_EDGE_PT, _EDGE_PT, _MITRE_PT[0], _MITRE_PT[1])
+    return _around(mitre_picture(box), box)
 
 
 def cloth_page(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> Page:

@@ -10,7 +10,7 @@ from blockdsl.drawing.quilt_finishing import finishing_steps
 from blockdsl.drawing.quilt_materials import Material, material_lines, said_of_materials
 from blockdsl.drawing.quilt_scraps import say_prints
 from blockdsl.drawing.quilt_sheet import sizes_said
-from blockdsl.drawing.quilt_words import say_blocks, say_setting, say_strips_of_ring
+from blockdsl.drawing.quilt_words import say_blocks, say_setting, say_step, say_strips_of_ring
 from blockdsl.drawing.web_block import fabric_line, making
 from blockdsl.drawing.web_parts import (
     Card,
@@ -37,6 +37,7 @@ from blockdsl.drawing.web_pictures import (
     colour_page,
     finishing_page,
     letters_page,
+    mitre_page,
     prints_page,
     quilt_page,
     ring_page,
@@ -164,7 +165,8 @@ def _assembly(facts: QuiltFacts) -> Iterator[Part]:
 def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Card:
     ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
     parts: list[Part] = [Picture(ring_page(facts, ring))] if ring is not None else []
-    parts += [Heading(3, (Run(f"{step.number} "), Run(step.title))), Paragraph(plain(step.text))]
+    parts += [Picture(mitre_page())] if ring is not None and ring.corners == "mitred" else []
+    parts += [Heading(3, (Run(f"{step.number} "), Run(step.title))), Paragraph(plain(say_step(step)))]
     if ring is not None and (cut := say_strips_of_ring(facts, ring)):
         parts.append(Paragraph((Run(cut, "quiet"),)))
     if step.measures is not None:

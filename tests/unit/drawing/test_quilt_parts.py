@@ -10,7 +10,7 @@ import pytest
 from blockdsl.drawing.diagram_place import Placing
 from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.marks import Figure, Mark, Path, Stamp, Text
-from blockdsl.drawing.quilt_assembly import alike_rows
+from blockdsl.drawing.quilt_assembly import alike_rows, assembly
 from blockdsl.drawing.quilt_borders import ring_picture
 from blockdsl.drawing.quilt_cutting import cut_lines, quilt_cutting, quilt_cutting_rows
 from blockdsl.drawing.quilt_finishing import finishing_steps
@@ -148,6 +148,15 @@ def test_strips_that_a_block_cuts_further_say_where_that_is_told() -> None:
     facts = quilt('set straight 2 x 2 of "Eight"', above=star)
     lines = [line for cloth in facts.fabrics for line in cut_lines(facts, cloth) if line.piece.startswith("strip")]
     assert {line.then for line in lines} == {"then as told with the block"}
+
+
+def test_a_mitred_corner_is_drawn_in_three_steps_beside_its_words() -> None:
+    mitred, butted = (
+        words(assembly(quilt('set straight 3 x 4 of "Four"', f"border 4 in fog {way}"))) for way in ("mitred", "butted")
+    )
+    for step in ("(1) sew to the dot", "(2) fold, sew on the line", "(3) trim, press open"):
+        assert step in mitred
+        assert step not in butted
 
 
 # --- words and tables ----------------------------------------------------------------------------------
