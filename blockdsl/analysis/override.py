@@ -183,8 +183,8 @@ def _report_contradiction(quilt: ast.QuiltDeclaration, what_if: WhatIf, problems
     row = next((line for line in quilt.lines if isinstance(line, ast_quilt.SetRows | ast_quilt.QuiltRow)), None)
     medallion = next((line for line in quilt.lines if isinstance(line, ast_quilt.SetMedallion)), None)
     if row is not None:
-        advice = "the rows of this quilt name every place: leave `--set` out, or write a `set` line for its rows"
-        problems.report("setting-twice", row.span, what="set", help=advice)
+        advice = "leave `--set` out, or write a `set` line in place of its rows"
+        problems.report("setting-fixed", row.span, why="its rows name every place", help=advice)
     elif medallion is not None and (what_if.places is not None or what_if.pattern not in ("on point", "straight")):
-        advice = "a medallion has one block in its middle: `--set 'on point'` and `--set straight` turn that"
-        problems.report("setting-twice", medallion.span, what="set", help=advice)
+        advice = "`--set 'on point'` and `--set straight` turn that block"
+        problems.report("setting-fixed", medallion.span, why="a medallion has one block in its middle", help=advice)

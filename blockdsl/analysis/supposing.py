@@ -24,7 +24,7 @@ _MOST_PLACES: Final = 2_000
 """More blocks than that are not laid for a trial."""
 _TOO_MUCH: Final = frozenset({"size-too-large", "too-many-blocks"})
 _OF_THE_SETTING: Final = frozenset({"fill-missing", "block-does-not-fit"})
-_HOPELESS: Final = frozenset({"setting-twice", "name-unknown"})
+_HOPELESS: Final = frozenset({"setting-fixed", "name-unknown"})
 
 
 def suppose(

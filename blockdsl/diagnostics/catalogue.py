@@ -200,6 +200,11 @@ CATALOGUE: dict[str, Entry] = {
         "a {what} of {number} is not a whole number",
         "Blocks and fat quarters are counted in whole numbers.",
     ),
+    "setting-fixed": Entry(
+        "error",
+        "this quilt cannot be set in another way: {why}",
+        "Another setting is asked for from outside, of a quilt whose lines leave no choice.",
+    ),
     "line-idle": Entry(
         "warning",
         "`{what}` changes nothing here: {why}",

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import json
 import re
+import shlex
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
 from blockdsl.analysis import FileReader, analyse
+from blockdsl.analysis.override import WhatIf
+from blockdsl.cli.arguments import parser
+from blockdsl.cli.supposed import what_if_of
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.drawing.templates import templates_too_large
 from blockdsl.facts import collect_facts, facts_json
@@ -22,6 +26,7 @@ _FENCE: Final = re.compile(
 )
 _HEADING: Final = re.compile(r"^#+ (.*)$", re.MULTILINE)
 _EXPECTED: Final = re.compile(r"# (?:error|warning): ([a-z-]+(?:, [a-z-]+)*)\s*$")
+_WITH: Final = re.compile(r"^# with (--.*)$", re.MULTILINE)
 _REPEAT: Final = re.compile(r"^(?P<line>.*?) *# (?P<count>[0-9]+) times$", re.MULTILINE)
 _BYTE: Final = re.compile(rb"\xe2\x9f\xa8([0-9A-F]{2})\xe2\x9f\xa9")
 
@@ -33,8 +38,8 @@ class Example:
     Numbers stand in a `facts` fence directly below: a path into the JSON of the facts, a colon, the value.
 
     A comment `# error: code` or `# warning: code` ends a line that has that problem, or
-    those with commas between. `# 300 times` at the end of
-    a line stands for so many of them, and `⟨00⟩` for the byte of that value, for what a page cannot show.
+    those with commas between. A comment `# with --set '4 x 4'` says that the file is looked at so. `# 300 times` at
+    the end of a line stands for so many of them, and `⟨00⟩` for the byte of that value, for what a page cannot show.
     """
 
     heading: str
@@ -82,12 +87,20 @@ def _at(document: object, path: str) -> object:
 def check(source: Source, folder: Path) -> Problems:
     """Everything that `blockdsl check`, and `blockdsl build` with its templates, would say of a file."""
     problems = Problems()
-    program = analyse(source, FileReader(folder), problems)
+    program = analyse(source, FileReader(folder), problems, _supposed(source.text))
     facts = collect_facts(program, problems)
     for design, block in zip(program.blocks, facts.blocks, strict=True):
         if letters := templates_too_large(block):
             problems.report("template-too-large", design.span, what="templates", of=f"patch {', '.join(letters)}")
     return problems
+
+
+def _supposed(text: str) -> WhatIf | None:
+    """What the options that stand in a comment suppose."""
+    options = _WITH.search(text)
+    if options is None:
+        return None
+    return what_if_of(parser().parse_args(["facts", "-", *shlex.split(options[1])]))
 
 
 def examples(page: Path) -> Iterator[Example]:

@@ -255,9 +255,9 @@ def test_a_quilt_that_is_far_too_large_is_told_with_one_that_fits(mole: Path, ru
 @pytest.mark.parametrize(
     ("lines", "setting", "advice"),
     [
-        ('  row "Pinwheel" fog\n', "4 x 4", "name every place"),
+        ('  row "Pinwheel" fog\n', "4 x 4", "its rows name every place"),
         ('  set medallion of "Pinwheel"\n', "4 x 4", "one block in its middle"),
-        ('  set medallion of "Pinwheel"\n', "strippy", "`--set straight` turn that"),
+        ('  set medallion of "Pinwheel"\n', "strippy", "`--set straight` turn that block"),
     ],
 )
 def test_rows_and_medallions_say_how_they_are_set_themselves(
@@ -265,7 +265,7 @@ def test_rows_and_medallions_say_how_they_are_set_themselves(
 ) -> None:
     (mole / "mole.block").write_text(MOLE.split("  set", maxsplit=1)[0] + lines, encoding="utf-8")
     told = refused(run, "mole.block", "--set", setting)
-    assert "mole.block:5:3: error[setting-twice]" in told
+    assert "mole.block:5:3: error[setting-fixed]" in told
     assert advice in told
 
 
