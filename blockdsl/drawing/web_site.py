@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from itertools import groupby
 from pathlib import PurePosixPath
@@ -48,11 +48,12 @@ Item = WordsFacts | BookBlockFacts | QuiltFacts
 
 @dataclass(frozen=True, slots=True)
 class _Entry:
-    """A page with what the contents show of it."""
+    """A page with what the contents show of it; `mark` tells its picture there from others, in ASCII."""
 
     page: WebPage
     block: BookBlockFacts | None = None
     quilt: QuiltFacts | None = None
+    mark: str = ""
 
     @property
     def pictured(self) -> bool:
@@ -76,7 +77,10 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
     chapters = [
         (
             chapter.title,
-            [_entry(item, chapter.title, names[number, place], page_of) for place, item in enumerate(chapter.items)],
+            [
+                replace(_entry(item, chapter.title, names[number, place], page_of), mark=f"card-{number}-{place}")
+                for place, item in enumerate(chapter.items)
+            ],
         )
         for number, chapter in enumerate(book.chapters)
     ]
@@ -179,7 +183,7 @@ def _cards(entry: _Entry) -> Iterator[Card]:
         blocks = say_blocks(entry.quilt)
         yield Card(
             (
-                Picture(small_quilt_page(entry.quilt, entry.page.name), beside=True),
+                Picture(small_quilt_page(entry.quilt, entry.mark), beside=True),
                 Paragraph((Run(entry.quilt.name, "strong"),)),
                 Paragraph((Run(f"quilt, {say_size(entry.quilt)}; {blocks}", "quiet"),)),
             ),
