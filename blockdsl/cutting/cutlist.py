@@ -16,6 +16,7 @@ from blockdsl.cutting.grain import GrainPlan, at_origin, plan_grain
 from blockdsl.cutting.sizes import (
     Extent,
     rectangle_for,
+    round_corner,
     round_up,
     square_for_half_square_triangle,
     square_for_quarter_square_triangle,
@@ -45,7 +46,8 @@ class Cut:
     it that one piece takes alone; `strip` says how it is cut. `slant` is that of a cut corner to corner where it
     matters: the piece stands on its shorter side, the right side up. `upright` is which of the two sides of `cut` runs
     up the print of a fabric with an up and a down; None where any may. `outside`: these are for patches at the edge of
-    the block, cut another way than the others of their letter so that the outer edge is straight.
+    the block, cut another way than the others of their letter so that the outer edge is straight. `corner` is how far
+    from each corner the four corners of an octagon are cut off at 45°.
     """
 
     fabric: str
@@ -64,6 +66,7 @@ class Cut:
     slant: Slant = ""
     upright: int | None = None
     outside: bool = False
+    corner: Fraction | None = None
 
     @property
     def cloth(self) -> Exact:
@@ -196,9 +199,11 @@ def cut_way(fabric: str, label: str, way: Way, count: int, design: BlockDesign, 
             strip, real = found
             cut = (strip.width, ceil_to(real.run, design.measure))
     made = pieces * each
+    corner = None if way.corner is None else round_corner(way.corner, exact, cut, design.measure)
+    piece: Piece = "template" if way.piece == "octagon" and not corner else way.piece
     return Cut(
-        fabric, label, way.piece, cut, exact, pieces, way.subcut, made, made - count, CUT_PATCHES, "",
-        strip=strip, slant=way.slant,
+        fabric, label, piece, cut, exact, pieces, way.subcut, made, made - count, CUT_PATCHES, "",
+        strip=strip, slant=way.slant, corner=corner or None,
     )  # fmt: skip
 
 

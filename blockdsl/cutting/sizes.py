@@ -10,7 +10,7 @@ from __future__ import annotations
 from fractions import Fraction
 from functools import lru_cache
 
-from blockdsl.geometry import Exact, Polygon, ceil_to, square_root
+from blockdsl.geometry import Exact, Polygon, ceil_to, floor_to, square_root
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import Point, bounding_box, dot, edges, step
 
@@ -20,6 +20,15 @@ Extent = tuple[Exact, Exact]
 def round_up(extent: Extent, measure: Fraction) -> tuple[Fraction, Fraction]:
     """Both sides rounded up to a multiple of `measure`, never down, so that cloth is never short."""
     return ceil_to(extent[0], measure), ceil_to(extent[1], measure)
+
+
+def round_corner(corner: Exact, exact: Extent, cut: Extent, measure: Fraction) -> Fraction:
+    """How far from each corner of a piece its corners are cut off at 45°, on the ruler; nothing when it reads no less.
+
+    Exact:  `corner` of the exact piece and half of what both its sides were rounded up by: so far the cut may move from
+            the corner of the larger piece and leave as much cloth. Rounded down, so that cloth is never short.
+    """
+    return floor_to(corner + ((cut[0] - exact[0]) + (cut[1] - exact[1])) / 2, measure)
 
 
 def edge_lengths(polygon: Polygon) -> list[Exact]:

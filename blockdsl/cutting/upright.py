@@ -75,9 +75,9 @@ def _way(look: Polygon, patch: Patch, allowance: Fraction) -> tuple[Way, int]:
     for way in ways_to_cut(look, allowance):
         if on_the_bias(way.grain, UP):
             continue
-        if way.piece in ("square", "rectangle"):
+        if way.piece in ("square", "rectangle", "octagon"):
             # Two triangles of a square lie along the same line: which line it is tells them from the other two.
-            side = 1 if way.piece == "square" else tall
+            side = 1 if way.exact[0] == way.exact[1] else tall
             return (replace(way, slant=_slant_of(look, tall)) if way.subcut == "once" else way), side
         if way.strip is not None and way.strip.form in ("side by side", "points off") and not way.grain.y:
             return way, 0

@@ -16,14 +16,24 @@ from blockdsl.cutting.sizes import (
     rectangle_for_right_triangle,
     square_for_half_square_triangle,
     square_for_quarter_square_triangle,
+    with_allowance,
 )
-from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry import Exact, Polygon, square_root
 from blockdsl.geometry.number import sign
 from blockdsl.geometry.polygon import Point, clockwise, cross, dot, drop_straight_corners, edges, step
 from blockdsl.geometry.recognise import recognise
 
 Piece = Literal[
-    "square", "rectangle", "strip", "triangle", "diamond", "parallelogram", "trapezoid", "hexagon", "template"
+    "square",
+    "rectangle",
+    "strip",
+    "triangle",
+    "diamond",
+    "parallelogram",
+    "trapezoid",
+    "hexagon",
+    "octagon",
+    "template",
 ]
 Subcut = Literal["none", "once", "twice"]
 
@@ -34,7 +44,8 @@ class Way:
 
     `exact` is the piece of cloth before rounding up; of a piece from a strip the width of the strip and the length of
     it that one piece takes. `grain` is a step along the straight grain, in the patch as it lies. `slant` is that of a
-    cut from corner to corner as the piece stands on its shorter side, the right side up, where that matters.
+    cut from corner to corner as the piece stands on its shorter side, the right side up, where that matters. `corner`
+    is how far from each corner of a square or rectangle its corners are cut off at 45°.
     """
 
     piece: Piece
@@ -43,6 +54,7 @@ class Way:
     grain: Point
     slant: Slant = ""
     strip: StripWay | None = None
+    corner: Exact | None = None
 
 
 @lru_cache(maxsize=2048)
@@ -50,7 +62,8 @@ def ways_to_cut(patch: Polygon, allowance: Fraction) -> tuple[Way, ...]:
     """Every way for a patch at the origin, the usual one first.
 
     Shape:  squares and rectangles one way; a right triangle with equal legs as half or as quarter of a square,
-            whichever keeps its axis edges straight first; other right triangles as half of a rectangle; what has its
+            whichever keeps its axis edges straight first; other right triangles as half of a rectangle; octagons as
+            squares or rectangles with all corners cut off alike; what has its
             slanted edges at 45° or 60° from a strip; all else by template, in a strip where two edges are parallel.
     """
     outline = clockwise(drop_straight_corners(patch))
@@ -64,6 +77,8 @@ def ways_to_cut(patch: Polygon, allowance: Fraction) -> tuple[Way, ...]:
             ways = tuple(_triangle_ways(outline, allowance, known.kind))
             if ways:
                 return ways
+        case "octagon":
+            return (*_corners_off(outline, allowance, grain), *_templates(outline, allowance, grain))
     return (*_strips(outline, allowance, grain), *_templates(outline, allowance, grain))
 
 
@@ -90,6 +105,27 @@ def _triangle_ways(outline: Polygon, allowance: Fraction, kind: str) -> Iterator
     slant: Slant = "rising" if sign(dot(shorter, long_edge)) * sign(cross(shorter, long_edge)) < 0 else "falling"
     yield Way("rectangle", legs, "once", after, slant)
     yield Way("template", box_for(outline, allowance, long_edge), "none", long_edge)
+
+
+def _corners_off(outline: Polygon, allowance: Fraction, grain: Point) -> list[Way]:
+    """A square or rectangle, an edge along the grain, whose four corners are cut off alike at 45°; none for others."""
+    sides = [step(a, b) for a, b in edges(outline)]
+    start = next((place for place in (0, 1) if _square_to(sides[place], grain)), None)
+    if start is None:
+        return []
+    rim, cuts = sides[start::2], [sides[(start + 1 + 2 * place) % 8] for place in range(4)]
+    square = all(dot(rim[place - 1], rim[place]) == 0 for place in range(4))
+    halfway = all(dot(cut, side) == cross(side, cut) for cut, side in zip(cuts, rim, strict=True))
+    alike = len({dot(cut, cut) for cut in cuts}) == 1
+    if not (square and halfway and alike):
+        return []
+    along = rim[0]
+    piece = with_allowance(outline, allowance)
+    off = step(piece[(start + 1) % 8], piece[(start + 2) % 8])
+    length = square_root(dot(along, along))
+    corner = max(dot(off, along), -dot(off, along)) / length
+    shorter, longer = sorted(box_for(outline, allowance, along))
+    return [Way("octagon", (shorter, longer), "none", along, corner=corner)]
 
 
 def _strips(outline: Polygon, allowance: Fraction, grain: Point, forms: tuple[Form, ...] = BY_RULER) -> list[Way]:

@@ -23,6 +23,7 @@ _PIECES: Final = {
     "parallelogram": ("parallelogram", "parallelograms"),
     "trapezoid": ("trapezoid", "trapezoids"),
     "hexagon": ("hexagon", "hexagons"),
+    "octagon": ("octagon", "octagons"),
     "template": ("by template", "by template"),
 }
 _ORDINARY_METHOD: Final = "cut patches"
@@ -71,6 +72,8 @@ def say_subcut(cut: CutFacts, unit: RulerUnit | None = None) -> str:
 def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     if cut.strip is not None and (cut.piece != "template" or cut.count > 1):
         return say_strips(cut, unit)
+    if cut.corner is not None:
+        return _say_corners(cut, unit)
     if cut.subcut != "none":
         told = "" if cut.slant else f"cut {cut.subcut} corner to corner "
         return f"{told}→ {many(cut.yields, 'triangle')}"
@@ -81,11 +84,21 @@ def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""
 
 
+def _say_corners(cut: CutFacts, unit: RulerUnit | None) -> str:
+    """An octagon: the square that it is cut from, and how far from its corners these are cut off."""
+    first = "square" if cut.cut[0] == cut.cut[1] else "rectangle"
+    if unit is None or cut.corner is None:
+        return f"cut as a {first}, then all corners off at 45°"
+    off = f"{plain_length(cut.corner, unit)} {unit}"
+    return f"cut as a {first}, then all corners off at 45°, {off} from each corner along both edges"
+
+
 def told_sides(cut: CutFacts) -> tuple[Exact, ...]:
     """What the size column tells: a square's side, a strip's width and how far apart its cuts are, else both sides."""
     if cut.strip is not None and cut.strip.form != "template":
         return (cut.strip.width,) if cut.strip.every is None else (cut.strip.width, cut.strip.every)
-    return cut.cut[:1] if cut.piece == "square" else cut.cut
+    is_square = cut.piece == "square" or (cut.piece == "octagon" and cut.cut[0] == cut.cut[1])
+    return cut.cut[:1] if is_square else cut.cut
 
 
 def is_by_patch(cut: CutFacts) -> bool:

@@ -97,7 +97,8 @@ class CutFacts:
     Of a piece from a strip `strip` says how it is cut, and `cut` is the width of the strip and the length of it that
     one piece takes. `slant` is that of a cut corner to corner where it matters: the piece stands on its shorter side,
     the right side up. `upright` is the place in `cut` of the side that runs up a print with an up and a down, if any.
-    `outside`: for patches at the edge of the block, cut so that their outer edge is straight.
+    `outside`: for patches at the edge of the block, cut so that their outer edge is straight. `corner`: how far from
+    each corner the four corners of an octagon are cut off at 45°.
     """
 
     fabric: str
@@ -118,6 +119,7 @@ class CutFacts:
     slant: Slant = ""
     upright: int | None = None
     outside: bool = False
+    corner: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)

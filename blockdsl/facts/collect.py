@@ -216,6 +216,7 @@ def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
         slant=cut.slant,
         upright=cut.upright,
         outside=cut.outside,
+        corner=cut.corner,
     )
 
 

@@ -31,6 +31,8 @@ PIECES = {
     "trapezoid": "trapezoid",
     "hexagons": "hexagon",
     "hexagon": "hexagon",
+    "octagons": "octagon",
+    "octagon": "octagon",
 }
 
 IN_UNIT = {

@@ -167,6 +167,7 @@ def _cut(cut: CutFacts, say: Say) -> dict[str, object]:
         "strip": _strip(cut.strip, say) if cut.strip else None,
         "slant": cut.slant or None,
         "outside": cut.outside,
+        "corner": None if cut.corner is None else say(cut.corner),
         "upright": None if cut.upright is None else say(cut.cut[cut.upright]),
     }
 

@@ -39,7 +39,9 @@ def techniques_for(blocks: Sequence[BlockFacts]) -> tuple[TechniqueFacts, ...]:
     found: dict[str, list[TechniqueFacts]] = {}
     for block in blocks:
         used = {(unit.method, topic_shape(unit.method, unit.shape)) for unit in block.units if unit.method in LESSONS}
-        if not block.units or any(cut.method == CUT_PATCHES for cut in block.cutting):
+        all_folded = sum(paper.count for paper in block.papers) == len(block.placed)
+        by_patch = not all_folded and any(cut.method == CUT_PATCHES for cut in block.cutting)
+        if not block.units or by_patch:
             used.add((CUT_PATCHES, PLAIN))
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]

@@ -152,6 +152,13 @@ def _slid(one: Any, other: Any) -> float:
     return most
 
 
+def without_corners(cut: tuple[float, float], off: float) -> Any:
+    """A square or rectangle with its corners cut off at 45°, so far from each corner along both edges."""
+    wide, tall = cut
+    left, right = [(0.0, tall - off), (0.0, off)], [(wide, off), (wide, tall - off)]
+    return Polygon([*left, (off, 0.0), (wide - off, 0.0), *right, (wide - off, tall), (off, tall)])
+
+
 def standing_rectangle(cut: tuple[float, float], slant: str) -> list[Any]:
     """A rectangle on its shorter side, the right side up, cut once from corner to corner."""
     wide, tall = sorted(cut)

@@ -16,6 +16,7 @@ from tests.outside.virtual.angles import (
     narrower,
     pieces_of_strip,
     standing_rectangle,
+    without_corners,
 )
 from tests.outside.virtual.cloth import NEAR, Fault, Work, corner_to_corner, fitted
 from tests.outside.virtual.plan import Line, Patch, Plan
@@ -128,6 +129,8 @@ def pieces_of(line: Line) -> list[Any]:
     one, other = line.cut
     if line.strip is not None:
         return pieces_of_strip(line.strip, 3 * other)[:2]
+    if line.corner is not None:
+        return [without_corners(line.cut, line.corner)]
     if line.subcut == "once" and line.piece == "rectangle":
         return standing_rectangle(line.cut, line.slant)
     return [box(0, 0, one, other)] if line.subcut == "none" else corner_to_corner(min(one, other), line.subcut)
@@ -139,6 +142,9 @@ def shorter(line: Line, measure: float) -> list[Line]:
     Of a rectangle that is rounded up both ways one side could be a little less, since no seam needs the tips.
     """
     one, other = line.cut
+    if line.corner is not None:
+        cuts = (one - measure, other), (one, other - measure)
+        return [*(replace(line, cut=cut) for cut in cuts), replace(line, corner=line.corner + measure)]
     if line.strip is not None:
         return [replace(line, strip=strip) for strip in narrower(line.strip, measure)]
     if line.subcut != "none":

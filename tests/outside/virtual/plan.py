@@ -17,6 +17,8 @@ from tests.outside.virtual.curves import shape as curved
 
 TERM = re.compile(r"([+-]?)(?:(\d+) (?=\d))?(\d+(?:\.\d+)?(?:/\d+)?)?(?:r(\d+))?")
 Spot = tuple[float, float]
+PATCH_BY_PATCH = ("cut patches", "over papers")
+"""Ways of making in which every piece is sewn by itself: by machine, or by hand over a paper."""
 USABLE = {"in": 40.0, "cm": 100.0}
 """How much of a fabric's width can be used, where the fabric does not say how wide it is."""
 
@@ -59,6 +61,7 @@ class Line:
     strip: Strip | None = None
     slant: str = ""
     upright: str | None = None
+    corner: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,10 +159,10 @@ def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
     """Read a block's facts as its maker would."""
     document: dict[str, Any] = json.loads(json.dumps(block_document(facts)))
     placed = tuple(
-        Patch(each["label"], each["fabric"], _shape(each["outline"], each.get("bends"))) for each in document["placed"]
+        Patch(each["label"], each["fabric"], drawn(each["outline"], each.get("bends"))) for each in document["placed"]
     )
     templates = {
-        each["label"]: Template(_shape(each["cutting"], each.get("cutting_bends")), _pair(each["grain"]))
+        each["label"]: Template(drawn(each["cutting"], each.get("cutting_bends")), _pair(each["grain"]))
         for each in document["templates"]
     }
     steps = tuple(_step(told, step, placed, facts) for told, step in zip(document["steps"], facts.steps, strict=True))
@@ -181,7 +184,8 @@ def _pair(lengths: list[str]) -> Spot:
     return number(lengths[0]), number(lengths[1])
 
 
-def _shape(outline: list[list[str]], bends: list[dict[str, Any] | None] | None) -> Any:
+def drawn(outline: list[list[str]], bends: list[dict[str, Any] | None] | None) -> Any:
+    """An outline of the facts, its curves in steps."""
     corners = [_pair(corner) for corner in outline]
     told = bends or [None] * len(corners)
     return curved(corners, [None if each is None else (_pair(each["centre"]), number(each["radius"])) for each in told])
@@ -193,7 +197,7 @@ def _line(told: dict[str, Any]) -> Line:
     strip = _strip(told["strip"]) if told["strip"] else None
     return Line(
         told["fabric"], told["label"], told["piece"], size, count, subcut, yields, spare, purpose, strip,
-        told["slant"] or "", told["upright"],
+        told["slant"] or "", told["upright"], number(told["corner"]) if told["corner"] else None,
     )  # fmt: skip
 
 
@@ -219,7 +223,7 @@ def _step(told: dict[str, Any], step: StepFacts, placed: tuple[Patch, ...], fact
 
 def _unit(step: StepFacts, facts: BlockFacts) -> tuple[str, str]:
     """The unit of the block that a step makes as a whole, known by its fabrics, its size and its method."""
-    if step.method == "cut patches":
+    if step.method in PATCH_BY_PATCH:
         return "", ""
     wanted = sorted(patch.fabric for patch in step.hands[0].picture)
     size = sorted(to_float(side) for side in step.hands[0].extent)

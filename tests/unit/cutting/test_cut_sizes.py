@@ -7,6 +7,7 @@ import pytest
 from blockdsl.cutting.sizes import round_up
 from blockdsl.geometry import square_root
 from blockdsl.geometry.polygon import bounding_box
+from blockdsl.model.lengths import write_length
 from tests.unit.model.blocks import block, cut_lines, exactly
 
 ROOT_TWO = square_root(Fraction(2))
@@ -90,9 +91,45 @@ def test_alike_patches_of_different_units_are_cut_together() -> None:
     assert "slate: 3 square 3 7/8 once for 6" in cut_lines(facts)
 
 
-def test_an_octagon_is_cut_by_template() -> None:
+def test_an_octagon_is_a_square_whose_corners_are_cut_off() -> None:
     facts = block("row (snowball fog with slate)", size="6 in")
-    assert cut_lines(facts) == ["fog: 1 template 6 1/2 x 6 1/2 for 1", "slate: 2 square 2 7/8 once for 4"]
+    assert cut_lines(facts) == ["fog: 1 octagon 6 1/2 x 6 1/2 for 1", "slate: 2 square 2 7/8 once for 4"]
+
+
+@pytest.mark.parametrize(
+    ("row", "size", "corner"),
+    [
+        # Finished 2 in are cut off; the slanted edge moves out by 1/4 in, as the others do: 2 + (2 - √2)/4 = 2.146.
+        ("(snowball fog with slate)", "6 in", "2 1/8"),
+        # A regular octagon of 6 in: (6 - 6(√2 - 1))/2 = 1.757 are cut off finished, 1.904 of the square of 6 1/2 in.
+        ("(octagon fog with slate)", "6 in", "1 7/8"),
+        # Of 20 cm: 5.858 finished, and 0.75 (2 - √2) = 0.439 more.
+        ("(octagon fog with slate)", "20 cm", "6.2"),
+        # Of 2 2/3 in: 3 1/6 in round up by 1/12 to 3 1/4; 0.781 + 0.146 + 1/12 = 1.011 of that may be cut off.
+        ("(octagon fog with slate)", "2 2/3 in", "1"),
+    ],
+)
+def test_so_much_is_cut_off_each_corner_that_the_slanted_edge_keeps_its_allowance(
+    row: str, size: str, corner: str
+) -> None:
+    (octagon,) = (cut for cut in block(f"row {row}", size=size).cutting if cut.piece == "octagon")
+    assert octagon.corner is not None
+    assert write_length(octagon.corner, "cm" if "cm" in size else "in") == corner
+
+
+def test_a_rectangle_loses_its_corners_in_the_same_way() -> None:
+    """By hand: 9 x 6 in with 2 in off each corner; 2.146 with its allowances."""
+    patches = ["patch fog at 2,0 7,0 9,2 9,4 7,6 2,6 0,4 0,2", "patch slate at 0,0 2,0 0,2"]
+    patches += ["patch slate at 9,0 9,2 7,0", "patch slate at 9,6 7,6 9,4", "patch slate at 0,6 0,4 2,6"]
+    facts = block("grid 9 x 6", *patches, size="9 x 6 in")
+    assert cut_lines(facts, "fog") == ["fog: 1 octagon 6 1/2 x 9 1/2 for 1"]
+    assert [cut.corner for cut in facts.cutting if cut.fabric == "fog"] == [Fraction(17, 8)]
+
+
+def test_an_octagon_with_unlike_corners_is_cut_by_template() -> None:
+    patches = ["patch fog at 1,0 4,0 6,2 6,4 4,6 2,6 0,4 0,1", "patch slate at 0,0 1,0 0,1"]
+    patches += ["patch slate at 6,0 6,2 4,0", "patch slate at 6,6 4,6 6,4", "patch slate at 0,6 0,4 2,6"]
+    assert "fog: 1 template 6 1/2 x 6 1/2 for 1" in cut_lines(block("grid 6 x 6", *patches, size="6 in"))
 
 
 def test_the_lines_go_by_fabric_as_declared_and_from_large_to_small() -> None:

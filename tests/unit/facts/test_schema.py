@@ -106,7 +106,7 @@ def test_the_schema_has_every_name_that_the_language_promises(record: str) -> No
 def test_pieces_and_subcuts_are_those_of_the_language() -> None:
     cut = SCHEMA["$defs"]["cut"]["properties"]
     from_strips = ["diamond", "parallelogram", "trapezoid", "hexagon"]
-    assert cut["piece"]["enum"] == ["square", "rectangle", "strip", "triangle", *from_strips, "template"]
+    assert cut["piece"]["enum"] == ["square", "rectangle", "strip", "triangle", *from_strips, "octagon", "template"]
     assert cut["subcut"]["enum"] == ["none", "once", "twice"]
 
 
