@@ -102,7 +102,8 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
         yield Output(f"{stem}.quilt.pdf", lambda: _quilt_sheet(quilt, printed), ("quilt sheet", content, printed))
     if "diagrams" in kinds:
         yield _picture("quilt_page", quilt, content, f"{stem}.svg", quilt.name)
-        yield _picture("rows_page", quilt, content, f"{stem}.rows.svg", f"{quilt.name}, rows")
+        if len(quilt.rows) > 1:
+            yield _picture("rows_page", quilt, content, f"{stem}.rows.svg", f"{quilt.name}, rows")
     if "table" in kinds:
         for form, ending in (("to_markdown", "md"), ("to_csv", "csv")):
             make = partial(_quilt_table, quilt, form)

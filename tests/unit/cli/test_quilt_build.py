@@ -52,6 +52,12 @@ def test_a_quilt_has_a_sheet_pictures_and_a_cutting_table(folder: Path, run: Run
     assert of_quilt == ["shore.cutting.csv", "shore.cutting.md", "shore.quilt.pdf", "shore.rows.svg", "shore.svg"]
 
 
+def test_a_medallion_has_no_rows_to_be_drawn_apart(folder: Path, run: Run) -> None:
+    lay(folder, QUILT.replace("straight 2 x 3", "medallion"))
+    run("build", "shore.block", "-o", "out", "--only", "diagrams")
+    assert [name for name in written(folder) if name.startswith("shore")] == ["shore.svg"]
+
+
 def test_only_the_kinds_that_are_asked_for_are_written(folder: Path, run: Run) -> None:
     lay(folder)
     run("build", "shore.block", "-o", "out", "--only", "sheet")
