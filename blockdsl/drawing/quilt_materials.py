@@ -11,7 +11,7 @@ from blockdsl.cutting.fat_quarters import NOMINAL
 from blockdsl.drawing.diagram import swatch
 from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.lengths import plain_length, show_extent, show_length, show_measure
-from blockdsl.drawing.prose import Style, heading, paragraph
+from blockdsl.drawing.prose import Style, continued, heading, paragraph
 from blockdsl.drawing.table import EMPTY, Cell, Column, table_head, table_row, words_cell
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box
 from blockdsl.drawing.typeset import fraction_text
@@ -58,7 +58,9 @@ def materials(facts: QuiltFacts) -> list[Slice]:
     if not lines:
         return []
     slices = [heading("Materials", aside="to buy; how it is cut follows"), table_head(_COLUMNS)]
-    slices += [table_row(_COLUMNS, _row(line), ruled=place > 0) for place, line in enumerate(lines)]
+    again = (continued("Materials"), table_head(_COLUMNS))
+    rows = (table_row(_COLUMNS, _row(line), ruled=place > 0) for place, line in enumerate(lines))
+    slices += [replace(row, head=again) for row in rows]
     slices[-1] = replace(slices[-1], keep=True)
     for words in said_of_materials(facts):
         height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)

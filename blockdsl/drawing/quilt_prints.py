@@ -7,17 +7,21 @@ from typing import Final
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 
-_LIGHTEST: Final = 0.72
+_FARTHEST: Final = 0.72
 _WHITE: Final = 255
+_LIGHT: Final = 165.0
+"""From this mean of red, green and blue on a colour has more room below it than above."""
+_DARKEST: Final = 40
 Tints = tuple[tuple[str, str], ...]
 """Fabrics by name, each with the colour that it has in one block."""
 
 
 def shade(colour: str, print_number: int, prints: int) -> str:
-    """A tint of the role's colour for each print: the first as it is, the last the palest."""
-    share = _LIGHTEST * (print_number - 1) / max(1, prints - 1)
-    parts = (int(colour[place : place + 2], 16) for place in (1, 3, 5))
-    return "#" + "".join(f"{round(part + (_WHITE - part) * share):02x}" for part in parts)
+    """A tint of the role's colour for each print: the first as it is, the last farthest from it."""
+    share = _FARTHEST * (print_number - 1) / max(1, prints - 1)
+    parts = [int(colour[place : place + 2], 16) for place in (1, 3, 5)]
+    goal = _DARKEST if sum(parts) / 3 >= _LIGHT else _WHITE
+    return "#" + "".join(f"{round(part + (goal - part) * share):02x}" for part in parts)
 
 
 def tints_of_blocks(facts: QuiltFacts) -> Mapping[int, Tints]:

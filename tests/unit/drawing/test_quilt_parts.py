@@ -98,10 +98,13 @@ def test_blocks_of_scraps_are_drawn_in_the_tints_of_their_prints() -> None:
     assert sum(seen.values()) == 42
 
 
-def test_the_first_print_has_the_colour_of_the_role_and_the_last_is_the_palest() -> None:
+def test_the_first_print_has_the_colour_of_the_role_and_the_last_is_farthest_from_it() -> None:
     assert shade("#3a4750", 1, 7) == "#3a4750"
     shades = [shade("#3a4750", number, 7) for number in range(1, 8)]
     assert shades == sorted(shades)
+    light = [shade("#f6f2e6", number, 3) for number in (1, 2, 3)]
+    assert light == sorted(light, reverse=True)  # next to white there is no room for palest
+    assert len(set(light)) == 3
     assert shade("#3a4750", 1, 1) == "#3a4750"
 
 
