@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from blockdsl.drawing.lengths import show_measure
+from blockdsl.facts.applique_step import METHOD
 from blockdsl.facts.blockfacts import BlockFacts
 
 
@@ -35,6 +36,11 @@ def say_applique(facts: BlockFacts) -> tuple[str, ...]:
         )
     said.append("Pins and needles: count them in and out. Sharp scissors: cut away from the hand that holds the cloth.")
     return tuple(said)
+
+
+def is_told_in_a_step(facts: BlockFacts) -> bool:
+    """Whether the steps end with one of their own for the appliqué: not those of blocks too large for steps."""
+    return any(step.method == METHOD for step in facts.steps)
 
 
 def _letters(labels: list[str]) -> str:

@@ -25,6 +25,7 @@ from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, line_ending, lines_of, paragraph
 from blockdsl.drawing.technique import technique_bodies
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, Paper, span_pt
+from blockdsl.facts.applique_step import METHOD
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.techniquefacts import TechniqueFacts
@@ -68,7 +69,8 @@ def _teaching(blocks: Sequence[BlockFacts]) -> list[BlockFacts]:
 
 def _ways(facts: BlockFacts) -> set[tuple[str, str]]:
     """Each method with what it makes; patches that are cut by themselves make nothing else."""
-    return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting}
+    laid_on = {(METHOD, "")} if facts.appliques else set()
+    return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting} | laid_on
 
 
 def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts]) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
-from blockdsl.drawing.applique_words import say_applique
+from blockdsl.drawing.applique_words import is_told_in_a_step, say_applique
 from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Mark
@@ -39,8 +39,8 @@ def notes(facts: BlockFacts) -> list[Slice]:
 
 
 def applique_notes(facts: BlockFacts) -> list[Slice]:
-    """How the pieces of appliqué are prepared and sewn on; nothing for a block without."""
-    return _beside("Appliqué", say_applique(facts), _BODY)
+    """How appliqué is prepared and sewn on, where no step tells it; nothing for a block without."""
+    return [] if is_told_in_a_step(facts) else _beside("Appliqué", say_applique(facts), _BODY)
 
 
 def designer_notes(texts: Sequence[str]) -> list[Slice]:

@@ -41,7 +41,11 @@ def _join(join: JoinFacts, labels: Mapping[str, str], count: int) -> str:
 
 
 def _piece(join: JoinFacts, labels: Mapping[str, str], unit: RulerUnit) -> str:
-    """`4 Harbour fog squares 2 3/8 in`, `3 Lantern strips 1 1/2 in wide`."""
+    """`4 Harbour fog squares 2 3/8 in`, `3 Lantern strips 1 1/2 in wide`; of appliqué `2 B (Moss)`."""
+    if join.step:
+        return f"the {join.name} (step {join.step})"
+    if not join.piece:
+        return _join(join, labels, join.count)
     noun = _PIECES.get(join.piece, join.piece) + "s" * (join.count != 1)
     size = " × ".join(plain_length(side, unit) for side in join.cut)
     wide = " wide" if join.piece == "strip" else ""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockdsl.drawing.applique_words import say_applique
+from blockdsl.drawing.applique_words import is_told_in_a_step, say_applique
 from blockdsl.drawing.diagram import fabrics_of
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.web_parts import (
@@ -55,7 +55,7 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
         links = tuple(Run(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
         parts += [Places(links, "Sizes"), fabrics]
         parts += [_at_size(facts, anchor) for facts, anchor in places]
-    if applique := say_applique(first):
+    if (applique := say_applique(first)) and not is_told_in_a_step(first):
         parts.append(_section(2, "Appliqué", tuple(Paragraph(plain(text)) for text in applique)))
     parts += _colourings(first)
     if first.notes:

@@ -56,12 +56,13 @@ def _look(design: BlockDesign, making: Making, letters: tuple[str, ...]) -> _Loo
 class Sewing:
     """The order and the steps of one block. Equal blocks share them; told apart in `repr` by what facts do not hold."""
 
-    __slots__ = ("_design", "_found", "_letters", "_making")
+    __slots__ = ("_design", "_found", "_letters", "_making", "_steps")
 
     def __init__(self, design: BlockDesign, making: Making | None, letters: tuple[str, ...]) -> None:
         """Without a making the design is planned anew when it is needed; what is wrong with it has been told."""
         self._design, self._making, self._letters = design, making, letters
         self._found: _Found | None = None
+        self._steps: tuple[StepFacts, ...] | None = None
 
     def __repr__(self) -> str:
         return f"Sewing({self._design.units}, {self._design.trim})"
@@ -91,6 +92,15 @@ class Sewing:
 
     def steps(self, block: BlockFacts) -> tuple[StepFacts, ...]:
         """The steps, with the facts of the same block at hand; none when no order is known."""
+        if self._steps is None:
+            from blockdsl.facts.applique_step import applique_steps  # noqa: PLC0415  as below
+
+            pieced = self._pieced(block)
+            # Blocks that are pieced alike share their order; what is laid on is each one's own.
+            self._steps = (*pieced, *applique_steps(block, pieced))
+        return self._steps
+
+    def _pieced(self, block: BlockFacts) -> tuple[StepFacts, ...]:
         found = self._sought()
         if found.steps is None:
             # The steps of a method are worked out as a block of their own, by the same way that leads here.

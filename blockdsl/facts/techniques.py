@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from blockdsl.facts.applique_step import METHOD as APPLIQUE
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, RulerUnit, UnitFacts
 from blockdsl.facts.technique_example import PLAIN, Ruler, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
@@ -43,6 +44,8 @@ def techniques_for(blocks: Sequence[BlockFacts]) -> tuple[TechniqueFacts, ...]:
         by_patch = not all_folded and any(cut.method == CUT_PATCHES for cut in block.cutting)
         if not block.units or by_patch:
             used.add((CUT_PATCHES, PLAIN))
+        if block.appliques:
+            used.add((APPLIQUE, PLAIN))
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]
             if shapes:

@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from blockdsl.sewing.techniques import (
+    applique,
     corners,
     curves,
     foundation,
@@ -292,6 +293,21 @@ LESSONS: Mapping[str, Lesson] = {
                 papers.over_papers,
                 common=NONE,
                 shown=(Fraction(4), Fraction(12)),
+            ),
+        ),
+        _lesson(
+            "appliqué",
+            "Appliqué",
+            "Pieces of any outline are laid on a ground that is pieced already, and sewn down round their edges: "
+            "leaves, letters, curves that no seam could join.",
+            Topic(
+                "square",
+                "A piece on its ground",
+                "square a",
+                applique.turned_and_raw,
+                drawn=(0,),
+                common=NONE,
+                shown=(Fraction(6), Fraction(15)),
             ),
         ),
     )

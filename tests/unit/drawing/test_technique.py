@@ -29,6 +29,10 @@ def pages(method: str, unit: RulerUnit = "in") -> tuple[Page, ...]:
     return technique_pages([lesson(method, unit)])
 
 
+BY_HAND = ("over papers", "appliqué")
+"""Methods whose lessons cut nothing along a ruler: with scissors alone."""
+
+
 def said(method: str, unit: RulerUnit = "in") -> str:
     return "\n".join(text.text for page in pages(method, unit) for text in texts(page.marks))
 
@@ -80,7 +84,7 @@ def test_the_steps_of_each_kind_of_unit_take_one_page(method: str) -> None:
         assert f"{len(section.steps)}  " in words  # its last number
 
 
-@pytest.mark.parametrize("method", [method for method in LESSONS if method != "over papers"])
+@pytest.mark.parametrize("method", [method for method in LESSONS if method not in BY_HAND])
 def test_each_cut_is_drawn_for_the_right_and_for_the_left_hand(method: str) -> None:
     words = said(method)
     assert words.count("right-handed") == words.count("left-handed") >= len(lesson(method).sections)

@@ -20,6 +20,9 @@ fabric lantern "Lantern" #e0a030
 fabric slate "Wet slate" #3a4750
 """
 
+BY_HAND = ("over papers", "appliqué")
+"""Methods whose lessons cut nothing along a ruler: with scissors alone."""
+
 
 def block(lines: str) -> BlockFacts:
     problems = Problems()
@@ -153,7 +156,7 @@ def test_a_nine_patch_of_strips_takes_two_strip_sets() -> None:
 
 
 @pytest.mark.parametrize("unit", ["in", "cm"])
-@pytest.mark.parametrize("method", [method for method in LESSONS if method != "over papers"])
+@pytest.mark.parametrize("method", [method for method in LESSONS if method not in BY_HAND])
 def test_each_cut_along_a_ruler_is_shown_for_both_hands(method: str, unit: str) -> None:
     shapes = list(LESSONS[method].topics)
     for section in technique_facts(method, shapes, None, "in" if unit == "in" else "cm").sections:

@@ -1,0 +1,228 @@
+"""The last step of a block with appliqué: pieces traced and cut, folded, laid on the pieced ground and sewn down.
+
+It is told as the steps of a method are, each thing to do with a picture of its own; the pictures are of this very
+block, cloth on cloth in the order in which it lies.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import groupby
+from typing import TYPE_CHECKING, Final
+
+from blockdsl.facts.stepfacts import JoinFacts, LessonStep, StepFacts
+from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.geometry.arc import Bend, Curved, cosine, sine, sweep
+from blockdsl.geometry.polygon import bounding_box, cross, step
+from blockdsl.model.lengths import write_length
+from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Picture, Words
+
+if TYPE_CHECKING:
+    from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
+
+METHOD: Final = "appliqué"
+_LETTERS: Final = 16
+"""The width of a block over the radius of the grounds of its letters."""
+_MOST_LAID: Final = 24
+"""Pieces that are named one after the other; of more the picture alone shows the order."""
+
+
+def applique_steps(block: BlockFacts, before: Sequence[StepFacts]) -> tuple[StepFacts, ...]:
+    """The step after all others; none without appliqué, or where the ground is too large to be told in steps.
+
+    Working from the lowest piece up, a blind stitch along folds and a close one round raw edges: common practice, no
+    source.
+    """
+    if not block.appliques or (not before and len(block.placed) > 1):
+        return ()
+    lesson = tuple(_lesson(block))
+    return (
+        StepFacts(
+            number=len(before) + 1,
+            makes="block with its appliqué",
+            title="Lay and sew the appliqué",
+            count=1,
+            spare=0,
+            method=METHOD,
+            joins=tuple(_joins(block, before)),
+            seam="straight",
+            sentences=(*(f"{each.title}: {each.text}" for each in lesson), "Make 1."),
+            finished=block.finished,
+            unfinished=block.unfinished,
+            cells=((1, 1, len(block.columns), len(block.heights)),),
+            hands=(),
+            lesson=lesson,
+            fabrics=block.fabrics,
+        ),
+    )
+
+
+def _joins(block: BlockFacts, before: Sequence[StepFacts]) -> Iterator[JoinFacts]:
+    """The pieced ground, and the pieces by letter and fabric."""
+    if before:
+        yield JoinFacts("block", 1, before[-1].number)
+    else:
+        (ground,) = block.placed
+        yield JoinFacts(ground.label, 1, 0, ground.fabric)
+    labels = {piece.label for piece in block.appliques}
+    for template in block.templates:
+        for fabric, count in template.uses if template.label in labels else ():
+            yield JoinFacts(template.label, count, 0, fabric)
+
+
+# --- what to do ------------------------------------------------------------------------------------
+
+
+def _lesson(block: BlockFacts) -> Iterator[LessonStep]:
+    labels = dict.fromkeys(piece.label for piece in block.appliques)
+    under = {piece.label: piece.turn_under for piece in block.appliques}
+    turned, raw = [each for each in labels if under[each]], [each for each in labels if not under[each]]
+    templates = {template.label: template for template in block.templates}
+    if turned:
+        shown = templates[turned[0]]
+        widths = {under[label] for label in turned}
+        width = f"{_say(widths.pop(), block)} outside it" if len(widths) == 1 else "outside it"
+        yield LessonStep(
+            "Trace and cut",
+            f"{_listed(turned)}: trace the dashed line of the template on the right side of the cloth, and cut on the "
+            f"solid line, {width}. Cut away from the hand that holds the cloth.",
+            (Picture(tuple(_cut_out(shown, block)), f"Piece {shown.label}, its fold traced inside its edge."),),
+        )
+        yield LessonStep(
+            "Turn under",
+            "Snip the allowance almost to the line where the edge bends inward. Fold it to the wrong side along the "
+            "line and tack or press it; what will lie under another piece stays flat.",
+            (Picture((_piece(shown, block),), f"Piece {shown.label}, turned under."),),
+        )
+    if raw:
+        shown = templates[raw[0]]
+        yield LessonStep(
+            "Cut raw edges",
+            f"{_listed(raw)}: trace and cut on the line itself; nothing is turned under. Fusible web, as its maker "
+            "says, or glue for cloth holds the piece in place.",
+            (Picture((_piece(shown, block),), f"Piece {shown.label}, cut on its line."),),
+        )
+    runs = [label for label, _ in groupby(piece.label for piece in block.appliques)]
+    order = f"in this order, the first lowest: {', '.join(runs)}" if len(runs) <= _MOST_LAID else "from the lowest up"
+    lay = f"Lay the pieces {order}. Pin or tack them."
+    if len(block.appliques) == 1:
+        lay = f"Lay {runs[0]} where the picture has it. Pin or tack it."
+    elif len(runs) == 1:
+        lay = f"Lay the pieces {runs[0]} where the picture has them. Pin or tack them."
+    ground = tuple(_ground(block))
+    laid = tuple(_laid(block))
+    yield LessonStep(
+        "Lay on",
+        f"Press the block. Fold it in quarters and crease it lightly to find its middle. {lay}",
+        (Picture((*ground, *laid, *_letters(block)), "The block with its appliqué, each piece with its letter."),),
+    )
+    stitches = []
+    if turned:
+        stitches.append("sew folds down with small blind stitches, the lowest piece first")
+    if raw:
+        stitches.append("sew round raw edges with a close stitch")
+    said = "; ".join(stitches)
+    yield LessonStep(
+        "Sew down",
+        f"{said[:1].upper()}{said[1:]}. Take out pins and tacking, count the pins, and press from the back on "
+        f"something soft. The block should still measure {_size(block)}.",
+        (Picture((*ground, *laid), "The block with its appliqué."),),
+    )
+
+
+def _say(length: Exact, block: BlockFacts) -> str:
+    return f"{write_length(length, block.unit)} {block.unit}"
+
+
+def _size(block: BlockFacts) -> str:
+    sides = " × ".join(write_length(side, block.unit) for side in block.unfinished)
+    return f"{sides} {block.unit}"
+
+
+def _listed(words: Sequence[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+# --- pictures --------------------------------------------------------------------------------------
+
+
+def _roles(block: BlockFacts) -> dict[str, int]:
+    return {fabric.name: place for place, fabric in enumerate(block.fabrics)}
+
+
+def _cut_out(template: TemplateFacts, block: BlockFacts) -> Iterator[Item]:
+    """The piece as it is cut, with the line along which it is folded."""
+    role = _roles(block)[template.uses[0][0]]
+    yield Cloth(role, template.cutting)
+    yield Cloth(role, template.sewing)
+
+
+def _piece(template: TemplateFacts, block: BlockFacts) -> Cloth:
+    return Cloth(_roles(block)[template.uses[0][0]], template.sewing)
+
+
+def _ground(block: BlockFacts) -> Iterator[Item]:
+    roles = _roles(block)
+    for patch in block.placed:
+        shown = patch.shown
+        outline = _stepped(shown) if isinstance(shown, Curved) else shown
+        yield Cloth(roles[patch.fabric], outline)
+
+
+def _laid(block: BlockFacts) -> Iterator[Item]:
+    roles = _roles(block)
+    for piece in block.appliques:
+        yield Cloth(roles[piece.fabric], piece.outline)
+
+
+def _letters(block: BlockFacts) -> Iterator[Item]:
+    """Each piece's letter, unless a later one lies over the place."""
+    pieces = block.appliques
+    if len(pieces) > _MOST_LAID:
+        return
+    for number, piece in enumerate(pieces):
+        place = _middle(piece.outline)
+        if not any(_covers(later.outline, place) for later in pieces[number + 1 :]):
+            yield Paper(_disc(place, block.finished[0] / _LETTERS))
+            yield Words(place, piece.label)
+
+
+def _disc(place: Point, radius: Exact) -> Polygon:
+    """A ground for a letter, light on any cloth."""
+    quarter = [(radius * sine(turn), -radius * cosine(turn)) for turn in range(0, 6, 2)]
+    turned = list(quarter)
+    for _ in range(3):
+        quarter = [(-y, x) for x, y in quarter]
+        turned += quarter
+    return tuple(Point(place.x + x, place.y + y) for x, y in turned)
+
+
+def _middle(outline: Polygon) -> Point:
+    left, top, right, bottom = bounding_box(outline)
+    return Point((left + right) / 2, (top + bottom) / 2)
+
+
+def _covers(outline: Polygon, place: Point) -> bool:
+    """Whether the place lies within the box round the piece: near enough to keep letters apart."""
+    left, top, right, bottom = bounding_box(outline)
+    return left <= place.x <= right and top <= place.y <= bottom
+
+
+def _stepped(curved: Curved) -> Polygon:
+    """A corner at every fifteen degrees of its arcs: small pictures show no more."""
+    places: list[Point] = []
+    for start, end, bend in curved.sides():
+        places.append(start)
+        if bend is not None:
+            places += _arc(start, end, bend)
+    return tuple(places)
+
+
+def _arc(start: Point, end: Point, bend: Bend) -> Iterator[Point]:
+    out, back = step(bend.centre, start), step(bend.centre, end)
+    cos, sin = cosine(1), sine(1) if cross(out, back) > Fraction(0) else -sine(1)
+    x, y = out.x, out.y
+    for _ in range(sweep(start, end, bend) - 1):
+        x, y = cos * x - sin * y, sin * x + cos * y
+        yield Point(bend.centre.x + x, bend.centre.y + y)

@@ -1,0 +1,102 @@
+"""Appliqué: a piece traced, cut, turned under and sewn onto the pieced ground. Shown with a leaf on a square.
+
+Needle-turned edges, blind stitches about 3 mm apart, a close stitch round raw edges: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.parallel import parallel_outside
+from blockdsl.sewing.techniques.cloth import at, box
+from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Step
+
+_FINE = 24
+_EVERY = 2
+"""Every second of the fine steps along the leaf has a stitch."""
+
+
+def turned_and_raw(measures: Measures) -> tuple[Step, ...]:
+    """Trace and cut, turn under, lay on, sew down; and the other way, with a raw edge."""
+    width, height, seam = measures.width, measures.height, measures.seam
+    leaf = _leaf(width, height)
+    ground = Cloth(0, box(width + 2 * seam, height + 2 * seam, -seam, -seam))
+    on_top = Cloth(1, leaf)
+    cut = Cloth(1, parallel_outside(leaf, seam))
+    # As far as the leaf, which reaches from a fifth to four fifths of the square along its middle lines.
+    creases = (
+        Line("drawn", at(width / 2, -seam), at(width / 2, height / 5)),
+        Line("drawn", at(width / 2, height * 4 / 5), at(width / 2, height + seam)),
+        Line("drawn", at(-seam, height / 2), at(width / 5, height / 2)),
+        Line("drawn", at(width * 4 / 5, height / 2), at(width + seam, height / 2)),
+    )
+    return (
+        Step(
+            "Trace and cut",
+            f"Lay the template on the right side of the cloth and trace its dashed line. Cut on its solid line, "
+            f"{measures.say_seam} outside the tracing or as much as the template says. Cut away from the hand that "
+            "holds the cloth.",
+            (Picture((cut, on_top), "The piece cut out, its fold traced inside its edge."),),
+        ),
+        Step(
+            "Turn under",
+            "Snip the allowance almost to the tracing where the edge bends inward, and trim it at sharp points. Fold "
+            "it to the wrong side along the tracing, and tack it or press it with the tip of the iron. What will lie "
+            "under another piece stays flat.",
+            (Picture((on_top,), "The piece with its allowance turned under."),),
+        ),
+        Step(
+            "Lay on",
+            "Fold the ground in quarters and crease it lightly: the creases show where its middle is. Lay pieces on "
+            "as the picture of the block shows, the lowest first, and pin or tack them.",
+            (Picture((ground, on_top, *creases), "The piece laid on the creased ground."),),
+        ),
+        Step(
+            "Sew down",
+            "Come up through the very edge of the fold, go down into the ground beside it, and come up again a little "
+            "further on, about eight stitches to the inch or three to the centimetre; closer at points and inner "
+            "corners. The thread has the colour of the piece.",
+            (Picture((ground, on_top, *_stitches(leaf)), "Small stitches all along the folded edge."),),
+        ),
+        Step(
+            "Or leave a raw edge",
+            "Cut such a piece on the line, without allowance. Hold it with fusible web, as its maker says, or with "
+            "glue for cloth, and sew round it with a close stitch that covers its edge, by machine or by hand.",
+            (Picture((ground, on_top, *_stitches(leaf, each=1)), "A close stitch over the raw edge."),),
+        ),
+        Step(
+            "Press",
+            "Take out pins and tacking and count the pins. Press from the back on something soft, so that the pieces "
+            "stay raised.",
+            (Picture((ground, on_top), "The finished piece on its ground."),),
+        ),
+    )
+
+
+def _leaf(width: Exact, height: Exact) -> Polygon:
+    """Two arcs between opposite corners of the middle of the square, each the parabola of its three control points."""
+    low, high = Fraction(3, 20), Fraction(17, 20)
+    there = [_bent(low, high, low, low, high, low, Fraction(place, _FINE)) for place in range(_FINE)]
+    back = [_bent(high, low, high, high, low, high, Fraction(place, _FINE)) for place in range(_FINE)]
+    return tuple(at(width * x, height * y) for x, y in (*there, *back))
+
+
+def _bent(
+    x0: Fraction, y0: Fraction, x1: Fraction, y1: Fraction, x2: Fraction, y2: Fraction, t: Fraction
+) -> tuple[Fraction, Fraction]:
+    """A place on the curve that begins at the first point, ends at the last and leans toward the second."""
+    u = 1 - t
+    return u * u * x0 + 2 * u * t * x1 + t * t * x2, u * u * y0 + 2 * u * t * y1 + t * t * y2
+
+
+def _stitches(outline: Polygon, each: int = _EVERY) -> Iterator[Item]:
+    """Short stitches from outside the edge onto it, square to it; a longer one at every place where they lie close."""
+    count = len(outline)
+    reach = Fraction(1, 2) if each == 1 else Fraction(1, 4)
+    for place in range(0, count, each):
+        before, here, after = outline[place - 1], outline[place], outline[(place + 1) % count]
+        along_x, along_y = (after.x - before.x) * reach, (after.y - before.y) * reach
+        yield Line("printed", at(here.x + along_y, here.y - along_x), at(here.x - along_y, here.y + along_x))
