@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
+from blockdsl.drawing.cloth_picture import sheet_pictures
 from blockdsl.drawing.diagram_place import Placing, fit
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.marks import Figure, Mark, Path
@@ -37,7 +39,18 @@ def scraps(facts: QuiltFacts) -> list[Slice]:
         slices += [_words(text) for text in say_prints(spread)]
         height, marks = prints_picture(facts, spread, fabric)
         slices.append(Slice(height, marks, before_pt=STEP_PT))
+        slices += _one_cut(facts, spread, fabric)
     return slices
+
+
+def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> list[Slice]:
+    """How one fat quarter is cut, for as many blocks as it gives."""
+    if spread.layout is None:
+        return []
+    size = (spread.layout.sheet_width, spread.layout.sheet_length)
+    words = f"One fat quarter, cut for {many(spread.blocks_each, 'block')}; the letters are those of the patches."
+    pictures = sheet_pictures(spread.layout.sheets, size, facts.unit, fabric.colour, lambda key: key)
+    return [replace(_words(words), before_pt=3 * STEP_PT), *pictures]
 
 
 def _words(text: str) -> Slice:

@@ -15,6 +15,7 @@ from blockdsl.cutting.fat_quarters import (
     blocks_from_sheet,
     fat_quarter_use,
     fat_quarters_of_prints,
+    sheets_for,
     usable_fat_quarter,
 )
 from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
@@ -107,13 +108,9 @@ def _cuts_from(block: BlockFacts, fabric: str) -> bool:
 
 
 def _pieces_of_a_block(kinds: Iterable[QuiltKindFacts], fabric: str) -> list[ClothPiece]:
-    """What the block that takes most of a fabric cuts from it, made by itself."""
+    """What the block that takes most of a fabric cuts from it, made by itself; keyed by the letters of the patches."""
     per_block = [
-        [
-            ClothPiece(str(place), *cut.cut, cut.count)
-            for place, cut in enumerate(kind.block.cutting)
-            if cut.fabric == fabric
-        ]
+        [ClothPiece(cut.label, *cut.cut, cut.count) for cut in kind.block.cutting if cut.fabric == fabric]
         for kind in kinds
         if kind.role == "block"
     ]
@@ -131,7 +128,9 @@ def collect_scraps(design: QuiltDesign, kinds: Sequence[QuiltKindFacts]) -> tupl
         blocks = blocks_with(design, choice.fabric)
         spread = spread_prints(block_neighbours(design, blocks), choice.prints)
         sheet = usable_fat_quarter(design.unit)
-        each = blocks_from_sheet(_pieces_of_a_block(kinds, choice.fabric), sheet, design.measure)
+        pieces = _pieces_of_a_block(kinds, choice.fabric)
+        each = blocks_from_sheet(pieces, sheet, design.measure)
+        of_all = [replace(piece, count=piece.count * each) for piece in pieces]
         found.append(
             ScrapsFacts(
                 role=choice.fabric,
@@ -145,6 +144,7 @@ def collect_scraps(design: QuiltDesign, kinds: Sequence[QuiltKindFacts]) -> tupl
                 balanced=spread.balanced,
                 blocks_each=each,
                 fat_quarters=fat_quarters_of_prints(spread.uses, each),
+                layout=sheets_for(of_all, sheet, design.measure, Effort.QUICK) if each else None,
             )
         )
     return tuple(found)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.cutting.buying import Buy
-from blockdsl.cutting.cloth import ClothPlan
+from blockdsl.cutting.cloth import ClothPlan, SheetPlan
 from blockdsl.cutting.fat_quarters import FatQuarterUse
 from blockdsl.cutting.finishing import BackingPlan, SleevePlan, WaddingPlan
 from blockdsl.cutting.finishing_binding import BindingPlan
@@ -78,7 +78,8 @@ class ScrapsFacts:
     `clashes`: blocks side by side with the same print, of which no spread has fewer than `bound`; `corner_clashes`: at
     corners alone. `balanced`: prints are used equally often, to within one block. `uses`: in how many blocks each is.
     `blocks_each`: how many blocks one fat quarter gives; `fat_quarters`: how many of each print, None when a block
-    takes more than one.
+    takes more than one. `layout`: how one fat quarter is cut for so many blocks, its pieces keyed by the letters of
+    their patches.
     """
 
     role: str
@@ -92,6 +93,7 @@ class ScrapsFacts:
     balanced: bool
     blocks_each: int
     fat_quarters: tuple[int, ...] | None
+    layout: SheetPlan | None = None
 
     @property
     def proved(self) -> bool:

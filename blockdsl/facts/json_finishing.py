@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from blockdsl.cutting.buying import Buy
-from blockdsl.cutting.cloth import ClothPlan, Panel, Section, Strip
+from blockdsl.cutting.cloth import ClothPlan, Panel, Section, Sheet, Strip
 from blockdsl.cutting.fat_quarters import FatQuarterUse
 from blockdsl.facts.finishingfacts import (
     BackingFacts,
@@ -30,7 +30,7 @@ def finishing_document(facts: FinishingFacts, say: Say) -> dict[str, object]:
         "binding": _binding(facts.binding, say) if facts.binding else None,
         "wadding": {"size": _sizes(wadding.size, say), "overage": say(wadding.overage)} if wadding else None,
         "sleeve": _sleeve(facts.sleeve, say) if facts.sleeve else None,
-        "scraps": [_scraps(each) for each in facts.scraps],
+        "scraps": [_scraps(each, say) for each in facts.scraps],
     }
 
 
@@ -155,7 +155,7 @@ def _sleeve(sleeve: SleeveFacts, say: Say) -> dict[str, object]:
     }
 
 
-def _scraps(scraps: ScrapsFacts) -> dict[str, object]:
+def _scraps(scraps: ScrapsFacts, say: Say) -> dict[str, object]:
     return {
         "role": scraps.role,
         "prints": scraps.prints,
@@ -169,4 +169,9 @@ def _scraps(scraps: ScrapsFacts) -> dict[str, object]:
         "balanced": scraps.balanced,
         "blocks_each": scraps.blocks_each,
         "fat_quarters": list(scraps.fat_quarters) if scraps.fat_quarters is not None else None,
+        "layout": [_sheet(sheet, say) for sheet in scraps.layout.sheets] if scraps.layout else None,
     }
+
+
+def _sheet(sheet: Sheet, say: Say) -> dict[str, object]:
+    return {"times": sheet.times, "along": sheet.along, "strips": [_strip(strip, say) for strip in sheet.strips]}
