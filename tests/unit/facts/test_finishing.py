@@ -134,6 +134,18 @@ def test_scraps_are_cut_from_fat_quarters_and_not_bought_by_the_length() -> None
     (scraps,) = quilt.scraps
     # one square of 6 7/8 in for each block, four from 20 1/2 x 17 1/2 in; twenty blocks, four of each print
     assert (scraps.blocks_each, scraps.uses, scraps.fat_quarters) == (4, (4,) * 5, (1,) * 5)
+    # 20 1/2 x 17 1/2 in holds two by two squares of 6 7/8 in
+    assert scraps.layout is not None
+    assert scraps.layout.count == 1
+    (sheet,) = scraps.layout.sheets
+    lying = [
+        (piece.width, piece.height)
+        for strip in sheet.strips
+        for _ in range(strip.times)
+        for section in strip.sections
+        for piece in section.pieces
+    ]
+    assert lying == [(Fraction(55, 8), Fraction(55, 8))] * 4
     assert (scraps.clashes, scraps.corner_clashes, scraps.proved, scraps.balanced) == (0, 0, True, True)
     lantern = cloth(quilt, "lantern")
     assert (lantern.scraps, lantern.plan, lantern.buy) == (True, None, None)
