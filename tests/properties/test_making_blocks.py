@@ -21,9 +21,10 @@ WORDS = {
     "rails": "rails fog lantern slate",
     "bars": "bars fog lantern slate",
     "checker": "checker 3 x 3 fog slate",
+    "star45": "star45 points lantern slate rows 2 ground fog",
 }
 WAYS = [(method, shape) for method, recipes in METHODS.items() for shape in recipes]
-SEGMENTS = {"rails": {1}, "bars": {1}, "checker": {2, 1}}
+SEGMENTS = {"rails": (1,), "bars": (1,), "checker": (2, 1), "star45": (8, 8)}
 """Segments that one unit takes of each of its strip sets."""
 
 

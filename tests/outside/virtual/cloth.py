@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import combinations, pairwise
 from math import atan2, cos, degrees, hypot, radians, sin
 from typing import Any
 
 from numpy import errstate
-from shapely import affinity, set_precision
+from shapely import affinity, buffer, set_precision, union_all
 from shapely.geometry import Point, Polygon, box
-from shapely.ops import unary_union
 
 from tests.outside.virtual.curves import band, has_curves, inset, straight_edges
 from tests.outside.virtual.plan import Patch, Spot
@@ -21,6 +21,10 @@ HAIR = 1e-6
 """A crack that floating point leaves between two shapes is narrower than twice that."""
 FAR = 1e4
 """Half the side of what is laid over cloth to cut it along a line."""
+
+
+MANY = 4096
+"""Cloth that was joined and fitted lately is not joined and fitted anew: blocks are full of the same."""
 
 
 class Fault(Exception):
@@ -42,8 +46,15 @@ class Work:
 
 def joined(shapes: Iterable[Any]) -> Any:
     """Shapes that lie side by side as one, hair cracks closed and corners that are none taken out."""
-    whole = unary_union([grown(shape, HAIR) for shape in shapes])
-    return set_precision(grown(whole, -HAIR).simplify(HAIR), 1e-9)
+    return _joined(tuple(shapes))
+
+
+@lru_cache(MANY)
+def _joined(shapes: tuple[Any, ...]) -> Any:
+    whole = union_all(grown(list(shapes), HAIR))
+    clean = set_precision(grown(whole, -HAIR).simplify(HAIR), 1e-9)
+    parts = getattr(clean, "geoms", (clean,))
+    return parts[0] if len(parts) == 1 else clean
 
 
 def moved(work: Work, x: float, y: float) -> Work:
@@ -94,10 +105,10 @@ def without(work: Work, region: Any) -> Work:
 
 
 def grown(shape: Any, by: float) -> Any:
-    """Every edge moved outward, or inward when it is negative, corners sharp."""
+    """Every edge of a shape, or of each of a list, moved outward, or inward when it is negative, corners sharp."""
     # At corners that are hardly any the library divides by nothing, and says so; the shape is right all the same.
     with errstate(divide="ignore", invalid="ignore"):
-        return shape.buffer(by, join_style="mitre", mitre_limit=1000)
+        return buffer(shape, by, join_style="mitre", mitre_limit=1000)
 
 
 def covers(cloth: Any, wanted: Any) -> bool:
@@ -125,6 +136,7 @@ def directions(shape: Any) -> list[float]:
     return [degrees(atan2(y - b, x - a)) for (a, b), (x, y) in straight_edges(shape)]
 
 
+@lru_cache(MANY)
 def fitted(piece: Any, patch: Any, seam: float) -> Any | None:
     """The piece laid over its patch so that the allowance reaches all round, by turning and sliding; never turned over.
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
+from functools import partial
 from math import hypot
 from typing import Any
 
@@ -19,15 +21,35 @@ def looks_like(work: Work, picture: Sequence[Patch], drift: float) -> str:
 
 def out_of_place(work: Work, picture: Sequence[Patch]) -> tuple[float, str]:
     """How far seams lie from their places, nearly, and which patch is not there though its drift is allowed for."""
-    deepest = NEAR
+    depths = _depths(work)
+    deepest = 0
     for patch in picture:
-        cloth, wrong = _cloth_at(work, patch), NEAR
-        while not _is_under(cloth, patch, wrong):
-            wrong *= 1.5
-            if wrong > 1.5 * max(work.drift, NEAR):
-                return deepest, _told(patch)
-        deepest = max(deepest, wrong)
-    return deepest, ""
+        cloth = _cloth_at(work, patch)
+        if _is_under(cloth, patch, NEAR):
+            continue
+        found = bisect_left(depths, x=True, lo=1, key=partial(_is_hidden, cloth, patch))
+        if found == len(depths) or not _is_under(cloth, patch, depths[found]):
+            return depths[deepest], _told(patch)
+        deepest = max(deepest, found)
+    return depths[deepest], ""
+
+
+def lacking(work: Work, whole: Any) -> float:
+    """How far a raw edge is short of its allowance, no more than its pieces were slid; nothing when it is shorter yet.
+
+    What is shorter is found at the seam that is sewn there.
+    """
+    depths, cloth = _depths(work), work.cloth
+    found = bisect_left(depths, x=True, key=lambda depth: covers(cloth, grown(whole, -depth)))
+    return depths[found] if found < len(depths) else 0
+
+
+def _depths(work: Work) -> list[float]:
+    """Nothing, and ever half as much again up to what the pieces of the work were slid."""
+    depths = [NEAR]
+    while depths[-1] <= max(work.drift, NEAR):
+        depths.append(depths[-1] * 1.5)
+    return depths
 
 
 def _told(patch: Patch) -> str:
@@ -49,6 +71,12 @@ def _cloth_at(work: Work, patch: Patch) -> Any:
 def _is_under(cloth: Any, patch: Patch, drift: float) -> bool:
     seen = grown(patch.shape, -max(drift, NEAR))
     return not seen.is_empty and covers(cloth, seen)
+
+
+def _is_hidden(cloth: Any, patch: Patch, drift: float) -> bool:
+    """The same, or nothing of the patch is left to be seen."""
+    seen = grown(patch.shape, -drift)
+    return seen.is_empty or covers(cloth, seen)
 
 
 def laid_over(work: Work, picture: Sequence[Patch], place: Sequence[Patch]) -> Work | None:

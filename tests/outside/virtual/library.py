@@ -1,0 +1,74 @@
+"""The blocks of the library at the size that they have, and at others."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import lru_cache
+
+from blockdsl.analysis import FileReader, analyse
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.facts import BlockFacts, collect_facts
+from blockdsl.resources import library_folder, library_names, library_path
+
+FAMILIES = [name for name in library_names() if name not in ("basics", "demo/palette", "demo/book")]
+OWN = "own size"
+SIZES = (OWN, "6 in", "9 in", "30 cm")
+"""Widths; the height goes with it."""
+SIZE = re.compile(r"^  size (\S+(?: \d+/\d+)?)(?: x (\S+(?: \d+/\d+)?))? (?:in|cm)$", re.MULTILINE)
+EXPECT = re.compile(r"^  expect .*\n", re.MULTILINE)
+LAST = 1_000_000
+"""No file has so many lines."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A block at a size, and the codes of the warnings about its lines."""
+
+    facts: BlockFacts
+    warned: frozenset[str]
+
+
+@lru_cache(64)
+def tried(name: str, size: str = OWN, more: str = "") -> tuple[Tried, ...]:
+    """The blocks of a file of the library, of a width or as they stand, with one more line in each."""
+    text, problems = library_path(name).read_text(encoding="utf-8"), Problems()
+    if size != OWN:
+        width, unit = size.split()
+        line = f"\n  {more}" if more else ""
+        text = SIZE.sub(lambda old: _sized(old[1], old[2] or old[1], width, unit) + line, EXPECT.sub("", text))
+    source = Source(str(library_path(name)), text)
+    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    assert [problem.message for problem in problems if problem.severity == "error"] == []
+    begins = {block.name: _line_of(block.name, source.text) for block in facts.blocks}
+    found = []
+    for block in facts.blocks:
+        ends = min((line for line in begins.values() if line > begins[block.name]), default=LAST)
+        mine = (problem.code for problem in problems if begins[block.name] <= problem.span.line < ends)
+        found.append(Tried(block, frozenset(mine)))
+    return tuple(found)
+
+
+def blocks_of(name: str, size: str = OWN) -> tuple[BlockFacts, ...]:
+    return tuple(each.facts for each in tried(name, size))
+
+
+def others(name: str, size: str, more: str = "") -> tuple[Tried, ...]:
+    """The same, without those whose own size this is: they are tried as they stand."""
+    own = [(facts.finished, facts.unit) for facts in blocks_of(name)] if size != OWN else []
+    found = tried(name, size, more)
+    return tuple(
+        each for place, each in enumerate(found) if not own or (each.facts.finished, each.facts.unit) != own[place]
+    )
+
+
+def _line_of(block: str, text: str) -> int:
+    """The line on which a block begins; one that is brought in from elsewhere begins behind the last line."""
+    place = text.find(f'\nblock "{block}"')
+    return text.count("\n", 0, place) + 2 if place >= 0 else LAST
+
+
+def _sized(old_width: str, old_height: str, width: str, unit: str) -> str:
+    across, down = (sum(map(Fraction, side.split())) for side in (old_width, old_height))
+    return f"  size {width} x {Fraction(width) * down / across} {unit}"
