@@ -21,7 +21,7 @@ from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Picture, Words
 if TYPE_CHECKING:
     from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
 
-METHOD: Final = "appliqué"
+METHOD: Final = "applique"
 _LETTERS: Final = 16
 """The width of a block over the radius of the grounds of its letters."""
 _MOST_LAID: Final = 24

@@ -95,7 +95,7 @@ def _bent(
 def _stitches(outline: Polygon, each: int = _EVERY) -> Iterator[Item]:
     """Short stitches from outside the edge onto it, square to it; a longer one at every place where they lie close."""
     count = len(outline)
-    reach = Fraction(1, 2) if each == 1 else Fraction(1, 4)
+    reach = Fraction(1, 3) if each == 1 else Fraction(1, 4)
     for place in range(0, count, each):
         before, here, after = outline[place - 1], outline[place], outline[(place + 1) % count]
         along_x, along_y = (after.x - before.x) * reach, (after.y - before.y) * reach

@@ -296,7 +296,7 @@ LESSONS: Mapping[str, Lesson] = {
             ),
         ),
         _lesson(
-            "appliqué",
+            "applique",
             "Appliqué",
             "Pieces of any outline are laid on a ground that is pieced already, and sewn down round their edges: "
             "leaves, letters, curves that no seam could join.",

@@ -29,7 +29,7 @@ def pages(method: str, unit: RulerUnit = "in") -> tuple[Page, ...]:
     return technique_pages([lesson(method, unit)])
 
 
-BY_HAND = ("over papers", "appliqué")
+BY_HAND = ("over papers", "applique")
 """Methods whose lessons cut nothing along a ruler: with scissors alone."""
 
 

@@ -25,7 +25,7 @@ def colours(step: StepFacts, picture: int) -> list[str]:
 
 
 def test_a_block_without_applique_has_no_such_step() -> None:
-    assert all(step.method != "appliqué" for step in block("row fog slate", size="6 x 3 in").steps)
+    assert all(step.method != "applique" for step in block("row fog slate", size="6 x 3 in").steps)
 
 
 def test_it_comes_after_the_ground_is_sewn_and_takes_it_with_all_pieces() -> None:
@@ -39,7 +39,7 @@ def test_it_comes_after_the_ground_is_sewn_and_takes_it_with_all_pieces() -> Non
 
 def test_on_a_single_patch_it_is_the_only_step() -> None:
     facts = block("row fog", SQUARE, size="6 in")
-    assert [(step.number, step.method) for step in facts.steps] == [(1, "appliqué")]
+    assert [(step.number, step.method) for step in facts.steps] == [(1, "applique")]
     assert [(join.name, join.fabric) for join in facts.steps[0].joins] == [("A", "fog"), ("B", "slate")]
 
 

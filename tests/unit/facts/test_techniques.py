@@ -20,7 +20,7 @@ fabric lantern "Lantern" #e0a030
 fabric slate "Wet slate" #3a4750
 """
 
-BY_HAND = ("over papers", "appliqué")
+BY_HAND = ("over papers", "applique")
 """Methods whose lessons cut nothing along a ruler: with scissors alone."""
 
 
