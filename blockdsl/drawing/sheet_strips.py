@@ -22,6 +22,11 @@ _LAYERS: Final = (
     "ruler's line for the angle on the edge of the strip, square off the end first, and cut away from yourself."
 )
 
+_CORNERS: Final = (
+    "Mark both edges so far from each corner, lay the ruler from mark to mark, and cut the corner off, away from "
+    "yourself. All layers are cut alike."
+)
+
 
 def strip_pictures(facts: BlockFacts) -> list[Slice]:
     """A picture for each way of cutting, strips before rectangles; nothing where all cuts are square."""
@@ -35,8 +40,10 @@ def strip_pictures(facts: BlockFacts) -> list[Slice]:
     strips = [cut for cut in shown.values() if cut.strip is not None]
     slices += _beside(strips, facts, 2)
     slices += _beside([cut for cut in shown.values() if cut.strip is None], facts, 4)
-    height, words = paragraph(_LAYERS, span_pt(_COLUMNS), _QUIET)
-    slices.append(Slice(height, words, before_pt=2 * STEP_PT))
+    for remark, meant in ((_LAYERS, lambda cut: cut.corner is None), (_CORNERS, lambda cut: cut.corner is not None)):
+        if any(map(meant, shown.values())):
+            height, words = paragraph(remark, span_pt(_COLUMNS), _QUIET)
+            slices.append(Slice(height, words, before_pt=2 * STEP_PT))
     return slices
 
 
@@ -64,6 +71,8 @@ def _titled(cut: CutFacts, facts: BlockFacts, width: float) -> tuple[float, tupl
 
 
 def _what(cut: CutFacts) -> str:
+    if cut.corner is not None:
+        return "octagon, its corners cut off"
     if cut.strip is None:
         return "rectangle, cut once"
     if cut.strip.form == "turned":

@@ -5,6 +5,7 @@ A strip lies across, its square end at the left, the right side up; y is downwar
 
 from __future__ import annotations
 
+from fractions import Fraction
 from itertools import pairwise
 from math import cos, hypot, pi, radians, sin, tan
 from typing import Final
@@ -12,7 +13,7 @@ from typing import Final
 from blockdsl.drawing.lengths import show_length
 from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, line_ending, rectangle, width_of
-from blockdsl.drawing.strip_words import say_direction, say_strips
+from blockdsl.drawing.strip_words import say_direction, say_octagon, say_strips
 from blockdsl.drawing.theme import ACCENT, INK, QUIET, SMALL_PT, STEP_PT, TINT, WHITE
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit, StripFacts
 from blockdsl.geometry import to_float
@@ -32,7 +33,8 @@ _SQUARE: Final = 90
 
 def has_picture(cut: CutFacts) -> bool:
     """Whether a line of the table is cut in a way that wants showing."""
-    return (cut.strip is not None and cut.strip.form != "template") or (bool(cut.slant) and cut.cut[0] != cut.cut[1])
+    slanted = (cut.strip is not None and cut.strip.form != "template") or (bool(cut.slant) and cut.cut[0] != cut.cut[1])
+    return slanted or cut.corner is not None
 
 
 def cut_picture(cut: CutFacts, unit: RulerUnit, width_pt: float) -> tuple[float, Figure]:
@@ -40,6 +42,9 @@ def cut_picture(cut: CutFacts, unit: RulerUnit, width_pt: float) -> tuple[float,
     if cut.strip is not None:
         height, marks = _strip(cut.strip, unit, width_pt)
         words = say_strips(cut, unit)
+    elif cut.corner is not None:
+        height, marks = _octagon(cut, cut.corner, unit)
+        words = f"a {say_octagon(cut, unit)}"
     else:
         height, marks = _rectangle(cut, unit)
         words = say_direction(cut)
@@ -242,5 +247,33 @@ def _rectangle(cut: CutFacts, unit: RulerUnit) -> tuple[float, list[Mark]]:
         *_level_dimension(
             show_length(min(cut.cut), unit), left, left + wide, tall + STEP_PT / 2 + 1, tall + STEP_PT + 4.0
         ),
+    ]
+    return tall + _DIMENSION.line_pt + STEP_PT, marks
+
+
+# --- an octagon ----------------------------------------------------------------------------------------
+
+
+def _octagon(cut: CutFacts, corner: Fraction, unit: RulerUnit) -> tuple[float, list[Mark]]:
+    """The square or rectangle, on its shorter side, with its four cuts and how far from a corner they begin."""
+    short, long = sorted(to_float(side) for side in cut.cut)
+    left = width_of(show_length(max(cut.cut), unit), _DIMENSION) + 2.5 * STEP_PT
+    scale = _TALL_PT / long
+    wide, tall, off = short * scale, _TALL_PT, to_float(corner) * scale
+    right = left + wide
+    cuts: tuple[tuple[Spot, Spot], ...] = (
+        ((left, off), (left + off, 0.0)),
+        ((right - off, 0.0), (right, off)),
+        ((right, tall - off), (right - off, tall)),
+        ((left + off, tall), (left, tall - off)),
+    )
+    below = tall + STEP_PT / 2 + 1
+    marks: list[Mark] = [
+        rectangle(left, 0.0, wide, tall, fill=WHITE),
+        Path((tuple(end for ends in cuts for end in ends),), fill=TINT),
+        rectangle(left, 0.0, wide, tall, stroke=INK),
+        *(Path((ends,), closed=False, stroke=ACCENT, dash=_DASH) for ends in cuts),
+        *_upright_dimension(show_length(max(cut.cut), unit), left - 1.25 * STEP_PT, 0.0, tall),
+        *_level_dimension(show_length(corner, unit), left, left + off, below, tall + STEP_PT + 4.0),
     ]
     return tall + _DIMENSION.line_pt + STEP_PT, marks

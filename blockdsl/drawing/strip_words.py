@@ -103,3 +103,12 @@ def _print(cut: CutFacts) -> str:
     if here == other or cut.strip is not None:
         return "print upright"
     return f"print up along the {'long' if here > other else 'short'} side"
+
+
+def say_octagon(cut: CutFacts, unit: RulerUnit | None) -> str:
+    """What an octagon is cut from, and how far from its corners these are cut off."""
+    first = "square" if cut.cut[0] == cut.cut[1] else "rectangle"
+    if unit is None or cut.corner is None:
+        return f"{first}, then all corners off at 45°"
+    off = f"{plain_length(cut.corner, unit)} {unit}"
+    return f"{first}, then all corners off at 45°, {off} from each corner along both edges"

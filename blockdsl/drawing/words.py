@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
-from blockdsl.drawing.strip_words import say_direction, say_strips
+from blockdsl.drawing.strip_words import say_direction, say_octagon, say_strips
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.drafting import draft
@@ -73,7 +73,7 @@ def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     if cut.strip is not None and (cut.piece != "template" or cut.count > 1):
         return say_strips(cut, unit)
     if cut.corner is not None:
-        return _say_corners(cut, unit)
+        return f"cut as a {say_octagon(cut, unit)}"
     if cut.subcut != "none":
         told = "" if cut.slant else f"cut {cut.subcut} corner to corner "
         return f"{told}→ {many(cut.yields, 'triangle')}"
@@ -82,15 +82,6 @@ def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     if not is_by_patch(cut):
         return f"for {many(cut.yields, 'unit')}"
     return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""
-
-
-def _say_corners(cut: CutFacts, unit: RulerUnit | None) -> str:
-    """An octagon: the square that it is cut from, and how far from its corners these are cut off."""
-    first = "square" if cut.cut[0] == cut.cut[1] else "rectangle"
-    if unit is None or cut.corner is None:
-        return f"cut as a {first}, then all corners off at 45°"
-    off = f"{plain_length(cut.corner, unit)} {unit}"
-    return f"cut as a {first}, then all corners off at 45°, {off} from each corner along both edges"
 
 
 def told_sides(cut: CutFacts) -> tuple[Exact, ...]:

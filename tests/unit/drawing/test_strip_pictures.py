@@ -98,3 +98,15 @@ def test_a_single_trapezoid_is_told_by_its_ends() -> None:
     (cut,) = [cut for cut in block(*rows, size="6 x 2 in").cutting if cut.fabric == "slate"]
     # 6 in + 2 × 1/4 (1 + √2) = 7.2071
     assert say_subcut(cut, "in") == "from a strip 2 1/2 × 7 1/4 in, both ends cut at 45°"
+
+
+def test_an_octagon_is_shown_as_a_square_with_its_corners_to_be_cut_off() -> None:
+    """By hand: 6 1/2 in, and 1.904 in of each corner, 1 7/8 in on the ruler."""
+    facts = block("row (octagon fog with slate)", size="6 in")
+    (cut,) = (cut for cut in facts.cutting if cut.fabric == "fog")
+    told = "square, then all corners off at 45°, 1 7/8 in from each corner along both edges"
+    assert say_subcut(cut, "in") == f"cut as a {told}"
+    (shown,) = figures(facts)
+    assert shown.alternative == f"How A is cut: a {told}."
+    assert sum(isinstance(mark, Path) and bool(mark.dash) for mark in shown.marks) == 4
+    assert {mark.text for mark in shown.marks if isinstance(mark, Text)} == {"6 ¹⁄₂", "1 ⁷⁄₈"}
