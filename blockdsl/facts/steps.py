@@ -60,10 +60,12 @@ def _many(step: MakingStep) -> tuple[str, ...]:
 
 
 def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:
-    """What all of what the step makes takes together, patches by letter and fabric."""
+    """What all of what the step makes takes together, patches by letter and fabric, in the order of sewing."""
     counts: dict[tuple[str, int, str], int] = {}
     for variant in variants:
-        for part in variant.ingredients:
+        many = len(variant.ingredients)
+        for number in (part for stage in variant.stages for part in stage.parts if part < many):
+            part = variant.ingredients[number]
             key = part.name, part.step or 0, part.fabric or ""
             counts[key] = counts.get(key, 0) + variant.count
     return tuple(JoinFacts(name, count, step, fabric) for (name, step, fabric), count in counts.items())

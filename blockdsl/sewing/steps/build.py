@@ -123,8 +123,7 @@ class _Builder:
         return found
 
     def _named(self) -> dict[Key, str]:
-        hidden = {pair.second.key for pair in self._pairs if pair.second is not None}
-        names = name_things(self._design, self._making, self._things, hidden)
+        names = name_things(self._design, self._making, self._things, [pair.first for pair in self._pairs])
         for pair in self._pairs:
             if pair.second is not None:
                 names[pair.second.key] = MIRRORED + names[pair.first.key]

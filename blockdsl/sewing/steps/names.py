@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making, UnitClass
@@ -14,14 +14,12 @@ PLACED = frozenset({"row", "rows", "column", "columns", "unit", "round"})
 MIRRORED = "mirror image of "
 
 
-def name_things(design: BlockDesign, making: Making, things: Things, mirrored: Collection[Key]) -> dict[Key, str]:
-    """A name for everything that has a step of its own but the `mirrored`; no two are called alike."""
+def name_things(design: BlockDesign, making: Making, things: Things, made: Sequence[Thing]) -> dict[Key, str]:
+    """A name for everything that is `made` in a step of its own, in that order; no two are called alike."""
     rows, word = things.rows(), _way_of(things)
     names: dict[Key, str] = {}
     nameless = 0
-    for thing in things.steps():
-        if thing.key in mirrored:
-            continue
+    for thing in made:
         if thing.key == things.root:
             names[thing.key] = "block"
         elif thing.title is not None:

@@ -53,6 +53,14 @@ def test_each_log_is_told_with_its_side_and_the_length_of_its_edge() -> None:
     assert "Sew C (Harbour fog) to the top of round 1, right sides together, the 3 1/2 in edges level" in second
 
 
+def test_what_a_round_takes_is_listed_in_the_order_in_which_it_is_sewn() -> None:
+    first, second = block(f"row {CABIN}", size="5 in").steps
+    assert [(join.name, join.fabric) for join in first.joins] == [
+        ("A", "fog"), ("A", "lantern"), ("B", "moss"), ("B", "slate"), ("C", "fog"),
+    ]  # fmt: skip
+    assert [join.name for join in second.joins] == ["C", "round 1", "D", "D", "E"]
+
+
 def test_every_round_of_a_log_cabin_is_measured() -> None:
     first, second = texts(block(f"row {CABIN}", size="5 in"))
     assert first.endswith("It should now measure 3 1/2 × 3 1/2 in.")

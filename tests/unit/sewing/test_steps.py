@@ -63,6 +63,12 @@ def test_mirror_images_are_two_hands_of_one_step() -> None:
     assert step.text.endswith("Make 1 of each.")
 
 
+def test_units_without_a_name_are_numbered_in_the_order_of_the_steps() -> None:
+    # the outer rows, one the mirror image of the other, are made together when the second is wanted: last
+    steps = block("row (hexagons lantern fog moss across 4)", size="12 in").steps
+    assert [(step.number, step.makes) for step in steps] == [(1, "unit 1"), (2, "unit 2"), (3, "unit 3"), (4, "block")]
+
+
 def test_a_unit_made_by_a_method_is_one_step_and_its_patches_are_not_sewn_again() -> None:
     star = block(
         "row fog (geese fog on slate)>> fog",
