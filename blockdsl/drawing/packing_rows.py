@@ -59,6 +59,8 @@ class _Packer:
         self._gap = gap_pt
         self._left = [kind.count for kind in kinds]
         self._beside: dict[tuple[int, int, int, int], float] = {}
+        self._below: dict[tuple[int, int, int, int, float], float | None] = {}
+        self._sizes = [[bounds(ring)[2:] for ring in kind.rings] for kind in kinds]
 
     def pack(self) -> tuple[Place, ...]:
         """Row after row, page after page."""
@@ -143,19 +145,27 @@ class _Packer:
         for other in (other for above in rows[-_ROWS_ABOVE:] for other in above):
             for lying in row:
                 if lying.x_pt <= other.x_pt + self._width(other) and other.x_pt <= lying.x_pt + self._width(lying):
-                    apart = _clear_below(self._ring(other), self._ring(lying), lying.x_pt - other.x_pt)
+                    apart = self._apart(other, lying)
                     if apart is not None:
                         y = max(y, other.y_pt + apart + self._gap)
         return y
+
+    def _apart(self, upper: _Lying, lower: _Lying) -> float | None:
+        """How far below the one the other clears it; rows repeat themselves, so that it is reckoned but once."""
+        along = round(lower.x_pt - upper.x_pt, 6)
+        key = (upper.kind, upper.turns, lower.kind, lower.turns, along)
+        if key not in self._below:
+            self._below[key] = _clear_below(self._ring(upper), self._ring(lower), along)
+        return self._below[key]
 
     def _ring(self, lying: _Lying) -> Ring:
         return self._kinds[lying.kind].rings[lying.turns]
 
     def _width(self, lying: _Lying) -> float:
-        return bounds(self._ring(lying))[2]
+        return self._sizes[lying.kind][lying.turns][0]
 
     def _height(self, lying: _Lying) -> float:
-        return bounds(self._ring(lying))[3]
+        return self._sizes[lying.kind][lying.turns][1]
 
 
 def _on_its_side(ring: Ring) -> Ring:
