@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from argparse import Namespace
 from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
-from contextlib import closing
+from contextlib import closing, suppress
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
@@ -29,6 +29,7 @@ from blockdsl.cli.workers import processors, run_all
 from blockdsl.cli.working import Worked, work_through
 from blockdsl.export.files import clear_leftovers, write_all
 from blockdsl.facts import book_of
+from blockdsl.facts.finishing import QuiltFinishing
 
 _DATE: Final = "SOURCE_DATE_EPOCH"
 _WORTH_SHARING_FILES: Final = 150
@@ -146,9 +147,25 @@ def _done(jobs: Sequence[Job], cache: Cache, processes: int) -> Generator[Made |
     make = partial(do, folder=cache.folder)
     kept = [is_kept(job, cache) for job in jobs]
     missing = [job for job, is_there in zip(jobs, kept, strict=True) if not is_there]
+    _plan_cloth(missing)
     with closing(run_all(make, missing, processes, WORTH_SHARING)) as others:
         for job, is_there in zip(jobs, kept, strict=True):
             yield next(run_all(make, [job], 1, 1)) if is_there else next(others)
+
+
+def _plan_cloth(jobs: Sequence[Job]) -> None:
+    """Work out here, once, the cloth of each quilt that several jobs tell of, and not in every process anew."""
+    alike: dict[str, list[QuiltFinishing]] = {}
+    for job in jobs:
+        for quilt in job.quilts:
+            if quilt.finishing is not None:
+                alike.setdefault(content_of(quilt), []).append(quilt.finishing)
+    for first, *others in alike.values():
+        with suppress(Exception):  # the job that asks again tells whose work it was
+            if others:
+                found = first.facts
+                for other in others:
+                    other.take(found)
 
 
 def put(files: Mapping[Path, bytes]) -> None:

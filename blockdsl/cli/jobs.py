@@ -34,6 +34,16 @@ class Job:
     printed: Print
     source: str
 
+    @property
+    def quilts(self) -> tuple[QuiltFacts, ...]:
+        """The quilts whose cloth it tells."""
+        from blockdsl.facts import BookFacts
+        from blockdsl.facts.quiltfacts import QuiltFacts
+
+        if isinstance(self.facts, QuiltFacts):
+            return (self.facts,)
+        return tuple(self.facts.quilts) if isinstance(self.facts, BookFacts) else ()
+
     def outputs(self, cache: Cache) -> Iterator[Output]:
         """Its files to be; parts of them may be in the cache."""
         from blockdsl.facts import BookFacts

@@ -38,8 +38,8 @@ class QuiltFinishing:
         return f"QuiltFinishing({design.fabrics}, {[_said(choice) for choice in asked]})"
 
     def __reduce__(self) -> tuple[object, ...]:
-        # What was found does not go to another process: it is found there again, the same.
-        return QuiltFinishing, (self._design, self._cuts, self._kinds)
+        # What was found goes along to another process; what was not is found there, the same.
+        return _restored, (self._design, self._cuts, self._kinds, self._found)
 
     @property
     def facts(self) -> FinishingFacts:
@@ -47,6 +47,10 @@ class QuiltFinishing:
         if self._found is None:
             self._found = collect_finishing(self._design, self._cuts, self._kinds, self.scraps)
         return self._found
+
+    def take(self, found: FinishingFacts) -> None:
+        """Keep what was found for an equal quilt."""
+        self._found = found
 
     @property
     def scraps(self) -> tuple[ScrapsFacts, ...]:
@@ -60,6 +64,18 @@ class QuiltFinishing:
         report_finishing(self._design, problems)
         for choice, scraps in zip(self._design.scraps, self.scraps, strict=True):
             report_scraps(choice, scraps, problems)
+
+
+def _restored(
+    design: QuiltDesign,
+    cuts: tuple[QuiltCutFacts, ...],
+    kinds: tuple[QuiltKindFacts, ...],
+    found: FinishingFacts | None,
+) -> QuiltFinishing:
+    finishing = QuiltFinishing(design, cuts, kinds)
+    if found is not None:
+        finishing.take(found)
+    return finishing
 
 
 def _said(choice: BindingChoice | BackingChoice | WaddingChoice | SleeveChoice | ScrapsChoice | None) -> object:
