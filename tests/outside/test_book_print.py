@@ -113,12 +113,18 @@ def test_other_readers_find_nothing_wrong(printed: bytes, tmp_path: Path) -> Non
 
 
 MEASURE = """
-import resource
+import resource, sys
+from pathlib import Path
 from blockdsl.drawing.book import book_document
 from blockdsl.export.pdf import write_pdf
 from tests.unit.drawing import books
 write_pdf(book_document(books.many()))
-print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss)
+status = Path("/proc/self/status")
+if status.exists():  # the other figure begins with that of the process that started this one
+    (peak,) = [line.split()[1] for line in status.read_text().splitlines() if line.startswith("VmHWM")]
+    print(int(peak) * 1024)
+else:
+    print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * (1 if sys.platform == "darwin" else 1024))
 """
 
 
@@ -126,5 +132,4 @@ def test_a_book_of_more_than_150_pages_takes_less_than_200_mb(project: Path) -> 
     told = subprocess.run(
         (sys.executable, "-c", MEASURE), cwd=project, capture_output=True, text=True, timeout=120, check=True
     )
-    unit = 1024 if sys.platform == "linux" else 1  # Linux tells kilobytes, others bytes
-    assert int(told.stdout) * unit < 200_000_000
+    assert 20_000_000 < int(told.stdout) < 200_000_000
