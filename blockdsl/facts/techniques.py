@@ -87,6 +87,8 @@ def technique_facts(
 def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
     """The steps of one unit's method in its own measures (common ones when it has none to show), and its fabrics.
 
+    Of a shape that is not the one in the pictures, the size that it should measure is told.
+
     Errors: KeyError for a method that the language does not have.
     """
     topic = LESSONS[unit.method].topics[topic_shape(unit.method, unit.shape)]
@@ -94,7 +96,8 @@ def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], t
     cuts = _use(unit, block).cuts if shown is not None else ()
     _, measures = example(unit.method, topic, shown, cuts, (block.unit, block.seam, block.measure))
     fabrics = role_fabrics(topic, shown, block)
-    return topic.steps(replace(measures, dark=_dark(fabrics))), fabrics
+    made = unit.finished if unit.shape != topic.shape else None
+    return topic.steps(replace(measures, dark=_dark(fabrics), made=made)), fabrics
 
 
 def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) -> TechniqueSection:

@@ -20,6 +20,8 @@ from blockdsl.sewing.techniques.geese import over_left
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words
 
+_SHOWN = " (The pictures show flying geese: yours has other patches, which are sewn in the same way.)"
+
 
 def papers(measures: Measures) -> tuple[Step, ...]:
     """Print, lay, sew, fold back and trim, press, go on, cut to size."""
@@ -49,11 +51,13 @@ def papers(measures: Measures) -> tuple[Step, ...]:
     outer = _grown(w, h, seam)
     edges = tuple(Line("cut", outer[place - 1], outer[place]) for place in range(4))
     final = trimmed(pieced, w, h, seam)
+    shown = _SHOWN if measures.made else ""
+    sides = () if measures.made else dimensions(*measures.unfinished, -seam, -seam)
     return (
         Step(
             "Print the papers",
             "Print a paper for each unit at actual size and measure its test bar. Cut the papers apart outside the "
-            "outer line. Set a short stitch, about 1.5 mm: the paper tears off more easily.",
+            f"outer line. Set a short stitch, about 1.5 mm: the paper tears off more easily.{shown}",
             (Picture((sheet, *lines, *numbers), "A printed paper with lines and the numbers of its patches."),),
         ),
         Step(
@@ -88,12 +92,10 @@ def papers(measures: Measures) -> tuple[Step, ...]:
         Step(
             "Cut to size",
             f"Cut cloth and paper on the outer line, {measures.say_seam} outside the sewing line, all four sides. The "
-            f"unit should measure {measures.say_unfinished}. Tear the paper off when all its edges are sewn to others.",
+            f"unit should measure {measures.say_made}. Tear the paper off when all its edges are sewn to others.",
             (
                 Picture((*whole, *edges), "The unit to be cut along its outer line."),
-                Picture(
-                    (*final, *dimensions(*measures.unfinished, -seam, -seam)), f"The unit, {measures.say_unfinished}."
-                ),
+                Picture((*final, *sides), "The unit." if measures.made else f"The unit, {measures.say_unfinished}."),
             ),
         ),
     )

@@ -271,7 +271,7 @@ LESSONS: Mapping[str, Lesson] = {
             "roomy and trimmed as you go. The cloth shows the mirror image of the print.",
             Topic(
                 "geese",
-                "Flying geese on a paper",
+                "Patches on a paper",
                 "geese a on b",
                 foundation.papers,
                 proportion=TWO,

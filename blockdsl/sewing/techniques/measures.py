@@ -33,7 +33,7 @@ class Measures:
     `cuts` gives for each role of the shape what the ruler reads (width, height) and how many pieces; of strips the
     width of the strip and the width of its segments. `dark` are the roles whose fabric is the darker one; `counts`
     what the shape counts (rows and columns, strips); `corners` which corners have a patch; `radius` that of
-    its curved seam.
+    its curved seam; `made` is the finished size of the unit that is made, where the pictures show another.
     """
 
     unit: RulerUnit
@@ -44,6 +44,7 @@ class Measures:
     counts: tuple[int, ...] = ()
     corners: tuple[str, ...] = ()
     radius: Exact | None = None
+    made: Extent | None = None
 
     @property
     def width(self) -> Exact:
@@ -95,3 +96,9 @@ class Measures:
     def say_unfinished(self) -> str:
         """What the unit should measure."""
         return self.say_size(self.unfinished)
+
+    @property
+    def say_made(self) -> str:
+        """What the unit that is made should measure."""
+        width, height = self.made or self.finished
+        return self.say_size((width + 2 * self.seam, height + 2 * self.seam))

@@ -177,3 +177,20 @@ def test_a_ruler_that_reads_whole_inches_is_taught_without_a_trim_that_nobody_co
     )
     (section,) = technique_facts("two at a time", ["half"], facts).sections
     assert section.uses
+
+
+def test_a_unit_on_papers_that_is_no_goose_is_told_its_own_size_and_that_the_pictures_show_another() -> None:
+    facts = block(
+        '\nblock "Half"\n  size 12 in\n  row fog/slate slate/fog\n  row slate/fog fog/slate\n  make half as foundation\n'
+    )
+    text = facts.steps[0].text
+    # 12 in over two columns is 6 in, and a seam allowance of 1/4 in on each side
+    assert "The unit should measure 6 1/2 × 6 1/2 in." in text
+    assert "The pictures show flying geese: yours has other patches" in text
+
+
+def test_geese_on_papers_are_their_own_pictures() -> None:
+    facts = block('\nblock "Geese"\n  size 4 x 2 in\n  row (geese lantern on fog)\n  make geese as foundation\n')
+    text = facts.steps[0].text
+    assert "The unit should measure 4 1/2 × 2 1/2 in." in text
+    assert "The pictures show" not in text
