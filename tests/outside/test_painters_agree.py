@@ -33,7 +33,8 @@ from blockdsl.fonts.make_core import set_fraction_figures
 SCALE = 2
 TONES = 64
 """Of 255: so much two renderers may differ at the edge of a letter."""
-MOST = 0.005
+MOST = 0.01
+"""Of a page's pixels. A quilt's picture is mostly hair lines, which each renderer thickens in its own way."""
 RENDER = """
 import sys, cairosvg
 from pathlib import Path
