@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.book_parts import Bodies, flowed, part_title
 from blockdsl.drawing.book_pictures import book_pictures, other_colourings
 from blockdsl.drawing.book_sizes import cutting_tables, size_table
@@ -40,6 +41,9 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
         height, marks = paragraph(_TEMPLATES, CONTENT_WIDTH_PT, _REMARK)
         slices.append(Slice(height, marks, before_pt=2.5 * STEP_PT))
     slices += cutting_tables(block.sizes)
+    if bias := say_bias(first):
+        height, marks = paragraph(bias, CONTENT_WIDTH_PT, _REMARK)
+        slices.append(Slice(height, marks, before_pt=2.5 * STEP_PT))
     if len(block.sizes) == 1:  # the measures in the pictures are those of one size
         slices += strip_pictures(first)
     slices += units_at_sizes(block.sizes)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from blockdsl.drawing.applique_words import is_told_in_a_step, say_applique
+from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.diagram import fabrics_of
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.web_parts import (
@@ -160,7 +161,7 @@ def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
 
 def _closing(sizes: Sequence[BlockFacts]) -> tuple[Part, ...]:
     """What the sizes mean, each thing said once, and the cautions."""
-    says = (say_allowance, say_between_marks, say_metric_rule, say_templates)
+    says = (say_allowance, say_between_marks, say_metric_rule, say_templates, say_bias)
     texts = dict.fromkeys(say(facts) for say in says for facts in sizes)
     return (
         _section(2, "About the sizes", tuple(Paragraph(plain(text)) for text in texts if text)),

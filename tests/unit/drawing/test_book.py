@@ -174,6 +174,12 @@ def row_of_text(page: Page, start: Text) -> list[str]:
     return [text.text for text in sorted(line, key=lambda t: t.x_pt)]
 
 
+def test_a_book_says_what_stays_on_the_bias_of_a_block_of_half_squares() -> None:
+    # a half square is cut corner to corner: its long edge is the diagonal of straight cloth
+    page = page_with(book_document(books.shores()), "On the bias, cut as told here: the long edge of A")
+    assert "press by lowering and lifting the iron" in said(page).replace("\n", " ")
+
+
 def test_a_size_that_is_cut_differently_has_a_table_of_its_own() -> None:
     one = books.shores()
     block = next(iter(one.blocks))

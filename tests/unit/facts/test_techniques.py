@@ -180,9 +180,8 @@ def test_a_ruler_that_reads_whole_inches_is_taught_without_a_trim_that_nobody_co
 
 
 def test_a_unit_on_papers_that_is_no_goose_is_told_its_own_size_and_that_the_pictures_show_another() -> None:
-    facts = block(
-        '\nblock "Half"\n  size 12 in\n  row fog/slate slate/fog\n  row slate/fog fog/slate\n  make half as foundation\n'
-    )
+    rows = "  row fog/slate slate/fog\n  row slate/fog fog/slate\n"
+    facts = block(f'\nblock "Half"\n  size 12 in\n{rows}  make half as foundation\n')
     text = facts.steps[0].text
     # 12 in over two columns is 6 in, and a seam allowance of 1/4 in on each side
     assert "The unit should measure 6 1/2 × 6 1/2 in." in text
