@@ -21,13 +21,15 @@ def book(folder: Path, run: Run, names: tuple[str, ...], *words: str) -> PdfRead
     return PdfReader(folder / "out" / "all.pdf")
 
 
-def page_of(reader: PdfReader, words: str) -> list[str]:
+def feet(reader: PdfReader) -> list[tuple[str, str]]:
+    """What each page is called, and what its foot says: read once, for reading takes long."""
+    pages = zip(reader.page_labels, reader.pages, strict=True)
+    return [(label, page.extract_text().rpartition("\n")[2]) for label, page in pages]
+
+
+def page_of(read: list[tuple[str, str]], words: str) -> list[str]:
     """What the pages are called whose foot says the words, in order."""
-    found = []
-    for page, label in zip(reader.pages, reader.page_labels, strict=True):
-        if words in page.extract_text().rpartition("\n")[2]:
-            found.append(label)
-    return found
+    return [label for label, foot in read if words in foot]
 
 
 def told_page(contents: str, name: str) -> str:
@@ -42,8 +44,9 @@ def test_the_contents_give_the_page_on_which_each_block_begins(folder: Path, run
     reader = book(folder, run, names, "--title", "Boats")
 
     contents = reader.pages[1].extract_text()
+    read = feet(reader)
     for name in names:
-        assert told_page(contents, name) == page_of(reader, name)[0]
+        assert told_page(contents, name) == page_of(read, name)[0]
 
 
 def test_the_bookmarks_lead_to_the_title_the_contents_every_block_and_the_test_page(folder: Path, run: Run) -> None:
@@ -55,7 +58,7 @@ def test_the_bookmarks_lead_to_the_title_the_contents_every_block_and_the_test_p
     assert list(pages)[:2] == ["Both", "Contents"]
     assert (pages["Both"], pages["Contents"]) == (0, 1)
     assert [str(mark["/Title"]) for mark in inner] == ["One", "Two"]  # type: ignore[call-overload]
-    assert reader.page_labels[pages["Two"] or 0] == page_of(reader, "Two")[0]
+    assert reader.page_labels[pages["Two"] or 0] == page_of(feet(reader), "Two")[0]
     assert pages["Test page"] == len(reader.pages) - 1
 
 
@@ -72,8 +75,9 @@ def test_long_contents_go_on_over_pages_and_the_numbers_stay_right(folder: Path,
 
     assert "Contents, continued" in reader.pages[2].extract_text()
     contents = reader.pages[1].extract_text() + reader.pages[2].extract_text()
+    read = feet(reader)
     for name in names:
-        assert told_page(contents, name) == page_of(reader, name)[0]
+        assert told_page(contents, name) == page_of(read, name)[0]
 
 
 BOOK = """use "pinwheel.block"

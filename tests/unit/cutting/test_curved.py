@@ -84,9 +84,11 @@ def test_a_piece_lies_where_its_turned_unit_brings_it() -> None:
     assert {(x, y) for x, y in piece.outline} == corners
 
 
-def test_applique_changes_neither_the_proof_of_cover_nor_the_steps() -> None:
+def test_applique_changes_neither_the_proof_of_cover_nor_the_steps_of_the_ground() -> None:
     plain = facts_of("size 6 in", "row fog slate", "row slate fog")
     covered = facts_of("size 6 in", "row fog slate", "row slate fog", 'applique lantern "M0.5 0.5 h1 v1 h-1 z"')
     assert covered.cover == plain.cover
-    assert [step.text for step in covered.steps] == [step.text for step in plain.steps]
+    *ground, laid_on = covered.steps
+    assert [step.text for step in ground] == [step.text for step in plain.steps]
+    assert laid_on.method == "applique"
     assert "lantern" in {fabric.name for fabric in covered.fabrics}
