@@ -16,10 +16,13 @@ from shapely.ops import unary_union
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.blockfacts import CutFacts
 from blockdsl.geometry import to_float
+from tests.outside.virtual.cloth import fitted
+from tests.outside.virtual.plan import plan_of
 from tests.unit.model.any_block import AnyBlock, any_blocks
 from tests.unit.model.blocks import block, block_of
 
 NEAR = 1e-7
+MORE = 0.01
 
 
 def finished(outline: object) -> Polygon:
@@ -96,7 +99,8 @@ def judge_square(piece: Polygon, side: float, subcut: str) -> None:
 def judge_loose(cut: CutFacts, facts: BlockFacts) -> None:
     patch = next(p for p in facts.placed if p.label == cut.label)
     if patch.curved is not None:
-        return  # its corners alone are no shape that could be judged here
+        judge_curved(cut, facts)
+        return
     piece = with_allowance(finished(patch.outline), to_float(facts.seam))
     one, other = sorted(to_float(side) for side in cut.cut)
     if cut.strip is not None and cut.strip.form != "template":
@@ -114,6 +118,37 @@ def judge_loose(cut: CutFacts, facts: BlockFacts) -> None:
     sides = sorted(Point(corners[place]).distance(Point(corners[place + 1])) for place in (0, 1))
     assert sides[0] <= one + NEAR
     assert sides[1] <= other + NEAR
+
+
+def judge_curved(cut: CutFacts, facts: BlockFacts) -> None:
+    """The template, its arcs in steps, holds its patches with their allowance and lies on the cloth cut for it."""
+    plan = plan_of(facts)
+    template, seam = plan.templates[cut.label], to_float(facts.seam)
+    patches = [patch.shape for patch in plan.placed if patch.label == cut.label]
+    assert all(fitted(template.cutting, patch, seam) is not None for patch in patches)
+    # one hundredth more all round and it would not hold them
+    assert fitted(template.cutting, patches[0], seam + MORE) is None
+    grain = 90 - degrees(atan2(template.grain[1], template.grain[0]))
+    left, top, right, bottom = affinity.rotate(template.cutting, grain, origin=(0, 0)).bounds
+    sides = sorted(to_float(side) for side in cut.cut)
+    assert sides[0] >= min(right - left, bottom - top) - NEAR
+    assert sides[1] >= max(right - left, bottom - top) - NEAR
+
+
+@pytest.mark.parametrize("size", ["4 7/8 in", "10 cm"])
+@pytest.mark.parametrize(
+    "cells",
+    [
+        "(curve fog in slate)",
+        "(curve fog in slate radius 1/2)",
+        "(fan fog slate moss on lantern handle moss radius 3/4)",
+    ],
+)
+def test_curved_pieces_are_cut_with_their_allowance_along_arcs_too(size: str, cells: str) -> None:
+    facts = block(f"row {cells}", size=size)
+    assert any(patch.curved is not None for patch in facts.placed)
+    for cut in facts.cutting:
+        judge_loose(cut, facts)
 
 
 def judge_strip(cut: CutFacts, piece: Polygon, facts: BlockFacts) -> None:

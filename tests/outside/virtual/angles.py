@@ -98,6 +98,8 @@ def must_be_enough(strip: Strip, cut: tuple[float, float], count: int, usable: f
         raise Fault(f"{strip.strips} strips of {strip.each} pieces do not give {count}")
     if strip.length > usable + NEAR:
         raise Fault(f"a strip of {strip.length} does not lie across the fabric")
+    if strip.form != "turned" and len(set(strip.angles)) > 1:
+        raise Fault(f"cuts at {strip.angles} degrees are not alongside each other")
     first = min(strip.each, count)
     exactly, less = (len(pieces_of_strip(strip, length)) for length in (strip.length, strip.length - measure))
     if exactly < first or less >= first:

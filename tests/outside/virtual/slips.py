@@ -12,6 +12,8 @@ from tests.outside.virtual.plan import Hand, Line, Part, Patch, Plan, Step, Stri
 
 Slip = tuple[str, Plan]
 """(what was done, the plan in which it was done)"""
+OTHER_LINE = {45: 60, 60: 45}
+"""The slanted line of the ruler that is taken for the right one."""
 
 
 def slips_of_the_cutter(plan: Plan) -> Iterator[Slip]:
@@ -43,9 +45,15 @@ def _wrong_lines(line: Line, mark: float) -> Iterator[tuple[str, Line]]:
 
 def _wrong_strips(strip: Strip, off: float) -> Iterator[tuple[str, Strip]]:
     yield f"the strip {off} wide", replace(strip, width=strip.width + off)
-    if strip.form != "template" or off < 0:
-        # templates may lie closer than the list counts on
+    if strip.form != "template":
         yield f"the strip {off} long", replace(strip, length=strip.length + off)
+    elif off < 0:
+        # templates may lie a little closer than the list counts on
+        yield "half the strip", replace(strip, length=strip.length / 2)
+    for place, angle in enumerate(strip.angles if off > 0 else ()):
+        if angle in OTHER_LINE:
+            angles = (*strip.angles[:place], OTHER_LINE[angle], *strip.angles[place + 1 :])
+            yield f"cut {place + 1} at {OTHER_LINE[angle]} degrees", replace(strip, angles=angles)
     if strip.every is not None:
         yield f"the cuts {off} apart", replace(strip, every=strip.every + off)
     if strip.across is not None:
