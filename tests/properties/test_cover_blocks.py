@@ -10,7 +10,7 @@ from tests.unit.model.blocks import block_of
 
 
 @given(any_blocks())
-@settings(max_examples=40)
+@settings(max_examples=25)
 def test_the_patches_of_any_block_cover_it_once(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     whole = facts.finished[0] * facts.finished[1]
@@ -20,7 +20,7 @@ def test_the_patches_of_any_block_cover_it_once(any_block: AnyBlock) -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=40)
+@settings(max_examples=25)
 def test_all_patches_are_counted(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     assert sum(patch.count for patch in facts.patches) == len(facts.placed)
