@@ -11,7 +11,7 @@ from blockdsl.drawing.flow import Slice, moved, run_over_pages, stacked
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Document, Mark, Page
 from blockdsl.drawing.prose import Style, fitted, heading, line, lines_of
-from blockdsl.drawing.sheet import footer
+from blockdsl.drawing.sheet import numbered_pages
 from blockdsl.drawing.theme import (
     CONTENT_WIDTH_PT,
     FOOTER_HEIGHT_PT,
@@ -65,10 +65,7 @@ def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "
     content = sheet.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
     bodies = run_over_pages(_slices(blocks, title), room)
-    pages = tuple(
-        Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(title, number, len(bodies), sheet)))
-        for number, marks in enumerate(bodies, start=1)
-    )
+    pages = numbered_pages(bodies, title, sheet)
     return Document(title, pages, subject=f"Contact sheet of {many(len(blocks), 'patchwork block')}")
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.drawing.flow import Slice, run_over_pages
 from blockdsl.drawing.lengths import plain_extent
-from blockdsl.drawing.marks import Document, Mark, Page
+from blockdsl.drawing.marks import Document, Mark
 from blockdsl.drawing.quilt_assembly import assembly
 from blockdsl.drawing.quilt_blocks import blocks_to_make, is_alone, makings
 from blockdsl.drawing.quilt_cutting import quilt_cutting
@@ -12,7 +12,7 @@ from blockdsl.drawing.quilt_finishing import finishing
 from blockdsl.drawing.quilt_head import quilt_head
 from blockdsl.drawing.quilt_materials import materials
 from blockdsl.drawing.quilt_scraps import scraps
-from blockdsl.drawing.sheet import footer
+from blockdsl.drawing.sheet import numbered_pages
 from blockdsl.drawing.sheet_notes import closing_slice, designer_notes
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
 from blockdsl.drawing.words import say_allowance, say_metric_rule, say_templates
@@ -25,14 +25,10 @@ def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -
     Errors: ValueError for an unknown paper.
     """
     sheet = paper_named(paper)
-    pages = quilt_bodies(facts, sheet)
     size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
     return Document(
         title=f"{facts.name}, {size}",
-        pages=tuple(
-            Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(facts.name, number, len(pages), sheet)))
-            for number, marks in enumerate(pages, start=1)
-        ),
+        pages=numbered_pages(quilt_bodies(facts, sheet), facts.name, sheet),
         author=author,
         subject=f"Pattern of a patchwork quilt, {size} finished",
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.drawing.flow import run_over_pages
@@ -33,14 +34,10 @@ def block_sheet(facts: BlockFacts, *, paper: str = "letter", author: str = "") -
     Errors: ValueError for an unknown paper.
     """
     sheet = paper_named(paper)
-    pages = sheet_bodies(facts, sheet)
     size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
     return Document(
         title=f"{facts.name}, {size}",
-        pages=tuple(
-            Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(facts.name, number, len(pages), sheet)))
-            for number, marks in enumerate(pages, start=1)
-        ),
+        pages=numbered_pages(sheet_bodies(facts, sheet), facts.name, sheet),
         author=author,
         subject=f"Pattern sheet of a patchwork block, {size} finished",
     )
@@ -68,6 +65,14 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
     # What changes in a colouring can be read from its picture too: no page is begun for it.
     longer = run_over_pages([*slices, *recut, *sizes], room) if recut else pages
     return longer if len(longer) == len(pages) else pages
+
+
+def numbered_pages(bodies: Sequence[tuple[Mark, ...]], name: str, paper: Paper) -> tuple[Page, ...]:
+    """A page for each body, with the name and the page's number at its foot."""
+    return tuple(
+        Page(paper.width_pt, paper.height_pt, (*marks, *footer(name, number, len(bodies), paper)))
+        for number, marks in enumerate(bodies, start=1)
+    )
 
 
 def footer(name: str, number: int, pages: int, paper: Paper) -> tuple[Mark, ...]:
