@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from functools import cache
 from pathlib import Path
 
 from hypothesis import given, settings
@@ -23,6 +24,7 @@ from tests.unit.sewing.order_sample import (
 )
 
 
+@cache
 def library_blocks(project: Path) -> list[BlockDesign]:
     found: list[BlockDesign] = []
     for path in sorted((project / "library").rglob("*.block")):
