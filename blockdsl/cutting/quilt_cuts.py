@@ -19,7 +19,7 @@ from blockdsl.cutting.quilt_pieces import PlainPiece
 from blockdsl.cutting.ways import Piece, Subcut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import ceil_to
-from blockdsl.model.quilt import QuiltDesign
+from blockdsl.model.quilt import KindRole, QuiltDesign
 from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import plan_making
 
@@ -92,7 +92,15 @@ def _of_plain_cloth(pieces: Iterable[PlainPiece]) -> Iterator[_Need]:
 # --- blocks ----------------------------------------------------------------------------------------
 
 
+def listed_names(kinds: Iterable[tuple[str, KindRole]]) -> tuple[str, ...]:
+    """What each kind of block, by its name and role, is called in the list; a border's unit is told from its block."""
+    told = tuple(kinds)
+    blocks = {name for name, role in told if role != "border unit"}
+    return tuple(f"{name}, border unit" if role == "border unit" and name in blocks else name for name, role in told)
+
+
 def _of_blocks(quilt: QuiltDesign) -> Iterator[_Need]:
+    names = listed_names((kind.name, kind.role) for kind in quilt.kinds)
     copies = Counter((place.kind, place.colouring) for place in quilt.blocks)
     for (kind, colouring), count in sorted(copies.items()):
         design = quilt.kinds[kind].design
@@ -101,7 +109,7 @@ def _of_blocks(quilt: QuiltDesign) -> Iterator[_Need]:
         making = plan_making(coloured, Problems(), count)
         upright = {fabric.name for fabric in coloured.fabrics if fabric.directional}
         for cut in cut_list(coloured, making, letter_patches(coloured.patches), count):
-            use = f"{design.name}: {cut.unit or cut.label}"
+            use = f"{names[kind]}: {cut.unit or cut.label}"
             yield from _needs(cut, use, upright=cut.fabric in upright, measure=design.measure)
 
 

@@ -154,7 +154,7 @@ def _sleeve(facts: QuiltFacts, sleeve: SleeveFacts) -> FinishingStep:
 def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
     plan, unit = binding.plan, facts.unit
     width, gives = f"{plain_length(plan.strip_width, unit)} {unit}", f"{plain_length(plan.gives, unit)} {unit}"
-    around, room = f"{plain_length(plan.around, unit)} {unit}", f"{plain_length(plan.room, unit)} {unit}"
+    around = f"{plain_length(plan.around, unit)} {unit}"
     if plan.square is not None:
         side = f"{plain_length(plan.square, unit)} {unit}"
         first = (
@@ -167,7 +167,7 @@ def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
             f"Cut {many(plan.strips, 'strip')} {width} wide across the cloth. Lay two ends across each other at a "
             "right angle, right sides together, sew from corner to corner, trim to a seam and press open; so with all."
         )
-    needed = f"The way round is {around}; with {room} for corners and the last join. This makes {gives}."
+    needed = f"The way round is {around}. This makes {gives}: what the joins take, the last one too, is taken off."
     folded = "Fold the strip lengthwise, wrong sides together, and press."
     picture = join_picture(PICTURE) if plan.square is None else None
     return FinishingStep("Make the binding", (first, needed, folded), picture)

@@ -106,7 +106,7 @@ def _row(told: Material) -> tuple[Cell, ...]:
 def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:
     for cloth in told.fabrics:
         fabric = labels[cloth.fabric]
-        uses = _uses(cloth)
+        uses = _uses(cloth, facts)
         use = cloth.fat_quarters
         if cloth.scraps and use is not None:
             scraps = next(each for each in told.scraps if each.role == cloth.fabric)
@@ -126,10 +126,11 @@ def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
     return buy.words, show_measure(buy.need, facts.unit), show_measure(allowed, facts.unit)
 
 
-def _uses(cloth: FabricClothFacts) -> str:
-    """What it is for, each use once; which patch of a block stands with the cutting."""
+def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:
+    """What its length is for, each use once. Patches stand with the cutting, blocks of scraps with their prints."""
     names = dict.fromkeys(name.partition(": ")[0] for piece in cloth.pieces for name, _ in piece.uses)
-    return ", ".join(names)
+    blocks = {kind.name for kind in facts.kinds if kind.role != "border unit"} if cloth.scraps else set()
+    return ", ".join(name for name in names if name not in blocks)
 
 
 def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:

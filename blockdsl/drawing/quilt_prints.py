@@ -7,11 +7,13 @@ from typing import Final
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 
-_FARTHEST: Final = 0.72
+_FARTHEST: Final = 0.36
+"""Farther off, prints of a light fabric would look dark, and the block's lights and darks would be lost."""
 _WHITE: Final = 255
 _LIGHT: Final = 165.0
 """From this mean of red, green and blue on a colour has more room below it than above."""
-_DARKEST: Final = 40
+_DARKEST: Final = 0.16
+"""Of each part of a colour, so that its hue stays."""
 Tints = tuple[tuple[str, str], ...]
 """Fabrics by name, each with the colour that it has in one block."""
 
@@ -20,8 +22,9 @@ def shade(colour: str, print_number: int, prints: int) -> str:
     """A tint of the role's colour for each print: the first as it is, the last farthest from it."""
     share = _FARTHEST * (print_number - 1) / max(1, prints - 1)
     parts = [int(colour[place : place + 2], 16) for place in (1, 3, 5)]
-    goal = _DARKEST if sum(parts) / 3 >= _LIGHT else _WHITE
-    return "#" + "".join(f"{round(part + (goal - part) * share):02x}" for part in parts)
+    goals = [part * _DARKEST for part in parts] if sum(parts) / 3 >= _LIGHT else [_WHITE] * 3
+    tint = (part + (goal - part) * share for part, goal in zip(parts, goals, strict=True))
+    return "#" + "".join(f"{round(part):02x}" for part in tint)
 
 
 def tints_of_blocks(facts: QuiltFacts) -> Mapping[int, Tints]:

@@ -19,6 +19,7 @@ from blockdsl.cutting.fat_quarters import (
     usable_fat_quarter,
 )
 from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
+from blockdsl.cutting.quilt_cuts import listed_names
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
@@ -71,11 +72,12 @@ def _lines_of(fabric: str, cuts: Sequence[QuiltCutFacts], further: Iterable[tupl
 def _fabric(
     design: QuiltDesign, name: str, lines: Sequence[Line], kinds: Sequence[QuiltKindFacts], *, scraps: bool
 ) -> FabricClothFacts:
-    """One fabric's cloth. Of scraps the blocks are cut from fat quarters, and only what is plain by the length."""
+    """One fabric's cloth. Of scraps the blocks are cut from fat quarters; the rest, borders too, by the length."""
+    borders = _units_of_borders(kinds)
     bolt = Bolt(cloth_width(design, name), design.measure, design.seam, design.unit, shrinkage_of(design))
     told = tuple(ClothPieceFacts(piece.key, piece.cut, piece.count, uses) for piece, uses in lines)
-    by_length = [piece for line in lines if (piece := _part(line, plain=True) if scraps else line[0]).count]
-    from_sheets = [piece for line in lines if (piece := _part(line, plain=False) if scraps else line[0]).count]
+    by_length = [piece for line in lines if (piece := _part(line, borders, blocks=False) if scraps else line[0]).count]
+    from_sheets = [piece for line in lines if (piece := _part(line, borders, blocks=True) if scraps else line[0]).count]
     sheet = usable_fat_quarter(design.unit)
     sheeted = [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets]
     blocks = sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name))
@@ -97,10 +99,21 @@ def effort_for(pieces: Iterable[QuiltPiece]) -> Effort:
     return Effort.QUICK if sum(piece.count for piece in pieces) > MANY_PIECES else Effort.USUAL
 
 
-def _part(line: Line, *, plain: bool) -> QuiltPiece:
-    """Of a size that blocks and plain cloth share the pieces for the one or the other."""
+def _units_of_borders(kinds: Sequence[QuiltKindFacts]) -> frozenset[str]:
+    """What the units of borders are called in the list."""
+    names = listed_names((kind.name, kind.role) for kind in kinds)
+    return frozenset(name for name, kind in zip(names, kinds, strict=True) if kind.role == "border unit")
+
+
+def _part(line: Line, borders: frozenset[str], *, blocks: bool) -> QuiltPiece:
+    """Of a size that the blocks share with borders and plain cloth the pieces for the ones or the others."""
     piece, uses = line
-    return replace(piece, count=sum(count for use, count in uses if (use in PLAIN) == plain))
+    counts = (count for use, count in uses if _in_blocks(use, borders) == blocks)
+    return replace(piece, count=sum(counts))
+
+
+def _in_blocks(use: str, borders: frozenset[str]) -> bool:
+    return use not in PLAIN and use.rpartition(": ")[0] not in borders
 
 
 def _cuts_from(block: BlockFacts, fabric: str) -> bool:

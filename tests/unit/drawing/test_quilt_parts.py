@@ -108,6 +108,14 @@ def test_the_first_print_has_the_colour_of_the_role_and_the_last_is_farthest_fro
     assert shade("#3a4750", 1, 1) == "#3a4750"
 
 
+@pytest.mark.parametrize(("colour", "value"), [("#f3ead6", "light"), ("#dfe3e0", "light"), ("#26304a", "dark")])
+def test_no_print_of_a_light_fabric_looks_dark_and_none_of_a_dark_one_light(colour: str, value: str) -> None:
+    """The parts of a colour go from 0 to 255: their mean stays on its side of the middle."""
+    last = shade(colour, 8, 8)
+    mean = sum(int(last[place : place + 2], 16) for place in (1, 3, 5)) / 3
+    assert (mean > 255 / 2) == (value == "light")
+
+
 @pytest.mark.parametrize(
     ("line", "numbers"),
     [("border 3 in fog", "2121"), ("border 3 in fog top first", "1212"), ("border 3 in fog mitred", "1234")],

@@ -159,6 +159,26 @@ def test_what_is_not_in_the_blocks_is_still_cut_by_the_length() -> None:
     assert bought(quilt, "lantern") == (Fraction(14), "1/2 yd")
 
 
+@pytest.mark.parametrize(
+    ("border", "squares", "need"),
+    [
+        # 9 x 4 units across and down in corner squares, 2 x (4 + 5) of 6 in: 18 triangles are nine squares of 6 7/8 in,
+        # five in a strip of 40 in: two strips
+        ('border 6 in pieced "Light" corners slate', 9, "13 3/4"),
+        # units of 3 in: 2 x (8 + 10) are 36 triangles, eighteen squares of 3 7/8 in, ten in a strip: two strips
+        ('border 3 in pieced "Light" corners slate', 18, "7 3/4"),
+        ("border 3 in pieced sail corners slate\nunit sail = half lantern fog", 18, "7 3/4"),
+    ],
+)
+def test_scraps_in_a_pieced_border_are_bought_by_the_length(border: str, squares: int, need: str) -> None:
+    """Fat quarters are reckoned for the blocks alone: what borders take of the fabric is bought besides."""
+    quilt, _ = read("scraps lantern from 5 fat quarters", border)
+    assert bought(quilt, "lantern")[0] == length(need)
+    assert sum(
+        count for line in cloth(quilt, "lantern").pieces for use, count in line.uses if "Light: " not in use
+    ) == (squares)
+
+
 def test_fat_quarters_too_few_are_told_with_how_many_would_do() -> None:
     _, problems = read("scraps lantern from 3 fat quarters")
     assert problems == [
