@@ -16,7 +16,7 @@ from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Applique, Filling, Patch, UnitPlace
-from blockdsl.syntax import ast
+from blockdsl.syntax import ast, trade_words
 from blockdsl.units import SHAPES
 from blockdsl.units.fields import MOST_PATCHES as MOST_IN_A_FIELD
 from blockdsl.units.outlines import box
@@ -232,7 +232,7 @@ class Placer:
     def _filling(self, call: ast.ShapeCall) -> Filling | None:
         shape = SHAPES.get(call.shape.text)
         if shape is None:
-            near = nearest_word(call.shape.text, SHAPES)
+            near = trade_words.SHAPES.get(call.shape.text.lower()) or nearest_word(call.shape.text, SHAPES)
             help_text = f"did you mean `{near}`?" if near else f"the shapes are {', '.join(SHAPES)}"
             self._once("shape-unknown", call.shape.span, name=call.shape.text, help=help_text)
             return None

@@ -145,7 +145,9 @@ def _read_line_of_a_quilt(raw: RawLine, problems: Problems) -> ReadLine:
 
 def _damaged(raw: RawLine, slip: Slip, problems: Problems) -> Damaged:
     # The values are plain words for the message; the signature of `report` has places of its own as well.
-    values: dict[str, Any] = {name: _shortened(str(value), 60) for name, value in slip.values.items()}
+    values: dict[str, Any] = {
+        name: str(value) if name == "wanted" else _shortened(str(value), 60) for name, value in slip.values.items()
+    }
     advice = _shortened(slip.help, 240) if slip.help else None
     problems.report(slip.code, raw.span(slip.start, slip.stop), help=advice, **values)
     named = _DECLARED_NAME.match(raw.text)

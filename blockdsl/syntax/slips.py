@@ -15,6 +15,7 @@ from lark.exceptions import UnexpectedCharacters, UnexpectedEOF, UnexpectedInput
 from blockdsl.diagnostics import nearest_word
 from blockdsl.syntax.keywords import KEYWORDS, LINE_KINDS, QUILT_KINDS
 from blockdsl.syntax.lines import RawLine, Slip
+from blockdsl.syntax.trade_words import LINES
 
 _WANTED: Final = {
     "PAIR": "a cell",
@@ -128,7 +129,9 @@ def unknown_line(line: RawLine) -> Slip:
     word = re.match(r'[^\s"“()]+|.', line.text)
     found = word.group() if word else line.text
     close = nearest_word(found.lower(), KEYWORDS)
-    if close:
+    if found.lower() in LINES:
+        advice = f"it is written {LINES[found.lower()]}"
+    elif close:
         advice = f"did you mean `{close}`?"
     elif re.match(r"[\w(|-]", found):
         advice = "a row of cells begins with `row`; other lines begin with `unit`, `block`, `size` and so on"
@@ -157,6 +160,13 @@ def _pair_apart(stop: _Stop) -> Slip | None:
     slope = stop.found[0]
     advice = f"write the pair without spaces: `fog{slope}lantern`"
     return stop.slip("pair-apart", advice, length=1, slope=slope)
+
+
+def _comma_between_cells(stop: _Stop) -> Slip | None:
+    if stop.keyword != "row" or not stop.found.startswith(","):
+        return None
+    advice = "leave the comma out: between the cells of a row stand spaces alone, `row fog lantern fog`"
+    return stop.slip("word-unexpected", advice, length=1, found=",", wanted="a cell")
 
 
 def _decimal_comma(stop: _Stop) -> Slip | None:
@@ -224,6 +234,7 @@ def _shape_in_brackets(stop: _Stop) -> Slip | None:
 _RECOGNISERS: Final[tuple[Callable[[_Stop], Slip | None], ...]] = (
     _turn_apart,
     _pair_apart,
+    _comma_between_cells,
     _decimal_comma,
     _length_without_unit,
     _fabric_without_label,

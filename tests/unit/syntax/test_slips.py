@@ -5,8 +5,10 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.diagnostics import Diagnostic, Problems, Source
-from blockdsl.syntax import ast, parse
+from blockdsl.syntax import ast, parse, trade_words
+from blockdsl.syntax.keywords import KEYWORDS
 from blockdsl.syntax.parse import LARGEST_FILE
+from blockdsl.units import SHAPES
 
 
 def slips_in(text: str) -> list[Diagnostic]:
@@ -203,3 +205,38 @@ def test_a_slip_in_the_name_of_a_quilt_in_a_book_says_how_it_is_written() -> Non
     slip = slips_in('book "Sampler"\n  quilt "Shore" by moonlight\nunit t = square fog\n')[0]
     assert slip.code == "word-unexpected"
     assert '`quilt "Breakwater"`' in str(slip.help)
+
+
+@pytest.mark.parametrize(
+    ("line", "words"),
+    [
+        ("batting overage 4 in", "`wadding overage 4 in`"),
+        ("Batting overage 4 in", "`wadding overage 4 in`"),
+        ("cornerstones lantern", "posts lantern"),
+        ("sashing 2 in slate", "`sash 1 1/2 in slate`"),
+        ("setting triangles slate", "`fill fog`"),
+    ],
+)
+def test_a_line_in_another_word_of_the_trade_is_told_how_it_is_written(line: str, words: str) -> None:
+    (slip,) = slips_in(f'quilt "Top"\n {line}\n')
+    assert slip.code == "line-unknown"
+    assert words in str(slip.help)
+    assert "did you mean" not in str(slip.help)
+
+
+def test_every_word_of_the_trade_leads_to_a_line_or_a_shape_that_there_is() -> None:
+    for word, usage in trade_words.LINES.items():
+        assert word not in KEYWORDS
+        assert usage[1:].split(maxsplit=1)[0].rstrip("`") in KEYWORDS
+    assert all(word not in SHAPES and shape in SHAPES for word, shape in trade_words.SHAPES.items())
+
+
+def test_cells_with_commas_between_are_told_to_leave_them_out() -> None:
+    slip = slip_in("row fog, lantern")
+    assert slip.code == "word-unexpected"
+    assert slip.help == "leave the comma out: between the cells of a row stand spaces alone, `row fog lantern fog`"
+
+
+def test_all_that_could_stand_in_a_place_is_said() -> None:
+    (slip,) = slips_in('quilt "Top"\n set 3 x 4 of "A"\n')
+    assert "`medallion` should stand here" in slip.message

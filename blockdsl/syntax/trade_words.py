@@ -1,0 +1,43 @@
+"""Words that the trade has for what the language calls by another: a beginner writes the one that she knows."""
+
+from __future__ import annotations
+
+from typing import Final
+
+LINES: Final[dict[str, str]] = {
+    "batting": "`wadding overage 4 in`",
+    "lattice": "`sash 1 1/2 in slate`",
+    "sashing": "`sash 1 1/2 in slate`",
+    "cornerstone": "`sash 1 1/2 in slate posts lantern`",
+    "cornerstones": "`sash 1 1/2 in slate posts lantern`",
+    "posts": "`sash 1 1/2 in slate posts lantern`",
+    "setting": "`set straight 4 x 6 of …`, or for setting triangles `fill fog`",
+    "triangles": "`fill fog`, which side and corner triangles are of",
+    "on": "`set on point 4 x 6 of …`",
+    "layout": "`set straight 4 x 6 of …`",
+    "color": "`fabric fog … #dfe3e0` for cloth, and `colouring` for another colour plan",
+    "colour": "`fabric fog … #dfe3e0` for cloth, and `colouring` for another colour plan",
+    "colorway": "`colouring`",
+}
+"""For a word that begins no line how the line is written that is meant."""
+
+SHAPES: Final[dict[str, str]] = {
+    "hst": "half",
+    "hrt": "half-rectangle",
+    "qst": "hourglass",
+    "flying": "geese",
+    "goose": "geese",
+    "cabin": "log",
+    "log-cabin": "log",
+    "drunkard": "curve",
+    "quarter-circle": "curve",
+    "four-patch": "checker",
+    "nine-patch": "checker",
+    "strips": "rails",
+    "rail-fence": "rails",
+    "square-in-a-square": "diamond",
+    "eight-point-star": "star45",
+    "honeycomb": "hexagons",
+    "tumbling-blocks": "cubes",
+}
+"""For a word that is no shape the shape that is meant."""
