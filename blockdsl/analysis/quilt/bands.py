@@ -31,7 +31,8 @@ def plan_rings(
         if not isinstance(line, ast_quilt.Band):
             continue
         ring = _ring(line, main, words, designs)
-        if ring is None or not _fits(ring, line, inner, words):
+        before = rings[-1] if rings else None
+        if ring is None or not _fits(ring, line, (inner, before), words):
             return None
         rings.append(ring)
         inner = inner[0] + 2 * ring.width, inner[1] + 2 * ring.width
@@ -101,7 +102,11 @@ def _pieces(line: ast_quilt.Band, main: BlockDesign, designs: Designs) -> Pieces
 # --- whether it fits -------------------------------------------------------------------------------
 
 
-def _fits(ring: RingPlan, line: ast_quilt.Band, inner: tuple[Exact, Exact], words: Words) -> bool:
+def _fits(
+    ring: RingPlan, line: ast_quilt.Band, within: tuple[tuple[Exact, Exact], RingPlan | None], words: Words
+) -> bool:
+    """Whether it fits round what is `within`: a top of that size, and the ring that was sewn to it last."""
+    inner, before = within
     unit, measure = words.unit, Fraction(1, 8) if words.unit == "in" else Fraction(1, 10)
     least = min(inner)
     if ring.width > least:
@@ -129,12 +134,12 @@ def _fits(ring: RingPlan, line: ast_quilt.Band, inner: tuple[Exact, Exact], word
         word=ring.word,
         length=f"{length} {unit}",
         sides=shown,
-        help=_what_would_fit(ring, inner, words),
+        help=_what_would_fit(ring, inner, before, words),
     )
     return False
 
 
-def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], words: Words) -> str:
+def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], before: RingPlan | None, words: Words) -> str:
     """The nearest widths at which the units come out even, or a plain border that makes them."""
     across, down = inner
     if not isinstance(across, Fraction) or not isinstance(down, Fraction):
@@ -145,24 +150,44 @@ def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], words: Words) ->
     if widths and ring.pieces.role == "border unit":
         said = " or ".join(f"{write_length(width, words.unit)} {words.unit}" for width in widths)
         advice.append(f"it comes out even with corner squares (`corners …`) at a width of {said}")
-    long_, short = (count * ring.pieces.length for count in units_along(ring, inner))
-    spacer = _spacer(ring.pieces.length, (Fraction(long_), Fraction(short)))  # type: ignore[arg-type]  # both rational
+    above, beside = (Fraction(count * ring.pieces.length) for count in units_along(ring, inner))  # type: ignore[arg-type]  # both rational
+    spacer = _spacer(ring.pieces.length, (above, beside))
     if spacer is not None:
+        advice.append(_make_room(spacer, ring, before, words))
+    elif not advice:
+        apart = f"{write_length(abs(above - beside), words.unit)} {words.unit}"
+        return (
+            f"what units fill on the two sides differs by {apart}, which is no whole number of units: change that with "
+            "another `set` line, size of block or sash, or use a plain border"
+        )
+    return "; or ".join(advice)
+
+
+def _make_room(spacer: Fraction, ring: RingPlan, before: RingPlan | None, words: Words) -> str:
+    """How a plain border makes room for whole units: a new one, or the one that is there at another width."""
+    assert ring.pieces is not None  # noqa: S101  asked of pieced rings alone
+    if before is None or before.pieces is not None:
         width = write_length(spacer, words.unit)
-        advice.append(f"a plain `{ring.word} {width} {words.unit} …` before it makes room for whole units")
-    return "; or ".join(advice) or "make the middle as long as a whole number of units, or use a plain border"
+        return f"a plain `{ring.word} {width} {words.unit} …` before it makes room for whole units"
+    wider = before.width + spacer
+    widths = [width for width in (wider - ring.pieces.length / 2, wider) if width > 0]
+    said = " or ".join(f"{write_length(width, words.unit)} {words.unit}" for width in widths)
+    return f"let the plain {before.word} before it be {said} wide, which makes room for whole units"
 
 
 def _even_widths(ring: RingPlan, inner: tuple[Fraction, Fraction]) -> list[Fraction]:
-    """The nearest widths below and above at which units divide both sides: their length goes into the greatest step."""
+    """The nearest widths below and above at which units divide both sides: their length goes into the greatest step.
+
+    One of less than half the width, or more than twice, would be another border.
+    """
     assert ring.pieces is not None  # noqa: S101  asked of pieced rings alone
     bottom = lcm(inner[0].denominator, inner[1].denominator)
     step = Fraction(gcd(int(inner[0] * bottom), int(inner[1] * bottom)), bottom)
     ratio = ring.width / ring.pieces.length
     widths = [step / count * ratio for count in range(1, _MOST_TRIED)]
     on_ruler = [width for width in widths if width.denominator in (1, 2, 4, 8, 5, 10) and width <= min(inner)]
-    below = [width for width in on_ruler if width < ring.width]
-    above = [width for width in on_ruler if width >= ring.width]
+    below = [width for width in on_ruler if ring.width / 2 <= width < ring.width]
+    above = [width for width in on_ruler if ring.width <= width <= 2 * ring.width]
     return [*below[:1], *above[-1:]]
 
 

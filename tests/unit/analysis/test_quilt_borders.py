@@ -102,6 +102,23 @@ def test_a_plain_border_makes_room_for_whole_units_where_one_width_does_for_both
     assert exactly(whole.finished) == (14 + 2 + 4, 18 + 2 + 4)
 
 
+def test_a_plain_border_that_is_there_is_told_the_widths_that_make_room() -> None:
+    # 14 x 18 in; geese of 4 in fill 16 and 20 or 20 and 24: 1 in or 3 in all round
+    strips = 'set strippy 2 x 3 of "Four"'
+    problem = one_told(strips, "sash 2 in slate", "border 1 1/2 in fog", "border 2 in pieced beam corners slate")
+    assert problem.help == "let the plain border before it be 1 in or 3 in wide, which makes room for whole units"
+    whole = quilt(strips, "sash 2 in slate", "border 3 in fog", "border 2 in pieced beam corners slate")
+    assert exactly(whole.finished) == (14 + 6 + 4, 18 + 6 + 4)
+
+
+def test_sides_that_no_plain_border_evens_out_are_told_by_how_much_they_differ() -> None:
+    # with sashes of 1/2 in 19 x 25 1/2 in: 6 1/2 in apart, and no plain border makes that 6 in, as long as a goose;
+    # they are 38 and 51 halves, with no measure in common but half an inch: geese of 1/4 in, which nobody meant
+    problem = one_told(FOURS, "sash 1/2 in slate", "border 3 in pieced beam corners slate")
+    assert "differs by 6 1/2 in" in str(problem.help)
+    assert "1/4 in" not in str(problem.help)
+
+
 @pytest.mark.parametrize(
     ("line", "code"),
     [
