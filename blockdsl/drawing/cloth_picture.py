@@ -13,6 +13,7 @@ from blockdsl.drawing.lengths import plain_extent, plain_length, show_length
 from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, fitted, line, line_centred, paragraph, rectangle, width_of
 from blockdsl.drawing.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT
+from blockdsl.drawing.typeset import fraction_text
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.geometry import to_float
@@ -104,10 +105,10 @@ def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
 def _row(number: int, marks: tuple[Mark, ...], height_pt: float, said: str, told: Sequence[str]) -> Slice:
     """Number, picture, words."""
     words_x = _NUMBER_PT + _PICTURE_PT + _GAP_PT
-    text_height, heading = paragraph(said, _WORDS_PT, _NUMBER)
+    text_height, heading = paragraph(fraction_text(said), _WORDS_PT, _NUMBER)
     words: list[Mark] = [*moved(heading, words_x, 0.0)]
     for line_of in told:
-        more, body = paragraph(line_of, _WORDS_PT, _BODY)
+        more, body = paragraph(fraction_text(line_of), _WORDS_PT, _BODY)
         words += moved(body, words_x, text_height)
         text_height += more
     picture = Figure(f"{said}: {'; '.join(told)}.", moved(marks, _NUMBER_PT, 2.0))

@@ -69,7 +69,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
     picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), colouring=plan)
     marks: list[Mark] = [picture]
     y = placed.height_pt + 1.5 * STEP_PT
-    for words in lines_of(block.name, span_pt(_COLUMNS), _TITLE):
+    for words in lines_of(_title(kind), span_pt(_COLUMNS), _TITLE):
         marks += line(words, 0.0, y + _TITLE.baseline_pt, _TITLE)
         y += _TITLE.line_pt
     marks += line(f"Make {count:,}", 0.0, y + _BOLD.baseline_pt, _BOLD)
@@ -84,6 +84,11 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
     height, bold = paragraph(f"should measure {size}", span_pt(_COLUMNS) - indent, _BOLD)
     marks += moved(bold, indent, y)
     return y + height, tuple(marks)
+
+
+def _title(kind: QuiltKindFacts) -> str:
+    """A block's name as it stands; a unit of a border with a capital, as units have it on the sheets of blocks."""
+    return kind.name[:1].upper() + kind.name[1:] if kind.role == "border unit" else kind.name
 
 
 def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
@@ -112,7 +117,7 @@ def is_alone(facts: QuiltFacts) -> bool:
 def _making(kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
     block = kind.block
     first = heading(
-        f"Blocks to make: {block.name}" if alone else block.name,
+        f"Blocks to make: {block.name}" if alone else _title(kind),
         aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished",
     )
     colouring = kind.colourings[0][0] if alone else ""
