@@ -404,6 +404,9 @@ def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exac
         plain = Filling("half", (filling.fabrics[1], filling.fabrics[0]))
         symmetry_here = from_turns("~").then(symmetry)
         width, height = symmetry_here.inverse.turned_extent(*symmetry.turned_extent(width, height))
+    if plain.shape == "half-rectangle" and width == height:
+        # In a square it is the usual half, by whatever name, and can be made as one.
+        plain = replace(plain, shape="half")
     patches = _shape_patches(plain, width, height)
     if symmetry_here != IDENTITY:
         patches = tuple(patch.turned(symmetry_here, width, height) for patch in patches)

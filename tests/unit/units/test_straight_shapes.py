@@ -189,3 +189,14 @@ def test_what_belongs_in_a_square_is_never_stretched(words: str) -> None:
 )
 def test_rectangles_cut_aslant_fill_any_box(words: str) -> None:
     assert errors(f"row ({words})", size="12 x 5 in") == []
+
+
+def test_a_half_rectangle_in_a_square_is_the_usual_half_and_is_made_with_the_others() -> None:
+    # four halves, two of them by the other name: two pairs of squares, 3 in + 7/8 in
+    facts = block(
+        "row fog/slate (half-rectangle slate fog)",
+        "row (half-rectangle slate fog) fog/slate",
+        "make half as two at a time",
+        size="6 in",
+    )
+    assert [(cut.count, exactly(cut.cut[0])) for cut in facts.cutting] == [(2, Fraction(31, 8))] * 2
