@@ -12,6 +12,7 @@ from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, heading, line, lines_of, paragraph
+from blockdsl.drawing.quilt_words import title_of
 from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_units import unit_list
 from blockdsl.drawing.steps import step_list
@@ -69,7 +70,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
     picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), colouring=plan)
     marks: list[Mark] = [picture]
     y = placed.height_pt + 1.5 * STEP_PT
-    for words in lines_of(_title(kind), span_pt(_COLUMNS), _TITLE):
+    for words in lines_of(title_of(kind), span_pt(_COLUMNS), _TITLE):
         marks += line(words, 0.0, y + _TITLE.baseline_pt, _TITLE)
         y += _TITLE.line_pt
     marks += line(f"Make {count:,}", 0.0, y + _BOLD.baseline_pt, _BOLD)
@@ -84,11 +85,6 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
     height, bold = paragraph(f"should measure {size}", span_pt(_COLUMNS) - indent, _BOLD)
     marks += moved(bold, indent, y)
     return y + height, tuple(marks)
-
-
-def _title(kind: QuiltKindFacts) -> str:
-    """A block's name as it stands; a unit of a border with a capital, as units have it on the sheets of blocks."""
-    return kind.name[:1].upper() + kind.name[1:] if kind.role == "border unit" else kind.name
 
 
 def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
@@ -117,7 +113,7 @@ def is_alone(facts: QuiltFacts) -> bool:
 def _making(kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
     block = kind.block
     first = heading(
-        f"Blocks to make: {block.name}" if alone else _title(kind),
+        f"Blocks to make: {block.name}" if alone else title_of(kind),
         aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished",
     )
     colouring = kind.colourings[0][0] if alone else ""

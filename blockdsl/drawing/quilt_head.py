@@ -10,7 +10,7 @@ from blockdsl.drawing.lengths import show_extent, show_measure
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, fitted, line, paragraph
 from blockdsl.drawing.quilt_picture import quilt_picture
-from blockdsl.drawing.quilt_words import say_blocks, say_setting
+from blockdsl.drawing.quilt_words import say_blocks, say_setting, title_of
 from blockdsl.drawing.sheet_fabrics import key_column
 from blockdsl.drawing.sheet_head import measures_slice, title_slice
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box, span_pt
@@ -75,7 +75,7 @@ def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float) -> Dr
     left = _BLOCK_PT + 2 * STEP_PT
     marks: list[Mark] = [picture]
     y = 0.0
-    told = [(fitted(block.name, width - left, _NAME), _NAME)]
+    told = [(fitted(title_of(kind), width - left, _NAME), _NAME)]
     told += [(fitted(f"colouring {colouring}", width - left, _BODY), _BODY)] if colouring else []
     told += [(f"{count:,} of them", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
     for words, style in told:

@@ -7,7 +7,7 @@ from typing import Final
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import RulerUnit
-from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, QuiltStepFacts, RingFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltPieceFacts, QuiltStepFacts, RingFacts
 from blockdsl.geometry import to_float
 
 _SETTINGS: Final = {
@@ -30,6 +30,11 @@ def say_blocks(facts: QuiltFacts) -> str:
     """The blocks by name: `22 Harbour Light`."""
     told = [f"{count} {name}" for name, count in (*facts.blocks, *facts.half_blocks)]
     return ", ".join(told)
+
+
+def title_of(kind: QuiltKindFacts) -> str:
+    """A block's name as it stands; a unit of a border with a capital, as units have it on the sheets of blocks."""
+    return kind.name[:1].upper() + kind.name[1:] if kind.role == "border unit" else kind.name
 
 
 def say_step(step: QuiltStepFacts) -> str:

@@ -10,7 +10,7 @@ from blockdsl.drawing.quilt_finishing import finishing_steps
 from blockdsl.drawing.quilt_materials import Material, material_lines, said_of_materials
 from blockdsl.drawing.quilt_scraps import say_prints
 from blockdsl.drawing.quilt_sheet import sizes_said
-from blockdsl.drawing.quilt_words import say_blocks, say_setting, say_step, say_strips_of_ring
+from blockdsl.drawing.quilt_words import say_blocks, say_setting, say_step, say_strips_of_ring, title_of
 from blockdsl.drawing.web_block import fabric_line, making
 from blockdsl.drawing.web_parts import (
     Card,
@@ -138,7 +138,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> 
     block = kind.block
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     page = page_of(block)
-    named = (Run(block.name, target=page),) if page else plain(block.name)
+    named = (Run(title_of(kind), target=page),) if page else plain(title_of(kind))
     about = [text for text in (f"in the colouring {colouring}" if colouring else "", _ROLES[kind.role]) if text]
     size = f"{plain_extent(block.finished, block.unit)} {block.unit} finished"
     return Card(

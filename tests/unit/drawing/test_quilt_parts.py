@@ -19,7 +19,7 @@ from blockdsl.drawing.quilt_materials import material_lines, said_of_materials
 from blockdsl.drawing.quilt_picture import QuiltPainter, quilt_picture, rows_picture
 from blockdsl.drawing.quilt_prints import shade
 from blockdsl.drawing.quilt_scraps import say_prints, scraps
-from blockdsl.drawing.quilt_words import say_strips_of_ring
+from blockdsl.drawing.quilt_words import say_strips_of_ring, title_of
 from blockdsl.drawing.theme import Box
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import to_float
@@ -106,6 +106,11 @@ def test_the_first_print_has_the_colour_of_the_role_and_the_last_is_farthest_fro
     assert light == sorted(light, reverse=True)  # next to white there is no room for palest
     assert len(set(light)) == 3
     assert shade("#3a4750", 1, 1) == "#3a4750"
+
+
+def test_a_unit_of_a_border_has_a_capital_and_a_block_its_own_title() -> None:
+    facts = quilt('set straight 3 x 4 of "Four"', "border 3 in pieced beam corners slate")
+    assert [title_of(kind) for kind in facts.kinds] == ["Four", "Beam"]
 
 
 @pytest.mark.parametrize(("colour", "value"), [("#f3ead6", "light"), ("#dfe3e0", "light"), ("#26304a", "dark")])
