@@ -20,6 +20,8 @@ from blockdsl.geometry.number import write_exact
 Row = TypeVar("Row")
 Lines = list[tuple[str, ...]]
 _NONE: Final = "-"
+_RULER_INCH: Final = 64
+"""Square inches are told in parts of these at the smallest: squares of eighths are sixty-fourths."""
 
 
 def quilt_lines(table: QuiltTable) -> Lines:
@@ -136,11 +138,11 @@ def _area_of(place: int) -> Callable[[BlockRow], str]:
 
 
 def _area(area: Exact | CurvedArea | None, unit: RulerUnit) -> str:
-    """`18 sq in`; what has roots or arcs in it to the tenth, `about 12.6 sq in`."""
+    """`18 sq in`; what has roots or arcs in it, or is no fraction of a ruler, to the tenth: `about 12.6 sq in`."""
     if area is None:
         return _NONE
     if isinstance(area, CurvedArea):
         return f"about {to_float(area.straight) + to_float(area.round) * pi:.1f} sq {unit}"
-    if isinstance(area, Fraction) and (unit == "in" or (area * 100).denominator == 1):
+    if isinstance(area, Fraction) and (area * (_RULER_INCH if unit == "in" else 100)).denominator == 1:
         return f"{plain_length(area, unit) if unit == 'cm' else write_exact(area)} sq {unit}"
     return f"about {to_float(area):.1f} sq {unit}"

@@ -92,6 +92,21 @@ def test_a_block_stands_beside_itself_at_other_sizes_and_in_other_colours(folder
     ]
 
 
+def test_what_is_seen_is_told_to_the_tenth_where_no_ruler_has_the_fraction(folder: Path, run: Run) -> None:
+    """Thirds of 8 in: nine cells of 64/9 square inches each, 7.11; five of them are 35.56, four 28.44."""
+    (folder / "nine.block").write_text(
+        'fabric fog "Fog" #dfe3e0\nfabric slate "Slate" #3a4750\nblock "Nine"\n  size 9 in\n'
+        "  row fog slate fog\n  row slate fog slate\n  row fog slate fog\n",
+        encoding="utf-8",
+    )
+    told = run("compare", "nine.block", "--size", "8 in")
+    assert told.status == 0
+    assert lines(told.out)[-2:] == [
+        ["Fog, seen", "45 sq in", "about 35.6 sq in"],
+        ["Slate, seen", "36 sq in", "about 28.4 sq in"],
+    ]
+
+
 def test_every_combination_is_a_column_and_none_stands_twice(shore: Path, run: Run) -> None:
     words = ("--size", "9 in", "--size", "12 in", "--set", "3 x 3", "--set", "strippy", "--size", "9in")
     ended = run("compare", "shore.block", *words, "--set", "strippy 5 x 5")
