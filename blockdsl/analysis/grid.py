@@ -67,6 +67,10 @@ def read_grid(lines: Lines, name: Span, problems: Problems) -> Grid | None:
     return Grid(columns, heights, regions)
 
 
+def _cells(count: int) -> str:
+    return "1 cell" if count == 1 else f"{count:,} cells"
+
+
 def _rows_alike(rows: Sequence[ast.Row], across: int, problems: Problems) -> bool:
     fine = True
     for row in rows[1:]:
@@ -74,10 +78,10 @@ def _rows_alike(rows: Sequence[ast.Row], across: int, problems: Problems) -> boo
         if found > across:
             span = row.cells[across].span.to(row.cells[-1].span)
             help_text = f"take {found - across} out, or add to the other rows; `-` continues the cell on its left"
-            problems.report("row-too-long", span, found=found, wanted=across, help=help_text)
+            problems.report("row-too-long", span, found=_cells(found), wanted=_cells(across), help=help_text)
         elif found < across:
             help_text = "add the missing cells; `-` continues the cell on its left, `|` the one above"
-            problems.report("row-too-short", row.span, found=found, wanted=across, help=help_text)
+            problems.report("row-too-short", row.span, found=_cells(found), wanted=_cells(across), help=help_text)
         fine = fine and found == across
     return fine
 

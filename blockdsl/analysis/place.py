@@ -301,7 +301,10 @@ class Placer:
         if gets == 1 / wants:
             help_text = "take the turn off, or turn once more" if turned else "turn it with `>` or `<`"
         else:
-            help_text = "change `columns` and `heights`, or let it continue over more cells with `-` and `|`"
+            help_text = (
+                "change `columns` and `heights`, let it continue over more cells with `-` and `|`, or let the block be "
+                "as oblong as its cells: three by two are `size 9 x 6 in`"
+            )
         if instead:
             help_text += f"; a rectangle cut corner to corner is `{instead}`"
         self._once(

@@ -341,12 +341,12 @@ CATALOGUE: dict[str, Entry] = {
     ),
     "row-too-long": Entry(
         "error",
-        "the row has {found} cells; the first row has {wanted}",
+        "the row has {found}; the first row has {wanted}",
         "All rows of a unit or block have as many cells.",
     ),
     "row-too-short": Entry(
         "error",
-        "the row has {found} cells; the first row has {wanted}",
+        "the row has {found}; the first row has {wanted}",
         "All rows of a unit or block have as many cells.",
     ),
     "columns-do-not-match": Entry(

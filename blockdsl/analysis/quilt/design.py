@@ -115,7 +115,8 @@ class QuiltReader:
             complete = complete and None not in found
             if rows and len(found) != len(rows[0]):
                 code = "row-too-short" if len(found) < len(rows[0]) else "row-too-long"
-                self._report(code, row.span, "give every row as many places", found=len(found), wanted=len(rows[0]))
+                places, wanted = (f"{len(each)} place{'s' * (len(each) != 1)}" for each in (found, rows[0]))
+                self._report(code, row.span, "give every row as many places", found=places, wanted=wanted)
                 complete = False
             rows.append(cast("list[Here]", found))
         blocks = [here.design for row in rows for here in row if isinstance(here, BlockHere)]

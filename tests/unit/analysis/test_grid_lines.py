@@ -87,7 +87,7 @@ def test_a_row_with_a_cell_too_many_is_marked_from_that_cell() -> None:
 def test_a_row_with_a_cell_too_few_is_told_how_many_the_first_has() -> None:
     problem = one_error("row fog slate", "row slate")
     assert problem.code == "row-too-short"
-    assert "1 cell" in problem.message
+    assert "the row has 1 cell;" in problem.message
     assert "2" in problem.message
 
 

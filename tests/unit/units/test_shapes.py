@@ -166,6 +166,15 @@ def test_strips_squares_and_checkers_fill_any_box(words: str) -> None:
     assert errors(f"row ({words})", size="12 x 5 in") == []
 
 
+def test_a_square_block_of_three_cells_by_two_is_told_of_oblong_sizes() -> None:
+    """Each place is 3 in wide and 4 1/2 in high, and no square unit fits it; in 9 x 6 in it is 3 in square."""
+    rows = "row (half fog slate) fog fog\n  row fog fog fog"
+    problem = one_error(rows, size="9 in")
+    assert problem.code == "unit-does-not-fit"
+    assert "`size 9 x 6 in`" in str(problem.help)
+    assert errors(rows, size="9 x 6 in") == []
+
+
 def test_every_shape_says_how_it_is_written_and_what_it_is() -> None:
     for name, shape in SHAPES.items():
         assert shape.usage.split()[0] == name
