@@ -6,7 +6,8 @@ thousand blocks takes little more than one of twenty.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from math import sqrt
 from typing import Final
@@ -15,10 +16,10 @@ from blockdsl.drawing.diagram import coloured_patches, fabrics_of, laid_on_block
 from blockdsl.drawing.diagram_place import Placing, Ring, fit
 from blockdsl.drawing.hatch import hatch_all
 from blockdsl.drawing.marks import Figure, Mark, Path, Place, Stamp, Text
-from blockdsl.drawing.prose import rectangle
+from blockdsl.drawing.prose import Style, line_centred, rectangle, width_of
 from blockdsl.drawing.quilt_prints import Tints, tints_of_blocks
 from blockdsl.drawing.quilt_words import say_quilt_picture, say_rows_picture
-from blockdsl.drawing.theme import INK, Box
+from blockdsl.drawing.theme import INK, WHITE, Box
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.quiltfacts import PlacedClothFacts, QuiltFacts, QuiltRowFacts
 from blockdsl.geometry import to_float
@@ -29,6 +30,7 @@ Shift = tuple[float, float]
 _HATCHED_FROM_PT: Final = 30.0
 """A block drawn smaller has no room for hatches that can be told apart."""
 _HALF_ROOT: Final = sqrt(0.5)
+_ROW_NUMBER: Final = Style(9.0, "bold", INK)
 _APART: Final = 0.22
 """How far rows are drawn from one another, as a share of their breadth."""
 _NOWHERE: Final = (0.0, 0.0)
@@ -66,7 +68,27 @@ def rows_picture(facts: QuiltFacts, box: Box, *, name: str = "rows") -> tuple[Fi
     cloth = [(member.index, shift) for member, shift in shifts.items() if member.what == "cloth"]
     blocks = [(member.index, shift) for member, shift in shifts.items() if member.what == "block"]
     filled = Box(box.x_pt, box.y_pt, (extent[2] - extent[0]) * scale, (extent[3] - extent[1]) * scale)
-    return Figure(say_rows_picture(facts), (*painter.cloth(cloth), *painter.blocks(blocks))), filled
+    marks = (*painter.cloth(cloth), *painter.blocks(blocks), *_numbered(facts, spread, placing))
+    return Figure(say_rows_picture(facts), marks), filled
+
+
+def _numbered(facts: QuiltFacts, spread: Sequence[Shift], placing: Placing) -> Iterator[Mark]:
+    """On the first block of each row its number, as the table of rows counts them."""
+    exact = QuiltPainter(facts, Placing(1.0, 0.0, 0.0), "")
+    counts: Counter[str] = Counter()
+    for row, (dx, dy) in zip(facts.rows, spread, strict=True):
+        counts[row.kind] += 1
+        first = next((member for member in row.members if member.what == "block"), None)
+        if first is None:
+            continue
+        corners = _corners(facts, first, exact)
+        x, y = (sum(corner[axis] for corner in corners) / len(corners) for axis in (0, 1))
+        x, y = placing.x_pt + (x + dx) * placing.scale, placing.y_pt + (y + dy) * placing.scale
+        words = str(counts[row.kind])
+        half = max(width_of(words, _ROW_NUMBER) / 2 + 2.5, _ROW_NUMBER.size_pt * 0.6)
+        tall = _ROW_NUMBER.size_pt * 0.6
+        yield rectangle(x - half, y - tall, 2 * half, 2 * tall, fill=WHITE, stroke=INK, stroke_width_pt=0.5)
+        yield from line_centred(words, x, y, _ROW_NUMBER)
 
 
 class QuiltPainter:

@@ -312,3 +312,8 @@ def test_finishing_leaves_out_what_the_quilt_does_not_ask_for() -> None:
 def test_a_ring_of_units_has_nothing_to_cut() -> None:
     facts: QuiltFacts = quilts.medallion()
     assert say_strips_of_ring(facts, facts.rings[1]) == ""
+
+
+def test_rows_drawn_apart_are_numbered_as_the_table_counts_them() -> None:
+    picture, _ = rows_picture(quilt('set straight 2 x 3 of "Four"', "sash 1 in slate posts fog"), BOX)
+    assert [mark.text for mark in picture.marks if isinstance(mark, Text)] == ["1", "2", "3"]
