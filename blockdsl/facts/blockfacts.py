@@ -136,7 +136,8 @@ class UnitFacts:
     """A unit made `count` times; mirror images are units of their own. `picture` is in the unit's own box.
 
     `shape` is the shape of the language that it is, empty for a unit of rows or free patches.
-    `mirror` is the place of its mirror image in the list of units, when the block has that too.
+    `mirror` is the place of its mirror image in the list of units, when the block has that too. `sets` are the fabrics
+    of each strip set of a star, in order; empty for all else.
     """
 
     name: str
@@ -150,6 +151,7 @@ class UnitFacts:
     also: tuple[str, ...] = ()
     mirror: int | None = None
     shape: str = ""
+    sets: tuple[tuple[str, ...], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

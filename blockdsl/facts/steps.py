@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.techniques import unit_lesson
 from blockdsl.sewing.methods import PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
+from blockdsl.sewing.techniques.stars import STAR_SETS
 
 _ALREADY_CUT = ("Cut", "Cut strips")
 _TWO_SIDES = ("rectangle", "triangle", "template")
@@ -86,8 +87,19 @@ def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFac
         JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
     )
     rest = tuple(step for step in lesson if step.title not in _ALREADY_CUT)
+    sets = _say_sets(block.units[hands[0]], block)
+    if sets:
+        rest = tuple(replace(step, text=f"{step.text} {sets}") if step.title == STAR_SETS else step for step in rest)
     words = tuple(f"{step.title}: {step.text}" for step in rest)
     return replace(made, joins=joins, sentences=(*words, *_batches(made)), lesson=rest, fabrics=fabrics)
+
+
+def _say_sets(unit: UnitFacts, block: BlockFacts) -> str:
+    """Which fabrics each strip set of a star takes, from the middle of the star outward."""
+    labels = {fabric.name: fabric.label or fabric.name for fabric in block.fabrics}
+    told = (f"set {number}: {', '.join(labels[name] for name in row)}" for number, row in enumerate(unit.sets, start=1))
+    said = "; ".join(told)
+    return f"{said[:1].upper()}{said[1:]}." if said else ""
 
 
 def _hands(step: MakingStep, block: BlockFacts) -> tuple[int, ...]:

@@ -17,6 +17,8 @@ from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Pictur
 from blockdsl.units import SHAPES
 from blockdsl.units.star45 import POINTS
 
+STAR_SETS = "Sew a set for each row"
+"""The title of the step to which the facts of a block add which fabrics each set takes."""
 ROWS = 3
 GROUND = ROWS
 DRAWN = (*((i + j) % ROWS for _ in range(POINTS) for i in range(ROWS) for j in range(ROWS)), *(GROUND,) * POINTS)
@@ -75,7 +77,7 @@ def many_diamonds(measures: Measures) -> tuple[Step, ...]:
             (Picture(_strips(width), f"Strips of each fabric, all {measures.say(width)} wide."),),
         ),
         Step(
-            "Sew a set for each row",
+            STAR_SETS,
             "Every row of a large diamond has a strip set of its own, with that row's fabrics from the middle outward: "
             "the first begins with the fabric in the middle of the star, the second with the next one, and so on. Lay "
             "each strip right sides together on the last, but begin it further along, by a strip's width less two seam "

@@ -306,3 +306,12 @@ def test_a_honeycomb_on_the_marks_is_not_warned_of() -> None:
 def test_a_field_of_one_fabric_covers_the_box_exactly() -> None:
     facts = block("row (hexagons slate across 3) (triangles60 slate rows 3)", size="10 x 5 in")
     assert exactly([facts.cover.area, dict(facts.area_by_fabric)["slate"]]) == [50, 50]
+
+
+def test_the_step_of_a_large_star_lists_what_each_strip_set_takes() -> None:
+    # rows of three fabrics in turn, each beginning one further out: the middle of the star is moss
+    facts = block("row (star45 points moss slate lantern rows 3 ground fog)", "make star45 as strip set", size="16 in")
+    assert (
+        "Set 1: Moss, Wet slate, Lantern; set 2: Wet slate, Lantern, Moss; set 3: Lantern, Moss, Wet slate."
+        in facts.steps[0].text
+    )
