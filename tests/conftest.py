@@ -10,7 +10,7 @@ from hypothesis import settings
 ROOT = Path(__file__).resolve().parent.parent
 
 # The same examples on every machine and every run; the two cores of a small machine may be busy, hence no deadline.
-settings.register_profile("blockdsl", derandomize=True, deadline=None, max_examples=40)
+settings.register_profile("blockdsl", derandomize=True, deadline=None, max_examples=30)
 settings.load_profile("blockdsl")
 
 

@@ -14,7 +14,7 @@ def build(folder: Path, command: str, demo: Path, umask: int = 0o022, **environm
     """Build a copy of the demo, and give all that was written."""
     shutil.copytree(demo, folder)
     names = sorted(path.name for path in folder.glob("*.block"))
-    words = ("build", *names, "-o", "out", "--book", "out/book.pdf", "--title", "All", "--depfile", "out/rules.d")
+    words = ("build", *names, "-o", "out", "--depfile", "out/rules.d")
     ended = subprocess.run(
         (command, *words),
         cwd=folder,

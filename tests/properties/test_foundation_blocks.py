@@ -14,7 +14,7 @@ Corner = tuple[Fraction, Fraction]
 
 
 @given(any_blocks())
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_a_whole_block_of_rows_and_shapes_is_sewn_to_its_papers(any_block: AnyBlock) -> None:
     text = any_block.text() + "  make whole as foundation\n"
     facts, problems = read(text)
@@ -50,7 +50,7 @@ def _between(part: tuple[Corner, ...], edge: int, share: Fraction) -> Corner:
 
 
 @given(slashed())
-@settings(max_examples=30)
+@settings(max_examples=20)
 def test_whatever_is_cut_by_lines_right_across_is_sewn_to_papers(unit: str) -> None:
     text = written("row slashed", "make slashed as foundation", size="12 in", above=unit)
     (found,) = block_of(text).foundations

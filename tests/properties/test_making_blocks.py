@@ -29,7 +29,7 @@ SEGMENTS = {"rails": (1,), "bars": (1,), "checker": (2, 1), "star45": (8, 8)}
 
 
 @given(any_blocks())
-@settings(max_examples=30)
+@settings(max_examples=20)
 def test_every_patch_is_cut_by_itself_or_made_in_a_unit_and_never_both(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     needed = Counter(patch.fabric for patch in facts.placed)

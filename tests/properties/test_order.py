@@ -46,7 +46,7 @@ def test_the_order_of_a_block_is_the_same_every_time(project: Path) -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=80)
+@settings(max_examples=50)
 def test_a_grid_of_shapes_and_units_is_sewn_with_straight_seams_alone(any_block: AnyBlock) -> None:
     block = read_block(any_block.text())
     count = count_seams(order_of(block))
@@ -55,14 +55,14 @@ def test_a_grid_of_shapes_and_units_is_sewn_with_straight_seams_alone(any_block:
 
 
 @given(any_blocks())
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_a_block_in_the_mirror_takes_as_many_seams_and_units(any_block: AnyBlock) -> None:
     one, other = read_block(any_block.text()), read_block(any_block.text(turns="~"))
     assert count_seams(order_of(one)) == count_seams(order_of(other))
 
 
 @given(any_blocks())
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_the_units_of_an_order_are_joined_from_all_that_they_hold(any_block: AnyBlock) -> None:
     block = read_block(any_block.text())
     order = order_of(block)
@@ -75,7 +75,7 @@ def test_the_units_of_an_order_are_joined_from_all_that_they_hold(any_block: Any
 
 
 @given(st.integers(0, 1 << 30), st.integers(2, 60))
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_a_square_cut_right_across_at_random_is_sewn_straight(seed: int, count: int) -> None:
     block = guillotine(random.Random(seed), count)  # noqa: S311  the same blocks every time
     seams = count_seams(order_of(block))
@@ -83,7 +83,7 @@ def test_a_square_cut_right_across_at_random_is_sewn_straight(seed: int, count: 
 
 
 @given(st.integers(0, 1 << 30), st.integers(5, 24))
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_rectangles_of_any_arrangement_are_sewn_without_set_in_seams(seed: int, count: int) -> None:
     rng = random.Random(seed)  # noqa: S311  the same blocks every time
     outlines = with_pinwheels(rng, count, side=12)
@@ -93,7 +93,7 @@ def test_rectangles_of_any_arrangement_are_sewn_without_set_in_seams(seed: int, 
 
 
 @given(st.integers(0, 1 << 30), st.integers(2, 14))
-@settings(max_examples=30)
+@settings(max_examples=20)
 def test_patches_with_bends_are_sewn_and_each_seam_joins_two_parts(seed: int, count: int) -> None:
     rng = random.Random(seed)  # noqa: S311  the same blocks every time
     order = order_of(laid_on_paper(grown_together(rng, count, 5, 4), rng))

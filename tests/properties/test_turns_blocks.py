@@ -45,7 +45,7 @@ def test_one_turn_may_be_written_two_ways(turns: str, same: str, any_block: AnyB
 
 
 @given(any_blocks(), st.sampled_from([">", "<", ">>"]))
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_a_turned_block_takes_the_same_patches_and_the_same_cloth(any_block: AnyBlock, turns: str) -> None:
     plain, turned = block_of(any_block.text()), block_of(any_block.text(turns=turns))
     assert Counter((p.shape, p.finished, p.fabric, p.count) for p in turned.patches) == Counter(
@@ -56,7 +56,7 @@ def test_a_turned_block_takes_the_same_patches_and_the_same_cloth(any_block: Any
 
 
 @given(any_blocks())
-@settings(max_examples=25)
+@settings(max_examples=15)
 def test_a_mirrored_block_takes_the_same_cloth(any_block: AnyBlock) -> None:
     plain, mirrored = block_of(any_block.text()), block_of(any_block.text(turns="~"))
     assert cloth(mirrored) == cloth(plain)
