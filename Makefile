@@ -7,7 +7,7 @@ BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book gallery test check fuzz bench readme format clean libraries judges web-judges
+.PHONY: help book gallery test check fuzz sewn bench readme format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
@@ -17,6 +17,7 @@ help:
 	@echo "make check    lint, layout, types and the order of the rooms"
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
+	@echo "make sewn     sew every library block at all four sizes on the virtual machine (a run of the tests takes two)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
@@ -43,6 +44,9 @@ format: .venv/.installed
 
 fuzz: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.run
+
+sewn: .venv/.installed
+	@BLOCKDSL_EVERY_SIZE=1 $(BIN)/pytest --quiet --numprocesses auto --dist worksteal tests/outside/test_library_sewn.py
 
 readme: .venv/.installed
 	@$(BIN)/python -m tests.snapshots.readme.draw

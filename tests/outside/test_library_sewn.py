@@ -20,7 +20,7 @@ from tests.outside.virtual.library import FAMILIES, OWN, SIZES, Tried, blocks_of
 from tests.outside.virtual.machine import sew
 from tests.outside.virtual.plan import drawn, number, plan_of
 
-SHARE = 7
+SHARE = 11
 """One slip in so many is tried in every run, other ones of each block."""
 PLACE = {"in": 1 / 16, "cm": 0.15}
 """How far a seam may lie from its place: half an eighth of an inch, or a millimetre and a half."""
