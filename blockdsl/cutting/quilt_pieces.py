@@ -10,7 +10,7 @@ from collections.abc import Hashable
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
-from typing import Final
+from typing import Final, get_args
 
 from blockdsl.cutting.cutlist import TRIANGLES
 from blockdsl.cutting.quilt_cloth import cloth_width
@@ -28,19 +28,7 @@ from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model.quilt import PieceRole, PlacedCloth, QuiltDesign
 
-_ORDER: Final[tuple[PieceRole, ...]] = (
-    "plain square",
-    "half block",
-    "side triangle",
-    "corner triangle",
-    "sash",
-    "sash strip",
-    "post",
-    "edge post",
-    "strip",
-    "border",
-    "border corner",
-)
+_ORDER: Final[tuple[PieceRole, ...]] = get_args(PieceRole)
 
 
 @dataclass(frozen=True, slots=True)
