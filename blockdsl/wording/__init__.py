@@ -1,0 +1,14 @@
+"""Every word that a maker reads in a step, in a language.
+
+Takes:    facts: data without sentences.
+Gives:    sentences.
+Measures: lengths as the facts give them, written as the language writes them.
+Reports:  nothing; a message that is missing or lacks an argument is a fault of ours and raises.
+Does not know: pages, pictures, where a sentence is printed.
+
+`messages` finds a message by its key; each language is a folder of Fluent files beside it, one file for each subject.
+"""
+
+from blockdsl.wording.messages import LANGUAGES, Messages, messages
+
+__all__ = ["LANGUAGES", "Messages", "messages"]

@@ -1,0 +1,1 @@
+# Sentences of the steps that join patches and units, where British English differs.
