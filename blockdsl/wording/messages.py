@@ -1,18 +1,24 @@
-"""Messages in a language: Fluent files, read once, a language in place of another where it says a thing differently."""
+"""Messages in a language: Fluent files, read once, those of a language laid over those of another where it differs.
+
+A term (`-toward`) that British English says in its own way changes every message that has it.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import lru_cache
 from importlib.resources import files
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from fluent.runtime import FluentBundle, FluentResource
+
+if TYPE_CHECKING:
+    from fluent.runtime.resolver import Pattern
 
 Argument = str | int
 
 LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {"en-US": ("en-US",), "en-GB": ("en-GB", "en-US")}
-"""For each language the folders that its messages are looked for in, in that order."""
+"""For each language the folders that its messages are looked for in, the first one laid over the next."""
 
 
 class MissingMessageError(LookupError):
@@ -24,27 +30,33 @@ class Messages:
 
     def __init__(self, language: str) -> None:
         self.language = language
-        self._bundles = tuple(_bundle(folder) for folder in LANGUAGES[language])
+        self._bundle = _bundle(language)
 
     def __contains__(self, key: object) -> bool:
-        """Whether the language has a message of this key."""
-        return isinstance(key, str) and any(bundle.has_message(key) for bundle in self._bundles)
+        """Whether the language has a message, or an attribute of one, of this key."""
+        return isinstance(key, str) and self._pattern(key) is not None
 
     def __call__(self, key: str, **arguments: Argument) -> str:
-        """The message of this key with its arguments in place; whole numbers choose between singular and plural.
+        """The message of this key, or its attribute (`key.title`), with its arguments in place.
+
+        Whole numbers choose between singular and plural.
 
         Errors: MissingMessageError when there is no such message, or when it needs an argument that is not given.
         """
-        for bundle in self._bundles:
-            if bundle.has_message(key):
-                pattern = bundle.get_message(key).value
-                if pattern is None:
-                    break
-                said, errors = bundle.format_pattern(pattern, arguments)
-                if errors:
-                    raise MissingMessageError(f"{key} in {self.language}: {errors[0]}")
-                return str(said)
-        raise MissingMessageError(f"{key} in {self.language}")
+        pattern = self._pattern(key)
+        if pattern is None:
+            raise MissingMessageError(f"{key} in {self.language}")
+        said, errors = self._bundle.format_pattern(pattern, arguments)
+        if errors:
+            raise MissingMessageError(f"{key} in {self.language}: {errors[0]}")
+        return str(said)
+
+    def _pattern(self, key: str) -> Pattern | None:
+        name, _, attribute = key.partition(".")
+        if not self._bundle.has_message(name):
+            return None
+        found = self._bundle.get_message(name)
+        return found.attributes.get(attribute) if attribute else found.value
 
 
 @lru_cache(maxsize=len(LANGUAGES))
@@ -56,11 +68,11 @@ def messages(language: str = "en-US") -> Messages:
     return Messages(language)
 
 
-@lru_cache
-def _bundle(folder: str) -> FluentBundle:
-    bundle = FluentBundle([folder], use_isolating=False)
-    sources = sorted(files("blockdsl.wording").joinpath(folder).iterdir(), key=lambda source: source.name)
-    for source in sources:
-        if source.name.endswith(".ftl"):
-            bundle.add_resource(FluentResource(source.read_text(encoding="utf-8")))
+def _bundle(language: str) -> FluentBundle:
+    bundle = FluentBundle([language], use_isolating=False)
+    for folder in reversed(LANGUAGES[language]):
+        sources = sorted(files("blockdsl.wording").joinpath(folder).iterdir(), key=lambda source: source.name)
+        for source in sources:
+            if source.name.endswith(".ftl"):
+                bundle.add_resource(FluentResource(source.read_text(encoding="utf-8")), allow_overrides=True)
     return bundle

@@ -1,6 +1,10 @@
 """Messages are found in the language asked for, or in the one that it varies, and never half said."""
 
+from importlib.resources import files
+
 import pytest
+from fluent.runtime import FluentResource
+from fluent.syntax.ast import Message, Term
 
 from blockdsl.wording import LANGUAGES, messages
 from blockdsl.wording.messages import MissingMessageError
@@ -23,3 +27,22 @@ def test_a_message_that_is_missing_is_never_passed_over() -> None:
 def test_a_message_without_its_argument_is_never_printed() -> None:
     with pytest.raises(MissingMessageError, match="step-measure"):
         messages()("step-measure")
+
+
+def entries(folder: str) -> list[str]:
+    found: list[str] = []
+    for source in files("blockdsl.wording").joinpath(folder).iterdir():
+        if source.name.endswith(".ftl"):
+            body = FluentResource(source.read_text(encoding="utf-8")).body
+            found += [entry.id.name for entry in body if isinstance(entry, (Message, Term))]
+    return found
+
+
+@pytest.mark.parametrize("folder", LANGUAGES)
+def test_no_message_is_written_twice_in_a_language(folder: str) -> None:
+    found = entries(folder)
+    assert [key for key in found if found.count(key) > 1] == []
+
+
+def test_british_english_has_no_message_that_american_english_lacks() -> None:
+    assert set(entries("en-GB")) <= set(entries("en-US"))
