@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from blockdsl.analysis.cutters import read_cutter
+from blockdsl.analysis.pressing import report_repeated_ways
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.diagnostics import Problems, Source, Span, nearest_word
 from blockdsl.model import Fabric, RulerUnit, value_of
@@ -22,7 +23,7 @@ VALUES = ("light", "medium", "dark")
 class Names:
     """Fabrics and units by name, blocks and quilts by title.
 
-    `main` is the file that was asked for, `files` all that were read.
+    `main` is the file that was asked for, `files` all that were read. `maker` is the project's one maker, if any.
     """
 
     main: ast.File
@@ -36,6 +37,7 @@ class Names:
     incomplete: bool = False
     """Some declaration could not be read: an unknown name may be in it and is not reported."""
     cutter_labels: dict[str, Span] = field(default_factory=dict)
+    maker: ast.MakerDeclaration | None = None
     damaged: set[str] = field(default_factory=set)
     """Names whose declarations could not be read."""
 
@@ -77,6 +79,8 @@ def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, ch
                 names.damaged.add(name)
             case ast.CutterDeclaration():
                 _declare_cutter(declaration, problems, names, file)
+            case ast.MakerDeclaration():
+                _declare_maker(declaration, problems, names)
             case ast.BlockDeclaration():
                 _declare_block(declaration, problems, names, own, file)
             case ast.QuiltDeclaration():
@@ -170,6 +174,19 @@ def _width(declaration: ast.FabricDeclaration, problems: Problems) -> tuple[Frac
         problems.report("length-not-positive", said.span, what="width of a fabric")
         return None
     return (said.value, "in") if said.unit == "in" else (said.value / (10 if said.unit == "mm" else 1), "cm")
+
+
+def _declare_maker(maker: ast.MakerDeclaration, problems: Problems, names: Names) -> None:
+    """The first stands; none gives way to another, because a project has one maker."""
+    report_repeated_ways(maker.lines, problems)
+    first = names.maker
+    if first is None:
+        names.maker = maker
+        return
+    related = ((first.name.span, "first declared here"),)
+    help_text = "keep one `maker`, in a file that all others bring in with `use`"
+    name = maker.name.text
+    problems.report("maker-twice", maker.name.span, name=name, first=first.name.text, related=related, help=help_text)
 
 
 def _declare_cutter(declaration: ast.CutterDeclaration, problems: Problems, names: Names, file: ast.File) -> None:

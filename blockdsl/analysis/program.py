@@ -9,13 +9,14 @@ from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
 from blockdsl.analysis.place import Placer
+from blockdsl.analysis.pressing import Pressed, read_pressing
 from blockdsl.analysis.reading import Reader
 from blockdsl.analysis.recolouring import Supposed
 from blockdsl.analysis.resize import design_at_all_sizes
 from blockdsl.analysis.settings import read_choices
 from blockdsl.analysis.supposing import report_no_such_colouring, suppose
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
+from blockdsl.model import BlockDesign, BookDesign, Choice, PressingChoice, QuiltDesign
 from blockdsl.syntax import ast, ast_quilt
 
 Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
@@ -93,7 +94,20 @@ def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf
         tuple(design for _, design in shelf.quilts),
         tuple(_quilt_expectations(declaration) for declaration, _ in shelf.quilts),
     )
-    return program if what_if is None else _supposed(program, what_if, problems)
+    if what_if is not None:
+        program = _supposed(program, what_if, problems)
+    return _pressed(program, None if names.maker is None else read_pressing(names.maker.lines))
+
+
+def _pressed(program: Program, maker: PressingChoice | None) -> Program:
+    """The program with the choice of pressing that holds for each design where it is printed."""
+    pressed = Pressed(maker)
+    return replace(
+        program,
+        blocks=tuple(map(pressed.block, program.blocks)),
+        quilts=tuple(map(pressed.quilt, program.quilts)),
+        books=tuple(map(pressed.book, program.books)),
+    )
 
 
 def _supposed(program: Program, what_if: WhatIf, problems: Problems) -> Program:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
@@ -105,7 +105,7 @@ def _of_sizes(
     from blockdsl.model.lengths import write_size
 
     for facts in sizes:
-        if names.is_new(facts):
+        if names.is_new(facts, however_pressed=True):
             size = write_size(facts.finished[0], facts.finished[1], facts.unit)
             yield Job("size", facts, names.take(f"{facts.name} {size}"), kinds, printed, source)
 
@@ -119,6 +119,11 @@ def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Pri
         yield Job("book", book, stem, kinds, printed, source)
     if "web" in kinds:
         yield Job("site", book, names.of_site(stem), kinds, printed, source)
+
+
+def _pressed_alike(block: BlockFacts) -> BlockFacts:
+    sizes = tuple(map(_pressed_alike, block.sizes))
+    return replace(block, pressing="as it nests", sizes=sizes)
 
 
 class _Names:
@@ -137,10 +142,13 @@ class _Names:
         """A name for a web site, which may be that of a block as well."""
         return self._sites.take(words)
 
-    def is_new(self, block: BlockFacts) -> bool:
-        """Whether this very block has no name yet; it has one from now on."""
+    def is_new(self, block: BlockFacts, *, however_pressed: bool = False) -> bool:
+        """Whether this very block has no name yet; it has one from now on.
+
+        `however_pressed`: templates and papers are the same however seams are pressed.
+        """
         known = self._known.setdefault(block.name, [])
-        if block in known:
+        if block in known or (however_pressed and _pressed_alike(block) in map(_pressed_alike, known)):
             return False
         known.append(block)
         return True

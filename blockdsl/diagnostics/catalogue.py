@@ -529,6 +529,17 @@ CATALOGUE: dict[str, Entry] = {
         "there is no paper `{name}`",
         "A book is printed on one of the papers that blockdsl knows, or on a roll of a width that printers have.",
     ),
+    # --- the maker's own ways
+    "maker-twice": Entry(
+        "error",
+        "a second maker: `{name}` stands beside `{first}`",
+        "A project has one maker; what the files that it uses say of her is found through `use`.",
+    ),
+    "pressing-unknown": Entry(
+        "error",
+        "no seam is pressed `{text}`",
+        "Seams are pressed open, as they nest, or toward the darker fabric.",
+    ),
     # --- sewing
     "cannot-be-sewn": Entry(
         "error",

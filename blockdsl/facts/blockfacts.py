@@ -18,6 +18,7 @@ from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.facts.papers import PaperOfPatch
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved, CurvedArea
+from blockdsl.model.fabric import PressingChoice
 
 if TYPE_CHECKING:
     from blockdsl.facts.alternatives import Alternative
@@ -204,7 +205,7 @@ class BlockFacts:
     paper on which they lie (columns of 1, 2, 1 lie on four squares) and `cell` the finished size of its square;
     when no such grid is of use `grid` counts the block's own columns and rows and `cell` is None. `family` is the
     kind of block that it is, None when the designer does not say, and `sources` where it comes from. `sizes` are the
-    same block at the further sizes that it asks for.
+    same block at the further sizes that it asks for. `pressing` is how its seams are pressed where this is printed.
     """
 
     name: str
@@ -238,6 +239,7 @@ class BlockFacts:
     compares_methods: bool = False
     sizes: tuple[BlockFacts, ...] = ()
     appliques: tuple[AppliqueFacts, ...] = ()
+    pressing: PressingChoice = "as it nests"
 
     @property
     def steps(self) -> tuple[StepFacts, ...]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.model.fabric import PressingChoice
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +53,7 @@ class BookFacts:
     paper: str
     chapters: tuple[ChapterFacts, ...]
     techniques: bool
+    pressing: PressingChoice = "as it nests"
     language: str = "en"
 
     @property

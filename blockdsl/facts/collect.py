@@ -41,7 +41,7 @@ from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.polygon import area
-from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch
+from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch, QuiltDesign
 from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
 from blockdsl.sewing.classes import is_mirror_image
@@ -87,7 +87,14 @@ def collect_facts(program: Program, problems: Problems) -> FileFacts:
     for quilt, checks in zip(program.quilts, program.quilt_expectations, strict=True):
         quilts[id(quilt)] = collect_quilt(quilt, facts_of, problems)
         check_quilt(quilts[id(quilt)], checks, problems)
-    books = tuple(collect_book(book, facts_of, lambda quilt: quilts[id(quilt)]) for book in program.books)
+
+    def facts_of_quilt(quilt: QuiltDesign) -> QuiltFacts:
+        # In a book whose seams are pressed another way a quilt is another design.
+        if id(quilt) not in quilts:
+            return collect_quilt(quilt, facts_of, Problems())
+        return quilts[id(quilt)]
+
+    books = tuple(collect_book(book, facts_of, facts_of_quilt) for book in program.books)
     return FileFacts(program.source.name, tuple(blocks), program.sources, books, tuple(quilts.values()))
 
 
@@ -141,6 +148,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         sewing=sewing,
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
+        pressing=design.pressing or "as it nests",
     )
 
 

@@ -70,6 +70,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
         usable_width=quilt.usable_width,
         shrinkage=quilt.shrinkage,
         finishing=finishing,
+        pressing=quilt.pressing or "as it nests",
     )
 
 

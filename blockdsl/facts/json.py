@@ -109,6 +109,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         ],
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
         "at_sizes": size_documents(block.sizes, block_document),
+        "pressing": block.pressing,
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],
         "appliques": [

@@ -46,6 +46,7 @@ def book_document(book: BookFacts, block_document: Callable[[BlockFacts], dict[s
         "name": book.name,
         "author": book.author,
         "paper": book.paper,
+        "pressing": book.pressing,
         "chapters": [
             {"title": chapter.title, "items": [item(found) for found in chapter.items]} for chapter in book.chapters
         ],

@@ -77,6 +77,7 @@ def quilt_document(quilt: QuiltFacts) -> dict[str, object]:
             {"piece": cloth.piece, "outline": [[say(corner.x), say(corner.y)] for corner in cloth.outline]}
             for cloth in quilt.cloth
         ],
+        "pressing": quilt.pressing,
         "notes": list(quilt.notes),
     }
 

@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, Piece, RulerUnit, Subcut
+from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.quilt import Corners, InRow, KindRole, PieceRole, PlacedBlock, RowKind, Setting
 
 if TYPE_CHECKING:
@@ -181,6 +182,7 @@ class QuiltFacts:
     usable_width: Fraction | None = None
     shrinkage: Fraction | None = None
     finishing: QuiltFinishing | None = field(default=None, compare=False)
+    pressing: PressingChoice = "as it nests"
 
     @property
     def fabrics(self) -> tuple[FabricClothFacts, ...]:

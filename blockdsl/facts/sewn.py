@@ -50,7 +50,7 @@ def _look(design: BlockDesign, making: Making, letters: tuple[str, ...]) -> _Loo
     sizes = (design.unit, design.seam, design.measure, design.trim, design.columns, design.heights)
     patches = tuple((patch.fabric, patch.curved, *map(_plain, chain(*patch.outline))) for patch in design.patches)
     units = tuple(map(_unit, design.units))
-    return _Look((patches, units, design.fabrics, choices, sizes), design, making, letters)
+    return _Look((patches, units, design.fabrics, choices, sizes, design.pressing), design, making, letters)
 
 
 class Sewing:

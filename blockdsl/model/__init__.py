@@ -9,7 +9,7 @@ Does not know: seams sewn, paper.
 
 from blockdsl.model.block import Applique, BlockDesign, Choice, ColourPlan, Filling, GrainChoice, Patch, UnitPlace
 from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
-from blockdsl.model.fabric import Fabric, RulerUnit, contrast, luminance, value_of
+from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit, contrast, luminance, value_of
 from blockdsl.model.quilt import QuiltDesign
 
 __all__ = [
@@ -24,6 +24,7 @@ __all__ = [
     "Filling",
     "GrainChoice",
     "Patch",
+    "PressingChoice",
     "QuiltDesign",
     "QuiltInBook",
     "RulerUnit",

@@ -12,7 +12,7 @@ from blockdsl.geometry.arc import Curved
 from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter
-from blockdsl.model.fabric import Fabric, RulerUnit
+from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 
 APPLIQUE: Final = "appliqué piece"
 """What the shape of a piece is called that is sewn onto the pieced ground."""
@@ -139,6 +139,7 @@ class BlockDesign:
     """One block at its size. `columns` and `heights` are the finished measures of its grid, `cutters` the maker's.
 
     `family` is the kind of block that it is, `sources` where it or its name comes from, both as the designer says.
+    `pressing` is how its seams are pressed, None where nobody says so: as they nest.
     """
 
     name: str
@@ -166,3 +167,4 @@ class BlockDesign:
     grains: tuple[GrainChoice, ...] = ()
     sizes: tuple[BlockDesign, ...] = ()
     appliques: tuple[Applique, ...] = ()
+    pressing: PressingChoice | None = None

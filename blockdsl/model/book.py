@@ -7,6 +7,7 @@ from typing import Final
 
 from blockdsl.diagnostics import Span
 from blockdsl.model.block import BlockDesign
+from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.quilt import QuiltDesign
 
 SHEETS: Final = ("letter", "a4", "legal", "tabloid", "a3")
@@ -46,7 +47,10 @@ class ChapterDesign:
 
 @dataclass(frozen=True, slots=True)
 class BookDesign:
-    """A whole book. `paper` is one of `SHEETS` or `roll 36 in`, `roll 90 cm`."""
+    """A whole book. `paper` is one of `SHEETS` or `roll 36 in`, `roll 90 cm`.
+
+    `pressing` is how the seams of its blocks and quilts are pressed, where they do not say.
+    """
 
     name: str
     span: Span
@@ -54,3 +58,4 @@ class BookDesign:
     paper: str
     chapters: tuple[ChapterDesign, ...]
     techniques: bool
+    pressing: PressingChoice | None = None

@@ -9,6 +9,8 @@ from typing import Literal
 
 Value = Literal["light", "medium", "dark"]
 RulerUnit = Literal["in", "cm"]
+PressingChoice = Literal["open", "as it nests", "toward dark"]
+"""How seams are pressed: open, to the side that nests best, or toward the darker fabric."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.block import BlockDesign
-from blockdsl.model.fabric import Fabric, RulerUnit
+from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 
 Setting = Literal["straight", "dropped columns", "on point", "strippy", "rows", "medallion"]
 KindRole = Literal["block", "half block", "border unit"]
@@ -187,7 +187,8 @@ class QuiltDesign:
 
     `middle` is the finished size without borders and rounds. `across` and `down` count the setting's places.
     `usable_width` is what `fabric width … usable` says, `shrinkage` a share (1/20 for 5 %); None when nothing is said.
-    `fabrics` are all that it is made of, backing and binding too, as the files declare them.
+    `fabrics` are all that it is made of, backing and binding too, as the files declare them. `pressing` is how its
+    seams are pressed, and those of its blocks where they do not say; None where nobody says so: as they nest.
     """
 
     name: str
@@ -216,3 +217,4 @@ class QuiltDesign:
     scraps: tuple[ScrapsChoice, ...] = ()
     usable_width: Fraction | None = None
     shrinkage: Fraction | None = None
+    pressing: PressingChoice | None = None

@@ -25,9 +25,9 @@ _ORDER = ("light", "medium", "dark")
 
 @dataclass(frozen=True, slots=True)
 class Pressing:
-    """For each seam the part that it is pressed toward (0 or 1), its meetings, and how many of those do not lock."""
+    """For each seam the part that it is pressed toward (0, 1, or None: open), its meetings, how many do not lock."""
 
-    toward: Mapping[SeamKey, int]
+    toward: Mapping[SeamKey, int | None]
     meetings: Mapping[SeamKey, int]
     unnested: Mapping[SeamKey, int]
 
@@ -57,20 +57,34 @@ def plan_pressing(
     """Choose for all seams of the units `wanted`.
 
     `fixed` are seams that a method presses its own way; `outward` those that the trade presses away from the middle
-    piece of their unit, unless meetings ask otherwise.
+    piece of their unit, unless meetings ask otherwise. What the maker wants stands in the design: pressed open,
+    meeting seams are matched and none locks; toward the dark, the darker side decides alone. Curves, set-in seams and
+    partial seams, whose first half lies to a side before the rest is sewn, are never pressed open.
     """
     meetings: list[_Meeting] = []
     leaning: dict[SeamKey, float] = {}
+    opened: set[SeamKey] = set()
+    to_dark = design.pressing == "toward dark"
     for number in wanted:
         by_part = seams.ends_by_part(number)
         for seam in seams.of(number):
             part = seam.key[1]
             before, after = _on(seam, by_part[part]), _on(seam, by_part[part + 1])
             meetings += _meetings(seam, before, after)
-            leaning[seam.key] = _leaning(design, seam, len(before), len(after))
+            fewer = 0.0 if to_dark else _FEWER_SEAMS * ((len(before) > len(after)) - (len(before) < len(after)))
+            leaning[seam.key] = fewer + _darker(design, seam)
+            if seam.kind == "straight":
+                opened.add(seam.key)
     for key, part in outward.items():
-        leaning[key] = leaning.get(key, 0.0) + (_OUTWARD if part else -_OUTWARD)
-    return _chosen(meetings, leaning, fixed)
+        if not to_dark or not leaning.get(key):
+            leaning[key] = leaning.get(key, 0.0) + (_OUTWARD if part else -_OUTWARD)
+    if to_dark:
+        fixed = {key: int(value > 0) for key, value in leaning.items() if value} | dict(fixed)
+    chosen = _chosen(meetings, leaning, fixed)
+    if design.pressing != "open":
+        return chosen
+    toward = {key: None if key in opened else part for key, part in chosen.toward.items()}
+    return Pressing(toward, chosen.meetings, chosen.meetings)
 
 
 def _on(seam: UnitSeam, ends: Sequence[SeamEnd]) -> list[tuple[SeamEnd, int]]:
@@ -118,13 +132,12 @@ def _tied(where: tuple[SeamKey, Point], way: Point, one: SeamEnd, other: SeamEnd
     return _Meeting(where, one.key, other.key, along == back, 2 if upright else 1 if mirrored else 0)
 
 
-def _leaning(design: BlockDesign, seam: UnitSeam, before: int, after: int) -> float:
-    """Above zero for part 1: the side with fewer seams, then the darker fabric."""
-    fewer = _FEWER_SEAMS * ((before > after) - (before < after))
+def _darker(design: BlockDesign, seam: UnitSeam) -> float:
+    """Above zero when part 1 is the darker side, by the patches along the seam."""
     shine = [
         sum(luminance(_colour(design, patch)) for patch in side) / len(side) if side else 1.0 for side in seam.beside
     ]
-    return fewer + shine[0] - shine[1]
+    return shine[0] - shine[1]
 
 
 def _colour(design: BlockDesign, patch: int) -> str:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from blockdsl.geometry import Point, sign
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.model import BlockDesign
-from blockdsl.sewing.order import Joined
+from blockdsl.sewing.order import Joined, SeamKind
 from blockdsl.sewing.pressing_frames import Frames, moved
 
 SeamKey = tuple[int, int]
@@ -33,12 +33,14 @@ class UnitSeam:
     """Seam number `key[1]` of a unit: the line through all its corners, and the patches that lie along either side.
 
     `over` is square to its first stretch and points from part 0 (the unit's part of that number) to part 1, the next.
+    `kind` is how it is sewn.
     """
 
     key: SeamKey
     line: tuple[Point, ...]
     over: Point
     beside: tuple[tuple[int, ...], tuple[int, ...]]
+    kind: SeamKind
 
 
 class UnitSeams:
@@ -70,7 +72,7 @@ class UnitSeams:
         forward = along or (not here and not against)
         way = step(line[0], line[1])
         over = Point(-way.y, way.x) if forward else Point(way.y, -way.x)
-        return UnitSeam(key, moved(line, origin), over, (back, here))
+        return UnitSeam(key, moved(line, origin), over, (back, here), seam.kind)
 
     def _beside(self, patches: Sequence[int], line: Sequence[Point]) -> tuple[tuple[int, ...], bool]:
         """The patches with an edge on the line's stretches, and whether the edges of the first run the line's way."""

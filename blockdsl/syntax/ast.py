@@ -12,6 +12,7 @@ from blockdsl.syntax.ast_quilt import QuiltOwnLine
 
 LengthUnit = Literal["in", "cm", "mm"]
 Turn = Literal[">", "<", "~"]
+Pressed = Literal["open", "as it nests", "toward dark"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -309,6 +310,14 @@ class Origin:
     text: Text
 
 
+@dataclass(frozen=True, slots=True)
+class Press:
+    """`press open`, `press as it nests` or `press toward dark`."""
+
+    span: Span
+    how: Pressed
+
+
 UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | Damaged
 BlockLine = (
     UnitLine
@@ -323,6 +332,7 @@ BlockLine = (
     | Colouring
     | Family
     | Origin
+    | Press
     | ExpectCut
     | ExpectUnit
     | ExpectFinished
@@ -389,7 +399,8 @@ class Techniques:
     span: Span
 
 
-BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Damaged
+BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Damaged
+MakerLine = Press | Damaged
 
 
 # --- declarations ------------------------------------------------------------------------------
@@ -445,7 +456,7 @@ class BookDeclaration:
     lines: tuple[BookLine, ...]
 
 
-QuiltLine = QuiltOwnLine | Note | ExpectFinished | Damaged
+QuiltLine = QuiltOwnLine | Note | Press | ExpectFinished | Damaged
 
 
 @dataclass(frozen=True, slots=True)
@@ -468,6 +479,15 @@ class CutterDeclaration:
     height: LengthLiteral
 
 
+@dataclass(frozen=True, slots=True)
+class MakerDeclaration:
+    """`maker "Marsh Street Patterns"`: who makes the patterns, and her ways. `span` is its first line only."""
+
+    span: Span
+    name: Text
+    lines: tuple[MakerLine, ...]
+
+
 Declaration = (
     Use
     | FabricDeclaration
@@ -476,6 +496,7 @@ Declaration = (
     | CutterDeclaration
     | QuiltDeclaration
     | BookDeclaration
+    | MakerDeclaration
     | Damaged
 )
 

@@ -35,11 +35,15 @@ from blockdsl.syntax.ast import (
     LengthLiteral,
     LengthUnit,
     Make,
+    MakerDeclaration,
+    MakerLine,
     Measure,
     Note,
     Number,
     Origin,
     Paper,
+    Press,
+    Pressed,
     QuiltDeclaration,
     QuiltLine,
     Row,
@@ -55,7 +59,7 @@ from blockdsl.syntax.ast import (
 from blockdsl.syntax.atoms import Place, SlipFound, number_slip, slip_at
 from blockdsl.syntax.cells import build_cells, build_shape
 from blockdsl.syntax.grammar import LineTree
-from blockdsl.syntax.lines import RawLine
+from blockdsl.syntax.lines import RawLine, Slip
 from blockdsl.syntax.numbers import NumberFault, read_place
 
 Head = (
@@ -66,8 +70,18 @@ Head = (
     | CutterDeclaration
     | QuiltDeclaration
     | BookDeclaration
+    | MakerDeclaration
 )
-LineNode = Head | BlockLine | QuiltLine | BookLine
+LineNode = Head | BlockLine | QuiltLine | BookLine | MakerLine
+
+_PRESSED: Final[dict[str, Pressed]] = {
+    "open": "open",
+    "as it nests": "as it nests",
+    "toward dark": "toward dark",
+    "toward the dark": "toward dark",
+    "towards dark": "toward dark",
+    "towards the dark": "toward dark",
+}
 
 
 def build_line(line: RawLine, tree: LineTree) -> LineNode:
@@ -262,6 +276,18 @@ def _family(place: Place, span: Span, tree: LineTree) -> Family:
     return Family(span, place.word(_token(tree, "NAME")))
 
 
+def press_of(place: Place, span: Span, tree: LineTree) -> Press:
+    """A line that says how seams are pressed, in a quilt as elsewhere."""
+    del place
+    words = _tokens(tree, "NAME")
+    said = " ".join(words)
+    if said not in _PRESSED:
+        advice = "seams are pressed `open`, `as it nests` or `toward dark`"
+        first, last = cast("int", words[0].start_pos), cast("int", words[-1].end_pos)
+        raise SlipFound(Slip("pressing-unknown", first, last, advice, {"text": said}))
+    return Press(span, _PRESSED[said])
+
+
 def _source(place: Place, span: Span, tree: LineTree) -> Origin:
     return Origin(span, place.text(_token(tree, "TEXT")))
 
@@ -323,6 +349,10 @@ def _quilt(place: Place, span: Span, tree: LineTree) -> QuiltDeclaration:
     return QuiltDeclaration(span, place.text(_token(tree, "TEXT")), ())
 
 
+def _maker(place: Place, span: Span, tree: LineTree) -> MakerDeclaration:
+    return MakerDeclaration(span, place.text(_token(tree, "TEXT")), ())
+
+
 def _book_text(place: Place, span: Span, tree: LineTree) -> BookText:
     return BookText(span, place.text(_token(tree, "TEXT")))
 
@@ -356,6 +386,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "note": _note,
     "family": _family,
     "source": _source,
+    "press": press_of,
     "expect_cut": _expect_cut,
     "expect_unit": _expect_unit,
     "expect_finished": _expect_finished,
@@ -365,6 +396,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "chapter": _chapter,
     "book_block": _book_block,
     "quilt": _quilt,
+    "maker": _maker,
     "book_text": _book_text,
     "techniques": _techniques,
 }

@@ -5,14 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final, Literal
 
-Home = Literal["file", "grid", "block", "quilt", "book"]
+Home = Literal["file", "grid", "block", "quilt", "book", "maker"]
 
 
 @dataclass(frozen=True, slots=True)
 class LineKind:
     """`home`: it declares something, or belongs in units and blocks, in blocks only, in quilts only, or in books.
 
-    `usage` is an example.
+    A line whose home is `maker` is a maker's own way of working: it stands in her `maker`, and in a book, a quilt or a
+    block, where it wins. `usage` is an example.
     """
 
     home: Home
@@ -42,6 +43,7 @@ QUILT_KINDS: Final[dict[str, LineKind]] = {
     "fabric": LineKind("quilt", "`fabric width 40 in usable`"),
     "shrinkage": LineKind("quilt", "`shrinkage 5 %`"),
     "note": LineKind("quilt", '`note "Press toward the dark."`'),
+    "press": LineKind("maker", "`press open`, `press as it nests` or `press toward dark`"),
     "expect": LineKind("quilt", '`expect finished 62 x 86 in` or `expect blocks "Harbour Light" 22`'),
 }
 """Every kind of line that stands in a quilt; some of the words begin lines of a block as well."""
@@ -54,6 +56,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
     "cutter": LineKind("file", '`cutter "My 3 in squares" square 3 in`'),
     "quilt": LineKind("file", '`quilt "Breakwater"`'),
     "book": LineKind("file", '`book "A Harbour Sampler"`'),
+    "maker": LineKind("file", '`maker "Marsh Street Patterns"`'),
     "row": LineKind("grid", "`row fog fog/lantern (geese lantern on fog)> -`"),
     "columns": LineKind("grid", "`columns 1 2 1`"),
     "heights": LineKind("grid", "`heights 1 2 1`"),
@@ -91,6 +94,9 @@ DECLARATIONS: Final = frozenset(word for word, kind in LINE_KINDS.items() if kin
 
 BOOK_MEMBERS: Final = frozenset({"block", "quilt"})
 """Declarations whose words also begin a line of a book that names one."""
+
+MAKER_LINES: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind.home == "maker")
+"""Lines of a maker; they may stand in a book, a quilt or a block too."""
 
 QUILT_LINES: Final = frozenset(QUILT_KINDS)
 """Lines that tell a quilt from the name of one in a book."""

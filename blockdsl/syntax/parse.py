@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from types import UnionType
 from typing import Final, cast
 
 from blockdsl.diagnostics import Problems, Source
@@ -19,13 +20,15 @@ from blockdsl.syntax.ast import (
     Declaration,
     FabricDeclaration,
     File,
+    MakerDeclaration,
+    MakerLine,
     QuiltDeclaration,
     QuiltLine,
     UnitDeclaration,
     UnitLine,
 )
 from blockdsl.syntax.build import Head
-from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS, QUILT_LINES
+from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS, MAKER_LINES, QUILT_LINES
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.read import ReadLine, read_lines, whole_first_line
 
@@ -70,8 +73,20 @@ _NAMES: Final[dict[type, str]] = {
     FabricDeclaration: "a fabric",
     CutterDeclaration: "a cutter",
     QuiltDeclaration: "a quilt",
+    BookDeclaration: "a book",
+    MakerDeclaration: "a maker",
+}
+_IN_ITS_OWN: Final = "put it below the first line of its block or unit; a declaration lasts until the next one"
+_ADVICE: Final[dict[type, str]] = {
+    QuiltDeclaration: "put it below the first line of its block; `blocks 9 in` makes blocks of one size",
+    BookDeclaration: "put it below the first line of its block, and name the block in the book",
+    MakerDeclaration: "put it below the first line of its block or unit, not of the maker",
 }
 _BEGIN: Final = 'begin with `block "My block"` or `unit my-unit`, and put the `{keyword}` line below it'
+
+_BEGIN_MAKER: Final = "put the `{keyword}` line below the first line of a block, a quilt, a book or a `maker`"
+
+_Ways = MakerDeclaration | BookDeclaration | QuiltDeclaration | BlockDeclaration
 
 _BEGIN_QUILT: Final = 'begin with `quilt "My quilt"`, and put the `{keyword}` line below it'
 
@@ -83,7 +98,7 @@ class _Gathering:
         self.declarations: list[Declaration] = []
         self._problems = problems
         self._head: Head | Damaged | None = None
-        self._lines: list[BlockLine | QuiltLine | BookLine] = []
+        self._lines: list[BlockLine | QuiltLine | BookLine | MakerLine] = []
         self._complained = False
 
     def take(self, line: ReadLine) -> None:
@@ -99,42 +114,23 @@ class _Gathering:
         of_quilt = isinstance(self._head, QuiltDeclaration) and line.keyword == "fabric" and line.name is None
         return line.keyword in DECLARATIONS and not of_quilt
 
-    def _take_line(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine) -> None:
+    def _take_line(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine | MakerLine) -> None:
         if isinstance(node, Damaged) or self._belongs(raw, node):
             self._lines.append(node)
         else:
             self._lines.append(Damaged(raw.span(), raw.keyword))
 
-    def _belongs(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine) -> bool:
+    def _belongs(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine | MakerLine) -> bool:
         """Whether the line may stand here; the first that may not is reported."""
         head, keyword = self._head, raw.keyword
         of_book = isinstance(node, BookBlock | BookQuilt) or LINE_KINDS[keyword].home == "book"
-        of_quilt = LINE_KINDS[keyword].home == "quilt"
-        home: type[Head] = BookDeclaration if of_book else QuiltDeclaration if of_quilt else BlockDeclaration
-        if isinstance(head, Damaged | home) or (isinstance(head, QuiltDeclaration) and keyword in QUILT_LINES):
+        if isinstance(head, Damaged | _home_of(keyword, of_book=of_book)):
             return True
-        place, advice = "", ""
-        if of_book:
-            place, advice = _out_of_book(head, keyword)
-        elif of_quilt:
-            place, advice = _NAMES.get(type(head), "a book"), _BEGIN_QUILT.format(keyword=keyword)
-        elif isinstance(head, QuiltDeclaration):
-            place, advice = (
-                "a quilt",
-                "put it below the first line of its block; `blocks 9 in` makes blocks of one size",
-            )
-        elif isinstance(head, BookDeclaration):
-            place, advice = "a book", "put it below the first line of its block, and name the block in the book"
-        elif isinstance(head, UnitDeclaration):
-            if head.shape is None and LINE_KINDS[keyword].home == "grid":
-                return True
-            if head.shape is not None and keyword == "note":
-                return True
-            place, advice = _in_unit(head, keyword)
-        elif head is not None:
-            place = _NAMES.get(type(head), "a `use` line")
-            advice = "put it below the first line of its block or unit; a declaration lasts until the next one"
-        self._complain(raw, place, advice)
+        if isinstance(head, QuiltDeclaration) and keyword in QUILT_LINES:
+            return True
+        if isinstance(head, UnitDeclaration) and _is_of_a_unit(head, keyword):
+            return True
+        self._complain(raw, *_out_of_place(head, keyword, of_book=of_book))
         return False
 
     def _complain(self, raw: RawLine, place: str, advice: str) -> None:
@@ -157,11 +153,40 @@ class _Gathering:
             self.declarations.append(replace(head, lines=cast("tuple[QuiltLine, ...]", lines)))
         elif isinstance(head, BookDeclaration):
             self.declarations.append(replace(head, lines=cast("tuple[BookLine, ...]", lines)))
+        elif isinstance(head, MakerDeclaration):
+            self.declarations.append(replace(head, lines=cast("tuple[MakerLine, ...]", lines)))
         elif isinstance(head, UnitDeclaration):
             self.declarations.append(replace(head, lines=cast("tuple[UnitLine, ...]", lines)))
         elif head is not None:
             self.declarations.append(head)
         self._head, self._lines, self._complained = None, [], False
+
+
+def _home_of(keyword: str, *, of_book: bool) -> type[Head] | UnionType:
+    """What a line of this kind stands in, units aside."""
+    if keyword in MAKER_LINES:
+        return _Ways
+    if of_book:
+        return BookDeclaration
+    return QuiltDeclaration if LINE_KINDS[keyword].home == "quilt" else BlockDeclaration
+
+
+def _is_of_a_unit(unit: UnitDeclaration, keyword: str) -> bool:
+    return LINE_KINDS[keyword].home == "grid" if unit.shape is None else keyword == "note"
+
+
+def _out_of_place(head: Head | Damaged | None, keyword: str, *, of_book: bool) -> tuple[str, str]:
+    """Where a line stands that may not stand there, and what to do about it."""
+    place = _NAMES.get(type(head), "a `use` line")
+    if of_book:
+        return _out_of_book(head, keyword)
+    if LINE_KINDS[keyword].home == "quilt":
+        return place, _BEGIN_QUILT.format(keyword=keyword)
+    if keyword in MAKER_LINES:
+        return place, _BEGIN_MAKER.format(keyword=keyword)
+    if isinstance(head, UnitDeclaration):
+        return _in_unit(head, keyword)
+    return place, "" if head is None else _ADVICE.get(type(head), _IN_ITS_OWN)
 
 
 def _out_of_book(head: Head | Damaged | None, keyword: str) -> tuple[str, str]:

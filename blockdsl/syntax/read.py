@@ -21,6 +21,7 @@ from blockdsl.syntax.keywords import (
     DECLARATIONS,
     KEYWORDS,
     LINE_KINDS,
+    MAKER_LINES,
     QUILT_LINES,
 )
 from blockdsl.syntax.lines import RawLine, Slip, split_lines
@@ -93,6 +94,8 @@ def _names_a_member(raws: Sequence[RawLine], place: int) -> bool:
         return True
     for raw in raws[place + 1 :]:
         word = raw.keyword
+        if word in MAKER_LINES:  # a book has such lines, and so has what might be declared here
+            continue
         if raws[place].keyword == "quilt" and raw.text:
             return word not in QUILT_LINES or (word == "fabric" and not _FABRIC_OF_A_QUILT.match(raw.text))
         if word in LINE_KINDS:

@@ -1,0 +1,79 @@
+"""Which way seams are pressed: open, toward the dark, as they nest. Worked out by hand; common practice, no source."""
+
+from __future__ import annotations
+
+from blockdsl.facts import BlockFacts
+from blockdsl.sewing.steps import StepSeam
+from tests.unit.model.blocks import block
+
+NINE = ("row slate fog slate", "row fog slate fog", "row slate fog slate")
+
+
+def seams(facts: BlockFacts) -> list[StepSeam]:
+    return [seam for step in facts.steps for hand in step.hands for stage in hand.stages for seam in stage.seams]
+
+
+def ways(facts: BlockFacts) -> list[list[tuple[int, int]]]:
+    """Step by step which way the seams of the first hand are pressed, as (-1, 0 or 1, -1, 0 or 1)."""
+    return [
+        [
+            ((seam.arrow.x > 0) - (seam.arrow.x < 0), (seam.arrow.y > 0) - (seam.arrow.y < 0))
+            for stage in step.hands[0].stages
+            for seam in stage.seams
+        ]
+        for step in facts.steps
+    ]
+
+
+# --- open -------------------------------------------------------------------------------------------
+
+
+def test_pressed_open_no_seam_of_a_nine_patch_has_a_side_and_none_nests() -> None:
+    nine = block("press open", *NINE)
+    assert all(seam.toward is None for seam in seams(nine))
+    # Two rows' seams meet in each of the two long seams, in two places; none nests.
+    assert sum(seam.meetings for seam in seams(nine)) == sum(seam.unnested for seam in seams(nine)) == 4
+
+
+def test_a_curve_is_pressed_to_a_side_even_where_the_rest_is_pressed_open() -> None:
+    facts = block("press open", "row (curve fog in slate) moss", size="6 x 3 in")
+    by_kind = {seam.kind: seam.toward for seam in seams(facts)}
+    assert by_kind["straight"] is None
+    assert by_kind["curved"] is not None
+
+
+def test_a_set_in_seam_is_pressed_to_a_side_even_where_the_rest_is_pressed_open() -> None:
+    facts = block("press open", "row (star45 points fog slate ground moss)", size="6 in")
+    assert {(seam.kind, seam.toward is None) for seam in seams(facts)} == {("straight", True), ("set-in", False)}
+
+
+def test_the_first_half_of_a_partial_seam_is_pressed_to_a_side_even_where_the_rest_is_pressed_open() -> None:
+    bright = (
+        "grid 3 x 3",
+        "patch fog at 0,0 2,0 2,1 0,1",
+        "patch slate at 2,0 3,0 3,2 2,2",
+        "patch moss at 1,2 3,2 3,3 1,3",
+        "patch lantern at 0,1 1,1 1,3 0,3",
+        "patch fog at 1,1 2,1 2,2 1,2",
+    )
+    facts = block("press open", *bright, size="6 in")
+    assert {(seam.kind, seam.toward is None) for seam in seams(facts)} == {("straight", True), ("partial", False)}
+
+
+# --- toward the dark --------------------------------------------------------------------------------
+
+
+def test_pressed_toward_the_dark_the_darker_side_decides_even_where_seams_then_do_not_nest() -> None:
+    # Three squares over three: as it nests the second row is pressed the other way.
+    rows = ("row fog slate fog", "row fog slate fog")
+    dark = block("press toward dark", *rows, size="6 x 4 in")
+    assert ways(dark)[0] == [(1, 0), (-1, 0)]
+    assert sum(seam.unnested for seam in seams(dark)) == 2
+
+
+def test_pressed_toward_the_dark_a_dark_goose_is_pressed_toward() -> None:
+    row = "row (geese slate on fog)"
+    away, toward = block(row, size="6 x 3 in"), block("press toward dark", row, size="6 x 3 in")
+    assert {way[1] for way in ways(away)[0]} == {-1}
+    # The goose points up, and its skies lie at the upper left and the upper right: downward is toward the goose.
+    assert {way[1] for way in ways(toward)[0]} == {1}
