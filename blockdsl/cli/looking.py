@@ -10,7 +10,7 @@ from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import work_through
-from blockdsl.facts import facts_json
+from blockdsl.wording import facts_json
 
 
 def check(arguments: Namespace) -> int:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.drawing.diagram import Fabrics, fabrics_of
@@ -20,7 +21,8 @@ from blockdsl.drawing.prose import (
     width_of,
 )
 from blockdsl.drawing.steps_picture import apart_picture, arrow, dot, joined_picture, letter_mark, stitches
-from blockdsl.drawing.steps_words import TOO_MANY, labels_of, say_apart, say_joined, say_take
+from blockdsl.drawing.steps_words import TOO_MANY, labels_of, say_apart, say_joined
+from blockdsl.drawing.table import tick_cell
 from blockdsl.drawing.technique_picture import technique_picture
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -38,23 +40,29 @@ from blockdsl.drawing.theme import (
 )
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
-from blockdsl.facts.stepfacts import LessonStep, StepFacts, Variant
+from blockdsl.facts.stepfacts import StepFacts, Variant
 from blockdsl.geometry import to_float
+from blockdsl.wording import StepPart, StepText, step_texts
 
 
 @dataclass(frozen=True, slots=True)
 class StepLook:
-    """What all cards of a block share: its fabrics and their labels, its ruler, and methods told already by step."""
+    """What all cards of a block share: its fabrics and their labels, its ruler, the words of its steps."""
 
     fabrics: Fabrics
     labels: dict[str, str]
     unit: RulerUnit
-    told: dict[tuple[str, ...], int] = field(default_factory=dict)
+    texts: Mapping[int, StepText]
+
+    def text(self, step: StepFacts) -> StepText:
+        """The words of a step."""
+        return self.texts[step.number]
 
 
 def look_of(facts: BlockFacts) -> StepLook:
-    """The look of a block's steps, nothing told yet."""
-    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit)
+    """The look of a block's steps, and their words."""
+    texts = {text.number: text for text in step_texts(facts)}
+    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts)
 
 
 TITLE: Final = "Steps"
@@ -83,11 +91,10 @@ def step_list(facts: BlockFacts) -> list[Slice]:
         slices.append(_key_of_dots())
     waiting: list[StepFacts] = []
     for step in steps:
-        if step.lesson and _words_of(step) not in look.told:
+        if any(part.picture is not None for part in look.text(step).parts):
             slices += _cards(waiting, look)
             waiting = []
             slices += _lesson(step, look)
-            look.told[_words_of(step)] = step.number
         else:
             waiting.append(step)
     return [*slices, *_cards(waiting, look)]
@@ -116,10 +123,6 @@ def _key_of_dots() -> Slice:
     middle = height / 2
     said = "stop a seam allowance from the edge: something is set in here later"
     return Slice(height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep=True)
-
-
-def _words_of(step: StepFacts) -> tuple[str, ...]:
-    return tuple(each.text for each in step.lesson)
 
 
 def _remark(facts: BlockFacts) -> list[Slice]:
@@ -165,38 +168,50 @@ def step_card(step: StepFacts, look: StepLook, width: float) -> tuple[float, tup
 
 
 def _text(step: StepFacts, look: StepLook, width: float, y: float) -> tuple[float, list[Mark]]:
-    """Number and name, what to take, what to do, from a height downward; where it ends."""
-    y, marks = _head(step, width, y)
-    for text, style in ((say_take(step, look.labels, look.unit), _QUIET), (_sentences(step, look), _BODY)):
-        if text:
-            tall, lines = paragraph(fraction_text(text), width, style)
-            marks += moved(lines, 0.0, y)
-            y += tall
+    """Number and name, then what to do, from a height downward; where it ends."""
+    text = look.text(step)
+    y, marks = _head(text, width, y)
+    for letter, part in text.lettered:
+        tall, said = part_marks(f"{letter} ".lstrip(), part, width, _BODY)
+        marks += moved(said, 0.0, y)
+        y += tall
     return y, marks
 
 
-def _sentences(step: StepFacts, look: StepLook) -> str:
-    """What to do; how many to make stands beside the name already."""
-    if not step.lesson:
-        return " ".join(sentence for sentence in step.sentences if sentence != f"Make {step.count}.")
-    return f"Do as in step {look.told.get(_words_of(step), 1)}, with these pieces. {_often(step)}"
+def part_marks(letter: str, part: StepPart, width: float, style: Style) -> tuple[float, tuple[Mark, ...]]:
+    """Height and marks of one part of a step: its sentences, then the measure on a line of its own after a box."""
+    height = 0.0
+    marks: list[Mark] = []
+    if part.sentences:
+        height, words = paragraph(fraction_text(letter + " ".join(part.sentences)), width, style)
+        marks += words
+    if part.measure:
+        bold = Style(style.size_pt, "bold", INK)
+        indent = style.size_pt + STEP_PT
+        tall, words = paragraph(fraction_text(part.measure), width - indent, bold)
+        marks += moved((*tick_cell(bold, style.size_pt * 0.8).marks,), 0.0, height)
+        marks += moved(words, indent, height)
+        height += tall
+    return height, tuple(marks)
 
 
-def _often(step: StepFacts) -> str:
-    return step.sentences[-1] if step.sentences[-1] != f"Make {step.count}." else ""
-
-
-def _head(step: StepFacts, width: float, y: float) -> tuple[float, list[Mark]]:
-    """Number and name at the left, how many at the right."""
-    number = f"{step.number}  "
-    count = f"make {step.count}" if step.count > 1 else ""
+def _head(text: StepText, width: float, y: float) -> tuple[float, list[Mark]]:
+    """Number and name at the left, how many at the right, the finished size below."""
+    number = f"{text.number}  "
     indent = width_of(number, _NUMBER)
-    room = width - indent - (width_of(count, _BOLD) + 2 * STEP_PT if count else 0.0)
+    room = width - indent - (width_of(text.made, _BOLD) + 2 * STEP_PT if text.made else 0.0)
+    beside = bool(text.made) and room > width / 3
     marks: list[Mark] = [*line(number, 0.0, y + _NUMBER.baseline_pt, _NUMBER)]
-    marks += line_ending(count, width, y + _NAME.baseline_pt, _BOLD)
-    for words in lines_of(step.title, room, _NAME):
+    if beside:
+        marks += line_ending(text.made, width, y + _NAME.baseline_pt, _BOLD)
+    for words in lines_of(text.name, room if beside else width - indent, _NAME):
         marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
         y += _NAME.line_pt
+    below = " · ".join(filter(None, (text.size, "" if beside else text.made)))
+    if below:
+        tall, sizes = paragraph(fraction_text(below), width - indent, _QUIET)
+        marks += moved(sizes, indent, y)
+        y += tall
     return y + STEP_PT / 2, marks
 
 
@@ -252,42 +267,45 @@ def _halves(hand: Variant, box: Box, between: float) -> tuple[Box, Box, bool]:
 
 
 def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
-    """Number, name and what to take; then the method's pictures, three or four across."""
-    bottom, marks = _head(step, CONTENT_WIDTH_PT, 0.0)
-    for text, style in ((say_take(step, look.labels, look.unit), _QUIET), (_often(step), _BOLD)):
-        if text:
-            height, words = paragraph(fraction_text(text), CONTENT_WIDTH_PT, style)
-            marks += moved(words, 0.0, bottom)
-            bottom += height
-    across = 4 if len(step.lesson) % 4 == 0 or len(step.lesson) % 3 == 1 else 3
+    """Number and name; then the parts of the method with their pictures, three or four across."""
+    text = look.text(step)
+    bottom, marks = _head(text, CONTENT_WIDTH_PT, 0.0)
+    parts = text.lettered
+    across = 4 if len(parts) % 4 == 0 or len(parts) % 3 == 1 else 3
     slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
-    return [*slices, *(_lesson_row(step, start, across, look.unit) for start in range(0, len(step.lesson), across))]
+    return [
+        *slices,
+        *(
+            _lesson_row(step, parts[start : start + across], across, look.unit)
+            for start in range(0, len(parts), across)
+        ),
+    ]
 
 
-def _lesson_row(step: StepFacts, start: int, across: int, unit: RulerUnit) -> Slice:
+def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, unit: RulerUnit) -> Slice:
     width = span_pt(12 // across)
     marks: list[Mark] = []
     height = 0.0
-    for place, each in enumerate(step.lesson[start : start + across]):
-        tall, card = lesson_card(step, each, chr(ord("a") + start + place), width, unit)
+    for place, (letter, part) in enumerate(parts):
+        tall, card = lesson_card(step, part, letter, width, unit)
         marks += moved(card, place * (width + GUTTER_PT), 0.0)
         height = max(height, tall)
     return Slice(height, tuple(marks), before_pt=2 * STEP_PT, head=(continued(f"{TITLE}, step {step.number}"),))
 
 
 def lesson_card(
-    step: StepFacts, lesson: LessonStep, letter: str, width: float, unit: RulerUnit
+    step: StepFacts, part: StepPart, letter: str, width: float, unit: RulerUnit
 ) -> tuple[float, tuple[Mark, ...]]:
-    """One thing to do of a method: its picture (for the right hand where there are two), name and words."""
+    """One part of a method: its picture (for the right hand where there are two), letter and heading, words."""
     inner = Box(_INNER_PT, _INNER_PT, width - 2 * _INNER_PT, _LESSON_PT - 2 * _INNER_PT)
-    marks: list[Mark] = [
-        rectangle(0.0, 0.0, width, _LESSON_PT, fill=TINT),
-        technique_picture(lesson.pictures[0], step.fabrics, unit, inner),
-    ]
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, _LESSON_PT, fill=TINT)]
+    if part.picture is not None:
+        marks.append(technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, unit, inner))
     y = _LESSON_PT + STEP_PT
-    name = f"{step.number}{letter}  "
-    marks += line(name, 0.0, y + _BOLD.baseline_pt, Style(BODY_PT, "bold", ACCENT))
-    marks += line(lesson.title, width_of(name, _BOLD), y + _BOLD.baseline_pt, _BOLD)
+    if letter:
+        marks += line(letter, 0.0, y + _BOLD.baseline_pt, Style(BODY_PT, "bold", ACCENT))
+    if part.heading:
+        marks += line(part.heading, width_of(f"{letter} ".lstrip(), _BOLD), y + _BOLD.baseline_pt, _BOLD)
     y += _BOLD.line_pt
-    height, words = paragraph(fraction_text(lesson.text), width, _BODY)
+    height, words = part_marks("", part, width, _BODY)
     return y + height, (*marks, *moved(words, 0.0, y))

@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.flow import moved
 from blockdsl.drawing.marks import Mark, Page
 from blockdsl.drawing.prose import Style, fitted, line, line_ending, paragraph, rectangle, width_of
-from blockdsl.drawing.steps import hand_pictures, look_of
-from blockdsl.drawing.steps_words import labels_of, say_take
+from blockdsl.drawing.steps import StepLook, hand_pictures, look_of, part_marks
 from blockdsl.drawing.technique_picture import technique_picture
 from blockdsl.drawing.theme import ACCENT, INK, QUIET, TINT, Box
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.wording import StepPart, StepText
 
 WIDTH_PT: Final = 960.0
 HEIGHT_PT: Final = 540.0
@@ -41,18 +43,20 @@ def step_page(facts: BlockFacts, number: int) -> Page:
     step = next((each for each in facts.steps if each.number == number), None)
     if step is None:
         raise ValueError(f"{facts.name} has no step {number}; it has {len(facts.steps)}")
-    body = _lesson(facts, step) if step.lesson else _pieced(facts, step)
-    return Page(WIDTH_PT, HEIGHT_PT, (*_head(step), *body, *_foot(facts, step)))
+    look = look_of(facts)
+    has_pictures = any(part.picture is not None for part in look.text(step).parts)
+    body = _lesson(facts, step, look) if has_pictures else _pieced(step, look)
+    return Page(WIDTH_PT, HEIGHT_PT, (*_head(look.text(step)), *body, *_foot(facts, step)))
 
 
-def _head(step: StepFacts) -> tuple[Mark, ...]:
-    number, count = f"{step.number}  ", f"make {step.count}" if step.count > 1 else ""
+def _head(text: StepText) -> tuple[Mark, ...]:
+    number, count = f"{text.number}  ", text.made
     x = _MARGIN_PT + width_of(number, _NUMBER)
     room = WIDTH_PT - _MARGIN_PT - x - width_of(count, _TITLE) - _GAP_PT
     baseline = _MARGIN_PT + _TITLE.baseline_pt - 6.0
     return (
         *line(number, _MARGIN_PT, baseline, _NUMBER),
-        *line(fitted(step.title, room, _TITLE), x, baseline, _TITLE),
+        *line(fitted(text.name, room, _TITLE), x, baseline, _TITLE),
         *line_ending(count, WIDTH_PT - _MARGIN_PT, baseline, _TITLE),
     )
 
@@ -66,70 +70,75 @@ def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
     )
 
 
-def _pieced(facts: BlockFacts, step: StepFacts) -> list[Mark]:
+def _pieced(step: StepFacts, look: StepLook) -> list[Mark]:
     """Pictures at the left, one band for each hand; words at the right, as large as they fit."""
     width = WIDTH_PT - 2 * _MARGIN_PT - _WORDS_PT - _GAP_PT
     height = _BOTTOM_PT - _TOP_PT
     each = height / len(step.hands)
     marks: list[Mark] = [rectangle(_MARGIN_PT, _TOP_PT, width, height, fill=TINT)]
-    look = look_of(facts)
     for place in range(len(step.hands)):
         box = Box(_MARGIN_PT, _TOP_PT + place * each, width, each)
         marks += hand_pictures(step, place, look, box, _SIGNS)
     x = _MARGIN_PT + width + _GAP_PT
     return [
         *marks,
-        *moved(_words([say_take(step, look.labels, look.unit), *step.sentences], _WORDS_PT, height), x, _TOP_PT),
+        *moved(_words(look.text(step), _WORDS_PT, height), x, _TOP_PT),
     ]
 
 
-def _words(sentences: list[str], width: float, height: float) -> tuple[Mark, ...]:
-    """The first quiet, each sentence a paragraph, in the largest type in which all of it fits."""
+def _words(text: StepText, width: float, height: float) -> tuple[Mark, ...]:
+    """The size, then each sentence as a paragraph, in the largest type in which all of it fits."""
     marks: list[Mark] = []
     for size in _SIZES_PT:
         marks, y = [], 0.0
-        for place, sentence in enumerate(filter(None, sentences)):
-            style = Style(size, "regular", QUIET if place == 0 else INK)
-            tall, words = paragraph(fraction_text(sentence), width, style)
+        style = Style(size, "regular", INK)
+        if text.size:
+            y, words = paragraph(fraction_text(text.size), width, Style(size, "regular", QUIET))
+            marks += words
+            y += size * 0.45
+        for letter, part in text.lettered:
+            for place, sentence in enumerate(part.sentences):
+                told = f"{letter} {sentence}".strip() if place == 0 else sentence
+                tall, words = paragraph(fraction_text(told), width, style)
+                marks += moved(words, 0.0, y)
+                y += tall + size * 0.45
+            tall, words = part_marks("", replace(part, sentences=()), width, style)
             marks += moved(words, 0.0, y)
-            y += tall + size * 0.45
+            y += tall + (size * 0.45 if tall else 0.0)
         if y <= height:
             break
     return tuple(marks)
 
 
-def _lesson(facts: BlockFacts, step: StepFacts) -> list[Mark]:
+def _lesson(facts: BlockFacts, step: StepFacts, look: StepLook) -> list[Mark]:
     """The method's pictures in one or two rows, each with its words below it."""
-    lead = Style(13.0, "regular", QUIET)
-    tall, words = paragraph(
-        fraction_text(f"{say_take(step, labels_of(facts), facts.unit)} {step.sentences[-1]}"), WIDTH_PT - 72.0, lead
-    )
-    marks: list[Mark] = [*moved(words, _MARGIN_PT, _TOP_PT - 6.0)]
-    top = _TOP_PT + tall + 2.0
-    across = len(step.lesson) if len(step.lesson) <= 4 else (len(step.lesson) + 1) // 2
-    rows = -(-len(step.lesson) // across)
+    marks: list[Mark] = []
+    top = _TOP_PT
+    parts = look.text(step).lettered
+    across = len(parts) if len(parts) <= 4 else (len(parts) + 1) // 2
+    rows = -(-len(parts) // across)
     width = (WIDTH_PT - 2 * _MARGIN_PT - (across - 1) * _GAP_PT) / across
     height = (_BOTTOM_PT - top - (rows - 1) * 12.0) / rows
     picture = height * 0.5
-    size = _lesson_size(step, width, height - picture - 6.0)
-    for place, each in enumerate(step.lesson):
+    size = _lesson_size([part for _, part in parts], width, height - picture - 6.0)
+    for place, (letter, part) in enumerate(parts):
         x, y = _MARGIN_PT + place % across * (width + _GAP_PT), top + place // across * (height + 12.0)
         marks.append(rectangle(x, y, width, picture, fill=TINT))
         inner = Box(x + 8.0, y + 8.0, width - 16.0, picture - 16.0)
-        marks.append(technique_picture(each.pictures[0], step.fabrics, facts.unit, inner))
+        if part.picture is not None:
+            marks.append(technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, inner))
         bold = Style(size, "bold", INK)
-        name = f"{step.number}{chr(ord('a') + place)}  {each.title}"
-        marks += line(name, x, y + picture + 6.0 + bold.baseline_pt, bold)
-        _, told = paragraph(fraction_text(each.text), width, Style(size, "regular", INK))
+        marks += line(f"{letter} {part.heading}".strip(), x, y + picture + 6.0 + bold.baseline_pt, bold)
+        _, told = part_marks("", part, width, Style(size, "regular", INK))
         marks += moved(told, x, y + picture + 6.0 + bold.line_pt)
     return marks
 
 
-def _lesson_size(step: StepFacts, width: float, height: float) -> float:
+def _lesson_size(parts: Sequence[StepPart], width: float, height: float) -> float:
     """The largest type in which the words of every picture fit below it."""
     for size in _SIZES_PT:
         style = Style(size, "regular", INK)
-        tall = max(paragraph(fraction_text(each.text), width, style)[0] for each in step.lesson)
+        tall = max(part_marks("", part, width, style)[0] for part in parts)
         if tall + style.line_pt <= height:
             break
     return size

@@ -6,13 +6,13 @@ from collections.abc import Iterator
 from typing import Final
 
 from blockdsl.drawing.marks import Page
-from blockdsl.drawing.steps import hand_pictures, look_of
-from blockdsl.drawing.steps_words import say_take
+from blockdsl.drawing.steps import StepLook, hand_pictures, look_of
 from blockdsl.drawing.technique_picture import technique_picture
 from blockdsl.drawing.theme import Box
 from blockdsl.drawing.web_parts import Card, Cards, Heading, Paragraph, Part, Picture, Run, plain
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.wording import StepPart
 
 _PICTURE: Final = Box(0.0, 0.0, 264.0, 118.0)
 _SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
@@ -26,23 +26,29 @@ def step_cards(facts: BlockFacts, level: int) -> list[Part]:
         "Sew in this order. The pictures show the right side, finished: dashes are seams to sew, arrows show the way "
         "to press."
     )
-    cards = tuple(card for step in facts.steps for card in _cards(facts, step, level))
+    look = look_of(facts)
+    cards = tuple(card for step in facts.steps for card in _cards(facts, step, look, level))
     return [Paragraph((Run(words, "quiet"),)), Cards("steps", cards)]
 
 
-def _cards(facts: BlockFacts, step: StepFacts, level: int) -> Iterator[Card]:
-    """One card; of a unit made by a method a card for each thing to do after it."""
-    look = look_of(facts)
+def _cards(facts: BlockFacts, step: StepFacts, look: StepLook, level: int) -> Iterator[Card]:
+    """One card; of a unit made by a method a card for each part of it that has a picture."""
+    text = look.text(step)
     drawn = [hand_pictures(step, place, look, _PICTURE) for place in range(len(step.hands))]
     pages = [Page(_PICTURE.width_pt, _PICTURE.height_pt, marks) for marks in drawn]
-    made = f", make {step.count}" if step.count > 1 else ""
-    heading = Heading(level, (Run(f"{step.number} "), Run(step.title + made)))
-    take = say_take(step, look.labels, facts.unit)
-    quiet = (Paragraph((Run(take, "quiet"),)),) if take else ()
-    told = step.sentences[-1] if step.lesson else step.text
-    yield Card((*map(Picture, pages), heading, *quiet, Paragraph(plain(told))))
-    for place, each in enumerate(step.lesson):
-        scene = technique_picture(each.pictures[0], step.fabrics, facts.unit, _SCENE)
+    made = f", {text.made}" if text.made else ""
+    heading = Heading(level, (Run(f"{step.number} "), Run(text.name + made)))
+    size = (Paragraph((Run(text.size, "quiet"),)),) if text.size else ()
+    alone = [_part(letter, part) for letter, part in text.lettered if part.picture is None]
+    yield Card((*map(Picture, pages), heading, *size, *alone))
+    for letter, part in text.lettered:
+        if part.picture is None:
+            continue
+        scene = technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, _SCENE)
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (scene,))
-        name = Heading(level, (Run(f"{step.number}{chr(ord('a') + place)} "), Run(each.title)))
-        yield Card((Picture(page), name, Paragraph(plain(each.text))))
+        name = Heading(level, (Run(f"{step.number}{letter.strip('()')} "), Run(part.heading or text.name)))
+        yield Card((Picture(page), name, _part("", part)))
+
+
+def _part(letter: str, part: StepPart) -> Paragraph:
+    return Paragraph(plain(f"{letter} {part.text}".strip()))

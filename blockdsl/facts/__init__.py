@@ -11,7 +11,6 @@ Does not know: drawing.
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts, book_of
 from blockdsl.facts.collect import FileFacts, collect_facts
-from blockdsl.facts.json import facts_json
 from blockdsl.facts.quiltfacts import QuiltFacts
 
 __all__ = [
@@ -24,5 +23,4 @@ __all__ = [
     "WordsFacts",
     "book_of",
     "collect_facts",
-    "facts_json",
 ]

@@ -41,7 +41,6 @@ def applique_steps(block: BlockFacts, before: Sequence[StepFacts]) -> tuple[Step
         StepFacts(
             number=len(before) + 1,
             makes="block with its appliqué",
-            title="Lay and sew the appliqué",
             count=1,
             spare=0,
             method=METHOD,

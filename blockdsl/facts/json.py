@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable, Sequence
+from typing import Protocol
 
 from blockdsl.cutting.grain import Bias
 from blockdsl.cutting.strips import StripCut
@@ -32,16 +33,36 @@ _words = json.JSONEncoder(ensure_ascii=False).encode
 Say = Callable[[Exact], str]
 
 
-def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
+class StepWords(Protocol):
+    """The words of a step: its title, and all that there is to do."""
+
+    @property
+    def title(self) -> str:
+        """Its name, how many are made, their size."""
+
+    @property
+    def text(self) -> str:
+        """All sentences and measures on one line."""
+
+
+Describe = Callable[[BlockFacts], Sequence[StepWords]]
+"""Gives the words of all steps of a block, in order; they are made where a document is written."""
+
+
+def facts_json(facts: FileFacts, problems: Iterable[Diagnostic], describe: Describe) -> str:
     """One JSON document for a file, problems included."""
+
+    def document_of(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str, object]:
+        return block_document(block, asked, describe)
+
     units = {block.unit for block in facts.blocks}
     document = {
         "schema": SCHEMA,
         "file": facts.file,
         "unit": units.pop() if len(units) == 1 else ("in" if not units else "mixed"),
-        "blocks": [block_document(block, asked_sizes(block, facts.books)) for block in facts.blocks],
+        "blocks": [document_of(block, asked_sizes(block, facts.books)) for block in facts.blocks],
         "quilts": [quilt_document(quilt) for quilt in facts.quilts],
-        "books": [book_document(book, block_document) for book in facts.books],
+        "books": [book_document(book, document_of) for book in facts.books],
         "problems": [_problem(problem) for problem in problems],
     }
     return _laid_out(document, 0)
@@ -60,8 +81,13 @@ def _laid_out(value: object, depth: int) -> str:
     return "{\n" + ",\n".join(lines) + f"\n{end}}}"
 
 
-def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str, object]:
-    """One block as plain lists, dictionaries and strings; `asked` are further sizes that books print, in its unit."""
+def block_document(
+    block: BlockFacts, asked: Sequence[Extent] = (), describe: Describe | None = None
+) -> dict[str, object]:
+    """One block as plain lists, dictionaries and strings; `asked` are further sizes that books print, in its unit.
+
+    Without `describe` the steps have their data and no words.
+    """
     unit = block.unit
 
     def say(length: Exact) -> str:
@@ -96,7 +122,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
         "foundations": [foundation_document(each, say) for each in block.foundations],
         "papers": papers_document(block.papers, say),
         "units": _units(block, say),
-        "steps": [_step(step, say) for step in block.steps],
+        "steps": _steps(block, describe, say),
         "seams": _seams(block.seams),
         "area_by_fabric": {name: _area(area, say) for name, area in block.area_by_fabric},
         "colourings": [
@@ -108,7 +134,7 @@ def block_document(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str,
             for plan in block.colourings
         ],
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
-        "at_sizes": size_documents(block.sizes, block_document),
+        "at_sizes": size_documents(block.sizes, lambda size: block_document(size, (), describe)),
         "pressing": block.pressing,
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],
@@ -205,6 +231,15 @@ def _unit(unit: UnitFacts, say: Say) -> dict[str, object]:
     }
 
 
+def _steps(block: BlockFacts, describe: Describe | None, say: Say) -> list[dict[str, object]]:
+    steps = [_step(step, say) for step in block.steps]
+    if describe is None:
+        return steps
+    return [
+        step | {"title": words.title, "text": words.text} for step, words in zip(steps, describe(block), strict=True)
+    ]
+
+
 def _step(step: StepFacts, say: Say) -> dict[str, object]:
     return {
         "number": step.number,
@@ -217,7 +252,6 @@ def _step(step: StepFacts, say: Say) -> dict[str, object]:
         "finished": _extent(step.finished, say) if step.finished else None,
         "unfinished": _extent(step.unfinished, say) if step.unfinished else None,
         "cells": [dict(zip(("column", "row", "columns", "rows"), cell, strict=True)) for cell in step.cells],
-        "text": step.text,
     }
 
 

@@ -51,12 +51,11 @@ class StepFacts:
     `finished` and `unfinished` are None for what is no rectangle. `hands` is what is made as it lies in its first
     place, and its mirror image when the step makes that too. `cells` are the places in the block's grid, (column,
     row, columns, rows) from 1. Of a unit made by a method `lesson` has the method's own steps, with `fabrics` for
-    their pictures, and `hands` no parts. `title` is the name as a heading, `text` all sentences together.
+    their pictures, and `hands` no parts.
     """
 
     number: int
     makes: str
-    title: str
     count: int
     spare: int
     method: str
@@ -72,5 +71,5 @@ class StepFacts:
 
     @property
     def text(self) -> str:
-        """All sentences, and how many to make."""
+        """All sentences together."""
         return " ".join(self.sentences)

@@ -31,7 +31,6 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
     made = StepFacts(
         number=step.number,
         makes=step.makes,
-        title=_heading(step, len(step.variants)),
         count=step.count,
         spare=sum(block.units[place].spare for place in _hands(step, block)),
         method=step.method,
@@ -44,13 +43,6 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
         hands=step.variants,
     )
     return made if step.method in PATCH_BY_PATCH or step.unit is None else _taught(made, _hands(step, block), block)
-
-
-def _heading(step: MakingStep, hands: int) -> str:
-    name = step.makes[:1].upper() + step.makes[1:]
-    if step.makes == "block":
-        return "Join the block" if any(part.step for part in step.variants[0].ingredients) else "Sew the block"
-    return f"{name}, both hands" if hands > 1 else name
 
 
 def _many(step: MakingStep) -> tuple[str, ...]:

@@ -9,6 +9,9 @@ Does not know: pages, pictures, where a sentence is printed.
 `messages` finds a message by its key; each language is a folder of Fluent files beside it, one file for each subject.
 """
 
+from blockdsl.wording.document import facts_json
 from blockdsl.wording.messages import LANGUAGES, Messages, messages
+from blockdsl.wording.steps import step_texts
+from blockdsl.wording.steptext import BOX, StepPart, StepText
 
-__all__ = ["LANGUAGES", "Messages", "messages"]
+__all__ = ["BOX", "LANGUAGES", "Messages", "StepPart", "StepText", "facts_json", "messages", "step_texts"]

@@ -26,10 +26,11 @@ from blockdsl.drawing.picture import quilt_page
 from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
-from blockdsl.facts import FileFacts, collect_facts, facts_json
+from blockdsl.facts import FileFacts, collect_facts
 from blockdsl.geometry.cover import prove_cover
 from blockdsl.geometry.number import write_exact
 from blockdsl.sewing.order import find_order
+from blockdsl.wording import facts_json
 
 ROOT = Path(__file__).resolve().parents[2]
 COMMAND = str(Path(sys.executable).parent / "blockdsl")

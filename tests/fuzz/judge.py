@@ -25,8 +25,9 @@ from blockdsl.drawing.sheet import block_sheet
 from blockdsl.drawing.templates import template_pages, templates_too_large
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
-from blockdsl.facts import BlockFacts, FileFacts, collect_facts, facts_json
+from blockdsl.facts import BlockFacts, FileFacts, collect_facts
 from blockdsl.syntax.format import format_text
+from blockdsl.wording import facts_json
 from tests.fuzz.seeds import companions
 
 NAME = "fuzz.block"

@@ -8,7 +8,8 @@ from fractions import Fraction as F  # noqa: N817 - they stand in tables of size
 import pytest
 
 from blockdsl.diagnostics import Problems
-from blockdsl.facts import BlockFacts, BookFacts, facts_json
+from blockdsl.facts import BlockFacts, BookFacts
+from blockdsl.wording import facts_json
 from tests.unit.model.blocks import CLOTH, read
 
 OF_CLOTH = ("fabric-unused", "brought-in-twice")

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.facts import facts_json
+from blockdsl.wording import facts_json
 from tests.unit.model.blocks import block, exactly, read, written
 
 BLOCK = ("row fog/slate fog", "row moss fog/slate>")

@@ -11,10 +11,11 @@ import pytest
 
 from blockdsl.analysis import TextReader, analyse
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts, facts_json
+from blockdsl.facts import collect_facts
 from blockdsl.facts.compare_quilts import compare_quilts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.wording import facts_json
 from tests.outside.published.judge import length
 
 BLOCK = """

@@ -11,7 +11,8 @@ from jsonschema import Draft202012Validator
 
 from blockdsl.analysis import FileReader, analyse
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts, facts_json
+from blockdsl.facts import collect_facts
+from blockdsl.wording import facts_json
 from tests.unit.model.blocks import written
 
 ROOT = Path(__file__).resolve().parents[3]

@@ -1,0 +1,15 @@
+"""The facts as JSON with the words of their steps: what `blockdsl facts` writes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from blockdsl.diagnostics import Diagnostic
+from blockdsl.facts import FileFacts
+from blockdsl.facts import json as plain
+from blockdsl.wording.steps import step_texts
+
+
+def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
+    """One JSON document for a file, problems included."""
+    return plain.facts_json(facts, problems, step_texts)

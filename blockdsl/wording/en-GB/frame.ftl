@@ -1,0 +1,3 @@
+# The frame of every step, where British English differs.
+
+list-more = { $first } and { $last }

@@ -1,0 +1,15 @@
+# The frame of every step: title, what is taken, measures, lists.
+
+list-pair = { $first } and { $last }
+list-more = { $first }, and { $last }
+
+length = { $length } { $unit }
+length-about = about { $length } { $unit }
+size = { $width } × { $height } { $unit }
+size-about = about { $width } × { $height } { $unit }
+
+step-make = make { $count }
+step-size = { $size } finished
+step-take = Take { $list }.
+step-as-in = Do as in step { $number }, with these pieces.
+step-take-each = For each, take { $list }.

@@ -1,0 +1,53 @@
+"""A block's steps as a maker reads them: titles, what to do part by part, measures to check."""
+
+from __future__ import annotations
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.wording.english import capital, listed, plural
+from blockdsl.wording.measures import size_words
+from blockdsl.wording.messages import Messages, messages
+from blockdsl.wording.methods import method_parts
+from blockdsl.wording.steptext import StepPart, StepText
+
+
+def language_of(block: BlockFacts) -> str:
+    """The English that a block is told in: American where it is measured in inches, British where in centimetres."""
+    return "en-US" if block.unit == "in" else "en-GB"
+
+
+def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText, ...]:
+    """The words of every step of a block, in order."""
+    words = messages(language or language_of(block))
+    taught: dict[tuple[str, ...], int] = {}
+    return tuple(_text(step, block, words, taught) for step in block.steps)
+
+
+def _text(step: StepFacts, block: BlockFacts, words: Messages, taught: dict[tuple[str, ...], int]) -> StepText:
+    as_in = 0
+    if step.lesson:
+        first = taught.setdefault(tuple(each.text for each in step.lesson), step.number)
+        as_in = first if first != step.number else 0
+        parts = method_parts(step, block, words, as_in)
+    else:
+        parts = _joined(step, block, words)
+    name = plural(step.makes) if step.count > 1 else step.makes
+    made = words("step-make", count=step.count) if step.count > 1 else ""
+    size = words("step-size", size=size_words(step.finished, block.unit, words)) if step.finished else ""
+    return StepText(step.number, capital(name), made, size, parts, as_in)
+
+
+def _joined(step: StepFacts, block: BlockFacts, words: Messages) -> tuple[StepPart, ...]:
+    labels = {fabric.name: fabric.label for fabric in block.fabrics}
+    each = step.count > 1 and all(join.count % step.count == 0 for join in step.joins)
+    share = [join.count // step.count if each else join.count for join in step.joins]
+    takes = [
+        f"{count} {plural(join.name) if count > 1 else join.name}"
+        if join.step
+        else f"{count} {join.name} ({labels[join.fabric]})"
+        for join, count in zip(step.joins, share, strict=True)
+    ]
+    take = words("step-take-each" if each else "step-take", list=listed(takes, words))
+    measure = size_words(step.unfinished, block.unit, words) if step.unfinished else ""
+    rest = tuple(each for each in step.sentences if "now measure" not in each and each != f"Make {step.count}.")
+    return (StepPart((take, *rest), measure),)

@@ -1,0 +1,60 @@
+"""What the words of a step are: a title, what to do part by part, a measure to check."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+BOX: Final = "☐"
+"""Stands before what is measured. The pages' font lacks it: there a box is drawn."""
+
+
+@dataclass(frozen=True, slots=True)
+class StepPart:
+    """What to do at a stretch: `sentences`, then a `measure` to check, or none.
+
+    Where a method has pictures of its own, `picture` is the place of this part's picture in the step's lesson and
+    `heading` the words beside its letter.
+    """
+
+    sentences: tuple[str, ...]
+    measure: str = ""
+    heading: str = ""
+    picture: int | None = None
+
+    @property
+    def text(self) -> str:
+        """All of it as one line, the measure after a box to tick."""
+        return " ".join((*self.sentences, f"{BOX} {self.measure}") if self.measure else self.sentences)
+
+
+@dataclass(frozen=True, slots=True)
+class StepText:
+    """One step in words: the `name` of what is made, how many (`made`, empty for a single one), its `size`, the parts.
+
+    `as_in` is the number of the earlier step that teaches the same method, or 0.
+    """
+
+    number: int
+    name: str
+    made: str
+    size: str
+    parts: tuple[StepPart, ...]
+    as_in: int = 0
+
+    @property
+    def title(self) -> str:
+        """`Corners · make 4 · 3 × 3 in finished`."""
+        return " · ".join(filter(None, (self.name, self.made, self.size)))
+
+    @property
+    def lettered(self) -> tuple[tuple[str, StepPart], ...]:
+        """Each part with its letter, `(a)`; without one where there is a single part."""
+        if len(self.parts) == 1:
+            return (("", self.parts[0]),)
+        return tuple((f"({chr(ord('a') + place)})", part) for place, part in enumerate(self.parts))
+
+    @property
+    def text(self) -> str:
+        """All parts as one line."""
+        return " ".join(f"{letter} {part.text}".strip() for letter, part in self.lettered)
