@@ -1,6 +1,7 @@
 """What finishes a quilt besides its binding: backing, wadding and a sleeve to hang it by.
 
-All are worked out from the finished quilt, exactly, before anything is added for washing (`buying.py` does that).
+Backing and wadding lie under the whole unfinished top, so they are worked out from its raw size; all exactly, before
+anything is added for washing (`buying.py` does that).
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ from blockdsl.model.fabric import RulerUnit
 Seams = Literal["none", "vertical", "horizontal"]
 
 OVERAGE: dict[RulerUnit, Fraction] = {"in": Fraction(4), "cm": Fraction(10)}
-"""How far backing and wadding stand out beyond the quilt on each side: 4 in, as long-arm quilters ask."""
+"""How far backing and wadding extend beyond the raw top on each side: 4 in, as long-arm quilters ask."""
 
 LEAST_OVERAGE: dict[RulerUnit, Fraction] = {"in": Fraction(2), "cm": Fraction(5)}
 """The least that a guild asks for: 2 in on each side."""
@@ -36,7 +37,7 @@ SLEEVE_DEPTH: dict[RulerUnit, Fraction] = {"in": Fraction(4), "cm": Fraction(10)
 class BackingPlan:
     """How the back is put together: `widths` lengths of cloth, each `piece_length` long, joined by `seams`.
 
-    `size` is the least that the back must be (quilt and overage), `sewn` what the lengths give. `one_fewer` is the
+    `size` is the least that the back must be (raw top and overage), `sewn` what the lengths give. `one_fewer` is the
     overage at which one length fewer would do and take less cloth, when that is still a fair one; None otherwise.
     """
 
@@ -55,7 +56,7 @@ class BackingPlan:
 
 @dataclass(frozen=True, slots=True)
 class WaddingPlan:
-    """The wadding: the quilt and its overage on each side; in one piece, whatever the cloth's width."""
+    """The wadding: the raw top and its overage on each side; in one piece, whatever the cloth's width."""
 
     size: tuple[Fraction, Fraction]
     overage: Fraction
@@ -82,10 +83,10 @@ class Asked:
     shrinkage: Fraction = SHRINKAGE
 
 
-def backing_plan(finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, asked: Asked) -> BackingPlan:
+def backing_plan(top: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, asked: Asked) -> BackingPlan:
     """The back with the least cloth: one, two, three or more widths, with upright seams or level ones.
 
-    Shape:  the quilt's (width, height) with the overage on each side; lengths of cloth, selvages cut off.
+    Shape:  the unfinished top's (width, height) with the overage on each side; lengths of cloth, selvages cut off.
     Exact:  with n widths, n × usable width - (n - 1) × 2 × join cover one way, the lengths the other way; the need
             is n × that length, rounded up to `measure`. Of two ways that need the same, fewer seams, then upright.
     Units:  all in `unit`; usable width 40 in or 100 cm when not asked for.
@@ -95,7 +96,7 @@ def backing_plan(finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fracti
     overage = OVERAGE[unit] if asked.overage is None else asked.overage
     across = USABLE[unit] if asked.usable_width is None else asked.usable_width
     join = JOIN[unit]
-    size = backing_size(finished, overage, measure)
+    size = backing_size(top, overage, measure)
     ways = [_way(size, across, join, upright=upright) for upright in (True, False)]
     widths, length, upright = min(ways, key=lambda way: (way[0] * way[1], way[0]))
     covered = widths * across - (widths - 1) * 2 * join
@@ -112,13 +113,13 @@ def backing_plan(finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fracti
         join=join,
         need=need,
         buy=buy(need, unit, asked.shrinkage),
-        one_fewer=_one_fewer(finished, (widths, across, join), (LEAST_OVERAGE[unit], overage), measure, need),
+        one_fewer=_one_fewer(top, (widths, across, join), (LEAST_OVERAGE[unit], overage), measure, need),
     )
 
 
-def backing_size(finished: tuple[Exact, Exact], overage: Fraction, measure: Fraction) -> tuple[Fraction, Fraction]:
-    """Width and height of backing or wadding: the quilt and the overage on each side, rounded up to `measure`."""
-    width, height = finished
+def backing_size(top: tuple[Exact, Exact], overage: Fraction, measure: Fraction) -> tuple[Fraction, Fraction]:
+    """Width and height of backing or wadding: the raw top and the overage on each side, rounded up to `measure`."""
+    width, height = top
     return ceil_to(width + 2 * overage, measure), ceil_to(height + 2 * overage, measure)
 
 
@@ -139,7 +140,7 @@ def _way(
 
 
 def _one_fewer(
-    finished: tuple[Exact, Exact],
+    top: tuple[Exact, Exact],
     cloth: tuple[int, Fraction, Fraction],
     between: tuple[Fraction, Fraction],
     measure: Fraction,
@@ -150,7 +151,7 @@ def _one_fewer(
     fewer = widths - 1
     covered = fewer * across - (fewer - 1) * 2 * join
     found: list[Fraction] = []
-    for side, other in (finished, finished[::-1]) if fewer else ():
+    for side, other in (top, top[::-1]) if fewer else ():
         overage = floor_to((covered - side) / 2, measure)
         if least <= overage < asked and fewer * ceil_to(other + 2 * overage, measure) < need:
             found.append(overage)
@@ -158,11 +159,11 @@ def _one_fewer(
 
 
 def wadding_plan(
-    finished: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, overage: Fraction | None = None
+    top: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, overage: Fraction | None = None
 ) -> WaddingPlan:
-    """Wadding for a quilt: the quilt and the overage (4 in or 10 cm when not given) on each side."""
+    """Wadding for a quilt: the raw top and the overage (4 in or 10 cm when not given) on each side."""
     beyond = OVERAGE[unit] if overage is None else overage
-    return WaddingPlan(backing_size(finished, beyond, measure), beyond)
+    return WaddingPlan(backing_size(top, beyond, measure), beyond)
 
 
 def sleeve_plan(

@@ -1,11 +1,12 @@
 """Binding: strips across the cloth, or bias strips from a square.
 
-How much binding a quilt takes. Along its raw edge a mitred corner takes nothing: the strip runs to the corner, is
+How much binding a quilt takes. It is sewn to the raw edge of the top, which is longer than the edge of the finished
+quilt by eight seam allowances. Along that edge a mitred corner takes nothing: the strip runs to the corner, is
 folded up, and starts down the next side from the very same corner. What does take length is every join: two strips
 lie across each other at right angles and are sewn from corner to corner of the square where they cross, so each
 loses half a strip's width along its middle, both together one width. The last join closes the ring, so there are
-as many joins as strips. Working room is wanted too, for the tails at the closing join and for ease at corners; the
-trade adds 10 in for all of this, which is too little as soon as joins alone take more. So the larger one is added.
+as many joins as strips. Working room is wanted beside that, for the loose ends at the closing join and for ease at
+corners: 10 in.
 """
 
 from __future__ import annotations
@@ -22,7 +23,7 @@ BindingCut = Literal["straight", "bias"]
 ROOT_TWO = square_root(2)
 
 WORKING_ROOM: dict[RulerUnit, Fraction] = {"in": Fraction(10), "cm": Fraction(25)}
-"""Added to the way round for corners and joins. Of 0, 8, 10, 15 to 20 and 24 in that are published the commonest."""
+"""Kept beyond the edge and all joins, for loose ends. Of 0, 8, 10, 15 to 20 and 24 in published, the commonest."""
 
 BINDING_WIDTH: dict[RulerUnit, Fraction] = {"in": Fraction(9, 4), "cm": Fraction(6)}
 """Cut width of a binding folded double: 2 1/4 in (2 1/2 in is as usual), 6 cm."""
@@ -30,10 +31,11 @@ BINDING_WIDTH: dict[RulerUnit, Fraction] = {"in": Fraction(9, 4), "cm": Fraction
 
 @dataclass(frozen=True, slots=True)
 class BindingPlan:
-    """The binding of a quilt. `around` is the way round, `room` what is added to it for corners and joins.
+    """The binding of a quilt. `around` is the raw edge of the top, `room` what is kept beyond it and beyond the joins.
 
     Straight: `strips` across the usable width. Bias: `squares` of side `square`, each sewn to a tube and cut round and
-    round. `gives` is the length they make with every join sewn, the closing one too; `need` the length of cloth.
+    round. `length` is what they measure sewn end to end, `gives` what is left of that when the last join closes the
+    ring; `need` the length of cloth.
     """
 
     cut: BindingCut
@@ -43,6 +45,7 @@ class BindingPlan:
     strips: int
     squares: int
     square: Fraction | None
+    length: Fraction
     gives: Fraction
     need: Fraction
     buy: Buy
@@ -50,7 +53,7 @@ class BindingPlan:
 
 @dataclass(frozen=True, slots=True)
 class BindingCloth:
-    """The cloth it is cut from. `room` is what the maker adds for corners and joins, None for custom."""
+    """The cloth it is cut from. `room` is what the maker keeps beyond edge and joins, None for custom."""
 
     usable_width: Fraction
     measure: Fraction
@@ -60,9 +63,9 @@ class BindingCloth:
     shrinkage: Fraction = SHRINKAGE
 
 
-def way_round(finished: tuple[Exact, Exact]) -> Exact:
-    """The length of a quilt's edge, all four sides."""
-    return 2 * (finished[0] + finished[1])
+def edge_length(top: tuple[Exact, Exact]) -> Exact:
+    """The length of the edge of a top, all four sides; its raw edge where `top` is the size before it is bound."""
+    return 2 * (top[0] + top[1])
 
 
 def binding_plan(around: Exact, strip_width: Fraction, cut: BindingCut, cloth: BindingCloth) -> BindingPlan:
@@ -70,36 +73,35 @@ def binding_plan(around: Exact, strip_width: Fraction, cut: BindingCut, cloth: B
     return (straight_binding if cut == "straight" else bias_binding)(around, strip_width, cloth)
 
 
-def room_for(joins: int, strip_width: Fraction, cloth: BindingCloth) -> Fraction:
-    """What is added to the way round: 10 in or 25 cm, or a strip's width for each join when that is more."""
-    least = WORKING_ROOM[cloth.unit] if cloth.room is None else cloth.room
-    return max(least, joins * strip_width)
+def room_for(cloth: BindingCloth) -> Fraction:
+    """What is kept beyond the edge and all joins: 10 in or 25 cm, or what the maker keeps."""
+    return WORKING_ROOM[cloth.unit] if cloth.room is None else cloth.room
 
 
 def straight_binding(around: Exact, strip_width: Fraction, cloth: BindingCloth) -> BindingPlan:
     """Strips across the cloth, joined slantwise.
 
-    Exact:  the least n with n × usable width ≥ around + the larger of the working room and n × strip width;
-            the cloth is n × strip width long.
+    Exact:  the least n with n × (usable width - strip width) ≥ around + working room; the cloth is n × strip width
+            long.
     Units:  all in the cloth's unit.
     Errors: ValueError when a strip is not narrower than the cloth, or has no width.
-    Source: geometry above; agrees with the strips of six published quilts, one of which (Garden Paths, 8 strips) the
-            common rule "perimeter + 10, divided by the width" misses (tests/outside/finishing.toml).
+    Source: geometry above; agrees with the strips of three published quilts, one of which (Garden Paths, 8 strips)
+            the common rule "perimeter + 10, divided by the width" misses; others have a strip less, whose joins use
+            up the room (tests/outside/published/finishing.toml).
     """
     _check(strip_width, cloth)
     usable = cloth.usable_width
-    by_room = ceil_to((around + room_for(0, strip_width, cloth)) / usable, Fraction(1))
-    by_joins = ceil_to(around / (usable - strip_width), Fraction(1))
-    strips = max(1, int(by_room), int(by_joins))
+    strips = max(1, int(ceil_to((around + room_for(cloth)) / (usable - strip_width), Fraction(1))))
     need = strips * strip_width
     return BindingPlan(
         cut="straight",
         strip_width=strip_width,
         around=around,
-        room=room_for(strips, strip_width, cloth),
+        room=room_for(cloth),
         strips=strips,
         squares=0,
         square=None,
+        length=strips * usable - (strips - 1) * strip_width,
         gives=strips * (usable - strip_width),
         need=need,
         buy=buy(need, cloth.unit, cloth.shrinkage),
@@ -121,15 +123,17 @@ def bias_binding(around: Exact, strip_width: Fraction, cloth: BindingCloth) -> B
         squares += 1
         side = square_for_bias(around, squares, strip_width, cloth)
     need = -(-squares // int(cloth.usable_width // side)) * side
+    gives = floor_to(squares * (continuous_bias(side, strip_width, cloth.seam) - strip_width), cloth.measure)
     return BindingPlan(
         cut="bias",
         strip_width=strip_width,
         around=around,
-        room=room_for(squares, strip_width, cloth),
+        room=room_for(cloth),
         strips=0,
         squares=squares,
         square=side,
-        gives=floor_to(squares * (continuous_bias(side, strip_width, cloth.seam) - strip_width), cloth.measure),
+        length=gives + strip_width,
+        gives=gives,
         need=need,
         buy=buy(need, cloth.unit, cloth.shrinkage),
     )
@@ -141,7 +145,7 @@ def square_for_bias(around: Exact, squares: int, strip_width: Fraction, cloth: B
     Exact:  for n rounds the side is at least the larger of n × √2 × width (so that n rounds lie beside each other) and
             length / (n × √2), with two seam allowances more; of all n the one with the smallest square.
     """
-    wanted = (around + room_for(squares, strip_width, cloth)) / squares
+    wanted = (around + room_for(cloth)) / squares + strip_width
     fewest = int(floor_to(square_root(wanted / (2 * strip_width)), Fraction(1)))
     across = min(max(wanted / (2 * rounds), rounds * strip_width) for rounds in (max(1, fewest), fewest + 1))
     return ceil_to(across * ROOT_TWO + 2 * cloth.seam, cloth.measure)

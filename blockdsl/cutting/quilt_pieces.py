@@ -2,6 +2,9 @@
 
 Triangles at the edge of the quilt keep their outer edges on the straight grain: the long edge of a side triangle, so
 that it is a quarter of a square, and the short edges of a corner triangle, so that it is half of one.
+
+Borders and the strips between whole rows or columns are cut longer than they will be, and trimmed to what the top
+measures through its middle.
 """
 
 from __future__ import annotations
@@ -23,12 +26,22 @@ from blockdsl.cutting.sizes import (
     with_allowance,
 )
 from blockdsl.cutting.ways import Piece, Subcut
-from blockdsl.geometry import Polygon
+from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
-from blockdsl.model.quilt import PieceRole, PlacedCloth, QuiltDesign
+from blockdsl.model.fabric import RulerUnit
+from blockdsl.model.quilt import InRow, PieceRole, PlacedCloth, QuiltDesign
 
 _ORDER: Final[tuple[PieceRole, ...]] = get_args(PieceRole)
+
+TO_SPARE: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(2), "cm": Fraction(5)}
+"""How much longer a strip is cut that is trimmed to what the top measures: 2 in or 5 cm. Common practice, no source."""
+
+MEASURED: Final[frozenset[PieceRole]] = frozenset({"border", "sash strip", "strip"})
+"""What is trimmed to the length that the top, the rows or the columns measure."""
+
+STRIPS: Final[frozenset[PieceRole]] = MEASURED | {"sash"}
+"""What is joined from strips across the cloth where it is longer than the cloth is wide."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +49,9 @@ class PlainPiece:
     """Pieces of one role, fabric and size. `members` are their places in the quilt's list of cloth.
 
     `cut` is on the ruler, the shorter side first; of a directional fabric across the cloth first, as the piece lies in
-    the quilt. `pieces` are cut for `count` that are needed. `upright` says that they may not be turned.
+    the quilt. `pieces` are cut for `count` that are needed. `upright` says that they may not be turned. `to_spare` is
+    how much longer than `exact` they are cut, to be trimmed to what is measured; of a mitred border, whose slanted
+    ends need some of it, longer than its outer edge with its seam allowances.
     """
 
     role: PieceRole
@@ -54,6 +69,7 @@ class PlainPiece:
     ring: int
     upright: bool
     joined: bool
+    to_spare: Fraction
     members: tuple[int, ...]
 
 
@@ -128,12 +144,14 @@ def _piece(quilt: QuiltDesign, members: tuple[int, ...], directional: set[str]) 
     cloth = quilt.cloth[members[0]]
     upright = cloth.fabric in directional
     exact, subcut = _exact(cloth, quilt.seam, upright=upright)
-    cut = round_up(exact, quilt.measure)
+    to_spare = TO_SPARE[quilt.unit] if cloth.role in MEASURED else Fraction(0)
+    cut = round_up(_to_trim(quilt, members[0], exact, to_spare) if to_spare else exact, quilt.measure)
     shape = recognise(cloth.outline)
     count, each = len(members), TRIANGLES.get(subcut, 1)
     pieces = ceil(count / each)
     usable = cloth_width(quilt, cloth.fabric)
-    too_long = not cloth.lengthwise and subcut == "none" and max(cut) > usable >= min(cut)
+    lengthwise = cloth.lengthwise and not lies_across(upright=upright, cut=cut)
+    too_long = not lengthwise and cloth.role in STRIPS and max(cut) > usable >= min(cut)
     return PlainPiece(
         role=cloth.role,
         fabric=cloth.fabric,
@@ -146,10 +164,39 @@ def _piece(quilt: QuiltDesign, members: tuple[int, ...], directional: set[str]) 
         pieces=pieces,
         subcut=subcut,
         spare=pieces * each - count,
-        lengthwise=cloth.lengthwise,
+        lengthwise=lengthwise,
         ring=cloth.ring,
         upright=upright and subcut == "none",
         # A print that runs up the quilt is cut along the cloth where the piece runs up, and needs no joins there.
         joined=too_long and not (upright and cut[1] > cut[0]),
+        to_spare=to_spare,
         members=members,
     )
+
+
+def lies_across(*, upright: bool, cut: tuple[Fraction, Fraction]) -> bool:
+    """Whether a strip of a print that stands upright runs from side to side: no length of the cloth holds it so."""
+    return upright and cut[0] > cut[1]
+
+
+def _to_trim(quilt: QuiltDesign, place: int, exact: Extent, to_spare: Fraction) -> Extent:
+    """The strip as it is cut, to be trimmed to what is measured.
+
+    Exact:  the length and `to_spare`; of a mitred border the outer edge with two allowances and `to_spare`, and no less
+            than half of that beyond the tips, which lie 2√2 allowances farther apart than the outer corners.
+    """
+    cloth, allowance = quilt.cloth[place], 2 * quilt.seam
+    along = 1 if exact[0] == _strip_width(quilt, place) + allowance else 0
+    wanted = exact[along] + to_spare
+    if recognise(cloth.outline).kind not in ("square", "rectangle"):
+        left, top, right, bottom = bounding_box(cloth.outline)
+        wanted = max(max(right - left, bottom - top) + allowance + to_spare, exact[along] + to_spare / 2)
+    return (exact[0], wanted) if along else (wanted, exact[1])
+
+
+def _strip_width(quilt: QuiltDesign, place: int) -> Exact:
+    """Finished width of a border, or of a strip between rows or columns; it may be more than its length."""
+    ring = quilt.cloth[place].ring
+    if ring:
+        return next(each.width for each in quilt.rings if each.number == ring)
+    return next(row.breadth for row in quilt.rows if InRow("cloth", place) in row.members)

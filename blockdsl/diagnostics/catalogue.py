@@ -567,6 +567,11 @@ CATALOGUE: dict[str, Entry] = {
         "made as `{method}`, not every {what} has the print of `{name}` upright",
         "Cloth with an up and a down is turned by some methods of sewing.",
     ),
+    "directional-border": Entry(
+        "warning",
+        "top and bottom of the {word} cannot be cut along the length of `{name}` and have its print upright",
+        "A border is to be cut along the length of a fabric with an up and a down, which only its sides can be.",
+    ),
     # --- printing
     "template-too-large": Entry(
         "warning",

@@ -102,7 +102,8 @@ def _back(facts: QuiltFacts, backing: BackingFacts) -> FinishingStep:
             f"Join them along the long edges with {join} seams, which then run {run} the quilt, and press these open."
         )
     words.append(
-        f"Trim the back to at least {size}: {plain_length(plan.overage, unit)} {unit} more than the top on every side."
+        f"Trim the back to at least {size}: {plain_length(plan.overage, unit)} {unit} more than the top, raw edge to "
+        "raw edge, on every side."
     )
     if plan.one_fewer is not None:
         fewer = f"{plain_length(plan.one_fewer, unit)} {unit}"
@@ -153,7 +154,7 @@ def _sleeve(facts: QuiltFacts, sleeve: SleeveFacts) -> FinishingStep:
 
 def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
     plan, unit = binding.plan, facts.unit
-    width, gives = f"{plain_length(plan.strip_width, unit)} {unit}", f"{plain_length(plan.gives, unit)} {unit}"
+    width, sewn = f"{plain_length(plan.strip_width, unit)} {unit}", f"{plain_length(plan.length, unit)} {unit}"
     around = f"{plain_length(plan.around, unit)} {unit}"
     if plan.square is not None:
         side = f"{plain_length(plan.square, unit)} {unit}"
@@ -167,7 +168,7 @@ def _strips(facts: QuiltFacts, binding: BindingFacts) -> FinishingStep:
             f"Cut {many(plan.strips, 'strip')} {width} wide across the cloth. Lay two ends across each other at a "
             "right angle, right sides together, sew from corner to corner, trim to a seam and press open; so with all."
         )
-    needed = f"The way round is {around}. This makes {gives}: what the joins take, the last one too, is taken off."
+    needed = f"The strip measures about {sewn}; the edge of the quilt takes {around}."
     folded = "Fold the strip lengthwise, wrong sides together, and press."
     picture = join_picture(PICTURE) if plan.square is None else None
     return FinishingStep("Make the binding", (first, needed, folded), picture)

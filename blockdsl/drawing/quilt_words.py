@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent, plain_length
@@ -43,22 +44,16 @@ def say_step(step: QuiltStepFacts) -> str:
 
 
 def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
-    """What is cut for a plain border; of a mitred one that the lengths are exact. Nothing of a pieced one.
-
-    To cut mitred strips longer and to trim them: common practice, no source.
-    """
+    """What is cut for a plain border, and how much of each length is to spare. Nothing of a pieced one."""
     pieces = sorted(
         (piece for piece in facts.pieces if piece.ring == ring.number), key=lambda piece: _turn_of(piece, ring)
     )
     sizes = ", ".join(_say_strip(piece, ring, facts.unit) for piece in pieces)
     if not sizes:
         return ""
-    extra = "2 in" if facts.unit == "in" else "5 cm"
-    mitred = (
-        f" These lengths are exact, from tip to tip: where your cloth allows, cut each {extra} longer and trim "
-        "the ends when the mitres are sewn."
-    )
-    return f"In the cutting list: {sizes}.{mitred if ring.corners == 'mitred' else ''}"
+    spare = max((piece.to_spare for piece in pieces), default=Fraction(0))
+    more = f" Each strip has {plain_length(spare, facts.unit)} {facts.unit} to spare." if spare else ""
+    return f"In the cutting list: {sizes}.{more}"
 
 
 _NAMES: Final = {"sides": "for the sides", "ends": "for top and bottom", "corners": "for the corners", "all": ""}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from typing import get_args
@@ -52,6 +52,22 @@ def collect_cloth(
     return tuple(cloth for cloth in cloths if cloth.pieces)
 
 
+def pieces_too_large(
+    design: QuiltDesign,
+    cuts: Sequence[QuiltCutFacts],
+    kinds: Sequence[QuiltKindFacts],
+    scraps: Sequence[ScrapsFacts],
+) -> Iterator[tuple[str, QuiltPiece]]:
+    """Each fabric that has no plan and is not bought, with the first of its pieces that its cloth does not hold."""
+    spread = {each.role for each in scraps if each.blocks_each}
+    borders = _units_of_borders(kinds)
+    for name in (fabric.name for fabric in design.fabrics):
+        pieces = _by_length(_lines_of(name, cuts, ()), borders, scraps=name in spread)
+        found = too_large(pieces, cloth_width(design, name))
+        if found is not None:
+            yield name, found
+
+
 def shrinkage_of(design: QuiltDesign) -> Fraction:
     """What washing may take, as a part of the length."""
     return SHRINKAGE if design.shrinkage is None else design.shrinkage
@@ -76,7 +92,7 @@ def _fabric(
     borders = _units_of_borders(kinds)
     bolt = Bolt(cloth_width(design, name), design.measure, design.seam, design.unit, shrinkage_of(design))
     told = tuple(ClothPieceFacts(piece.key, piece.cut, piece.count, uses) for piece, uses in lines)
-    by_length = [piece for line in lines if (piece := _part(line, borders, blocks=False) if scraps else line[0]).count]
+    by_length = _by_length(lines, borders, scraps=scraps)
     from_sheets = [piece for line in lines if (piece := _part(line, borders, blocks=True) if scraps else line[0]).count]
     sheet = usable_fat_quarter(design.unit)
     sheeted = [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets]
@@ -92,6 +108,12 @@ def _fabric(
         return FabricClothFacts(name, bolt.usable_width, told, scraps, None, (), None, use)
     cloth = fabric_cloth(by_length, bolt, effort_for(by_length))
     return FabricClothFacts(name, bolt.usable_width, told, scraps, cloth.plan, cloth.joined, cloth.buy, use)
+
+
+def _by_length(lines: Sequence[Line], borders: frozenset[str], *, scraps: bool) -> list[QuiltPiece]:
+    """What is cut from the length of a fabric: of scraps only what is not in the blocks."""
+    parts = (_part(line, borders, blocks=False) if scraps else line[0] for line in lines)
+    return [piece for piece in parts if piece.count]
 
 
 def effort_for(pieces: Iterable[QuiltPiece]) -> Effort:

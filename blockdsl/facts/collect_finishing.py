@@ -12,7 +12,7 @@ from blockdsl.cutting.finishing_binding import (
     BindingPlan,
     binding_plan,
     can_be_cut,
-    way_round,
+    edge_length,
 )
 from blockdsl.cutting.quilt_cloth import QuiltPiece, backing_width, cloth_width
 from blockdsl.facts.collect_cloth import BINDING, SLEEVE, Line, collect_cloth, shrinkage_of
@@ -37,14 +37,15 @@ def collect_finishing(
         fabrics=collect_cloth(design, cuts, kinds, further, scraps),
         backing=backing,
         binding=binding,
-        wadding=None if wadding is None else wadding_plan(_finished(design), design.unit, design.measure, wadding),
+        wadding=None if wadding is None else wadding_plan(_raw(design), design.unit, design.measure, wadding),
         sleeve=sleeve,
         scraps=scraps,
     )
 
 
-def _finished(design: QuiltDesign) -> tuple[Exact, Exact]:
-    return design.width, design.height
+def _raw(design: QuiltDesign) -> tuple[Exact, Exact]:
+    """The size of the top with the seam allowances at its edges: what is layered, and bound."""
+    return design.width + 2 * design.seam, design.height + 2 * design.seam
 
 
 def _backing(design: QuiltDesign) -> BackingFacts | None:
@@ -55,7 +56,7 @@ def _backing(design: QuiltDesign) -> BackingFacts | None:
     if usable <= 2 * JOIN[design.unit]:
         return None
     asked = Asked(choice.overage, usable, shrinkage_of(design))
-    return BackingFacts(choice.fabric, backing_plan(_finished(design), design.unit, design.measure, asked))
+    return BackingFacts(choice.fabric, backing_plan(_raw(design), design.unit, design.measure, asked))
 
 
 def _binding(design: QuiltDesign) -> BindingFacts | None:
@@ -67,7 +68,7 @@ def _binding(design: QuiltDesign) -> BindingFacts | None:
     if not can_be_cut(choice.strip_width, cloth):
         return None
     cut: BindingCut = "bias" if choice.bias else "straight"
-    plan = binding_plan(way_round(_finished(design)), choice.strip_width, cut, cloth)
+    plan = binding_plan(edge_length(_raw(design)), choice.strip_width, cut, cloth)
     return BindingFacts(choice.fabric, plan)
 
 

@@ -6,12 +6,12 @@ from collections import Counter
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
-from blockdsl.cutting.quilt_cloth import cloth_width
 from blockdsl.cutting.quilt_cuts import QuiltCut, quilt_cuts
 from blockdsl.cutting.quilt_pieces import PlainPiece, plain_pieces
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.finishing import QuiltFinishing
+from blockdsl.facts.finishing_report import report_upright_borders
 from blockdsl.facts.quilt_steps import quilt_steps
 from blockdsl.facts.quiltfacts import (
     PlacedClothFacts,
@@ -24,7 +24,6 @@ from blockdsl.facts.quiltfacts import (
 )
 from blockdsl.geometry import square_root
 from blockdsl.model import BlockDesign
-from blockdsl.model.lengths import about, write_size
 from blockdsl.model.quilt import AssemblyRow, QuiltDesign, Ring
 
 FactsOf = Callable[[BlockDesign], BlockFacts]
@@ -34,7 +33,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
     """Everything about one quilt; `facts_of` gives the facts of a block."""
     pieces = plain_pieces(quilt)
     cuts = quilt_cuts(quilt, pieces)
-    _report_wider_than_fabric(quilt, cuts, problems)
+    report_upright_borders(quilt, problems)
     kinds = _kinds(quilt, facts_of)
     told = tuple(_cut(cut) for cut in cuts)
     finishing = QuiltFinishing(quilt, told, kinds)
@@ -100,6 +99,7 @@ def _piece(piece: PlainPiece) -> QuiltPieceFacts:
         lengthwise=piece.lengthwise,
         ring=piece.ring,
         joined=piece.joined,
+        to_spare=piece.to_spare,
     )
 
 
@@ -147,19 +147,3 @@ def _cut(cut: QuiltCut) -> QuiltCutFacts:
         joined=cut.joined,
         uses=cut.uses,
     )
-
-
-def _report_wider_than_fabric(quilt: QuiltDesign, cuts: Sequence[QuiltCut], problems: Problems) -> None:
-    """Warn of the first piece of cloth that its fabric does not hold, whichever way it is laid."""
-    for cut in cuts:
-        width = cloth_width(quilt, cut.fabric)
-        if min(cut.cut) > width:
-            problems.report(
-                "piece-wider-than-fabric",
-                quilt.span,
-                piece=f"a {cut.piece} of {write_size(*cut.cut, quilt.unit)}",
-                name=cut.fabric,
-                width=f"{about(width, quilt.unit, quilt.measure)} {quilt.unit}",
-                help="make the blocks smaller, give the fabric its `width`, or join two widths before you cut",
-            )
-            return

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import fields
 
 from blockdsl.diagnostics import Problems
-from blockdsl.facts.collect_cloth import collect_scraps
+from blockdsl.facts.collect_cloth import collect_scraps, pieces_too_large
 from blockdsl.facts.collect_finishing import collect_finishing
-from blockdsl.facts.finishing_report import report_finishing, report_scraps
+from blockdsl.facts.finishing_report import report_finishing, report_scraps, report_too_large
 from blockdsl.facts.finishingfacts import FinishingFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
 from blockdsl.model.quilt import (
@@ -60,7 +60,10 @@ class QuiltFinishing:
         return self._scraps
 
     def report(self, problems: Problems) -> None:
-        """What cannot be: bindings wider than their cloth, prints that clash, fat quarters too few."""
+        """What cannot be: pieces and bindings wider than their cloth, prints that clash, fat quarters too few."""
+        report_too_large(
+            self._design, pieces_too_large(self._design, self._cuts, self._kinds, self.scraps), self._cuts, problems
+        )
         report_finishing(self._design, problems)
         for choice, scraps in zip(self._design.scraps, self.scraps, strict=True):
             report_scraps(choice, scraps, problems)

@@ -1,19 +1,57 @@
-"""What cannot be in a quilt's finishing: cloth too narrow, prints that clash, fat quarters too few."""
+"""What cannot be in a quilt's cloth and finishing: cloth too narrow, prints that clash, fat quarters too few."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
 from blockdsl.cutting.finishing import JOIN
 from blockdsl.cutting.finishing_binding import BindingCloth, can_be_cut
-from blockdsl.cutting.quilt_cloth import backing_width, cloth_width
+from blockdsl.cutting.quilt_cloth import QuiltPiece, backing_width, cloth_width
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.facts.finishingfacts import ScrapsFacts
-from blockdsl.model.lengths import write_size
+from blockdsl.facts.quiltfacts import QuiltCutFacts
+from blockdsl.model.lengths import about, write_size
 from blockdsl.model.quilt import QuiltDesign, ScrapsChoice
 
+WIDER = "make the blocks smaller, give the fabric its `width`, or join two widths before you cut"
+UPRIGHT = "its print stands upright, so the piece cannot be turned: give the fabric its `width`, or use another one"
+ACROSS = (
+    "they are cut across the cloth, and joined where they are longer than it is wide; to have the whole {word} cut "
+    "along the length, take a fabric without an up and a down"
+)
 NARROWER = "cut narrower strips, or bind with a wider fabric"
 WHOLE_WIDTH = "give the fabric its whole `width`, from selvage to selvage"
+
+
+def report_too_large(
+    quilt: QuiltDesign,
+    pieces: Iterable[tuple[str, QuiltPiece]],
+    cuts: Sequence[QuiltCutFacts],
+    problems: Problems,
+) -> None:
+    """Fabrics that do not hold what is cut from them, each with the first such piece; they are not bought."""
+    for name, piece in pieces:
+        width = cloth_width(quilt, name)
+        stands = not piece.may_turn and min(piece.cut) <= width
+        problems.report(
+            "piece-wider-than-fabric",
+            quilt.span,
+            piece=f"a {cuts[int(piece.key)].piece} of {write_size(*piece.cut, quilt.unit)}",
+            name=name,
+            width=f"{about(width, quilt.unit, quilt.measure)} {quilt.unit}",
+            help=UPRIGHT if stands else WIDER,
+        )
+
+
+def report_upright_borders(quilt: QuiltDesign, problems: Problems) -> None:
+    """Borders along the length of a print with an up and a down, two sides of which must run across it."""
+    upright = {fabric.name for fabric in quilt.fabrics if fabric.directional}
+    for ring in quilt.rings:
+        if ring.lengthwise and ring.fabric in upright:
+            problems.report(
+                "directional-border", ring.span, word=ring.word, name=ring.fabric, help=ACROSS.format(word=ring.word)
+            )
 
 
 def report_finishing(quilt: QuiltDesign, problems: Problems) -> None:

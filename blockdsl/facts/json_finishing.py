@@ -138,6 +138,7 @@ def _binding(binding: BindingFacts, say: Say) -> dict[str, object]:
         "strips": plan.strips,
         "squares": plan.squares,
         "square": say(plan.square) if plan.square is not None else None,
+        "length": say(plan.length),
         "gives": say(plan.gives),
         **_buy(plan.buy, say),
     }

@@ -112,6 +112,7 @@ def _piece(piece: QuiltPieceFacts, say: Say) -> dict[str, object]:
         "lengthwise": piece.lengthwise,
         "round": piece.ring,
         "joined": piece.joined,
+        "to_spare": say(piece.to_spare),
     }
 
 

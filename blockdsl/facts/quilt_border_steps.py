@@ -50,7 +50,7 @@ def _plain(quilt: QuiltDesign, ring: RingFacts) -> str:
     if ring.corners == "squares":
         return (
             f"Measure the top through the middle both ways, {_said(quilt, height)} down and {_said(quilt, width)} "
-            f"across, and cut two strips of each length before any is sewn on. {_WHY} Sew the side strips on, pinned "
+            f"across, and trim two strips to each length before any is sewn on. {_WHY} Sew the side strips on, pinned "
             "at the middle and the ends. Sew a corner square to both ends of the other two, press toward the strip, "
             "and sew them to top and bottom, the seams of the squares beside those of the sides. Press toward the "
             "border."
@@ -59,10 +59,10 @@ def _plain(quilt: QuiltDesign, ring: RingFacts) -> str:
     one, other = (height, ring.after[0]) if ring.sides_first else (width, ring.after[1])
     where, then = ("the sides", "top and bottom") if ring.sides_first else ("top and bottom", "the sides")
     return (
-        f"Measure the top through the middle from {first}; it should be {_said(quilt, one)}. Cut two strips to what "
-        f"you measure. {_WHY} Mark middle and quarters of strip and edge, pin, and sew them to {where}. Press toward "
-        f"the border. Measure through the middle from {second}, the new strips included, {_said(quilt, other)}; cut "
-        f"the other two strips to that and sew them to {then} in the same way."
+        f"Measure the top through the middle from {first}; it should be {_said(quilt, one)}. Trim two strips to "
+        f"what you measure. {_WHY} Mark middle and quarters of strip and edge, pin, and sew them to {where}. Press "
+        f"toward the border. Measure through the middle from {second}, the new strips included, {_said(quilt, other)}; "
+        f"trim the other two strips to that and sew them to {then} in the same way."
     )
 
 

@@ -106,8 +106,8 @@ def _sash_rows(quilt: QuiltDesign, words: _Words, places: Sequence[int]) -> Iter
     first = quilt.rows[places[0]]
     if len(first.members) == 1:
         yield _plain(
-            "Cut the strips between the rows",
-            f"Measure the rows and cut the {len(places)} strips to their length, which should be "
+            "Trim the strips between the rows",
+            f"Measure the rows and trim the {len(places)} strips to their length, which should be "
             f"{about(first.length + 2 * quilt.seam, quilt.unit, quilt.measure)} {quilt.unit}. "
             "Mark the middle and the seams of the row on each strip, so that blocks above and below stand in line.",
             places,
@@ -187,10 +187,10 @@ def _strip_step(quilt: QuiltDesign, words: _Words, strips: Sequence[int]) -> Qui
         )
         return _plain("Sew the sashing between the columns", text, strips, _swapped(_unfinished(quilt, first)))
     text = (
-        f"Measure the columns and cut the {len(strips)} strips to their length. Each measures {size}. "
+        f"Measure the columns and trim the {len(strips)} strips to their length. Each measures {size}. "
         "Mark on both edges where the blocks begin and end, so that the columns stand in line."
     )
-    return _plain("Cut the strips between the columns", text, strips)
+    return _plain("Trim the strips between the columns", text, strips)
 
 
 # --- on point --------------------------------------------------------------------------------------

@@ -54,6 +54,7 @@ class QuiltPieceFacts:
     `once` or `twice` give two or four), `count` are needed, `spare` are left over.
     `lengthwise`: along the length of the cloth. `ring` is the border's number, 0 for none.
     `joined`: it is longer than any width of its fabric, so strips are joined for it unless it is cut lengthwise.
+    `to_spare`: how much longer it is cut than it will be, to be trimmed to what is measured; 0 of most.
     """
 
     role: PieceRole
@@ -70,6 +71,7 @@ class QuiltPieceFacts:
     lengthwise: bool
     ring: int
     joined: bool = False
+    to_spare: Fraction = Fraction(0)
 
 
 @dataclass(frozen=True, slots=True)

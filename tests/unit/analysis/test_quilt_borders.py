@@ -13,29 +13,30 @@ FOURS = 'set straight 3 x 4 of "Four"'
 
 
 def cuts(*lines: str, role: str = "border") -> list[tuple[tuple[F, F], int]]:
-    """Cut sizes and counts of the pieces of a role."""
+    """Cut sizes and counts of the pieces of a role; strips of a border have 2 in to spare."""
     return [(piece.cut, piece.count) for piece in quilt(FOURS, *lines).pieces if piece.role == role]
 
 
 def test_a_butted_border_is_sewn_to_the_sides_first_and_then_to_top_and_bottom() -> None:
-    # round 18 x 24: sides as long as the top, top and bottom as wide as it and both sides; 1/4 in for each seam
-    assert cuts("border 2 in slate") == [((F(5, 2), F(49, 2)), 2), ((F(5, 2), F(45, 2)), 2)]
+    # round 18 x 24: sides as long as the top, top and bottom as wide as it and both sides; 1/4 in for each seam, and
+    # 2 in to spare: 24 1/2 and 22 1/2 become 26 1/2 and 24 1/2
+    assert cuts("border 2 in slate") == [((F(5, 2), F(53, 2)), 2), ((F(5, 2), F(49, 2)), 2)]
 
 
 def test_top_first_turns_that_round() -> None:
-    assert cuts("border 2 in slate butted top first") == [((F(5, 2), F(57, 2)), 2), ((F(5, 2), F(37, 2)), 2)]
+    assert cuts("border 2 in slate butted top first") == [((F(5, 2), F(61, 2)), 2), ((F(5, 2), F(41, 2)), 2)]
 
 
 def test_corner_squares_leave_all_four_strips_as_long_as_the_top() -> None:
     lines = ("border 2 in slate corners lantern",)
-    assert cuts(*lines) == [((F(5, 2), F(49, 2)), 2), ((F(5, 2), F(37, 2)), 2)]
+    assert cuts(*lines) == [((F(5, 2), F(53, 2)), 2), ((F(5, 2), F(41, 2)), 2)]
     assert cuts(*lines, role="border corner") == [((F(5, 2), F(5, 2)), 4)]
 
 
-def test_a_mitred_border_is_longer_than_the_quilt_by_what_the_seam_takes_of_its_slanted_ends() -> None:
-    # finished 22 and 28 long; moved outward by 1/4 in all round, a corner of 45° moves on by (1 + √2)/4 in = 0.6036,
-    # twice: 23.21 and 29.21, on the ruler 23 1/4 and 29 1/4
-    assert cuts("border 2 in slate mitred") == [((F(5, 2), F(117, 4)), 2), ((F(5, 2), F(93, 4)), 2)]
+def test_a_mitred_border_is_cut_as_long_as_the_outer_edge_of_the_raw_top_and_two_inches() -> None:
+    # finished 22 and 28 long, raw 22 1/2 and 28 1/2, and 2 in to spare. The tips reach less far: moved outward by
+    # 1/4 in all round, a corner of 45° moves on by (1 + √2)/4 in = 0.6036, twice: 23.21 and 29.21
+    assert cuts("border 2 in slate mitred") == [((F(5, 2), F(61, 2)), 2), ((F(5, 2), F(49, 2)), 2)]
 
 
 def test_borders_lie_round_one_another_from_the_inside_out() -> None:
@@ -54,7 +55,7 @@ def test_a_border_may_be_cut_along_the_length_of_its_cloth() -> None:
 
 def test_what_is_longer_than_the_cloth_is_wide_is_joined_unless_it_is_cut_along_the_length() -> None:
     long_ = quilt('set straight 3 x 8 of "Four"', "border 2 in slate")
-    assert {piece.cut[1]: piece.joined for piece in long_.pieces} == {F(97, 2): True, F(45, 2): False}
+    assert {piece.cut[1]: piece.joined for piece in long_.pieces} == {F(101, 2): True, F(49, 2): False}
 
 
 def test_a_pieced_border_is_a_whole_number_of_units_on_every_side_their_tops_outward() -> None:

@@ -54,7 +54,8 @@ def test_without_posts_one_strip_runs_between_two_rows() -> None:
     facts = quilt('set straight 3 x 4 of "Four"', "sash 1 1/2 in slate")
     assert roles(facts) == {"sash": 8, "sash strip": 3}
     strip = next(piece for piece in facts.pieces if piece.role == "sash strip")
-    assert exactly((strip.finished, strip.cut)) == ((F(3, 2), 21), (2, F(43, 2)))
+    # 21 1/2 in with its seam allowances, and 2 in to spare
+    assert exactly((strip.finished, strip.cut)) == ((F(3, 2), 21), (2, F(47, 2)))
 
 
 def test_every_second_column_is_dropped_by_half_a_block() -> None:

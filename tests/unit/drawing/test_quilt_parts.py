@@ -254,40 +254,36 @@ def test_rows_that_are_alike_share_a_line() -> None:
     ]
 
 
-def test_a_mitred_border_is_cut_from_tip_to_tip_and_may_be_cut_longer() -> None:
-    """18 × 24 in with 4 in all round: 26 and 32 in; at a tip of 45° a seam of 1/4 in stands out by (1 + √2)/4 in.
-
-    26 + 2 × 0.6036 = 27.207 in and 33.207 in, up to the next eighth; 4 1/2 in wide.
-    """
+def test_a_mitred_border_is_cut_two_inches_longer_than_its_outer_edge() -> None:
+    """18 × 24 in with 4 in all round: 26 and 32 in, 26 1/2 and 32 1/2 in raw, and 2 in; 4 1/2 in wide."""
     facts = quilt('set straight 3 x 4 of "Four"', "border 4 in fog mitred")
     said = say_strips_of_ring(facts, facts.rings[0])
-    assert "2 of 4 1/2 × 27 1/4 in for top and bottom" in said
-    assert "2 of 4 1/2 × 33 1/4 in for the sides" in said
-    assert "exact" in said
-    assert "cut each 2 in longer" in said
+    assert "2 of 4 1/2 × 28 1/2 in for top and bottom" in said
+    assert "2 of 4 1/2 × 34 1/2 in for the sides" in said
+    assert said.endswith("Each strip has 2 in to spare.")
 
 
 @pytest.mark.parametrize(
     ("line", "told"),
     [
-        ("border 4 in fog", "2 of 4 1/2 × 24 1/2 in for the sides, 2 of 4 1/2 × 26 1/2 in for top and bottom."),
+        ("border 4 in fog", "2 of 4 1/2 × 26 1/2 in for the sides, 2 of 4 1/2 × 28 1/2 in for top and bottom."),
         (
             "border 4 in fog top first",
-            "2 of 4 1/2 × 18 1/2 in for top and bottom, 2 of 4 1/2 × 32 1/2 in for the sides.",
+            "2 of 4 1/2 × 20 1/2 in for top and bottom, 2 of 4 1/2 × 34 1/2 in for the sides.",
         ),
         (
             "border 4 in fog corners slate",
             (
-                "2 of 4 1/2 × 24 1/2 in for the sides, 2 of 4 1/2 × 18 1/2 in for top and bottom, "
+                "2 of 4 1/2 × 26 1/2 in for the sides, 2 of 4 1/2 × 20 1/2 in for top and bottom, "
                 "4 of 4 1/2 in for the corners."
             ),
         ),
     ],
 )
 def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told: str) -> None:
-    """18 × 24 in, 4 in all round, two seams of 1/4 in each way."""
+    """18 × 24 in, 4 in all round, two seams of 1/4 in each way, and 2 in to spare."""
     facts = quilt('set straight 3 x 4 of "Four"', line)
-    assert say_strips_of_ring(facts, facts.rings[0]) == f"In the cutting list: {told}"
+    assert say_strips_of_ring(facts, facts.rings[0]) == f"In the cutting list: {told} Each strip has 2 in to spare."
 
 
 def test_the_prints_are_told_with_how_often_each_is_used() -> None:
@@ -298,10 +294,13 @@ def test_the_prints_are_told_with_how_often_each_is_used() -> None:
 
 
 def test_the_back_is_told_with_its_trimmed_size_and_its_seams() -> None:
-    """18 × 24 in and 4 in on every side: 26 × 32 in."""
+    """18 1/2 × 24 1/2 in raw and 4 in on every side: 26 1/2 × 32 1/2 in."""
     facts = quilt('set straight 3 x 4 of "Four"', "backing fog overage 4 in")
     (back, *_) = finishing_steps(facts)
-    assert "Trim the back to at least 26 × 32 in: 4 in more than the top on every side." in back.words
+    assert (
+        "Trim the back to at least 26 1/2 × 32 1/2 in: 4 in more than the top, raw edge to raw edge, on every side."
+        in back.words
+    )
 
 
 def test_finishing_leaves_out_what_the_quilt_does_not_ask_for() -> None:

@@ -75,26 +75,28 @@ def test_the_sleeve_is_cut_from_its_fabric_with_all_else(shore: QuiltFacts) -> N
 
 
 def test_borders_and_binding_share_their_fabric(shore: QuiltFacts) -> None:
-    # four borders of 3 1/2 x 30 1/2 in, each from a strip; way round 132 in: (132 + 10) / 40, so four strips of 2 1/4
+    # four borders of 3 1/2 x 32 1/2 in, 2 in of that to spare, each from a strip; 30 1/2 x 36 1/2 in have a raw edge of
+    # 134 in: (134 + 10) / (40 - 2 1/4), so four strips of 2 1/4
     assert bought(shore, "slate") == (4 * length("3 1/2") + 4 * length("2 1/4"), "3/4 yd")
     assert shore.binding is not None
     assert (shore.binding.fabric, shore.binding.plan.strips) == ("slate", 4)
 
 
 def test_a_back_of_one_width_is_as_long_as_the_quilt_and_its_overage(shore: QuiltFacts) -> None:
-    # 30 x 36 in and 3 in on each side: 36 x 42, across cloth of 40 in; 42 in and 5 % are 44.1 in, so 1 1/4 yd
+    # 30 1/2 x 36 1/2 in raw and 3 in on each side: 36 1/2 x 42 1/2, across cloth of 40 in; 42 1/2 in and 5 % are
+    # 44.6 in, so 1 1/4 yd
     assert shore.backing is not None
     plan = shore.backing.plan
     assert (plan.widths, plan.seams, plan.buy.words) == (1, "none", "1 1/4 yd")
-    assert plan.need == 42
+    assert plan.need == length("42 1/2")
 
 
 def test_wadding_is_as_large_as_the_back_unless_it_is_asked_for(shore: QuiltFacts) -> None:
     assert shore.wadding is not None
-    assert shore.wadding.size == (Fraction(36), Fraction(42))
+    assert shore.wadding.size == (length("36 1/2"), length("42 1/2"))
     asked, _ = read(*WHOLE, "wadding overage 4 in")
     assert asked.wadding is not None
-    assert asked.wadding.size == (Fraction(38), Fraction(44))
+    assert asked.wadding.size == (length("38 1/2"), length("44 1/2"))
 
 
 def test_a_quilt_that_asks_for_no_finishing_has_none() -> None:
@@ -105,12 +107,12 @@ def test_a_quilt_that_asks_for_no_finishing_has_none() -> None:
 
 
 def test_bias_binding_takes_a_square_of_its_fabric() -> None:
-    # 142 in: six rounds of 2 1/4 in are 13 1/2 in across the slant, a side of 13 1/2 x √2 + 1/2 = 19.59 in. Beside it
-    # stand the four borders of 3 1/2 in, 33 5/8 in with it, so that the length of a border is enough for all.
+    # 146 1/4 in: six rounds of 2 1/4 in are 13 1/2 in across the slant, a side of 13 1/2 x √2 + 1/2 = 19.59 in. Beside
+    # it lie the four borders of 3 1/2 in, 33 5/8 in with it, so that the length of a border is enough for all.
     quilt, _ = read("border 3 in slate butted", "binding 2 1/4 in slate bias")
     assert quilt.binding is not None
     assert quilt.binding.plan.square == length("19 5/8")
-    assert bought(quilt, "slate")[0] == length("30 1/2")
+    assert bought(quilt, "slate")[0] == length("32 1/2")
 
 
 def test_a_width_said_for_the_quilt_holds_for_fabrics_that_say_none() -> None:
@@ -120,7 +122,7 @@ def test_a_width_said_for_the_quilt_holds_for_fabrics_that_say_none() -> None:
 
 
 def test_cloth_that_is_washed_first_is_bought_longer() -> None:
-    # 10 % of 42 in: 46.2 in, so 1 3/8 yd (49 1/2 in)
+    # 10 % of 42 1/2 in: 46 3/4 in, so 1 3/8 yd (49 1/2 in)
     quilt, _ = read(*WHOLE, "shrinkage 10 %")
     assert quilt.backing is not None
     assert quilt.backing.plan.buy.words == "1 3/8 yd"
@@ -155,7 +157,7 @@ def test_scraps_are_cut_from_fat_quarters_and_not_bought_by_the_length() -> None
 
 
 def test_what_is_not_in_the_blocks_is_still_cut_by_the_length() -> None:
-    # a border of 3 1/2 x 30 1/2 in four times: 14 in
+    # a border of 3 1/2 x 32 1/2 in four times: 14 in
     quilt, _ = read("border 3 in lantern butted", "scraps lantern from 5 fat quarters")
     assert bought(quilt, "lantern") == (Fraction(14), "1/2 yd")
 
@@ -236,7 +238,7 @@ def test_the_document_says_what_to_buy_as_it_is_asked_for_in_the_shop() -> None:
     assert (strip["cut"], strip["times"], strip["left"]) == ("6 7/8", 2, "5 5/8")
     assert quilt["backing"]["buy"] == "1 1/4 yd"
     assert quilt["binding"]["strips"] == 4
-    assert quilt["wadding"]["size"] == ["36", "42"]
+    assert quilt["wadding"]["size"] == ["36 1/2", "42 1/2"]
 
 
 @pytest.mark.parametrize("border", ["border 6 in slate mitred", "border 6 in slate mitred along length"])
@@ -293,9 +295,9 @@ def test_quilts_stand_beside_each_other_in_one_table() -> None:
     # 4 x 5 blocks of 9 in and a border of 3 in: 42 x 51
     assert one.finished == (Fraction(30), Fraction(36))
     assert other.finished == (Fraction(42), Fraction(51))
-    # 48 x 57 in for the back: two widths of 48 in lengthwise cover 79 in, or two of 57; the shorter is taken
+    # 48 1/2 x 57 1/2 in for the back: two widths of 48 1/2 in lengthwise cover 79 in, or two of 57 1/2; the shorter
     assert (one.backing_widths, other.backing_widths) == (1, 2)
     assert other.backing is not None
-    assert other.backing.need == 96
+    assert other.backing.need == 97
     place = table.fabrics.index("lantern")
     assert [each.words for row in table.rows if (each := row.cloth[place])] == ["1/2 yd", "1 yd"]

@@ -77,10 +77,11 @@ def test_a_directional_fabric_keeps_its_print_upright_in_sashes() -> None:
     facts, problems = read(text('set straight 2 x 2 of "Four"', "sash 1 in waves").replace(CLOTH, cloth))
     assert [problem.code for problem in problems if problem.severity == "error"] == []
     waves = [each for each in facts.quilts[0].cutting if each.fabric == "waves"]
-    # across the cloth first: upright sashes 1 1/2 across and 6 1/2 along, the level strip 13 1/2 across
+    # across the cloth first: upright sashes 1 1/2 across and 6 1/2 along, the strip from side to side 13 1/2 across,
+    # and 2 in to spare
     assert {(each.cut, each.count, each.may_turn) for each in waves} == {
         ((F(3, 2), F(13, 2)), 2, False),
-        ((F(27, 2), F(3, 2)), 1, False),
+        ((F(31, 2), F(3, 2)), 1, False),
     }
 
 
