@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import os
 from argparse import Namespace
-from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Generator, Iterator, Mapping, Sequence
 from contextlib import closing, suppress
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
-from stat import S_ISREG
 from typing import Final
 
 from blockdsl.analysis.override import WhatIf
@@ -17,23 +16,24 @@ from blockdsl.cli.cache import Cache, usual_folder
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
 from blockdsl.cli.inputs import Input, open_inputs
-from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do, is_kept
-from blockdsl.cli.outputs import KINDS, Print, book_bytes, check_print_bytes
-from blockdsl.cli.planning import USUAL_PAPER, Asked, Planned, plan
+from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, Outlook, do, outlook
+from blockdsl.cli.outputs import KINDS, Print, book_bytes, check_print_bytes, kind_of
+from blockdsl.cli.planning import USUAL_PAPER, Asked, Planned, plan, where_declared
 from blockdsl.cli.progress import progress
-from blockdsl.cli.saying import in_words, many, write_out
+from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.workers import processors, run_all
-from blockdsl.cli.working import Worked, work_through
-from blockdsl.export.files import clear_leftovers, write_all
+from blockdsl.cli.working import Worked, sources_of, work_through
+from blockdsl.cli.writing import BOOK, CHECK_PRINT, RULES, Writer, maker
 from blockdsl.facts import book_of
 from blockdsl.facts.finishing import QuiltFinishing
 
 _DATE: Final = "SOURCE_DATE_EPOCH"
 _WORTH_SHARING_FILES: Final = 150
 """To look at a file takes a small part of what it takes to draw its blocks."""
+_MOST_NAMED: Final = 6
 _NOTHING: Final = "nothing to write: there is no block in these files\n"
 
 
@@ -55,31 +55,161 @@ def build(arguments: Namespace) -> int:
     planned = plan(works, kinds, asked)
     for worked in works:
         teller.tell(worked.origin.problems)
+    run = _Run(arguments, planned, cache, teller)
     # Closed at once, even for a fault: processes that wait for work would be torn down noisily at the very end.
-    with closing(_done([job for work in planned for job in work.jobs], cache, processes)) as done:
-        written = _write(planned, Path(arguments.output), done, faults)
+    with closing(_done(run.jobs, run.outlooks, cache, processes)) as done:
+        run.write(done, faults)
     failed = teller.sum_up()
     if faults:  # told last, so that no other file's messages and outputs are lost for it
         raise faults[0]
-    if arguments.check_print and not failed:
-        written.append(_write_check(Path(arguments.output), asked.on(USUAL_PAPER)))
-    if arguments.book is not None and not failed:
-        written.append(_write_book(planned, arguments, asked.on(USUAL_PAPER), cache))
-    _tidy(cache, {Path(arguments.output), *(path.parent for path in written)})
+    if not failed:
+        run.write_the_rest(asked.on(USUAL_PAPER))
+        if what_if is None:
+            run.remove_what_is_no_longer_made(kinds)
+    cache.tidy()
     if failed:
         return ERRORS
-    if arguments.depfile is not None:
-        _write_depfile(Path(arguments.depfile), written, works)
+    run.write_rules(works)
     if arguments.message_format == "text":
-        write_out(f"{many(len(written), 'file')} written to {arguments.output}\n" if written else _NOTHING)
+        run.sum_up()
     return FINE
 
 
-def _tidy(cache: Cache, folders: Iterable[Path]) -> None:
-    """Leave the cache in bounds, and nothing of killed builds where we have written."""
-    cache.tidy()
-    for folder in folders:
-        clear_leftovers(folder)
+class _Run:
+    """What one build writes, in its order: the outputs of each file, the check print, the book, the rules for make."""
+
+    def __init__(self, arguments: Namespace, planned: Sequence[Planned], cache: Cache, teller: Teller) -> None:
+        """Look at all that will be written, before anything is.
+
+        Errors: CannotGoOn where an output would replace an input, a file that is not ours, or another output.
+        """
+        self._arguments = arguments
+        self._folder = Path(arguments.output)
+        self._planned = planned
+        self._cache = cache
+        self._teller = teller
+        self._removed: list[Path] = []
+        self._left: list[Path] = []
+        self.jobs = [job for work in planned for job in work.jobs]
+        self.outlooks = [outlook(job, cache) for job in self.jobs]
+        self._writer = Writer(sources_of([work.worked for work in planned]))
+        paths: dict[Path, str] = {}
+        for job, seen in zip(self.jobs, self.outlooks, strict=True):
+            paths |= {self._folder / name: f"an output of {job.source}" for name in seen.names}
+        for path, what in paths.items():
+            self._writer.plan(path, what)
+        for path, what in _asked_for_by_name(arguments):
+            self._writer.plan(path, what)
+            paths[path] = what
+        self._writer.refuse_strangers(paths)
+
+    def write(self, done: Iterator[Made | Exception], faults: list[Exception]) -> None:
+        """Write file by file: all that comes of one file, or nothing of it where blockdsl itself fails."""
+        with progress(len(self.jobs)) as next_is:
+            for work in self._planned:
+                made: dict[str, bytes] = {}
+                of: dict[str, str] = {}
+                before = len(faults)
+                for job in work.jobs:
+                    next_is(job.stem)
+                    result = next(done)
+                    if isinstance(result, Exception):
+                        faults.append(result)
+                    else:
+                        made |= result
+                        of |= dict.fromkeys(result, self._declared_in(work, job))
+                if len(faults) == before:
+                    self._put(work, made, of)
+
+    def _declared_in(self, work: Planned, job: Job) -> str:
+        """The file that declares what the job shows, as the record of the folder tells it."""
+        place = self._writer.folder(self._folder)
+        named = work.declared.get(job.stem)
+        if named is None or named == work.worked.origin.source.name:
+            return maker(place, work.worked.origin.path)
+        return place.told(Path(named)) if Path(named).exists() else named
+
+    def _put(self, work: Planned, made: Mapping[str, bytes], of: Mapping[str, str]) -> None:
+        origin = work.worked.origin
+        clashes, left = self._writer.clashes(self._folder, made, origin.path, of)
+        if clashes:
+            first = clashes[0]
+            origin.problems.report(
+                "output-taken",
+                where_declared(work, first.path.name),
+                path=str(first.path),
+                other=os.path.relpath(first.other),
+                help="give one of them another title, or build them into two folders with -o",
+            )
+            self._teller.tell(origin.problems)
+            return
+        self._left += [self._folder / name for name in sorted(left)]
+        self._writer.put(self._folder, {name: data for name, data in made.items() if name not in left}, origin.path, of)
+
+    def write_the_rest(self, printed: Print) -> None:
+        """The check print and the book of all blocks, where they are asked for."""
+        if self._arguments.check_print:
+            self._writer.put(self._folder, {"check-print.pdf": check_print_bytes(printed)}, CHECK_PRINT)
+        if self._arguments.book is not None:
+            path = Path(self._arguments.book)
+            self._writer.put(path.parent, {path.name: self._book(path, printed)}, BOOK)
+
+    def _book(self, path: Path, printed: Print) -> bytes:
+        blocks = [block for made in self._planned for block in made.blocks]
+        quilts = [quilt for made in self._planned for quilt in made.quilts]
+        if not blocks and not quilts:
+            raise CannotGoOn("there is no block to make a book of")
+        book = book_of(blocks, self._arguments.title or path.stem, printed.paper, quilts)
+        key = key_of("book", content_of(book), printed) if self._cache.folder else ""
+        return self._cache.made(key, partial(book_bytes, book, printed, self._cache))
+
+    def remove_what_is_no_longer_made(self, kinds: frozenset[str]) -> None:
+        """Take away what earlier builds of the same files wrote, of the kinds asked for, and this one does not make."""
+        place = self._writer.folder(self._folder)
+        made = {os.path.realpath(path) for path in (*self._writer.written, *self._left)}
+        for by in [maker(place, work.worked.origin.path) for work in self._planned]:
+            stale = [
+                name
+                for name, entry in place.known().items()
+                if by in entry.by and kind_of(name) in kinds and os.path.realpath(self._folder / name) not in made
+            ]
+            if stale:
+                self._removed += [self._folder / name for name in place.remove(stale, by)]
+
+    def write_rules(self, works: Sequence[Worked]) -> None:
+        """The rules come last: where they are, all is there. The file itself is among the targets, to be asked for."""
+        if self._arguments.depfile is None:
+            return
+        path = Path(self._arguments.depfile)
+        rules = make_rules([path, *self._writer.written], sources_of(works))
+        self._writer.put(path.parent, {path.name: rules.encode("utf-8", "surrogateescape")}, RULES)
+        self._writer.written.remove(path)
+
+    def sum_up(self) -> None:
+        """How many files were written, and which were taken away."""
+        count = len(self._writer.written)
+        write_out(f"{many(count, 'file')} written to {self._arguments.output}\n" if count else _NOTHING)
+        if self._left:
+            write_out(f"{_some(self._left)}: left as the file that declares the block makes it\n")
+        if self._removed:
+            write_out(f"{_some(self._removed)}: no longer made, so removed\n")
+
+
+def _some(paths: Sequence[Path]) -> str:
+    """How many files, and the first of them by name."""
+    names = ", ".join(map(str, paths[:_MOST_NAMED]))
+    more = f" and {len(paths) - _MOST_NAMED} more" if len(paths) > _MOST_NAMED else ""
+    return f"{many(len(paths), 'file')} ({names}{more})"
+
+
+def _asked_for_by_name(arguments: Namespace) -> Iterator[tuple[Path, str]]:
+    """The outputs that no file declares, and what they are."""
+    if arguments.book is not None:
+        yield Path(arguments.book), "the book"
+    if arguments.check_print:
+        yield Path(arguments.output) / "check-print.pdf", "the check print"
+    if arguments.depfile is not None:
+        yield Path(arguments.depfile), "the rules for make"
 
 
 def _may_have_book(worked: Worked) -> bool:
@@ -120,32 +250,12 @@ def _look(
     return works
 
 
-def _write(
-    planned: Sequence[Planned], folder: Path, done: Iterator[Made | Exception], faults: list[Exception]
-) -> list[Path]:
-    """Write file by file: all that comes of one file, or nothing of it where blockdsl itself fails."""
-    written: list[Path] = []
-    with progress(sum(len(work.jobs) for work in planned)) as next_is:
-        for work in planned:
-            made: dict[Path, bytes] = {}
-            before = len(faults)
-            for job in work.jobs:
-                next_is(job.stem)
-                result = next(done)
-                if isinstance(result, Exception):
-                    faults.append(result)
-                else:
-                    made.update((folder / name, data) for name, data in result.items())
-            if len(faults) == before:
-                put(made)
-                written += made
-    return written
-
-
-def _done(jobs: Sequence[Job], cache: Cache, processes: int) -> Generator[Made | Exception, None, None]:
+def _done(
+    jobs: Sequence[Job], outlooks: Sequence[Outlook], cache: Cache, processes: int
+) -> Generator[Made | Exception, None, None]:
     """The files of every job, in order: from the cache where they are kept, made by several processes where not."""
     make = partial(do, folder=cache.folder)
-    kept = [is_kept(job, cache) for job in jobs]
+    kept = [seen.is_kept for seen in outlooks]
     missing = [job for job, is_there in zip(jobs, kept, strict=True) if not is_there]
     _plan_cloth(missing)
     with closing(run_all(make, missing, processes, WORTH_SHARING)) as others:
@@ -166,52 +276,3 @@ def _plan_cloth(jobs: Sequence[Job]) -> None:
                 found = first.facts
                 for other in others:
                     other.take(found)
-
-
-def put(files: Mapping[Path, bytes]) -> None:
-    """Write all the files or none. Of a file that is the same as before only the time is set anew, for make.
-
-    Errors: CannotGoOn in plain words when the system refuses.
-    """
-    try:
-        same = [path for path, data in files.items() if _holds(path, data)]
-        write_all({path: data for path, data in files.items() if path not in same})
-        for path in same:
-            os.utime(path)
-    except OSError as fault:
-        where = fault.filename or next(iter(files))
-        raise CannotGoOn(f"{where} cannot be written: {in_words(fault)}") from fault
-
-
-def _holds(path: Path, data: bytes) -> bool:
-    """Whether the file is there with these very bytes; a link is not looked behind."""
-    try:
-        known = path.lstat()
-        return S_ISREG(known.st_mode) and known.st_size == len(data) and path.read_bytes() == data
-    except OSError:
-        return False
-
-
-def _write_book(planned: Sequence[Planned], arguments: Namespace, printed: Print, cache: Cache) -> Path:
-    path = Path(arguments.book)
-    blocks = [block for made in planned for block in made.blocks]
-    quilts = [quilt for made in planned for quilt in made.quilts]
-    if not blocks and not quilts:
-        raise CannotGoOn("there is no block to make a book of")
-    title = arguments.title or path.stem
-    book = book_of(blocks, title, printed.paper, quilts)
-    key = key_of("book", content_of(book), printed) if cache.folder else ""
-    put({path: cache.made(key, partial(book_bytes, book, printed, cache))})
-    return path
-
-
-def _write_check(folder: Path, printed: Print) -> Path:
-    path = folder / "check-print.pdf"
-    put({path: check_print_bytes(printed)})
-    return path
-
-
-def _write_depfile(path: Path, written: Sequence[Path], works: Sequence[Worked]) -> None:
-    """The rules come last: where they are, all is there. The file itself is among the targets, to be asked for."""
-    sources = [place for worked in works for place in (worked.origin.path, *worked.used) if place is not None]
-    put({path: make_rules([path, *written], sources).encode("utf-8", "surrogateescape")})

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Final
 
 from blockdsl.cli.status import CannotGoOn
+from blockdsl.export.recognised import RULES_MARK
 
 # What means something to GNU make in a name, and the backslashes before it, which must be doubled to stay.
 _IN_SOURCES: Final = re.compile(r"(\\*)([ #:*?\[\]|])")
@@ -31,7 +32,7 @@ def make_rules(targets: Iterable[Path], sources: Iterable[Path]) -> str:
     wanted = _listed(escape_target(path) for path in dict.fromkeys(targets))
     rules = [f"{wanted}: {_listed(map(escape_source, needed))}".rstrip()]
     rules += [f"{escape_target(path)}:" for path in needed]
-    text = "\n\n".join(rules) + "\n"
+    text = f"{RULES_MARK.decode()}: what was made, and from which files.\n" + "\n\n".join(rules) + "\n"
     return f"{_EQUALS} := =\n{text}" if f"$({_EQUALS})" in text else text
 
 

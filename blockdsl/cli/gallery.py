@@ -6,13 +6,14 @@ import os
 from argparse import Namespace
 from pathlib import Path
 
-from blockdsl.cli.build import creation_date, put
+from blockdsl.cli.build import creation_date
 from blockdsl.cli.inputs import open_inputs
 from blockdsl.cli.naming import slug
 from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import work_through
+from blockdsl.cli.working import Worked, sources_of, work_through
+from blockdsl.cli.writing import GALLERY, Writer
 from blockdsl.facts import BlockFacts
 
 
@@ -20,17 +21,19 @@ def gallery(arguments: Namespace) -> int:
     """Run the command: the sheet as PDF, as one SVG and as a web page; nothing where a file has errors."""
     teller = Teller(arguments.message_format)
     blocks: list[BlockFacts] = []
+    works: list[Worked] = []
     for origin in open_inputs(arguments.files):
         worked = work_through(origin)
         teller.tell(origin.problems)
         blocks += worked.facts.blocks
+        works.append(worked)
     if teller.sum_up():
         return ERRORS
     if not blocks:
         write_out("there is no block to show\n")
         return FINE
     files = _files(blocks, arguments.title, arguments.paper or "letter")
-    put({Path(arguments.output) / name: data for name, data in files.items()})
+    Writer(sources_of(works)).put(Path(arguments.output), files, GALLERY)
     if arguments.message_format == "text":
         write_out(f"{many(len(blocks), 'block')} shown, {many(len(files), 'file')} written to {arguments.output}\n")
     return FINE

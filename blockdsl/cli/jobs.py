@@ -65,9 +65,19 @@ Made = dict[str, bytes]
 """Files by their names in the folder."""
 
 
-def is_kept(job: Job, cache: Cache) -> bool:
-    """Whether all of the job's files seem to be in the cache."""
-    return cache.folder is not None and all(cache.has(key_of(*output.depends)) for output in job.outputs(cache))
+@dataclass(frozen=True, slots=True)
+class Outlook:
+    """What a job will write: the `names` of its files but for those of a site, and whether all seem to be kept."""
+
+    names: tuple[str, ...]
+    is_kept: bool
+
+
+def outlook(job: Job, cache: Cache) -> Outlook:
+    """Look at a job before it is done."""
+    outputs = list(job.outputs(cache))
+    kept = cache.folder is not None and all(cache.has(key_of(*output.depends)) for output in outputs)
+    return Outlook(tuple(output.name for output in outputs if not output.folder), kept)
 
 
 def do(job: Job, folder: Path | None) -> Made:

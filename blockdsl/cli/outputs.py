@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
@@ -70,6 +71,25 @@ class Output:
     make: Callable[[], bytes]
     depends: tuple[object, ...]
     folder: bool = False
+
+
+_ENDINGS: Final = (
+    ("table", (".cutting.svg", ".cutting.md", ".cutting.csv")),
+    ("sheet", (".sheet.pdf", ".quilt.pdf")),
+    ("templates", (".templates.pdf", ".foundation.pdf", ".papers.pdf")),
+    ("steps", (".png",)),
+    ("book", (".pdf",)),
+)
+_STEP: Final = re.compile(r"\.step-\d+\.svg$")
+
+
+def kind_of(name: str) -> str:
+    """Of what kind, as `--only` names them, an output of this name is."""
+    if ".web/" in name:
+        return "web"
+    if _STEP.search(name):
+        return "steps"
+    return next((kind for kind, endings in _ENDINGS if name.endswith(endings)), "diagrams")
 
 
 def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:

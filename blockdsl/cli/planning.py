@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
-from blockdsl.cli.naming import Taken
+from blockdsl.cli.naming import Taken, slug
 from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, papers_too_large, too_large
 from blockdsl.cli.sites import site_of_blocks
 from blockdsl.cli.working import Worked
@@ -26,12 +26,16 @@ EVERYTHING: Final = frozenset(KINDS)
 
 @dataclass(frozen=True, slots=True)
 class Planned:
-    """A file with what will be made of it; `blocks` and `quilts` are those that no file before it has planned."""
+    """A file with what will be made of it; `blocks` and `quilts` are those that no file before it has planned.
+
+    `declared` tells, for the stem of each block's outputs, the file that declares the block.
+    """
 
     worked: Worked
     blocks: tuple[BlockFacts, ...]
     jobs: tuple[Job, ...]
     quilts: tuple[QuiltFacts, ...] = ()
+    declared: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +67,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
         printed = asked.on(papers[0] if papers else USUAL_PAPER)
         blocks = []
         quilts = []
+        declared: dict[str, str] = {}
         source = worked.origin.source.name
         jobs: list[Job] = []
         for span, block in zip(worked.spans, worked.facts.blocks, strict=True):
@@ -70,6 +75,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
             if stem is None:  # a book prints a block that was asked for by its own file too
                 continue
             blocks.append(block)
+            declared[stem] = span.source.name
             jobs.append(Job("block", block, stem, kinds, printed, source))
             jobs += _of_sizes(block.sizes, names, kinds, printed, source)
             if "templates" in kinds:
@@ -85,8 +91,23 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
         if "web" in kinds and kinds != EVERYTHING and declares and not worked.facts.books:
             site = site_of_blocks(worked.facts.blocks, source, printed.paper, worked.facts.quilts)
             jobs.append(Job("site", site, names.of_site(Path(source).stem), kinds, printed, source))
-        planned.append(Planned(worked, tuple(blocks), tuple(jobs), tuple(quilts)))
+        planned.append(Planned(worked, tuple(blocks), tuple(jobs), tuple(quilts), declared))
     return planned
+
+
+def where_declared(work: Planned, name: str) -> Span:
+    """Where the file declares what the output `name` is named for; its beginning where another file does."""
+    from blockdsl.diagnostics import Problems, Span
+    from blockdsl.syntax.ast import BlockDeclaration, BookDeclaration, QuiltDeclaration
+    from blockdsl.syntax.parse import parse
+
+    source = work.worked.origin.source
+    for declaration in parse(source, Problems()).declarations:
+        if isinstance(declaration, BlockDeclaration | BookDeclaration | QuiltDeclaration) and name.startswith(
+            slug(declaration.name.text)
+        ):
+            return declaration.name.span
+    return Span(source, 0, 0)
 
 
 def _report_too_large(block: BlockFacts, span: Span, problems: Problems) -> None:

@@ -8,12 +8,13 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from blockdsl.cli.inputs import Input, open_inputs
+from blockdsl.cli.inputs import open_inputs
 from blockdsl.cli.naming import Taken
-from blockdsl.cli.saying import in_columns, in_words, many, write_out
-from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
+from blockdsl.cli.saying import in_columns, many, write_out
+from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import work_through
+from blockdsl.cli.working import sources_of, work_through
+from blockdsl.cli.writing import SQUARES, Writer
 from blockdsl.drawing.drafting import say_squares
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
@@ -29,33 +30,29 @@ _HEADS: Final = ("", "finished", "unfinished", "cell", "on the ruler", "smallest
 
 def sizes(arguments: Namespace) -> int:
     """Each block of the files at every usual size: its cell, what the ruler reads, the smallest patch."""
-    blocks, status = _blocks(arguments)
+    blocks, _, status = _blocks(arguments)
     write_out("\n".join("\n".join(_size_lines(block)) + "\n" for block in blocks))
     return status
 
 
 def grid(arguments: Namespace) -> int:
     """The smallest square grid of each block; with `-o` the block drawn on it, as a picture."""
-    blocks, status = _blocks(arguments)
+    blocks, sources, status = _blocks(arguments)
     write_out("\n".join("\n".join(_grid_lines(block, arguments.size)) + "\n" for block in blocks))
     if arguments.output and blocks:
-        _draw(blocks, Path(arguments.output))
+        _draw(blocks, Path(arguments.output), Writer(sources))
     return status
 
 
-def _blocks(arguments: Namespace) -> tuple[list[BlockFacts], int]:
-    """All blocks of the files that have no errors; problems are told."""
+def _blocks(arguments: Namespace) -> tuple[list[BlockFacts], list[Path], int]:
+    """All blocks of the files that have no errors, and all files that were read; problems are told."""
     teller = Teller(arguments.message_format)
     blocks: list[BlockFacts] = []
-    for origin in open_inputs(arguments.files):
-        blocks += _of_file(origin, teller)
-    return blocks, ERRORS if teller.sum_up() else FINE
-
-
-def _of_file(origin: Input, teller: Teller) -> Sequence[BlockFacts]:
-    worked = work_through(origin)
-    teller.tell(origin.problems)
-    return () if worked.has_errors else worked.facts.blocks
+    works = [work_through(origin) for origin in open_inputs(arguments.files)]
+    for worked in works:
+        teller.tell(worked.origin.problems)
+        blocks += () if worked.has_errors else worked.facts.blocks
+    return blocks, sources_of(works), ERRORS if teller.sum_up() else FINE
 
 
 # --- sizes -------------------------------------------------------------------------------------
@@ -120,21 +117,15 @@ def _cell_row(row: SizeFacts) -> tuple[str, ...]:
     return finished, unfinished, _plain(row.cell, row.unit), _plain(grown, row.unit), on_ruler
 
 
-def _draw(blocks: Sequence[BlockFacts], folder: Path) -> None:
+def _draw(blocks: Sequence[BlockFacts], folder: Path, writer: Writer) -> None:
     """The block on its grid as a picture; two blocks of one name get two pictures."""
     from blockdsl.drawing.drafting import drafting_page
-    from blockdsl.export.files import write_all
     from blockdsl.export.svg import write_svg
 
     taken = Taken()
     files = {
-        folder / f"{taken.take(block.name)}.squares.svg": write_svg(
-            drafting_page(block), title=f"{block.name}, on squares"
-        )
+        f"{taken.take(block.name)}.squares.svg": write_svg(drafting_page(block), title=f"{block.name}, on squares")
         for block in blocks
     }
-    try:
-        write_all(files)
-    except OSError as fault:
-        raise CannotGoOn(f"{folder} cannot be written: {in_words(fault)}") from fault
+    writer.put(folder, files, SQUARES)
     write_out(f"{many(len(files), 'file')} written to {folder}\n")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pickle
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from hashlib import sha256
@@ -112,3 +112,8 @@ def about(name: str) -> Iterator[None]:
     except Exception as fault:
         fault.add_note(f"while working on {name}")
         raise
+
+
+def sources_of(works: Iterable[Worked]) -> list[Path]:
+    """All files that were read."""
+    return [place for worked in works for place in (worked.origin.path, *worked.used) if place is not None]

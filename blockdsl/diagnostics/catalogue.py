@@ -578,6 +578,12 @@ CATALOGUE: dict[str, Entry] = {
         "no {what} are printed: {of} is longer than 200 in (508 cm)",
         "A page of a PDF is 200 in long at the most, and a template must fit one page before it is cut into tiles.",
     ),
+    "output-taken": Entry(
+        "error",
+        "{path} is already made from {other}",
+        "Two files with one title would write over each other's sheets in turn, and what lies in the folder would "
+        "depend on which was built last.",
+    ),
     # --- the designer's own checks
     "expect-cut": Entry(
         "error",

@@ -7,13 +7,10 @@ from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 from tempfile import mkstemp
-from time import time
 from typing import Final
 
-_READABLE: Final = 0o666
+READABLE: Final = 0o666
 _PART: Final = ".part"
-_LEFT_OVER_SECONDS: Final = 600.0
-"""No file takes so long to write."""
 
 
 def write_whole(path: Path, data: bytes) -> None:
@@ -46,19 +43,6 @@ def write_all(files: Mapping[Path, bytes]) -> None:
                 left.unlink()
 
 
-def clear_leftovers(folder: Path) -> None:
-    """Take away the half-written files of writers that were killed; one of another writer's at work is younger.
-
-    They have hidden names that no reader knows, so that nothing is lost when one cannot be taken away.
-    """
-    before = time() - _LEFT_OVER_SECONDS
-    with suppress(OSError):
-        for entry in os.scandir(folder):
-            if entry.name.startswith(".") and entry.name.endswith(_PART) and entry.stat().st_mtime < before:
-                with suppress(OSError):
-                    Path(entry.path).unlink()
-
-
 def _write_beside(path: Path, data: bytes) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
     handle, name = mkstemp(prefix=f".{path.name[:40]}.", suffix=_PART, dir=path.parent)
@@ -68,14 +52,14 @@ def _write_beside(path: Path, data: bytes) -> Path:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        temporary.chmod(_READABLE & ~_umask())  # mkstemp's own files are for nobody else to read
+        temporary.chmod(READABLE & ~umask())  # mkstemp's own files are for nobody else to read
     except BaseException:
         temporary.unlink(missing_ok=True)
         raise
     return temporary
 
 
-def _umask() -> int:
+def umask() -> int:
     """What the user keeps from others; the system tells it only to those who set it."""
     mask = os.umask(0)
     os.umask(mask)

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, datetime
 from types import MappingProxyType
-from typing import Final
 
 from blockdsl.drawing.marks import Bookmark, Publication
 from blockdsl.export.pdf_objects import ObjectFile, references, words
@@ -17,8 +16,7 @@ from blockdsl.export.pdf_page import PaintedPage, number, paint_page
 from blockdsl.export.pdf_structure import Place, Structure, anchor_names, labels, outline
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, base_name, descriptor, reading_map, subset, widths
 from blockdsl.export.printable import Unprintable, check_text
-
-_PRODUCER: Final = "blockdsl"
+from blockdsl.export.recognised import PRODUCER
 
 
 def write_pdf(
@@ -124,7 +122,7 @@ def _information(document: Publication, created: datetime | None) -> bytes:
         b"/Title": document.title,
         b"/Author": document.author,
         b"/Subject": document.subject,
-        b"/Producer": _PRODUCER,
+        b"/Producer": PRODUCER,
         b"/CreationDate": _date(created),
         b"/ModDate": _date(created),
     }

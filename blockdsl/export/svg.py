@@ -16,6 +16,7 @@ from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path,
 from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
+from blockdsl.export.recognised import SVG_MARK
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
@@ -54,7 +55,8 @@ def write_svg(page: Page, *, title: str, description: str = "", place_letters: b
     tree = drawing.get_xml()
     for unused in ("xmlns:ev", "xmlns:xlink"):  # svgwrite always names them; we have neither events nor links
         tree.attrib.pop(unused, None)
-    return f'<?xml version="1.0" encoding="utf-8"?>\n{etree.tostring(tree, encoding="unicode")}\n'.encode()
+    markup = etree.tostring(tree, encoding="unicode")
+    return f'<?xml version="1.0" encoding="utf-8"?>\n{SVG_MARK.decode()}\n{markup}\n'.encode()
 
 
 def inner_markup(marks: Iterable[Mark]) -> str:

@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.outputs import in_folder
+
 WARM = 'fabric lantern "Lantern" #e0a030\nfabric fog "Fog" #dfe3e0\n'
 COLD = 'fabric slate "Slate" #3a4750\nfabric fog "Fog" #dfe3e0\n'
 BLOCK = 'use "{palette}.block"\n\nblock "{name}"\n  size 4 in\n  row fog  {fabric}\n  row {fabric}  fog\n'
@@ -57,12 +59,12 @@ def made_again(folder: Path) -> list[str]:
 
 
 def outputs(folder: Path) -> dict[str, bytes]:
-    return {path.name: path.read_bytes() for path in (folder / "out").iterdir()}
+    return {path.name: path.read_bytes() for path in in_folder(folder / "out")}
 
 
 def later(path: Path) -> None:
     """Write the file anew as it is, a moment later than all that was made."""
-    newest = max(made.stat().st_mtime_ns for made in (path.parent / "out").iterdir())
+    newest = max(made.stat().st_mtime_ns for made in in_folder(path.parent / "out"))
     while time.time_ns() <= newest + 20_000_000:
         time.sleep(0.01)
     path.write_bytes(path.read_bytes())

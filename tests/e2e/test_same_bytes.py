@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.outputs import bytes_below
+
 Built = dict[str, bytes]
 
 
@@ -26,7 +28,7 @@ def build(folder: Path, command: str, demo: Path, umask: int = 0o022, **environm
     )
     assert ended.returncode == 0, ended.stderr.decode()
     out = folder / "out"
-    return {str(path.relative_to(out)): path.read_bytes() for path in out.rglob("*") if path.is_file()}
+    return bytes_below(out)
 
 
 @pytest.fixture(scope="module")

@@ -6,12 +6,15 @@ import json
 import re
 import shlex
 from collections.abc import Iterator
+from contextlib import chdir, redirect_stderr, redirect_stdout
 from dataclasses import dataclass
+from io import BytesIO, StringIO, TextIOWrapper
 from pathlib import Path
 from typing import Final
 
 from blockdsl.analysis import FileReader, analyse
 from blockdsl.analysis.override import WhatIf
+from blockdsl.cli import main
 from blockdsl.cli.arguments import parser
 from blockdsl.cli.supposed import what_if_of
 from blockdsl.diagnostics import Problems, Source
@@ -28,6 +31,7 @@ _FENCE: Final = re.compile(
 _HEADING: Final = re.compile(r"^#+ (.*)$", re.MULTILINE)
 _EXPECTED: Final = re.compile(r"# (?:error|warning): ([a-z-]+(?:, [a-z-]+)*)\s*$")
 _WITH: Final = re.compile(r"^# with (--.*)$", re.MULTILINE)
+_BUILT_AFTER: Final = re.compile(r"^# built after (\S+)$", re.MULTILINE)
 _REPEAT: Final = re.compile(r"^(?P<line>.*?) *# (?P<count>[0-9]+) times$", re.MULTILINE)
 _BYTE: Final = re.compile(rb"\xe2\x9f\xa8([0-9A-F]{2})\xe2\x9f\xa9")
 
@@ -58,6 +62,8 @@ class Example:
     def problems(self, folder: Path) -> list[tuple[int, str]]:
         """Lines of the example and the codes found there, run as a file in `folder` with those beside it."""
         source = self._written(folder)
+        if before := _BUILT_AFTER.search(source.text):
+            return _built(folder, before[1], Path(source.name).name)
         return [(problem.span.line, problem.code) for problem in check(source, folder) if problem.span.source is source]
 
     def _written(self, folder: Path) -> Source:
@@ -76,6 +82,16 @@ class Example:
         document = json.loads(facts_json(facts, problems))
         pairs = [line.split(": ", maxsplit=1) for line in self.facts.splitlines()]
         return [(path, json.loads(value), _at(document, path)) for path, value in pairs]
+
+
+def _built(folder: Path, first: str, then: str) -> list[tuple[int, str]]:
+    """The problems of building one file after another into the same folder."""
+    with chdir(folder), redirect_stdout(TextIOWrapper(BytesIO())):
+        for name in (first, then):
+            with redirect_stderr(StringIO()) as told:
+                main(["build", name, "-o", "out", "--only", "table", "--no-cache", "--message-format", "json"])
+    found = [json.loads(line) for line in told.getvalue().splitlines()]
+    return [(problem["line"], problem["code"]) for problem in found]
 
 
 def _at(document: object, path: str) -> object:

@@ -9,6 +9,7 @@ from blockdsl.export.html.elements import address, element, file_name, unset, wo
 from blockdsl.export.html.fonts import WebFonts, web_fonts
 from blockdsl.export.html.parts import parts_markup
 from blockdsl.export.html.style import style_sheet
+from blockdsl.export.recognised import PRODUCER
 
 _STYLE: Final = "style.css"
 _MAIN: Final = "main"
@@ -36,6 +37,7 @@ def _document(site: WebSite, place: int) -> str:
         "head",
         element("meta", charset="utf-8"),
         element("meta", name="viewport", content="width=device-width, initial-scale=1"),
+        element("meta", name="generator", content=PRODUCER),
         element("title", unset(title)),
         *((element("meta", name="author", content=site.author),) if site.author else ()),
         element("link", rel="stylesheet", href=_STYLE),

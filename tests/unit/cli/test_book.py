@@ -7,6 +7,7 @@ import pytest
 from pypdf import PdfReader
 
 from blockdsl.drawing.book_cover import rows_that_fit
+from tests.outputs import in_folder
 from tests.unit.cli.pinwheel import PINWHEEL, Run
 
 
@@ -17,7 +18,7 @@ def book(folder: Path, run: Run, names: tuple[str, ...], *words: str) -> PdfRead
     files = [f"{place}.block" for place in range(len(names))]
     ended = run("build", *files, "-o", "out", "--only", "book", "--book", "out/all.pdf", *words)
     assert (ended.status, ended.told) == (0, "")
-    assert [path.name for path in (folder / "out").iterdir()] == ["all.pdf"]
+    assert [path.name for path in in_folder(folder / "out")] == ["all.pdf"]
     return PdfReader(folder / "out" / "all.pdf")
 
 
@@ -98,7 +99,7 @@ def test_a_book_that_a_file_declares_is_written_with_the_sheets_of_the_blocks_th
     ended = run("build", "boats.block", "-o", "out", "--only", "book,sheet")
 
     assert (ended.status, ended.told) == (0, "")
-    assert {path.name for path in (folder / "out").iterdir()} == {"boats.pdf", "pinwheel.sheet.pdf"}
+    assert {path.name for path in in_folder(folder / "out")} == {"boats.pdf", "pinwheel.sheet.pdf"}
     for name in ("boats.pdf", "pinwheel.sheet.pdf"):  # A4 is 210 mm wide (ISO 216)
         assert float(PdfReader(folder / "out" / name).pages[0].mediabox.width) == pytest.approx(595.28, abs=0.01)
 
@@ -108,7 +109,7 @@ def test_a_block_that_is_asked_for_by_its_file_and_by_a_book_is_written_once(fol
 
     run("build", "boats.block", "pinwheel.block", "-o", "out", "--only", "book,sheet")
 
-    assert {path.name for path in (folder / "out").iterdir()} == {"boats.pdf", "pinwheel.sheet.pdf"}
+    assert {path.name for path in in_folder(folder / "out")} == {"boats.pdf", "pinwheel.sheet.pdf"}
 
 
 def test_the_paper_that_is_asked_for_goes_before_the_paper_of_the_book(folder: Path, run: Run) -> None:

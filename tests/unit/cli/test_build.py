@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
+from tests.outputs import bytes_below
 from tests.unit.cli.pinwheel import PALETTE, PINWHEEL, Run, spoil
 
 ALL_OF_THE_PINWHEEL = {
@@ -22,15 +23,10 @@ ALL_OF_THE_PINWHEEL = {
 }
 
 
-def contents(folder: Path) -> dict[str, bytes]:
-    """Every file below the folder, by its path there."""
-    return {str(path.relative_to(folder)): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
-
-
 def test_everything_that_a_block_gives_is_written_under_its_name(folder: Path, run: Run) -> None:
     ended = run("build", "pinwheel.block", "-o", "out")
 
-    written = contents(folder / "out")
+    written = bytes_below(folder / "out")
     assert (ended.status, ended.told) == (0, "")
     assert ended.out == "8 files written to out\n"
     assert set(written) == ALL_OF_THE_PINWHEEL
@@ -54,7 +50,7 @@ def test_each_colouring_has_its_picture_and_none_takes_the_name_of_another(folde
 
     run("build", "pinwheel.block", "-o", "out", "--only", "diagrams")
 
-    assert set(contents(folder / "out")) == {
+    assert set(bytes_below(folder / "out")) == {
         "pinwheel.svg",
         "pinwheel.letters.svg",
         "pinwheel.grid.svg",
@@ -75,7 +71,7 @@ def test_each_colouring_has_its_picture_and_none_takes_the_name_of_another(folde
 def test_only_what_is_named_is_written(folder: Path, run: Run, only: str, endings: set[str]) -> None:
     assert run("build", "pinwheel.block", "-o", "out", "--only", only).status == 0
 
-    assert {name.partition(".")[2] for name in contents(folder / "out")} == endings
+    assert {name.partition(".")[2] for name in bytes_below(folder / "out")} == endings
 
 
 @pytest.mark.parametrize(
@@ -114,13 +110,13 @@ def test_sheets_and_templates_have_the_size_of_the_paper(
 def test_of_a_file_with_errors_nothing_is_written_and_its_old_outputs_stay(folder: Path, run: Run) -> None:
     (folder / "second.block").write_text(PINWHEEL.replace("Pinwheel", "Second"), encoding="utf-8")
     run("build", "pinwheel.block", "second.block", "-o", "out")
-    before = contents(folder / "out")
+    before = bytes_below(folder / "out")
     spoil(folder / "second.block")
     (folder / "pinwheel.block").write_text(PINWHEEL.replace("6 in", "8 in"), encoding="utf-8")
 
     ended = run("build", "pinwheel.block", "second.block", "-o", "out", "--depfile", "rules.d", "--book", "book.pdf")
 
-    after = contents(folder / "out")
+    after = bytes_below(folder / "out")
     assert ended.status == 1
     assert ended.told.endswith("1 error\n")
     assert set(after) == set(before)
@@ -161,12 +157,12 @@ def test_a_folder_that_cannot_be_written_is_told_in_plain_words(folder: Path, ru
     assert ended.status == 1
     assert ended.told.startswith("blockdsl: ")
     assert "cannot be written: " in ended.told
-    assert set(contents(folder)) == {"out", "palette.block", "pinwheel.block"}
+    assert set(bytes_below(folder)) == {"out", "palette.block", "pinwheel.block"}
 
 
 def test_standard_input_is_built_too(folder: Path, run: Run) -> None:
     assert run("build", "-", "-o", "out", typed=PINWHEEL).status == 0
-    assert set(contents(folder / "out")) == ALL_OF_THE_PINWHEEL
+    assert set(bytes_below(folder / "out")) == ALL_OF_THE_PINWHEEL
 
 
 def test_a_palette_alone_gives_nothing_and_says_so(folder: Path, run: Run) -> None:
@@ -186,7 +182,7 @@ def test_a_template_longer_than_any_page_can_be_is_left_out_with_a_warning(folde
 
     assert ended.status == 0
     assert "wall.block:3:7: warning[template-too-large]" in ended.told
-    assert "wall.templates.pdf" not in contents(folder / "out")
+    assert "wall.templates.pdf" not in bytes_below(folder / "out")
 
 
 def test_without_source_date_epoch_a_pdf_has_no_date_and_with_it_that_date(
@@ -228,7 +224,7 @@ def test_two_builds_at_once_in_one_folder_leave_whole_files_and_nothing_else(
     running = [subprocess.Popen(command, cwd=folder, stdout=subprocess.DEVNULL) for _ in range(2)]
 
     assert [process.wait(timeout=60) for process in running] == [0, 0]
-    assert contents(folder / "out") == contents(folder / "alone")
+    assert bytes_below(folder / "out") == bytes_below(folder / "alone")
 
 
 def test_a_block_with_units_on_papers_has_them_in_a_file_of_their_own(folder: Path, run: Run) -> None:
@@ -236,6 +232,120 @@ def test_a_block_with_units_on_papers_has_them_in_a_file_of_their_own(folder: Pa
 
     run("build", "pinwheel.block", "-o", "out", "--only", "templates")
 
-    assert set(contents(folder / "out")) == {"pinwheel.templates.pdf", "pinwheel.foundation.pdf"}
+    assert set(bytes_below(folder / "out")) == {"pinwheel.templates.pdf", "pinwheel.foundation.pdf"}
     pages = PdfReader(folder / "out" / "pinwheel.foundation.pdf").pages
     assert sum("copy 4 of 4" in page.extract_text() for page in pages) == 1
+
+
+# --- what a build never costs a maker --------------------------------------------------------------
+
+OTHER = (
+    'use "palette.block"\n\nblock "Pinwheel"\n  size 8 in\n  row fog\\slate  fog/slate\n  row slate/fog  slate\\fog\n'
+)
+
+
+@pytest.mark.parametrize("option", ["--depfile", "--book"])
+def test_a_file_that_is_read_is_never_written_over(folder: Path, run: Run, option: str) -> None:
+    for name in ("pinwheel.block", "palette.block"):
+        ended = run("build", "pinwheel.block", "-o", "out", option, name)
+
+        assert (ended.status, ended.told.count("\n")) == (1, 1)
+        assert ended.told.startswith(f"blockdsl: {name} is read by this build")
+    assert (folder / "pinwheel.block").read_text(encoding="utf-8") == PINWHEEL
+    assert (folder / "palette.block").read_text(encoding="utf-8") == PALETTE
+    assert not bytes_below(folder / "out")
+
+
+def test_the_words_of_a_book_are_not_written_over_by_a_table_of_the_same_name(folder: Path, run: Run) -> None:
+    (folder / "pinwheel.cutting.md").write_text("My own words.\n", encoding="utf-8")
+    book = 'book "Mills"\n  text "pinwheel.cutting.md"\n  chapter "All"\n    block "Pinwheel"\n'
+    (folder / "pinwheel.block").write_text(f"{PINWHEEL}\n{book}", encoding="utf-8")
+
+    ended = run("build", "pinwheel.block", "-o", ".")
+
+    assert (ended.status, ended.out) == (1, "")
+    assert "pinwheel.cutting.md is read by this build" in ended.told
+    assert (folder / "pinwheel.cutting.md").read_text(encoding="utf-8") == "My own words.\n"
+    assert not list(folder.glob("*.pdf"))
+
+
+def test_a_file_of_the_makers_own_in_the_folder_is_refused_by_name_before_anything_is_written(
+    folder: Path, run: Run
+) -> None:
+    (folder / "out").mkdir()
+    (folder / "out" / "pinwheel.sheet.pdf").write_bytes(b"%PDF-1.4 by another program")
+
+    ended = run("build", "pinwheel.block", "-o", "out")
+
+    assert (ended.status, ended.out) == (1, "")
+    assert ended.told.startswith("blockdsl: out/pinwheel.sheet.pdf was not written by blockdsl")
+    assert set(bytes_below(folder / "out")) == {"pinwheel.sheet.pdf"}
+
+
+def test_two_outputs_of_one_run_never_share_a_name(folder: Path, run: Run) -> None:
+    book = '\nbook "Check print"\n  chapter "All"\n    block "Pinwheel"\n'
+    (folder / "pinwheel.block").write_text(f"{PINWHEEL}{book}", encoding="utf-8")
+
+    ended = run("build", "pinwheel.block", "-o", "out", "--check-print")
+
+    assert (ended.status, ended.out) == (1, "")
+    assert "out/check-print.pdf would be written twice" in ended.told
+
+
+def test_a_title_that_another_file_has_too_is_an_error_that_names_both(folder: Path, run: Run) -> None:
+    (folder / "other.block").write_text(OTHER, encoding="utf-8")
+    run("build", "pinwheel.block", "-o", "out")
+    before = bytes_below(folder / "out")
+
+    ended = run("build", "other.block", "-o", "out")
+
+    assert ended.status == 1
+    assert (
+        "other.block:3:7: error[output-taken]: out/pinwheel.sheet.pdf is already made from pinwheel.block" in ended.told
+    )
+    assert bytes_below(folder / "out") == before
+
+    (folder / "pinwheel.block").unlink()
+    assert run("build", "other.block", "-o", "out").status == 0
+
+
+def test_what_a_file_no_longer_makes_is_removed_and_nothing_of_its_neighbours(folder: Path, run: Run) -> None:
+    (folder / "mill.block").write_text(PINWHEEL.replace("Pinwheel", "Mill"), encoding="utf-8")
+    night = '  colouring "Night" fog=slate slate=fog\n'
+    (folder / "pinwheel.block").write_text(PINWHEEL + night, encoding="utf-8")
+    run("build", "mill.block", "-o", "out")
+    run("build", "pinwheel.block", "-o", "out")
+    (folder / "out" / "notes.txt").write_text("mine", encoding="utf-8")
+    (folder / "pinwheel.block").write_text(PINWHEEL, encoding="utf-8")
+
+    of_tables = run("build", "pinwheel.block", "-o", "out", "--only", "table")
+    ended = run("build", "pinwheel.block", "-o", "out")
+
+    assert of_tables.out == "3 files written to out\n"
+    assert ended.out.splitlines()[1] == "1 file (out/pinwheel.night.svg): no longer made, so removed"
+    mill = {name.replace("pinwheel", "mill") for name in ALL_OF_THE_PINWHEEL}
+    assert set(bytes_below(folder / "out")) == {*ALL_OF_THE_PINWHEEL, *mill, "notes.txt"}
+
+
+def test_a_supposed_size_removes_nothing(folder: Path, run: Run) -> None:
+    run("build", "pinwheel.block", "-o", "out", "--only", "steps,sheet")
+    before = set(bytes_below(folder / "out"))
+
+    ended = run("build", "pinwheel.block", "-o", "out", "--only", "sheet", "--size", "9 in")
+
+    assert ended.status == 0
+    assert set(bytes_below(folder / "out")) == before
+
+
+def test_a_block_that_a_book_recolours_is_left_as_its_own_file_makes_it(folder: Path, run: Run) -> None:
+    book = 'fabric slate "Slate" #801010\nuse "pinwheel.block"\nbook "Mills"\n  chapter "All"\n    block "Pinwheel"\n'
+    (folder / "mills.block").write_text(book, encoding="utf-8")
+    run("build", "pinwheel.block", "-o", "out")
+    before = bytes_below(folder / "out")
+
+    ended = run("build", "mills.block", "-o", "out")
+
+    assert "left as the file that declares the block makes it" in ended.out
+    after = bytes_below(folder / "out")
+    assert {name: after[name] for name in before} == before
+    assert "mills.pdf" in after

@@ -19,11 +19,14 @@ def make(folder: Path, text: str, *words: str) -> "subprocess.CompletedProcess[s
     )
 
 
+HEAD = "# Written by blockdsl: what was made, and from which files.\n"
+
+
 def test_one_rule_holds_all_outputs_and_all_sources_and_each_source_an_empty_one(folder: Path, run: Run) -> None:
     run("build", "pinwheel.block", "-o", "out", "--only", "table", "--depfile", "rules.d")
 
     assert (folder / "rules.d").read_text(encoding="utf-8") == (
-        "rules.d \\\n"
+        f"{HEAD}rules.d \\\n"
         "  out/pinwheel.cutting.svg \\\n"
         "  out/pinwheel.cutting.md \\\n"
         "  out/pinwheel.cutting.csv: pinwheel.block \\\n"
@@ -48,13 +51,13 @@ def test_library_files_are_sources_by_the_path_where_they_lie(folder: Path, run:
 def test_the_book_is_among_the_outputs(folder: Path, run: Run) -> None:
     run("build", "pinwheel.block", "-o", "out", "--only", "book", "--book", "all.pdf", "--depfile", "rules.d")
 
-    assert (folder / "rules.d").read_text(encoding="utf-8").startswith("rules.d \\\n  all.pdf: pinwheel.block")
+    assert (folder / "rules.d").read_text(encoding="utf-8").startswith(f"{HEAD}rules.d \\\n  all.pdf: pinwheel.block")
 
 
 def test_the_rules_are_not_empty_even_where_nothing_is_a_file(folder: Path, run: Run) -> None:
     run("build", "-", "-o", "out", "--only", "table", "--depfile", "rules.d", typed=PALETTE)
 
-    assert (folder / "rules.d").read_text(encoding="utf-8") == "rules.d:\n"
+    assert (folder / "rules.d").read_text(encoding="utf-8") == f"{HEAD}rules.d:\n"
 
 
 NAMES = (

@@ -4,6 +4,7 @@ from pathlib import Path
 
 from pypdf import PdfReader
 
+from tests.outputs import in_folder
 from tests.unit.cli.pinwheel import Run
 
 BLOCK = """fabric fog   "Harbour fog" #dfe3e0
@@ -37,7 +38,7 @@ quilt "Kites"
 
 
 def written(folder: Path) -> list[str]:
-    return sorted(path.name for path in (folder / "out").iterdir())
+    return sorted(path.name for path in in_folder(folder / "out"))
 
 
 def lay(folder: Path, quilt: str = QUILT) -> None:

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from blockdsl.cli.workers import processors, run_all
+from tests.outputs import in_folder
 from tests.unit.cli.pinwheel import PINWHEEL, Run
 from tests.unit.cli.work import doubled, fatal_elsewhere, where
 
@@ -50,7 +51,7 @@ def test_many_blocks_are_the_same_by_one_process_and_by_two(folder: Path, run: R
         for jobs in ("1", "2")
     ]
 
-    one, two = ({path.name: path.read_bytes() for path in (folder / name).iterdir()} for name in ("with-1", "with-2"))
+    one, two = ({path.name: path.read_bytes() for path in in_folder(folder / name)} for name in ("with-1", "with-2"))
     assert [end.status for end in ended] == [0, 0]
     assert len(one) == 48
     assert one == two
@@ -81,7 +82,7 @@ def test_a_fault_of_ours_at_one_block_loses_no_other_file_and_no_message(
     assert "warned.block:4:7: warning" in ended.told or "warning[size-off-ruler]" in ended.told
     assert "error[name-unknown]" in ended.told
     assert "a fault of ours while working on pinwheel.block" in ended.told
-    assert [path.name for path in (folder / "out").iterdir()] == ["warned.sheet.pdf"]
+    assert [path.name for path in in_folder(folder / "out")] == ["warned.sheet.pdf"]
 
 
 @pytest.mark.parametrize("number", ["0", "-1", "many", "257"])

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from blockdsl.export.files import clear_leftovers, write_all, write_whole
+from blockdsl.export.files import write_all, write_whole
 
 
 def names(folder: Path) -> list[str]:
@@ -54,16 +54,3 @@ def test_others_may_read_a_file_as_the_users_mask_allows(tmp_path: Path) -> None
     finally:
         os.umask(before)
     assert (tmp_path / "sheet.svg").stat().st_mode & 0o777 == 0o640
-
-
-def test_what_a_killed_writer_left_is_taken_away_later_and_nothing_else(tmp_path: Path) -> None:
-    left, at_work, own = tmp_path / ".sheet.pdf.abc.part", tmp_path / ".sheet.pdf.xyz.part", tmp_path / "mine.part"
-    for path in (left, at_work, own):
-        path.write_bytes(b"half")
-    for path in (left, own):
-        os.utime(path, (1, 1))
-
-    clear_leftovers(tmp_path)
-    clear_leftovers(tmp_path / "nowhere")
-
-    assert names(tmp_path) == [".sheet.pdf.xyz.part", "mine.part"]
