@@ -5,7 +5,9 @@ The three meet in the middle of the hexagon: TOP lies between its upper three co
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
+from itertools import accumulate, pairwise
 
 from blockdsl.geometry import Exact
 from blockdsl.model import Filling
@@ -27,7 +29,11 @@ def _read(words: WordReader) -> Filling | None:
 
 
 def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
-    found: list[Cloth] = []
+    return tuple(cloth for box in _boxes(filling, width, height) for cloth in box)
+
+
+def _boxes(filling: Filling, width: Exact, height: Exact) -> Iterator[list[Cloth]]:
+    """What shows of each box."""
     for hexagon in honeycomb(int(filling.numbers[0]), width, height):
         top, right, lower_right, bottom, lower_left, left = hexagon.outline()
         middle = (hexagon.x, hexagon.y)
@@ -36,11 +42,16 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
             outline(left, middle, bottom, lower_left),
             outline(middle, right, lower_right, bottom),
         )
-        for fabric, diamond in zip(filling.fabrics, diamonds, strict=True):
-            inside = trimmed(diamond, width, height)
-            if inside:
-                found.append((fabric, inside))
-    return tuple(found)
+        shown = (
+            (fabric, trimmed(diamond, width, height)) for fabric, diamond in zip(filling.fabrics, diamonds, strict=True)
+        )
+        yield [(fabric, inside) for fabric, inside in shown if inside]
+
+
+def _parts(filling: Filling, width: Exact, height: Exact) -> tuple[tuple[int, int], ...]:
+    """Each box by itself."""
+    stops = [0, *accumulate(len(box) for box in _boxes(filling, width, height))]
+    return tuple(pairwise(stops))
 
 
 def _count(filling: Filling, width: Exact, height: Exact) -> int:
@@ -62,4 +73,5 @@ SHAPE = Shape(
     _draw,
     count=_count,
     measured=_measured,
+    parts=_parts,
 )

@@ -36,7 +36,8 @@ class Shape:
     do not fit. `draw` fills a box width × height (origin top left) and gives the patches in reading order, or, where
     there are `rounds` about a first patch, in the order of sewing. `count` tells about how many there will be, for
     shapes that draw as many as the box takes, and `measured` what of their patches should fall on the ruler: what it
-    rounds up there adds up along a row.
+    rounds up there adds up along a row. `parts` are the runs of patches, each by its first
+    and the one after its last, that are sewn by themselves before they are joined.
     """
 
     name: str
@@ -51,6 +52,7 @@ class Shape:
     bend: Callable[[Filling, Exact, Exact], tuple[Curved | None, ...]] | None = None
     count: Callable[[Filling, Exact, Exact], int] | None = None
     measured: Callable[[Filling, Exact, Exact], Exact] | None = None
+    parts: Callable[[Filling, Exact, Exact], tuple[tuple[int, int], ...]] | None = None
 
     def wants(self, filling: Filling) -> Fraction | None:
         """Width over height of these words: that of the shape, or what the words themselves come to."""

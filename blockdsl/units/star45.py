@@ -94,6 +94,12 @@ def _points(filling: Filling, width: Exact) -> Iterator[Cloth]:
                 )
 
 
+def _parts(filling: Filling, _width: Exact, _height: Exact) -> tuple[tuple[int, int], ...]:
+    """The points of the star, where each is made of several patches."""
+    of_a_point = 2 if filling.places else int(filling.numbers[0]) ** 2
+    return tuple((number * of_a_point, (number + 1) * of_a_point) for number in range(POINTS))
+
+
 def rows_of_a_point(filling: Filling) -> tuple[tuple[str, ...], ...]:
     """The fabrics of each row of a point, from the middle outward; the first row holds the middle of the star."""
     fabrics = filling.fabrics[:-_GROUNDS]
@@ -137,4 +143,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    parts=_parts,
 )

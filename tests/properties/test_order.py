@@ -40,6 +40,28 @@ def test_every_block_of_the_library_is_made_by_its_order(project: Path) -> None:
         order_of(block)
 
 
+def test_half_squares_are_sewn_before_anything_takes_an_edge_of_theirs(project: Path) -> None:
+    found = 0
+    for block in library_blocks(project):
+        order = order_of(block)
+        joined = {frozenset(node.patches) for node in walk(order) if isinstance(node, Joined)}
+        for pair in half_squares(block):
+            found += 1
+            assert pair in joined, (block.name, pair)
+    assert found > 400
+
+
+def half_squares(block: BlockDesign) -> list[frozenset[int]]:
+    """Upright squares and rectangles of two triangles: both have the same box, fill it and have a corner each."""
+    boxes: dict[tuple[object, ...], list[int]] = {}
+    for number, patch in enumerate(block.patches):
+        if len(patch.outline) == 3 and patch.curved is None:
+            xs, ys = zip(*patch.outline, strict=True)
+            if len(set(xs)) == len(set(ys)) == 2:  # two of its edges lie level and upright
+                boxes.setdefault((min(xs), min(ys), max(xs), max(ys)), []).append(number)
+    return [frozenset(two) for two in boxes.values() if len(two) == 2]
+
+
 def test_the_order_of_a_block_is_the_same_every_time(project: Path) -> None:
     for block in library_blocks(project):
         assert find_order(block) == find_order(block)

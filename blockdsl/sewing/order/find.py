@@ -6,12 +6,12 @@ from collections.abc import Set as AbstractSet
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.order.alike import Looks, Match, Span
-from blockdsl.sewing.order.assembly import Assembly, Unsewable
+from blockdsl.sewing.order.assembly import Assembly, Unsewable, count_seams
 from blockdsl.sewing.order.cuts import Cut
 from blockdsl.sewing.order.divide import choose_division
 from blockdsl.sewing.order.dress import dress
 from blockdsl.sewing.order.hard import part_the_hard_way
-from blockdsl.sewing.order.nesting import Nest, inside_out, nest_units, set_atoms
+from blockdsl.sewing.order.nesting import Nest, Unnamed, inside_out, nest_units, parts_of_shapes, set_atoms
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import Region, look_at, reading_place
 from blockdsl.sewing.order.rounds import added_last
@@ -35,17 +35,39 @@ def find_order(design: BlockDesign, solid: frozenset[Span] = frozenset()) -> Ass
         return Unsewable(net.faulty)
     if not design.patches:
         return Unsewable(())
-    finder = _Finder(design, net, solid)
+    found = _find(design, net, solid, "all")
+    # Small units that nobody has named come first only where that costs no partial and no set-in seam.
+    if isinstance(found, Unsewable) or _hardness(found):
+        other = _find(design, net, solid, "shapes")
+        found = other if _is_easier(other, found) else found
+    return _find(design, net, solid, "none") if isinstance(found, Unsewable) else found
+
+
+def _is_easier(one: Assembly | Unsewable, other: Assembly | Unsewable) -> bool:
+    if isinstance(one, Unsewable) or isinstance(other, Unsewable):
+        return isinstance(other, Unsewable) and not isinstance(one, Unsewable)
+    return _hardness(one) < _hardness(other)
+
+
+def _find(design: BlockDesign, net: Net, solid: frozenset[Span], unnamed: Unnamed) -> Assembly | Unsewable:
+    parts = frozenset[Span]() if unnamed == "none" else parts_of_shapes(design, net)
+    finder = _Finder(design, net, solid, nest_units(design, net, unnamed=unnamed), parts)
     whole = finder.find()
-    if finder.stuck:
-        return Unsewable(tuple(sorted(finder.stuck)))
-    return dress(net, whole)
+    return Unsewable(tuple(sorted(finder.stuck))) if finder.stuck else dress(net, whole)
+
+
+def _hardness(found: Assembly) -> int:
+    """How many turns and ends of partial seams there are."""
+    count = count_seams(found)
+    return count.set_in + count.partial
 
 
 class _Finder:
     """Takes regions apart; remembers every region it has taken apart by its look."""
 
-    def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span]) -> None:
+    def __init__(
+        self, design: BlockDesign, net: Net, solid: frozenset[Span], nest: Nest, parts: frozenset[Span]
+    ) -> None:
         self._net = net
         # A unit with curved seams is sewn by itself: a line along two chords is no seam.
         curved = frozenset(
@@ -53,10 +75,10 @@ class _Finder:
             for unit in design.units
             if any(patch.curved for patch in design.patches[unit.first : unit.stop]) and unit.filling is not None
         )
-        self._solid = solid | curved
+        self._solid = solid | curved | parts
         self._looks = Looks(design, net, solid)
-        self._nest = nest_units(design, net)
-        self._nests = {(nest.first, nest.stop): nest for nest in inside_out(self._nest)}
+        self._nest = nest
+        self._nests = {(each.atom, len(each.patches)): each for each in inside_out(nest)}
         self._added_last = added_last(design)
         self._atom = list(range(len(design.patches)))
         self._known: dict[int, Cut] = {}
@@ -68,7 +90,7 @@ class _Finder:
         """The whole block, units first, so that what looks like a unit elsewhere is sewn as the unit is."""
         whole = Cut([])
         for nest in inside_out(self._nest):
-            whole = Cut(list(range(nest.first, nest.stop)))
+            whole = Cut(list(nest.patches))
             set_atoms(nest, self._atom)
             self._take_apart(whole)
         return whole
@@ -120,9 +142,9 @@ class _Finder:
     def _seen(self, cut: Cut, opened: AbstractSet[int]) -> Region:
         """The region, after a unit that is all of it has been opened up."""
         while True:
-            first, stop = cut.patches[0], cut.patches[-1] + 1
-            nest = self._nests.get((first, stop))
-            if nest is None or self._atom[first] != self._atom[stop - 1] or stop - first != len(cut.patches):
+            first = cut.patches[0]
+            nest = self._nests.get((first, len(cut.patches)))
+            if nest is None or any(self._atom[patch] != first for patch in cut.patches):
                 return look_at(self._net, cut.patches, self._atom, opened)
             set_atoms(nest, self._atom)
 
@@ -132,12 +154,12 @@ class _Finder:
         """The region with as few units opened up as let a line lead across; as it was, when none does."""
         units = self._units_in(cut)
         for unit in units:
-            kept = self._atom[unit.first : unit.stop]
             set_atoms(unit, self._atom)
             region = look_at(self._net, cut.patches, self._atom, opened)
             if choose_division(region, self._looks) is not None:
                 return region
-            self._atom[unit.first : unit.stop] = kept
+            for patch in unit.patches:
+                self._atom[patch] = unit.atom
         before = list(self._atom)
         while units:
             for unit in units:
@@ -154,8 +176,11 @@ class _Finder:
         counts: dict[int, int] = {}
         for patch in cut.patches:
             counts[self._atom[patch]] = counts.get(self._atom[patch], 0) + 1
-        spans = ((first, first + count) for first, count in counts.items() if count > 1)
-        return [self._nests[span] for span in spans if span not in self._solid]
+        return [
+            self._nests[first, count]
+            for first, count in counts.items()
+            if count > 1 and (first, first + count) not in self._solid
+        ]
 
     # --- what has been seen before -----------------------------------------------------------------
 
