@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -11,7 +10,7 @@ from math import ceil
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.applique import applique_pieces
-from blockdsl.cutting.foundation import generous_piece
+from blockdsl.cutting.foundation import RoomyPiece, roomy_piece
 from blockdsl.cutting.grain import GrainPlan, at_origin, plan_grain
 from blockdsl.cutting.sizes import (
     Extent,
@@ -258,22 +257,38 @@ def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) 
 
 
 def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
-    """A line for each patch of a unit, those alike together, as often as the unit is made."""
-    cuts: list[Cut] = []
+    """A line for the pieces of a unit that are alike, as often as the unit and its mirror image are made.
+
+    Two triangles come of a square, whichever of the units they are for.
+    """
+    needed: dict[tuple[str, str, str, RoomyPiece], dict[tuple[int, ...], int]] = {}
     for plan in making.foundations:
-        group, first, units = plan.group, plan.group.places[0].first, len(plan.group.places)
+        group, first = plan.group, plan.group.places[0].first
         unit = group.name or (group.filling.shape if group.filling else "unit")
         hands = tuple(place for place, made in enumerate(making.units) if made.group.key == group.key)
-        counted = Counter(
-            (patch.fabric, lettered.letters[first + index], generous_piece(patch.outline, design))
-            for index, patch in enumerate(group.picture)
-        )
-        for (fabric, label, (cut, exact)), each in counted.items():
-            piece: Piece = "square" if cut[0] == cut[1] else "rectangle"
-            count = each * units
-            shares = ((hands, count),)
-            cuts.append(Cut(fabric, label, piece, cut, exact, count, "none", units, 0, FOUNDATION, unit, shares))
-    return cuts
+        for sewn in (sewn for section in plan.sections for sewn in section.patches):
+            patch = group.picture[sewn.index]
+            piece = replace(roomy_piece(patch.outline, sewn.seam, patch.fabric, design), edge=None)
+            shares = needed.setdefault((patch.fabric, lettered.letters[first + sewn.index], unit, piece), {})
+            shares[hands] = shares.get(hands, 0) + len(group.places)
+    return [_foundation_cut(*key, shares) for key, shares in needed.items()]
+
+
+def _foundation_cut(fabric: str, label: str, unit: str, piece: RoomyPiece, needed: dict[tuple[int, ...], int]) -> Cut:
+    each = TRIANGLES.get(piece.subcut, 1)
+    shares: list[Share] = []
+    pieces = total = 0
+    for hands, count in needed.items():
+        total += count
+        more = ceil(total / each) - pieces
+        shares.append((hands, more))
+        pieces += more
+    kind: Piece = "square" if piece.cut[0] == piece.cut[1] else "rectangle"
+    yields, spare = pieces * each, pieces * each - total
+    return Cut(
+        fabric, label, kind, piece.cut, piece.exact, pieces, piece.subcut, yields, spare, FOUNDATION, unit,
+        tuple(shares),
+    )  # fmt: skip
 
 
 # --- what is sewn onto the pieced ground -----------------------------------------------------------

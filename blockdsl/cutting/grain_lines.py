@@ -12,8 +12,11 @@ from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing import Making, UnitClass
 from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
 
-_UPRIGHT_SHAPES = {"strip set": ("rails", "checker"), FOUNDATION: None}
-"""Ways of making in which the print stays as the unit is drawn, and for which shapes; None: for all."""
+_UPRIGHT_SHAPES = {"strip set": ("rails", "checker")}
+"""Ways of making in which the print stays as the unit is drawn, and for which shapes.
+
+On papers it does where the seams run along the unit's sides, since a piece is laid with an edge along its seam.
+"""
 
 
 def report_grains(design: BlockDesign, lettered: Lettered, problems: Problems) -> None:
@@ -39,10 +42,12 @@ def report_turned_prints(design: BlockDesign, making: Making, problems: Problems
     told: set[tuple[str, str]] = set()
     directional = [fabric.name for fabric in design.fabrics if fabric.directional]
     for unit in making.units if directional else ():
-        if unit.method in PATCH_BY_PATCH or _stays_upright(unit):
+        if unit.method in PATCH_BY_PATCH:
             continue
         for name in directional:
-            if (name, unit.method) not in told and any(patch.fabric == name for patch in unit.group.picture):
+            if (name, unit.method) in told or not any(patch.fabric == name for patch in unit.group.picture):
+                continue
+            if not _stays_upright(unit, name, making):
                 told.add((name, unit.method))
                 span = _said_at(design.choices, unit) or design.span
                 help_text = "make it as `cut patches`, or take a fabric whose print has no up and down"
@@ -50,13 +55,20 @@ def report_turned_prints(design: BlockDesign, making: Making, problems: Problems
                 problems.report("directional-method", span, help=help_text, name=name, what=what, method=unit.method)
 
 
-def _stays_upright(unit: UnitClass) -> bool:
-    """Whether the method cuts the cloth as the unit is drawn, and the block turns no such unit."""
-    if unit.method not in _UPRIGHT_SHAPES:
+def _stays_upright(unit: UnitClass, fabric: str, making: Making) -> bool:
+    """Whether the method cuts the fabric as the unit is drawn, and the block turns no such unit."""
+    if any(place.symmetry != IDENTITY for place in unit.group.places):
         return False
-    shapes = _UPRIGHT_SHAPES[unit.method]
-    fits = shapes is None or (unit.group.filling is not None and unit.group.filling.shape in shapes)
-    return fits and all(place.symmetry == IDENTITY for place in unit.group.places)
+    if unit.method == FOUNDATION:
+        return not any(
+            seam and seam[0].x != seam[1].x and seam[0].y != seam[1].y
+            for plan in making.foundations
+            if plan.group.key == unit.group.key
+            for seam in (sewn.seam for section in plan.sections for sewn in section.patches
+                         if plan.group.picture[sewn.index].fabric == fabric)
+        )  # fmt: skip
+    shapes = _UPRIGHT_SHAPES.get(unit.method, ())
+    return unit.group.filling is not None and unit.group.filling.shape in shapes
 
 
 def _said_at(choices: Sequence[Choice], unit: UnitClass) -> Span | None:

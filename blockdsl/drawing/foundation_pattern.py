@@ -79,7 +79,7 @@ def _patch_pattern(patch: PaperPatch, facts: BlockFacts, place: _Place) -> Patte
     labels = {fabric.name: fabric.label for fabric in facts.fabrics}
     words = Words(patch.number, labels[patch.fabric], (f"cut {show_extent(patch.cut, facts.unit)}",))
     ring = place.ring(patch.outline)
-    return Pattern(words, ring, ring, (-to_float(patch.grain[0]), to_float(patch.grain[1])))
+    return Pattern(words, ring, ring, (0.0, 1.0))
 
 
 def _lines(paper: PaperFacts, foundation: FoundationFacts, copy: int, copies: int) -> tuple[str, ...]:

@@ -2,14 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.analysis.letters import Lettered
-from blockdsl.cutting.foundation import generous_piece
+from blockdsl.cutting.foundation import roomy_piece
 from blockdsl.cutting.sizes import with_allowance
 from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperPatch
-from blockdsl.geometry import Exact, Polygon
-from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making
 from blockdsl.sewing.foundation import FoundationPlan, Section
@@ -18,12 +14,14 @@ from blockdsl.sewing.making import title_of
 
 def collect_foundations(design: BlockDesign, making: Making, lettered: Lettered) -> tuple[FoundationFacts, ...]:
     """Every unit that is sewn to papers, in the order in which the block first has them."""
-    return tuple(_foundation(plan, design, lettered) for plan in making.foundations)
+    places = {made.group.key: place for place, made in enumerate(making.units)}
+    return tuple(_foundation(plan, places[plan.group.key], design, lettered) for plan in making.foundations)
 
 
-def _foundation(plan: FoundationPlan, design: BlockDesign, lettered: Lettered) -> FoundationFacts:
+def _foundation(plan: FoundationPlan, unit: int, design: BlockDesign, lettered: Lettered) -> FoundationFacts:
     group = plan.group
     return FoundationFacts(
+        unit=unit,
         name=group.name or (group.filling.shape if group.filling else "unit"),
         title=title_of(group),
         count=len(group.places),
@@ -42,6 +40,7 @@ def _paper(section: Section, plan: FoundationPlan, design: BlockDesign, lettered
     patches = []
     for place, sewn in enumerate(section.patches, 1):
         patch = plan.group.picture[sewn.index]
+        piece = roomy_piece(patch.outline, sewn.seam, patch.fabric, design)
         patches.append(
             PaperPatch(
                 number=f"{section.letter}{place}",
@@ -49,14 +48,9 @@ def _paper(section: Section, plan: FoundationPlan, design: BlockDesign, lettered
                 fabric=patch.fabric,
                 outline=patch.outline,
                 seam=sewn.seam,
-                cut=generous_piece(patch.outline, design)[0],
-                grain=_grain(patch.outline),
+                cut=piece.cut,
+                subcut=piece.subcut,
+                edge=piece.edge,
             )
         )
     return PaperFacts(section.letter, section.outline, with_allowance(section.outline, design.seam), tuple(patches))
-
-
-def _grain(outline: Polygon) -> tuple[Exact, Exact]:
-    """Along the unit's sides, as the pieces are cut: the patch's own grain where that lies along them, else down."""
-    across, down = recognise(outline).grain
-    return (across, down) if not (across and down) else (Fraction(0), Fraction(1))

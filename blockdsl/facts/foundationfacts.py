@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from blockdsl.cutting.foundation import Edge, RoomySubcut
 from blockdsl.geometry import Exact, Point, Polygon
 
 Extent = tuple[Exact, Exact]
@@ -19,7 +20,8 @@ class PaperPatch:
     """A patch in its turn on a paper. `number` is A1, A2 …; `label` its letter in the block.
 
     `seam` is the line from end to end along which it is sewn to those before it, None for the first. `cut` is the
-    generous piece of cloth (shorter, longer) on the ruler; `grain` a direction along the straight grain.
+    piece of fabric (shorter, longer) on the ruler, of a `subcut` the square that gives two. `edge` is the one that is
+    laid along the line: `long`, `short`, or `any` of a square; None for the first.
     """
 
     number: str
@@ -28,7 +30,8 @@ class PaperPatch:
     outline: Polygon
     seam: tuple[Point, Point] | None
     cut: tuple[Fraction, Fraction]
-    grain: Extent
+    subcut: RoomySubcut
+    edge: Edge | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +46,12 @@ class PaperFacts:
 
 @dataclass(frozen=True, slots=True)
 class FoundationFacts:
-    """A unit on papers, made `count` times. `joins` are pairs of letters, runs as `A–B`, in the order of sewing."""
+    """A unit on papers, made `count` times. `joins` are pairs of letters, runs as `A–B`, in the order of sewing.
 
+    `unit` is its place among the block's units.
+    """
+
+    unit: int
     name: str
     title: str
     count: int

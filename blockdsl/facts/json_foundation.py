@@ -36,6 +36,8 @@ def _patch(patch: PaperPatch, say: Say) -> dict[str, object]:
         "label": patch.label,
         "fabric": patch.fabric,
         "cut": [say(side) for side in patch.cut],
+        "subcut": patch.subcut,
+        "edge": patch.edge,
         "outline": [_point(corner, say) for corner in patch.outline],
         "seam": [_point(end, say) for end in patch.seam] if patch.seam else None,
     }

@@ -9,7 +9,7 @@ from fractions import Fraction
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.techniques import unit_lesson
-from blockdsl.sewing.methods import PATCH_BY_PATCH
+from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
 from blockdsl.sewing.techniques.stars import STAR_SETS
 
@@ -78,12 +78,28 @@ def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFac
     joins = tuple(
         JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
     )
+    if made.method == FOUNDATION:
+        joins = _pieces_on_papers(hands, block)
     rest = tuple(step for step in lesson if step.title not in _ALREADY_CUT)
     sets = _say_sets(block.units[hands[0]], block)
     if sets:
         rest = tuple(replace(step, text=f"{step.text} {sets}") if step.title == STAR_SETS else step for step in rest)
     words = tuple(f"{step.title}: {step.text}" for step in rest)
     return replace(made, joins=joins, sentences=(*words, *_batches(made)), lesson=rest, fabrics=fabrics)
+
+
+def _pieces_on_papers(units: Sequence[int], block: BlockFacts) -> tuple[JoinFacts, ...]:
+    """What all papers of some units take; half of a square is a triangle, told by the side of the square."""
+    counts: dict[tuple[str, str, str, tuple[Fraction, ...]], int] = {}
+    for found in (found for found in block.foundations if found.unit in units):
+        for patch in (patch for paper in found.papers for patch in paper.patches):
+            square = patch.cut[0] == patch.cut[1]
+            piece = "triangle" if patch.subcut == "once" else "square" if square else "rectangle"
+            key = patch.label, patch.fabric, piece, patch.cut[:1] if square else patch.cut
+            counts[key] = counts.get(key, 0) + found.count
+    return tuple(
+        JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
+    )
 
 
 def _say_sets(unit: UnitFacts, block: BlockFacts) -> str:

@@ -23,7 +23,7 @@ def test_a_whole_block_of_rows_and_shapes_is_sewn_to_its_papers(any_block: AnyBl
     assert [problem.message for problem in problems if problem.severity == "error"] == []
     (found,) = facts.blocks[0].foundations
     sew(found)
-    cut = sum(line.count for line in facts.blocks[0].cutting)
+    cut = sum(line.yields - line.spare for line in facts.blocks[0].cutting)
     assert cut == len(facts.blocks[0].placed) == sum(len(paper.patches) for paper in found.papers)
 
 

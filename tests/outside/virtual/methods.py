@@ -8,13 +8,25 @@ from dataclasses import dataclass, replace
 from math import ceil
 from typing import Any
 
+from shapely import affinity
 from shapely.geometry import box
 
 from tests.outside.virtual import batches, starsets
-from tests.outside.virtual.cloth import NEAR, Fault, Work, corner_to_corner, covers, fitted, grown, joined, sewn
+from tests.outside.virtual.cloth import (
+    NEAR,
+    Fault,
+    Work,
+    corner_to_corner,
+    covers,
+    directions,
+    fitted,
+    grown,
+    joined,
+    sewn,
+)
 from tests.outside.virtual.flips import flipped, flips_and_base
 from tests.outside.virtual.looks import looks_like, out_of_place
-from tests.outside.virtual.piles import Piles, shorter
+from tests.outside.virtual.piles import PIECES, Piles, shorter
 from tests.outside.virtual.plan import Hand, Line, Patch, Plan, Step
 from tests.outside.virtual.stripsets import bands, cut_segments, on_ruler
 
@@ -319,24 +331,39 @@ def _between(one: Any, other: Any) -> tuple[tuple[float, float], tuple[float, fl
 
 
 def _papers(step: Step, plan: Plan, piles: Piles) -> list[Work]:
-    metric = plan.measure == 0.1
+    """Pieces laid along an edge of their area: enough on every side, with something over for placing."""
+    room = ROOM[plan.measure == 0.1] / 2
     works = []
     for hand in step.hands:
-        faces, used = [], set()
+        faces = []
         for patch in hand.picture:
-            line = piles.line_for(patch, _purpose(step))
+            mine = [
+                line
+                for line in piles.lines(_purpose(step))
+                if (line.fabric, line.label) == (patch.fabric, patch.label) and piles.left[line] >= hand.count
+            ]
+            line = min(
+                (line for line in mine if _reaches(line, patch, plan.seam + room)),
+                key=lambda line: line.cut[0] * line.cut[1] / PIECES[line.subcut],
+                default=None,
+            )
+            if line is None:
+                raise Fault(f"nothing is cut for {patch.label} ({patch.fabric}) that covers its area: {mine}")
             piles.take(line, hand.count)
-            used.add(line)
-            left, top, right, bottom = patch.shape.bounds
-            box_sides = sorted((right - left, bottom - top))
-            for have, want in zip(line.cut, box_sides, strict=True):
-                room = have - want - 2 * plan.seam - 2 * ROOM[metric]
-                if not -NEAR < room < plan.measure - NEAR:
-                    raise Fault(f"{patch.label} ({patch.fabric}) has not the room that papers want: {line.cut}")
             others = joined(other.shape for other in hand.picture if other is not patch)
             faces.append(replace(patch, shape=grown(patch.shape, plan.seam).difference(others)))
-        for line in used:
-            piles.units[line] += hand.count
-            piles.needed[line] += hand.count
         works.append(Work(tuple(faces)))
     return works
+
+
+def _reaches(line: Line, patch: Patch, far: float) -> bool:
+    """Whether a piece turned along one of the area's edges covers all that is no further from the area than that."""
+    if line.subcut == "once":
+        return fitted(corner_to_corner(line.cut[0], "once")[0], patch.shape, far - ROOM[False] / 4) is not None
+    wanted = patch.shape.buffer(far)
+    for angle in {0.0, *(round(angle, 6) for angle in directions(patch.shape))}:
+        left, top, right, bottom = affinity.rotate(wanted, -angle, origin=(0, 0)).bounds
+        sides = sorted((right - left, bottom - top))
+        if all(have > want - NEAR for have, want in zip(line.cut, sides, strict=True)):
+            return True
+    return False

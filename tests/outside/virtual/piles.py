@@ -112,7 +112,7 @@ class Piles:
                 gave, spare = line.count * PIECES[line.subcut], line.spare
                 if sum(self.left[each] for each in mates) != sum(each.spare for each in mates):
                     raise Fault(f"not as many of {line.label} ({line.fabric}) are left over as is told")
-            elif line.purpose == "patches":
+            elif line.purpose == "patches" or line.purpose.startswith("foundation "):
                 gave, spare = line.count * PIECES[line.subcut], left
                 if left >= PIECES[line.subcut]:
                     raise Fault(f"{left} of {line.label} ({line.fabric}) are left over")

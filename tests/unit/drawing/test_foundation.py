@@ -52,11 +52,11 @@ def test_of_very_many_papers_each_is_printed_once_and_says_how_many_to_print() -
 
 
 def test_the_first_copy_alone_lists_fabrics_and_roomy_sizes() -> None:
-    """By hand: the goose of 6 x 3 in with 1/2 in all round, 7 x 4; a sky of 3 x 3, 4 x 4."""
+    """By hand: the goose of 6 x 3 in 4 x 7 1/2 (see test_foundation.py); a sky's legs of 3 in + 0.354 + 1: 4 1/2."""
     said = [word for page in words_of(foundation_pages(beams(2), paper="letter")) for word in page]
-    assert said.count("Lantern, cut 4 × 7 in") == 1
-    assert said.count("Harbour fog, cut 4 × 4 in") == 1
-    assert said.count("Wet slate, cut 4 × 4 in") == 1
+    assert said.count("Lantern, cut 4 × 7 ¹⁄₂ in") == 1
+    assert said.count("Harbour fog, cut 4 ¹⁄₂ × 4 ¹⁄₂ in") == 1
+    assert said.count("Wet slate, cut 4 ¹⁄₂ × 4 ¹⁄₂ in") == 1
 
 
 def test_the_papers_are_the_mirror_image_of_the_unit() -> None:

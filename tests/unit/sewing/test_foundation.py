@@ -171,23 +171,84 @@ def test_one_choice_that_cannot_be_followed_is_one_mistake() -> None:
 # --- what is cut ----------------------------------------------------------------------------------
 
 
-def test_pieces_for_papers_are_cut_half_an_inch_larger_all_round() -> None:
-    """By hand: a goose of 4 x 2 in with 1/4 in allowance and 1/4 in room on each side: 5 x 3 in."""
+TERN = """unit tern
+  grid 6 x 6
+  patch fog at 0,0 3,0 3,2 0,1
+  patch slate at 0,1 3,2 3,4 0,5
+  patch fog at 0,5 3,4 3,6 0,6
+  patch fog at 3,0 6,0 6,3 3,1
+  patch moss at 3,1 6,3 6,6 3,6"""
+
+
+def pieces(found: FoundationFacts) -> list[str]:
+    """Each area with its piece: `A2 3 x 9/2 long`, a half square as `A2 9/2 x 9/2 once long`."""
+    told = []
+    for patch in (patch for paper in found.papers for patch in paper.patches):
+        once = patch.subcut if patch.subcut != "none" else ""
+        told.append(" ".join(filter(None, (patch.number, " x ".join(map(str, patch.cut)), once, patch.edge))))
+    return told
+
+
+def test_slanted_pieces_are_measured_along_their_seams() -> None:
+    """By hand, at 6 in, 1/4 in allowance and 1/4 in room on each side, up to the half inch.
+
+    A2: its seam runs (3, 1); along it the area is 11/root 10 = 3.48 in, square to it 6/root 10 = 1.90 in; with 1 in
+    more 4.48 x 2.90. B2: its seam runs (3, 2); 19/root 13 = 5.27 and 15/root 13 = 4.16; with 1 in more 6.27 x 5.16.
+    A1 and B1 lie over their areas: boxes of 3 x 4 and 3 x 3 in.
+    """
+    found = foundation("row tern", "make tern as foundation", size="6 in", above=TERN)
+    assert pieces(found) == ["A1 4 x 5", "A2 3 x 9/2 long", "A3 3 x 9/2 long", "B1 4 x 4", "B2 11/2 x 13/2 long"]
+
+
+def test_the_skies_of_a_goose_are_halves_of_squares_cut_corner_to_corner() -> None:
+    """By hand: 2 in legs; the long edge 1/4 in beyond the line adds 0.354 in to them, 1/2 in on each leg 1 in: 3.354.
+
+    The goose with 1/2 in on each side is 3 x 5 in; to the tips of its 1/4 in allowance, 0.604 in beyond its corners of
+    45 degrees, and 1/8 in further it is 5.46 in.
+    """
     facts = block("row (geese lantern on fog)", "make geese as foundation", size="4 x 2 in")
-    assert cut_lines(facts) == ["fog: 2 square 3 for 1", "lantern: 1 rectangle 3 x 5 for 1"]
+    assert pieces(facts.foundations[0]) == ["A1 3 x 11/2", "A2 7/2 x 7/2 once long", "A3 7/2 x 7/2 once long"]
+    assert cut_lines(facts) == ["fog: 1 square 3 1/2 once for 2", "lantern: 1 rectangle 3 x 5 1/2 for 1"]
     assert {cut.purpose for cut in facts.cutting} == {"foundation geese"}
 
 
-def test_metric_pieces_have_15_mm_all_round() -> None:
-    """By hand: 8 cm with 0.75 cm allowance and 0.75 cm room on each side: 11 cm."""
+def test_metric_pieces_have_15_mm_all_round_and_are_whole_centimetres() -> None:
+    """By hand: 8 cm legs + 0.75 x root 2 + 2 x 1.5 = 12.06 cm; the goose 11 x 20.4."""
     facts = block("row (geese lantern on fog)", "make geese as foundation", size="16 x 8 cm")
-    assert cut_lines(facts) == ["fog: 2 square 11 for 1", "lantern: 1 rectangle 11 x 19 for 1"]
+    assert cut_lines(facts) == ["fog: 1 square 13 once for 2", "lantern: 1 rectangle 11 x 21 for 1"]
 
 
-def test_roomy_pieces_are_rounded_up_to_the_ruler() -> None:
-    """By hand: a third of 4 in is 1 1/3; with 1 in all round 2 1/3, on an eighth-inch ruler 2 3/8."""
+def test_triangles_of_a_unit_and_its_mirror_image_come_out_of_the_same_squares() -> None:
+    """Three units with one half square each: two squares, a triangle of them left over."""
+    above = "unit sail = split fog slate lantern"
+    facts = block("row sail sail sail~", "make sail as foundation", size="18 x 6 in", above=above)
+    halves = [cut for cut in facts.cutting if cut.subcut == "once"]
+    assert [(cut.count, cut.yields, cut.spare) for cut in halves] == [(2, 4, 1)] * len(halves)
+
+
+def test_pieces_for_papers_are_rounded_up_to_the_half_inch() -> None:
+    """By hand: a third of 4 in is 1 1/3; with 1 in all round 2 1/3, to the next half inch 2 1/2."""
     facts = block("row (rails fog slate moss)", "make rails as foundation", size="4 in")
-    assert {cut.cut for cut in facts.cutting} == {(Fraction(19, 8), Fraction(5))}
+    assert {cut.cut for cut in facts.cutting} == {(Fraction(5, 2), Fraction(5))}
+
+
+def test_a_piece_deeper_than_its_seam_is_long_lies_with_a_short_edge_along_it() -> None:
+    """Rails of 1 in and 5 in, 1 in long: the second is 6 in deep and 2 in along its seam."""
+    above = "unit step\n  grid 6 x 1\n  patch fog at 0,0 1,0 1,1 0,1\n  patch slate at 1,0 6,0 6,1 1,1"
+    found = foundation("row step", "make step as foundation", size="6 x 1 in", above=above)
+    assert pieces(found) == ["A1 2 x 2", "A2 2 x 6 short"]
+
+
+def test_the_first_piece_lies_as_it_takes_less_fabric() -> None:
+    """By hand: a square on point of 4.24 in sides, 5.24 along them, 7 along the block: 5 1/2 in square."""
+    found = foundation("row (diamond lantern on fog)", "make diamond as foundation", size="6 in")
+    assert pieces(found)[0] == "A1 11/2 x 11/2"
+
+
+def test_a_print_with_an_up_and_a_down_is_not_cut_corner_to_corner() -> None:
+    above = 'fabric vine "Vine" #405030 directional'
+    facts = block("row (geese lantern on vine)", "make geese as foundation", size="4 x 2 in", above=above)
+    assert [cut.subcut for cut in facts.cutting if cut.fabric == "vine"] == ["none"]
 
 
 def test_the_allowance_of_the_block_is_round_every_paper() -> None:
