@@ -39,6 +39,7 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
         return None
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
+    design = replace(design, choices=read_choices(block.lines, problems))
     report_sizes_off_the_ruler(design, problems)
     report_fabrics_too_alike(design, names, problems)
     report_colourings(design, block, problems)
@@ -77,7 +78,7 @@ def _assemble(
         patches=layout.patches,
         units=layout.units,
         appliques=layout.appliques,
-        choices=read_choices(block.lines),
+        choices=(),
         colourings=(),
         palette=tuple(names.fabrics.values()),
         notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),

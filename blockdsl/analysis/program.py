@@ -72,7 +72,7 @@ def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf
             if design is not None:
                 declared.append((declaration, design))
             else:
-                unlaid += read_choices(declaration.lines)
+                unlaid += read_choices(declaration.lines, problems)
     for declaration in names.main.declarations:
         if isinstance(declaration, ast.UnitDeclaration):
             placer.look_up_unit(declaration)

@@ -26,6 +26,8 @@ MOST: dict[str, dict[RulerUnit, Fraction]] = {
     "trim": {"in": Fraction(2), "cm": Fraction(5)},
 }
 """More than anybody sews, reads or trims; beyond it a unit or a point of the number is missing (our own bounds)."""
+MOST_UNITS = 100_000
+"""More units no block has."""
 MOST_CM = Fraction(1000)
 CM_IN_AN_INCH = Fraction(254, 100)
 """Exact by definition of the international inch (1959)."""
@@ -116,13 +118,18 @@ def _length(literal: ast.LengthLiteral, unit: RulerUnit, problems: Problems, wha
     return literal.value / 10 if literal.unit == "mm" else literal.value
 
 
-def read_choices(lines: Sequence[ast.BlockLine]) -> tuple[Choice, ...]:
-    """All `make` lines, in order."""
-    return tuple(
-        Choice(line.what.text, line.method.text, line.what.span, line.method.span)
-        for line in lines
-        if isinstance(line, ast.Make)
-    )
+def read_choices(lines: Sequence[ast.BlockLine], problems: Problems) -> tuple[Choice, ...]:
+    """All `make` lines, in order, but those with a count that cannot be, which are reported."""
+    found: list[Choice] = []
+    for line in lines:
+        if isinstance(line, ast.Make):
+            count = None
+            if line.count is not None:
+                count = whole_number(line.count, "number of units", problems, most=MOST_UNITS)
+                if count is None:
+                    continue
+            found.append(Choice(line.what.text, line.method.text, line.what.span, line.method.span, count))
+    return tuple(found)
 
 
 def read_grains(lines: Sequence[ast.BlockLine]) -> tuple[GrainChoice, ...]:
@@ -153,3 +160,19 @@ def read_colourings(lines: Sequence[ast.BlockLine], names: Names, problems: Prob
             changes = tuple((old.text, new.text) for old, new in line.changes)
             plans[line.name.text] = ColourPlan(line.name.text, changes)
     return tuple(plans.values())
+
+
+def whole_number(number: ast.Number, what: str, problems: Problems, *, most: int) -> int | None:
+    """A count of things; None when it is none, not whole or out of reason, which is reported."""
+    if number.value.denominator != 1:
+        below = max(1, int(number.value))
+        advice = f"write {below} or {below + 1}"
+        problems.report("count-not-whole", number.span, what=what, number=number.span.text, help=advice)
+        return None
+    if number.value < 1:
+        problems.report("length-not-positive", number.span, what=what, help="the least is 1")
+        return None
+    if number.value > most:
+        problems.report("setting-too-large", number.span, what=what, help=f"it is at most {most:,}")
+        return None
+    return int(number.value)

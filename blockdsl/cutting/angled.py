@@ -216,6 +216,11 @@ def length_of(way: StripWay, count: int) -> Exact:
     return pairs * 2 * way.pitch + (way.run if odd else way.width * _COT[way.angles[1]])
 
 
+def along_the_strip(square: Exact, angle: int) -> Exact:
+    """How much of a strip's length a band takes that is cut off at an angle, from its width square to the cut."""
+    return square / _SIN[angle]
+
+
 def most_in(way: StripWay, length: Fraction) -> int:
     """The most pieces that come out of a strip of this length."""
     about = int(floor_to((length - way.run) / way.pitch, Fraction(1))) + 1 if length >= way.run else 0

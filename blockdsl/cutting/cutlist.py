@@ -20,7 +20,8 @@ from blockdsl.cutting.sizes import (
     square_for_half_square_triangle,
     square_for_quarter_square_triangle,
 )
-from blockdsl.cutting.strips import StripCut, cut_from_strips, cut_slanted_strips, cut_strips, usable_width
+from blockdsl.cutting.strip_sets import cut_sets
+from blockdsl.cutting.strips import StripCut, cut_from_strips, usable_width
 from blockdsl.cutting.upright import upright_pieces
 from blockdsl.cutting.ways import Piece, Subcut, Way, ways_to_cut
 from blockdsl.diagnostics import Problems
@@ -223,11 +224,13 @@ def _part_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[
 
 def _strip_cuts(needed: NeededPart, label: str, design: BlockDesign) -> list[Cut]:
     fabric, method, unit = needed.part.fabric, needed.method, needed.unit
-    cut = cut_slanted_strips if needed.part.cut_as == "slanted strip" else cut_strips
     return [
-        Cut(fabric, label, "strip", size, exact, count, "none", segments, 0, method, unit)
-        for size, exact, count, segments in cut(needed, design)
-    ]
+        Cut(
+            fabric, label, "strip", found.size, found.exact, found.sets * needed.count, "none",
+            found.sets * found.segments, 0, method, unit,
+        )
+        for found in cut_sets(needed, design)
+    ]  # fmt: skip
 
 
 def _square_cut(needed: NeededPart, label: str, design: BlockDesign) -> Cut:

@@ -1,15 +1,22 @@
-"""Strips: for strip sets how long and how many across the fabric, and pieces that are cut from them at an angle."""
+"""Strips across the fabric: how wide a fabric can be used, and pieces that are cut from strips at an angle."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from blockdsl.cutting.angled import Form, Slant, StripWay, length_of, most_in, slanted, strip_ways, turned
-from blockdsl.cutting.sizes import Extent, rectangle_for, round_up
+from blockdsl.cutting.angled import (
+    Form,
+    Slant,
+    StripWay,
+    length_of,
+    most_in,
+    slanted,
+    turned,
+)
+from blockdsl.cutting.sizes import Extent
 from blockdsl.geometry import ceil_to
 from blockdsl.model import BlockDesign
-from blockdsl.sewing import NeededPart
 
 USABLE: dict[str, Fraction] = {"in": Fraction(40), "cm": Fraction(100)}
 """Usable width of fabric when none is given: 40 in (a teacher's convention, see the outside values), 100 cm."""
@@ -22,45 +29,6 @@ IN_UNIT = {
     ("in", "cm"): Fraction(254, 100),
     ("cm", "in"): Fraction(100, 254),
 }
-
-Strip = tuple[tuple[Fraction, Fraction], Extent, int, int]
-
-
-def cut_strips(needed: NeededPart, design: BlockDesign) -> list[Strip]:
-    """Strips (width, length), their exact size, how many, and the segments that their sets give.
-
-    Every segment is cut at the ruler's measure, so a strip is as long as its segments together. What does
-    not fit across the narrowest fabric of the set goes into further strips.
-    """
-    exact = rectangle_for(needed.part.patch, design.seam)
-    width, segment = round_up(exact, design.measure)
-    across = min(usable_width(fabric, design) for fabric in needed.together)
-    each = max(1, int(across // segment))
-    full, rest = divmod(needed.segments, each)
-    strips: list[Strip] = []
-    for sets, segments in ((full, each), (1 if rest else 0, rest)):
-        if sets:
-            size = (width, ceil_to(segment * segments, design.measure))
-            strips.append((size, (exact[0], exact[1] * segments), sets * needed.count, sets * segments))
-    return strips
-
-
-def cut_slanted_strips(needed: NeededPart, design: BlockDesign) -> list[Strip]:
-    """The same for sets that are cut at a slant, each strip begun further in than the last by as much as it slants.
-
-    Shape:  a strip gives as many segments as single pieces would come out of it side by side.
-    """
-    way = next(way for way in strip_ways(needed.part.patch, design.seam) if way.form == "side by side")
-    real = on_the_ruler(way, design.measure)
-    width = ceil_to(real.width, design.measure)
-    each = max(1, most_in(real, min(usable_width(fabric, design) for fabric in needed.together)))
-    full, rest = divmod(needed.segments, each)
-    strips: list[Strip] = []
-    for sets, segments in ((full, each), (1 if rest else 0, rest)):
-        if sets:
-            size = (width, ceil_to(length_of(real, segments), design.measure))
-            strips.append((size, (way.width, length_of(way, segments)), sets * needed.count, sets * segments))
-    return strips
 
 
 def usable_width(fabric: str, design: BlockDesign) -> Fraction:

@@ -493,6 +493,16 @@ CATALOGUE: dict[str, Entry] = {
         "the block has no {what} to make",
         "A `make` line speaks of a unit or shape that the block does not have.",
     ),
+    "nothing-left-to-make": Entry(
+        "error",
+        "this line makes nothing: each {what} is made by another line, {others}",
+        "Two `make` lines speak of the same units, and the first of them makes them all.",
+    ),
+    "too-few-to-make": Entry(
+        "error",
+        "this line makes {count} of {what}, but {left}",
+        "A `make` line with a number asks for more units than the block has left for it.",
+    ),
     "trim-without-method": Entry(
         "warning",
         "`trim` does nothing when every patch is cut by itself",

@@ -9,7 +9,7 @@ from blockdsl.drawing.book_parts import Bodies, PageNumbers, flowed, part_title
 from blockdsl.drawing.book_sections import section
 from blockdsl.drawing.prose import heading
 from blockdsl.drawing.theme import Paper
-from blockdsl.drawing.words import say_allowance, say_metric_rule
+from blockdsl.drawing.words import say_allowance, say_metric_rule, say_squaring
 from blockdsl.facts.blockfacts import BlockFacts
 
 TITLE: Final = "Before you begin"
@@ -91,7 +91,8 @@ def front_pages(blocks: Sequence[BlockFacts], pages: PageNumbers, paper: Paper, 
     """The whole section; sizes are explained for each unit and seam that the book uses, `quilts` where it has some."""
     printing = [text.format(test=pages.get("test", "0")) for text in _PRINTING]
     sizes = list(dict.fromkeys(say_allowance(facts) for facts in blocks))
-    sizes += [text for text in dict.fromkeys(say_metric_rule(facts) for facts in blocks) if text]
+    for say in (say_squaring, say_metric_rule):
+        sizes += [text for text in dict.fromkeys(say(facts) for facts in blocks) if text]
     slices = [part_title(TITLE)]
     slices += section("Reading the pages", (*_READING, _QUILTS) if quilts else _READING, ruled=False)
     slices += section("About the sizes", sizes)

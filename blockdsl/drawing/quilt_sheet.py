@@ -15,7 +15,7 @@ from blockdsl.drawing.quilt_scraps import scraps
 from blockdsl.drawing.sheet import numbered_pages
 from blockdsl.drawing.sheet_notes import closing_slice, designer_notes
 from blockdsl.drawing.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
-from blockdsl.drawing.words import say_allowance, say_metric_rule, say_templates
+from blockdsl.drawing.words import say_allowance, say_metric_rule, say_squaring, say_templates
 from blockdsl.facts.quiltfacts import QuiltFacts
 
 
@@ -62,6 +62,6 @@ def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
 def sizes_said(facts: QuiltFacts) -> list[str]:
     """What the sizes mean, of the quilt and of its blocks, each thing once."""
     blocks = [kind.block for kind in facts.kinds]
-    says = (say_metric_rule, say_templates)
+    says = (say_squaring, say_metric_rule, say_templates)
     texts = dict.fromkeys([say_allowance(facts), *(say(block) for say in says for block in blocks)])
     return [text for text in texts if text]

@@ -18,6 +18,7 @@ from blockdsl.drawing.words import (
     say_between_marks,
     say_metric_rule,
     say_sources,
+    say_squaring,
     say_templates,
 )
 from blockdsl.facts.blockfacts import BlockFacts
@@ -74,7 +75,7 @@ def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:
 
 def _closing(facts: BlockFacts) -> Slice:
     """What the sizes mean at the left, the cautions at the right, under one rule."""
-    says = (say_allowance, say_between_marks, say_metric_rule, say_templates, say_bias)
+    says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
     sizes = [text for say in says if (text := say(facts))]
     return closing_slice(sizes)
 

@@ -39,6 +39,7 @@ from blockdsl.drawing.words import (
     say_grid,
     say_metric_rule,
     say_sources,
+    say_squaring,
     say_templates,
 )
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
@@ -161,7 +162,7 @@ def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
 
 def _closing(sizes: Sequence[BlockFacts]) -> tuple[Part, ...]:
     """What the sizes mean, each thing said once, and the cautions."""
-    says = (say_allowance, say_between_marks, say_metric_rule, say_templates, say_bias)
+    says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
     texts = dict.fromkeys(say(facts) for say in says for facts in sizes)
     return (
         _section(2, "About the sizes", tuple(Paragraph(plain(text)) for text in texts if text)),

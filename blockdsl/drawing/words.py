@@ -8,11 +8,14 @@ from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.drawing.strip_words import say_direction, say_octagon, say_strips
+from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.drafting import draft
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
+from blockdsl.wording import messages
+from blockdsl.wording.cutting import squaring_sentence
 
 _PIECES: Final = {
     "square": ("square", "squares"),
@@ -157,6 +160,11 @@ def say_allowance(facts: BlockFacts | QuiltFacts) -> str:
         f"rounded up to the next {_say_reading(facts)} of the ruler, never down. Finished sizes "
         "are those of the sewn block, without allowance."
     )
+
+
+def say_squaring(facts: BlockFacts) -> str:
+    """What the strips of strip sets have for squaring up; empty for a block without any."""
+    return fraction_text(squaring_sentence(facts, messages()))
 
 
 def _say_reading(facts: BlockFacts | QuiltFacts) -> str:

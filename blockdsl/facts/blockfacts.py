@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Literal
 from blockdsl.cutting import ways
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.grain import Bias
+from blockdsl.cutting.strip_sets import StripSet
 from blockdsl.cutting.strips import StripCut
 from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.facts.papers import PaperOfPatch
@@ -31,6 +32,7 @@ Value = Literal["light", "medium", "dark"]
 Piece = ways.Piece
 Subcut = ways.Subcut
 StripFacts = StripCut
+StripSetFacts = StripSet
 BiasFacts = Bias
 Extent = tuple[Exact, Exact]
 
@@ -138,7 +140,7 @@ class UnitFacts:
 
     `shape` is the shape of the language that it is, empty for a unit of rows or free patches.
     `mirror` is the place of its mirror image in the list of units, when the block has that too. `sets` are the fabrics
-    of each strip set of a star, in order; empty for all else.
+    of each strip set of a star, in order; empty for all else. `strip_sets` are the strip sets that it is made from.
     """
 
     name: str
@@ -153,6 +155,7 @@ class UnitFacts:
     mirror: int | None = None
     shape: str = ""
     sets: tuple[tuple[str, ...], ...] = ()
+    strip_sets: tuple[StripSetFacts, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

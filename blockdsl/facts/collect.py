@@ -15,6 +15,7 @@ from blockdsl.cutting.applique import applique_letters, applique_pieces, turn_un
 from blockdsl.cutting.cutters import cutters_for, lacking_cutters
 from blockdsl.cutting.grain import bias_of, plan_grain
 from blockdsl.cutting.grain_lines import report_grains, report_turned_prints
+from blockdsl.cutting.strip_sets import strip_sets
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import (
     AppliqueFacts,
@@ -249,6 +250,7 @@ def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered, making: Maki
         also=tuple(dict.fromkeys(place.name for place in group.places if place.name and place.name != group.name)),
         shape=group.filling.shape if group.filling else "",
         sets=rows_of_a_point(group.filling) if group.filling and _is_set_star(unit) else (),
+        strip_sets=strip_sets(group.key, making.parts, design, lettered),
     )
 
 

@@ -13,7 +13,16 @@ from blockdsl.cutting.grain import Bias
 from blockdsl.cutting.strips import StripCut
 from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts.alternatives import Alternative
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, PatchFacts, PlacedPatch, TemplateFacts, UnitFacts
+from blockdsl.facts.blockfacts import (
+    BlockFacts,
+    CutFacts,
+    Extent,
+    PatchFacts,
+    PlacedPatch,
+    StripSetFacts,
+    TemplateFacts,
+    UnitFacts,
+)
 from blockdsl.facts.collect import FileFacts
 from blockdsl.facts.drafting import DraftFacts, draft
 from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
@@ -228,6 +237,28 @@ def _unit(unit: UnitFacts, say: Say) -> dict[str, object]:
         "unfinished": _extent(unit.unfinished, say),
         "method": unit.method,
         "spare": unit.spare,
+        "strip_sets": [_strip_set(each, say) for each in unit.strip_sets],
+    }
+
+
+def _strip_set(each: StripSetFacts, say: Say) -> dict[str, object]:
+    return {
+        "strips": [{"label": label, "fabric": fabric} for label, fabric in each.strips],
+        "strip_width": say(each.strip_width),
+        "segment": say(each.segment),
+        "across": say(each.across),
+        "angle": each.angle,
+        "rows": list(each.rows),
+        "segments": each.segments,
+        "lengths": [
+            {
+                "sets": found.sets,
+                "length": say(found.length),
+                "segments": found.segments,
+                "squared_again": found.squared_again,
+            }
+            for found in each.lengths
+        ],
     }
 
 

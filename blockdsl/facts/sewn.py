@@ -46,7 +46,7 @@ def _unit(place: UnitPlace) -> tuple[object, ...]:
 
 
 def _look(design: BlockDesign, making: Making, letters: tuple[str, ...]) -> _Look:
-    choices = tuple((choice.what, choice.method) for choice in design.choices)
+    choices = tuple((choice.what, choice.method, choice.count) for choice in design.choices)
     sizes = (design.unit, design.seam, design.measure, design.trim, design.columns, design.heights)
     patches = tuple((patch.fabric, patch.curved, *map(_plain, chain(*patch.outline))) for patch in design.patches)
     units = tuple(map(_unit, design.units))

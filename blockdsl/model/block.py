@@ -109,12 +109,13 @@ class UnitPlace:
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """`make what as method`."""
+    """`make what as method`, or `make 4 of what as method` with the `count` of them."""
 
     what: str
     method: str
     what_span: Span
     method_span: Span
+    count: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

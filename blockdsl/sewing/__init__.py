@@ -7,6 +7,17 @@ Reports:  what cannot be sewn as the designer chose.
 Does not know: paper.
 """
 
-from blockdsl.sewing.making import Making, NeededPart, UnitClass, is_known_method, plan_making
+from blockdsl.sewing.batches import NeededPart, Prints
+from blockdsl.sewing.choices import is_known_method
+from blockdsl.sewing.making import Making, Run, UnitClass, plan_making, plan_makings
 
-__all__ = ["Making", "NeededPart", "UnitClass", "is_known_method", "plan_making"]
+__all__ = [
+    "Making",
+    "NeededPart",
+    "Prints",
+    "Run",
+    "UnitClass",
+    "is_known_method",
+    "plan_making",
+    "plan_makings",
+]

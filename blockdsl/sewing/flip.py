@@ -13,35 +13,44 @@ from blockdsl.sewing.recipe import Part, Recipe
 
 
 def _recipe(
-    base: str, base_role: int, extent: tuple[Exact, Exact], corners: Sequence[tuple[str, int]], side: Exact
+    base: tuple[str, int],
+    extent: tuple[Exact, Exact],
+    corners: Sequence[tuple[str, int]],
+    side: Exact,
+    trim: Fraction,
 ) -> Recipe:
-    """One base and a square for each corner (its fabric and role); corners of one fabric are counted together."""
-    square = rectangle(side, side)
+    """One base and a square for each corner (fabrics and roles); corners of one fabric are counted together.
+
+    Shape:  with `trim` the unit comes out larger by half of it on every side: the base by `trim` each way, and the
+            squares too, whose seams run at 45° and so move inward by half of it from either edge.
+    """
+    square = rectangle(side + trim, side + trim)
     roles = dict(reversed(corners))
     counted = Counter(fabric for fabric, _ in corners).items()
     flipped = tuple(Part(fabric, square, "rectangle", count, roles[fabric]) for fabric, count in counted)
-    return Recipe((Part(base, rectangle(*extent), "rectangle", 1, base_role), *flipped), alike=1)
+    whole = rectangle(extent[0] + trim, extent[1] + trim)
+    return Recipe((Part(base[0], whole, "rectangle", 1, base[1]), *flipped), alike=1, trimmed=True)
 
 
-def _geese(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _geese(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     goose, left, right = filling.fabrics
-    return _recipe(goose, 1, (width, height), ((left, 0), (right, 2)), height)
+    return _recipe((goose, 1), (width, height), ((left, 0), (right, 2)), height, trim)
 
 
-def _half(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _half(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     left, right = filling.fabrics
-    return _recipe(left, 0, (width, height), ((right, 1),), width)
+    return _recipe((left, 0), (width, height), ((right, 1),), width, trim)
 
 
-def _snowball(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _snowball(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     ball, corner = filling.fabrics
     corners = [(corner, 1 + place) for place in range(len(filling.places))]
-    return _recipe(ball, 0, (width, height), corners, filling.numbers[0] * width)
+    return _recipe((ball, 0), (width, height), corners, filling.numbers[0] * width, trim)
 
 
-def _diamond(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _diamond(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     centre, *corners = filling.fabrics
-    return _recipe(centre, 2, (width, height), tuple(zip(corners, (0, 1, 3, 4), strict=True)), width / 2)
+    return _recipe((centre, 2), (width, height), tuple(zip(corners, (0, 1, 3, 4), strict=True)), width / 2, trim)
 
 
 STITCH_AND_FLIP = {"geese": _geese, "half": _half, "snowball": _snowball, "diamond": _diamond}

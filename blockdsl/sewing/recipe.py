@@ -24,7 +24,8 @@ class Part:
 
     `patch` is the finished patch that the piece holds (with the extra for trimming, if any); `role` is which
     of the shape's patches, in the order in which the shape draws them, it becomes (the first of several). Strips are
-    counted once for a strip set; each set gives `segments` segments of finished length `segment` for one unit.
+    counted once for a strip set, whose fabrics in order are its `bands`; the set gives `segments` segments of finished
+    length `segment` for one unit, which are the unit's `rows`, counted from 1.
     """
 
     fabric: str
@@ -34,6 +35,8 @@ class Part:
     role: int
     segment: Exact = Fraction(0)
     segments: int = 0
+    bands: tuple[str, ...] = ()
+    rows: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,33 +15,41 @@ from blockdsl.units import SHAPES
 from blockdsl.units.star45 import POINTS
 
 
-def _set(fabrics: Sequence[str], band: Exact, segment: Exact, segments: int, row: int = 0) -> tuple[Part, ...]:
-    """The strips of one strip set whose bands are all alike; `row` is where its first patch is drawn."""
-    patch = rectangle(band, segment)
+def _set(
+    fabrics: Sequence[str], extent: tuple[Exact, Exact], rows: Sequence[int], segments: int, first: int = 0
+) -> tuple[Part, ...]:
+    """The strips of one strip set whose bands are all alike.
+
+    `extent` is (band, segment), finished; `rows` are those of the unit that its `segments` are, from 1, and `first` is
+    where their first patch is drawn.
+    """
+    band, segment = extent
+    patch, bands = rectangle(band, segment), tuple(fabrics)
     return tuple(
-        Part(fabric, patch, "strip", count, row + fabrics.index(fabric), segment, segments)
+        Part(fabric, patch, "strip", count, first + fabrics.index(fabric), segment, segments, bands, tuple(rows))
         for fabric, count in Counter(fabrics).items()
     )
 
 
 def _rails(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
-    return Recipe(_set(filling.fabrics, height / len(filling.fabrics), width, 1), alike=1)
+    return Recipe(_set(filling.fabrics, (height / len(filling.fabrics), width), (1,), 1), alike=1)
 
 
 def _bars(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
-    return Recipe(_set(filling.fabrics, width / len(filling.fabrics), height, 1), alike=1)
+    return Recipe(_set(filling.fabrics, (width / len(filling.fabrics), height), (1,), 1), alike=1)
 
 
 def _checker(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
     """Rows are segments of one strip set when they have an even number of patches: turned about, they alternate."""
     down, across = (int(number) for number in filling.numbers)
     first = [filling.fabrics[column % 2] for column in range(across)]
-    band, segment = width / across, height / down
+    extent, rows = (width / across, height / down), range(1, down + 1)
     if across % 2 == 0 or down == 1:
-        return Recipe(_set(first, band, segment, down), alike=1)
+        return Recipe(_set(first, extent, rows, down), alike=1)
     second = [filling.fabrics[(column + 1) % 2] for column in range(across)]
-    odd_rows, even_rows = (down + 1) // 2, down // 2
-    return Recipe((*_set(first, band, segment, odd_rows), *_set(second, band, segment, even_rows, row=across)), alike=1)
+    odd, even = rows[::2], rows[1::2]
+    sets = (*_set(first, extent, odd, len(odd)), *_set(second, extent, even, len(even), first=across))
+    return Recipe(sets, alike=1)
 
 
 def _star45(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
@@ -57,12 +65,17 @@ def _star45(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> R
     sets = tuple(
         replace(part, cut_as="slanted strip", patch=level, role=row * rows + part.role)
         for row in range(rows)
-        for part in _set([points[(row + place) % len(points)] for place in range(rows)], width, width, POINTS)
+        for part in _set(_row_of(points, row, rows), (width, width), (row + 1,), POINTS)
     )
     first = POINTS * rows * rows
     triangle = Part(ground, patches[first][1], "quarter square", 1, first)
     square = Part(corners, patches[-1][1], "rectangle", 4, len(patches) - 1)
     return Recipe((*sets, triangle, square), alike=1)
+
+
+def _row_of(points: Sequence[str], row: int, rows: int) -> tuple[str, ...]:
+    """The fabrics of one row of a star's point, from the middle of the star outward."""
+    return tuple(points[(row + place) % len(points)] for place in range(rows))
 
 
 STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker, "star45": _star45}

@@ -237,11 +237,15 @@ class Sizes:
 
 @dataclass(frozen=True, slots=True)
 class Make:
-    """`make geese as four at a time`; `method` is the words after `as`, joined by single spaces."""
+    """`make geese as four at a time`; `method` is the words after `as`, joined by single spaces.
+
+    `count` is that of `make 4 of geese as …`.
+    """
 
     span: Span
     what: Word
     method: Word
+    count: Number | None = None
 
 
 @dataclass(frozen=True, slots=True)

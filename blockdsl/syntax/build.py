@@ -257,7 +257,9 @@ def _sizes(place: Place, span: Span, tree: LineTree) -> Sizes:
 
 def _make(place: Place, span: Span, tree: LineTree) -> Make:
     what, *method = (place.word(token) for token in _tokens(tree, "NAME"))
-    return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)))
+    count = _maybe(tree, "NUMBER")
+    number = place.number(count) if count else None
+    return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)), number)
 
 
 def _colouring(place: Place, span: Span, tree: LineTree) -> Colouring:

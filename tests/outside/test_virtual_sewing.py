@@ -157,7 +157,8 @@ def _said(length: Fraction) -> str:
 
 
 @pytest.mark.parametrize(
-    ("shape", "method"), [made for made in MADE if made[1] in ("two at a time", "four at a time", "eight at a time")]
+    ("shape", "method"),
+    [made for made in MADE if made[1] in ("two at a time", "four at a time", "eight at a time", "stitch and flip")],
 )
 def test_what_is_cut_larger_for_trimming_can_be_trimmed_by_that_much(shape: str, method: str) -> None:
     size = "6 x 3 in" if shape == "geese" else "3 in"

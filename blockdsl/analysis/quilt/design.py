@@ -26,7 +26,8 @@ from blockdsl.analysis.quilt.pieces import Designs
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.analysis.quilt.rings import RingPlan, lay_rings
 from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
-from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish, report_repeats, whole_number
+from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish, report_repeats
+from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign

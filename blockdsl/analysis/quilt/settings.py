@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Final, TypeVar
 
 from blockdsl.analysis.names import Names
+from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.model import RulerUnit
 from blockdsl.model.quilt import BackingChoice, BindingChoice, ScrapsChoice, SleeveChoice, WaddingChoice
@@ -183,19 +184,3 @@ def _shrinkage(line: ast_quilt.Shrinkage | None, words: Words) -> Fraction | Non
         words.problems.report("setting-too-large", line.percent.span, what="shrinkage", help=advice)
         return None
     return line.percent.value / 100
-
-
-def whole_number(number: ast.Number, what: str, problems: Problems, *, most: int) -> int | None:
-    """A count of things; None when it is none, not whole or out of reason, which is reported."""
-    if number.value.denominator != 1:
-        below = max(1, int(number.value))
-        advice = f"write {below} or {below + 1}"
-        problems.report("count-not-whole", number.span, what=what, number=number.span.text, help=advice)
-        return None
-    if number.value < 1:
-        problems.report("length-not-positive", number.span, what=what, help="the least is 1")
-        return None
-    if number.value > most:
-        problems.report("setting-too-large", number.span, what=what, help=f"it is at most {most:,}")
-        return None
-    return int(number.value)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from blockdsl.geometry.symmetry import ALL_EIGHT, IDENTITY, Symmetry
 from blockdsl.model import BlockDesign, Patch
@@ -14,9 +15,12 @@ _TURNS = tuple(symmetry for symmetry in ALL_EIGHT if not symmetry.is_mirrored)
 _MIRRORED = tuple(symmetry for symmetry in ALL_EIGHT if symmetry.is_mirrored)
 Span = tuple[int, int]
 """The patches of a unit: its first, and the one after its last."""
+Solid = Mapping[Span, str]
+"""Units that come whole out of a method, and which method."""
+NOTHING_SOLID: Solid = MappingProxyType({})
 _Box = tuple[int, int, int, int]
 _Seen = frozenset[tuple[int, int, int]]
-_Cloth = tuple[str, bool, tuple[bool, ...]]
+_Cloth = tuple[str, str, tuple[bool, ...]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,11 +34,13 @@ class Likeness:
 class Looks:
     """Tells which parts of one block look alike; remembers the shapes and parts that it has seen."""
 
-    def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span] = frozenset()) -> None:
+    def __init__(self, design: BlockDesign, net: Net, solid: Solid = NOTHING_SOLID) -> None:
         self._net = net
-        # What comes whole out of a method is not like the same patches sewn one by one.
-        whole = {patch for first, stop in solid for patch in range(first, stop)}
-        self._cloth = [(patch.fabric, place in whole, _bends(patch)) for place, patch in enumerate(design.patches)]
+        # What comes whole out of a method is not like the same patches sewn one by one, or made by another method.
+        whole = {patch: method for (first, stop), method in solid.items() for patch in range(first, stop)}
+        self._cloth = [
+            (patch.fabric, whole.get(place, ""), _bends(patch)) for place, patch in enumerate(design.patches)
+        ]
         self._numbers: dict[Hashable, int] = {}
         self._shapes: dict[tuple[object, ...], int] = {}
         self._turned_shapes: dict[tuple[int, Symmetry], int] = {}

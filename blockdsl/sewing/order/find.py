@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Set as AbstractSet
 
 from blockdsl.model import BlockDesign
-from blockdsl.sewing.order.alike import Looks, Match, Span
+from blockdsl.sewing.order.alike import NOTHING_SOLID, Looks, Match, Solid, Span
 from blockdsl.sewing.order.assembly import Assembly, Unsewable, count_seams
 from blockdsl.sewing.order.cuts import Cut
 from blockdsl.sewing.order.divide import choose_division
@@ -19,7 +19,7 @@ from blockdsl.sewing.order.rounds import added_last
 MOST_PATCHES_REMEMBERED = 800
 
 
-def find_order(design: BlockDesign, solid: frozenset[Span] = frozenset()) -> Assembly | Unsewable:
+def find_order(design: BlockDesign, solid: Solid = NOTHING_SOLID) -> Assembly | Unsewable:
     """How a maker would sew the block.
 
     `solid` are units that come whole out of a method of their own (four geese at a time): they are never opened up,
@@ -49,7 +49,7 @@ def _is_easier(one: Assembly | Unsewable, other: Assembly | Unsewable) -> bool:
     return _hardness(one) < _hardness(other)
 
 
-def _find(design: BlockDesign, net: Net, solid: frozenset[Span], unnamed: Unnamed) -> Assembly | Unsewable:
+def _find(design: BlockDesign, net: Net, solid: Solid, unnamed: Unnamed) -> Assembly | Unsewable:
     parts = frozenset[Span]() if unnamed == "none" else parts_of_shapes(design, net)
     finder = _Finder(design, net, solid, nest_units(design, net, unnamed=unnamed), parts)
     whole = finder.find()
@@ -65,9 +65,7 @@ def _hardness(found: Assembly) -> int:
 class _Finder:
     """Takes regions apart; remembers every region it has taken apart by its look."""
 
-    def __init__(
-        self, design: BlockDesign, net: Net, solid: frozenset[Span], nest: Nest, parts: frozenset[Span]
-    ) -> None:
+    def __init__(self, design: BlockDesign, net: Net, solid: Solid, nest: Nest, parts: frozenset[Span]) -> None:
         self._net = net
         # A unit with curved seams is sewn by itself: a line along two chords is no seam.
         curved = frozenset(
@@ -75,7 +73,7 @@ class _Finder:
             for unit in design.units
             if any(patch.curved for patch in design.patches[unit.first : unit.stop]) and unit.filling is not None
         )
-        self._solid = solid | curved | parts
+        self._solid = frozenset(solid) | curved | parts
         self._looks = Looks(design, net, solid)
         self._nest = nest
         self._nests = {(each.atom, len(each.patches)): each for each in inside_out(nest)}

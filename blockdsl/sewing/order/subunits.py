@@ -9,7 +9,7 @@ from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.polygon import Polygon, translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model import BlockDesign, Patch
-from blockdsl.sewing.order.alike import Looks, Span
+from blockdsl.sewing.order.alike import NOTHING_SOLID, Looks, Solid
 from blockdsl.sewing.order.assembly import Assembly, Joined, Piece, SeamKind, walk
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import box_of
@@ -61,18 +61,18 @@ class SubUnit:
         return len(self.places)
 
 
-def subunits(assembly: Assembly, design: BlockDesign, solid: frozenset[Span] = frozenset()) -> tuple[SubUnit, ...]:
+def subunits(assembly: Assembly, design: BlockDesign, solid: Solid = NOTHING_SOLID) -> tuple[SubUnit, ...]:
     """Every unit of the order, parts before what is joined from them, the block itself last.
 
     Mirror images are units of their own, side by side. A block of one patch has none. `solid` as in `find_order`:
-    what comes whole out of a method is no unit with the same patches sewn one by one.
+    what comes whole out of a method is no unit with the same patches sewn one by one or made by another method.
     """
     net = make_net(design)
     return _Grouping(design, net, solid).units(assembly)
 
 
 class _Grouping:
-    def __init__(self, design: BlockDesign, net: Net, solid: frozenset[Span]) -> None:
+    def __init__(self, design: BlockDesign, net: Net, solid: Solid) -> None:
         self._design = design
         self._net = net
         self._looks = Looks(design, net, solid)

@@ -28,14 +28,17 @@ PIECE = re.compile(
     r"(?P<fabric>\S+) (?P<count>\d+) (?P<piece>square|rectangle|strip|triangle|diamond|parallelogram"
     r"|trapezoid|hexagon|template)"
     r" (?P<width>[\d/ .]+?)(?: x (?P<length>[\d/ .]+?))?"
-    r"(?: (?P<subcut>once|twice))?(?: (?P<verdict>same|roomy by .+|short by .+))?"
+    r"(?: (?P<subcut>once|twice))?(?: (?P<verdict>same|roomy by .+|short by .+|shorter by .+))?"
 )
 Key = tuple[str, str, tuple[Fraction, ...], str]
 
 
 @dataclass(frozen=True, slots=True)
 class Published:
-    """One piece of a source: `sides` as printed, `off` what it has more (or, below nothing, less) than ours."""
+    """One piece of a source: `sides` as printed, `off` what it has more (or, below nothing, less) than ours.
+
+    `shorter` is by how much a strip as wide as ours is shorter.
+    """
 
     fabric: str
     count: int
@@ -43,11 +46,14 @@ class Published:
     sides: tuple[Fraction, ...]
     subcut: str
     off: Fraction
+    shorter: Fraction = Fraction(0)
 
     @property
     def ours(self) -> Key:
         """The piece that our cutting list must have."""
-        return self.fabric, self.piece, tuple(sorted(side - self.off for side in self.sides)), self.subcut
+        width, *length = (side - self.off for side in self.sides)
+        sides = (width, *(side + self.shorter for side in length))
+        return self.fabric, self.piece, tuple(sorted(sides)), self.subcut
 
 
 def length(text: str) -> Fraction:
@@ -71,8 +77,12 @@ def _piece(text: str, verdict: str) -> Published:
     assert found, f"not a piece: {text}"
     width = length(found["width"])
     sides = (width, length(found["length"])) if found["length"] else (width,)
-    off = _off(found["verdict"] or ("same" if verdict == "mixed" else verdict))
-    return Published(found["fabric"], int(found["count"]), found["piece"], sides, found["subcut"] or "none", off)
+    told = found["verdict"] or ("same" if verdict == "mixed" else verdict)
+    shorter = length(told.removeprefix("shorter by ")) if told.startswith("shorter by ") else Fraction(0)
+    off = Fraction(0) if shorter else _off(told)
+    return Published(
+        found["fabric"], int(found["count"]), found["piece"], sides, found["subcut"] or "none", off, shorter
+    )
 
 
 def _off(verdict: str) -> Fraction:
@@ -129,7 +139,10 @@ def assert_holds(row: dict[str, Any], facts: BlockFacts, found: Sequence[Publish
         assert needs, row["input"]
         for exact in needs:
             shortest, longest = min(published.sides), max(published.sides)
-            if published.off < 0:
+            if published.shorter:
+                assert shortest >= min(exact)
+                assert longest < max(exact) <= longest + published.shorter, f"{published} is not short of {exact}"
+            elif published.off < 0:
                 assert shortest < min(exact), f"{published} is not short of {exact}"
             else:
                 assert shortest >= min(exact), f"{published} is short of {exact}"

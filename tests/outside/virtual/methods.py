@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import partial
 from math import ceil
 from typing import Any
 
@@ -28,7 +29,7 @@ from tests.outside.virtual.flips import flipped, flips_and_base
 from tests.outside.virtual.looks import looks_like, out_of_place
 from tests.outside.virtual.piles import PIECES, Piles, shorter
 from tests.outside.virtual.plan import Hand, Line, Patch, Plan, Step
-from tests.outside.virtual.stripsets import bands, cut_segments, on_ruler
+from tests.outside.virtual.stripsets import bands, cut_segments, on_ruler, segments_from
 
 ROOM = {True: 0.75, False: 0.25}
 """What a piece for a paper has beyond the seam allowance, metric or not (common practice, no source)."""
@@ -187,16 +188,18 @@ def _line(piles: Piles, step: Step, patch: Patch, base: tuple[float, float] | No
 def _one_flip(hand: Hand, plan: Plan, lines: list[Line], base: Patch, flips: list[tuple[Patch, Any]]) -> Work | None:
     width, height = _size(hand)
     cloth = lines[0].cut if (width <= height) == (lines[0].cut[0] <= lines[0].cut[1]) else lines[0].cut[::-1]
-    over = (cloth[0] - width - 2 * plan.seam, cloth[1] - height - 2 * plan.seam)
+    # Base and squares are larger by what is trimmed off afterwards, half of it on every side.
+    room = 2 * plan.seam + plan.trim
+    over = (cloth[0] - width - room, cloth[1] - height - room)
     squares, slack = [], []
     for (patch, corner), line in zip(flips, lines[1:], strict=True):
         squares.append((patch, corner, line.cut[0]))
         side = min(patch.shape.bounds[2] - patch.shape.bounds[0], patch.shape.bounds[3] - patch.shape.bounds[1])
-        slack.append(line.cut[0] - side - 2 * plan.seam)
+        slack.append(line.cut[0] - side - room)
     if min(*over, *slack) < -NEAR:
         return None
     work = flipped(base, cloth, squares, (width / 2, height / 2))
-    if not covers(work.cloth, grown(joined(patch.shape for patch in hand.picture), plan.seam)):
+    if not covers(work.cloth, grown(joined(patch.shape for patch in hand.picture), room / 2)):
         return None
     drift = (sum(over) / 2 + max(slack)) * batches.HALF
     # Neighbours flipped over each other hide as much of one another as they are too large.
@@ -223,7 +226,8 @@ def _from_strips(hand: Hand, step: Step, plan: Plan, piles: Piles) -> Work:
         left = {line: piles.left[line] for line in piles.lines(_purpose(step))}
         try:
             work = _rows(rows, plan, piles, step, segment)
-            used = cut_segments(rows, hand.count, segment, left)
+            in_strip = partial(segments_from, segment=segment, squared=plan.squared)
+            used = cut_segments(rows, hand.count, in_strip, left)
         except Fault as fault:
             faults.append(fault)
             continue
@@ -231,7 +235,7 @@ def _from_strips(hand: Hand, step: Step, plan: Plan, piles: Piles) -> Work:
             piles.take(line, strips)
             piles.units[line] += segments
             piles.needed[line] += segments
-            if _strips_too_long(line, segment, plan.measure):
+            if in_strip(line.cut[1]) == in_strip(line.cut[1] - plan.measure):
                 raise Fault(f"the strips of {line.label} ({line.fabric}) are longer than need be: {line.cut}")
         return work
     raise faults[0]
@@ -241,12 +245,12 @@ def _star_from_strips(hand: Hand, step: Step, plan: Plan, piles: Piles) -> Work:
     points = starsets.rows_of_points(hand.picture)
     diamonds = {id(patch) for point in points for row in point for patch in row}
     strips = {line: piles.left[line] for line in piles.lines(_purpose(step)) if line.piece == "strip"}
-    used = starsets.take_strips(points, hand.count, strips)
+    used = starsets.take_strips(points, hand.count, strips, plan.squared)
     for line, (count, segments) in used.items():
         piles.take(line, count)
         piles.units[line] += segments
         piles.needed[line] += segments
-        in_strip = starsets.in_strip(line.cut[0])
+        in_strip = starsets.in_strip(line.cut[0], plan.squared)
         if in_strip(line.cut[1]) == in_strip(line.cut[1] - plan.measure):
             raise Fault(f"the strips of {line.label} ({line.fabric}) are longer than need be: {line.cut}")
     ground = [_ground(patch, step, plan, piles) for patch in hand.picture if id(patch) not in diamonds]
@@ -280,11 +284,6 @@ def _ground(patch: Patch, step: Step, plan: Plan, piles: Piles) -> tuple[Line, t
         if (laid is not None) != fits:
             raise Fault(f"{line.label} ({line.fabric}) is cut the wrong size: {line.cut}")
     return line, (Work((replace(patch, shape=laid),)), patch.shape)
-
-
-def _strips_too_long(line: Line, segment: float, measure: float) -> bool:
-    """Whether a strip shorter by one measure would give as many segments."""
-    return int(line.cut[1] / segment + NEAR) == int((line.cut[1] - measure) / segment + NEAR)
 
 
 def _is_across(row: list[Patch]) -> bool:

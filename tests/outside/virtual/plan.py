@@ -21,6 +21,8 @@ PATCH_BY_PATCH = ("cut patches", "over papers")
 """Ways of making in which every piece is sewn by itself: by machine, or by hand over a paper."""
 USABLE = {"in": 40.0, "cm": 100.0}
 """How much of a fabric's width can be used, where the fabric does not say how wide it is."""
+SQUARED = {"in": (1.0, 0.5), "cm": (2.5, 1.5)}
+"""What squaring up takes of a strip set: the first time, and each time again. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,6 +140,7 @@ class Plan:
     steps: tuple[Step, ...]
     trim: float = 0
     usable: float = 40
+    squared: tuple[float, float] = SQUARED["in"]
 
 
 def number(text: str) -> float:
@@ -177,6 +180,7 @@ def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
         steps,
         trim,
         USABLE[document["unit"]],
+        SQUARED[document["unit"]],
     )
 
 

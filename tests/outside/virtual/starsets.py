@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable
 from itertools import pairwise
-from math import cos, floor, hypot, radians, sin
+from math import cos, hypot, radians, sin
 from typing import Any
 
 from shapely.geometry import Polygon
 from shapely.ops import linemerge
 
-from tests.outside.virtual.cloth import NEAR, Fault, Work, fitted, joined, sewn
+from tests.outside.virtual.cloth import Fault, Work, fitted, joined, sewn
 from tests.outside.virtual.plan import Line, Patch
-from tests.outside.virtual.stripsets import fill
+from tests.outside.virtual.stripsets import fill, segments_from
 
 ROOT_HALF = 0.5**0.5
 POINTS = 8
@@ -64,7 +64,9 @@ def _way(number: int) -> tuple[float, float]:
 # --- cloth -----------------------------------------------------------------------------------------
 
 
-def take_strips(points: list[list[list[Patch]]], units: int, lines: dict[Line, int]) -> dict[Line, tuple[int, int]]:
+def take_strips(
+    points: list[list[list[Patch]]], units: int, lines: dict[Line, int], squared: tuple[float, float]
+) -> dict[Line, tuple[int, int]]:
     """Strips sewn to sets and cut until there are all rows of all points: (strips, segments) of each line."""
     used: dict[Line, tuple[int, int]] = {}
     wanted: dict[tuple[tuple[str, str], ...], int] = {}
@@ -74,13 +76,17 @@ def take_strips(points: list[list[list[Patch]]], units: int, lines: dict[Line, i
             wanted[cloths] = wanted.get(cloths, 0) + units
     width = max(line.cut[0] for line in lines)
     for cloths, segments in wanted.items():
-        fill(Counter(cloths), segments, in_strip(width), lines, used)
+        fill(Counter(cloths), segments, in_strip(width, squared), lines, used)
     return used
 
 
-def in_strip(width: float) -> Callable[[float], int]:
-    """How many segments as wide as the strip come out of a length of it: the slanted end takes the width once."""
-    return lambda length: floor((length - width) / (width / ROOT_HALF) + NEAR)
+def in_strip(width: float, squared: tuple[float, float]) -> Callable[[float], int]:
+    """How many segments as wide as the strip come out of a length of it: the slanted end takes the width once.
+
+    Everything is measured along the strip, where it is √2 times as long as square to the cuts.
+    """
+    along = width / ROOT_HALF
+    return lambda length: segments_from(length - width, along, (squared[0] / ROOT_HALF, squared[1] / ROOT_HALF))
 
 
 def rhombus(width: float) -> Polygon:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable
-from math import ceil, floor
+from math import ceil
 
 from tests.outside.virtual.cloth import NEAR, Fault
 from tests.outside.virtual.plan import Line, Patch
@@ -30,12 +30,23 @@ def on_ruler(length: float, measure: float) -> float:
     return ceil(length / measure - NEAR) * measure
 
 
+def segments_from(length: float, segment: float, squared: tuple[float, float]) -> int:
+    """Cut a set of this length: squared up at first, then again whenever three segments have been cut since."""
+    left, cut = length - squared[0], 0
+    while True:
+        if cut and cut % 3 == 0:
+            left -= squared[1]
+        if left < segment - NEAR:
+            return cut
+        left, cut = left - segment, cut + 1
+
+
 def cut_segments(
-    rows: Iterable[list[Patch]], units: int, segment: float, strips: dict[Line, int]
+    rows: Iterable[list[Patch]], units: int, in_strip: Callable[[float], int], strips: dict[Line, int]
 ) -> dict[Line, tuple[int, int]]:
     """Strips sewn to sets and cut until there are all segments: (strips, segments) of each line.
 
-    `strips` is how many of each line lie on the pile.
+    `strips` is how many of each line lie on the pile, `in_strip` how many segments come out of a set of a length.
     """
     used: dict[Line, tuple[int, int]] = {}
     wanted: dict[tuple[Cloth, ...], int] = {}
@@ -44,7 +55,7 @@ def cut_segments(
         key = min(cloths, cloths[::-1])
         wanted[key] = wanted.get(key, 0) + units
     for cloths, segments in wanted.items():
-        fill(Counter(cloths), segments, lambda length: floor(length / segment + NEAR), strips, used)
+        fill(Counter(cloths), segments, in_strip, strips, used)
     return used
 
 

@@ -67,7 +67,7 @@ def test_a_rectangle_may_be_written_either_way_round() -> None:
 
 def test_a_strip_is_checked_by_width_and_length() -> None:
     rows = ("row (rails fog slate)", "make rails as strip set")
-    assert errors(*rows, "expect cut fog 1 strip 3 1/2 x 6 1/2", size="6 in") == []
+    assert errors(*rows, "expect cut fog 1 strip 3 1/2 x 7 1/2", size="6 in") == []
 
 
 def test_both_lines_of_a_fabric_cut_to_one_size_count_together() -> None:

@@ -195,14 +195,14 @@ def test_a_square_in_a_square_cut_as_patches_has_its_centre_cut_on_its_own_grain
 def test_rails_are_cut_from_one_strip_of_each_fabric() -> None:
     rows = ("row (rails fog slate moss) (rails fog slate moss)>", "row (rails fog slate moss)> (rails fog slate moss)")
     facts = block(*rows, "make rails as strip set", size="12 in")
-    # bands of 2 in are cut 2 1/2 in wide; four segments of 6 1/2 in take 26 in
-    assert cut_lines(facts) == [f"{fabric}: 1 strip 2 1/2 x 26 for 4" for fabric in ("fog", "slate", "moss")]
+    # bands of 2 in are cut 2 1/2 in wide; four segments of 6 1/2 in take 26 in, squaring up 1 1/2
+    assert cut_lines(facts) == [f"{fabric}: 1 strip 2 1/2 x 27 1/2 for 4" for fabric in ("fog", "slate", "moss")]
     assert unit_lines(facts) == ["rail unit: 4 of 6 x 6, strip set"]
 
 
 def test_a_four_patch_is_two_segments_of_one_strip_set() -> None:
     facts = block("row (checker 2 x 2 fog slate)", "make checker as strip set", size="6 in")
-    assert cut_lines(facts) == ["fog: 1 strip 3 1/2 x 7 for 2", "slate: 1 strip 3 1/2 x 7 for 2"]
+    assert cut_lines(facts) == ["fog: 1 strip 3 1/2 x 8 for 2", "slate: 1 strip 3 1/2 x 8 for 2"]
 
 
 def test_a_nine_patch_takes_two_strip_sets() -> None:
@@ -210,22 +210,22 @@ def test_a_nine_patch_takes_two_strip_sets() -> None:
     facts = block("row (checker 3 x 3 fog slate)", "make checker as strip set", size="6 in")
     assert sorted(cut_lines(facts)) == sorted(
         [
-            "fog: 2 strip 2 1/2 x 5 for 2",
-            "slate: 1 strip 2 1/2 x 5 for 2",
-            "fog: 1 strip 2 1/2 x 2 1/2 for 1",
-            "slate: 2 strip 2 1/2 x 2 1/2 for 1",
+            "fog: 2 strip 2 1/2 x 6 for 2",
+            "slate: 1 strip 2 1/2 x 6 for 2",
+            "fog: 1 strip 2 1/2 x 3 1/2 for 1",
+            "slate: 2 strip 2 1/2 x 3 1/2 for 1",
         ]
     )
 
 
 def test_a_checker_of_three_rows_and_two_columns_takes_one_strip_set() -> None:
     facts = block("row (checker 3 x 2 fog slate)", "make checker as strip set", size="4 x 6 in")
-    assert cut_lines(facts) == ["fog: 1 strip 2 1/2 x 7 1/2 for 3", "slate: 1 strip 2 1/2 x 7 1/2 for 3"]
+    assert cut_lines(facts) == ["fog: 1 strip 2 1/2 x 8 1/2 for 3", "slate: 1 strip 2 1/2 x 8 1/2 for 3"]
 
 
 def test_a_single_row_of_three_takes_one_strip_set() -> None:
     facts = block("row (checker 1 x 3 fog slate)", "make checker as strip set", size="6 x 2 in")
-    assert cut_lines(facts) == ["fog: 2 strip 2 1/2 x 2 1/2 for 1", "slate: 1 strip 2 1/2 x 2 1/2 for 1"]
+    assert cut_lines(facts) == ["fog: 2 strip 2 1/2 x 3 1/2 for 1", "slate: 1 strip 2 1/2 x 3 1/2 for 1"]
 
 
 @pytest.mark.parametrize("spelled", ["two at a time", "two  at a  time"])

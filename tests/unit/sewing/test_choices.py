@@ -24,9 +24,16 @@ def test_a_choice_for_a_unit_stands_over_one_for_its_shape() -> None:
         ]
 
 
-def test_the_last_of_two_choices_holds() -> None:
-    facts = block("row fog/slate", "make half as two at a time", "make half as eight at a time")
-    assert facts.units[0].method == "eight at a time"
+def test_a_second_line_for_units_that_are_all_made_is_an_error() -> None:
+    problem = one_error("row fog/slate", "make half as two at a time", "make half as eight at a time")
+    assert problem.code == "nothing-left-to-make"
+    assert (problem.span.line, problem.span.column) == (12, 8)
+    assert "`make half as two at a time`" in problem.message
+
+
+def test_a_line_for_a_shape_whose_units_all_have_lines_of_their_own_is_an_error() -> None:
+    lines = ("row beam", "make beam as four at a time", "make geese as stitch and flip")
+    assert one_error(*lines, size="6 x 3 in", above=BEAMS).code == "nothing-left-to-make"
 
 
 def test_one_unit_may_be_cut_as_patches_among_others() -> None:
@@ -124,9 +131,23 @@ def test_trim_leaves_patches_that_are_cut_by_themselves_alone() -> None:
     assert "slate: 1 square 3 1/2 for 1" in cut_lines(block(*rows, size="6 in"))
 
 
-@pytest.mark.parametrize("choice", ["make half as cut patches", "make half as stitch and flip"])
+@pytest.mark.parametrize("choice", ["make rails as cut patches", "make rails as strip set"])
 def test_trim_without_a_method_that_trims_is_warned_of(choice: str) -> None:
-    assert [problem.code for problem in warnings("row fog/slate", choice, "trim 1/8 in")] == ["trim-without-method"]
+    found = warnings("row (rails fog slate)", choice, "trim 1/8 in")
+    assert [problem.code for problem in found] == ["trim-without-method"]
+
+
+def test_geese_by_stitch_and_flip_are_trimmed_by_half_on_every_side() -> None:
+    # Rectangle 6 × 3 and squares of 3, all larger by 1/8 and with 1/2 in of seams. The squares' seams meet 1/16 + 1/4
+    # in below the top edge, and 1/4 in below it once 1/16 in is trimmed off each side.
+    facts = block("row (geese lantern on fog)", "make geese as stitch and flip", "trim 1/8 in", size="6 x 3 in")
+    assert cut_lines(facts) == ["fog: 2 square 3 5/8 for 1", "lantern: 1 rectangle 3 5/8 x 6 5/8 for 1"]
+
+
+def test_corners_by_stitch_and_flip_are_larger_by_the_trim_too() -> None:
+    # square 6 + 1/4 + 1/2, corners a third of it: 2 + 1/4 + 1/2
+    lines = ("row (snowball fog with slate at tl tr bl br cut 1/3)", "make snowball as stitch and flip", "trim 1/4 in")
+    assert cut_lines(block(*lines, size="6 in")) == ["fog: 1 square 6 3/4 for 1", "slate: 4 square 2 3/4 for 1"]
 
 
 # --- the list of methods -------------------------------------------------------------------------

@@ -90,12 +90,13 @@ def test_a_star_stands_in_a_square_only() -> None:
 def test_rows_of_small_diamonds_come_out_of_a_strip_set_for_each_row() -> None:
     # 16 in, three rows: a small diamond's side is 16(1 - √2/2)/3 = 1.5621, its height that × √1/2 = 1.1046 and with two
     # seams 1.6046: strips of 1 5/8. Eight segments of 1 5/8, along the strip 1 5/8 × √2 = 2.2981 each, and once 1 5/8
-    # for the slanted end: 20.0098, so 20 1/8. Each fabric has one strip in each of the three sets.
+    # for the slanted end: 20.0098; squaring up takes (1 + 2 × 1/2) × √2 = 2.8284 besides: 22.8382, so 22 7/8. Each
+    # fabric has one strip in each of the three sets.
     facts = block("row (star45 points slate lantern moss rows 3 ground fog)", "make star45 as strip set", size="16 in")
     strips = [cut for cut in facts.cutting if cut.piece == "strip"]
     assert {cut.fabric for cut in strips} == {"slate", "lantern", "moss"}
     for cut in strips:
-        assert exactly([cut.cut, cut.count, cut.yields]) == [(Fraction(13, 8), Fraction(161, 8)), 3, 24]
+        assert exactly([cut.cut, cut.count, cut.yields]) == [(Fraction(13, 8), Fraction(183, 8)), 3, 24]
         assert cut.exact[0] == (16 - 8 * ROOT_2) / 3 * ROOT_2 / 2 + Fraction(1, 2)
     ground = sorted((cut.cut[0], cut.count) for cut in facts.cutting if cut.fabric == "fog")
     # 16(1 - √2/2) + 1/2 = 5.1863; 16(√2 - 1) + (1 + √2)/2 = 7.8345
@@ -103,12 +104,12 @@ def test_rows_of_small_diamonds_come_out_of_a_strip_set_for_each_row() -> None:
 
 
 def test_strips_of_a_set_are_no_longer_than_the_fabric_is_wide() -> None:
-    # Of 40 in usable, strips of 1 5/8 give (40 - 1 5/8)/2.2981 = 16.7: two stars' segments and no more; three need two.
+    # Of 40 in usable, strips of 1 5/8 give 14 segments: 14 × 2.2981 + 1.625 + (1 + 4 × 1/2) × √2 = 38.0408; 15 would
+    # take 40.3389. Three stars have 24 segments of each row, so ten are left: 10 × 2.2981 + 1.625 + 2.5 × √2 = 28.1415.
     row = "row " + " ".join(["(star45 points slate lantern moss rows 3 ground fog)"] * 3)
     facts = block(row, "make star45 as strip set", size="48 x 16 in")
     strips = {cut.cut[1]: (cut.count, cut.yields) for cut in facts.cutting if cut.fabric == "slate"}
-    # 16 × 2.2981 + 1.625 = 38.3946
-    assert strips == {Fraction(77, 2): (3, 48), Fraction(161, 8): (3, 24)}
+    assert strips == {Fraction(305, 8): (3, 42), Fraction(113, 4): (3, 30)}
 
 
 def test_a_star_of_single_diamonds_has_no_rows_to_sew_as_strips() -> None:
