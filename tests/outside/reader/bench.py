@@ -1,0 +1,194 @@
+"""One step being sewn: what was taken, the tables that are still possible, what `it` and `the first` mean."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from tests.outside.reader.cloth import Cloth, pattern_of
+from tests.outside.reader.landmarks import different, turns_of
+from tests.outside.reader.sentences import Title
+from tests.outside.reader.stock import Kind, Stock
+from tests.outside.reader.table import Item, Refused, Seam, Table, each
+from tests.outside.reader.words import ORDINALS, stem
+
+Handler = Callable[["Bench", re.Match[str]], None]
+PATTERNS: list[tuple[re.Pattern[str], Handler]] = []
+
+
+def reads(*patterns: str) -> Callable[[Handler], Handler]:
+    """A sentence of one of these patterns is followed so."""
+
+    def keep(handler: Handler) -> Handler:
+        PATTERNS.extend((re.compile(pattern), handler) for pattern in patterns)
+        return handler
+
+    return keep
+
+
+@dataclass
+class Bench:
+    """A step at the table."""
+
+    title: Title
+    stock: Stock
+    number: int
+    texts: dict[int, list[str]]
+    """The sentences of the steps before, for `as in step 1`."""
+    takes: dict[int, list[Kind]]
+    """What was taken in the steps before, in order."""
+    items: list[Item] = field(default_factory=list)
+    tables: list[Table] = field(default_factory=lambda: [Table()])
+    taken: list[tuple[Kind, int, int]] = field(default_factory=list)
+    """What was taken, how many, and for which group of pairs."""
+    base: list[int] = field(default_factory=list)
+    """What `it` stands for."""
+    used: set[int] = field(default_factory=set)
+    last: dict[str, Any] = field(default_factory=dict)
+    """The last sewing sentence, for `in the same way`."""
+    seams: int = 0
+    each_pair: int = 0
+    """More than 0 while a pair is made of which several are needed; the takes are per pair."""
+    method: dict[str, Any] = field(default_factory=dict)
+    pressed_by_row: dict[str, dict[int, str]] = field(default_factory=dict)
+    measured: bool = False
+    trimmed: tuple[float, float] | None = None
+
+    # --- taking -------------------------------------------------------------------------------------------
+
+    def add(self, names: Iterable[str], cloth: Cloth, *, form: str = "patch", group: int, extra: object = None) -> Item:
+        """One more thing on the table."""
+        item = Item(len(self.items), frozenset(names), form, group, extra)
+        self.items.append(item)
+        cloth = cloth.tagged(item.mark)
+        self.tables = [
+            replace(table, bodies={**table.bodies, item.key: cloth}, home={**table.home, item.key: item.key})
+            for table in self.tables
+        ]
+        return item
+
+    def groups(self) -> dict[int, list[Item]]:
+        found: dict[int, list[Item]] = {}
+        for item in self.items:
+            found.setdefault(item.group, []).append(item)
+        return found
+
+    # --- what a phrase stands for --------------------------------------------------------------------------
+
+    def named(self, phrase: str) -> list[Item]:
+        """All things that a phrase may stand for."""
+        bare = re.sub(r"^(?:a|an|the|each|one|both|its|all(?: \w+)?) ", "", phrase.strip())
+        if found := re.fullmatch(rf"(?:the )?({'|'.join(ORDINALS)})(?: (.+))?", bare):
+            return [self._ordinal(ORDINALS.index(found[1]), found[2])]
+        if phrase in ("it", "them", "both"):
+            return [self.items[key] for key in self.base]
+        wanted = {bare, stem(bare)}
+        exact = [item for item in self.items if item.names & wanted]
+        return exact or [item for item in self.items if any(_ends_so(name, stem(bare)) for name in item.names)]
+
+    def _ordinal(self, place: int, name: str | None) -> Item:
+        several = [group for group in self.groups().values() if len(group) > 1]
+        if name and name not in ("row", "pair"):
+            several = [group for group in several if stem(name) in group[0].names]
+        if len(several) != 1 or place >= len(several[0]):
+            raise Refused(f"nothing or more than one thing can be the {ORDINALS[place]}")
+        return several[0][place]
+
+    def one(self, phrase: str) -> Item:
+        """The one thing that a phrase stands for: the next one that is not sewn yet, where several are alike.
+
+        Errors: Refused where it stands for nothing or for things of two kinds.
+        """
+        found = self.named(phrase) or self._of_last_step(phrase)
+        if not found:
+            raise Refused(f"there is no {phrase!r} on the table")
+        groups = {item.group for item in found}
+        free = [item for item in found if item.key not in self.used]
+        if len(groups) > 1:
+            free_groups = {item.group for item in free}
+            if len(free_groups) != 1 or not re.match(r"(?:a|an|one|the other) ", phrase):
+                raise Refused(f"{phrase!r} may be one thing or another")
+        if (
+            len(found) > 1
+            and phrase.startswith("the ")
+            and not re.match(rf"the (?:{'|'.join(ORDINALS)}|other)\b", phrase)
+        ):
+            raise Refused(f"there is more than one for {phrase!r}")
+        return free[0] if free else found[0]
+
+    def _of_last_step(self, phrase: str) -> list[Item]:
+        """What the step before left on the table, when words name a part of it that was not taken now."""
+        name = self.stock.last
+        if name is None or self.stock.made[name] != 1 or self.title.count != 1 or self.method.get("brought"):
+            return []
+        cloth = self.stock.units[name]
+        shown = {tag for edge in cloth.edges for tag in edge.tags}
+        if re.sub(r"^the ", "", phrase) not in shown:
+            return []
+        self.method["brought"] = True
+        kind = Kind(name, form="unit")
+        self.taken.append((kind, 1, 0))
+        item = self.add(shown | {name}, cloth, group=999)
+        self.tables = [replace(table, laid=table.laid | {item.key}) for table in self.tables]
+        return [item]
+
+    def brought(self, item: Item) -> bool:
+        """Whether it is what the step before left on the table."""
+        return item.group == 999
+
+    def follow(self, step: Callable[[Table], Iterable[Table]], why: str) -> None:
+        self.tables = each(self.tables, step, why)
+
+    # --- laying -------------------------------------------------------------------------------------------
+
+    def lying(self, table: Table, item: Item, *, on_point: bool = False) -> list[Table]:
+        """The table with a thing lying in every way that it may lie."""
+        place = table.home[item.key]
+        if place in table.laid:
+            return [table]
+        body = table.bodies[place]
+        turned = different(body.moved(turn) for turn in turns_of(body, on_point=on_point))
+        return [table.with_body(place, cloth) for cloth in turned]
+
+    # --- seams --------------------------------------------------------------------------------------------
+
+    def next_seam(self) -> int:
+        self.seams += 1
+        return self.seams
+
+
+def _ends_so(name: str, short: str) -> bool:
+    """Whether a name may be shortened so: sash for long sash, set 2 for segment of set 2."""
+    return name.endswith(f" {short}") and not name[0].isupper()
+
+
+def press(table: Table, sides: dict[int, str]) -> Table:
+    """The table with seams pressed: number to side."""
+    bodies = {
+        place: replace(
+            cloth,
+            ends=tuple(replace(end, pressed=sides[end.seam]) if end.seam in sides else end for end in cloth.ends),
+        )
+        for place, cloth in table.bodies.items()
+    }
+    waiting = tuple(seam for seam in table.waiting if seam.number not in sides)
+    return replace(table, bodies=bodies, waiting=waiting)
+
+
+def merged(table: Table, on: int, base: int, cloth: Cloth, seam: Seam | None) -> Table:
+    """The table after what is in body `on` was sewn to body `base`."""
+    bodies = {place: body for place, body in table.bodies.items() if place != on}
+    bodies[base] = cloth
+    home = {item: base if place == on else place for item, place in table.home.items()}
+    waiting = (*table.waiting, seam) if seam else table.waiting
+    return replace(table, bodies=bodies, home=home, laid=table.laid - {on} | {base}, waiting=waiting)
+
+
+def items_in(table: Table, place: int) -> frozenset[int]:
+    return frozenset(item for item, home in table.home.items() if home == place)
+
+
+__all__ = ["PATTERNS", "Bench", "Counter", "Iterator", "items_in", "merged", "pattern_of", "press", "reads"]

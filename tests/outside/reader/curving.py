@@ -1,0 +1,52 @@
+"""Curved seams."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from tests.outside.reader.bench import Bench, merged, reads
+from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Stretch, joined, runs
+from tests.outside.reader.joining import fitted
+from tests.outside.reader.landmarks import different
+from tests.outside.reader.placing import two_things
+from tests.outside.reader.table import Refused, Seam, Table
+
+
+@reads(r"Place (?P<what>.+?) on (?P<base>.+?), right sides together, curved edges even, middles matched(?:; pin)?")
+def place_curves(bench: Bench, found: re.Match[str]) -> None:
+    bench.method["curve"] = two_things(bench, found["what"], found["base"])
+
+
+@reads(r"Sew the curved edge with (?P<top>.+?) on top, easing it to lie flat under the needle")
+def sew_curve(bench: Bench, found: re.Match[str]) -> None:
+    on_item, base_item = bench.method.pop("curve", (None, None))
+    if on_item is None:
+        raise Refused("nothing is placed")
+    if on_item not in bench.named(found["top"]):
+        raise Refused("another one lies on top")
+    number_ = bench.next_seam()
+
+    def follow(table: Table) -> Iterator[Table]:
+        on_place, base_place = table.home[on_item.key], table.home[base_item.key]
+        on, ground = table.bodies[on_place], table.bodies[base_place]
+        ways = [
+            fitted(on, run, edge, laid=False) for edge in runs(ground) if edge.curve for run in runs(on) if run.curve
+        ]
+        for cloth in different(way for way in ways if way):
+            try:
+                whole, stretches = joined(cloth, ground, number_)
+            except Misfit:
+                continue
+            # The two bend alike only if they lie together all along.
+            if abs(sum(abs(s.b - s.a) for s in stretches) - _length(ground, stretches)) < HAIR:
+                yield merged(table, on_place, base_place, whole, Seam(number_, tuple(stretches)))
+
+    bench.follow(follow, "their curves do not fit")
+    bench.used.add(on_item.key)
+    bench.base = [base_item.key]
+
+
+def _length(ground: Cloth, stretches: list[Stretch]) -> float:
+    touched = [run for run in runs(ground) if run.curve and any(abs(run.a - s.a) < HAIR for s in stretches)]
+    return sum(abs(edge.along) for run in touched for edge in run.edges)

@@ -1,0 +1,201 @@
+"""How a piece lies, told by what shows where: a whole edge, a point, the fabric at a corner."""
+
+from __future__ import annotations
+
+from cmath import phase, pi
+from collections.abc import Callable, Iterable
+
+from tests.outside.reader.cloth import HAIR, Cloth, End, Run, corners, cross, dot, near, pattern_of, runs, unit
+from tests.outside.reader.words import PLACES
+
+Test = Callable[[Cloth], int]
+"""How well a laid piece answers to the words: 0 not at all, more is better."""
+POINTS = frozenset(
+    {"point", "sewn point", "sharp point", "sharp corner", "narrow corner", "square corner", "long edge"}
+)
+
+
+def turns_of(cloth: Cloth, *, on_point: bool = False) -> list[complex]:
+    """The turns by which an edge of it lies level or upright; those by which a corner points up, down or aside."""
+    all_runs = runs(cloth)
+    level = _quarters(run.b - run.a for run in all_runs)
+    if not on_point:
+        return level
+    tilted = [turn * unit(1 + 1j) for turn in level] + _quarters(
+        _bisector(cloth, place) for place in range(len(all_runs))
+    )
+    return [turn for turn in _once(tilted) if not any(near(turn, other) for other in level)]
+
+
+def _quarters(ways: Iterable[complex]) -> list[complex]:
+    return _once(unit(way).conjugate() * quarter for way in ways for quarter in (1, 1j, -1, -1j))
+
+
+def _once(turns: Iterable[complex]) -> list[complex]:
+    found: list[complex] = []
+    for turn in turns:
+        if not any(near(turn, other) for other in found):
+            found.append(turn)
+    return found
+
+
+def _bisector(cloth: Cloth, place: int) -> complex:
+    all_runs = runs(cloth)
+    before, after = all_runs[place - 1], all_runs[place]
+    outward = unit(before.b - before.a) - unit(after.b - after.a)
+    return outward if abs(outward) > HAIR else -1j
+
+
+def different(cloths: Iterable[Cloth]) -> list[Cloth]:
+    """Each way of lying once."""
+    found: dict[object, Cloth] = {}
+    for cloth in cloths:
+        found.setdefault(pattern_of(cloth.patches()), cloth)
+    return list(found.values())
+
+
+def lies(cloth: Cloth, shows: str, place: str) -> int:
+    """How well `shows` lies at a place of the piece as it lies: 3 beyond doubt, 2, 1 in some way, 0 not."""
+    where = PLACES[place]
+    if shows in ("point", "sewn point"):
+        return 3 * int(any(_is_at(cloth, at, where) for at in points_of(cloth, sewn=shows == "sewn point")))
+    if shows in POINTS:
+        return _corner_or_edge(cloth, shows, where)
+    return _at_corner(cloth, shows, where) if where.real and where.imag else _along_edge(cloth, shows, where)
+
+
+def _is_at(cloth: Cloth, at: complex, where: complex) -> bool:
+    """Whether a point of the outline is the outermost in a direction."""
+    return max(_far(edge.a, where) for edge in cloth.edges) - _far(at, where) < HAIR
+
+
+def _far(point: complex, where: complex) -> float:
+    return dot(point, unit(where))
+
+
+def points_of(cloth: Cloth, *, sewn: bool = False) -> list[complex]:
+    """Where two seams meet at an edge from both sides, as at a goose's point; or where a seam ends in a corner."""
+    vertices = [run.a for run in runs(cloth)]
+    found = []
+    for at, ends in meeting_seams(cloth):
+        at_vertex = any(near(at, vertex) for vertex in vertices)
+        if (sewn and at_vertex) or (not sewn and not at_vertex and _leans_both_ways(cloth, at, ends)):
+            found.append(at)
+    return found
+
+
+def meeting_seams(cloth: Cloth) -> list[tuple[complex, list[End]]]:
+    """The places of an outline where seams end, with their ends."""
+    places: list[tuple[complex, list[End]]] = []
+    for end in cloth.ends:
+        for at, ends in places:
+            if near(at, end.at):
+                ends.append(end)
+                break
+        else:
+            places.append((end.at, [end]))
+    return places
+
+
+def has_points(cloth: Cloth) -> bool:
+    """Whether a patch ends in a point at an edge."""
+    vertices = [run.a for run in runs(cloth)]
+    return any(len(ends) > 1 and not any(near(at, v) for v in vertices) for at, ends in meeting_seams(cloth))
+
+
+def _leans_both_ways(cloth: Cloth, at: complex, ends: list[End]) -> bool:
+    along = next((unit(edge.along) for edge in cloth.edges if abs(cross(unit(edge.along), at - edge.a)) < HAIR), 1 + 0j)
+    leans = [dot(end.into, along) for end in ends if HAIR < abs(dot(end.into, along)) < 1 - HAIR]
+    return any(lean > 0 for lean in leans) and any(lean < 0 for lean in leans)
+
+
+def _corner_or_edge(cloth: Cloth, shows: str, where: complex) -> int:
+    all_runs = runs(cloth)
+    if shows == "long edge":
+        longest = max(run.length for run in all_runs)
+        return 3 * int(
+            any(near(run.outward, unit(where)) and run.length > longest - HAIR for run in all_runs)
+            and any(run.length < longest - HAIR for run in all_runs)
+        )
+    for place, run in enumerate(all_runs):
+        before = all_runs[place - 1]
+        inside = phase((before.a - before.b) / (run.b - run.a)) % (2 * pi)
+        right = abs(inside - pi / 2) < HAIR
+        fits = right if shows == "square corner" else inside < pi / 2 - HAIR
+        if fits and _is_at(cloth, run.a, where):
+            return 3
+    return 0
+
+
+def _at_corner(cloth: Cloth, shows: str, where: complex) -> int:
+    """A patch that has the corner to itself, or shares it."""
+    all_runs = runs(cloth)
+    far = max(_far(run.a, where) for run in all_runs)
+    vertices = [run.a for run in all_runs if far - _far(run.a, where) < HAIR]
+    if len(vertices) != 1:
+        return 0
+    touching = [edge for edge in cloth.edges if near(edge.a, vertices[0]) or near(edge.b, vertices[0])]
+    hits = [shows in edge.tags for edge in touching]
+    shared = any(near(end.at, vertices[0]) for end in cloth.ends)
+    return (1 if shared else 3) if all(hits) else 1 if any(hits) else 0
+
+
+def _along_edge(cloth: Cloth, shows: str, where: complex) -> int:
+    """All along an edge, in a part of it but not of the opposite one, or in a part of it."""
+    here, there = _showing(cloth, shows, where), _showing(cloth, shows, -where)
+    if here <= HAIR:
+        return 0
+    if here > 1 - HAIR and there < 1 - HAIR:
+        return 3
+    return 2 if there <= HAIR else 1
+
+
+def _showing(cloth: Cloth, shows: str, where: complex) -> float:
+    """The share of the outermost edge in a direction along which something shows."""
+    edges = [
+        edge
+        for edge in cloth.edges
+        if not edge.curve and near(unit(edge.along) * -1j, unit(where)) and _is_at(cloth, edge.a, where)
+    ]
+    whole = sum(abs(edge.along) for edge in edges)
+    return sum(abs(edge.along) for edge in edges if shows in edge.tags) / whole if whole else 0.0
+
+
+def in_the_middle(cloth: Cloth, shows: str, place: str) -> int:
+    """Whether something shows in the middle of an edge, and neither at its ends."""
+    for run in edges_at(cloth, place):
+        middle = (run.a + run.b) / 2
+        hits = [shows in edge.tags for edge in run.edges if _covers(edge.a, edge.b, middle)]
+        if hits and all(hits):
+            return 3
+    return 0
+
+
+def _covers(a: complex, b: complex, point: complex) -> bool:
+    reach = dot(unit(b - a), point - a)
+    return -HAIR < reach < abs(b - a) + HAIR
+
+
+def edges_at(cloth: Cloth, place: str) -> list[Run]:
+    """The edges that face a direction: exactly, or else as nearly as an edge of that name can."""
+    where = unit(PLACES[place])
+    straight = [run for run in runs(cloth) if not run.curve]
+    exact = [run for run in straight if near(run.outward, where)]
+    if exact:
+        return exact
+    if where.real and where.imag and abs(where.real) > HAIR and abs(where.imag) > HAIR:
+        return [
+            run for run in straight if run.outward.real * where.real > HAIR and run.outward.imag * where.imag > HAIR
+        ]
+    return [run for run in straight if dot(run.outward, where) > 0.8]
+
+
+def best(cloths: Iterable[Cloth], tests: Iterable[Test]) -> list[Cloth]:
+    """Those that answer best to all that is said of how they lie; none where one thing holds of none."""
+    tests = list(tests)
+    marks = [(min([3, *(test(cloth) for test in tests)]), cloth) for cloth in cloths]
+    top = max((mark for mark, _ in marks), default=0)
+    return [cloth for mark, cloth in marks if mark == top and mark > 0]
+
+
+__all__ = ["best", "corners", "different", "edges_at", "in_the_middle", "lies", "points_of", "turns_of"]

@@ -1,0 +1,83 @@
+"""Measures after a tick box, and what is trimmed to them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.cloth import HAIR, Cloth
+from tests.outside.reader.landmarks import edges_at, has_points, turns_of
+from tests.outside.reader.sentences import SIZE
+from tests.outside.reader.table import Refused, Table
+from tests.outside.reader.words import LENGTH, length
+
+EIGHTH = 1 / 16 + 1e-6
+"""A measure with `about` is rounded to the nearest eighth of an inch; to a millimetre or two in centimetres."""
+
+
+@reads(rf"Trim each(?: \w[^,]*?)? to {SIZE}(?:, with (?P<how>.+))?", rf"Trim it to {SIZE}(?:, with (?P<how>.+))?")
+def trim(bench: Bench, found: re.Match[str]) -> None:
+    bench.trimmed = (float(length(found[2])), float(length(found[4])))
+
+
+@reads(rf"☐ {SIZE}(?:, with (?:1/4 in|0\.75 cm) beyond (?P<points>the point|each point|the points))?")
+def measure(bench: Bench, found: re.Match[str]) -> None:
+    said = (float(length(found[2])), float(length(found[4])))
+    about = bool(found[1] or found[3])
+    room = EIGHTH if about or bench.trimmed == said else HAIR
+
+    def follow(table: Table) -> Iterator[Table]:
+        if len(table.bodies) != 1:
+            raise Refused("more than one thing lies on the table")
+        ((place, cloth),) = table.bodies.items()
+        as_it_lies = place in table.laid and is_level(cloth)
+        for lying in [cloth] if as_it_lies else [cloth.moved(turn) for turn in turns_of(cloth)]:
+            size = tuple(side + 2 * bench.stock.seam for side in lying.size())
+            if all(abs(a - b) < room for a, b in zip(size, said, strict=True)):
+                if found["points"] and not has_points(cloth):
+                    raise Refused("there is no point")
+                yield table
+                return
+        raise Refused(f"it measures {size[0]:.4g} × {size[1]:.4g}")
+
+    bench.follow(follow, "it measures something else")
+    finished = bench.title.finished
+    if finished is None:
+        raise Refused("the title says no size")
+    wide = EIGHTH * 2 if bench.title.about or about or bench.trimmed else HAIR
+    if any(abs(a + 2 * bench.stock.seam - b) > wide for a, b in zip(finished, said, strict=True)):
+        raise Refused("title and measure do not agree")
+    bench.measured = True
+
+
+def is_level(cloth: Cloth) -> bool:
+    """Whether an edge of it lies level or upright: a square on point is measured along its edges all the same."""
+    return any(abs(edge.along.real) < HAIR or abs(edge.along.imag) < HAIR for edge in cloth.edges)
+
+
+@reads(rf"☐ (?:about )?({LENGTH}) (?:in|cm) across")
+def across(bench: Bench, found: re.Match[str]) -> None:
+    said = float(length(found[1]))
+
+    def follow(table: Table) -> Iterator[Table]:
+        sizes = [size + 2 * bench.stock.seam for cloth in table.bodies.values() for size in cloth.size()]
+        if any(abs(size - said) < HAIR for size in sizes):
+            yield table
+
+    bench.follow(follow, "it measures something else")
+
+
+@reads(rf"☐ (?:about )?({LENGTH}) (?:in|cm) along the (top|bottom|left|right) edge")
+def along_edge(bench: Bench, found: re.Match[str]) -> None:
+    said = float(length(found[1]))
+
+    def follow(table: Table) -> Iterator[Table]:
+        for cloth in table.bodies.values():
+            lengths = [run.length + 2 * bench.stock.seam for run in edges_at(cloth, found[2])]
+            if len(lengths) != 1 or abs(lengths[0] - said) > HAIR:
+                raise Refused(f"that edge measures {lengths}")
+            yield table
+
+    bench.follow(follow, "it measures something else")
+    bench.measured = True

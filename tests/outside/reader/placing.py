@@ -1,0 +1,216 @@
+"""Pieces placed on each other and sewn along one edge: pairs of triangles, units on units, dots matched."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from typing import Any
+
+from tests.outside.reader.bench import Bench, merged, reads
+from tests.outside.reader.cloth import HAIR, Cloth, Run, Stretch, near, runs
+from tests.outside.reader.cutting import mirrored
+from tests.outside.reader.joining import Check, check_nest, fitted, raising_late, sewn_on, tried
+from tests.outside.reader.landmarks import different, edges_at, lies, turns_of
+from tests.outside.reader.table import Item, Refused, Seam, Table
+from tests.outside.reader.words import PLACE, PLACES, stem
+
+
+@reads(
+    r"Place (?!the loose end)(?P<what>.+?) on (?!each of |its |(?:the )?\w+ (?:end|corner)|the square corner)"
+    r"(?P<base>.+?), right sides together, (?P<even>all edges|edges|long edges) even"
+    r"(?:, (?P<x>[^,]+?) on (?P<y>[^,]+?))?"
+    rf"(?:, (?:an? )?(?P<shows>[^,]+?) at the (?P<pos>{PLACE}))?(?P<pin>; pin|, and pin)?"
+)
+def place(bench: Bench, found: re.Match[str]) -> None:
+    on, base = two_things(bench, found["what"], found["base"])
+    if on.form == "square" and base.form == "square":
+        put_squares(bench, on, base)
+    if found["shows"]:
+        shows = found["shows"].replace("edges", "edge").replace("sharp point", "sharp corner")
+
+        def lay(table: Table) -> Iterator[Table]:
+            body = table.body(base.key)
+            for tilted in (False, True):
+                ways = different(body.moved(turn) for turn in turns_of(body, on_point=tilted))
+                fitting = [cloth for cloth in ways if lies(cloth, stem(shows), found["pos"])]
+                if fitting:
+                    yield from (table.with_body(table.home[base.key], cloth) for cloth in fitting)
+                    return
+
+        bench.follow(lay, "it cannot lie so")
+    bench.method["placed"] = {"on": on, "base": base, "even": found["even"], "x": found["x"], "y": found["y"]}
+    bench.base = [base.key]
+
+
+def put_squares(bench: Bench, on: Item, base: Item) -> None:
+    """A marked square on one that is not: to be sewn on both sides of the line."""
+    lines = bench.method.get("lines", {})
+    if on.key in lines and base.key in lines:
+        raise Refused("both squares are marked")
+    bench.method["stack"] = (on, base)
+    bench.method["stage"] = "placed"
+
+
+def two_things(bench: Bench, what: str, base: str) -> tuple[Item, Item]:
+    """Two things by their names; of two that are alike the first and the other."""
+    if re.match(r"one ", what) and base.startswith("the other"):
+        alike = bench.named(what)
+        if len(alike) != 2:
+            raise Refused("there are not two of them")
+        return alike[0], alike[1]
+    on = bench.items[bench.base[0]] if what == "it" and bench.base else bench.one(what)
+    ground = bench.one(base)
+    if on.key == ground.key:
+        raise Refused("it is placed on itself")
+    return on, ground
+
+
+@reads(r"(?P<how>Nest|Match) the seams(?: at the center)?(?: and pin)?")
+def nest(bench: Bench, found: re.Match[str]) -> None:
+    bench.method["nest"] = found["how"].lower()
+
+
+@reads(
+    r"On the wrong side of each (?P<what>.+?), mark a dot .+ (?:in|cm) from both edges at each "
+    r"(?:corner|end of its long edge)"
+)
+def dots(bench: Bench, found: re.Match[str]) -> None:
+    bench.method["dots"] = True
+
+
+@reads(r"Match the dots, so that the narrow corner of each extends beyond the wide corner of the other; pin")
+def match_dots(bench: Bench, found: re.Match[str]) -> None:
+    if not bench.method.get("dots") or "placed" not in bench.method:
+        raise Refused("there are no dots to match")
+    bench.method["placed"]["dots"] = True
+
+
+@reads(rf"Sew the (?P<which>long edge|short edge|long edges|edge|(?P<upper>{PLACE}) edge)(?: at the (?P<pos>{PLACE}))?")
+def sew_edge(bench: Bench, found: re.Match[str]) -> None:
+    if "placed" not in bench.method:
+        raise Refused("nothing is placed to be sewn")
+    placed = bench.method.pop("placed")
+    which = found["upper"] or found["which"]
+    choose = chosen(which, found["upper"] or found["pos"])
+    sew_placed(bench, placed, choose)
+
+
+Choose = Callable[[Cloth], list[Run]]
+"""The edges of a piece that the words may mean."""
+
+
+def chosen(which: str, pos: str | None) -> Choose:
+    def choose(cloth: Cloth) -> list[Run]:
+        all_runs = runs(cloth)
+        found = all_runs
+        if which.startswith(("long", "short")):
+            longest = max(run.length for run in all_runs)
+            if all(run.length > longest - HAIR for run in all_runs):
+                raise Refused("no edge is longer than the others")
+            long = which.startswith("long")
+            found = [run for run in all_runs if (run.length > longest - HAIR) == long]
+        if pos:
+            here = edges_at(cloth, pos)
+            if not here:
+                here = [run for run in found if _faces(run, pos)]
+            found = [run for run in found if any(near(run.a, other.a) for other in here)]
+        return found
+
+    return choose
+
+
+def _faces(run: Run, pos: str) -> bool:
+    where = PLACES[pos]
+    return run.outward.real * where.real + run.outward.imag * where.imag > HAIR
+
+
+def sew_placed(bench: Bench, placed: dict[str, Any], choose: Choose) -> None:
+    """Sew what lies on another thing along an edge of it; the two lie edge on edge all round if the words say so."""
+    on_item, base_item = placed["on"], placed["base"]
+    number_ = bench.next_seam()
+    said = bench.method.pop("nest", None)
+
+    def follow(table: Table) -> Iterator[Table]:
+        on_place, base_place = table.home[on_item.key], table.home[base_item.key]
+        on, whole_base = table.bodies[on_place], table.bodies[base_place]
+        laid = base_place in table.laid
+        problems: list[str] = []
+        # However the base lies, the result is the same: edges are told by their length, or it is laid already.
+        ground = whole_base if laid else whole_base.moved(turns_of(whole_base)[0])
+        for edge in choose(ground):
+            ways = [fitted(on, run, edge, laid=False) for run in runs(on)]
+            fitting = different(way for way in ways if way)
+            for whole, stretches in tried(fitting, ground, number_, edge, _as_placed(placed, edge, said), problems):
+                after = merged(table, on_place, base_place, whole, Seam(number_, tuple(stretches)))
+                yield after if laid else replace(after, laid=after.laid - {base_place})
+        if problems:
+            raise Refused(problems[0])
+
+    bench.follow(raising_late(follow), "it does not fit")
+    bench.used.add(on_item.key)
+
+
+def _as_placed(placed: dict[str, Any], edge: Run, said: str | None) -> Check:
+    """That a joint along an edge is as the words before it say."""
+
+    def hold(cloth: Cloth, ground: Cloth, stretches: list[Stretch]) -> None:
+        if placed["even"] in ("all edges", "edges") and not mirrored_on(cloth, ground, edge):
+            raise Refused("their edges do not lie on each other")
+        if placed["even"] == "long edges" and not _longest(cloth, edge):
+            raise Refused("that is no long edge")
+        if placed["x"] and not _on(stretches, placed["x"], placed["y"]):
+            raise Refused(f"{placed['x']} does not lie on {placed['y']}")
+        check_nest(cloth, ground, stretches, said)
+
+    return hold
+
+
+def _longest(cloth: Cloth, edge: Run) -> bool:
+    return abs(max(run.length for run in runs(cloth)) - edge.length) < HAIR
+
+
+def mirrored_on(on: Cloth, base: Cloth, edge: Run) -> bool:
+    """Whether what is opened over an edge lies edge on edge with the base when it is closed."""
+    closed = mirrored([run.a for run in runs(on)], edge.a, edge.b)
+    corners = [run.a for run in runs(base)]
+    return len(closed) == len(corners) and all(any(near(a, b) for b in corners) for a in closed)
+
+
+def _on(stretches: list[Stretch], x: str, y: str) -> bool:
+    """Whether along a joint one thing lies on the other, wherever both are."""
+    return all(x in stretch.on and y in stretch.base for stretch in stretches) or (
+        all((x in s.on and y in s.base) or (y in s.on and x in s.base) for s in stretches)
+        and x in stretches[0].on | stretches[-1].on
+    )
+
+
+# --- two opposite edges at once -------------------------------------------------------------------------
+
+
+@reads(
+    rf"Sew 2 (?P<what>.+?) by their long edges to the (?P<p>{PLACE}) and (?P<q>{PLACE}) edges of (?P<base>.+?)"
+    r"(?:, right sides together)?(?:, (?:creases matched|middles matched|creases at the corners of .+?))?"
+)
+def sew_two(bench: Bench, found: re.Match[str]) -> None:
+    base = bench.one(found["base"])
+    long = chosen("long edge", None)
+    for place_name in (found["p"], found["q"]):
+        item = bench.one(f"a {found['what']}")
+        sewn_on(bench, item, base, _edge_of(base, place_name), [], None, which=long)
+    bench.base = [base.key]
+    if PLACES[found["p"]] != -PLACES[found["q"]]:
+        raise Refused("one of them lies on the other")
+
+
+def _edge_of(base: Item, place_name: str) -> Choose:
+    return lambda cloth: [run for run in edges_at(cloth, place_name) if base.mark in run.tags]
+
+
+@reads(
+    r"(?:Their points|Its points|Both ends|The points) extend (?:about )?.+ (?:in|cm)(?: at both ends)?",
+    r"Sew just outside the corners of .+",
+    r"Bring the straight ends even and pin both, then the marks between",
+)
+def no_more(bench: Bench, found: re.Match[str]) -> None:
+    """Care that changes nothing of what lies where."""

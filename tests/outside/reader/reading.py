@@ -1,0 +1,133 @@
+"""Going through the steps of a block, from the first to the last."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from tests.outside.reader import curving, joining, measuring, methods, papering, partial, placing, starring
+from tests.outside.reader.bench import PATTERNS, Bench, reads
+from tests.outside.reader.cloth import Cloth, is_open
+from tests.outside.reader.sentences import Step, sentences_of, title_of
+from tests.outside.reader.stock import Kind, Stock
+from tests.outside.reader.table import Refused, ways
+from tests.outside.reader.words import Unreadable
+
+SUBJECTS = (curving, joining, measuring, methods, papering, partial, placing, starring)
+"""Whoever is imported here has put its sentences into PATTERNS."""
+
+
+@dataclass
+class Fault(Exception):
+    """Where the words fail: the step, the sentence, what is wrong with it."""
+
+    step: Step
+    sentence: str
+    why: str
+
+    def __str__(self) -> str:
+        return f"step {self.step.number} {self.step.title!r}: {self.sentence!r}: {self.why}"
+
+
+def sew(steps: Sequence[Step], stock: Stock) -> Cloth:
+    """The block that the steps make, of the stock.
+
+    Errors: Fault where a sentence cannot be read or followed, leaves two ways open, or something is left over.
+    """
+    said: dict[int, list[str]] = {}
+    takes: dict[int, list[Kind]] = {}
+    result = None
+    for step in steps:
+        result = _sew_step(step, stock, said, takes)
+    if result is None:
+        raise Fault(Step(0, "", ""), "", "there are no steps")
+    last = title_of(steps[-1])
+    if last.count != 1:
+        raise Fault(steps[-1], "", "the last step makes more than one")
+    stock.made[last.names[0]] -= 1
+    if over := stock.left_over():
+        raise Fault(steps[-1], "", f"left over: {'; '.join(over)}")
+    return result
+
+
+def _sew_step(step: Step, stock: Stock, said: dict[int, list[str]], takes: dict[int, list[Kind]]) -> Cloth:
+    sentence = step.title
+    try:
+        title = title_of(step)
+        bench = Bench(title, stock, step.number, said, takes)
+        said[step.number] = sentences_of(step.text)
+        for sentence in said[step.number]:
+            follow(bench, sentence)
+        sentence = "(at the end)"
+        takes[step.number] = [kind for kind, _, _ in bench.taken]
+        return _finish(bench)
+    except (Refused, Unreadable) as fault:
+        raise Fault(step, sentence, str(fault)) from None
+
+
+def follow(bench: Bench, sentence: str) -> None:
+    """Carry out one sentence.
+
+    Errors: Unreadable where no pattern reads it; Refused where it cannot be followed.
+    """
+    bare = sentence
+    for pattern, handler in PATTERNS:
+        if found := pattern.fullmatch(bare):
+            handler(bench, found)
+            return
+    raise Unreadable("no pattern reads this")
+
+
+@reads(r"Sew them as in step (?P<n>\d+)")
+def as_in_step(bench: Bench, found: re.Match[str]) -> None:
+    """What was said in an earlier step, with what is taken now in place of what was taken then."""
+    before, now = bench.takes.get(int(found["n"])), [kind for kind, _, _ in bench.taken]
+    if before is None or len(before) != len(now):
+        raise Refused(f"what step {found['n']} takes is not what this one takes")
+    names = {}
+    for old, new in zip(before, now, strict=True):
+        names[old.label] = new.label
+        names[old.fabric] = new.fabric
+    whole = re.compile("|".join(rf"\b{re.escape(name)}\b" for name in sorted(names, key=len, reverse=True) if name))
+    for sentence in bench.texts[int(found["n"])]:
+        if not re.match(r"(?:For each.*?, take|Take|☐|Trim) ", sentence):
+            follow(bench, whole.sub(lambda hit: names[hit[0]], sentence))
+
+
+def _finish(bench: Bench) -> Cloth:
+    """Put the result with the stock: one piece of cloth, pressed and measured, in one way only."""
+    different = list(ways(_results(bench)))
+    if len(different) != 1:
+        raise Refused(f"{len(different)} different things can be made of these words")
+    cloth = different[0]
+    if "partial seam" not in bench.title.rest and bench.title.finished and is_open(cloth):
+        raise Refused("a seam is still open")
+    if not bench.measured and "partial seam" not in bench.title.rest:
+        raise Refused("no measure says how large it is")
+    for kind, count, _ in bench.taken:
+        bench.stock.take(kind, count)
+    names = bench.title.names
+    if bench.title.count % len(names):
+        raise Refused("rows and their number do not agree")
+    for name in names:
+        own = _pressed(cloth, bench.pressed_by_row.get(name, {}))
+        bench.stock.give(name, own, bench.title.count // len(names))
+    return cloth
+
+
+def _results(bench: Bench) -> Iterator[Cloth]:
+    """What is on the table in every way of following the words."""
+    for table in bench.tables:
+        if len(table.bodies) != 1:
+            raise Refused(f"{len(table.bodies)} things are left on the table")
+        if table.waiting:
+            raise Refused("a seam is not pressed")
+        yield from table.bodies.values()
+
+
+def _pressed(cloth: Cloth, sides: dict[int, str]) -> Cloth:
+    """A result as it goes on: its seams keep how they were pressed."""
+    ends = tuple(replace(end, pressed=sides.get(end.seam, end.pressed)) for end in cloth.ends)
+    edges = (replace(edge, tags=frozenset(tag for tag in edge.tags if tag[0] != "#")) for edge in cloth.edges)
+    return replace(cloth, edges=tuple(edges), ends=tuple(replace(end, seam=-abs(end.seam)) for end in ends))

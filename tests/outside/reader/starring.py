@@ -1,0 +1,234 @@
+"""Seams from dot to dot: eight-point stars, pieces set into a corner."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+
+from tests.outside.reader.bench import Bench, merged, reads
+from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, Stretch, cross, dot, joined, near, runs, unit
+from tests.outside.reader.joining import check_nest, fitted, raising_late, side_of, tried
+from tests.outside.reader.landmarks import different
+from tests.outside.reader.placing import chosen, sew_placed, two_things
+from tests.outside.reader.table import Item, Refused, Seam, Table
+from tests.outside.reader.words import LENGTH, PLACE, PLACES, length
+
+
+@reads(rf"Sew the (?P<pos>{PLACE}) edge from the .+? to the dot at its \w+ end(?:; backstitch)?")
+def sew_to_dot(bench: Bench, found: re.Match[str]) -> None:
+    if "placed" not in bench.method:
+        raise Refused("nothing is placed to be sewn")
+    if not bench.method.get("dots") and not bench.stock.dotted:
+        raise Refused("no dot is marked")
+    sew_placed(bench, bench.method.pop("placed"), chosen("edge", found["pos"]))
+
+
+# --- setting in -----------------------------------------------------------------------------------------
+
+
+def hollows(cloth: Cloth) -> list[tuple[Run, Run]]:
+    """The corners of an outline that point inward: the runs before and after."""
+    all_runs = runs(cloth)
+    pairs = [(all_runs[place - 1], all_runs[place]) for place in range(len(all_runs))]
+    return [(a, b) for a, b in pairs if cross(unit(a.b - a.a), unit(b.b - b.a)) < -HAIR]
+
+
+Fits = Callable[[Cloth, Run, Run], bool]
+"""Whether a hollow corner between two runs is the one that the words mean."""
+
+
+def set_in(bench: Bench, item: Item, base: Item, fits: Fits) -> None:
+    """Sew a piece into a hollow corner that the words mean, both edges."""
+    first, second = bench.next_seam(), bench.next_seam()
+
+    def follow(table: Table) -> Iterator[Table]:
+        on_place, base_place = table.home[item.key], table.home[base.key]
+        on, ground = table.bodies[on_place], table.bodies[base_place]
+        for before, after in hollows(ground):
+            if not fits(ground, before, after):
+                continue
+            ways = [
+                cloth
+                for run in runs(on)
+                if (cloth := fitted(on, run, after, laid=on_place in table.laid))
+                and any(near(other.a, before.b) and near(other.b, before.a) for other in runs(cloth))
+            ]
+            for cloth in different(ways):
+                whole, stretches = joined(cloth, ground, first)
+                one = [s for s in stretches if abs(cross(unit(after.b - after.a), s.b - s.a)) < HAIR]
+                other = [s for s in stretches if s not in one]
+                if not one or not other:
+                    raise Misfit
+                numbered = tuple(
+                    replace(end, seam=second) if end.seam == first and _ends(end.at, other) else end
+                    for end in whole.ends
+                )
+                after_it = merged(table, on_place, base_place, replace(whole, ends=numbered), Seam(first, tuple(one)))
+                yield replace(after_it, waiting=(*after_it.waiting, Seam(second, tuple(other))))
+
+    bench.follow(follow, "it does not fit into any corner that may be meant")
+    bench.used.add(item.key)
+
+
+def _ends(at: complex, stretches: list[Stretch]) -> bool:
+    return any(near(at, s.a) or near(at, s.b) for s in stretches)
+
+
+@reads(
+    r"Place (?P<what>.+?) on (?P<on>.+?), right sides together, its square corner at the dot where the seam stops, "
+    r"a short edge along the free edge of (?P<again>.+?)"
+)
+def place_in_corner(bench: Bench, found: re.Match[str]) -> None:
+    if found["on"] != found["again"]:
+        raise Refused("on one, along another")
+    bench.method["setting"] = (bench.one(found["what"]), found["on"])
+
+
+@reads(r"Sew from that dot to the outer end(?:; backstitch)?")
+def sew_from_dot(bench: Bench, found: re.Match[str]) -> None:
+    if "setting" in bench.method and "swung" not in bench.method:
+        return
+    item, first, second = bench.method.pop("swung", (None, "", ""))
+    if item is None:
+        raise Refused("nothing is placed there")
+    bench.method.pop("setting")
+    bases = [other for other in bench.items if other.key != item.key]
+    if len(bases) != 1:
+        raise Refused("what is it set into?")
+    stops = {first, second}
+
+    def fits(cloth: Cloth, before: Run, after: Run) -> bool:
+        seam_there = any(near(end.at, after.a) for end in cloth.ends)
+        return seam_there and all(any(name in run.tags for run in (before, after)) for name in stops)
+
+    set_in(bench, item, bases[0], fits)
+    bench.base = [bases[0].key]
+
+
+@reads(r"Swing the other short edge of (?P<what>.+?) to the free edge of (?P<to>.+)")
+def swing(bench: Bench, found: re.Match[str]) -> None:
+    if "setting" not in bench.method or bench.method["setting"][0] not in bench.named(found["what"]):
+        raise Refused("nothing of that name is set in")
+    item, first = bench.method["setting"]
+    if first == found["to"]:
+        raise Refused("both edges go to the same piece")
+    bench.method["swung"] = (item, first, found["to"])
+
+
+@reads(
+    rf"Set (?P<what>.+?) into (?:the V at the (?P<pos>{PLACE})|(?P<each>each V)), as (?P<like>.+?) in step (?P<n>\d+)"
+)
+def set_like(bench: Bench, found: re.Match[str]) -> None:
+    if int(found["n"]) not in bench.texts:
+        raise Refused("that step comes later")
+    alike = bench.named(found["what"])
+    bases = [item for item in bench.items if item not in alike]
+    if not alike or not bases:
+        raise Refused("what is set into what?")
+    for item in alike if found["each"] else [bench.one(found["what"])]:
+        set_in(bench, item, bases[0], _at(found["pos"]))
+    bench.base = [bases[0].key]
+
+
+def _at(pos: str | None) -> Fits:
+    def fits(cloth: Cloth, before: Run, after: Run) -> bool:
+        if pos is None:
+            return True
+        low, high = cloth.box()
+        return dot(after.a - (low + high) / 2, PLACES[pos]) > HAIR
+
+    return fits
+
+
+# --- joining what was sewn to the dot -------------------------------------------------------------------
+
+
+@reads(
+    r"Place (?P<what>.+?) on (?P<base>.+?), right sides together, (?P<x>[^,]+?) on (?P<y>[^,]+?)"
+    r"(?P<both> along both halves of the edge)?"
+)
+def place_on_other(bench: Bench, found: re.Match[str]) -> None:
+    on, base = two_things(bench, found["what"], found["base"])
+    bench.method["dotted"] = (on, base, found["x"], found["y"], bool(found["both"]))
+
+
+@reads(r"Sew from (?P<a>.+?) to (?P<b>.+? dot)(?:; backstitch(?: at both)?)?")
+def sew_dot_to_dot(bench: Bench, found: re.Match[str]) -> None:
+    if "dotted" not in bench.method:
+        raise Refused("nothing is placed to be sewn")
+    on_item, base_item, x, y, both = bench.method.pop("dotted")
+    number_ = bench.next_seam()
+    said = bench.method.pop("nest", None)
+
+    def check(cloth: Cloth, ground: Cloth, stretches: list[Stretch]) -> None:
+        pairs = [(x in s.on and y in s.base, y in s.on and x in s.base) for s in stretches]
+        alike = len(pairs) > 1 and all(a or b for a, b in pairs) if both else all(a for a, _ in pairs)
+        if not alike:
+            raise Refused(f"{x} does not lie on {y}")
+        check_nest(cloth, ground, stretches, said)
+
+    def follow(table: Table) -> Iterator[Table]:
+        on_place, base_place = table.home[on_item.key], table.home[base_item.key]
+        on, ground = table.bodies[on_place], table.bodies[base_place]
+        problems: list[str] = []
+        for edge in runs(ground):
+            ways = [fitted(on, run, edge, laid=on_place in table.laid) for run in runs(on)]
+            for whole, stretches in tried(
+                different(way for way in ways if way), ground, number_, None, check, problems
+            ):
+                yield merged(table, on_place, base_place, whole, Seam(number_, tuple(stretches)))
+        if problems:
+            raise Refused(problems[0])
+
+    bench.follow(raising_late(follow), "it does not fit")
+    bench.used.add(on_item.key)
+    bench.base = [base_item.key]
+
+
+@reads(r"From the center outward, press the seam toward (?P<what>.+?), and fan the seams open at the center")
+def press_fanned(bench: Bench, found: re.Match[str]) -> None:
+    def follow(table: Table) -> Iterator[Table]:
+        if len(table.waiting) != 1:
+            raise Refused("more than one seam, or none")
+        seam = table.waiting[0]
+        halves = [
+            (stretch, side_of(bench, table, Seam(seam.number, (stretch,)), found["what"])) for stretch in seam.stretches
+        ]
+        bodies = {}
+        for place, cloth in table.bodies.items():
+            ends = []
+            for end in cloth.ends:
+                if end.seam == seam.number:
+                    side = next(side for stretch, side in halves if _ends(end.at, [stretch]))
+                    ends.append(replace(end, pressed=side))
+                else:
+                    ends.append(end)
+            bodies[place] = replace(cloth, ends=tuple(ends))
+        yield replace(table, bodies=bodies, waiting=())
+
+    bench.follow(follow, "it cannot be pressed so")
+
+
+@reads(rf"☐ (?:about )?(?P<d>{LENGTH}) (?:in|cm) (?:from the (?:bottom|center) dot to .+|between the side dots)")
+def measure_star(bench: Bench, found: re.Match[str]) -> None:
+    said = float(length(found["d"]))
+    between = found[0].endswith("side dots")
+
+    def follow(table: Table) -> Iterator[Table]:
+        for cloth in table.bodies.values():
+            across, _ = cloth.size()
+            low, high = cloth.box()
+            reach = [abs(part) for end in cloth.ends for part in _reach(end.at, low, high)]
+            sizes = [across] if between else [size + bench.stock.seam for size in reach]
+            if any(abs(size - said) < (1 / 16 if found[0].startswith("☐ about") else HAIR) for size in sizes):
+                yield table
+                return
+            raise Refused(f"it measures {sizes}")
+
+    bench.follow(follow, "it measures something else")
+    bench.measured = True
+
+
+def _reach(at: complex, low: complex, high: complex) -> tuple[float, ...]:
+    return at.real - low.real, high.real - at.real, at.imag - low.imag, high.imag - at.imag

@@ -1,0 +1,55 @@
+"""The worked examples: the steps as they were first written, by hand, with the blocks that they make."""
+
+from __future__ import annotations
+
+import json
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from blockdsl.analysis import FileReader, analyse
+from blockdsl.diagnostics import Problems, Source
+from blockdsl.facts import collect_facts
+from blockdsl.facts.json import block_document
+from blockdsl.resources import library_folder, library_path
+from tests.outside.reader.comparing import compare
+from tests.outside.reader.reading import sew
+from tests.outside.reader.sentences import Step
+from tests.outside.reader.stock import stock_of
+
+FOLDER = Path(__file__).parent / "worked"
+DEMO = {"harbour-light": "demo/harbour-light", "rip-current": "demo/rip-current"}
+SQUARED = {"26": "27 1/2", "15": "17 1/2", "7 1/2": "9"}
+"""Strips with room for squaring up, as the examples have them: 1 in, and 1/2 in after every third segment."""
+NAMES = tuple(sorted(path.stem for path in FOLDER.glob("*.steps") if path.stem != "breakwater"))
+
+
+@lru_cache
+def document(name: str) -> dict[str, Any]:
+    """The facts of a worked example's block."""
+    own = name.removesuffix("-open")
+    path = library_path(DEMO[own]) if own in DEMO else FOLDER / f"{own}.block"
+    problems = Problems()
+    source = Source(str(path), path.read_text(encoding="utf-8"))
+    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    assert not [problem.message for problem in problems if problem.severity == "error"]
+    found: dict[str, Any] = json.loads(json.dumps(block_document(facts.blocks[0])))
+    for line in found["cutting"]:
+        line["cut"] = [SQUARED.get(side, side) if line["piece"] == "strip" else side for side in line["cut"]]
+    return found
+
+
+def steps(name: str) -> list[Step]:
+    """The steps of a worked example."""
+    found = []
+    for part in (FOLDER / f"{name}.steps").read_text(encoding="utf-8").strip().split("\n\n"):
+        title, text = part.split("\n", 1)
+        number, title = title.split(" ", 1)
+        found.append(Step(int(number), title, text))
+    return found
+
+
+def check(name: str) -> None:
+    """Sew a worked example and hold it against its block."""
+    facts = document(name)
+    compare(sew(steps(name), stock_of(facts)), facts)
