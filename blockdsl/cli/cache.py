@@ -13,6 +13,7 @@ from collections.abc import Callable
 from contextlib import suppress
 from hashlib import sha256
 from pathlib import Path
+from stat import S_IMODE, S_ISDIR, S_ISREG
 from tempfile import mkstemp
 from typing import Final
 
@@ -26,6 +27,12 @@ _LOOKED_AT: Final = "0"
 """A shelf is measured only after a key with this last figure, one of sixteen: looking at it takes a while."""
 
 _DIGEST_BYTES: Final = 32
+_KEY_LENGTH: Final = 63
+"""A key's figures but for the first, which names the shelf."""
+
+_FIGURES: Final = frozenset("0123456789abcdef")
+_BEGUN: Final = "blockdsl-"
+_PART: Final = ".part"
 _RUBBISH_AGE_SECONDS: Final = 3600.0
 
 
@@ -45,12 +52,11 @@ class Cache:
 
     def get(self, key: str) -> bytes | None:
         """The bytes kept under the key; None when there are none, or when they are not what was put there."""
-        if self._folder is None:
+        if self._folder is None or not key:
             return None
         path = self._place(self._folder, key)
-        try:
-            entry = path.read_bytes()
-        except OSError:
+        entry = _read(path, self._share)
+        if entry is None:
             return None
         data = entry[_DIGEST_BYTES:]
         if sha256(data).digest() != entry[:_DIGEST_BYTES]:
@@ -61,17 +67,17 @@ class Cache:
 
     def has(self, key: str) -> bool:
         """Whether there is something under the key, good or damaged."""
-        return self._folder is not None and self._place(self._folder, key).exists()
+        return self._folder is not None and self._place(self._folder, key).is_file()
 
     def put(self, key: str, data: bytes) -> None:
         """Keep the bytes, whole or not at all."""
-        if self._folder is None or len(data) + _DIGEST_BYTES > self._share:
+        if self._folder is None or not key or len(data) + _DIGEST_BYTES > self._share:
             return
         path = self._place(self._folder, key)
         temporary = None
         try:
             path.parent.mkdir(parents=True, exist_ok=True)
-            handle, temporary = mkstemp(suffix=".part", dir=path.parent)
+            handle, temporary = mkstemp(prefix=_BEGUN, suffix=_PART, dir=path.parent)
             with os.fdopen(handle, "wb") as file:
                 file.write(sha256(data).digest() + data)
             Path(temporary).replace(path)
@@ -98,13 +104,13 @@ class Cache:
         self._grown.clear()
 
     def _thin(self, shelf: Path) -> None:
-        entries = [(entry.stat(), entry.path) for entry in os.scandir(shelf)]
+        entries = [(entry.stat(), entry.path) for entry in os.scandir(shelf) if _is_entry(entry.path)]
         entries.sort(key=lambda pair: (pair[0].st_mtime_ns, pair[1]), reverse=True)
         newest = entries[0][0].st_mtime if entries else 0.0
         held = 0
         for known, path in entries:
             held += known.st_size
-            left_over = path.endswith(".part") and newest - known.st_mtime > _RUBBISH_AGE_SECONDS
+            left_over = path.endswith(_PART) and newest - known.st_mtime > _RUBBISH_AGE_SECONDS
             if held > self._share or left_over:
                 with suppress(OSError):
                     Path(path).unlink()
@@ -114,8 +120,56 @@ class Cache:
         return folder / key[0] / key[1:]
 
 
+def _read(path: Path, most_bytes: int) -> bytes | None:
+    """All of a plain file that is not too large; None for a pipe, a device, a link, or nothing."""
+    try:
+        # A pipe would be waited for at its opening already.
+        handle = os.open(path, os.O_RDONLY | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_NONBLOCK", 0))
+    except OSError:
+        return None
+    with os.fdopen(handle, "rb") as file:
+        known = os.fstat(file.fileno())
+        if not S_ISREG(known.st_mode) or known.st_size > most_bytes:
+            return None
+        try:
+            return file.read(most_bytes + 1)
+        except OSError:
+            return None
+
+
+def _is_entry(path: str) -> bool:
+    """Whether a file has a name such as we give: nothing else is ever taken away."""
+    name = Path(path).name
+    return name.endswith(_PART) if name.startswith(_BEGUN) else len(name) == _KEY_LENGTH and set(name) <= _FIGURES
+
+
 def usual_folder() -> Path | None:
-    """Where programs of this system keep what they can make again; None for somebody who has no home folder."""
+    """Where programs of this system keep what they can make again, open to nobody but the user.
+
+    None for somebody who has no home folder, and where the folder is not the user's own.
+    """
+    folder = _usual_place()
+    return folder if folder is not None and _is_private(folder) else None
+
+
+def _is_private(folder: Path) -> bool:
+    """Whether the folder is ours alone; it is made so, and shut to others where it was open."""
+    if not hasattr(os, "getuid"):
+        return True
+    try:
+        folder.parent.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, exist_ok=True)
+        known = folder.lstat()
+        if not S_ISDIR(known.st_mode) or known.st_uid != os.getuid():
+            return False
+        if S_IMODE(known.st_mode) & 0o077:
+            folder.chmod(0o700)
+    except OSError:
+        return False
+    return True
+
+
+def _usual_place() -> Path | None:
     given = os.environ.get("XDG_CACHE_HOME", "")
     if given and Path(given).is_absolute():
         return Path(given) / "blockdsl"

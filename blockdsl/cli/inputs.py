@@ -6,6 +6,7 @@ import posixpath
 import sys
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from hashlib import sha256
 from pathlib import Path
 from typing import Any, Final
 
@@ -101,13 +102,13 @@ def project_folder(path: Path | None) -> Path:
 
 @dataclass(slots=True)
 class RememberingReader:
-    """Reads what `use` names and remembers where each file lies, for the makefile rules.
+    """Reads what `use` names and remembers where each file lies, with a digest of the text that was read there.
 
     `shelved` are the files that came out of the library, by the names that their sources have.
     """
 
     project: Path
-    paths: list[Path] = field(default_factory=list)
+    read: dict[Path, str] = field(default_factory=dict)
     shelved: dict[str, str] = field(default_factory=dict)
 
     def used(self, path: str, by: str) -> Source:
@@ -118,14 +119,14 @@ class RememberingReader:
             found = FileReader(self.project).used(path, by)
         except (RuntimeError, ValueError):  # a ring of links, a path that no system knows
             raise CannotRead("use-missing", None, path=path) from None
-        self._remember(Path(found.name))
+        self._remember(Path(found.name), found)
         return found
 
     def library(self, name: str) -> Source:
         """A file of the library. Raises CannotRead."""
         found = FileReader(self.project).library(name)
         self.shelved[found.name] = name
-        self._remember(library_path(name))
+        self._remember(library_path(name), found)
         return found
 
     def _beside_on_the_shelf(self, path: str, by: str) -> Source:
@@ -136,6 +137,22 @@ class RememberingReader:
         except CannotRead:
             raise CannotRead("use-missing", None, path=path) from None
 
-    def _remember(self, path: Path) -> None:
-        if path not in self.paths:
-            self.paths.append(path)
+    def _remember(self, path: Path, found: Source) -> None:
+        # Of what was read, not of what lies there now: it may have been saved again since.
+        self.read.setdefault(path, digest_of(found.text))
+
+
+def digest_of(text: str) -> str:
+    """A digest of a file's text."""
+    return sha256(text.encode("utf-8", "surrogatepass")).hexdigest()
+
+
+def digest_there(path: Path) -> str:
+    """A digest of the text that lies there now; empty where there is none to read."""
+    try:
+        if not path.is_file():
+            return ""
+        with path.open("rb") as file:
+            return digest_of(decode(file.read(MOST_BYTES + 1)))
+    except (OSError, CannotRead):
+        return ""

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, Literal
@@ -66,31 +67,73 @@ Made = dict[str, bytes]
 
 
 @dataclass(frozen=True, slots=True)
-class Outlook:
-    """What a job will write: the `names` of its files but for those of a site, and whether all seem to be kept."""
+class OutputKey:
+    """An output by the stem of its job, its name, and its key in the cache (empty when nothing is kept)."""
 
-    names: tuple[str, ...]
-    is_kept: bool
+    stem: str
+    name: str
+    key: str
+    folder: bool
 
 
-def outlook(job: Job, cache: Cache) -> Outlook:
-    """Look at a job before it is done."""
-    outputs = list(job.outputs(cache))
-    kept = cache.folder is not None and all(cache.has(key_of(*output.depends)) for output in outputs)
-    return Outlook(tuple(output.name for output in outputs if not output.folder), kept)
+def output_keys(job: Job, cache: Cache) -> tuple[OutputKey, ...]:
+    """What a job will write, without doing it."""
+    return tuple(
+        OutputKey(job.stem, output.name, key_of(*output.depends) if cache.folder else "", output.folder)
+        for output in job.outputs(cache)
+    )
+
+
+def kept_files(keys: Iterable[OutputKey], cache: Cache) -> Made | None:
+    """The files as they are kept; None when one of them is not."""
+    made: Made = {}
+    for output in keys:
+        data = cache.get(output.key)
+        files = None if data is None else _files(output.name, data, folder=output.folder)
+        if files is None:
+            return None
+        made |= files
+    return made
 
 
 def do(job: Job, folder: Path | None) -> Made:
-    """The job's files, each from the cache in `folder` or made now and kept there."""
+    """The job's files, each from the cache in `folder` or made now and kept there.
+
+    What is kept in a folder that others can write to may be anything: where it leads to a failure the work is done
+    without it.
+    """
     cache = Cache(folder)
-    made: Made = {}
     try:
-        for output in job.outputs(cache):
-            data = output.make() if cache.folder is None else cache.made(key_of(*output.depends), output.make)
-            made |= unpacked(output.name, data) if output.folder else {output.name: data}
+        if folder is not None:
+            with suppress(Exception):
+                return _do(job, cache)
+        return _do(job, Cache(None))
     except Exception as fault:
         fault.add_note(f"while working on {job.source}")
         raise
     finally:
         cache.tidy()
+
+
+def _do(job: Job, cache: Cache) -> Made:
+    made: Made = {}
+    for output in job.outputs(cache):
+        key = key_of(*output.depends) if cache.folder else ""
+        data = cache.get(key)
+        files = None if data is None else _files(output.name, data, folder=output.folder)
+        if files is None:
+            data = output.make()
+            cache.put(key, data)
+            files = _files(output.name, data, folder=output.folder)
+        made |= files or {}
     return made
+
+
+def _files(name: str, data: bytes, *, folder: bool) -> Made | None:
+    """The bytes of an output as files; None where they are not those of a folder."""
+    if not folder:
+        return {name: data}
+    try:
+        return unpacked(name, data)
+    except ValueError:
+        return None

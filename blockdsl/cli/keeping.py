@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import pickle
 from collections.abc import Callable
-from typing import Any
+
+import msgspec
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
-from blockdsl.drawing.book_parts import Bodies, Value, texts_of
+from blockdsl.drawing.book_parts import Bodies, texts_of
 from blockdsl.drawing.marks import Kept, Page
 from blockdsl.drawing.theme import Paper
 from blockdsl.export.pdf_page import PaintedPage, paint_page
@@ -33,37 +33,27 @@ class PageKeeper:
         """A mark for each page that `draw` gives or gave."""
         key = key_of("pages", content_of((depends, paper)))
         if key not in self._known:
-            pages: _Painted | None = self._recalled(key)
+            pages = self._recalled(key)
             if pages is None:
                 pages = tuple(
                     (paint_page(Page(paper.width_pt, paper.height_pt, marks)), " ".join(texts_of(marks)))
                     for marks in draw()
                 )
-                self._cache.put(key, pickle.dumps(pages, pickle.HIGHEST_PROTOCOL))
+                self._cache.put(key, msgspec.msgpack.encode(pages))
             self._known[key] = [
                 (self._mark(f"{key}-{place}", page, words),) for place, (page, words) in enumerate(pages)
             ]
         return self._known[key]
 
-    def value(self, depends: tuple[object, ...], make: Callable[[], Value]) -> Value:
-        """What `make` gives or gave."""
-        key = key_of("value", content_of(depends))
-        kept = self._recalled(key)
-        if kept is None:
-            kept = make()
-            self._cache.put(key, pickle.dumps(kept, pickle.HIGHEST_PROTOCOL))
-        value: Value = kept
-        return value
-
     def _mark(self, key: str, page: PaintedPage, words: str) -> Kept:
         self.painted[key] = page
         return Kept(key, words)
 
-    def _recalled(self, key: str) -> Any:
+    def _recalled(self, key: str) -> _Painted | None:
         data = self._cache.get(key)
         if data is None:
             return None
         try:
-            return pickle.loads(data)  # noqa: S301 - what we put there ourselves, as its digest says
-        except Exception:  # noqa: BLE001 - whatever it is, it is not ours: then it is made again
+            return msgspec.msgpack.decode(data, type=_Painted)
+        except msgspec.MsgspecError:  # whatever it is, it is not ours: then it is made again
             return None

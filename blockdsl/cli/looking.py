@@ -10,7 +10,6 @@ from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import work_through
-from blockdsl.wording import facts_json
 
 
 def check(arguments: Namespace) -> int:
@@ -23,6 +22,8 @@ def check(arguments: Namespace) -> int:
 
 def facts(arguments: Namespace) -> int:
     """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
+    from blockdsl.wording import facts_json
+
     teller = Teller(arguments.message_format)
     what_if = what_if_of(arguments)
     works = [work_through(origin, what_if=what_if) for origin in open_inputs(arguments.files)]

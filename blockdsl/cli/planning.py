@@ -16,7 +16,8 @@ from blockdsl.cli.sites import site_of_blocks
 from blockdsl.cli.working import Worked
 
 if TYPE_CHECKING:
-    from blockdsl.diagnostics import Problems, Span
+    from blockdsl.cli.inputs import Input
+    from blockdsl.diagnostics import Problems, Source, Span
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
 
@@ -36,6 +37,16 @@ class Planned:
     jobs: tuple[Job, ...]
     quilts: tuple[QuiltFacts, ...] = ()
     declared: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def origin(self) -> Input:
+        """The file's text and problems."""
+        return self.worked.origin
+
+    @property
+    def used(self) -> tuple[Path, ...]:
+        """The paths of the files that it brings in."""
+        return self.worked.used
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,13 +106,12 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
     return planned
 
 
-def where_declared(work: Planned, name: str) -> Span:
+def where_declared(source: Source, name: str) -> Span:
     """Where the file declares what the output `name` is named for; its beginning where another file does."""
     from blockdsl.diagnostics import Problems, Span
     from blockdsl.syntax.ast import BlockDeclaration, BookDeclaration, QuiltDeclaration
     from blockdsl.syntax.parse import parse
 
-    source = work.worked.origin.source
     for declaration in parse(source, Problems()).declarations:
         if isinstance(declaration, BlockDeclaration | BookDeclaration | QuiltDeclaration) and name.startswith(
             slug(declaration.name.text)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-import pickle
 from pathlib import PurePosixPath
 from typing import TYPE_CHECKING
+
+import msgspec
 
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.naming import Taken
 from blockdsl.cli.outputs import Output
+from blockdsl.export.written import is_inside
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -23,8 +25,16 @@ def site_output(book: BookFacts, stem: str) -> Output:
 
 
 def unpacked(folder: str, data: bytes) -> dict[str, bytes]:
-    """The files of a site by their names below the output folder."""
-    files: dict[str, bytes] = pickle.loads(data)  # noqa: S301 - packed below, and kept in our own folder with a digest
+    """The files of a site by their names below the output folder.
+
+    Errors: ValueError where the data are not a site's, or name a file outside its folder.
+    """
+    try:
+        files = msgspec.msgpack.decode(data, type=dict[str, bytes])
+    except msgspec.MsgspecError:
+        raise ValueError("not the files of a site") from None
+    if not all(map(is_inside, files)):
+        raise ValueError("a site has no files outside its folder")
     return {f"{folder}/{name}": content for name, content in files.items()}
 
 
@@ -32,7 +42,7 @@ def _packed(book: BookFacts) -> bytes:
     from blockdsl.drawing.web_site import RESERVED, web_site
     from blockdsl.export.html import site_files
 
-    return pickle.dumps(site_files(web_site(book, Taken(RESERVED).take)), pickle.HIGHEST_PROTOCOL)
+    return msgspec.msgpack.encode(site_files(web_site(book, Taken(RESERVED).take)))
 
 
 def site_of_blocks(

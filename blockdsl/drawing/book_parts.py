@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Final, Protocol, TypeVar
+from typing import Final, Protocol
 
 from blockdsl.drawing.flow import Slice, run_over_pages
 from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
@@ -40,17 +40,11 @@ PageNumbers = Mapping[str, str]
 Bodies = Sequence[tuple[Mark, ...]]
 
 
-Value = TypeVar("Value")
-
-
 class Keeper(Protocol):
     """Has pages that were drawn before, so that a book of which little has changed is soon made again."""
 
     def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
         """What `draw` gives or gave, which follows from the paper and from what it `depends` on, and nothing else."""
-
-    def value(self, depends: tuple[object, ...], make: Callable[[], Value]) -> Value:
-        """The same for plain data that takes long to work out."""
 
 
 class NothingKept:
@@ -60,11 +54,6 @@ class NothingKept:
         """What `draw` gives."""
         del depends, paper
         return draw()
-
-    def value(self, depends: tuple[object, ...], make: Callable[[], Value]) -> Value:
-        """What `make` gives."""
-        del depends
-        return make()
 
 
 def texts_of(marks: Iterable[Mark]) -> Iterator[str]:

@@ -41,7 +41,7 @@ def technique_parts(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]
     """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
     blocks = [*(block.sizes[0] for block in book.blocks), *book.of_quilts]
     teaching = tuple(_teaching(blocks))
-    lessons = keeper.value(("lessons", teaching), lambda: tuple(techniques_for(teaching)))
+    lessons = techniques_for(teaching)
     entries = [
         (
             Part(f"technique-{number}", lesson.title, 1, partial(_lesson, lesson, paper, keeper)),

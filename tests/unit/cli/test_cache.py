@@ -1,6 +1,8 @@
 """What was made before is taken from the cache, and never when anything that it depends on has changed."""
 
 import os
+import pickle
+import shutil
 import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
@@ -11,6 +13,7 @@ import pytest
 
 from blockdsl.cli.cache import Cache, usual_folder
 from blockdsl.cli.cache_keys import content_of, key_of
+from blockdsl.facts import collect_facts
 from tests.unit.cli.pinwheel import PALETTE, PINWHEEL, Run, spoil
 
 
@@ -184,3 +187,147 @@ def test_several_builds_at_once_share_a_cache_and_a_folder_without_harm(folder: 
     assert [(one.returncode, one.stderr) for one in ended] == [(0, b"")] * 4
     assert outputs(folder / "out") == outputs(folder / "alone")
     assert not list((folder / "kept").rglob("*.part"))
+
+
+# --- nothing stale ---------------------------------------------------------------------------------
+
+
+def test_a_palette_saved_while_the_build_is_at_work_is_seen_by_the_next_one(
+    folder: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It was read before it was saved, so what is kept is of the old one, and is not taken for the new one's."""
+    build = ("build", "pinwheel.block", "-o", "out", "--cache", "kept")
+
+    def save_meanwhile(*given: object) -> object:
+        (folder / "palette.block").write_text(PALETTE.replace("#dfe3e0", "#e0d0c0"), encoding="utf-8")
+        return collect_facts(*given)  # type: ignore[arg-type]
+
+    with monkeypatch.context() as during:
+        during.setattr("blockdsl.cli.working.collect_facts", save_meanwhile)
+        run(*build)
+    assert b"#dfe3e0" in (folder / "out" / "pinwheel.svg").read_bytes()
+
+    run(*build)
+
+    assert b"#e0d0c0" in (folder / "out" / "pinwheel.svg").read_bytes()
+
+
+def test_a_file_that_is_unchanged_is_not_worked_through_again(
+    folder: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    build = ("build", "pinwheel.block", "-o", "out", "--cache", "kept")
+    run(*build)
+    before = outputs(folder / "out")
+    monkeypatch.setattr("blockdsl.cli.working.analyse", None)  # it would fail if it were asked
+
+    assert run(*build).out == "8 files written to out\n"
+    assert outputs(folder / "out") == before
+
+
+def test_files_that_share_a_title_are_planned_together_however_one_was_remembered(folder: Path, run: Run) -> None:
+    other = PINWHEEL.replace("size 6 in", "size 8 in")
+    (folder / "other.block").write_text(other, encoding="utf-8")
+    for name in ("pinwheel.block", "other.block"):
+        run("build", name, "-o", name.removesuffix(".block"), "--cache", "kept")
+
+    run("build", "pinwheel.block", "other.block", "-o", "both", "--cache", "kept")
+    run("build", "pinwheel.block", "other.block", "-o", "anew", "--no-cache")
+
+    assert outputs(folder / "both") == outputs(folder / "anew")
+    assert (folder / "both" / "pinwheel-2.svg").exists()
+
+
+# --- nothing run -----------------------------------------------------------------------------------
+
+
+class Trap:
+    """What somebody may plant: a pickle that makes a file when it is read."""
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+
+    def __reduce__(self) -> tuple[object, tuple[str]]:
+        return os.mkdir, (str(self._path),)
+
+
+def test_a_planted_entry_runs_nothing_and_ends_no_build(folder: Path, run: Run) -> None:
+    build = (
+        "build",
+        "pinwheel.block",
+        "-o",
+        "out",
+        "--only",
+        "sheet,web,book",
+        "--book",
+        "book.pdf",
+        "--cache",
+        "kept",
+    )
+    run(*build)
+    before = outputs(folder / "out")
+    sprung = folder / "sprung"
+    bombs = [pickle.dumps(Trap(sprung)), b"\x81\xa9../../own\xc4\x01x", b"\xc1", b"\x90", b"\x91\x92\x90\xa0"]
+    entries = [path for path in (folder / "kept").rglob("*") if path.is_file()]
+    assert len(entries) > 3
+
+    for bomb in bombs:
+        for entry in entries:
+            entry.write_bytes(sha256(bomb).digest() + bomb)
+        ended = run(*build)
+        assert (ended.status, ended.told) == (0, "")
+
+    assert not sprung.exists()
+    assert not (folder / "own").exists()
+    shutil.rmtree(folder / "kept")
+    assert run(*build).status == 0
+    assert outputs(folder / "out") == before
+
+
+@pytest.mark.parametrize("kind", ["pipe", "device", "link"])
+def test_a_pipe_or_a_device_in_the_cache_is_passed_over(folder: Path, run: Run, kind: str) -> None:
+    build = ("build", "pinwheel.block", "-o", "out", "--cache", "kept")
+    run(*build)
+    (folder / "own.txt").write_bytes(b"mine")
+    for entry in [path for path in (folder / "kept").rglob("*") if path.is_file()]:
+        entry.unlink()
+        if kind == "pipe":
+            os.mkfifo(entry)
+        else:
+            entry.symlink_to("/dev/zero" if kind == "device" else folder / "own.txt")
+
+    assert run(*build).status == 0
+    assert (folder / "own.txt").read_bytes() == b"mine"
+
+
+def test_only_what_the_cache_put_there_is_ever_taken_away(tmp_path: Path) -> None:
+    cache = Cache(tmp_path, most_bytes=16 * 1000)
+    own = tmp_path / "7" / "my-own-notes.part"
+    own.parent.mkdir()
+    own.write_bytes(bytes(5000))
+    os.utime(own, (1, 1))
+    for number in range(300):
+        if (name := key(f"{number}"))[0] == "7":
+            cache.put(name, bytes(400))
+
+    cache.tidy()
+
+    assert own.exists()
+
+
+def test_the_usual_folder_is_shut_to_others_and_not_used_where_it_is_not_the_users_own(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    (tmp_path / "blockdsl").mkdir(mode=0o755)
+
+    assert usual_folder() == tmp_path / "blockdsl"
+    assert (tmp_path / "blockdsl").stat().st_mode & 0o777 == 0o700
+
+    monkeypatch.setattr(os, "getuid", lambda: 12345)
+    assert usual_folder() is None
+
+    monkeypatch.undo()
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "linked"))
+    (tmp_path / "linked").mkdir()
+    (tmp_path / "linked" / "blockdsl").symlink_to(tmp_path / "blockdsl")
+    assert usual_folder() is None
