@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from blockdsl.geometry.number import Exact
+from blockdsl.geometry.number import Exact, square_root
 from blockdsl.geometry.polygon import Point, Polygon
 
 
@@ -67,6 +67,23 @@ class Symmetry:
         return Point(self.x_from_x * x + self.x_from_y * y, self.y_from_x * x + self.y_from_y * y)
 
 
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """A symmetry of the square, after an eighth turn clockwise where `eighth` is set: points of a star need both."""
+
+    symmetry: Symmetry
+    eighth: bool = False
+
+    def apply_direction(self, direction: Point) -> Point:
+        """Where a direction points afterwards; a point's place but for where the whole then lies."""
+        return self.symmetry.apply_direction(eighth_clockwise(direction) if self.eighth else direction)
+
+
+def eighth_clockwise(point: Point) -> Point:
+    """A point after an eighth turn clockwise on the page about the origin."""
+    return Point((point.x - point.y) * _HALF_ROOT, (point.x + point.y) * _HALF_ROOT)
+
+
 def _place(way: int, along: Exact, length: Exact) -> Exact:
     return along if way > 0 else length - along
 
@@ -77,6 +94,7 @@ QUARTER_ANTICLOCKWISE = Symmetry(0, 1, -1, 0)
 HALF_TURN = Symmetry(-1, 0, 0, -1)
 MIRROR = Symmetry(-1, 0, 0, 1)  # left for right
 
+_HALF_ROOT = square_root(2) / 2
 _QUARTERS = (IDENTITY, QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
 ALL_EIGHT = (*_QUARTERS, *(MIRROR.then(quarter) for quarter in _QUARTERS))
 

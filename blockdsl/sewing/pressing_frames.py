@@ -5,28 +5,26 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from blockdsl.geometry import Exact, Point, Polygon
-from blockdsl.geometry.symmetry import IDENTITY, Symmetry
+from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.symmetry import IDENTITY, Turn
 from blockdsl.sewing.order import Assembly, Joined, SubUnit
 
 
 @dataclass(frozen=True, slots=True)
 class Placement:
-    """How a unit, drawn as in its first place, is turned and moved. `width` and `height` are those before turning."""
+    """How a unit, drawn as in its first place, is turned and moved."""
 
-    symmetry: Symmetry
-    width: Exact
-    height: Exact
-    corner: Point
+    turn: Turn
+    shift: Point
 
     def point(self, point: Point) -> Point:
         """Where a point of the unit's own box comes to lie."""
-        turned = self.symmetry.apply(point, self.width, self.height)
-        return Point(turned.x + self.corner.x, turned.y + self.corner.y)
+        turned = self.turn.apply_direction(point)
+        return Point(turned.x + self.shift.x, turned.y + self.shift.y)
 
     def direction(self, direction: Point) -> Point:
         """Where a direction points afterwards."""
-        return self.symmetry.apply_direction(direction)
+        return self.turn.apply_direction(direction)
 
 
 class Frames:
@@ -50,10 +48,11 @@ class Frames:
     def within(self, node: Joined, parent: int) -> Placement:
         """How a part of a unit lies in the unit's own frame."""
         number, place = self._at[node.patches]
-        unit, found, origin = self.units[number], self.units[number].places[place], self.origin(parent)
-        symmetry = found.symmetry if place else IDENTITY
-        corner = Point(found.corner.x - origin.x, found.corner.y - origin.y)
-        return Placement(symmetry, unit.width, unit.height, corner)
+        found, own, origin = self.units[number].places[place], self.origin(number), self.origin(parent)
+        turn = found.turn if place else Turn(IDENTITY)
+        corner = turn.apply_direction(own)
+        shift = found.shift if place else Point(own.x - corner.x, own.y - corner.y)
+        return Placement(turn, Point(corner.x + shift.x - origin.x, corner.y + shift.y - origin.y))
 
 
 def moved(points: Sequence[Point], origin: Point) -> Polygon:

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Mapping, Sequence
+from collections.abc import Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import chain, product
 from types import MappingProxyType
 
-from blockdsl.geometry.symmetry import ALL_EIGHT, IDENTITY, Symmetry
+from blockdsl.geometry import Point, Surd
+from blockdsl.geometry.symmetry import ALL_EIGHT, IDENTITY, Symmetry, Turn, eighth_clockwise
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order.net import Net
-from blockdsl.sewing.order.region import box_of
+from blockdsl.sewing.order.whole import WholeNumbers, whole_numbers
 
 _TURNS = tuple(symmetry for symmetry in ALL_EIGHT if not symmetry.is_mirrored)
+_AS_IT_LIES = Turn(IDENTITY)
 _MIRRORED = tuple(symmetry for symmetry in ALL_EIGHT if symmetry.is_mirrored)
 Span = tuple[int, int]
 """The patches of a unit: its first, and the one after its last."""
@@ -31,8 +34,34 @@ class Likeness:
     either: int
 
 
+@dataclass(frozen=True, slots=True)
+class _Lying:
+    """The block as it lies, or turned an eighth: whole numbers for its corners, and the box of each patch.
+
+    A box is (left, top, right, bottom), as ranks in `across` and `down`: whole numbers of roots have no order.
+    """
+
+    whole: Sequence[tuple[int, int]]
+    across: Sequence[int]
+    down: Sequence[int]
+    boxes: Sequence[_Box]
+
+    def box(self, patches: Iterable[int]) -> _Box:
+        """The box round some patches, in whole numbers."""
+        lefts, tops, rights, bottoms = zip(*(self.boxes[patch] for patch in patches), strict=True)
+        return (
+            self.across[min(lefts)],
+            self.down[min(tops)],
+            self.across[max(rights)],
+            self.down[max(bottoms)],
+        )
+
+
 class Looks:
-    """Tells which parts of one block look alike; remembers the shapes and parts that it has seen."""
+    """Tells which parts of one block look alike; remembers the shapes and parts that it has seen.
+
+    Where a block's corners have roots of 2, as those of an eight-pointed star, parts may be alike after an eighth turn.
+    """
 
     def __init__(self, design: BlockDesign, net: Net, solid: Solid = NOTHING_SOLID) -> None:
         self._net = net
@@ -46,21 +75,15 @@ class Looks:
         self._turned_shapes: dict[tuple[int, Symmetry], int] = {}
         self._likenesses: dict[tuple[int, ...], Likeness] = {}
         self._outlines: list[tuple[_Cloth, list[tuple[int, int]], _Box]] = []
-        self._boxes: list[_Box] = []
-        self._shape_of = [self._shape(patch) for patch in range(len(net.rings))]
+        self._lying = _ways_of_lying(net)
+        self._shape_of = [[self._shape(patch, lying) for patch in range(len(net.rings))] for lying in self._lying]
 
     def _number(self, thing: Hashable) -> int:
         return self._numbers.setdefault(thing, len(self._numbers))
 
-    def _whole_box(self, ranks: _Box) -> _Box:
-        net = self._net
-        return net.across[ranks[0]], net.down[ranks[1]], net.across[ranks[2]], net.down[ranks[3]]
-
-    def _shape(self, patch: int) -> int:
-        net = self._net
-        box = self._whole_box(net.boxes[patch])
-        self._boxes.append(box)
-        corners = [(net.whole[c][0] - box[0], net.whole[c][1] - box[1]) for c in net.rings[patch]]
+    def _shape(self, patch: int, lying: _Lying) -> int:
+        box = lying.box([patch])
+        corners = [(lying.whole[c][0] - box[0], lying.whole[c][1] - box[1]) for c in self._net.rings[patch]]
         key = (self._cloth[patch], *corners)
         number = self._shapes.get(key)
         if number is None:
@@ -80,13 +103,14 @@ class Looks:
             known = self._turned_shapes[shape, symmetry] = self._number((fabric, ring))
         return known
 
-    def _seen(self, patches: Sequence[int], symmetry: Symmetry) -> list[tuple[int, int, int]]:
+    def _seen(self, patches: Sequence[int], turn: Turn) -> list[tuple[int, int, int]]:
         """Each patch's turned shape and where it lies in the turned box of all of them."""
-        left, top = _top_left(symmetry, self._whole_box(box_of(self._net, patches)))
+        symmetry, lying, shapes = turn.symmetry, self._lying[turn.eighth], self._shape_of[turn.eighth]
+        left, top = _top_left(symmetry, lying.box(patches))
         found = []
         for patch in patches:
-            x, y = _top_left(symmetry, self._boxes[patch])
-            found.append((self._turned_shape(self._shape_of[patch], symmetry), x - left, y - top))
+            x, y = _top_left(symmetry, lying.box([patch]))
+            found.append((self._turned_shape(shapes[patch], symmetry), x - left, y - top))
         return found
 
     def likeness(self, patches: Sequence[int]) -> Likeness:
@@ -98,39 +122,63 @@ class Looks:
         return known
 
     def _likeness(self, patches: Sequence[int]) -> Likeness:
-        turned = frozenset(frozenset(self._seen(patches, symmetry)) for symmetry in _TURNS)
-        mirrored = frozenset(frozenset(self._seen(patches, symmetry)) for symmetry in _MIRRORED)
+        ways = range(len(self._lying))
+        turned, mirrored = (
+            frozenset(frozenset(self._seen(patches, Turn(symmetry, bool(way)))) for way in ways for symmetry in each)
+            for each in (_TURNS, _MIRRORED)
+        )
         return Likeness(self._number(turned), self._number(frozenset((turned, mirrored))))
 
     def match(self, first: Sequence[int], second: Sequence[int]) -> Match | None:
         """How the first lies as the second does, turned before mirrored; None when they are not alike."""
-        there = self._seen(second, IDENTITY)
+        there = self._seen(second, _AS_IT_LIES)
         looked_for = frozenset(there)
         by_look = dict(zip(there, second, strict=True))
-        for symmetry in (*_TURNS, *_MIRRORED):
-            here = self._seen(first, symmetry)
-            if frozenset(here) == looked_for:
-                patches = {patch: by_look[look] for patch, look in zip(first, here, strict=True)}
-                return Match(symmetry, patches, self._origin(first, symmetry), self._origin(second, IDENTITY))
+        for symmetries in (_TURNS, _MIRRORED):
+            for way, symmetry in product(range(len(self._lying)), symmetries):
+                turn = Turn(symmetry, bool(way))
+                here = self._seen(first, turn)
+                if frozenset(here) == looked_for:
+                    patches = {patch: by_look[look] for patch, look in zip(first, here, strict=True)}
+                    return Match(turn, patches)
         return None
 
-    def _origin(self, patches: Sequence[int], symmetry: Symmetry) -> tuple[int, int]:
-        return _top_left(symmetry, self._whole_box(box_of(self._net, patches)))
+
+def _ways_of_lying(net: Net) -> tuple[_Lying, ...]:
+    as_it_lies = _Lying(net.whole, net.across, net.down, net.boxes)
+    if not any(isinstance(number, Surd) and 2 in number.roots for number in chain(*net.points)):
+        return (as_it_lies,)
+    turned = [eighth_clockwise(point) for point in net.points]
+    numbers = whole_numbers((tuple(net.points), tuple(turned)))
+    return _lying_so(net, net.points, numbers), _lying_so(net, turned, numbers)
+
+
+def _lying_so(net: Net, points: Sequence[Point], numbers: WholeNumbers) -> _Lying:
+    whole = [(numbers.of(point.x), numbers.of(point.y)) for point in points]
+    exact_x = {x: point.x for (x, _), point in zip(whole, points, strict=True)}
+    exact_y = {y: point.y for (_, y), point in zip(whole, points, strict=True)}
+    across, down = sorted(exact_x, key=exact_x.__getitem__), sorted(exact_y, key=exact_y.__getitem__)
+    seen, level = ({place: rank for rank, place in enumerate(each)} for each in (across, down))
+    boxes = []
+    for ring in net.rings:
+        xs, ys = [seen[whole[corner][0]] for corner in ring], [level[whole[corner][1]] for corner in ring]
+        boxes.append((min(xs), min(ys), max(xs), max(ys)))
+    return _Lying(whole, across, down, boxes)
 
 
 @dataclass(frozen=True, slots=True)
 class Match:
-    """A symmetry that lays one part on another, and for each patch the one on which it comes to lie."""
+    """A turn that lays one part on another, and for each patch the one on which it comes to lie."""
 
-    symmetry: Symmetry
+    turn: Turn
     patches: Mapping[int, int]
-    from_origin: tuple[int, int]
-    to_origin: tuple[int, int]
 
-    def place(self, corner: tuple[int, int]) -> tuple[int, int]:
-        """Where a corner, in the net's whole numbers, comes to lie."""
-        x, y = _apply(self.symmetry, corner, self.from_origin)
-        return x + self.to_origin[0], y + self.to_origin[1]
+    def shift(self, design: BlockDesign) -> Point:
+        """How far the turned part is then moved."""
+        here, there = next(iter(self.patches.items()))
+        turned = min(self.turn.apply_direction(corner) for corner in design.patches[here].outline)
+        lies = min(design.patches[there].outline)
+        return Point(lies.x - turned.x, lies.y - turned.y)
 
 
 def _bends(patch: Patch) -> tuple[bool, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Set as AbstractSet
 
+from blockdsl.geometry import Point
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.order.alike import NOTHING_SOLID, Looks, Match, Solid, Span
 from blockdsl.sewing.order.assembly import Assembly, Unsewable, count_seams
@@ -81,7 +82,8 @@ class _Finder:
         self._atom = list(range(len(design.patches)))
         self._known: dict[int, Cut] = {}
         self._measured: dict[tuple[int, object], Cut | None] = {}
-        self._corner = {place: corner for corner, place in enumerate(net.whole)}
+        self._design = design
+        self._corners: dict[Point, int] = {}
         self.stuck: set[int] = set()
 
     def find(self) -> Cut:
@@ -227,6 +229,10 @@ class _Finder:
 
     def _side_at(self, side: int, match: Match) -> int:
         net = self._net
-        one, other = (self._corner[match.place(net.whole[end])] for end in (net.start[side], net.end[side]))
+        if not self._corners:
+            self._corners = {point: corner for corner, point in enumerate(net.points)}
+        shift = match.shift(self._design)
+        turned = (match.turn.apply_direction(net.points[end]) for end in (net.start[side], net.end[side]))
+        one, other = (self._corners[Point(place.x + shift.x, place.y + shift.y)] for place in turned)
         found = net.side_of.get((one, other))
         return net.side_of[other, one] if found is None else found

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.polygon import Polygon, translate
-from blockdsl.geometry.symmetry import Symmetry
+from blockdsl.geometry.symmetry import Turn
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order.alike import NOTHING_SOLID, Looks, Solid
 from blockdsl.sewing.order.assembly import Assembly, Joined, Piece, SeamKind, walk
@@ -17,11 +17,15 @@ from blockdsl.sewing.order.region import box_of
 
 @dataclass(frozen=True, slots=True)
 class SubUnitPlace:
-    """One place of a unit: the top left corner of its box there, its patches, and how its picture is turned there."""
+    """One place of a unit: the top left corner of its box there, its patches, and how it is turned there.
+
+    What lies at a point of the block in the unit's first place lies here at the turned point, moved by `shift`.
+    """
 
     corner: Point
     patches: tuple[int, ...]
-    symmetry: Symmetry
+    turn: Turn
+    shift: Point
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +132,7 @@ class _Grouping:
         match = self._looks.match(first.patches, node.patches)
         left, top, _, _ = self._box(node.patches)
         assert match is not None  # noqa: S101  they were found to be alike
-        return SubUnitPlace(Point(left, top), node.patches, match.symmetry)
+        return SubUnitPlace(Point(left, top), node.patches, match.turn, match.shift(self._design))
 
     def _box(self, patches: Sequence[int]) -> tuple[Exact, Exact, Exact, Exact]:
         left, top, right, bottom = box_of(self._net, patches)

@@ -66,7 +66,7 @@ def test_the_places_of_a_unit_say_where_it_lies() -> None:
 def test_a_unit_that_is_only_turned_is_one_unit() -> None:
     pair = units_of("row fog/slate fog/slate>", "row fog/slate< fog/slate>>")[0]
     assert pair.count == 4
-    assert len({place.symmetry for place in pair.places}) == 4
+    assert len({place.turn for place in pair.places}) == 4
 
 
 def test_mirror_images_are_two_units_side_by_side() -> None:
@@ -93,3 +93,31 @@ def test_the_quarters_of_a_star_of_diamonds_are_one_unit_made_four_times() -> No
 
 def test_a_block_of_one_patch_has_no_units() -> None:
     assert units_of("row fog") == ()
+
+
+def test_the_points_of_a_star_are_one_unit_made_eight_times_though_each_lies_an_eighth_round() -> None:
+    lines = "row (star45 points fog moss slate rows 3 ground lantern)"
+    point_of_star = next(unit for unit in units_of(lines) if len(unit.picture) == 9)
+    assert point_of_star.count == 8
+    assert sorted(place.turn.eighth for place in point_of_star.places) == [False] * 4 + [True] * 4
+
+
+def test_every_place_of_a_unit_is_its_first_place_turned_and_moved() -> None:
+    for line in ("row (star45 points fog moss rows 2 ground slate)", "row (star45 split fog slate ground moss)"):
+        design = drawn(line)
+        for unit in subunits(order_of(design), design):
+            first = [design.patches[patch] for patch in unit.places[0].patches]
+            for place in unit.places:
+                turned = {
+                    (
+                        patch.fabric,
+                        frozenset(_moved(place.turn.apply_direction(corner), place.shift) for corner in patch.outline),
+                    )
+                    for patch in first
+                }
+                lying = {(design.patches[n].fabric, frozenset(design.patches[n].outline)) for n in place.patches}
+                assert turned == lying
+
+
+def _moved(corner: Point, shift: Point) -> Point:
+    return Point(corner.x + shift.x, corner.y + shift.y)
