@@ -30,6 +30,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.techniquefacts import TechniqueFacts
 from blockdsl.facts.techniques import techniques_for
+from blockdsl.wording.lessons import technique_about, technique_title
 
 TITLE: Final = "Techniques"
 
@@ -44,7 +45,7 @@ def technique_parts(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]
     lessons = techniques_for(teaching)
     entries = [
         (
-            Part(f"technique-{number}", lesson.title, 1, partial(_lesson, lesson, paper, keeper)),
+            Part(f"technique-{number}", technique_title(lesson), 1, partial(_lesson, lesson, paper, keeper)),
             lesson,
             _users(lesson, blocks),
         )
@@ -85,7 +86,7 @@ def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: Keeper, pages: PageNum
 
 def _list(entries: Sequence[tuple[Part, TechniqueFacts, str]], paper: Paper, pages: PageNumbers) -> Bodies:
     rows = [
-        _entry(part, lesson.about, users, pages.get(part.anchor, "0"), ruled=place > 0)
+        _entry(part, technique_about(lesson), users, pages.get(part.anchor, "0"), ruled=place > 0)
         for place, (part, lesson, users) in enumerate(entries)
     ]
     return flowed([part_title(TITLE), *rows], paper)

@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved, run_over_pages
-from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Mark, Page
 from blockdsl.drawing.prose import Style, heading, line, paragraph
 from blockdsl.drawing.sheet import footer
@@ -26,8 +25,10 @@ from blockdsl.drawing.theme import (
     paper_named,
     span_pt,
 )
+from blockdsl.drawing.typeset import fraction_text
 from blockdsl.drawing.words import CAUTIONS
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
+from blockdsl.wording.lessons import english_of, section_shown, section_title, technique_about, technique_title
 
 _PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0, 84.0)
 _TITLE: Final = Style(22.0, "bold", INK)
@@ -47,7 +48,11 @@ def technique_pages(techniques: Sequence[TechniqueFacts], *, paper: str = "lette
     for technique in techniques:
         bodies = technique_bodies(technique, sheet)
         pages += [
-            Page(sheet.width_pt, sheet.height_pt, (*marks, *footer(technique.title, number, len(bodies), sheet)))
+            Page(
+                sheet.width_pt,
+                sheet.height_pt,
+                (*marks, *footer(technique_title(technique), number, len(bodies), sheet)),
+            )
             for number, marks in enumerate(bodies, start=1)
         ]
     return tuple(pages)
@@ -64,8 +69,8 @@ def _parts(technique: TechniqueFacts, room: Box) -> list[list[Slice]]:
     """Parts that each begin a page: the steps of each kind of unit, then all sizes, with the cautions at the end."""
     sizes: list[Slice] = []
     for section in technique.sections:
-        sizes += [*block_uses(technique, section), *common_sizes(section)]
-    end = [*sizes, *size_remark(technique), _cautions()]
+        sizes += [*block_uses(section), *common_sizes(section)]
+    end = [*sizes, *size_remark(technique), _cautions(technique)]
     parts = []
     for place, section in enumerate(technique.sections):
         head = [] if place else _head(technique)
@@ -76,8 +81,10 @@ def _parts(technique: TechniqueFacts, room: Box) -> list[list[Slice]]:
 
 def _head(technique: TechniqueFacts) -> list[Slice]:
     """The method's name, what it is good for, and the key to the pictures."""
-    title = Slice(_TITLE.line_pt + STEP_PT, line(technique.title, -0.8, _TITLE.baseline_pt, _TITLE), keep=True)
-    height, words = paragraph(technique.about, CONTENT_WIDTH_PT, _LEAD)
+    title = Slice(
+        _TITLE.line_pt + STEP_PT, line(technique_title(technique), -0.8, _TITLE.baseline_pt, _TITLE), keep=True
+    )
+    height, words = paragraph(technique_about(technique), CONTENT_WIDTH_PT, _LEAD)
     return [title, Slice(height, words, keep=True), picture_key(technique.sections[0].fabrics)]
 
 
@@ -94,19 +101,22 @@ def _on_one_page(section: TechniqueSection, around: tuple[list[Slice], list[Slic
 
 def _steps(section: TechniqueSection, picture_pt: float) -> list[Slice]:
     """The kind of unit and its steps."""
-    shown = f"shown for {show_extent(section.finished, section.unit)} finished"
+    shown = fraction_text(section_shown(section))
     first, *others = step_rows(section, picture_pt)
     return [
-        replace(heading(section.title, aside=shown), before_pt=3 * STEP_PT),
+        replace(heading(section_title(section), aside=shown), before_pt=3 * STEP_PT),
         replace(first, before_pt=0.0),
         *others,
     ]
 
 
-def _cautions() -> Slice:
+def _cautions(technique: TechniqueFacts) -> Slice:
     """The usual cautions in two columns at the end."""
     half = (len(CAUTIONS) + 1) // 2
-    name = Slice(_NAME.line_pt + STEP_PT / 2, line("Take care", 0.0, _NAME.baseline_pt, _NAME))
+    name = Slice(
+        _NAME.line_pt + STEP_PT / 2,
+        line(english_of(technique.sections[0].unit)("take-care"), 0.0, _NAME.baseline_pt, _NAME),
+    )
     marks: list[Mark] = [*name.marks]
     bottom = 0.0
     for column, texts in enumerate((CAUTIONS[:half], CAUTIONS[half:])):

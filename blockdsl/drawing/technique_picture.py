@@ -27,6 +27,7 @@ from blockdsl.facts.techniquefacts import (
     Press,
     Words,
 )
+from blockdsl.wording.lessons import describe_picture
 
 _TOLD: Final = Style(SMALL_PT, "regular", INK)
 _NUMBER: Final = Style(11.0, "bold", INK)
@@ -42,13 +43,13 @@ _ORDER: Final = (Paper, Cloth, Line, Press, Cutting, Measured, Gap, Words)
 
 
 def technique_picture(picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box) -> Figure:
-    """The scene in the middle of the box."""
+    """The scene in the middle of the box, with what it shows for those who cannot see it."""
     setting = set_scene(picture, box)
     marks: list[Mark] = []
     # Cloth lies as it is listed; everything else lies on it.
     for item in sorted(picture.items, key=_layer):
         marks += _drawn(item, picture, setting, fabrics, unit)
-    return Figure(picture.says, tuple(marks))
+    return Figure(describe_picture(picture, unit), tuple(marks))
 
 
 def _layer(item: Item) -> int:

@@ -26,6 +26,7 @@ from blockdsl.drawing.theme import (
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueSection
+from blockdsl.wording.lessons import step_title, step_words
 
 _INNER_PT: Final = 5.0
 _TOLD_PT: Final = 7.0
@@ -94,6 +95,7 @@ def _row(cards: _Cards, row: Sequence[Step], first: int, columns: int) -> Slice:
 
 def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, tuple[Mark, ...]]:
     """Pictures on a tinted ground, the number and name of the step, what to do."""
+    unit = cards.section.unit
     marks: list[Mark] = [rectangle(0.0, 0.0, width, cards.picture_pt, fill=TINT)]
     each = width / len(step.pictures)
     for place, picture in enumerate(step.pictures):
@@ -105,13 +107,10 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
             hand = f"{picture.hand}-handed"
             marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)
     y = cards.picture_pt + STEP_PT
-    marks += runs(
-        [(f"{number}  ", _NUMBER), (fitted(step.title, width - width_of(f"{number}  ", _NUMBER), _TITLE), _TITLE)],
-        0.0,
-        y + _TITLE.baseline_pt,
-    )
+    title = fitted(step_title(step, unit), width - width_of(f"{number}  ", _NUMBER), _TITLE)
+    marks += runs([(f"{number}  ", _NUMBER), (title, _TITLE)], 0.0, y + _TITLE.baseline_pt)
     y += _TITLE.line_pt
-    height, words = paragraph(fraction_text(step.text), width, _BODY)
+    height, words = paragraph(fraction_text(step_words(step, unit)), width, _BODY)
     marks += moved(words, 0.0, y)
     return y + height, tuple(marks)
 

@@ -36,6 +36,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.techniques import techniques_for
+from blockdsl.wording.lessons import technique_title
 
 HOME: Final = "index"
 BLOCKS: Final = "blocks"
@@ -96,7 +97,7 @@ def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Ent
     """A page for each way of making that the blocks use."""
     blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
     for technique in techniques_for(blocks):
-        yield _Entry(technique_page(technique, name_of(technique.title), over=_TECHNIQUES))
+        yield _Entry(technique_page(technique, name_of(technique_title(technique)), over=_TECHNIQUES))
 
 
 def _back(chapters: _Chapters, pages: Sequence[WebPage]) -> Iterator[WebPage]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from blockdsl.drawing.lengths import plain_extent, plain_length
+from blockdsl.drawing.lengths import plain_length
 from blockdsl.drawing.marks import Mark, Page
 from blockdsl.drawing.technique_picture import arrow_marks, cloth_marks, line_marks, technique_picture
 from blockdsl.drawing.theme import Box
@@ -31,6 +31,18 @@ from blockdsl.drawing.web_parts import (
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
 from blockdsl.geometry import Exact
+from blockdsl.wording.english import capital
+from blockdsl.wording.lessons import (
+    section_shown,
+    section_title,
+    sizes_caption,
+    sizes_remark,
+    step_title,
+    step_words,
+    table_heads,
+    technique_about,
+    technique_title,
+)
 
 _SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
 _LINES: Final[tuple[tuple[str, LineKind], ...]] = (("pencil line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
@@ -39,20 +51,20 @@ _SIGN_PT: Final = (28.0, 16.0)
 
 def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPage:
     """The page of one method; `name` is that of its file."""
-    parts: list[Part] = [Paragraph(plain(technique.about)), _signs(technique.sections[0].fabrics)]
+    parts: list[Part] = [Paragraph(plain(technique_about(technique))), _signs(technique.sections[0].fabrics)]
     for section in technique.sections:
-        shown = f"Shown for {plain_extent(section.finished, section.unit)} {section.unit} finished."
+        shown = f"{capital(section_shown(section))}."
         steps = tuple(_steps(section))
         inner = (Paragraph((Run(shown, "quiet"),)), Cards("steps", steps), *_sizes(section))
-        parts.append(Section(Heading(2, plain(section.title)), inner))
-    return WebPage(name, technique.title, tuple(parts), over=over)
+        parts.append(Section(Heading(2, plain(section_title(section))), inner))
+    return WebPage(name, technique_title(technique), tuple(parts), over=over)
 
 
 def _steps(section: TechniqueSection) -> Iterator[Card]:
     for number, step in enumerate(section.steps, start=1):
         pictures = tuple(_pictures(section, step))
-        heading = Heading(3, (Run(f"{number} "), Run(step.title)))
-        yield Card((*pictures, heading, Paragraph(plain(step.text))))
+        heading = Heading(3, (Run(f"{number} "), Run(step_title(step, section.unit))))
+        yield Card((*pictures, heading, Paragraph(plain(step_words(step, section.unit)))))
 
 
 def _pictures(section: TechniqueSection, step: Step) -> Iterator[Picture]:
@@ -88,26 +100,15 @@ def _sizes(section: TechniqueSection) -> Iterator[Part]:
     table = section.table
     if not table.rows:
         return
-    heads = ("finished", *table.heads, "should measure")
+    heads = table_heads(table, section.unit)
     columns = tuple(Column(head, "size") for head in heads)
     rows = tuple(
         tuple(_cell(lengths, section) for lengths in (row.finished, *row.cuts, row.unfinished)) for row in table.rows
     )
-    unit = "inches" if section.unit == "in" else "centimetres"
-    seam = f"{plain_length(section.seam, section.unit)} {section.unit}"
-    caption = f"{section.title} in common sizes: {unit}, seam allowance {seam} on every side"
-    yield Section(Heading(3, plain("Common sizes")), (Table(caption, columns, (RowGroup(rows),)), *_roomy(section)))
+    caption = sizes_caption(section)
+    remark = Paragraph((Run(sizes_remark([section]), "quiet"),))
+    yield Section(Heading(3, plain("Common sizes")), (Table(caption, columns, (RowGroup(rows),)), remark))
 
 
 def _cell(lengths: Sequence[Exact], section: TechniqueSection) -> Cell:
     return SizeCell(tuple(plain_length(length, section.unit) for length in lengths))
-
-
-def _roomy(section: TechniqueSection) -> Iterator[Part]:
-    if section.table.roomy:
-        extra = f"{plain_length(section.table.roomy, section.unit)} {section.unit}"
-        text = (
-            f"Roomy: cut so that every unit comes out at least {extra} too large and is trimmed to what it should "
-            f"measure; a block asks for it with the line “trim {extra}”."
-        )
-        yield Paragraph((Run(text, "quiet"),))

@@ -15,8 +15,8 @@ from blockdsl.facts.stepfacts import JoinFacts, LessonStep, StepFacts
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend, Curved, cosine, sine, sweep
 from blockdsl.geometry.polygon import bounding_box, cross, step
-from blockdsl.model.lengths import write_length
-from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Picture, Words
+from blockdsl.sewing.message import Length, Names
+from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Words, lesson_step, show
 
 if TYPE_CHECKING:
     from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
@@ -46,7 +46,7 @@ def applique_steps(block: BlockFacts, before: Sequence[StepFacts]) -> tuple[Step
             method=METHOD,
             joins=tuple(_joins(block, before)),
             seam="straight",
-            sentences=(*(f"{each.title}: {each.text}" for each in lesson), "Make 1."),
+            sentences=(),
             finished=block.finished,
             unfinished=block.unfinished,
             cells=((1, 1, len(block.columns), len(block.heights)),),
@@ -81,66 +81,38 @@ def _lesson(block: BlockFacts) -> Iterator[LessonStep]:
     if turned:
         shown = templates[turned[0]]
         widths = {under[label] for label in turned}
-        width = f"{_say(widths.pop(), block)} outside it" if len(widths) == 1 else "outside it"
-        yield LessonStep(
-            "Trace and cut",
-            f"{_listed(turned)}: trace the dashed line of the template on the right side of the cloth, and cut on the "
-            f"solid line, {width}. Cut away from the hand that holds the cloth.",
-            (Picture(tuple(_cut_out(shown, block)), f"Piece {shown.label}, its fold traced inside its edge."),),
+        letters = Names(tuple(turned))
+        yield lesson_step(
+            "applique-block-cut",
+            show("applique-piece-cut", *_cut_out(shown, block), letter=shown.label),
+            letters=letters,
+            outside="one" if len(widths) == 1 else "several",
+            width=Length(widths.pop()),
         )
-        yield LessonStep(
-            "Turn under",
-            "Snip the allowance almost to the line where the edge bends inward. Fold it to the wrong side along the "
-            "line and tack or press it; what will lie under another piece stays flat.",
-            (Picture((_piece(shown, block),), f"Piece {shown.label}, turned under."),),
+        yield lesson_step(
+            "applique-block-turn", show("applique-piece-turned", _piece(shown, block), letter=shown.label)
         )
     if raw:
         shown = templates[raw[0]]
-        yield LessonStep(
-            "Cut raw edges",
-            f"{_listed(raw)}: trace and cut on the line itself; nothing is turned under. Fusible web, as its maker "
-            "says, or glue for cloth holds the piece in place.",
-            (Picture((_piece(shown, block),), f"Piece {shown.label}, cut on its line."),),
+        yield lesson_step(
+            "applique-block-raw",
+            show("applique-piece-raw", _piece(shown, block), letter=shown.label),
+            letters=Names(tuple(raw)),
         )
-    runs = [label for label, _ in groupby(piece.label for piece in block.appliques)]
-    order = f"in this order, the first lowest: {', '.join(runs)}" if len(runs) <= _MOST_LAID else "from the lowest up"
-    lay = f"Lay the pieces {order}. Pin or tack them."
-    if len(block.appliques) == 1:
-        lay = f"Lay {runs[0]} where the picture has it. Pin or tack it."
-    elif len(runs) == 1:
-        lay = f"Lay the pieces {runs[0]} where the picture has them. Pin or tack them."
-    ground = tuple(_ground(block))
-    laid = tuple(_laid(block))
-    yield LessonStep(
-        "Lay on",
-        f"Press the block. Fold it in quarters and crease it lightly to find its middle. {lay}",
-        (Picture((*ground, *laid, *_letters(block)), "The block with its appliqué, each piece with its letter."),),
+    runs = tuple(label for label, _ in groupby(piece.label for piece in block.appliques))
+    if len(runs) == 1:
+        order = "one" if len(block.appliques) == 1 else "alike"
+    else:
+        order = "listed" if len(runs) <= _MOST_LAID else "many"
+    ground, laid = tuple(_ground(block)), tuple(_laid(block))
+    yield lesson_step(
+        "applique-block-lay",
+        show("applique-block-letters", *ground, *laid, *_letters(block)),
+        order=order,
+        letters=Names(runs, in_order=True),
     )
-    stitches = []
-    if turned:
-        stitches.append("sew folds down with small blind stitches, the lowest piece first")
-    if raw:
-        stitches.append("sew round raw edges with a close stitch")
-    said = "; ".join(stitches)
-    yield LessonStep(
-        "Sew down",
-        f"{said[:1].upper()}{said[1:]}. Take out pins and tacking, count the pins, and press from the back on "
-        f"something soft. The block should still measure {_size(block)}.",
-        (Picture((*ground, *laid), "The block with its appliqué."),),
-    )
-
-
-def _say(length: Exact, block: BlockFacts) -> str:
-    return f"{write_length(length, block.unit)} {block.unit}"
-
-
-def _size(block: BlockFacts) -> str:
-    sides = " × ".join(write_length(side, block.unit) for side in block.unfinished)
-    return f"{sides} {block.unit}"
-
-
-def _listed(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+    edges = "both" if turned and raw else "turned" if turned else "raw"
+    yield lesson_step("applique-block-sew", show("applique-block", *ground, *laid), edges=edges)
 
 
 # --- pictures --------------------------------------------------------------------------------------

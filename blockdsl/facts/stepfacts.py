@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.facts.blockfacts import Extent, FabricFacts
+from blockdsl.sewing.method_steps import MethodPart, MethodStep
 from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.names import plural
@@ -18,6 +19,8 @@ __all__ = [
     "Ingredient",
     "JoinFacts",
     "LessonStep",
+    "MethodPart",
+    "MethodStep",
     "SeamKind",
     "Stage",
     "StepFacts",
@@ -51,7 +54,7 @@ class StepFacts:
     `finished` and `unfinished` are None for what is no rectangle. `hands` is what is made as it lies in its first
     place, and its mirror image when the step makes that too. `cells` are the places in the block's grid, (column,
     row, columns, rows) from 1. Of a unit made by a method `lesson` has the method's own steps, with `fabrics` for
-    their pictures, and `hands` no parts.
+    their pictures, `made_by` what is taken and done, and `hands` no parts.
     """
 
     number: int
@@ -66,8 +69,9 @@ class StepFacts:
     unfinished: Extent | None
     cells: tuple[tuple[int, int, int, int], ...]
     hands: tuple[Variant, ...]
-    lesson: tuple[LessonStep, ...] = ()
+    lesson: tuple[LessonStep, ...] | tuple[MethodPart, ...] = ()
     fabrics: tuple[FabricFacts, ...] = ()
+    made_by: MethodStep | None = None
 
     @property
     def text(self) -> str:

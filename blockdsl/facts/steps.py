@@ -6,16 +6,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.facts.method_steps import method_step
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.techniques import unit_lesson
 from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
-from blockdsl.sewing.techniques.stars import STAR_SETS
 
-_ALREADY_CUT = ("Cut", "Cut strips")
+_ALREADY_CUT = ("lesson-strips-cut", "lesson-star-strips-cut")
 _TWO_SIDES = ("rectangle", "triangle", "template")
-_BATCH = {"two at a time": 2, "four at a time": 4, "eight at a time": 8}
 
 
 def step_facts(steps: Sequence[MakingStep], block: BlockFacts) -> tuple[StepFacts, ...]:
@@ -68,8 +67,7 @@ def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:
 
 
 def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFacts:
-    """The method's own steps but for cutting, which is done by then."""
-    lesson, fabrics = unit_lesson(block.units[hands[0]], block)
+    """What the method takes and does; of one without a step of its own the steps of its lesson but for cutting."""
     cuts = _cuts_for(hands, block)
     counts: dict[tuple[str, str, str, tuple[Fraction, ...]], int] = {}
     for cut in cuts:
@@ -80,12 +78,13 @@ def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFac
     )
     if made.method == FOUNDATION:
         joins = _pieces_on_papers(hands, block)
-    rest = tuple(step for step in lesson if step.title not in _ALREADY_CUT)
-    sets = _say_sets(block.units[hands[0]], block)
-    if sets:
-        rest = tuple(replace(step, text=f"{step.text} {sets}") if step.title == STAR_SETS else step for step in rest)
-    words = tuple(f"{step.title}: {step.text}" for step in rest)
-    return replace(made, joins=joins, sentences=(*words, *_batches(made)), lesson=rest, fabrics=fabrics)
+    found = method_step(hands, cuts, block)
+    if found is not None:
+        told, fabrics = found
+        return replace(made, joins=joins, sentences=(), lesson=told.parts, fabrics=fabrics, made_by=told)
+    lesson, fabrics = unit_lesson(block.units[hands[0]], block)
+    rest = tuple(step for step in lesson if step.key not in _ALREADY_CUT)
+    return replace(made, joins=joins, sentences=(), lesson=rest, fabrics=fabrics)
 
 
 def _pieces_on_papers(units: Sequence[int], block: BlockFacts) -> tuple[JoinFacts, ...]:
@@ -102,14 +101,6 @@ def _pieces_on_papers(units: Sequence[int], block: BlockFacts) -> tuple[JoinFact
     )
 
 
-def _say_sets(unit: UnitFacts, block: BlockFacts) -> str:
-    """Which fabrics each strip set of a star takes, from the middle of the star outward."""
-    labels = {fabric.name: fabric.label or fabric.name for fabric in block.fabrics}
-    told = (f"set {number}: {', '.join(labels[name] for name in row)}" for number, row in enumerate(unit.sets, start=1))
-    said = "; ".join(told)
-    return f"{said[:1].upper()}{said[1:]}." if said else ""
-
-
 def _hands(step: MakingStep, block: BlockFacts) -> tuple[int, ...]:
     """The places of the units that a step makes: one, or with its mirror image two."""
     if step.unit is None:
@@ -122,15 +113,3 @@ def _cuts_for(hands: Sequence[int], block: BlockFacts) -> list[CutFacts]:
     """The lines of the cutting table that are for a unit or its mirror image, with the share that is for them."""
     counted = [(cut, sum(share for places, share in cut.shares if set(places) & set(hands))) for cut in block.cutting]
     return [replace(cut, count=count) for cut, count in counted if count]
-
-
-def _batches(made: StepFacts) -> tuple[str, ...]:
-    """How often the method is followed, and what is left over."""
-    spare = f" ({made.spare} will be left over)" if made.spare else ""
-    each = _BATCH.get(made.method)
-    if each is None:
-        return (f"Make {made.count}{spare}.",)
-    times = -(-made.count // each)
-    if times == 1:
-        return (f"Once makes all {made.count}{spare}.",)
-    return (f"Do this {'twice' if times == 2 else f'{times} times'} to make {made.count}{spare}.",)

@@ -34,7 +34,7 @@ _MOST_PATCHES = 36  # a unit of more patches is too fine to be drawn step by ste
 
 def showable(unit: UnitFacts) -> bool:
     """Whether the steps can be told for this very unit."""
-    strips = _counts(unit.shape, unit.picture)
+    strips = counts_of(unit.shape, unit.picture)
     if strips and strips[unit.shape == "checker"] < 2:
         return False  # nothing is sewn to a single strip
     counts = len(unit.picture) <= (_MOST_PATCHES if unit.shape == "checker" else len(LETTERS))
@@ -52,6 +52,16 @@ def role_fabrics(topic: Topic, unit: UnitFacts | None, block: BlockFacts | None)
         by_role.setdefault(_role(topic, place), known[patch.fabric])
     last = by_role[max(by_role)]
     return tuple(by_role.get(role, last) for role in range(max(by_role) + 1))
+
+
+def dark_roles(fabrics: Sequence[FabricFacts]) -> frozenset[int]:
+    """The roles whose fabric is darker than the lightest."""
+    light = min((_rank(fabric) for fabric in fabrics), default=0)
+    return frozenset(role for role, fabric in enumerate(fabrics) if _rank(fabric) > light)
+
+
+def _rank(fabric: FabricFacts) -> int:
+    return ("light", "medium", "dark").index(fabric.value)
 
 
 def _neutral(topic: Topic) -> list[FabricFacts]:
@@ -98,8 +108,8 @@ def example(
         seam=seam,
         finished=(width, height),
         cuts=pieces,
-        counts=_counts(topic.shape, picture),
-        corners=_places(topic.shape, picture),
+        counts=counts_of(topic.shape, picture),
+        corners=corners_of(topic.shape, picture),
         radius=_radius(picture),
     )
 
@@ -126,7 +136,7 @@ def _written(topic: Topic, unit: UnitFacts) -> str:
         case "rails" | "bars":
             return " ".join([topic.shape, *LETTERS[: len(picture)]])
         case "checker":
-            down, across = _counts("checker", picture)
+            down, across = counts_of("checker", picture)
             return f"checker {down} x {across} a b"
         case "geese" if fabrics.get(2) != fabrics.get(1):
             return f"{topic.writes} c"
@@ -135,12 +145,12 @@ def _written(topic: Topic, unit: UnitFacts) -> str:
         case "snowball":
             first = bounding_box(picture[1].outline)
             share = (first[2] - first[0]) / unit.finished[0]
-            return f"{topic.writes} at {' '.join(_places('snowball', picture))} cut {share}"
+            return f"{topic.writes} at {' '.join(corners_of('snowball', picture))} cut {share}"
     radius = _radius(picture)
     return f"{topic.writes} radius {radius / unit.finished[0]}" if radius else topic.writes
 
 
-def _counts(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
+def counts_of(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
     """Strips of a set, (rows, columns) of a checkerboard; strips side by side are told by a second number."""
     match shape:
         case "rails":
@@ -159,7 +169,7 @@ def _radius(picture: Sequence[PlacedPatch]) -> Exact | None:
     return next((bend.radius for bend in bends if bend is not None), None)
 
 
-def _places(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:
+def corners_of(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:
     """Which corners of the unit have a patch of their own, clockwise from the upper left."""
     match shape:
         case "geese":

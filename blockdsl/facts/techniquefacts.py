@@ -58,11 +58,16 @@ class SizeRow:
 
 @dataclass(frozen=True, slots=True)
 class SizeTable:
-    """Common sizes. `heads` name the pieces of each row's `cuts`; `roomy` is what roomy pieces are larger by, or 0."""
+    """Common sizes. `heads` are keys of the pieces of each row's `cuts`, and whether they are cut oversized.
 
-    heads: tuple[str, ...]
+    `oversized` is what such pieces are larger by, or 0; `proportion` the width and height of every unit, in whole
+    numbers.
+    """
+
+    heads: tuple[tuple[str, bool], ...]
     rows: tuple[SizeRow, ...]
-    roomy: Fraction
+    oversized: Fraction
+    proportion: tuple[int, int] = (1, 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,13 +90,14 @@ class UnitUse:
 
 @dataclass(frozen=True, slots=True)
 class TechniqueSection:
-    """One kind of unit. `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell.
+    """One kind of unit; `key` is that of its title.
 
-    Lengths are in the section's own `unit`, all but those of `uses`.
+    `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell. Lengths are in the
+    section's own `unit`, all but those of `uses`.
     """
 
     shape: str
-    title: str
+    key: str
     unit: RulerUnit
     seam: Fraction
     finished: Extent
@@ -106,6 +112,4 @@ class TechniqueFacts:
     """One method with the kinds of unit that are of interest."""
 
     method: str
-    title: str
-    about: str
     sections: tuple[TechniqueSection, ...]

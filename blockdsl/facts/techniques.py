@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
 from blockdsl.facts.applique_step import METHOD as APPLIQUE
-from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, RulerUnit, UnitFacts
-from blockdsl.facts.technique_example import PLAIN, Ruler, example, role_fabrics, showable
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
+from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.sewing.methods import CUT_PATCHES
@@ -20,8 +21,8 @@ USUAL: dict[str, tuple[Fraction, Fraction]] = {
 }
 """Seam allowance and ruler's measure when no block says otherwise: the language's own defaults."""
 
-ROOMY: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
-"""What units come out larger by when their pieces are cut roomy (common practice, no source)."""
+OVERSIZED: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
+"""What units come out larger by when their pieces are cut oversized (common practice, no source)."""
 
 
 TAUGHT_BY = {"fan": "curve"}
@@ -81,7 +82,7 @@ def technique_facts(
     seam, measure = USUAL[unit] if block is None else (block.seam, block.measure)
     wanted = dict.fromkeys(topic_shape(method, shape) for shape in shapes)
     sections = tuple(_section(method, lesson.topics[shape], block, (unit, seam, measure)) for shape in wanted)
-    return TechniqueFacts(method, lesson.title, lesson.about, sections)
+    return TechniqueFacts(method, sections)
 
 
 def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
@@ -93,64 +94,79 @@ def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], t
     """
     topic = LESSONS[unit.method].topics[topic_shape(unit.method, unit.shape)]
     shown = unit if unit.shape == topic.shape and showable(unit) else None
-    cuts = _use(unit, block).cuts if shown is not None else ()
+    cuts = _use(block.units.index(unit), block).cuts if shown is not None else ()
     _, measures = example(unit.method, topic, shown, cuts, (block.unit, block.seam, block.measure))
     fabrics = role_fabrics(topic, shown, block)
     made = unit.finished if unit.shape != topic.shape else None
-    return topic.steps(replace(measures, dark=_dark(fabrics), made=made)), fabrics
+    open_seams = block.pressing == "open"
+    return topic.steps(replace(measures, dark=dark_roles(fabrics), made=made, open_seams=open_seams)), fabrics
 
 
 def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) -> TechniqueSection:
-    units = _units(method, topic, block)
-    first = next((unit for unit in units if unit.shape == topic.shape != PLAIN and showable(unit)), None)
-    cuts = _use(first, block).cuts if first is not None and block is not None else ()
+    uses = {place: _use(place, block) for place in _places(method, topic, block)} if block is not None else {}
+    fits = (place for place in uses if block is not None and _is_shown(block.units[place], topic))
+    place = next(fits, None)
+    first = None if place is None or block is None else block.units[place]
+    cuts = () if place is None else uses[place].cuts
     sample, measures = example(method, topic, first, cuts, ruler)
     fabrics = role_fabrics(topic, first, block)
     return TechniqueSection(
         shape=topic.shape,
-        title=topic.title,
+        key=topic.key,
         unit=ruler[0],
         seam=ruler[1],
         finished=(sample.width, sample.height),
         fabrics=fabrics,
-        steps=topic.steps(replace(measures, dark=_dark(fabrics))),
+        steps=topic.steps(
+            replace(measures, dark=dark_roles(fabrics), open_seams=block is not None and block.pressing == "open")
+        ),
         table=size_table(method, topic.shape, ruler),
-        uses=tuple(_use(unit, block) for unit in units) if block else (),
+        uses=tuple(uses.values()),
     )
 
 
-def _dark(fabrics: Sequence[FabricFacts]) -> frozenset[int]:
-    """The roles whose fabric is darker than the lightest."""
-    light = min((_rank(fabric) for fabric in fabrics), default=0)
-    return frozenset(role for role, fabric in enumerate(fabrics) if _rank(fabric) > light)
+def _is_shown(unit: UnitFacts, topic: Topic) -> bool:
+    return unit.shape == topic.shape != PLAIN and showable(unit)
 
 
-def _rank(fabric: FabricFacts) -> int:
-    return ("light", "medium", "dark").index(fabric.value)
-
-
-def _units(method: str, topic: Topic, block: BlockFacts | None) -> list[UnitFacts]:
-    if block is None:
-        return []
+def _places(method: str, topic: Topic, block: BlockFacts) -> list[int]:
+    """The places of the units that the topic teaches."""
     return [
-        unit
-        for unit in block.units
+        place
+        for place, unit in enumerate(block.units)
         if unit.method == method and unit.shape and topic_shape(method, unit.shape) == topic.shape
     ]
 
 
-def _use(unit: UnitFacts, block: BlockFacts) -> UnitUse:
-    labels = {(patch.label, patch.fabric) for patch in unit.picture}
-    cuts = tuple(
-        cut
-        for cut in block.cutting
-        if cut.method == unit.method
-        and (cut.unit == unit.name or (cut.method == CUT_PATCHES and (cut.label, cut.fabric) in labels))
-    )
+def _use(place: int, block: BlockFacts) -> UnitUse:
+    """A unit by its place in the block's list, with what is cut for it, and its mirror image, alone."""
+    unit = block.units[place]
     names = {fabric.name: fabric.label for fabric in block.fabrics}
+    cuts = _own_patches(unit, block) if unit.method == CUT_PATCHES else _own_pieces(place, block)
     return UnitUse(
         block.name, block.unit, unit.title, unit.count, unit.spare, unit.finished, unit.unfinished, cuts, names
     )
+
+
+def _own_pieces(place: int, block: BlockFacts) -> tuple[CutFacts, ...]:
+    """The pieces that a method takes for a unit: of batches that mirror images share, the whole batch."""
+    counted = [(cut, sum(share for places, share in cut.shares if place in places)) for cut in block.cutting]
+    return tuple(replace(cut, count=count) for cut, count in counted if count)
+
+
+def _own_patches(unit: UnitFacts, block: BlockFacts) -> tuple[CutFacts, ...]:
+    """The pieces that hold the patches of a unit; a square that is cut corner to corner holds two or four."""
+    wanted = Counter((patch.label, patch.fabric) for patch in unit.picture for _ in range(unit.count))
+    own: list[CutFacts] = []
+    for cut in block.cutting:
+        left = wanted[cut.label, cut.fabric]
+        if cut.method != CUT_PATCHES or not left:
+            continue
+        each = {"none": 1, "once": 2, "twice": 4}[cut.subcut]
+        count = min(cut.count, -(-left // each))
+        wanted[cut.label, cut.fabric] -= min(left, count * each)
+        own.append(replace(cut, count=count))
+    return tuple(own)
 
 
 # --- common sizes ----------------------------------------------------------------------------------
@@ -161,21 +177,21 @@ def size_table(method: str, shape: str, ruler: Ruler, widths: Sequence[Fraction]
     topic = LESSONS[method].topics[shape]
     unit = ruler[0]
     common = topic.common[0 if unit == "in" else 1] if widths is None else widths
-    roomy = ROOMY[unit] if topic.roomy else Fraction(0)
-    rows = tuple(_row(method, topic, width, ruler, roomy) for width in common)
+    oversized = OVERSIZED[unit] if topic.oversized else Fraction(0)
+    rows = tuple(_row(method, topic, width, ruler, oversized) for width in common)
     heads = tuple(head for head, _ in topic.columns)
     if method == "strip set":
-        heads = (*heads, "Segment width")
-    if topic.roomy:
-        heads = (*heads, *(f"{head}, roomy" for head in heads))
-    return SizeTable(heads, rows, roomy)
+        heads = (*heads, "segment-width")
+    told = [(head, False) for head in heads] + [(head, True) for head in heads if topic.oversized]
+    share = topic.proportion
+    return SizeTable(tuple(told), rows, oversized, (share.numerator, share.denominator))
 
 
-def _row(method: str, topic: Topic, width: Fraction, ruler: Ruler, roomy: Fraction) -> SizeRow:
+def _row(method: str, topic: Topic, width: Fraction, ruler: Ruler, oversized: Fraction) -> SizeRow:
     height = width / topic.proportion
     sample = Sample(topic.writes, method, width, height, *ruler)
     cuts: list[tuple[Fraction, ...]] = []
-    for trim in (Fraction(0), roomy) if roomy else (Fraction(0),):
+    for trim in (Fraction(0), oversized) if oversized else (Fraction(0),):
         facts = work_out(replace(sample, trim=trim))
         for _, role in topic.columns:
             cut = cut_of(facts, role)

@@ -2,24 +2,89 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.facts.stepfacts import LessonStep, MethodPart, MethodStep, StepFacts
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages
+from blockdsl.wording.pieces import PieceNames
+from blockdsl.wording.sentences import sentence
 from blockdsl.wording.steptext import StepPart
 from blockdsl.wording.takes import take_sentence
 
 
+def way_of(step: StepFacts) -> tuple[object, ...]:
+    """The same for steps of methods that are done in the same way."""
+    return step.made_by.way if step.made_by is not None else step.lesson
+
+
+def made_by_method(step: StepFacts, words: Messages) -> str:
+    """How many are made, and of how much at once: `make 8, 2 from each pair of squares`."""
+    told = step.made_by
+    if told is None:
+        return words("step-make", count=step.count) if step.count > 1 else ""
+    counts = [hand.count for hand in step.hands]
+    if len(counts) > 1:
+        make = words("method-kinds", count=counts[0], mirrored=counts[1])
+    elif step.count > 1 or told.batch != "each":
+        make = words("step-make", count=step.count)
+    else:
+        return ""
+    spare = words("method-spare", spare=step.spare) if step.spare else ""
+    return f"{make}{_from(told, words)}{spare}"
+
+
+def _from(told: MethodStep, words: Messages) -> str:
+    if told.batch == "each":
+        return ""
+    squares = sum(piece.count for piece in told.pieces.values())
+    if told.batches > 1:
+        return words(f"method-gives-{told.batch}", gives=told.gives, squares=squares)
+    return words("method-from", squares=squares)
+
+
 def method_parts(step: StepFacts, block: BlockFacts, words: Messages, as_in: int) -> tuple[StepPart, ...]:
     """The parts of a step that a method makes; of one that an earlier step taught (`as_in`) only what is new."""
+    told = step.made_by
+    if told is None:
+        return _lesson_parts(step, block, words, as_in)
+    names = PieceNames(told.pieces, block, words)
+    if as_in:
+        sentences = tuple(sentence(each, block.unit, words, names, number=as_in) for each in told.again.sentences)
+        return (StepPart(sentences, _measure(told.again, block, words, names)),)
+    return tuple(_part(part, place, block, words, names) for place, part in enumerate(told.parts))
+
+
+def _part(part: MethodPart, place: int, block: BlockFacts, words: Messages, names: PieceNames) -> StepPart:
+    sentences = tuple(sentence(each, block.unit, words, names) for each in part.sentences)
+    return StepPart(sentences, _measure(part, block, words, names), "", place)
+
+
+def _measure(part: MethodPart, block: BlockFacts, words: Messages, names: PieceNames) -> str:
+    """What is measured, and what is said after it as whole sentences."""
+    if part.measure is None:
+        return ""
+    measure = sentence(part.measure, block.unit, words, names)
+    after = [sentence(each, block.unit, words, names) for each in part.after]
+    return " ".join((f"{measure}.", *after)) if after else measure
+
+
+def _lesson_parts(step: StepFacts, block: BlockFacts, words: Messages, as_in: int) -> tuple[StepPart, ...]:
+    """The steps of a lesson, where a method has no step of its own."""
     take = take_sentence(step, block, words)
-    often = step.sentences[-1] if step.sentences[-1] != f"Make {step.count}." else ""
+    before = (take,) if take else ()
     measure = size_words(step.unfinished, block.unit, words) if step.unfinished else ""
-    before = tuple(filter(None, (take, often)))
     if as_in:
         return (StepPart((*before, words("step-as-in", number=as_in)), measure),)
-    last = len(step.lesson) - 1
+    lesson: Sequence[LessonStep] = [each for each in step.lesson if isinstance(each, LessonStep)]
+    last = len(lesson) - 1
     return tuple(
-        StepPart((*(before if place == 0 else ()), each.text), measure if place == last else "", each.title, place)
-        for place, each in enumerate(step.lesson)
+        StepPart(
+            (*(before if place == 0 else ()), sentence(each.text, block.unit, words)),
+            measure if place == last else "",
+            sentence(each.title, block.unit, words),
+            place,
+        )
+        for place, each in enumerate(lesson)
     )

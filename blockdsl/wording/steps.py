@@ -7,7 +7,7 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.wording.english import capital, listed, plural
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages, messages
-from blockdsl.wording.methods import method_parts
+from blockdsl.wording.methods import made_by_method, method_parts, way_of
 from blockdsl.wording.steptext import StepPart, StepText
 
 
@@ -19,20 +19,20 @@ def language_of(block: BlockFacts) -> str:
 def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText, ...]:
     """The words of every step of a block, in order."""
     words = messages(language or language_of(block))
-    taught: dict[tuple[str, ...], int] = {}
+    taught: dict[tuple[object, ...], int] = {}
     return tuple(_text(step, block, words, taught) for step in block.steps)
 
 
-def _text(step: StepFacts, block: BlockFacts, words: Messages, taught: dict[tuple[str, ...], int]) -> StepText:
+def _text(step: StepFacts, block: BlockFacts, words: Messages, taught: dict[tuple[object, ...], int]) -> StepText:
     as_in = 0
     if step.lesson:
-        first = taught.setdefault(tuple(each.text for each in step.lesson), step.number)
+        first = taught.setdefault(way_of(step), step.number)
         as_in = first if first != step.number else 0
         parts = method_parts(step, block, words, as_in)
     else:
         parts = _joined(step, block, words)
     name = plural(step.makes) if step.count > 1 else step.makes
-    made = words("step-make", count=step.count) if step.count > 1 else ""
+    made = made_by_method(step, words)
     size = words("step-size", size=size_words(step.finished, block.unit, words)) if step.finished else ""
     return StepText(step.number, capital(name), made, size, parts, as_in)
 

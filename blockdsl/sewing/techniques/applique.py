@@ -12,7 +12,7 @@ from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.parallel import parallel_outside
 from blockdsl.sewing.techniques.cloth import at, box
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Step, lesson_step, show
 
 _FINE = 24
 _EVERY = 2
@@ -34,45 +34,12 @@ def turned_and_raw(measures: Measures) -> tuple[Step, ...]:
         Line("drawn", at(width * 4 / 5, height / 2), at(width + seam, height / 2)),
     )
     return (
-        Step(
-            "Trace and cut",
-            f"Lay the template on the right side of the cloth and trace its dashed line. Cut on its solid line, "
-            f"{measures.say_seam} outside the tracing or as much as the template says. Cut away from the hand that "
-            "holds the cloth.",
-            (Picture((cut, on_top), "The piece cut out, its fold traced inside its edge."),),
-        ),
-        Step(
-            "Turn under",
-            "Snip the allowance almost to the tracing where the edge bends inward, and trim it at sharp points. Fold "
-            "it to the wrong side along the tracing, and tack it or press it with the tip of the iron. What will lie "
-            "under another piece stays flat.",
-            (Picture((on_top,), "The piece with its allowance turned under."),),
-        ),
-        Step(
-            "Lay on",
-            "Fold the ground in quarters and crease it lightly: the creases show where its middle is. Lay pieces on "
-            "as the picture of the block shows, the lowest first, and pin or tack them.",
-            (Picture((ground, on_top, *creases), "The piece laid on the creased ground."),),
-        ),
-        Step(
-            "Sew down",
-            "Come up through the very edge of the fold, go down into the ground beside it, and come up again a little "
-            "further on, about eight stitches to the inch or three to the centimetre; closer at points and inner "
-            "corners. The thread has the colour of the piece.",
-            (Picture((ground, on_top, *_stitches(leaf)), "Small stitches all along the folded edge."),),
-        ),
-        Step(
-            "Or leave a raw edge",
-            "Cut such a piece on the line, without allowance. Hold it with fusible web, as its maker says, or with "
-            "glue for cloth, and sew round it with a close stitch that covers its edge, by machine or by hand.",
-            (Picture((ground, on_top, *_stitches(leaf, each=1)), "A close stitch over the raw edge."),),
-        ),
-        Step(
-            "Press",
-            "Take out pins and tacking and count the pins. Press from the back on something soft, so that the pieces "
-            "stay raised.",
-            (Picture((ground, on_top), "The finished piece on its ground."),),
-        ),
+        lesson_step("applique-cut", show("applique-cut", cut, on_top), seam=measures.allowance),
+        lesson_step("applique-turn", show("applique-turned", on_top)),
+        lesson_step("applique-lay", show("applique-laid", ground, on_top, *creases)),
+        lesson_step("applique-sew", show("applique-sewn", ground, on_top, *_stitches(leaf))),
+        lesson_step("applique-raw", show("applique-raw", ground, on_top, *_stitches(leaf, each=1))),
+        lesson_step("applique-press", show("applique-done", ground, on_top)),
     )
 
 

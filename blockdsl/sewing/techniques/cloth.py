@@ -12,8 +12,21 @@ from fractions import Fraction
 from blockdsl.geometry import Exact, Point, Polygon, sign
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import cross, dot, edges, step
+from blockdsl.sewing.message import message
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Cutting, Gap, Hand, Item, Line, LineKind, Measured, Picture
+from blockdsl.sewing.techniques.scene import (
+    Cloth,
+    Cutting,
+    Gap,
+    Hand,
+    Item,
+    Line,
+    LineKind,
+    Measured,
+    Picture,
+    Press,
+    show,
+)
 
 ZERO = Fraction(0)
 Seam = tuple[Point, Point]
@@ -159,6 +172,20 @@ def patches_together(under: Cloth, over: Cloth, seam: Exact, line: Seam) -> tupl
     return (Cloth(under.role, cut_outline(under.outline, seam)), Cloth(over.role, upper, "wrong"))
 
 
+def pressed(seam: Seam, toward: Point, reach: Exact, *, open_seams: bool) -> tuple[Press, ...]:
+    """Across the middle of a seam toward a place beside it; both ways when seams are pressed open.
+
+    `reach` is a share of the way from the middle of the seam to that place.
+    """
+    start, end = seam
+    middle = at((start.x + end.x) / 2, (start.y + end.y) / 2)
+    dx, dy = (toward.x - middle.x) * reach, (toward.y - middle.y) * reach
+    far, near = at(middle.x + dx, middle.y + dy), at(middle.x - dx, middle.y - dy)
+    if open_seams:
+        return Press(middle, far), Press(middle, near)
+    return (Press(near, far),)
+
+
 # --- tools and measures ----------------------------------------------------------------------------
 
 
@@ -185,17 +212,18 @@ def laid_out(pieces: Sequence[tuple[int, Exact, Exact]], gap: Exact) -> tuple[It
     return tuple(items)
 
 
-def last_check(cloths: Sequence[Cloth], measures: Measures, says: str) -> Picture:
+def last_check(cloths: Sequence[Cloth], measures: Measures, key: str) -> Picture:
     """The finished unit with its allowance, trimmed, and what it should measure."""
     width, height = measures.unfinished
     kept = trimmed(cloths, measures.width, measures.height, measures.seam)
-    return Picture((*kept, *dimensions(width, height, -measures.seam, -measures.seam)), says)
+    items: tuple[Item, ...] = (*kept, *dimensions(width, height, -measures.seam, -measures.seam))
+    return show(key, *items, size=measures.size)
 
 
 def cutting_pair(
     items: Sequence[Item],
     cut: Line,
-    says: str,
+    key: str,
     turns: tuple[int, int],
     beside: tuple[Point, Exact] | None = None,
 ) -> tuple[Picture, Picture]:
@@ -211,7 +239,8 @@ def cutting_pair(
             far = _FAR_SHARE
             x, y = (near + (end - near) * far for near, end in zip(forward.start, forward.end, strict=True))
             gap = (Gap(at(x, y), at(x + beside[0].x, y + beside[0].y), beside[1]),)
-        return Picture((*items, Line("cut", cut.start, cut.end), *gap, forward), f"{says}, {hand}-handed.", turn, hand)
+        shown = (*items, Line("cut", cut.start, cut.end), *gap, forward)
+        return Picture(shown, message(f"picture-{key}"), turn, hand)
 
     return picture("right", turns[0]), picture("left", turns[1])
 

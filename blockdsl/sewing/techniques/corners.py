@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point
+from blockdsl.sewing.message import Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -18,7 +19,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Press, Step, lesson_step, show
 
 ALL_CORNERS = ("tl", "tr", "br", "bl")
 
@@ -50,66 +51,83 @@ def _roles(measures: Measures, places: Sequence[str]) -> list[int]:
     return [place + 1 if place + 1 in measures.cuts else known[-1] for place in range(len(places))]
 
 
+def _ground(measures: Measures) -> tuple[Cloth, tuple[Exact, Exact], Exact]:
+    """The base with its longer side at the top, its sides, and the side of a small square."""
+    base, c = measures.cut(0), measures.side(1)
+    if base[0] < base[1]:
+        base = base[1], base[0]
+    return Cloth(0, box(*base)), base, c
+
+
+def flipped(measures: Measures, count: int) -> list[Cloth]:
+    """The base with its first corners pressed over."""
+    ground, base, c = _ground(measures)
+    roles = _roles(measures, measures.corners)
+    pairs = zip(measures.corners[:count], roles, strict=False)
+    return [ground, *(_flipped(place, role, base, c) for place, role in pairs)]
+
+
+def marked(measures: Measures) -> Picture:
+    """A small square with its line."""
+    c = measures.side(1)
+    role = _roles(measures, measures.corners)[0]
+    return show("square-marked", Cloth(role, box(c, c), "wrong"), rising("drawn", c))
+
+
+def laid(measures: Measures, number: int) -> tuple[Item, ...]:
+    """The base with the corners before this one pressed over, and the next small square sewn on."""
+    _, base, c = _ground(measures)
+    place = measures.corners[number]
+    role = _roles(measures, measures.corners)[number]
+    x, y = _square_at(place, base, c)
+    small = Cloth(role, box(c, c, x, y), "wrong")
+    return (*flipped(measures, number), small, Line("sewn", *_line_at(place, base, c)))
+
+
+def sewn_on(measures: Measures, number: int) -> Picture:
+    """A small square sewn across a corner."""
+    return show("corner-sewn" if number == 0 else "next-corner-sewn", *laid(measures, number))
+
+
+def turned_over(measures: Measures) -> Picture:
+    """The first corner pressed over its seam."""
+    _, base, c = _ground(measures)
+    return show("corner-flipped", *flipped(measures, 1), _over(measures.corners[0], base, c))
+
+
+def checked(measures: Measures) -> Picture:
+    """The finished unit with what it should measure."""
+    _, base, _ = _ground(measures)
+    return show("flip-measured", *flipped(measures, 4), *dimensions(*base), size=Size(*base))
+
+
 def corner_by_corner(measures: Measures) -> tuple[Step, ...]:
     """The steps for whatever corners the unit has."""
     places = measures.corners
-    base, c, slant = measures.cut(0), measures.side(1), measures.slant
-    if base[0] < base[1]:
-        base = base[1], base[0]
-    roles = _roles(measures, places)
-    ground = Cloth(0, box(*base))
-    first = places[0]
-    x, y = _square_at(first, base, c)
-    line = Line("sewn", *_line_at(first, base, c))
-    laid: tuple[Item, ...] = (ground, Cloth(roles[0], box(c, c, x, y), "wrong"), line)
-    count = {1: "one", 2: "two", 3: "three", 4: "four"}[len(places)]
-    squares = "square" if len(places) == 1 else "squares"
-    opened = [ground]
-    opened += [_flipped(place, role, base, c) for place, role in zip(places, roles, strict=True)]
-    pieces = [(0, *base), *((role, c, c) for role in list(dict.fromkeys(roles))[:2])]
+    _, base, c = _ground(measures)
+    roles = list(dict.fromkeys(_roles(measures, places)))
+    pieces = [(0, *base), *((role, c, c) for role in roles[:2])]
+    squares = show("base-and-square", *laid_out(pieces, max(base) * GAP))
+    cut = _trim_pictures(laid(measures, 0), places[0], base, c, measures.slant, measures.seam)
+    count, seam = len(places), measures.allowance
+    overlap = "yes" if 2 * c > base[0] else "no"
     return (
-        Step(
-            "Cut",
-            f"For each unit cut one {measures.say_piece(0)} for the base and {count} {measures.say(c)} {squares} for "
-            f"the corner{'s' * (len(places) > 1)}.",
-            (Picture(laid_out(pieces, max(base) * GAP), f"The base and a {measures.say(c)} square."),),
+        lesson_step("flip-cut", squares, base=measures.piece(0), small=measures.piece(1), count=count),
+        lesson_step("flip-mark", marked(measures)),
+        lesson_step("flip-sew", sewn_on(measures, 0)),
+        lesson_step("flip-cut-corner", *cut, seam=seam),
+        lesson_step("flip-press", turned_over(measures)),
+        *(
+            (lesson_step("flip-repeat", sewn_on(measures, 1), count=count, overlap=overlap, seam=seam),)
+            if count > 1
+            else ()
         ),
-        Step(
-            "Draw a line",
-            "On the wrong side of each small square draw a thin pencil line from corner to corner. This time you will "
-            "sew on the line.",
-            (Picture((Cloth(roles[0], box(c, c), "wrong"), rising("drawn", c)), "A small square with a diagonal."),),
-        ),
-        Step(
-            "Sew on the line",
-            "Lay a small square on a corner of the base, right sides together (the printed faces inside), its line "
-            "across the corner. Sew just "
-            "beside the line, a thread's width toward the corner: the fold takes up that much.",
-            (Picture(laid, "A small square on a corner of the base, sewn corner to corner."),),
-        ),
-        Step(
-            "Cut the corner off",
-            f"Cut {measures.say_seam} outside the seam, through both layers. The ruler covers the part that you keep: "
-            "hold it down with the flat hand and roll the cutter away from yourself.",
-            _trim_pictures(laid, first, base, c, slant, measures.seam),
-        ),
-        Step(
-            "Flip and press",
-            "Fold the triangle over the seam, right side up, and press. Its edges should be level with those of the "
-            "base. If they are not, sew the next one a thread nearer to the corner.",
-            (Picture((*opened[:2], _over(first, base, c)), "The corner pressed over its seam."),),
-        ),
-        *_others(measures, base, c, roles, opened),
-        Step(
-            "Measure",
-            f"Each unit should now measure {measures.say_unfinished}, as large as the base was cut.",
-            (Picture((*opened, *dimensions(*base)), f"The finished unit, {measures.say_unfinished}."),),
-        ),
+        lesson_step("flip-measure", checked(measures), size=measures.size),
     )
 
 
 def _trim_pictures(
-    laid: Sequence[Item], place: str, base: tuple[Exact, Exact], c: Exact, slant: Exact, seam: Exact
+    items: Sequence[Item], place: str, base: tuple[Exact, Exact], c: Exact, slant: Exact, seam: Exact
 ) -> tuple[Picture, Picture]:
     """The cut outside the seam; the cloth is turned so that what is kept lies under the ruler."""
     start, end = _line_at(place, base, c)
@@ -123,8 +141,7 @@ def _trim_pictures(
     cut = Line("cut", at(first.x + dx * share, first.y + dy * share), at(second.x - dx * share, second.y - dy * share))
     beside = (at(-outward[0] * half, -outward[1] * half), seam)
     kept_left = {"tl": 3, "br": -1, "tr": 5, "bl": 1}[place]
-    says = "The corner cut off outside the seam"
-    return cutting_pair(laid, cut, says, (kept_left, kept_left + 4), beside)
+    return cutting_pair(items, cut, "corner-cut-off", (kept_left, kept_left + 4), beside)
 
 
 def _over(place: str, base: tuple[Exact, Exact], c: Exact) -> Press:
@@ -137,30 +154,3 @@ def _over(place: str, base: tuple[Exact, Exact], c: Exact) -> Press:
         return at(x + (c - distance if mirrored_x else distance), y + (c - distance if mirrored_y else distance))
 
     return Press(inside(near), inside(far))
-
-
-def _others(
-    measures: Measures, base: tuple[Exact, Exact], c: Exact, roles: Sequence[int], opened: Sequence[Cloth]
-) -> tuple[Step, ...]:
-    """The other corners, when there are any."""
-    places = measures.corners
-    if len(places) < 2:
-        return ()
-    second = places[1]
-    x, y = _square_at(second, base, c)
-    laid: tuple[Item, ...] = (
-        *opened[:2],
-        Cloth(roles[1], box(c, c, x, y), "wrong"),
-        Line("sewn", *_line_at(second, base, c)),
-    )
-    overlap = (
-        f" The squares overlap, as they should: so the point comes out {measures.say_seam} below the edge."
-        if 2 * c > base[0]
-        else ""
-    )
-    text = (
-        "Do the same at the other end."
-        if len(places) == 2
-        else "Do the same at the other corners, one after the other."
-    )
-    return (Step("Repeat", text + overlap, (Picture(laid, "The next small square laid on and sewn."),)),)

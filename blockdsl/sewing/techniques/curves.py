@@ -9,9 +9,10 @@ from typing import Final
 
 from blockdsl.geometry import Exact, Point, Polygon, square_root
 from blockdsl.geometry.arc import cosine, sine
+from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, box, cutting_pair, dimensions, moved, outline
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Press, Step, lesson_step, show
 
 _FINE: Final = 32
 """Steps along a quarter circle in the pictures, so fine that no corner shows."""
@@ -93,48 +94,20 @@ def quarter_circles(measures: Measures) -> tuple[Step, ...]:
         Cloth(0, box(side * Fraction(8, 5), side)), Measured(at(ZERO, side), at(side, side), side),
     )  # fmt: skip
     square = Line("cut", at(side, side), at(side, ZERO))
+    cut = show("curve-pieces", *pieces)
+    checked = show("curve-measured", *whole, *dimensions(width, height, -seam, -seam), size=measures.size)
     return (
-        Step(
-            "Cut squares",
-            f"Cut a square for each template: {measures.say(side)} for the surround, "
-            f"{measures.say(measures.side(1))} for the quarter circle. Hold the ruler down with the flat hand, finger "
-            "tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair(strip, square, "A square cut from a strip", (0, 4)),
+        lesson_step(
+            "curve-squares",
+            *cutting_pair(strip, square, "square-from-strip", (0, 4)),
+            surround=measures.piece(0),
+            quarter=measures.piece(1),
         ),
-        Step(
-            "Cut the curves",
-            "Print both templates at full size and measure their test square. Draw round them on the wrong side of the "
-            "cloth, the grain arrow along the threads, and cut with scissors, or with a small rotary cutter rolled "
-            "slowly away from yourself. Carry the short marks over onto the cloth.",
-            (Picture(pieces, "A quarter circle and its surround, each with three marks on its curved edge."),),
-        ),
-        Step(
-            "Match and pin",
-            "Lay the surround on the quarter circle, right sides together, and pin the middle marks on each other. "
-            "Then bring the ends level and pin them, then the marks between. The edges are of unequal length; the "
-            "seam lines, which meet, are not.",
-            (Picture((*laid, *pins), "The surround's hollow edge along the quarter circle, wrong side up, pinned."),),
-        ),
-        Step(
-            "Sew",
-            f"Sew with the surround on top, {measures.say_seam} from the edge, with short stitches and slowly: smooth "
-            "the upper edge level a little way ahead of the needle, and take each pin out before the needle reaches "
-            "it.",
-            (Picture((*laid, *_sewn(radius, f)), "The seam along the quarter circle, the surround on top."),),
-        ),
-        Step(
-            "Press",
-            "Look at the seam from the right side; where there is a pleat, open it there and sew it again. Press the "
-            "allowances toward the surround, lifting the iron instead of sliding it. If they do not lie flat, snip "
-            "into the surround's allowance in a few places, no deeper than half of it.",
-            (Picture((*whole, arrow), "The unit opened; an arrow points to the surround."),),
-        ),
-        Step(
-            "Measure",
-            f"The unit should now measure {measures.say_unfinished}. If it is a little larger, trim it with the "
-            f"arc's ends {measures.say(f - radius + seam)} from the two corners.",
-            (Picture((*whole, *dimensions(width, height, -seam, -seam)), f"The unit, {measures.say_unfinished}."),),
-        ),
+        lesson_step("curve-cut", cut),
+        lesson_step("curve-pin", show("curve-pinned", *laid, *pins)),
+        lesson_step("curve-sew", show("curve-sewn", *laid, *_sewn(radius, f)), seam=measures.allowance),
+        lesson_step("curve-press", show("curve-opened", *whole, arrow)),
+        lesson_step("curve-measure", checked, size=measures.size, end=Length(f - radius + seam)),
     )
 
 

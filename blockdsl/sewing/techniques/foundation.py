@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon
@@ -18,9 +19,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.geese import over_left
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words
-
-_SHOWN = " (The pictures show flying geese: yours has other patches, which are sewn in the same way.)"
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words, lesson_step, show
 
 
 def papers(measures: Measures) -> tuple[Step, ...]:
@@ -51,52 +50,26 @@ def papers(measures: Measures) -> tuple[Step, ...]:
     outer = _grown(w, h, seam)
     edges = tuple(Line("cut", outer[place - 1], outer[place]) for place in range(4))
     final = trimmed(pieced, w, h, seam)
-    shown = _SHOWN if measures.made else ""
+    over = over_left(replace(measures, open_seams=False))
     sides = () if measures.made else dimensions(*measures.unfinished, -seam, -seam)
+    seam_told = measures.allowance
     return (
-        Step(
-            "Print the papers",
-            "Print a paper for each unit at actual size and measure its test bar. Cut the papers apart outside the "
-            f"outer line. Set a short stitch, about 1.5 mm: the paper tears off more easily.{shown}",
-            (Picture((sheet, *lines, *numbers), "A printed paper with lines and the numbers of its patches."),),
+        lesson_step(
+            "papers-print",
+            show("paper", sheet, *lines, *numbers),
+            shown="other" if measures.made else "own",
         ),
-        Step(
-            "Lay the first patch",
-            f"Turn the paper over. Lay patch 1 on its blank side, right side up, so that it covers area 1 and at least "
-            f"{measures.say_seam} more all round; hold it to the light to see. Pin it.",
-            (Picture((sheet, first, *lines), "The first patch on the blank side; the printed lines shine through."),),
-        ),
-        Step(
-            "Sew on the line",
-            "Lay patch 2 on it, right sides together, its edge a seam allowance beyond the line between 1 and 2. Turn "
-            "the paper over and sew on that printed line, beyond both its ends. (Here the cloth's side is shown.)",
-            (Picture((sheet, first, second, sewn, *rim), "The second patch laid on and sewn along the line."),),
-        ),
-        Step(
-            "Fold back and trim",
-            f"Fold the paper back along the seam. Cut both layers of cloth {measures.say_seam} beyond it: hold the "
-            "ruler down with the flat hand and roll the cutter away from yourself. Do not cut the paper.",
-            _trim(measures, first, second, sewn),
-        ),
-        Step(
-            "Open and press",
-            "Fold patch 2 over the seam, right side up, and press with a dry iron. It must cover area 2 with a seam "
-            "allowance all round.",
-            (Picture((sheet, goose, opened, over_left(measures)), "The second patch pressed open over its area."),),
-        ),
-        Step(
-            "Go on by number",
-            "Add the other patches in the order of their numbers: lay, sew on the line, trim, press.",
-            (Picture((*whole, *rim), "All patches sewn to the paper."),),
-        ),
-        Step(
-            "Cut to size",
-            f"Cut cloth and paper on the outer line, {measures.say_seam} outside the sewing line, all four sides. The "
-            f"unit should measure {measures.say_made}. Tear the paper off when all its edges are sewn to others.",
-            (
-                Picture((*whole, *edges), "The unit to be cut along its outer line."),
-                Picture((*final, *sides), "The unit." if measures.made else f"The unit, {measures.say_unfinished}."),
-            ),
+        lesson_step("papers-first", show("paper-first", sheet, first, *lines), seam=seam_told),
+        lesson_step("papers-sew", show("paper-sewn", sheet, first, second, sewn, *rim), seam=seam_told),
+        lesson_step("papers-trim", *_trim(measures, first, second, sewn), seam=seam_told),
+        lesson_step("papers-press", show("paper-opened", sheet, goose, opened, *over)),
+        lesson_step("papers-go-on", show("paper-all", *whole, *rim)),
+        lesson_step(
+            "papers-cut",
+            show("paper-cut", *whole, *edges),
+            show("paper-done", *final, *sides),
+            seam=seam_told,
+            size=measures.made_size,
         ),
     )
 
@@ -124,4 +97,4 @@ def _trim(measures: Measures, first: Cloth, second: Cloth, sewn: Line) -> tuple[
     by = 2 * seam
     cut = Line("cut", at(-by, h - slant + by), at(w / 2 - slant + by, -by))
     beside = (at(slant / 2, slant / 2), seam)
-    return cutting_pair((first, second, sewn), cut, "The allowances cut a little outside the seam", (3, -1), beside)
+    return cutting_pair((first, second, sewn), cut, "allowances-cut", (3, -1), beside)

@@ -18,13 +18,12 @@ from blockdsl.sewing.techniques.cloth import (
     last_check,
     outline,
     patches_together,
+    pressed,
     rising,
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Measured, Picture, Press, Step
-
-POINT = "Keep a seam allowance of {seam} between the goose's point and the edge, or the point is sewn away."
+from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Measured, Picture, Press, Step, lesson_step, show
 
 
 def sky_role(measures: Measures) -> int:
@@ -44,86 +43,82 @@ def opened_goose(measures: Measures, skies: int = 2) -> tuple[Cloth, ...]:
     return (goose, left, right)[: 1 + skies]
 
 
-def over_left(measures: Measures) -> Press:
-    """Across the left seam toward the sky."""
-    x, y, reach = measures.width / 4, measures.height / 2, measures.height / 6
-    return Press(at(x + reach, y + reach), at(x - reach, y - reach))
+def over_left(measures: Measures) -> tuple[Press, ...]:
+    """Across the left seam toward the sky, or both ways."""
+    seam = (at(ZERO, measures.height), at(measures.width / 2, ZERO))
+    return pressed(seam, at(ZERO, ZERO), Fraction(1, 3), open_seams=measures.open_seams)
 
 
-def _measure(measures: Measures, first: str) -> Step:
-    """Trim and measure, with the allowance above the point."""
+def checked(measures: Measures) -> Picture:
+    """The unit with what it should measure, and the allowance above the point."""
     w, seam = measures.width, measures.seam
-    picture = last_check(opened_goose(measures), measures, f"A flying geese unit, {measures.say_unfinished}.")
-    gap = Gap(at(w / 2, ZERO), at(w / 2, -seam), seam)
-    return Step(
-        "Trim and measure",
-        f"{first} {measures.say_unfinished}, the lower seams running into the corners. "
-        f"{POINT.format(seam=measures.say_seam)}",
-        (replace(picture, items=(*picture.items, gap)),),
-    )
+    picture = last_check(opened_goose(measures), measures, "goose-measured")
+    return replace(picture, items=(*picture.items, Gap(at(w / 2, ZERO), at(w / 2, -seam), seam)))
 
 
 # --- four from five squares ------------------------------------------------------------------------
 
 
-def four_at_a_time(measures: Measures) -> tuple[Step, ...]:
-    """One large square and four small ones give four units."""
+def first_squares(measures: Measures) -> tuple[Item, ...]:
+    """Two small squares on opposite corners of the large one, and the seams."""
     g, s, slant = measures.side(0), measures.side(1), measures.slant
-    other = sky_role(measures)
-    large, small = measures.say(g), measures.say(s)
-    skies = f"four {small} squares of the sky" if other == 1 else f"two {small} squares of each sky"
-    first = (Cloth(0, box(g, g)), Cloth(1, box(s, s, ZERO, g - s), "wrong"), Cloth(1, box(s, s, g - s, ZERO), "wrong"))
-    seams = (rising("drawn", g), rising("sewn", g, -slant), rising("sewn", g, slant))
-    heart = _heart(measures)
+    return (
+        Cloth(0, box(g, g)),
+        Cloth(1, box(s, s, ZERO, g - s), "wrong"),
+        Cloth(1, box(s, s, g - s, ZERO), "wrong"),
+        rising("drawn", g),
+        rising("sewn", g, -slant),
+        rising("sewn", g, slant),
+    )
+
+
+def marked(measures: Measures) -> Picture:
+    """The five squares, the small ones with a line."""
+    g, s = measures.side(0), measures.side(1)
+    return show("five-squares", *_squares(g, s, sky_role(measures)))
+
+
+def two_on(measures: Measures) -> Picture:
+    """Two small squares sewn on."""
+    return show("two-small-squares", *first_squares(measures))
+
+
+def heart(measures: Measures) -> Picture:
+    """A half of it, pressed."""
+    return show("heart", *_heart(measures), *_outward(measures), turn=5)
+
+
+def third_on(measures: Measures) -> Picture:
+    """A small square on the square corner of a half."""
+    s, slant, other = measures.side(1), measures.slant, sky_role(measures)
     last = (
         Cloth(other, box(s, s), "wrong"),
         falling("drawn", s),
         falling("sewn", s, -slant),
         falling("sewn", s, slant),
     )
+    return show("third-small-square", *_heart(measures), *last, falling("cut", s), turn=5)
+
+
+def four_at_a_time(measures: Measures) -> tuple[Step, ...]:
+    """One large square and four small ones give four units."""
+    seam, press = measures.allowance, "open" if measures.open_seams else "side"
+    cloth = first_squares(measures)
+    cut = cutting_pair(cloth, rising("cut", measures.side(0)), "large-square-cut", (-1, -1))
     return (
-        Step(
-            "Cut",
-            f"For four geese cut one {large} square of the goose and {skies}. Draw a pencil line from corner to corner "
-            "on the wrong side of each small square.",
-            (Picture(_squares(g, s, other), "A large square and four small ones with a drawn line."),),
+        lesson_step(
+            "geese-four-cut",
+            marked(measures),
+            large=measures.piece(0),
+            small=measures.piece(1),
+            skies=sky_role(measures),
         ),
-        Step(
-            "Sew two small squares",
-            "Lay two small squares right sides down on opposite corners of the large one; they overlap a little in the "
-            f"middle, and their lines make one. Sew {measures.say_seam} from the line on each side of it.",
-            (Picture((*first, *seams), "Two small squares on opposite corners, two seams from corner to corner."),),
-        ),
-        Step(
-            "Cut on the line",
-            "Turn the square so that the line leads straight away from you. Hold the ruler down with the flat hand, "
-            "finger tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair((*first, *seams), rising("cut", g), "The large square cut between the seams", (-1, -1)),
-        ),
-        Step(
-            "Press",
-            "Press the small triangles away from the large one. Each half looks like a heart.",
-            (Picture((*heart, *_outward(measures)), "A large triangle with two small ones pressed outward.", 5),),
-        ),
-        Step(
-            "Sew the last squares",
-            "Lay a small square right sides down on the free corner of each heart, its line leading from the corner to "
-            f"the notch between the two small triangles. Sew {measures.say_seam} from the line on both sides, then "
-            "cut on the line.",
-            (
-                Picture(
-                    (*heart, *last, falling("cut", s)),
-                    "A small square on the free corner, sewn on both sides and cut.",
-                    5,
-                ),
-            ),
-        ),
-        Step(
-            "Press again",
-            "Press the last triangles outward too: four geese. Snip off the small points that stand out.",
-            (Picture(opened_goose(measures), "A flying geese unit opened, with points that stand out."),),
-        ),
-        _measure(measures, "Trim each of the four geese, if need be, to"),
+        lesson_step("geese-four-sew", two_on(measures), seam=seam),
+        lesson_step("geese-four-cut-apart", *cut),
+        lesson_step("geese-four-press", heart(measures), press=press),
+        lesson_step("geese-four-last", third_on(measures), seam=seam),
+        lesson_step("geese-four-press-last", show("goose-opened", *opened_goose(measures)), press=press),
+        lesson_step("geese-measure", checked(measures), made="four", size=measures.size, seam=seam),
     )
 
 
@@ -156,13 +151,12 @@ def _heart(measures: Measures) -> tuple[Cloth, ...]:
 
 
 def _outward(measures: Measures) -> tuple[Press, ...]:
-    g, s = measures.side(0), measures.side(1)
-    reach, inward = s / 6, s / 8
-    low, high = g / 4, g * Fraction(3, 4)
-    return (
-        Press(at(low - inward, high - inward - reach), at(low + reach, high)),
-        Press(at(high - inward - reach, low - inward), at(high, low + reach)),
-    )
+    g, slant = measures.side(0), measures.slant
+    near, far = g / 8, g * Fraction(7, 8)
+    edge = g - slant
+    low = pressed((at(ZERO, edge), at(edge / 2, edge / 2)), at(near, far + g / 8), Fraction(1, 3), open_seams=False)
+    high = pressed((at(edge, ZERO), at(edge / 2, edge / 2)), at(far + g / 8, near), Fraction(1, 3), open_seams=False)
+    return (*low, *high)
 
 
 # --- from single triangles -------------------------------------------------------------------------
@@ -182,36 +176,15 @@ def from_triangles(measures: Measures) -> tuple[Step, ...]:
     sewn_left = Line("sewn", at(-seam, h + seam), at(w / 2 + seam, -seam))
     sewn_right = Line("sewn", at(w / 2 - seam, -seam), at(w + seam, h + seam))
     cut: tuple[Item, ...] = (Cloth(0, box(g, g)), Line("cut", at(ZERO, ZERO), at(g, g)))
+    press = "open" if measures.open_seams else "side"
+    allowance = measures.allowance
+    squares = show("large-and-small-square", *laid_out([(0, g, g), (1, s, s)], g * GAP))
+    half = opened_goose(measures, 1)
     return (
-        Step(
-            "Cut",
-            f"Cut {measures.say(g)} squares of the goose and {measures.say(s)} squares of the sky. A goose takes a "
-            "quarter of a large square and two halves of small ones.",
-            (Picture(laid_out([(0, g, g), (1, s, s)], g * GAP), "A large and a small square."),),
-        ),
-        Step(
-            "Cut corner to corner",
-            "Turn the square so that its corner points at you, hold the ruler down with the flat hand and roll the "
-            "cutter away from yourself. Cut the large square both ways without moving the pieces: four. Cut the small "
-            "one once: two.",
-            cutting_pair(cut, rising("cut", g), "The large square cut both ways corner to corner", (-1, -1)),
-        ),
-        Step(
-            "Sew the first sky",
-            "Lay a sky triangle on the left short edge of the goose, right sides together, the lower corners matched; "
-            f"its tip stands out at the goose's point. Sew {measures.say_seam} from the edge.",
-            (Picture((*first, sewn_left), "A sky triangle on the goose's left edge, sewn."),),
-        ),
-        Step(
-            "Press",
-            "Open and press the allowances toward the sky. Snip off the points.",
-            (Picture((*opened_goose(measures, 1), over_left(measures)), "The goose with its left sky opened."),),
-        ),
-        Step(
-            "Sew the second sky",
-            "Lay the second sky triangle on the other edge in the same way. Its seam crosses the first one right "
-            "above the goose's point. Press toward the sky.",
-            (Picture((*opened_goose(measures, 1), folded, sewn_right), "The second sky triangle laid on and sewn."),),
-        ),
-        _measure(measures, "The unit should now measure"),
+        lesson_step("geese-triangles-cut", squares, large=measures.piece(0), small=measures.piece(1)),
+        lesson_step("geese-triangles-apart", *cutting_pair(cut, rising("cut", g), "cut-twice", (-1, -1))),
+        lesson_step("geese-triangles-first", show("first-sky", *first, sewn_left), seam=allowance),
+        lesson_step("geese-triangles-press", show("first-sky-opened", *half, *over_left(measures)), press=press),
+        lesson_step("geese-triangles-second", show("second-sky", *half, folded, sewn_right), press=press),
+        lesson_step("geese-measure", checked(measures), made="one", size=measures.size, seam=allowance),
     )

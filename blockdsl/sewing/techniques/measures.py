@@ -1,29 +1,17 @@
-"""The measures that a technique speaks of, and how they are said."""
+"""The measures that a technique speaks of."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from blockdsl.geometry import Exact, floor_to, square_root
+from blockdsl.geometry import Exact, square_root
 from blockdsl.model.fabric import RulerUnit
-from blockdsl.model.lengths import write_length
+from blockdsl.sewing.message import Cut, Length, Size
 
 Extent = tuple[Exact, Exact]
 ROOT_TWO = square_root(2)
-
-
-_READABLE = {"in": 64, "cm": 100}
-_NEAREST = {"in": Fraction(1, 16), "cm": Fraction(1, 10)}
-
-
-def _told(length: Exact, unit: RulerUnit) -> str:
-    """The length itself, or "about" the nearest that a ruler shows when no short number states it."""
-    if isinstance(length, Fraction) and _READABLE[unit] % length.denominator == 0:
-        return write_length(length, unit)
-    step = _NEAREST[unit]
-    return f"about {write_length(floor_to(length + step / 2, step), unit)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +21,9 @@ class Measures:
     `cuts` gives for each role of the shape what the ruler reads (width, height) and how many pieces; of strips the
     width of the strip and the width of its segments. `dark` are the roles whose fabric is the darker one; `counts`
     what the shape counts (rows and columns, strips); `corners` which corners have a patch; `radius` that of
-    its curved seam; `made` is the finished size of the unit that is made, where the pictures show another.
+    its curved seam; `made` is the finished size of the unit that is made, where the pictures show another;
+    `open_seams` says that seams are pressed open; `squared_up` is what a strip set is cut longer for squaring up, the
+    first time and each time again.
     """
 
     unit: RulerUnit
@@ -45,6 +35,8 @@ class Measures:
     corners: tuple[str, ...] = ()
     radius: Exact | None = None
     made: Extent | None = None
+    open_seams: bool = False
+    squared_up: Extent = (Fraction(1), Fraction(1, 2))
 
     @property
     def width(self) -> Exact:
@@ -69,36 +61,27 @@ class Measures:
         """Both cut sides of the role's piece."""
         return self.cuts[role][0]
 
-    def say(self, length: Exact) -> str:
-        """`2 7/8 in`."""
-        return f"{_told(length, self.unit)} {self.unit}"
-
-    def say_size(self, extent: Sequence[Exact]) -> str:
-        """`3 1/2 × 6 1/2 in`; a square too says both sides, so that nobody takes one for the other."""
-        return f"{_told(extent[0], self.unit)} × {_told(extent[1], self.unit)} {self.unit}"
-
-    def say_piece(self, role: int) -> str:
-        """`3 7/8 in square`, `3 1/2 × 6 1/2 in rectangle`."""
-        first, second = self.cuts[role][0]
-        return f"{self.say(first)} square" if first == second else f"{self.say_size((first, second))} rectangle"
-
-    @property
-    def say_seam(self) -> str:
-        """The seam allowance."""
-        return self.say(self.seam)
-
     @property
     def unfinished(self) -> Extent:
         """What the unit measures before it is joined."""
         return self.width + 2 * self.seam, self.height + 2 * self.seam
 
     @property
-    def say_unfinished(self) -> str:
+    def size(self) -> Size:
         """What the unit should measure."""
-        return self.say_size(self.unfinished)
+        return Size(*self.unfinished)
 
     @property
-    def say_made(self) -> str:
+    def allowance(self) -> Length:
+        """The seam allowance, to be told."""
+        return Length(self.seam)
+
+    @property
+    def made_size(self) -> Size:
         """What the unit that is made should measure."""
         width, height = self.made or self.finished
-        return self.say_size((width + 2 * self.seam, height + 2 * self.seam))
+        return Size(width + 2 * self.seam, height + 2 * self.seam)
+
+    def piece(self, role: int) -> Cut:
+        """What is cut for a role."""
+        return Cut(*self.cuts[role][0])

@@ -14,7 +14,7 @@ from blockdsl.geometry import Exact, Point, Polygon, square_root
 from blockdsl.geometry.polygon import edges
 from blockdsl.sewing.techniques.cloth import ZERO, at, cut_outline, reflected
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Step, Words, lesson_step, show
 
 _ROOT_THREE = square_root(3)
 _STITCHES = 9
@@ -31,50 +31,15 @@ def over_papers(measures: Measures) -> tuple[Step, ...]:
     pair = (*first, *second, *_whipped(left[1], left[2]))
     inner = (*_whipped(below[5], below[0]), *_whipped(below[0], below[1]))
     pin = Line("drawn", at(-side / 2, side / 8), at(side / 2, side / 8))
+    opened = (Cloth(0, left), Cloth(1, right), Cloth(0, below))
+    cloth = Cloth(0, cut_outline(left, seam), "wrong")
     return (
-        Step(
-            "Cut the papers",
-            "Print the papers at actual size and measure the test square. Cut each out exactly on its line: every "
-            "patch comes out just as exactly as its paper. They have no allowance, and are mirror images.",
-            (Picture((Paper(left), Words(at(ZERO, ZERO), "A")), "A paper of the finished size with its letter."),),
-        ),
-        Step(
-            "Pin",
-            f"Lay a paper, printed side up, in the middle of the wrong side of its piece, {measures.say_seam} of cloth "
-            "all round and the arrow along the straight grain. Pin it.",
-            (
-                Picture(
-                    (Cloth(0, cut_outline(left, seam), "wrong"), Paper(left), pin),
-                    "The paper pinned on the wrong side of a piece of cloth.",
-                ),
-            ),
-        ),
-        Step(
-            "Fold and tack",
-            "Fold one allowance over the edge of the paper, then the next, and so on round: a crisp fold, no puckers. "
-            "Tack them down with large stitches as you go, a stitch over each corner, and take out the pin.",
-            (Picture(first, "The allowances folded over the paper and tacked all round."),),
-        ),
-        Step(
-            "Whip two edges together",
-            "Lay two pieces right sides together, corner on corner. Sew from corner to corner with small stitches over "
-            "the edge, a dozen to the inch or five to the centimetre, through the two folds and not through the "
-            "papers; a few stitches on one spot at both ends. Open them: the stitches hardly show.",
-            (Picture(pair, "Two pieces whipped together along one edge and opened, from the back."),),
-        ),
-        Step(
-            "Set in the next",
-            "Whip one edge of the next piece, and at the inner corner do not cut the thread: fold the papers so that "
-            "the next two edges lie together, and sew on.",
-            (Picture((*pair, *third, *inner), "A third piece set into the corner between the two, from the back."),),
-        ),
-        Step(
-            "Take the papers out",
-            "When all edges of a piece are sewn, press it from the back with a dry iron, draw out the tacking and take "
-            "the paper out; it can be used again. Along the outer edge unfold the allowances and press them flat: "
-            "they are what joins the unit to the next.",
-            (Picture((Cloth(0, left), Cloth(1, right), Cloth(0, below)), "The three pieces from the right side."),),
-        ),
+        lesson_step("epp-cut", show("epp-paper", Paper(left), Words(at(ZERO, ZERO), "A"))),
+        lesson_step("epp-pin", show("epp-pinned", cloth, Paper(left), pin), seam=measures.allowance),
+        lesson_step("epp-fold", show("epp-folded", *first)),
+        lesson_step("epp-whip", show("epp-whipped", *pair)),
+        lesson_step("epp-next", show("epp-set-in", *pair, *third, *inner)),
+        lesson_step("epp-take-out", show("epp-opened", *opened)),
     )
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from blockdsl.sewing.message import Length, Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -16,12 +17,13 @@ from blockdsl.sewing.techniques.cloth import (
     last_check,
     outline,
     patches_together,
+    pressed,
     rising,
     squares_together,
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Step, lesson_step, show
 
 
 def squares(measures: Measures) -> tuple[Step, ...]:
@@ -34,40 +36,22 @@ def squares(measures: Measures) -> tuple[Step, ...]:
     cut = Line("cut", at(side, side), at(side, ZERO))
     cloth: tuple[Item, ...] = (Cloth(0, box(strip, side)), Measured(at(ZERO, side), at(side, side), side))
     dark_right = 1 in measures.dark or 0 not in measures.dark
-    reach = side / 6 if dark_right else -side / 6
-    arrow = Press(at(inner - reach, side / 2), at(inner + reach, side / 2))
+    toward = at(inner + side if dark_right else inner - side, side / 2)
+    line = (at(inner, ZERO), at(inner, side))
+    arrows = pressed(line, toward, Fraction(1, 6), open_seams=measures.open_seams)
+    press = "open" if measures.open_seams else "side"
     return (
-        Step(
-            "Cut",
-            "Square up the end of the strip and cut off a piece of the size in the cutting table. Hold the ruler down "
-            "with the flat hand, finger tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair(cloth, cut, "A square cut from a strip", (0, 4)),
+        lesson_step("squares-cut", *cutting_pair(cloth, cut, "square-from-strip", (0, 4))),
+        lesson_step("squares-lay", show("squares-together", *squares_together(1, 0, side))),
+        lesson_step(
+            "squares-sew",
+            show("squares-sewn", *squares_together(1, 0, side), sewn),
+            seam=measures.allowance,
+            side=Length(side),
+            size=Size(2 * inner, side),
         ),
-        Step(
-            "Lay together",
-            "Lay two patches right sides together (the printed faces inside), edges level. Pin across the seam; "
-            "take each pin out before the "
-            "needle reaches it.",
-            (Picture(squares_together(1, 0, side), "Two squares right sides together."),),
-        ),
-        Step(
-            "Sew",
-            f"Sew {measures.say_seam} from the edge, from end to end, with small stitches. Try it first on two "
-            f"{measures.say(side)} squares: sewn together they must measure {measures.say_size((2 * inner, side))}.",
-            (Picture((*squares_together(1, 0, side), sewn), "A seam along the right edge of two squares."),),
-        ),
-        Step(
-            "Press",
-            "Press the seam once as it was sewn, then open the patches and press the allowances toward the darker one. "
-            "In rows press every other row the other way.",
-            (Picture((*opened, arrow), "Two squares opened; an arrow points to the darker one."),),
-        ),
-        Step(
-            "Measure",
-            "Measure before you sew on. In the middle of a row a patch shows its finished size; only the ends still "
-            "have their allowance.",
-            (Picture((*opened, *dimensions(2 * inner, side)), "Two squares joined, with their measures."),),
-        ),
+        lesson_step("squares-press", show("squares-opened", *opened, *arrows), press=press),
+        lesson_step("squares-measure", show("squares-joined", *opened, *dimensions(2 * inner, side))),
     )
 
 
@@ -97,46 +81,24 @@ def diamond(measures: Measures) -> tuple[Step, ...]:
     s = measures.side(1)
     width, height = measures.cut(0)
     opposite = (whole, corners[0], corners[2])
-    near, far = f * Fraction(5, 16), f * Fraction(1, 8)
-    arrows = (Press(at(near, near), at(far, far)), Press(at(f - near, f - near), at(f - far, f - far)))
+    arrows = (
+        *pressed((left, top), at(ZERO, ZERO), Fraction(3, 8), open_seams=measures.open_seams),
+        *pressed((right, bottom), at(f, f), Fraction(3, 8), open_seams=measures.open_seams),
+    )
+    press = "open" if measures.open_seams else "side"
     opened = (*opposite, corners[1], corners[3])
+    squares = show("squares", *laid_out([(0, width, height), (roles[0], s, s)], s * GAP))
+    corner = (Cloth(roles[0], box(s, s)),)
     return (
-        Step(
-            "Cut",
-            f"Cut one {measures.say_piece(0)} for the middle and two {measures.say(s)} squares for the corners."
-            if measures.cuts[0][0][0] == measures.cuts[0][0][1]
-            else "Cut the middle and the squares for the corners.",
-            (Picture(laid_out([(0, width, height), (roles[0], s, s)], s * GAP), "The squares to cut."),),
-        ),
-        Step(
-            "Cut corner to corner",
-            "Turn a corner square so that its corner points at you and cut it once from corner to corner, rolling away "
-            "from yourself: two triangles from each, four in all.",
-            cutting_pair(
-                (Cloth(roles[0], box(s, s)),), rising("cut", s), "A corner square cut corner to corner", (-1, -1)
-            ),
-        ),
-        Step(
-            "Sew two sides",
-            "Fold the middle square and each triangle's long edge in half and finger-press a crease. Lay a triangle on "
-            f"one side, right sides together, crease on crease, and sew {measures.say_seam} from the edge. Sew the "
-            "opposite triangle too.",
-            (Picture((*laid, sewn), "A triangle on one side of the middle square, sewn."),),
-        ),
-        Step(
-            "Press and trim",
-            "Press the allowances toward the triangles and snip off the points that stand out.",
-            (Picture((*opposite, *arrows), "The middle square with two opposite triangles opened."),),
-        ),
-        Step(
-            "Sew the others",
-            "Sew the other two triangles on in the same way, crease on crease, and press toward them.",
-            (Picture((*opposite, third, sewn_third), "A third triangle laid on and sewn."),),
-        ),
-        Step(
-            "Measure",
-            f"The unit should now measure {measures.say_unfinished}, a seam allowance of {measures.say_seam} beyond "
-            "each point of the middle square.",
-            (last_check(opened, measures, f"The unit, {measures.say_unfinished}."),),
+        lesson_step("diamond-cut", squares, middle=measures.piece(0), corner=measures.piece(1)),
+        lesson_step("diamond-cut-corners", *cutting_pair(corner, rising("cut", s), "cut-once", (-1, -1))),
+        lesson_step("diamond-two-sides", show("diamond-first", *laid, sewn), seam=measures.allowance),
+        lesson_step("diamond-press", show("diamond-two-opened", *opposite, *arrows), press=press),
+        lesson_step("diamond-others", show("diamond-third", *opposite, third, sewn_third), press=press),
+        lesson_step(
+            "diamond-measure",
+            last_check(opened, measures, "diamond-measured"),
+            size=measures.size,
+            seam=measures.allowance,
         ),
     )

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.geometry import Exact
+from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -18,13 +20,14 @@ from blockdsl.sewing.techniques.cloth import (
     last_check,
     outline,
     patches_together,
+    pressed,
     rising,
     squares_together,
     turned_corner,
 )
-from blockdsl.sewing.techniques.halves import EARS, GAP, darker, light_on_dark
+from blockdsl.sewing.techniques.halves import GAP, darker, light_on_dark
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Step, lesson_step, show
 
 Roles = tuple[int, int, int, int]
 """Fabrics of the top, right, bottom and left quarter; a split square has its half at top and left."""
@@ -35,7 +38,7 @@ SPLIT: Roles = (0, 1, 2, 0)
 
 
 def opened_quarters(measures: Measures, roles: Roles) -> tuple[Cloth, ...]:
-    """The unit pressed open with its dog ears: two halves, joined last along the rising seam."""
+    """The unit pressed open with its dog-ears: two halves, joined last along the rising seam."""
     f, seam, middle = measures.width, measures.seam, measures.width / 2
     top, right, bottom, left = (
         cut_outline(outline(*corners), seam)
@@ -80,111 +83,105 @@ def _half_unit(side: Exact, pair: tuple[int, int], slant: Exact, x: Exact = ZERO
     return Cloth(pair[0], outline(*upper)), Cloth(pair[1], outline(*lower))
 
 
-def _pair_steps(
-    measures: Measures, first: tuple[int, int], second: tuple[int, int] | None, whole: int | None
-) -> tuple[Step, ...]:
-    """From squares to half-square units: cut, draw and sew, cut apart, press. `whole` has a large triangle."""
-    side, slant = measures.side(first[0]), measures.slant
-    light, under = light_on_dark(measures, *first)
-    lying = Cloth(light, box(side, side), "wrong")
-    sewn: tuple[Item, ...] = (*squares_together(light, under, side), *both_sides(side, slant))
-    pairs = "" if second is None else " Do the same with the other pair."
-    pieces = [(role, *measures.cut(role)) for role in (*first, *(second or ()))]
-    cut = f"Cut one {measures.say_piece(first[0])} of each fabric."
-    if whole is not None:
-        pieces = [(whole, *measures.cut(whole))] * 2 + pieces
-        cut = (
-            f"For four units cut two {measures.say_piece(whole)}s for the large triangles and one "
-            f"{measures.say_piece(first[0])} of each fabric of the small ones."
-        )
-    unit_gap = side * Fraction(1, 4)
-    units = (*_half_unit(side, first, slant), *_half_unit(side, second or first, slant, side - slant + unit_gap))
-    middle, reach = (side - slant) / 2, (side - slant) / 8
-    low, high = at(middle - reach, middle + reach), at(middle + reach, middle - reach)
-    arrow = Press(low, high) if darker(measures, first[1], first[0]) == first[0] else Press(high, low)
-    return (
-        Step("Cut", cut, (Picture(laid_out(pieces, side * GAP), "The squares to cut."),)),
-        Step(
-            "Draw and sew",
-            "Draw a line from corner to corner on the wrong side of the lighter square. Lay the squares right sides "
-            f"together (the printed faces inside) and sew {measures.say_seam} from the line on each side of it.{pairs}",
-            (Picture(sewn, "Two squares together with a seam on each side of a diagonal line."),),
-        ),
-        Step(
-            "Cut on the line",
-            "Turn the squares so that the line leads straight away from you. Hold the ruler down with the flat hand, "
-            "finger tips away from its edge, and roll the cutter away from yourself.",
-            cutting_pair(
-                (lying, *both_sides(side, slant)), rising("cut", side), "Two squares cut between the seams", (-1, -1)
-            ),
-        ),
-        Step(
-            "Press",
-            "Open each half and press the seam allowances toward the darker fabric, the same way in all. "
-            "You have two units of two triangles; do not trim them yet.",
-            (Picture((*units, arrow), "Two half-square units, pressed open."),),
-        ),
-    )
+@dataclass(frozen=True, slots=True)
+class Pairs:
+    """Which squares are sewn in pairs: `first`, and `second` or none when both pairs are alike or one is a square.
+
+    `whole` is the role of the large triangle of a split square, or None.
+    """
+
+    first: tuple[int, int]
+    second: tuple[int, int] | None
+    whole: int | None
+
+
+def pairs_of(roles: Roles) -> Pairs:
+    """The two pairs of neighbours that share the falling seam; both times the upper right one first."""
+    above, below = (roles[0], roles[3]), (roles[1], roles[2])
+    if roles[0] == roles[3]:
+        return Pairs(below, None, roles[0])
+    return Pairs(above, None if set(above) == set(below) else below, None)
+
+
+# --- pictures --------------------------------------------------------------------------------------
+
+
+def squares(measures: Measures, pairs: Pairs) -> Picture:
+    """All squares that are cut."""
+    pieces = [(role, *measures.cut(role)) for role in (*pairs.first, *(pairs.second or ()))]
+    if pairs.whole is not None:
+        pieces = [(pairs.whole, *measures.cut(pairs.whole))] * 2 + pieces
+    return show("squares", *laid_out(pieces, measures.side(pairs.first[0]) * GAP))
+
+
+def halves_opened(measures: Measures, pairs: Pairs) -> Picture:
+    """Two half-square units, pressed."""
+    side, slant, first = measures.side(pairs.first[0]), measures.slant, pairs.first
+    gap = side * Fraction(1, 4)
+    second = pairs.second or first
+    units = (*_half_unit(side, first, slant), *_half_unit(side, second, slant, side - slant + gap))
+    left = side - slant
+    upper, lower = at(left, ZERO), at(ZERO, left)
+    toward = upper if darker(measures, first[1], first[0]) == first[0] else lower
+    seam = (at(ZERO, ZERO), at(left, left))
+    arrows = pressed(seam, toward, Fraction(1, 4), open_seams=measures.open_seams)
+    return show("two-halves-opened", *units, *arrows)
+
+
+def crossed(measures: Measures, roles: Roles) -> Picture:
+    """Two units, or a unit and a square, right sides together, sewn on both sides of a line across the seam."""
+    pairs = pairs_of(roles)
+    slant, first = measures.slant, pairs.first
+    side = measures.side(first[0]) - slant
+    if pairs.whole is not None:
+        under = _crossed(side, first, (pairs.whole, pairs.whole))
+    else:
+        under = _crossed(side, first, pairs.second or first[::-1])
+    return show("crossed", *under, *both_sides(side, slant), rising("cut", side))
+
+
+def opened(measures: Measures, roles: Roles) -> Picture:
+    """The unit, dog-ears still on it."""
+    return show("quarters-opened", *opened_quarters(measures, roles))
+
+
+def checked(measures: Measures, roles: Roles) -> Picture:
+    """The unit with what it should measure."""
+    return last_check(opened_quarters(measures, roles), measures, "quarters-measured")
+
+
+# --- lessons ---------------------------------------------------------------------------------------
 
 
 def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
     """The steps for one of the three kinds of unit."""
 
     def steps(measures: Measures) -> tuple[Step, ...]:
-        whole = roles[0] == roles[3]
-        pair_above, pair_below = (roles[0], roles[3]), (roles[1], roles[2])
-        alike = set(pair_above) == set(pair_below)
-        first = pair_below if whole else pair_above
-        made = _pair_steps(measures, first, None if whole or alike else pair_below, roles[0] if whole else None)
-        return (*made, *_crossing(measures, roles, first, whole=whole, alike=alike))
+        pairs = pairs_of(roles)
+        first, slant = pairs.first, measures.slant
+        side = measures.side(first[0])
+        light, _ = light_on_dark(measures, *first)
+        together: tuple[Item, ...] = (
+            *squares_together(*light_on_dark(measures, *first), side),
+            *both_sides(side, slant),
+        )
+        lying: tuple[Item, ...] = (Cloth(light, box(side, side), "wrong"), *both_sides(side, slant))
+        kind = "split" if pairs.whole is not None else "hourglass" if pairs.second is None else "quarters"
+        opened_side = Length(side - slant)
+        press = "open" if measures.open_seams else "side"
+        size = measures.size
+        large = {"large": measures.piece(pairs.whole)} if pairs.whole is not None else {}
+        return (
+            lesson_step(f"{kind}-cut", squares(measures, pairs), piece=measures.piece(first[0]), **large),
+            lesson_step("quarters-sew", show("sewn-both-sides", *together), kind=kind, seam=measures.allowance),
+            lesson_step("quarters-cut-apart", *cutting_pair(lying, rising("cut", side), "cut-on-line", (-1, -1))),
+            lesson_step("quarters-press", halves_opened(measures, pairs), press=press, side=opened_side),
+            lesson_step(f"{kind}-cross", crossed(measures, roles), seam=measures.allowance, press=press),
+            lesson_step("quarters-trim", opened(measures, roles), half=Length(measures.unfinished[0] / 2)),
+            lesson_step("quarters-measure", checked(measures, roles), kind=kind, size=size),
+        )
 
     return steps
-
-
-def _crossing(
-    measures: Measures, roles: Roles, first: tuple[int, int], *, whole: bool, alike: bool
-) -> tuple[Step, ...]:
-    """Two units, or a unit and a square, crossed; opened, trimmed, measured."""
-    slant = measures.slant
-    side = measures.side(first[0]) - slant
-    under: tuple[Cloth, ...]
-    if whole:
-        laid = "one unit on each large square"
-        under = _crossed(side, first, (roles[0], roles[0]))
-    elif alike:
-        laid = "the two units on each other, each fabric on the other one"
-        under = _crossed(side, first, first[::-1])
-    else:
-        laid = "a unit of one pair on a unit of the other"
-        under = _crossed(side, first, (roles[1], roles[2]))
-    nested = "." if whole else "; the seams lie on each other and their allowances point opposite ways, so they lock."
-    opened = opened_quarters(measures, roles)
-    hand = " Two are mirror images of the other two." if len(set(roles)) > 2 else ""
-    count = "Each of the four units" if len(set(roles)) > 2 else "Each of the two units"
-    return (
-        Step(
-            "Cross them",
-            f"Lay {laid}, right sides together{nested} Draw a line from corner to corner across the seam. Sew "
-            f"{measures.say_seam} from it on each side and cut on the line, as before.",
-            (
-                Picture(
-                    (*under, *both_sides(side, slant), rising("cut", side)),
-                    "Two units together, sewn on both sides of a line that crosses the seam, and cut on it.",
-                ),
-            ),
-        ),
-        Step(
-            "Press and trim",
-            "Open, press, and snip off the points that stand out. To trim, lay the ruler's 45° line on one seam, the "
-            f"crossing {measures.say(measures.unfinished[0] / 2)} from both its edges.",
-            (Picture(opened, "The unit opened, with points that stand out at its corners."),),
-        ),
-        Step(
-            "Measure",
-            f"{count} should now measure {measures.say_unfinished}, the seams running into the corners.{hand}",
-            (last_check(opened, measures, f"The unit, {measures.say_unfinished}."),),
-        ),
-    )
 
 
 def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
@@ -199,55 +196,26 @@ def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
         short = patches_together(bottom, right, seam, line)
         sewn = Line("sewn", at(middle - slant / 2, middle - slant / 2), at(f + seam, f + seam))
         pieces = [(role, *measures.cut(role)) for role in dict.fromkeys(roles)]
-        opened = opened_quarters(measures, roles)
-        half = opened[-2:]
-        place, reach = f * Fraction(3, 4), f / 10
-        low, high = at(place - reach, place + reach), at(place + reach, place - reach)
-        arrow = Press(low, high) if darker(measures, roles[2], roles[1]) == roles[1] else Press(high, low)
-        words = _triangle_words(measures, roles)
+        half = opened_quarters(measures, roles)[-2:]
+        toward = at(f, middle) if darker(measures, roles[2], roles[1]) == roles[1] else at(middle, f)
+        arrows = pressed(line, toward, Fraction(1, 3), open_seams=measures.open_seams)
         square = measures.side(roles[1])
         cut: tuple[Item, ...] = (Cloth(roles[1], box(square, square)), Line("cut", at(ZERO, ZERO), at(square, square)))
-        other = "the large triangle" if roles[0] == roles[3] else "the other pair"
+        press = "open" if measures.open_seams else "side"
+        kind = "split" if roles[0] == roles[3] else "quarters"
+        large = {"large": measures.piece(roles[0])} if kind == "split" else {}
         return (
-            Step("Cut", words, (Picture(laid_out(pieces, f * GAP), "The squares to cut."),)),
-            Step(
-                "Cut corner to corner",
-                "Turn a square so that its corner points at you and cut from corner to corner, rolling away from "
-                "yourself. For the small triangles cut once more the other way without moving the pieces: four. Their "
-                "long edges lie on the straight grain and come to the outside of the unit.",
-                cutting_pair(cut, rising("cut", square), "A square cut both ways corner to corner", (-1, -1)),
+            lesson_step(
+                f"{kind}-triangles-cut",
+                show("squares", *laid_out(pieces, f * GAP)),
+                small=measures.piece(roles[1]),
+                **large,
             ),
-            Step(
-                "Sew pairs",
-                f"Lay two small triangles right sides together and sew {measures.say_seam} from one short edge. Sew "
-                "from the square corner outward and always keep the same fabric on top, or the pairs come "
-                "out mirrored.",
-                (Picture((*short, sewn), "Two triangles together with a seam along a short edge."),),
-            ),
-            Step(
-                "Press",
-                "Open each pair and press the allowances toward the darker fabric.",
-                (Picture((*half, arrow), "A pair of triangles, pressed open."),),
-            ),
-            Step(
-                "Sew the long seam",
-                f"Lay the pair on {other}, right sides together, points and middle matched, and sew along the long "
-                f"edge. Press. {EARS.split('. ')[0]}.",
-                (Picture(opened, "The unit opened, with points that stand out."),),
-            ),
-            Step(
-                "Measure",
-                f"The unit should now measure {measures.say_unfinished}, the seams running into the corners.",
-                (last_check(opened, measures, f"The unit, {measures.say_unfinished}."),),
-            ),
+            lesson_step("quarters-triangles-apart", *cutting_pair(cut, rising("cut", square), "cut-twice", (-1, -1))),
+            lesson_step("quarters-triangles-pairs", show("quarters-short-seam", *short, sewn), seam=measures.allowance),
+            lesson_step("quarters-triangles-press", show("pair-opened", *half, *arrows), press=press),
+            lesson_step("quarters-triangles-long", opened(measures, roles), kind=kind, press=press),
+            lesson_step("quarters-measure", checked(measures, roles), kind="one", size=measures.size),
         )
 
     return steps
-
-
-def _triangle_words(measures: Measures, roles: Roles) -> str:
-    small = f"Cut {measures.say_piece(roles[1])}s twice corner to corner: each gives four small triangles"
-    if roles[0] != roles[3]:
-        return f"{small}. A unit takes four, one for each quarter."
-    large = f"Cut {measures.say_piece(roles[0])}s once: each gives two large triangles"
-    return f"{small}. {large}. A unit takes one large and two small ones."

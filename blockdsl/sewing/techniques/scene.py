@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.sewing.message import Argument, Message, message
 
 Side = Literal["right", "wrong"]
 Hand = Literal["right", "left"]
@@ -84,21 +85,41 @@ Item = Cloth | Paper | Line | Press | Measured | Gap | Words | Cutting
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """One picture, what it says to those who cannot see it, and how far it is turned (clockwise, eighths).
+    """One picture, what it shows, for those who cannot see it, and how far it is turned (clockwise, eighths).
 
     `hand` says for whom the tools lie as they do.
     """
 
     items: tuple[Item, ...]
-    says: str
+    shows: Message
     turn_eighths: int = 0
     hand: Hand | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One thing to do: its name, what to do and why, and one picture or a pair for right and left hand."""
+    """One thing to do: the key of what is said of it, and one picture or a pair for right and left hand."""
 
-    title: str
-    text: str
+    key: str
     pictures: tuple[Picture, ...]
+    arguments: tuple[tuple[str, Argument], ...] = ()
+
+    @property
+    def title(self) -> Message:
+        """Its name."""
+        return Message(f"{self.key}.title", self.arguments)
+
+    @property
+    def text(self) -> Message:
+        """What to do, and why."""
+        return Message(self.key, self.arguments)
+
+
+def lesson_step(key: str, *pictures: Picture, **arguments: Argument) -> Step:
+    """A step of a lesson with the arguments of its message."""
+    return Step(f"lesson-{key}", pictures, tuple(arguments.items()))
+
+
+def show(key: str, *items: Item, turn: int = 0, **arguments: Argument) -> Picture:
+    """A picture with the message that says what it shows."""
+    return Picture(items, message(f"picture-{key}", **arguments), turn)

@@ -11,14 +11,13 @@ from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
+from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Press, Step, lesson_step, show
 from blockdsl.units import SHAPES
 from blockdsl.units.star45 import POINTS
 
-STAR_SETS = "Sew a set for each row"
-"""The title of the step to which the facts of a block add which fabrics each set takes."""
 ROWS = 3
 GROUND = ROWS
 DRAWN = (*((i + j) % ROWS for _ in range(POINTS) for i in range(ROWS) for j in range(ROWS)), *(GROUND,) * POINTS)
@@ -66,55 +65,26 @@ def many_diamonds(measures: Measures) -> tuple[Step, ...]:
     )
     # The first cut runs through the upper corners of all strips, where they begin.
     ways = [(at(along * n, ZERO), at(along * n + whole, whole)) for n in range(3)]
-    drawn = [Line("drawn", start, end) for start, end in (ways[0], ways[2])]
     star = _star(side)
-    many = ROWS * ROWS
+    drawn = [Line("drawn", start, end) for start, end in (ways[0], ways[2])]
+    join = show("star-rows", *_rows(star, side))
     return (
-        Step(
-            "Cut strips",
-            "Cut the strips of the cutting table across the fabric, after cutting its end straight (squaring up). Cut "
-            "off the selvages (its firm woven edges).",
-            (Picture(_strips(width), f"Strips of each fabric, all {measures.say(width)} wide."),),
+        lesson_step("star-strips-cut", show("strips", *_strips(width)), width=Length(width)),
+        lesson_step(
+            "star-strips-sew", show("stepped-set", *cloths, *arrows), step=Length(band), seam=measures.allowance
         ),
-        Step(
-            STAR_SETS,
-            "Every row of a large diamond has a strip set of its own, with that row's fabrics from the middle outward: "
-            "the first begins with the fabric in the middle of the star, the second with the next one, and so on. Lay "
-            "each strip right sides together on the last, but begin it further along, by a strip's width less two seam "
-            f"allowances, so that the ends step down at 45°. Sew {measures.say_seam} from the edge. Press one set's "
-            "allowances one way, the next set's the other way: so they lock later.",
-            (Picture((*cloths, *arrows), "Three strips sewn and pressed, each begun further along than the last."),),
+        lesson_step(
+            "star-segments",
+            *cutting_pair((*cloths, *drawn), Line("cut", *ways[1]), "cut-at-45", (1, 1)),
+            width=Length(width),
         ),
-        Step(
-            "Cut at 45°",
-            "Lay the 45° line of the ruler on a seam and cut off the stepped ends. Then cut segments as wide as the "
-            "strips were cut, measured square to the cut: eight of each set for one star. Hold the ruler down with the "
-            "flat hand and roll away from yourself. Lay the 45° line on a seam again for each cut. What is cut now "
-            "stretches: handle it gently.",
-            cutting_pair((*cloths, *drawn), Line("cut", *ways[1]), "The set cut at 45 degrees", (1, 1)),
+        lesson_step("star-rows", join, seam=measures.allowance),
+        lesson_step(
+            "star-points",
+            show("star-points", *star[: POINTS * ROWS * ROWS]),
+            seam=measures.allowance,
         ),
-        Step(
-            "Join the rows",
-            "Lay the segments of a large diamond side by side, the first set's at the middle of the star. Lay two "
-            f"right sides together so that their seams cross {measures.say_seam} from the edge, not at it: pin through "
-            "both there. Sew the rows together, and press. Make eight large diamonds.",
-            (Picture(_rows(star, side), "Three rows of three small diamonds, apart, and the large diamond."),),
-        ),
-        Step(
-            "Join the points",
-            "Sew the large diamonds in pairs, the pairs to halves, the halves to a star, always from the middle "
-            f"outward. Stop {measures.say_seam} from the edge at the outer end, with a few stitches back: the ground "
-            "is set in there.",
-            (Picture(tuple(star[: POINTS * many]), "Eight large diamonds joined to a star."),),
-        ),
-        Step(
-            "Set in the ground",
-            "Cut the large square twice corner to corner: four triangles. Set one in at the top, the bottom and each "
-            "side: sew to the dot, a seam allowance from both edges of the inner corner, stop with the needle down, "
-            "turn the work until the next edges are level, and sew on. Set the squares into the corners in the same "
-            "way. Press toward the ground.",
-            (Picture(tuple(star), "The star with its triangles and squares."),),
-        ),
+        lesson_step("star-ground", show("star-ground", *star)),
     )
 
 

@@ -7,6 +7,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from blockdsl.geometry import Exact
+from blockdsl.sewing.message import Length, Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -15,10 +16,11 @@ from blockdsl.sewing.techniques.cloth import (
     dimensions,
     moved,
     outline,
+    pressed,
 )
 from blockdsl.sewing.techniques.halves import darker
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Step, lesson_step, show
 
 
 def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact) -> tuple[Cloth, ...]:
@@ -51,12 +53,12 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
         Line("sewn", at(ZERO, seam), at(shown, seam)),
     )
     bands = _bands(measures, roles, band, length)
-    arrows = []
+    arrows: list[Item] = []
     y = seam + band
     for place, (first, second) in enumerate(pairwise(roles)):
-        reach = band * Fraction(2, 5) * (1 if darker(measures, first, second) == second else -1)
         x = length * Fraction(1 + place % 2, 3)
-        arrows.append(Press(at(x, y - reach), at(x, y + reach)))
+        toward = at(x, y + band if darker(measures, first, second) == second else y - band)
+        arrows += pressed((at(x, y), at(x, y)), toward, Fraction(2, 5), open_seams=measures.open_seams)
         y = y + band
     across = Line("cut", at(segment, whole), at(segment, ZERO))
     told = Measured(at(ZERO, whole), at(segment, whole), segment)
@@ -64,31 +66,17 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
         Line("drawn", at(segment * n, ZERO), at(segment * n, whole)) for n in range(2, int(float(length / segment)) + 1)
     )
     return (
-        Step(
-            "Cut strips",
-            f"Cut strips {measures.say(cut)} wide across the fabric, after cutting its end straight (squaring up). "
-            f"Cut off the selvages (its firm woven edges).",
-            (Picture(tuple(strips), f"Strips {measures.say(cut)} wide."),),
+        lesson_step("strips-cut", show("strips", *strips), width=Length(cut)),
+        lesson_step("strips-sew", show("strips-sewn", *together), seam=measures.allowance),
+        lesson_step(
+            "strips-press", show("strip-set", *bands, *arrows), press="open" if measures.open_seams else "side"
         ),
-        Step(
-            "Sew them together",
-            f"Lay two strips right sides together (the printed faces inside) and sew {measures.say_seam} from the "
-            f"long edge. Add the others one "
-            "by one; begin each seam at the end where the last one stopped, so that the set does not bend.",
-            (Picture(together, "Two strips right sides together, sewn along one edge."),),
-        ),
-        Step(
-            "Press",
-            "Press all allowances toward the darker strip. Set the iron down and lift it along the strip, so that the "
-            "set stays straight. The seams should have no folds on the right side.",
-            (Picture((*bands, *arrows), "The strip set opened; arrows point to the darker strips."),),
-        ),
-        Step(
-            "Cut segments",
-            f"Square up one end: lay a line of the ruler on a seam. Then cut segments {measures.say(segment)} wide, "
-            "holding the ruler down with the flat hand and rolling away from yourself. Square up again when the "
-            "ruler's lines no longer follow the seams.",
-            cutting_pair((*bands, *later, told), across, "The strip set cut across into segments", (0, 4)),
+        lesson_step(
+            "strips-segments",
+            *cutting_pair((*bands, *later, told), across, "segments-cut", (0, 4)),
+            width=Length(segment),
+            first=Length(measures.squared_up[0]),
+            again=Length(measures.squared_up[1]),
         ),
     )
 
@@ -102,17 +90,10 @@ def rails(measures: Measures) -> tuple[Step, ...]:
     sewn = segment + 2 * measures.seam
     unit = _bands(measures, roles, band, sewn)
     whole = count * band + 2 * measures.seam
+    segment_picture = show("segment", *unit, *dimensions(sewn, whole), turn=2 if lying else 0, size=Size(sewn, whole))
     return (
         *_start(measures, roles, band, sewn),
-        Step(
-            "Measure",
-            f"Each segment is a unit. It should measure {measures.say_unfinished}.",
-            (
-                Picture(
-                    (*unit, *dimensions(sewn, whole)), f"One segment, {measures.say_unfinished}.", 2 if lying else 0
-                ),
-            ),
-        ),
+        lesson_step("rails-measure", segment_picture, size=measures.size),
     )
 
 
@@ -133,35 +114,18 @@ def checker(measures: Measures) -> tuple[Step, ...]:
         turned = tuple(1 - role for role in roles) if start else roles
         apart += moved(_standing(measures, turned, band, segment), ZERO, row * (cut + gap))
     odd = across % 2 == 1
-    turn = (
-        "Rows with an odd number of patches need a second strip set that begins with the other fabric; take segments "
-        "of both in turn."
-        if odd
-        else "Turn every other segment about, so that the fabrics alternate."
-    )
+    joined: tuple[Item, ...] = (*_joined(measures, roles, band, segment, down), *dimensions(*measures.unfinished))
+    meet = "match" if measures.open_seams else "nest"
     return (
         *_start(measures, roles, band, cut),
-        Step(
-            "Lay out",
-            turn,
-            (Picture(tuple(apart), "Segments laid out so that the fabrics alternate."),),
+        lesson_step("checker-lay", show("segments-laid", *apart), sets=2 if odd else 1),
+        lesson_step(
+            "checker-join",
+            show("segments-sewn", *_joining(measures, roles, band, segment)),
+            seam=measures.allowance,
+            meet=meet,
         ),
-        Step(
-            "Join",
-            "Lay two segments right sides together. The seam allowances point opposite ways and lock; pin there. Sew "
-            f"{measures.say_seam} from the edge. Press this seam to one side.",
-            (Picture(_joining(measures, roles, band, segment), "Two segments right sides together, sewn."),),
-        ),
-        Step(
-            "Measure",
-            f"The unit should now measure {measures.say_unfinished}, the corners of the patches meeting.",
-            (
-                Picture(
-                    (*_joined(measures, roles, band, segment, down), *dimensions(*measures.unfinished)),
-                    f"The unit, {measures.say_unfinished}.",
-                ),
-            ),
-        ),
+        lesson_step("checker-measure", show("checker-measured", *joined, size=measures.size), size=measures.size),
     )
 
 

@@ -28,34 +28,33 @@ THIRDS_CENTIMETRES = _steps(Fraction(6), Fraction(30), Fraction(3))
 class Topic:
     """One kind of unit made by a method.
 
-    `writes` is the shape as it is written in a block file, with the fabrics a, b, c … for its roles in order;
-    `proportion` its width over its height; `columns` the heads of the table of sizes, each with the role whose piece
-    it tells; `drawn` the role of each patch in the order in which the shape draws them, going on from the last.
-    `common` are the finished widths of that table in inches and in centimetres, empty for no table.
-    `dark` are the roles shown in the darker cloth, and `shown` the finished widths in inches and in centimetres that
+    `key` is that of its title; `writes` is the shape as it is written in a block file, with the fabrics a, b, c … for
+    its roles in order; `proportion` its width over its height; `columns` the keys of the heads of the table of sizes,
+    each with the role whose piece it tells; `drawn` the role of each patch in the order in which the shape draws them,
+    going on from the last. `common` are the finished widths of that table in inches and in centimetres, empty for no
+    table; `oversized` says that pieces can be cut larger and units trimmed. `dark` are the roles shown in the darker
+    cloth, and `shown` the finished widths in inches and in centimetres that
     the steps speak of, when no block gives its own.
     """
 
     shape: str
-    title: str
+    key: str
     writes: str
     steps: Callable[[Measures], tuple[Step, ...]]
     columns: tuple[tuple[str, int], ...] = ()
     proportion: Fraction = Fraction(1)
     drawn: tuple[int, ...] = (0, 1)
     common: tuple[Sizes, Sizes] = (INCHES, CENTIMETRES)
-    roomy: bool = False
+    oversized: bool = False
     dark: tuple[int, ...] = (1,)
     shown: tuple[Fraction, Fraction] = (Fraction(3), Fraction(8))
 
 
 @dataclass(frozen=True, slots=True)
 class Lesson:
-    """One method: its name in the language, its title, what it is good for, and its topics by shape."""
+    """One method: its name in the language, and its topics by shape."""
 
     method: str
-    title: str
-    about: str
     topics: Mapping[str, Topic]
 
 

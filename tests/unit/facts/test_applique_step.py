@@ -5,8 +5,9 @@ from itertools import pairwise
 import pytest
 
 from blockdsl.facts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.facts.stepfacts import LessonStep, StepFacts
 from blockdsl.sewing.techniques.scene import Cloth, Words
+from blockdsl.wording.lessons import step_title, step_words
 from tests.unit.model.blocks import block
 
 SQUARE = 'applique slate "M0.2 0.2 H0.8 V0.8 H0.2 Z"'
@@ -17,6 +18,11 @@ FAR = 'applique slate "M1.2 1.2 H1.8 V1.8 H1.2 Z"'
 def last(*lines: str, size: str = "6 in") -> StepFacts:
     facts = block(*lines, size=size)
     return facts.steps[-1]
+
+
+def parts(step: StepFacts) -> list[tuple[str, str]]:
+    """Title and words of each part, as an American reads them."""
+    return [(step_title(each, "in"), step_words(each, "in")) for each in step.lesson if isinstance(each, LessonStep)]
 
 
 def colours(step: StepFacts, picture: int) -> list[str]:
@@ -45,15 +51,15 @@ def test_on_a_single_patch_it_is_the_only_step() -> None:
 
 def test_folded_and_raw_edges_are_told_apart_by_their_letters() -> None:
     both, raw = last("row fog", SQUARE, RAW), last("row fog", RAW)
-    assert [each.title for each in both.lesson] == [
+    assert [title for title, _ in parts(both)] == [
         "Trace and cut", "Turn under", "Cut raw edges", "Lay on", "Sew down",
     ]  # fmt: skip
-    assert [each.title for each in raw.lesson] == ["Cut raw edges", "Lay on", "Sew down"]
-    assert both.lesson[0].text.startswith("B: trace")
-    assert "1/4 in outside" in both.lesson[0].text
-    assert both.lesson[2].text.startswith("C: ")
-    assert "blind" in both.text
-    assert "blind" not in raw.text
+    assert [title for title, _ in parts(raw)] == ["Cut raw edges", "Lay on", "Sew down"]
+    assert parts(both)[0][1].startswith("B: trace")
+    assert "1/4 in outside" in parts(both)[0][1]
+    assert parts(both)[2][1].startswith("C: ")
+    assert "blind" in parts(both)[-1][1]
+    assert "blind" not in parts(raw)[-1][1]
 
 
 @pytest.mark.parametrize(
@@ -61,7 +67,7 @@ def test_folded_and_raw_edges_are_told_apart_by_their_letters() -> None:
 )
 def test_pieces_are_laid_in_the_order_in_which_they_are_written(lines: tuple[str, ...], order: str) -> None:
     step = last("row fog fog", "row fog fog", *lines)
-    assert f"the first lowest: {order}." in step.lesson[-2].text
+    assert f"the first lowest: {order}." in parts(step)[-2][1]
 
 
 def test_the_picture_is_the_block_with_later_pieces_on_earlier_ones() -> None:
@@ -84,7 +90,7 @@ def test_curves_of_the_ground_are_drawn_along_their_arcs() -> None:
 
 
 def test_blocks_that_are_pieced_alike_keep_their_own_applique() -> None:
-    texts = [last("row fog", line).lesson[0].title for line in (SQUARE, RAW, SQUARE)]
+    texts = [parts(last("row fog", line))[0][0] for line in (SQUARE, RAW, SQUARE)]
     assert texts == ["Trace and cut", "Cut raw edges", "Trace and cut"]
 
 

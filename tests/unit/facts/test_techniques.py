@@ -13,6 +13,8 @@ from blockdsl.facts.techniquefacts import TechniqueSection
 from blockdsl.facts.techniques import technique_facts, techniques_for, topic_shape
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS
 from blockdsl.sewing.techniques import LESSONS
+from blockdsl.wording.lessons import step_words
+from blockdsl.wording.steps import step_texts
 
 FABRICS = """
 fabric fog "Harbour fog" #dfe3e0
@@ -32,7 +34,7 @@ def block(lines: str) -> BlockFacts:
 
 
 def said(section: TechniqueSection) -> str:
-    return " ".join(step.text for step in section.steps)
+    return " ".join(step_words(step, section.unit) for step in section.steps)
 
 
 STAR = """
@@ -161,7 +163,7 @@ def test_each_cut_along_a_ruler_is_shown_for_both_hands(method: str, unit: str) 
     shapes = list(LESSONS[method].topics)
     for section in technique_facts(method, shapes, None, "in" if unit == "in" else "cm").sections:
         pairs = [tuple(picture.hand for picture in step.pictures) for step in section.steps]
-        assert ("right", "left") in pairs, section.title
+        assert ("right", "left") in pairs, section.key
         assert all(pair in {("right", "left"), (None,), (None, None)} for pair in pairs)
 
 
@@ -182,7 +184,7 @@ def test_a_ruler_that_reads_whole_inches_is_taught_without_a_trim_that_nobody_co
 def test_a_unit_on_papers_that_is_no_goose_is_told_its_own_size_and_that_the_pictures_show_another() -> None:
     rows = "  row fog/slate slate/fog\n  row slate/fog fog/slate\n"
     facts = block(f'\nblock "Half"\n  size 12 in\n{rows}  make half as foundation\n')
-    text = facts.steps[0].text
+    text = step_texts(facts)[0].text
     # 12 in over two columns is 6 in, and a seam allowance of 1/4 in on each side
     assert "The unit should measure 6 1/2 × 6 1/2 in." in text
     assert "The pictures show flying geese: yours has other patches" in text
@@ -190,6 +192,6 @@ def test_a_unit_on_papers_that_is_no_goose_is_told_its_own_size_and_that_the_pic
 
 def test_geese_on_papers_are_their_own_pictures() -> None:
     facts = block('\nblock "Geese"\n  size 4 x 2 in\n  row (geese lantern on fog)\n  make geese as foundation\n')
-    text = facts.steps[0].text
+    text = step_texts(facts)[0].text
     assert "The unit should measure 4 1/2 × 2 1/2 in." in text
     assert "The pictures show" not in text

@@ -80,19 +80,19 @@ def test_a_unit_made_by_a_method_is_one_step_and_its_patches_are_not_sewn_again(
     )
     assert told(star)[0] == "1 flying geese x4: 1 C fog, 4 B slate"
     assert [step.makes for step in star.steps] == ["flying geese", "rows 1 and 3", "row 2", "block"]
-    assert "Once makes all 4." in star.steps[0].text
-    assert "Lay two small squares right sides down" in star.steps[0].text
 
 
 def test_eight_half_squares_two_at_a_time_are_four_pairs_of_squares() -> None:
     rows = ["row fog/slate fog/slate fog/slate fog/slate", "row slate/fog slate/fog slate/fog slate/fog"]
     step = block(*rows, "make half as two at a time", size="12 x 6 in").steps[0]
-    assert step.text.endswith("Do this 4 times to make 8.")
+    assert step.made_by is not None
+    assert (step.count, step.made_by.batches, step.made_by.gives) == (8, 4, 2)
 
 
-def test_two_at_a_time_for_three_leaves_one_over_and_says_so() -> None:
+def test_two_at_a_time_for_three_leaves_one_over() -> None:
     step = block("row fog/slate fog/slate fog/slate", "make half as two at a time", size="9 x 3 in").steps[0]
-    assert step.text.endswith("Do this twice to make 3 (1 will be left over).")
+    assert step.made_by is not None
+    assert (step.count, step.spare, step.made_by.batches) == (3, 1, 2)
 
 
 def test_small_parts_that_go_into_one_unit_alone_are_sewn_on_the_way() -> None:

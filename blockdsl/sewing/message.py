@@ -1,0 +1,91 @@
+"""A sentence as data: the key of a message, and what is put in its places.
+
+The words are in `blockdsl/wording`, a file for each language; what is measured stays exact until it is written there.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from blockdsl.geometry import Exact
+
+Position = Literal["top", "bottom", "left", "right", "upper-left", "upper-right", "lower-left", "lower-right"]
+Style = Literal["plain", "the", "a", "both", "letter", "fabric", "take"]
+"""How a piece is named in a sentence.
+
+`plain`: the shortest name that is its own in the step, C, Lantern or C (Lantern). `the`: as plain, but the Lantern
+square. `a`: the same with an article, a C or a Lantern square. `both`: C (Lantern), or
+C where the letter is its own. `letter`: the letter alone. `fabric`: the fabric alone.
+`take`: all that is taken of it, 1 C square (Lantern).
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """A measure, written with its unit."""
+
+    value: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """Width and height, written with their unit."""
+
+    width: Exact
+    height: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """A square or rectangle to be cut: `3 7/8 in square`, `3 1/2 × 6 1/2 in rectangle`."""
+
+    width: Exact
+    height: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A side or a corner, as it lies on the table."""
+
+    position: Position
+
+
+@dataclass(frozen=True, slots=True)
+class PieceName:
+    """A piece that the step takes, by its role in the shape."""
+
+    role: int
+    style: Style = "plain"
+
+
+@dataclass(frozen=True, slots=True)
+class PieceList:
+    """Several pieces one after the other."""
+
+    roles: tuple[int, ...]
+    style: Style = "plain"
+
+
+@dataclass(frozen=True, slots=True)
+class Names:
+    """Letters or names, as a list in words; `in_order` as they come, without *and*."""
+
+    names: tuple[str, ...]
+    in_order: bool = False
+
+
+Argument = str | int | Length | Size | Cut | Names | Place | PieceName | PieceList
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """What is to be said: a key, and its arguments by name."""
+
+    key: str
+    arguments: tuple[tuple[str, Argument], ...] = ()
+
+
+def message(key: str, **arguments: Argument) -> Message:
+    """A message with its arguments."""
+    return Message(key, tuple(arguments.items()))

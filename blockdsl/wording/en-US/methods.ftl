@@ -1,0 +1,137 @@
+# The steps of units that a method makes, as they stand on a block's sheet.
+
+method-take = Take { $pieces }.
+method-take-each = For each, take { $pieces }.
+method-take-pair = For each pair of squares, take { $pieces }.
+method-take-set = For each set of squares, take { $pieces }.
+method-take-strips = For each strip set, take { $pieces }.
+
+form-square = square
+form-rectangle = rectangle
+form-strip = strip
+form-triangle = triangle
+form-diamond = diamond
+form-parallelogram = parallelogram
+form-trapezoid = trapezoid
+form-hexagon = hexagon
+form-octagon = octagon
+form-template = piece by template
+
+# What one batch gives, in the title: make 8, 2 from each pair of squares.
+method-gives-pair = , { $gives } from each pair of squares
+method-gives-set = , { $gives } from each set of { $squares } squares
+method-from = { " " }from { $squares } squares
+method-from-strips = { $sets ->
+    [one] { " " }from 1 strip set
+   *[other] { " " }from { $sets } strip sets
+}
+method-kinds = { $mirrored ->
+    [one] make { $count } and 1 mirror image
+   *[other] make { $count } and { $mirrored } mirror images
+}
+method-spare = , { $spare } spare
+
+method-mark-diagonal = On the wrong side of { $piece }, draw a line from corner to corner.
+method-mark-both-diagonals = On the wrong side of { $piece }, draw both lines from corner to corner.
+method-mark-two-diagonals = On the wrong side of { $first } and of { $second }, draw a line from corner to corner.
+method-mark-each = On the wrong side of each { $letter }, draw a line from corner to corner.
+method-mark-the = On the wrong side of { $letter }, draw a line from corner to corner.
+method-mark-across-one = On the wrong side of one half-square triangle, draw a line from corner to corner, across the seam.
+method-mark-across-each = On the wrong side of each half-square triangle, draw a line from corner to corner, across the seam.
+method-mark-across = On the wrong side of each half-square triangle of { $piece }, draw a line from corner to corner, across the seam.
+
+method-place-pair = Place it on { $piece }, right sides together, edges even, and pin.
+method-place-pairs = Place { $first } on { $first_under } and { $second } on { $second_under }, right sides together, edges even, and pin.
+method-cross-halves = Place it on the other, right sides together, edges even, { $first } on { $second }.
+method-cross-pairs = Place each on one of { $under }, right sides together, edges even, { $first } on { $second }.
+method-cross-with = Place each on { $piece }, right sides together, edges even, and pin.
+method-place-two-corners = Place { $piece } on each of two opposite corners of { $base }, right sides together, edges even.
+method-turn-in-one = Turn both so that their lines make one line across { $base }; pin.
+method-place-square-corner = On each half, place { $piece } on the square corner of { $base }, right sides together, edges even.
+method-turn-to-notch = Turn it so that its line runs into the notch between the other two { $pieces }; pin.
+
+method-nest-seams = Nest the seams and pin.
+method-match-seams = Match the seams and pin.
+method-sew-both-sides = { $lines ->
+    [one] Sew { $seam } from the line on both sides of it.
+   *[other] Sew { $seam } from each line on both sides of it.
+}
+method-cut-on-line = { $lines ->
+    [one] Cut on the line.
+   *[other] Cut on the lines.
+}
+method-cut-quarters = Cut in half both ways through the middle, { $half } from the edges.
+method-cut-outside = Cut { $seam } outside the seam.
+
+method-press-toward = { $seams ->
+    [1] Press the seam { -toward } { $piece }.
+    [2] Press both seams { -toward } { $piece }.
+   *[other] Press all seams { -toward } { $piece }.
+}
+method-press-away = { $seams ->
+    [1] Press the seam away from { $piece }.
+    [2] Press both seams away from { $piece }.
+   *[other] Press all seams away from { $piece }.
+}
+method-press-open = { $seams ->
+    [1] Press the seam open.
+    [2] Press both seams open.
+   *[other] Press all seams open.
+}
+method-press-either = Press both seams to either side.
+method-press-one-way = Press all seams to one side.
+method-press-two-pairs = Press the seams of the first pair { -toward } { $first } and those of the second { -toward } { $second }.
+method-press-over-corner = Press { $piece } over the corner.
+method-press-over-other = Press { $piece } over the corner.
+
+method-trim-ears = Trim the dog-ears.
+method-trim-half-if-larger = If it is larger, lay the 45° line of the ruler on the seam and trim all four edges.
+method-trim-quarters = Trim each to { $size }, with the seams from corner to corner.
+method-trim-geese = Trim each to { $size }, with { $seam } beyond the point.
+
+method-measure = { $size }
+method-measure-point = { $size }, with { $seam } beyond the point
+method-measure-points = { $size }, with { $seam } beyond each point
+method-measure-across = { $length } across
+
+# Of units that come out in two kinds: how they are told apart, and which to keep.
+method-sort-both = { $landmark ->
+    [point] Lay each with its point at the { $lies }.
+   *[other] Lay each with { $landmark } at the { $lies }.
+} Half have { $told } at the { $here }; the others, with { $told } at the { $there }, are their mirror images. Keep the two kinds apart.
+method-sort-one = { $landmark ->
+    [point] Lay each with its point at the { $lies }.
+   *[other] Lay each with { $landmark } at the { $lies }.
+} Keep those with { $told } at the { $here }; the others are mirror images, and spare.
+
+method-flip-lay-base = Lay { $base } with a long edge at the { $position }.
+method-flip-place-end = Place { $piece } on its { $end } end, right sides together, edges even.
+method-flip-turn = Turn { $piece } so that its line runs from { $start } to { $end }; pin.
+method-flip-sew = Sew just outside the line, { -toward } the { $position }.
+method-flip-other-end = Place { $piece } on the { $end } end in the same way, its line from { $start } to { $stop }.
+method-flip-same-way = Sew, cut{ -serial } and press in the same way, { -toward } the { $position }.
+method-flip-place-whole = Place it on { $base }, right sides together, edges even.
+method-flip-lay-both = Turn both so that the line runs from { $start } to { $end }; pin.
+method-flip-place-corner = Place { $piece } on the { $corner } corner of { $base }, right sides together, edges even.
+method-flip-next-corner = Place { $piece } on the { $corner } corner in the same way, its line from { $start } to { $end }. Sew, cut{ -serial } and press in the same way, { -toward } the { $corner }.
+method-flip-rest = Flip { $piece } onto each of the other three corners in the same way, the opposite corner first, its line cutting off the corner.
+method-flip-mirrored = { $count ->
+    [one] Make the mirror image in the same way, left and right exchanged.
+   *[other] Make the mirror images in the same way, left and right exchanged.
+}
+
+# Where an earlier step has taught the same.
+method-again = Sew them as in step { $number }.
+method-again-pair = { $press ->
+    [open] Sew them as in step { $number }; draw the line on { $marked }.
+   *[side] Sew them as in step { $number }; draw the line on { $marked } and press { -toward } { $toward }.
+}
+method-again-geese = { $press ->
+    [open] Sew them as in step { $number }.
+   *[side] Sew them as in step { $number }, and press { -toward } { $toward }.
+}
+method-again-flip-geese = { $same ->
+    [yes] Sew them as in step { $number }.
+   *[no] Sew them as in step { $number }, with { $first } on the left end and { $second } on the right end.
+}
+method-again-flip-half = Sew them as in step { $number }, with { $upper } on { $base }.

@@ -1,0 +1,143 @@
+"""The lessons of the methods in words: titles, what to do, what pictures show, tables of sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from blockdsl.facts.blockfacts import CutFacts, RulerUnit
+from blockdsl.facts.techniquefacts import Picture, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
+from blockdsl.wording.english import capital, listed, plural
+from blockdsl.wording.measures import figure, length_words, size_words
+from blockdsl.wording.messages import Messages, messages
+from blockdsl.wording.sentences import sentence
+
+
+def english_of(unit: RulerUnit) -> Messages:
+    """The words that go with a ruler: American with inches, British with centimetres."""
+    return messages("en-US" if unit == "in" else "en-GB")
+
+
+def technique_title(technique: TechniqueFacts) -> str:
+    """`Four at a time`."""
+    return english_of(technique.sections[0].unit)(f"{_key(technique)}.title")
+
+
+def technique_about(technique: TechniqueFacts) -> str:
+    """What the method is good for."""
+    return english_of(technique.sections[0].unit)(_key(technique))
+
+
+def _key(technique: TechniqueFacts) -> str:
+    return f"technique-{technique.method.replace(' ', '-')}"
+
+
+def section_title(section: TechniqueSection) -> str:
+    """`Flying geese`."""
+    return english_of(section.unit)(f"topic-{section.key}")
+
+
+def section_shown(section: TechniqueSection) -> str:
+    """At which size the steps are shown."""
+    words = english_of(section.unit)
+    return words("section-shown", size=size_words(section.finished, section.unit, words))
+
+
+def step_title(step: Step, unit: RulerUnit) -> str:
+    """The name of a lesson's step."""
+    return sentence(step.title, unit, english_of(unit))
+
+
+def step_words(step: Step, unit: RulerUnit) -> str:
+    """What to do in a lesson's step, and why."""
+    return sentence(step.text, unit, english_of(unit))
+
+
+def describe_picture(picture: Picture, unit: RulerUnit) -> str:
+    """What a picture shows, for those who cannot see it."""
+    words = english_of(unit)
+    key = f"picture-{picture.hand}" if picture.hand else "picture"
+    return words(key, shows=sentence(picture.shows, unit, words))
+
+
+# --- common sizes ----------------------------------------------------------------------------------
+
+
+def table_heads(table: SizeTable, unit: RulerUnit) -> list[str]:
+    """The finished size, the pieces, what the unit should measure."""
+    words = english_of(unit)
+    heads = [words("head-finished")]
+    for key, oversized in table.heads:
+        head = words(f"head-{key}")
+        heads.append(words("head-oversized", head=head) if oversized else head)
+    return [*heads, words("head-should-measure")]
+
+
+def sizes_title(section: TechniqueSection) -> str:
+    """`Flying geese: common sizes`."""
+    return english_of(section.unit)("sizes-title", topic=section_title(section))
+
+
+def sizes_aside(section: TechniqueSection) -> str:
+    """In which measure, with which seam allowance, and how wide for its height where it is no square."""
+    return _about_table("sizes-aside", section)
+
+
+def sizes_caption(section: TechniqueSection) -> str:
+    """The same in one sentence with the title."""
+    return _about_table("sizes-caption", section, topic=section_title(section))
+
+
+def _about_table(key: str, section: TechniqueSection, **more: str) -> str:
+    words = english_of(section.unit)
+    seam = length_words(section.seam, section.unit, words)
+    wide, high = section.table.proportion
+    return words(key, unit=section.unit, seam=seam, wide=wide if wide != high else 1, high=high, **more)
+
+
+def sizes_remark(sections: Sequence[TechniqueSection]) -> str:
+    """What the columns of all the tables mean."""
+    words = english_of(sections[0].unit)
+    seams = dict.fromkeys(length_words(each.seam, each.unit, words) for each in sections)
+    extra = dict.fromkeys(
+        length_words(each.table.oversized, each.unit, words) for each in sections if each.table.oversized
+    )
+    remark = words("sizes-remark", seam=" or ".join(seams))
+    return f"{remark} {words('sizes-oversized', extra=' or '.join(extra))}" if extra else remark
+
+
+# --- the units of the blocks at hand ---------------------------------------------------------------
+
+
+def uses_title(section: TechniqueSection) -> str:
+    """`Flying geese in Rip Current`, or in these blocks."""
+    names = list(dict.fromkeys(use.block for use in section.uses))
+    return english_of(section.unit)("uses-title", topic=section_title(section), block=names[0], count=len(names))
+
+
+def use_words(use: UnitUse, *, named: bool) -> str:
+    """One unit: how many, what is cut for it, what it should measure; `named` with its block's name."""
+    words = english_of(use.unit)
+    title = f"{use.block}: {use.title}" if named else capital(use.title)
+    size = size_words(use.finished, use.unit, words)
+    said = [words("uses-head", title=title, count=use.count, spare=use.spare, size=size)]
+    if use.cuts:
+        said.append(words("uses-cut", cuts=listed([_cut(cut, use, words) for cut in use.cuts], words)))
+    said.append(words("uses-measure", size=size_words(use.unfinished, use.unit, words)))
+    return " ".join(said)
+
+
+def _cut(cut: CutFacts, use: UnitUse, words: Messages) -> str:
+    form = words(f"form-{cut.piece}")
+    sides = " × ".join(figure(side, use.unit) for side in (cut.cut[:1] if cut.piece == "square" else cut.cut))
+    return words(
+        f"uses-piece-{cut.subcut}",
+        count=cut.count,
+        fabric=use.fabrics.get(cut.fabric, cut.fabric),
+        form=plural(form) if cut.count > 1 else form,
+        size=f"{sides} {use.unit}",
+    )
+
+
+def uses_more(count: int, unit: RulerUnit) -> str:
+    """How many units more there are."""
+    return english_of(unit)("uses-more", count=count)

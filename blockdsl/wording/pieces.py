@@ -1,0 +1,82 @@
+"""How the pieces of a step are named: by letter, by fabric, or by both, always the shortest that is unique in it."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Mapping, Sequence
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.sewing.message import Style
+from blockdsl.sewing.method_steps import MethodPiece
+from blockdsl.wording.english import an, listed, plural
+from blockdsl.wording.measures import figure
+from blockdsl.wording.messages import Messages
+
+
+def fabric_labels(block: BlockFacts) -> dict[str, str]:
+    """What is printed for each fabric; one name of several fabrics gets the number of its swatch."""
+    often = Counter(fabric.label for fabric in block.fabrics)
+    return {
+        fabric.name: f"{fabric.label} ({fabric.number})" if often[fabric.label] > 1 else fabric.label
+        for fabric in block.fabrics
+    }
+
+
+class PieceNames:
+    """The names of the pieces of one step, by role."""
+
+    def __init__(self, pieces: Mapping[int, MethodPiece], block: BlockFacts, words: Messages) -> None:
+        self._pieces, self._words, self._unit = pieces, words, block.unit
+        self._labels = fabric_labels(block)
+        self._kinds = {(piece.label, piece.fabric) for piece in pieces.values()}
+
+    def name(self, role: int, style: Style) -> str:
+        """The name of the role's piece in a style."""
+        piece = self._pieces[role]
+        fabric = self._labels[piece.fabric]
+        match style:
+            case "letter":
+                return piece.label
+            case "fabric":
+                return fabric
+            case "both":
+                return piece.label if self._is_own_letter(piece) else f"{piece.label} ({fabric})"
+            case "a":
+                return an(piece.label if self._is_own_letter(piece) else f"{self._plain(piece)} {self._form(piece)}")
+            case "the":
+                return piece.label if self._is_own_letter(piece) else f"the {self._plain(piece)} {self._form(piece)}"
+        return self._plain(piece)
+
+    def takes(self, roles: Sequence[int]) -> str:
+        """All that is taken: `1 D square (Lantern) and 4 C squares (Harbour fog)`; a piece of two roles once."""
+        counts: dict[tuple[str, str], int] = {}
+        kept: dict[tuple[str, str], MethodPiece] = {}
+        for role in roles:
+            piece = self._pieces[role]
+            key = piece.label, piece.fabric
+            counts[key] = counts.get(key, 0) + piece.count
+            kept[key] = piece
+        return listed([self._taken(kept[key], count) for key, count in counts.items()], self._words)
+
+    def _taken(self, piece: MethodPiece, count: int) -> str:
+        form = self._form(piece)
+        return f"{count} {piece.label} {plural(form) if count > 1 else form} ({self._labels[piece.fabric]})"
+
+    def _form(self, piece: MethodPiece) -> str:
+        return self._words(f"form-{piece.form}")
+
+    def _is_own_letter(self, piece: MethodPiece) -> bool:
+        return sum(label == piece.label for label, _ in self._kinds) == 1
+
+    def _plain(self, piece: MethodPiece) -> str:
+        if self._is_own_letter(piece):
+            return piece.label
+        fabric = self._labels[piece.fabric]
+        own = sum(name == piece.fabric for _, name in self._kinds) == 1
+        return fabric if own else f"{piece.label} ({fabric})"
+
+    def size(self, piece: MethodPiece) -> str:
+        """`1 1/2 × 27 1/2 in`."""
+        return self._words(
+            "size", width=figure(piece.cut[0], self._unit), height=figure(piece.cut[-1], self._unit), unit=self._unit
+        )

@@ -1,0 +1,52 @@
+"""A message that the sewing layer made, in words: measures, places and names of pieces are written here."""
+
+from __future__ import annotations
+
+from blockdsl.model.fabric import RulerUnit
+from blockdsl.sewing.message import Argument, Cut, Length, Message, Names, PieceList, PieceName, Size
+from blockdsl.wording.english import listed
+from blockdsl.wording.measures import length_words, size_words
+from blockdsl.wording.messages import Messages
+from blockdsl.wording.pieces import PieceNames
+
+
+def sentence(
+    said: Message, unit: RulerUnit, words: Messages, names: PieceNames | None = None, **more: str | int
+) -> str:
+    """The message with its arguments written out.
+
+    Errors: ValueError when it names a piece and there are no `names`; as `Messages` when it lacks a message.
+    """
+    written = {name: _argument(value, unit, words, names) for name, value in said.arguments}
+    return words(said.key, **(written | more))
+
+
+def _argument(value: Argument, unit: RulerUnit, words: Messages, names: PieceNames | None) -> str | int:
+    if isinstance(value, str | int):
+        return value
+    if isinstance(value, PieceName | PieceList):
+        if names is None:
+            raise ValueError(f"no pieces to name in {value}")
+        return _named(value, words, names)
+    if isinstance(value, Length | Size | Cut):
+        return _measured(value, unit, words)
+    if isinstance(value, Names):
+        return ", ".join(value.names) if value.in_order else listed(value.names, words)
+    return words(f"place-{value.position}")
+
+
+def _named(value: PieceName | PieceList, words: Messages, names: PieceNames) -> str:
+    if isinstance(value, PieceName):
+        return names.name(value.role, value.style)
+    if value.style == "take":
+        return names.takes(value.roles)
+    return listed([names.name(role, value.style) for role in value.roles], words)
+
+
+def _measured(value: Length | Size | Cut, unit: RulerUnit, words: Messages) -> str:
+    if isinstance(value, Length):
+        return length_words(value.value, unit, words)
+    if isinstance(value, Cut) and value.width == value.height:
+        return words("cut-square", side=length_words(value.width, unit, words))
+    size = size_words((value.width, value.height), unit, words)
+    return words("cut-rectangle", size=size) if isinstance(value, Cut) else size
