@@ -14,7 +14,7 @@ from itertools import pairwise
 from blockdsl.geometry import Exact
 from blockdsl.sewing.order.alike import Looks
 from blockdsl.sewing.order.net import Net
-from blockdsl.sewing.order.region import Region, Sides, chords, flood, reading_place
+from blockdsl.sewing.order.region import Region, Sides, box_of, chords, flood, reading_place
 
 MOST_BANDS_GROUPED = 16
 MOST_PATCHES_COMPARED = 800
@@ -147,11 +147,12 @@ class _Judge:
         self._compare = compare
 
     def cost(self, division: Division) -> tuple[object, ...]:
-        """Less is better: many alike, equal in size, few different or else balanced, few, mirrored, in order."""
+        """Less is better: a round, many alike, equal in size, few different or else balanced, few, in order."""
         parts = division.parts
         alike, mirrored, different = self._repeats(parts)
         unequal = len({self._area(part) for part in parts}) > 1
         return (
+            not self._is_round(parts),
             -alike,
             unequal,
             different if alike > 1 else 0,
@@ -162,6 +163,20 @@ class _Judge:
             self._late(parts) if division.way > 1 else (0, 0),
             division.way,
         )
+
+    def _is_round(self, parts: Parts) -> bool:
+        """Whether two triangles alike come last, on two opposite sides of a square or rectangle that is pieced."""
+        if len(parts) != 3 or any(len(part) > 1 or len(self._net.rings[part[0]]) != 3 for part in parts[::2]):
+            return False
+        return self._area(parts[0]) == self._area(parts[2]) and len(parts[1]) > 1 and self._fills_its_box(parts[1])
+
+    def _fills_its_box(self, part: Sequence[int]) -> bool:
+        net = self._net
+        left, top, right, bottom = box_of(net, part)
+        if net.is_whole:
+            return self._area(part) == 2 * (net.across[right] - net.across[left]) * (net.down[bottom] - net.down[top])
+        across, down = net.exact_across, net.exact_down
+        return self._area(part) == (across[right] - across[left]) * (down[bottom] - down[top])
 
     def _area(self, part: Sequence[int]) -> Exact | int:
         return sum(self._net.areas[patch] for patch in part)
@@ -192,6 +207,8 @@ class _Judge:
         if not self._compare or not 3 <= count <= MOST_BANDS_GROUPED:
             return
         plain = all(len(part) == 1 for part in division.parts)
+        if count > 3 and self._is_round((round_it := _grouped(division, (0, 1, count - 1, count))).parts):
+            yield round_it
         for size in range(2, count // 2 + 1):
             if count % size == 0:
                 grouped = _grouped(division, range(0, count + 1, size))

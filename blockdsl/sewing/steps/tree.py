@@ -134,9 +134,19 @@ class Things:
     def _may_go_into(self, child: Thing, taker: Thing) -> bool:
         if child.node.patches in self.rounds_made.names or child.by_hand != taker.by_hand:
             return False
+        if not self._is_round(child) and self._is_round(taker) and any(map(self._is_round, self._takers(taker))):
+            return False  # what lies in the middle is whole before a round begins, so that a step is a whole round
         return (
             not child.by_method and child.title is None and child.takers == {taker.key} and child.count == taker.count
         )
+
+    def _takers(self, thing: Thing) -> list[Thing]:
+        return [self.all[key] for key in thing.takers]
+
+    @staticmethod
+    def _is_round(thing: Thing) -> bool:
+        """Whether two patches are sewn to opposite sides of what is in the middle."""
+        return len(thing.node.parts) == 3 and all(isinstance(part, Piece) for part in thing.node.parts[::2])
 
     def _is_row(self, thing: Thing) -> bool:
         """Whether it reaches across the whole block with more than a patch's breadth beside it."""

@@ -86,3 +86,13 @@ def test_a_field_of_cubes_is_sewn_box_by_box_and_then_in_rows() -> None:
     first = "(((s m) f)!set-in ((s m) f)!set-in)"
     second = "((f m) ((f s) m)!set-in (f s))"
     assert order == f"({first} {second} {first})!set-in"
+
+
+def test_what_lies_in_the_middle_is_whole_before_triangles_are_sewn_round_it() -> None:
+    # A four patch on which two triangles lie at the left and right, two at top and bottom, four corners round all.
+    four = ("fog 2,2 4,2 4,4 2,4", "slate 4,2 6,2 6,4 4,4", "slate 2,4 4,4 4,6 2,6", "fog 4,4 6,4 6,6 4,6")
+    first = ("moss 2,2 2,6 0,4", "moss 6,2 8,4 6,6")
+    second = ("lantern 2,2 4,0 6,2", "lantern 2,6 6,6 4,8")
+    corners = ("fog 0,0 4,0 0,4", "fog 4,0 8,0 8,4", "fog 8,4 8,8 4,8", "fog 0,4 4,8 0,8")
+    block = drawn(*free(*four, *first, *second, *corners, grid="8 x 8"))
+    assert told(block) == "(f (f (l (m ((f s) (s f)) m) l) f) f)"
