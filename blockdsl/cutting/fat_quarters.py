@@ -6,7 +6,7 @@ by the metre 50 by 55 cm. Its edges are seldom straight, so half an inch is kept
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -22,6 +22,12 @@ https://www.allpeoplequilt.com/quilt-patterns/table-runners/table-manners; metri
 
 SQUARED_UP: dict[RulerUnit, Fraction] = {"in": Fraction(1, 2), "cm": Fraction(3, 2)}
 """What squaring up takes each way. Common practice, no source."""
+
+PiecesOf = Callable[[int], Sequence[ClothPiece]]
+"""How many blocks → all that is cut of one fabric for them, from one print."""
+
+_WHOLE_BATCHES = 8
+"""So many blocks leave nothing over of two, four or eight at a time, or of squares cut into triangles."""
 
 MOST_BLOCKS = 500
 """More blocks than this are never asked of one fat quarter."""
@@ -87,24 +93,35 @@ def sheets_for(pieces: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction
     return plan_sheets(pieces, *sheet, measure, effort)
 
 
-def blocks_from_sheet(per_block: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction) -> int:
+def blocks_from_sheet(pieces_of: PiecesOf, sheet: SheetSize, measure: Fraction) -> int:
     """Of how many blocks one sheet gives all the pieces; 0 when it does not give one block's.
 
+    Takes:  what so many blocks of one print are cut from: batches and squares for triangles are shared among them.
     Method: between none and as many as the bare area allows, halving: the number for which one sheet was found to do
             and not for the next that was tried. A cleverer plan may give one more, never one less.
     """
-    area = sum((piece.width * piece.height * piece.count for piece in per_block), Fraction(0))
-    if not area or not all(fits_sheet(piece, *sheet) for piece in per_block):
+    one = pieces_of(1)
+    if not _area(one) or not all(fits_sheet(piece, *sheet) for piece in one):
         return 0
-    low, high = 0, min(MOST_BLOCKS, int(sheet[0] * sheet[1] // area))
+    low, high = 0, min(MOST_BLOCKS, int(sheet[0] * sheet[1] * _WHOLE_BATCHES // _area(pieces_of(_WHOLE_BATCHES))))
     while low < high:
         middle = (low + high + 1) // 2
-        pieces = [replace(piece, count=piece.count * middle) for piece in per_block]
-        if sheets_for(pieces, sheet, measure, Effort.QUICK).count <= 1:
+        pieces = pieces_of(middle)
+        fits = all(fits_sheet(piece, *sheet) for piece in pieces)
+        if fits and sheets_for(pieces, sheet, measure, Effort.QUICK).count <= 1:
             low = middle
         else:
             high = middle - 1
     return low
+
+
+def alike(per_block: Sequence[ClothPiece]) -> PiecesOf:
+    """Blocks that share nothing: each takes the same pieces."""
+    return lambda blocks: [replace(piece, count=piece.count * blocks) for piece in per_block]
+
+
+def _area(pieces: Sequence[ClothPiece]) -> Fraction:
+    return sum((piece.width * piece.height * piece.count for piece in pieces), Fraction(0))
 
 
 def fat_quarters_of_prints(uses: Sequence[int], blocks_each: int) -> tuple[int, ...] | None:
@@ -113,20 +130,20 @@ def fat_quarters_of_prints(uses: Sequence[int], blocks_each: int) -> tuple[int, 
 
 
 def fat_quarter_use(
-    per_block: Sequence[ClothPiece],
+    pieces_of: PiecesOf | None,
     blocks: int,
     whole: Sequence[ClothPiece],
     sheet: SheetSize,
     measure: Fraction,
     effort: Effort = Effort.USUAL,
 ) -> FatQuarterUse | None:
-    """What fat quarters do for one fabric: `per_block` its pieces in one block, `whole` all of them in the quilt.
+    """What fat quarters do for one fabric: its pieces in so many blocks of one print, and all of them in the quilt.
 
     None when a piece is too large for a fat quarter, so that this fabric is bought by its length.
     """
     if not whole or not all(fits_sheet(piece, *sheet) for piece in whole):
         return None
-    each = blocks_from_sheet(per_block, sheet, measure)
+    each = blocks_from_sheet(pieces_of, sheet, measure) if pieces_of else 0
     mixed = sheets_for(whole, sheet, measure, effort)
     sizes = {(piece.width, piece.height): piece.may_turn for piece in whole}
     return FatQuarterUse(

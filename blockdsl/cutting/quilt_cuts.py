@@ -1,27 +1,30 @@
 """Everything that a quilt top is cut from, added up over all its blocks and its plain cloth.
 
-The units of all blocks of one kind and colouring are made together, so batches are counted over the whole quilt: three
-units for each of four blocks, two at a time, are six pairs of squares, not eight. Triangles of one size are cut from
-common squares, whatever they are for.
+The units of all blocks of one kind and colouring, and of its mirror image, are made together, so batches are counted
+over the whole quilt: three units for each of four blocks, two at a time, are six pairs of squares, not eight. Triangles
+of one size are cut from common squares, whatever they are for. Neither batches nor squares are shared by two prints.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting.cutlist import TRIANGLES, Cut, cut_list
+from blockdsl.cutting.grain import plan_grain
 from blockdsl.cutting.quilt_pieces import PlainPiece
+from blockdsl.cutting.quilt_prints import as_cut, prints_of_blocks
 from blockdsl.cutting.ways import Piece, Subcut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import ceil_to
+from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import KindRole, QuiltDesign
-from blockdsl.model.recolour import recoloured
-from blockdsl.sewing import plan_making
+from blockdsl.sewing import Making, Prints, Run, choose_for_block, plan_makings
+from blockdsl.sewing.methods import CUT_PATCHES
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,20 +46,25 @@ class QuiltCut:
     uses: tuple[tuple[str, int], ...]
 
 
+_Look = tuple[str, Piece, tuple[Fraction, Fraction], Subcut, bool, bool, bool]
+"""Fabric, piece, size, sub-cut, lengthwise, may turn, joined: what is cut alike."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Need:
-    """`count` pieces, or, of pieces that are sub-cut, so many triangles."""
+    """`count` pieces, or, of pieces that are sub-cut, so many triangles; of a fabric of several prints from which."""
 
-    look: tuple[str, Piece, tuple[Fraction, Fraction], Subcut, bool, bool, bool]
+    look: _Look
     count: int
     use: str
+    print_number: int = 0
 
 
 def quilt_cuts(quilt: QuiltDesign, pieces: Sequence[PlainPiece]) -> tuple[QuiltCut, ...]:
     """All cuts of the top by fabric, large before small; binding, backing and sleeve apart."""
-    needs: dict[tuple[str, Piece, tuple[Fraction, Fraction], Subcut, bool, bool, bool], Counter[str]] = {}
+    needs: dict[_Look, dict[int, Counter[str]]] = {}
     for need in (*_of_blocks(quilt), *_of_plain_cloth(pieces)):
-        needs.setdefault(need.look, Counter())[need.use] += need.count
+        needs.setdefault(need.look, {}).setdefault(need.print_number, Counter())[need.use] += need.count
     cuts = [_cut(look, uses) for look, uses in needs.items()]
     order = {fabric.name: place for place, fabric in enumerate(quilt.fabrics)}
     return tuple(
@@ -64,12 +72,16 @@ def quilt_cuts(quilt: QuiltDesign, pieces: Sequence[PlainPiece]) -> tuple[QuiltC
     )
 
 
-def _cut(look: tuple[str, Piece, tuple[Fraction, Fraction], Subcut, bool, bool, bool], uses: Counter[str]) -> QuiltCut:
+def _cut(look: _Look, prints: dict[int, Counter[str]]) -> QuiltCut:
+    """Triangles of one print share squares, those of several do not."""
     fabric, piece, cut, subcut, lengthwise, may_turn, joined = look
     each = TRIANGLES.get(subcut, 1)
-    told = tuple((use, ceil(count / each)) for use, count in uses.items())
-    count = ceil(sum(uses.values()) / each)
-    return QuiltCut(fabric, piece, cut, count, subcut, lengthwise, may_turn, joined, told)
+    told: Counter[str] = Counter()
+    for uses in prints.values():
+        for use, count in uses.items():
+            told[use] += ceil(count / each)
+    pieces = sum(ceil(uses.total() / each) for uses in prints.values())
+    return QuiltCut(fabric, piece, cut, pieces, subcut, lengthwise, may_turn, joined, tuple(told.items()))
 
 
 # --- plain cloth -----------------------------------------------------------------------------------
@@ -100,17 +112,57 @@ def listed_names(kinds: Iterable[tuple[str, KindRole]]) -> tuple[str, ...]:
 
 
 def _of_blocks(quilt: QuiltDesign) -> Iterator[_Need]:
+    prints = prints_of_blocks(quilt)
+    families: dict[tuple[int, str], dict[int, list[Prints]]] = {}
+    for place, block in enumerate(quilt.blocks):
+        mirror = quilt.kinds[block.kind].mirror_of
+        family = block.kind if mirror is None else mirror
+        families.setdefault((family, block.colouring), {}).setdefault(block.kind, []).append(prints[place])
+    for (_, colouring), copies in sorted(families.items()):
+        yield from _of_family(quilt, colouring, copies)
+
+
+def _of_family(quilt: QuiltDesign, colouring: str, copies: dict[int, list[Prints]]) -> Iterator[_Need]:
+    """The blocks of one kind, and of its mirror image, in one colour plan: their units are made in common batches."""
     names = listed_names((kind.name, kind.role) for kind in quilt.kinds)
-    copies = Counter((place.kind, place.colouring) for place in quilt.blocks)
-    for (kind, colouring), count in sorted(copies.items()):
-        design = quilt.kinds[kind].design
-        plan = next((plan for plan in design.colourings if plan.name == colouring), None)
-        coloured = design if plan is None else recoloured(design, plan)
-        making = plan_making(coloured, Problems(), count)
-        upright = {fabric.name for fabric in coloured.fabrics if fabric.directional}
-        for cut in cut_list(coloured, making, letter_patches(coloured.patches), count):
-            use = f"{names[kind]}: {cut.unit or cut.label}"
+    kinds = sorted(copies)
+    designs = [as_cut(quilt, kind, colouring) for kind in kinds]
+    runs = [
+        Run(choose_for_block(design, Problems()), tuple(copies[kind]))
+        for kind, design in zip(kinds, designs, strict=True)
+    ]
+    both = len(kinds) > 1 and quilt.kinds[kinds[0]].role != "border unit"
+    shared = f"{names[kinds[0]]} and its mirror image" if both else names[kinds[0]]
+    for kind, design, making in zip(kinds, designs, plan_makings(runs), strict=True):
+        yield from _of_copies(_Copies(design, making, tuple(copies[kind])), names[kind], shared)
+
+
+@dataclass(frozen=True, slots=True)
+class _Copies:
+    design: BlockDesign
+    making: Making
+    prints: tuple[Prints, ...]
+
+
+def _of_copies(copies: _Copies, name: str, shared: str) -> Iterator[_Need]:
+    """Batches as they are counted, and patches cut by themselves: print by print where their fabric has several."""
+    design = copies.design
+    lettered, upright = letter_patches(design.patches), {each.name for each in design.fabrics if each.directional}
+    grain = plan_grain(design, lettered)
+    spread = {fabric for prints in copies.prints for fabric, _ in prints}
+    for cut in cut_list(design, copies.making, lettered, len(copies.prints), grain):
+        by_itself = cut.method == CUT_PATCHES
+        if not (by_itself and cut.fabric in spread):
+            use = f"{name if by_itself else shared}: {cut.unit or cut.label}"
             yield from _needs(cut, use, upright=cut.fabric in upright, measure=design.measure)
+    loose = replace(copies.making, parts=(), foundations=())
+    for fabric in sorted(spread):
+        of_print = Counter(dict(prints).get(fabric, 0) for prints in copies.prints)
+        for number, many in sorted(of_print.items()):
+            for cut in cut_list(design, loose, lettered, many, grain):
+                if cut.fabric == fabric:
+                    needs = _needs(cut, f"{name}: {cut.label}", upright=fabric in upright, measure=design.measure)
+                    yield from (replace(need, print_number=number) for need in needs)
 
 
 def _needs(cut: Cut, use: str, *, upright: bool, measure: Fraction) -> Iterator[_Need]:
@@ -127,5 +179,7 @@ def _needs(cut: Cut, use: str, *, upright: bool, measure: Fraction) -> Iterator[
 
 
 def _counted(cut: Cut) -> int:
-    """Triangles that are needed, or pieces."""
+    """Triangles that are needed, or pieces; of a print that must stand upright all that the squares give."""
+    if cut.upright is not None:
+        return cut.yields
     return cut.yields - cut.spare if cut.subcut != "none" else cut.count

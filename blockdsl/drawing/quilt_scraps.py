@@ -44,11 +44,11 @@ def scraps(facts: QuiltFacts) -> list[Slice]:
 
 
 def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> list[Slice]:
-    """How one fat quarter is cut, for as many blocks as it gives."""
+    """How one fat quarter is cut, for as many blocks as it gives or as a print has."""
     if spread.layout is None:
         return []
     size = (spread.layout.sheet_width, spread.layout.sheet_length)
-    words = f"One fat quarter, cut for {many(spread.blocks_each, 'block')}; the letters are those of the patches."
+    words = f"One fat quarter, cut for {many(spread.layout_blocks, 'block')}; the letters are those of the patches."
     pictures = sheet_pictures(spread.layout.sheets, size, facts.unit, fabric.colour, lambda key: key)
     return [replace(_words(words), before_pt=3 * STEP_PT), *pictures]
 

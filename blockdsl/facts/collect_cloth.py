@@ -7,8 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import get_args
 
-from blockdsl.analysis.scraps import spread_prints
-from blockdsl.analysis.scraps_places import block_neighbours, blocks_with
+from blockdsl.analysis.scraps_places import blocks_with
 from blockdsl.cutting.buying import SHRINKAGE
 from blockdsl.cutting.cloth import ClothPiece, Effort
 from blockdsl.cutting.fat_quarters import (
@@ -20,7 +19,7 @@ from blockdsl.cutting.fat_quarters import (
 )
 from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
 from blockdsl.cutting.quilt_cuts import listed_names
-from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.cutting.quilt_prints import pieces_of_blocks, spread_over_prints
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
 from blockdsl.model.quilt import PieceRole, QuiltDesign
@@ -96,13 +95,11 @@ def _fabric(
     from_sheets = [piece for line in lines if (piece := _part(line, borders, blocks=True) if scraps else line[0]).count]
     sheet = usable_fat_quarter(design.unit)
     sheeted = [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets]
-    blocks = sum(kind.count for kind in kinds if kind.role != "border unit" and _cuts_from(kind.block, name))
+    blocks = len(blocks_with(design, name))
     few = scraps or _area(sheeted) <= MOST_FAT_QUARTERS * sheet[0] * sheet[1]
     effort = effort_for(from_sheets) if scraps else Effort.QUICK
     use = (
-        fat_quarter_use(_pieces_of_a_block(kinds, name), blocks, sheeted, sheet, design.measure, effort)
-        if few
-        else None
+        fat_quarter_use(pieces_of_blocks(design, name), blocks, sheeted, sheet, design.measure, effort) if few else None
     )
     if not by_length or too_large(by_length, bolt.usable_width) is not None:
         return FabricClothFacts(name, bolt.usable_width, told, scraps, None, (), None, use)
@@ -138,34 +135,20 @@ def _in_blocks(use: str, borders: frozenset[str]) -> bool:
     return use not in PLAIN and use.rpartition(": ")[0] not in borders
 
 
-def _cuts_from(block: BlockFacts, fabric: str) -> bool:
-    return any(cut.fabric == fabric for cut in block.cutting)
-
-
-def _pieces_of_a_block(kinds: Iterable[QuiltKindFacts], fabric: str) -> list[ClothPiece]:
-    """What the block that takes most of a fabric cuts from it, made by itself; keyed by the letters of the patches."""
-    per_block = [
-        [ClothPiece(cut.label, *cut.cut, cut.count) for cut in kind.block.cutting if cut.fabric == fabric]
-        for kind in kinds
-        if kind.role == "block"
-    ]
-    return max(per_block, key=_area, default=[])
-
-
 def _area(pieces: Iterable[ClothPiece]) -> Fraction:
     return sum((piece.width * piece.height * piece.count for piece in pieces), Fraction(0))
 
 
-def collect_scraps(design: QuiltDesign, kinds: Sequence[QuiltKindFacts]) -> tuple[ScrapsFacts, ...]:
+def collect_scraps(design: QuiltDesign) -> tuple[ScrapsFacts, ...]:
     """Each role that is to be spread over prints, in the order of its lines."""
     found = []
     for choice in design.scraps:
-        blocks = blocks_with(design, choice.fabric)
-        spread = spread_prints(block_neighbours(design, blocks), choice.prints)
+        blocks, spread = spread_over_prints(design, choice)
         sheet = usable_fat_quarter(design.unit)
-        pieces = _pieces_of_a_block(kinds, choice.fabric)
-        each = blocks_from_sheet(pieces, sheet, design.measure)
-        of_all = [replace(piece, count=piece.count * each) for piece in pieces]
+        pieces_of = pieces_of_blocks(design, choice.fabric)
+        each = blocks_from_sheet(pieces_of, sheet, design.measure) if pieces_of else 0
+        shown = min(each, max(spread.uses, default=0))
+        layout = sheets_for(pieces_of(shown), sheet, design.measure, Effort.QUICK) if pieces_of and shown else None
         found.append(
             ScrapsFacts(
                 role=choice.fabric,
@@ -179,7 +162,8 @@ def collect_scraps(design: QuiltDesign, kinds: Sequence[QuiltKindFacts]) -> tupl
                 balanced=spread.balanced,
                 blocks_each=each,
                 fat_quarters=fat_quarters_of_prints(spread.uses, each),
-                layout=sheets_for(of_all, sheet, design.measure, Effort.QUICK) if each else None,
+                layout=layout,
+                layout_blocks=shown,
             )
         )
     return tuple(found)

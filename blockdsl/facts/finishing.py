@@ -56,7 +56,7 @@ class QuiltFinishing:
     def scraps(self) -> tuple[ScrapsFacts, ...]:
         """The scraps alone, which take no plan of cloth."""
         if self._scraps is None:
-            self._scraps = collect_scraps(self._design, self._kinds)
+            self._scraps = collect_scraps(self._design)
         return self._scraps
 
     def report(self, problems: Problems) -> None:

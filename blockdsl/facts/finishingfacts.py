@@ -78,8 +78,8 @@ class ScrapsFacts:
     `clashes`: blocks side by side with the same print, of which no spread has fewer than `bound`; `corner_clashes`: at
     corners alone. `balanced`: prints are used equally often, to within one block. `uses`: in how many blocks each is.
     `blocks_each`: how many blocks one fat quarter gives; `fat_quarters`: how many of each print, None when a block
-    takes more than one. `layout`: how one fat quarter is cut for so many blocks, its pieces keyed by the letters of
-    their patches.
+    takes more than one. `layout`: how one fat quarter is cut for `layout_blocks` blocks, as many as it gives or as a
+    print has, its pieces keyed by the letters of their patches.
     """
 
     role: str
@@ -94,6 +94,7 @@ class ScrapsFacts:
     blocks_each: int
     fat_quarters: tuple[int, ...] | None
     layout: SheetPlan | None = None
+    layout_blocks: int = 0
 
     @property
     def proved(self) -> bool:

@@ -41,10 +41,14 @@ Corners = Literal["butted", "mitred", "squares"]
 
 @dataclass(frozen=True, slots=True)
 class QuiltKind:
-    """One design at its size, and what it does. `name` is the design's own."""
+    """One design at its size, and what it does. `name` is the design's own.
+
+    `mirror_of` is the place of its mirror image in the list of kinds, when that comes before it.
+    """
 
     design: BlockDesign
     role: KindRole
+    mirror_of: int | None = None
 
     @property
     def name(self) -> str:

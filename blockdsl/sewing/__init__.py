@@ -9,14 +9,16 @@ Does not know: paper.
 
 from blockdsl.sewing.batches import NeededPart, Prints
 from blockdsl.sewing.choices import is_known_method
-from blockdsl.sewing.making import Making, Run, UnitClass, plan_making, plan_makings
+from blockdsl.sewing.making import ChosenMethods, Making, Run, UnitClass, choose_for_block, plan_making, plan_makings
 
 __all__ = [
+    "ChosenMethods",
     "Making",
     "NeededPart",
     "Prints",
     "Run",
     "UnitClass",
+    "choose_for_block",
     "is_known_method",
     "plan_making",
     "plan_makings",

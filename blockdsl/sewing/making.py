@@ -63,10 +63,27 @@ class Making:
 
 
 @dataclass(frozen=True, slots=True)
+class UnitMethod:
+    """A group of units of one copy of a block, and the method that makes them."""
+
+    group: UnitGroup
+    method: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChosenMethods:
+    """A block's units with their methods, and the papers, before it is known how many blocks are made."""
+
+    design: BlockDesign
+    units: tuple[UnitMethod, ...]
+    foundations: tuple[FoundationPlan, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Run:
     """So many copies of one block, each with the prints that it has of fabrics that are spread over several."""
 
-    design: BlockDesign
+    chosen: ChosenMethods
     copies: tuple[Prints, ...] = ((),)
 
 
@@ -75,25 +92,18 @@ def plan_making(design: BlockDesign, problems: Problems, copies: int = 1) -> Mak
 
     `copies` are so many of the same block, their units made in common batches.
     """
-    return plan_makings((Run(design, ((),) * copies),), problems)[0]
+    return plan_makings((Run(choose_for_block(design, problems), ((),) * copies),))[0]
 
 
-def plan_makings(runs: Sequence[Run], problems: Problems) -> tuple[Making, ...]:
+def plan_makings(runs: Sequence[Run]) -> tuple[Making, ...]:
     """The makings of blocks that are made together: a block of a quilt and its mirror image.
 
     Shape:  units that look the same, or come out of one batch as mirror images, are counted in common; the cloth for
             them is in the making of the first block that has them. No batch spans two prints.
     """
-    chosen = [_chosen(run.design, problems) for run in runs]
-    groups = [
-        BatchGroup(unit.group, unit.method, run.copies)
-        for run, (units, _) in zip(runs, chosen, strict=True)
-        for unit in units
-    ]
-    batches = Batches(groups, runs[0].design.trim)
-    return tuple(
-        _making(run, units, foundations, batches) for run, (units, foundations) in zip(runs, chosen, strict=True)
-    )
+    groups = (BatchGroup(unit.group, unit.method, run.copies) for run in runs for unit in run.chosen.units)
+    batches = Batches(groups, runs[0].chosen.design.trim)
+    return tuple(_making(run, batches) for run in runs)
 
 
 def title_of(group: UnitGroup) -> str:
@@ -106,14 +116,8 @@ def title_of(group: UnitGroup) -> str:
     return f"{title}, mirror image" if group.mirrored and not group.own_mirror else title
 
 
-@dataclass(frozen=True, slots=True)
-class _Unit:
-    group: UnitGroup
-    method: str
-
-
-def _chosen(design: BlockDesign, problems: Problems) -> tuple[list[_Unit], tuple[FoundationPlan, ...]]:
-    """The units with their methods, without those that papers hold, and the papers."""
+def choose_for_block(design: BlockDesign, problems: Problems) -> ChosenMethods:
+    """The units with their methods, without those that papers hold, and the papers; what cannot be is reported."""
     chosen = choose_methods(design, group_units(design), problems)
     foundations = plan_foundations(_lines_for(FOUNDATION, chosen), design, problems)
     folded = choose_over_papers(_lines_for(OVER_PAPERS, chosen), problems)
@@ -127,30 +131,30 @@ def _chosen(design: BlockDesign, problems: Problems) -> tuple[list[_Unit], tuple
     for group in groups:
         method = methods[group.key]
         can_be = method not in (FOUNDATION, OVER_PAPERS) or group.key in on_papers
-        units.append(_Unit(group, method if can_be else CUT_PATCHES))
+        units.append(UnitMethod(group, method if can_be else CUT_PATCHES))
     if design.trim and not any(_is_trimmed(unit) for unit in units):
         help_text = "choose `make … as two at a time`, or take the `trim` line out"
         problems.report("trim-without-method", design.span, help=help_text)
-    return units, kept
+    return ChosenMethods(design, tuple(units), kept)
 
 
 def _lines_for(method: str, chosen: Sequence[ChosenGroup]) -> list[tuple[UnitGroup, Choice]]:
     return [(each.group, each.choice) for each in chosen if each.choice is not None and each.method == method]
 
 
-def _is_trimmed(unit: _Unit) -> bool:
+def _is_trimmed(unit: UnitMethod) -> bool:
     group = unit.group
     if unit.method in FOR_ALL or group.filling is None:
         return False
     return METHODS[unit.method][group.filling.shape](group.filling, group.width, group.height, ZERO).trimmed
 
 
-def _making(run: Run, units: Sequence[_Unit], foundations: Sequence[FoundationPlan], batches: Batches) -> Making:
+def _making(run: Run, batches: Batches) -> Making:
     classes: list[UnitClass] = []
     parts: list[NeededPart] = []
     made: set[int] = set()
     times = len(run.copies)
-    for unit in units:
+    for unit in run.chosen.units:
         spare = 0
         if unit.method not in FOR_ALL:
             found, spare = batches.parts_of(BatchGroup(unit.group, unit.method, run.copies))
@@ -160,10 +164,10 @@ def _making(run: Run, units: Sequence[_Unit], foundations: Sequence[FoundationPl
                 made.update(range(place.first, place.stop))
         group = _many_times(unit.group, times)
         classes.append(UnitClass(group, title_of(group), len(group.places), unit.method, spare))
-    loose = tuple(index for index in range(len(run.design.patches)) if index not in made)
+    loose = tuple(index for index in range(len(run.chosen.design.patches)) if index not in made)
     # Small to large: what lies inside another unit is made, and measured, before it.
     classes.sort(key=lambda unit: to_float(unit.group.width * unit.group.height))
-    papers = tuple(replace(plan, group=_many_times(plan.group, times)) for plan in foundations)
+    papers = tuple(replace(plan, group=_many_times(plan.group, times)) for plan in run.chosen.foundations)
     return Making(tuple(classes), tuple(parts), loose, papers)
 
 

@@ -9,6 +9,7 @@ import pytest
 
 from blockdsl.cutting.cloth import ClothPiece, Effort
 from blockdsl.cutting.fat_quarters import (
+    alike,
     blocks_from_sheet,
     fat_quarter_use,
     fat_quarters_of_prints,
@@ -104,17 +105,17 @@ def test_three_sawtooth_stars_come_of_one_fat_quarter() -> None:
         piece("2 1/2", "2 1/2", 4),
         piece("2 7/8", "2 7/8", 4),
     ]
-    assert blocks_from_sheet(star, (Fraction(21), Fraction(18)), EIGHTH) >= 3
+    assert blocks_from_sheet(alike(star), (Fraction(21), Fraction(18)), EIGHTH) >= 3
 
 
 def test_blocks_of_one_square_are_as_many_as_squares() -> None:
-    assert blocks_from_sheet([piece("2 1/2", "2 1/2", 1)], usable_fat_quarter("in"), EIGHTH) == 8 * 7
-    assert blocks_from_sheet([piece("2 1/2", "2 1/2", 5)], usable_fat_quarter("in"), EIGHTH) == 56 // 5
+    assert blocks_from_sheet(alike([piece("2 1/2", "2 1/2", 1)]), usable_fat_quarter("in"), EIGHTH) == 8 * 7
+    assert blocks_from_sheet(alike([piece("2 1/2", "2 1/2", 5)]), usable_fat_quarter("in"), EIGHTH) == 56 // 5
 
 
 def test_a_block_that_takes_more_than_a_fat_quarter_comes_of_none() -> None:
-    assert blocks_from_sheet([piece("10", "10", 3)], usable_fat_quarter("in"), EIGHTH) == 0
-    assert blocks_from_sheet([piece("18", "21", 1)], usable_fat_quarter("in"), EIGHTH) == 0
+    assert blocks_from_sheet(alike([piece("10", "10", 3)]), usable_fat_quarter("in"), EIGHTH) == 0
+    assert blocks_from_sheet(alike([piece("18", "21", 1)]), usable_fat_quarter("in"), EIGHTH) == 0
 
 
 def test_long_pieces_are_cut_along_whichever_side_is_longer() -> None:
@@ -124,8 +125,8 @@ def test_long_pieces_are_cut_along_whichever_side_is_longer() -> None:
 
 
 def test_a_directional_print_is_not_turned() -> None:
-    assert fat_quarter_use([], 0, [piece("3", "19", 1, may_turn=False)], usable_fat_quarter("in"), EIGHTH) is None
-    upright = fat_quarter_use([], 0, [piece("19", "3", 5, may_turn=False)], usable_fat_quarter("in"), EIGHTH)
+    assert fat_quarter_use(None, 0, [piece("3", "19", 1, may_turn=False)], usable_fat_quarter("in"), EIGHTH) is None
+    upright = fat_quarter_use(None, 0, [piece("19", "3", 5, may_turn=False)], usable_fat_quarter("in"), EIGHTH)
     assert upright is not None
     assert upright.mixed == 1
 
@@ -136,7 +137,7 @@ def test_a_quilt_says_how_many_fat_quarters_it_takes_one_print_a_block_and_mixed
     # squares that there is room for, and eight 4 in squares; beside the large ones only four fit.
     block = [piece("8", "8", 1), piece("4", "4", 2)]
     whole = [piece("8", "8", 22), piece("4", "4", 44)]
-    use = fat_quarter_use(block, 22, whole, usable_fat_quarter("in"), EIGHTH)
+    use = fat_quarter_use(alike(block), 22, whole, usable_fat_quarter("in"), EIGHTH)
     assert use is not None
     assert 2 <= use.blocks_each <= 3
     assert use.one_print_a_block == -(-22 // use.blocks_each)

@@ -68,8 +68,16 @@ class Top:
         key = (id(design), role)
         if key not in self._known:
             self._known[key] = len(self.kinds)
-            self.kinds.append(QuiltKind(design, role))
+            self.kinds.append(QuiltKind(design, role, self._mirror_of(design, role)))
         return self._known[key]
+
+    def _mirror_of(self, design: BlockDesign, role: KindRole) -> int | None:
+        """The place of the design's mirror image among the kinds, when it is there already."""
+        for original, mirrored in self._mirrors.items():
+            if mirrored is not None and id(design) in (original, id(mirrored)):
+                other = id(mirrored) if id(design) == original else original
+                return self._known.get((other, role))
+        return None
 
     def as_sewn(self, here: BlockHere) -> BlockHere:
         """A mirrored block as the block that is sewn for it: its mirror image, turned."""

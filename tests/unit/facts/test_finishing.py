@@ -135,9 +135,10 @@ def test_scraps_are_cut_from_fat_quarters_and_not_bought_by_the_length() -> None
     quilt, problems = read("scraps lantern from 5 fat quarters")
     assert problems == []
     (scraps,) = quilt.scraps
-    # one square of 6 7/8 in for each block, four from 20 1/2 x 17 1/2 in; twenty blocks, four of each print
-    assert (scraps.blocks_each, scraps.uses, scraps.fat_quarters) == (4, (4,) * 5, (1,) * 5)
-    # 20 1/2 x 17 1/2 in holds two by two squares of 6 7/8 in
+    # four squares of 6 7/8 in from 20 1/2 x 17 1/2 in, two triangles each: eight blocks; twenty blocks, four of a print
+    assert (scraps.blocks_each, scraps.uses, scraps.fat_quarters) == (8, (4,) * 5, (1,) * 5)
+    # the four blocks of a print take two squares
+    assert scraps.layout_blocks == 4
     assert scraps.layout is not None
     assert scraps.layout.count == 1
     (sheet,) = scraps.layout.sheets
@@ -148,12 +149,13 @@ def test_scraps_are_cut_from_fat_quarters_and_not_bought_by_the_length() -> None
         for section in strip.sections
         for piece in section.pieces
     ]
-    assert lying == [(Fraction(55, 8), Fraction(55, 8))] * 4
+    assert lying == [(Fraction(55, 8), Fraction(55, 8))] * 2
     assert (scraps.clashes, scraps.corner_clashes, scraps.proved, scraps.balanced) == (0, 0, True, True)
     lantern = cloth(quilt, "lantern")
     assert (lantern.scraps, lantern.plan, lantern.buy) == (True, None, None)
     assert lantern.fat_quarters is not None
-    assert lantern.fat_quarters.one_print_a_block == 5
+    # twenty blocks, eight from each
+    assert lantern.fat_quarters.one_print_a_block == 3
 
 
 def test_what_is_not_in_the_blocks_is_still_cut_by_the_length() -> None:
@@ -183,9 +185,9 @@ def test_scraps_in_a_pieced_border_are_bought_by_the_length(border: str, squares
 
 
 def test_fat_quarters_too_few_are_told_with_how_many_would_do() -> None:
-    _, problems = read("scraps lantern from 3 fat quarters")
+    _, problems = read("scraps lantern from 2 fat quarters")
     assert problems == [
-        "fat-quarters-too-few: the fat quarters do not give all the `lantern`: one gives 4 blocks, and there are 20"
+        "fat-quarters-too-few: the fat quarters do not give all the `lantern`: one gives 8 blocks, and there are 20"
     ]
 
 

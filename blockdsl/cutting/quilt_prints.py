@@ -1,0 +1,104 @@
+"""Which print each block of a quilt is cut from, and what so many blocks of one print take of it.
+
+Of a fabric that is spread over prints every block is cut from one print, and each print from fat quarters: its strips
+are no longer than a fat quarter is wide. What is sewn in batches is counted for each print by itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from blockdsl.analysis.letters import letter_patches
+from blockdsl.analysis.scraps import PrintSpread, spread_prints
+from blockdsl.analysis.scraps_places import block_neighbours, blocks_with
+from blockdsl.cutting.cloth import ClothPiece
+from blockdsl.cutting.cutlist import Cut, cut_list
+from blockdsl.cutting.fat_quarters import PiecesOf, usable_fat_quarter
+from blockdsl.cutting.grain import plan_grain
+from blockdsl.cutting.quilt_cloth import cloth_width
+from blockdsl.cutting.strips import SELVAGES
+from blockdsl.diagnostics import Problems
+from blockdsl.model import BlockDesign, Fabric
+from blockdsl.model.quilt import QuiltDesign, ScrapsChoice
+from blockdsl.model.recolour import recoloured
+from blockdsl.sewing import Prints, Run, choose_for_block, plan_makings
+
+
+def spread_over_prints(quilt: QuiltDesign, choice: ScrapsChoice) -> tuple[tuple[int, ...], PrintSpread]:
+    """The blocks that show the fabric, by their places, and the print of each."""
+    blocks = blocks_with(quilt, choice.fabric)
+    return blocks, spread_prints(block_neighbours(quilt, blocks), choice.prints)
+
+
+def prints_of_blocks(quilt: QuiltDesign) -> tuple[Prints, ...]:
+    """For each block in its place the prints that it has; none where no fabric is spread over several."""
+    found: list[list[tuple[str, int]]] = [[] for _ in quilt.blocks]
+    for choice in quilt.scraps:
+        blocks, spread = spread_over_prints(quilt, choice)
+        for block, number in zip(blocks, spread.assignment, strict=True):
+            found[block].append((choice.fabric, number))
+    return tuple(tuple(sorted(set(each))) for each in found)
+
+
+def as_cut(quilt: QuiltDesign, kind: int, colouring: str) -> BlockDesign:
+    """A kind of block in a colour plan; what is spread over prints is no wider than a fat quarter."""
+    design = quilt.kinds[kind].design
+    plan = next((plan for plan in design.colourings if plan.name == colouring), None)
+    coloured = design if plan is None else recoloured(design, plan)
+    spread = {choice.fabric for choice in quilt.scraps}
+    if not spread or quilt.kinds[kind].role == "border unit":
+        return coloured
+    fabrics = tuple(_narrowed(each, quilt) if each.name in spread else each for each in coloured.fabrics)
+    return replace(coloured, fabrics=fabrics)
+
+
+def _narrowed(fabric: Fabric, quilt: QuiltDesign) -> Fabric:
+    across = min(usable_fat_quarter(quilt.unit)[0], cloth_width(quilt, fabric.name))
+    return replace(fabric, width=(across + SELVAGES[quilt.unit], quilt.unit))
+
+
+def pieces_of_blocks(quilt: QuiltDesign, fabric: str) -> PiecesOf | None:
+    """What so many blocks of one print of a fabric take of it, of the kind that takes most; None when none does.
+
+    Shape:  pieces keyed by the letters of their patches. What other fabrics are spread over prints differs from block
+            to block, so that no batch with them is shared.
+    """
+    best: tuple[Fraction, PiecesOf] | None = None
+    for kind, colouring in sorted({(block.kind, block.colouring) for block in quilt.blocks}):
+        if quilt.kinds[kind].role == "block":
+            pieces_of = _pieces_of(quilt, as_cut(quilt, kind, colouring), fabric)
+            takes = area_of(pieces_of(1))
+            if takes and (best is None or takes > best[0]):
+                best = takes, pieces_of
+    return None if best is None else best[1]
+
+
+def _pieces_of(quilt: QuiltDesign, design: BlockDesign, fabric: str) -> PiecesOf:
+    chosen, lettered = choose_for_block(design, Problems()), letter_patches(design.patches)
+    grain = plan_grain(design, lettered)
+    others = [choice.fabric for choice in quilt.scraps if choice.fabric != fabric]
+    known: dict[int, list[ClothPiece]] = {}
+
+    def pieces_of(blocks: int) -> list[ClothPiece]:
+        if blocks not in known:
+            copies = tuple(tuple((other, number) for other in others) for number in range(blocks))
+            (making,) = plan_makings((Run(chosen, copies),))
+            cuts = cut_list(design, making, lettered, blocks, grain)
+            known[blocks] = [_piece(cut) for cut in cuts if cut.fabric == fabric]
+        return known[blocks]
+
+    return pieces_of
+
+
+def _piece(cut: Cut) -> ClothPiece:
+    if cut.upright is None:
+        return ClothPiece(cut.label, *cut.cut, cut.count)
+    across, up = cut.cut if cut.upright == 1 else cut.cut[::-1]
+    return ClothPiece(cut.label, across, up, cut.count, may_turn=False)
+
+
+def area_of(pieces: Sequence[ClothPiece]) -> Fraction:
+    """The cloth in the pieces themselves."""
+    return sum((piece.width * piece.height * piece.count for piece in pieces), Fraction(0))
