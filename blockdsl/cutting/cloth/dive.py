@@ -7,7 +7,7 @@ from dataclasses import replace
 from math import floor
 
 from blockdsl.cutting.cloth.relaxed import Relaxed
-from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, without_surplus
+from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, alone, without_surplus
 
 ALMOST = 1e-6
 ROUNDS = 30
@@ -18,7 +18,8 @@ LUCK = 0.5
 def dive(task: Task, relaxed: Relaxed, used: list[float], chance: random.Random | None = None) -> Answer:
     """Fix strips step by step: whole numbers of them at once, else the one that is used most nearly whole.
 
-    With `chance`, not always that one: several dives find different plans.
+    With `chance`, not always that one: several dives find different plans. Each step fixes at least one piece, so that
+    the dive ends: where the program's strips give none that is wanted, a strip of one size alone is taken.
     """
     answer: Answer = {}
     left = task
@@ -27,15 +28,22 @@ def dive(task: Task, relaxed: Relaxed, used: list[float], chance: random.Random 
         chosen = {column: times for column, times in whole.items() if times}
         if not chosen:
             chosen = {_most_used(left, relaxed.columns, used, chance): 1}
+        before = sum(left.counts)
         for column, times in chosen.items():
-            kept = _fitting(left, column, times)
-            for strip, number in kept.items():
-                answer[strip] = answer.get(strip, 0) + number
-            left = less(left, kept)
+            left = _fix(left, _fitting(left, column, times), answer)
+        if sum(left.counts) == before:
+            left = _fix(left, _fitting(left, alone(left)[0], 1), answer)
         if left.wanted:
             relaxed.change_counts(left)
             used, _ = relaxed.grow(ROUNDS)
     return answer
+
+
+def _fix(left: Task, kept: Answer, answer: Answer) -> Task:
+    """Put strips into the answer; what is left to do after them."""
+    for strip, number in kept.items():
+        answer[strip] = answer.get(strip, 0) + number
+    return less(left, kept)
 
 
 def _most_used(left: Task, columns: list[Column], used: list[float], chance: random.Random | None) -> Column:
@@ -48,7 +56,8 @@ def _most_used(left: Task, columns: list[Column], used: list[float], chance: ran
         luck = chance.random() * LUCK if chance else 0.0
         return (used[place] - (spilt > 0) + luck if fits else -2.0, strip.height)
 
-    return columns[max((place for place in range(len(used)) if used[place] > ALMOST), key=rank)]
+    best = max((place for place in range(len(used)) if used[place] > ALMOST), key=rank, default=None)
+    return alone(left)[0] if best is None else columns[best]
 
 
 def _fitting(left: Task, column: Column, times: int) -> Answer:

@@ -108,7 +108,10 @@ def fewest(task: SheetTask, start: Sheets, effort: Effort) -> tuple[Sheets, int]
 
 
 def dive_sheets(task: SheetTask, program: SheetProgram, used: list[float], chance: random.Random | None) -> Sheets:
-    """Fix sheets step by step: whole numbers of them at once, else the one that is used most nearly whole."""
+    """Fix sheets step by step: whole numbers of them at once, else the one that is used most nearly whole.
+
+    Each step fixes at least one piece, so that it ends: a sheet without any that is wanted is not taken.
+    """
     answer: Sheets = {}
     left = task
     while left.wanted:
@@ -116,8 +119,11 @@ def dive_sheets(task: SheetTask, program: SheetProgram, used: list[float], chanc
         chosen = {sheet: times for sheet, times in chosen.items() if times}
         if not chosen:
             chosen = {_most_used(left, program, used, chance): 1}
+        chosen = {
+            sheet: times for sheet, times in chosen.items() if any(left.counts[place] for place in counts_of(sheet))
+        }
         counts = list(left.counts)
-        for sheet, times in chosen.items():
+        for sheet, times in (chosen or {one_piece(left)[0]: 1}).items():
             answer[sheet] = answer.get(sheet, 0) + times
             for place, number in counts_of(sheet).items():
                 counts[place] = max(0, counts[place] - number * times)
@@ -136,6 +142,5 @@ def _most_used(left: SheetTask, program: SheetProgram, used: list[float], chance
         luck = chance.random() / 2 if chance else 0.0
         return used[program.sheets[sheet]] - (spilt > 0) + luck, -program.sheets[sheet]
 
-    return max(
-        (sheet for sheet, column in program.sheets.items() if column < len(used) and used[column] > ALMOST), key=rank
-    )
+    used_at_all = (sheet for sheet, column in program.sheets.items() if column < len(used) and used[column] > ALMOST)
+    return max(used_at_all, key=rank, default=None) or one_piece(left)[0]
