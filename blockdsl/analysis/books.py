@@ -21,7 +21,9 @@ from blockdsl.syntax import ast
 
 _NARROWEST_ROLL: Final = {"in": 9, "cm": 22, "mm": 220}
 _WIDEST_ROLL: Final = {"in": 200, "cm": 508, "mm": 5080}
-_UNPRINTABLE: Final = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u2069\ufff9-\uffff\ud800-\udfff]")
+_UNPRINTABLE: Final = re.compile(
+    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u2069\ufff9-\ufffb\ufffe\uffff\ud800-\udfff]"
+)
 
 _Declared = tuple[ast.BlockDeclaration, BlockDesign]
 
@@ -155,7 +157,7 @@ class Shelf:
             self._problems.report(fault.code, path.span, help=fault.help, related=(), **fault.values)
             return []
         self.texts.append(source.name)
-        text = source.text.replace("\r\n", "\n").replace("\r", "\n")
+        text = source.text.replace("\r\n", "\n").replace("\r", "\n").expandtabs(4)
         bad = _UNPRINTABLE.search(text)
         if bad:
             place = source.text.find(bad.group())

@@ -25,10 +25,11 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
     """The block as it will look when it is finished; None when it has errors, which are reported."""
     settings = read_settings(block, problems)
     colourings = read_colourings(block.lines, names, problems)
-    # Without a size the cells are still looked up, in a square of one, so that all slips are told in one run.
-    width, height = (settings.width, settings.height) if settings else (Fraction(1), Fraction(1))
-    layout, columns, heights = placer.lay_lines(block.lines, block.name.span, width, height)
-    if settings is None or layout is None:
+    if settings is None:
+        placer.look_through(block.lines, block.name.span)
+        return None
+    layout, columns, heights = placer.lay_lines(block.lines, block.name.span, settings.width, settings.height)
+    if layout is None:
         return None
     area = covered_area(Ground(block, layout, settings, columns, heights), problems)
     if len(layout.appliques) > MOST_PIECES:

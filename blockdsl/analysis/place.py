@@ -48,8 +48,15 @@ class Placer:
         self._census = Census(names, self._grid_of, self._filling)
         self._reported: set[tuple[str, Span]] = set()
         self._missing: set[str] = set()
+        self._size_is_known = True
 
     # --- a whole grid -------------------------------------------------------------------------
+
+    def look_through(self, lines: Sequence[ast.BlockLine], title: Span) -> None:
+        """Report what is wrong with the rows of a block whose size cannot be read, but for what follows from a size."""
+        laid, self._laid, self._size_is_known = self._laid, {}, False
+        self.lay_lines(lines, title, Fraction(1), Fraction(1))
+        self._laid, self._size_is_known = laid, True
 
     def lay_lines(
         self, lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction
@@ -296,6 +303,8 @@ class Placer:
         span: Span,
         instead: str = "",
     ) -> None:
+        if not self._size_is_known:  # its cells may have any proportion
+            return
         gets = Fraction(natural[0]) / Fraction(natural[1])  # type: ignore[arg-type]  # boxes of a grid are rational
         turned = symmetry.turned_extent(Fraction(1), Fraction(2))[0] == Fraction(2)
         if gets == 1 / wants:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from blockdsl.analysis.books import Shelf
+from blockdsl.analysis.letters_printed import report_letters_not_in_font
 from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
@@ -59,6 +60,7 @@ def analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf 
 
 def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None) -> Program:
     names = bring_together(source, reader, problems)
+    report_letters_not_in_font(names.main, problems)
     if what_if is not None:
         override(names, what_if, problems)
     placer = Placer(names, problems)

@@ -69,13 +69,19 @@ class FileReader:
         if PurePosixPath(path).is_absolute() or not real.is_relative_to(self._project):
             raise CannotRead("use-leaves-project", f"move the file into {self._project.name}/", path=path)
         try:
-            if not real.is_file():  # a folder, or a pipe that would be waited for
-                raise FileNotFoundError(path)
+            if real.exists() and not real.is_file():  # a folder, or a pipe that would be waited for
+                what = "it is a folder" if real.is_dir() else "it is no plain file"
+                raise CannotRead("file-unreadable", _neighbours(wanted), why=what)
             if real.stat().st_size > MOST_BYTES:
                 raise CannotRead("file-too-large", "split it: `use` brings the parts together")
             return Source(_shown(wanted), decode(real.read_bytes()))
-        except OSError:
+        except FileNotFoundError:
             raise CannotRead("use-missing", _neighbours(wanted), path=path) from None
+        except PermissionError:
+            raise CannotRead("file-unreadable", "ask for leave to read it", why="it may not be opened") from None
+        except OSError as fault:
+            why = (fault.strerror or str(fault)).lower()
+            raise CannotRead("file-unreadable", None, why=why) from None
 
     def library(self, name: str) -> Source:
         """See Reader."""

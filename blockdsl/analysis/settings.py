@@ -29,6 +29,7 @@ MOST: dict[str, dict[RulerUnit, Fraction]] = {
 MOST_UNITS = 100_000
 """More units no block has."""
 MOST_CM = Fraction(1000)
+MOST_OBLONG = 1000
 CM_IN_AN_INCH = Fraction(254, 100)
 """Exact by definition of the international inch (1959)."""
 
@@ -71,6 +72,11 @@ def _within_limits(settings: Settings, size: ast.Size, problems: Problems) -> bo
     in_cm = CM_IN_AN_INCH if settings.unit == "in" else Fraction(1)
     if max(settings.width, settings.height) * in_cm > MOST_CM:
         problems.report("size-too-large", size.span, help="a block is at most 10 m, about 393 in, wide or high")
+        return False
+    long, short = sorted((settings.width, settings.height), reverse=True)
+    if long > MOST_OBLONG * short:
+        help_text = f"a block is at most {MOST_OBLONG} times as long as it is wide"
+        problems.report("size-too-oblong", size.span, help=help_text)
         return False
     return True
 

@@ -93,7 +93,9 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     )
     _files(command)
     add_options(command)
-    command.add_argument("-o", "--output", required=True, metavar="DIR", help="the folder for what is written")
+    command.add_argument(
+        "-o", "--output", type=_folder, required=True, metavar="DIR", help="the folder for what is written"
+    )
     command.add_argument(
         "--only",
         type=_kinds,
@@ -123,7 +125,12 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument(
         "--book", metavar="FILE.pdf", help="gather all blocks in one book too, beside the books that the files declare"
     )
-    command.add_argument("--title", metavar="TEXT", help="what stands on the book's title page (the book's file name)")
+    command.add_argument(
+        "--title",
+        type=_printed_words,
+        metavar="TEXT",
+        help="what stands on the book's title page (the book's file name)",
+    )
     command.add_argument(
         "--depfile", metavar="FILE", help="write rules for make: what was written, and the files it was made from"
     )
@@ -137,6 +144,27 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     )
     command.add_argument("--no-cache", action="store_true", help="make everything anew, and keep nothing")
     _message_format(command)
+
+
+def _printed_words(text: str) -> str:
+    """Words that are printed; argparse turns the error into its own message."""
+    from argparse import ArgumentTypeError
+
+    words = " ".join(text.split())
+    if not words:
+        raise ArgumentTypeError("it is empty: write the words that are to be printed")
+    if not words.isprintable():
+        raise ArgumentTypeError("there is a character in it that cannot be printed: type it again")
+    return words
+
+
+def _folder(text: str) -> str:
+    """The folder of `-o`; argparse turns the error into its own message."""
+    if not text.strip() or text == "-":
+        from argparse import ArgumentTypeError
+
+        raise ArgumentTypeError(f"{text!r}: name a folder, such as 'out', or '.' for this one")
+    return text
 
 
 def _jobs(text: str) -> int:
@@ -241,7 +269,11 @@ def _grid(commands: _Commands[ArgumentParser]) -> None:
         help="tell the square at this finished width too, such as '9 in' or '20 cm'; may be given several times",
     )
     command.add_argument(
-        "-o", "--output", metavar="DIR", help="draw each block on its squares, as a picture in this folder"
+        "-o",
+        "--output",
+        type=_folder,
+        metavar="DIR",
+        help="draw each block on its squares, as a picture in this folder",
     )
     _message_format(command)
 
@@ -254,8 +286,12 @@ def _gallery(commands: _Commands[ArgumentParser]) -> None:
         "\nIt is written as PDF, as one SVG, and as a web page that says in words what each picture shows.",
     )
     _files(command)
-    command.add_argument("-o", "--output", required=True, metavar="DIR", help="the folder for what is written")
-    command.add_argument("--title", default="Gallery", metavar="TEXT", help="what stands over it (Gallery)")
+    command.add_argument(
+        "-o", "--output", type=_folder, required=True, metavar="DIR", help="the folder for what is written"
+    )
+    command.add_argument(
+        "--title", type=_printed_words, default="Gallery", metavar="TEXT", help="what stands over it (Gallery)"
+    )
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _message_format(command)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from argparse import Namespace
 from contextlib import suppress
 from pathlib import Path
+from typing import Final
 
 from blockdsl.cli.inputs import Input, open_inputs
 from blockdsl.cli.saying import in_words, write_out
@@ -14,6 +15,8 @@ from blockdsl.cli.working import about
 from blockdsl.export.files import write_whole
 from blockdsl.syntax.format import format_text
 from blockdsl.syntax.parse import parse
+
+_WRITABLE: Final = 0o222
 
 
 def lay_out(arguments: Namespace) -> int:
@@ -54,6 +57,8 @@ def _replace(path: Path, text: str) -> None:
     real = path.resolve()
     try:
         mode = real.stat().st_mode
+        if not mode & _WRITABLE:  # replacing it would be possible, and would not be what was meant
+            raise CannotGoOn(f"{path} is write-protected and left as it is")
         write_whole(real, text.encode("utf-8"))
         with suppress(OSError):
             real.chmod(mode & 0o7777)

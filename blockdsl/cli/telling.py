@@ -4,13 +4,39 @@ from __future__ import annotations
 
 import os
 import sys
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Final, Literal, TextIO
 
 from blockdsl.diagnostics import Diagnostic, Problems, render_json, render_text, summary
 
 MessageFormat = Literal["text", "json"]
 MESSAGE_FORMATS: Final = ("text", "json")
+
+
+MOST_TOLD: Final = 20
+"""Problems of one file that are told to people one by one: after so many she mends some and looks again."""
+
+_MOST_OF_A_KIND: Final = 4
+"""So many of one kind with different words are told one by one."""
+
+
+def gather(found: Sequence[Diagnostic]) -> Iterator[tuple[Diagnostic, list[Diagnostic]]]:
+    """Each problem that is told by itself, with those that say the same, or are of its kind and come after many."""
+    kinds: dict[str, dict[str, list[Diagnostic]]] = {}
+    for problem in found:
+        said = kinds.setdefault(problem.code, {})
+        words = problem.message if problem.message in said or len(said) < _MOST_OF_A_KIND else next(reversed(said))
+        said.setdefault(words, []).append(problem)
+    firsts = [group for said in kinds.values() for group in said.values()]
+    for first, *alike in sorted(firsts, key=lambda group: group[0].span.start):
+        yield first, alike
+
+
+def _lines(found: Sequence[Diagnostic]) -> str:
+    """Where they are: `in line 7`, `in lines 7 to 40`."""
+    lines = [problem.span.line for problem in found]
+    first, last = min(lines), max(lines)
+    return f"in line {first}" if first == last else f"in lines {first} to {last}"
 
 
 class Teller:
@@ -25,15 +51,33 @@ class Teller:
         self._known: set[tuple[str, str, int, str]] = set()
 
     def tell(self, problems: Iterable[Diagnostic]) -> None:
-        """Tell those problems that have not been told."""
+        """Tell those problems that have not been told; to people, of many that are alike the first ones."""
+        new = []
         for problem in problems:
             key = (problem.code, problem.span.source.name, problem.span.start, problem.message)
-            if key in self._known:
-                continue
-            self._known.add(key)
-            self._told.add(problem)
-            words = render_json(problem) if self._format == "json" else render_text(problem, self._colour)
-            self._stream.write(f"{words}\n")
+            if key not in self._known:
+                self._known.add(key)
+                self._told.add(problem)
+                new.append(problem)
+        if self._format == "json":
+            for problem in new:
+                self._stream.write(f"{render_json(problem)}\n")
+            return
+        by_file: dict[str, list[Diagnostic]] = {}
+        for problem in new:
+            by_file.setdefault(problem.span.source.name, []).append(problem)
+        for name, found in by_file.items():
+            self._tell_file(name, found)
+
+    def _tell_file(self, name: str, found: Sequence[Diagnostic]) -> None:
+        gathered = list(gather(found))
+        for problem, alike in gathered[:MOST_TOLD]:
+            self._stream.write(f"{render_text(problem, self._colour)}\n")
+            if alike:
+                self._stream.write(f"   and {len(alike)} more like it, {_lines(alike)}\n")
+        left = sum(1 + len(alike) for _, alike in gathered[MOST_TOLD:])
+        if left:
+            self._stream.write(f"{name}: and {left} more; --message-format json lists them all\n")
 
     def sum_up(self) -> bool:
         """End with how many there were, for people and only if there were any; whether one was an error."""

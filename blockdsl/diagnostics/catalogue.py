@@ -37,6 +37,11 @@ CATALOGUE: dict[str, Entry] = {
         "more than 100 lines cannot be read; the rest of the file was not looked at",
         "A file with this many faults is most likely not a block file.",
     ),
+    "letter-not-in-font": Entry(
+        "warning",
+        "the font of the pages has no {letters}",
+        "Letters that the font lacks are printed as empty boxes.",
+    ),
     "control-character": Entry(
         "error",
         "there is an invisible control character ({name}) here",
@@ -118,6 +123,11 @@ CATALOGUE: dict[str, Entry] = {
         "the fabric `{name}` has no colour",
         "A fabric needs a colour, so that it can be drawn.",
     ),
+    "words-empty": Entry(
+        "error",
+        "there are no words between the quotation marks",
+        "A title, a label or a note is printed, and has at least one letter.",
+    ),
     "row-empty": Entry(
         "error",
         "the row has no cells",
@@ -130,7 +140,7 @@ CATALOGUE: dict[str, Entry] = {
     ),
     "word-unexpected": Entry(
         "error",
-        "`{found}` does not fit here: {wanted} should stand here",
+        "`{found}` is not understood here; {wanted} should come next",
         "A word or sign stands where this kind of line needs something else.",
     ),
     # --- lines and declarations
@@ -445,6 +455,11 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         'the block "{name}" has no size',
         "A block needs its finished size before anything can be cut.",
+    ),
+    "size-too-oblong": Entry(
+        "error",
+        "a block of this size would be a ribbon",
+        "A block more than a thousand times as long as it is wide cannot be drawn so that anything is seen of it.",
     ),
     "size-too-large": Entry(
         "error",

@@ -6,10 +6,10 @@ A slice is a piece of the page that is never divided: a table row, a heading, a 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
+from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text
 from blockdsl.drawing.theme import Box
 
 
@@ -67,6 +67,38 @@ def stacked(slices: Sequence[Slice]) -> tuple[float, tuple[Mark, ...]]:
         marks += moved(piece.marks, 0.0, y)
         y += piece.height_pt
     return y, tuple(marks)
+
+
+def in_columns(slices: Sequence[Slice], width_pt: float, tallest_pt: float, gap_pt: float) -> Page:
+    """The slices on one page of their own, in as many columns as keep it from growing taller than `tallest_pt`."""
+    columns: list[list[Slice]] = [[]]
+    height = 0.0
+    for group in _bound_together(slices):
+        tall = sum(piece.before_pt + piece.height_pt for piece in group)
+        if columns[-1] and height + tall > tallest_pt:
+            columns.append([*group[0].head])
+            height = sum(piece.height_pt for piece in columns[-1])
+        columns[-1] += group
+        height += tall
+    stacks = [stacked(column) for column in columns]
+    marks = tuple(
+        mark
+        for place, (_, found) in enumerate(stacks)
+        for mark in moved(found, gap_pt + place * (width_pt + gap_pt), gap_pt)
+    )
+    return Page(len(stacks) * (width_pt + gap_pt) + gap_pt, max(tall for tall, _ in stacks) + 2 * gap_pt, marks)
+
+
+def _bound_together(slices: Sequence[Slice]) -> Iterator[list[Slice]]:
+    """Each slice with those before it that are kept with it."""
+    group: list[Slice] = []
+    for piece in slices:
+        group.append(piece)
+        if not piece.keep:
+            yield group
+            group = []
+    if group:
+        yield group
 
 
 def run_over_pages(slices: Sequence[Slice], box: Box) -> list[tuple[Mark, ...]]:

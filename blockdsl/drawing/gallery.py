@@ -7,9 +7,10 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.diagram import block_picture
-from blockdsl.drawing.flow import Slice, moved, run_over_pages, stacked
+from blockdsl.drawing.flow import Slice, in_columns, moved, run_over_pages
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.marks import Document, Mark, Page
+from blockdsl.drawing.picture import TALLEST_PT
 from blockdsl.drawing.prose import Style, fitted, heading, line, lines_of
 from blockdsl.drawing.sheet import numbered_pages
 from blockdsl.drawing.theme import (
@@ -70,9 +71,8 @@ def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "
 
 
 def gallery_page(blocks: Sequence[BlockFacts], title: str) -> Page:
-    """The whole contact sheet as one page, as wide as a sheet's content and as tall as it needs to be."""
-    height, marks = stacked(_slices(blocks, title))
-    return Page(CONTENT_WIDTH_PT + 2 * _MARGIN_PT, height + 2 * _MARGIN_PT, moved(marks, _MARGIN_PT, _MARGIN_PT))
+    """The whole contact sheet as one page, as wide as a sheet's content; a very long one in several columns."""
+    return in_columns(_slices(blocks, title), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
 
 
 def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:

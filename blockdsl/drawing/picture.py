@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from blockdsl.drawing.diagram import block_picture, grid_diagram, letter_diagram
-from blockdsl.drawing.flow import moved, stacked
+from blockdsl.drawing.flow import in_columns
 from blockdsl.drawing.marks import Figure, Page
 from blockdsl.drawing.quilt_picture import quilt_picture, rows_picture
 from blockdsl.drawing.sheet_cutting import cutting_table
@@ -15,6 +15,8 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 
 _SIDE_PT: Final = 432.0
 _MARGIN_PT: Final = 12.0
+TALLEST_PT: Final = 7_200.0
+"""A picture taller than 100 in is set in columns: no program shows it well."""
 
 
 def quilt_page(facts: QuiltFacts) -> Page:
@@ -52,6 +54,5 @@ def grid_page(facts: BlockFacts) -> Page:
 
 
 def cutting_page(facts: BlockFacts) -> Page:
-    """The cutting table alone, as wide as on the sheet and as tall as it needs to be."""
-    height, marks = stacked(cutting_table(facts))
-    return Page(CONTENT_WIDTH_PT + 2 * _MARGIN_PT, height + 2 * _MARGIN_PT, moved(marks, _MARGIN_PT, _MARGIN_PT))
+    """The cutting table alone, as wide as on the sheet and as tall as it needs to be; a very long one in columns."""
+    return in_columns(cutting_table(facts), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)

@@ -144,6 +144,8 @@ def collect_scraps(design: QuiltDesign) -> tuple[ScrapsFacts, ...]:
     found = []
     for choice in design.scraps:
         blocks, spread = spread_over_prints(design, choice)
+        if not blocks:  # reported as `line-idle`
+            continue
         sheet = usable_fat_quarter(design.unit)
         pieces_of = pieces_of_blocks(design, choice.fabric)
         each = blocks_from_sheet(pieces_of, sheet, design.measure) if pieces_of else 0

@@ -65,7 +65,9 @@ class QuiltFinishing:
             self._design, pieces_too_large(self._design, self._cuts, self._kinds, self.scraps), self._cuts, problems
         )
         report_finishing(self._design, problems)
-        for choice, scraps in zip(self._design.scraps, self.scraps, strict=True):
+        choices = {choice.fabric: choice for choice in self._design.scraps}
+        for scraps in self.scraps:
+            choice = choices[scraps.role]
             report_scraps(choice, scraps, problems)
 
 

@@ -51,3 +51,17 @@ def in_core(letter: str) -> bool:
     """Whether the shipped subset is meant to hold this letter."""
     code = ord(letter)
     return any(first <= code <= last for first, last in CORE_RANGES)
+
+
+@cache
+def _letters() -> frozenset[int]:
+    """Every letter that both weights have, by its code point."""
+    import uharfbuzz  # noqa: PLC0415 - asked for texts in other scripts alone
+
+    regular, bold = (uharfbuzz.Face(font_bytes(weight)).unicodes for weight in _FACES)
+    return frozenset(regular) & frozenset(bold)
+
+
+def has_letter(letter: str) -> bool:
+    """Whether the font can print this letter."""
+    return in_core(letter) or ord(letter) in _letters()

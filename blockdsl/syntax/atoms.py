@@ -60,9 +60,16 @@ class Place:
         """The `x` of `4 x 4`, however it is typed."""
         return Word(self.span(token), "x")
 
-    def text(self, token: Token) -> Text:
-        """Quoted text without its marks."""
+    def quoted(self, token: Token) -> Text:
+        """Quoted text without its marks, to the letter: the name of a file, a path."""
         return Text(self.span(token), str(token)[1:-1])
+
+    def text(self, token: Token) -> Text:
+        """Quoted words that are printed, without their marks: letters in their usual form, a tab as a space."""
+        words = same_letters(str(token)[1:-1]).replace("\t", " ")
+        if not words.strip():
+            raise _slip("words-empty", token, "write what is to be printed between the quotation marks")
+        return Text(self.span(token), words)
 
     def numbers(self, token: Token) -> tuple[Number, ...]:
         """One number, or the two of `1 3/2`, where several may stand."""

@@ -143,7 +143,7 @@ def _all_numbers(place: Place, tree: LineTree) -> tuple[Number, ...]:
 
 
 def _use(place: Place, span: Span, tree: LineTree) -> Use:
-    return Use(span, place.text(_token(tree, "TEXT")), _maybe(tree, "LIBRARY") is not None)
+    return Use(span, place.quoted(_token(tree, "TEXT")), _maybe(tree, "LIBRARY") is not None)
 
 
 def _fabric(place: Place, span: Span, tree: LineTree) -> FabricDeclaration:
@@ -220,7 +220,7 @@ def _patch(place: Place, span: Span, tree: LineTree) -> FreePatch:
 
 def _applique(place: Place, span: Span, tree: LineTree) -> Applique:
     under = length_of(place, tree) if _trees(tree, "length") else None
-    fabric, path = place.word(_token(tree, "NAME")), place.text(_token(tree, "TEXT"))
+    fabric, path = place.word(_token(tree, "NAME")), place.quoted(_token(tree, "TEXT"))
     return Applique(span, fabric, path, under, _maybe(tree, "RAW") is not None)
 
 
@@ -356,7 +356,7 @@ def _maker(place: Place, span: Span, tree: LineTree) -> MakerDeclaration:
 
 
 def _book_text(place: Place, span: Span, tree: LineTree) -> BookText:
-    return BookText(span, place.text(_token(tree, "TEXT")))
+    return BookText(span, place.quoted(_token(tree, "TEXT")))
 
 
 def _techniques(place: Place, span: Span, tree: LineTree) -> Techniques:

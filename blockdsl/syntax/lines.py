@@ -54,7 +54,7 @@ class RawLine:
 # Everything invisible that can be mistaken for nothing: controls, zero-width spaces, direction overrides, halves
 # of characters. The joiners inside words of some scripts and inside emoji are left alone.
 _CONTROL: Final = re.compile(
-    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u200b\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb\ud800-\udfff]"
+    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u200b\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb\ufffe\uffff\ud800-\udfff]"
 )
 _MARK: Final = re.compile(r"""(?P<text>"[^"]*"|“[^”]*”)|(?P<open>["“])|(?P<hash>\#)|(?P<bracket>[()])""")
 _COLOUR: Final = re.compile(r"#[0-9A-Fa-f]{6}(?![\w-])")

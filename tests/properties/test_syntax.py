@@ -44,7 +44,7 @@ numbers = st.one_of(
     st.sampled_from(["1/2", "2 7/8", "2.5", "1  1/2", "0.75", "12 3/4"]),
 )
 units = st.sampled_from([" in", "in", " cm", "  mm"])
-quoted = st.text(st.characters(exclude_characters='"“”', exclude_categories=("C", "Z")), max_size=12).map(
+quoted = st.text(st.characters(exclude_characters='"“”', exclude_categories=("C", "Z")), min_size=1, max_size=12).map(
     lambda t: f'"{t}"'
 )
 turns = st.text("<>~", max_size=3)

@@ -192,4 +192,7 @@ def test_folders_and_pipes_are_no_files_and_nothing_is_waited_for(tmp_path: Path
     reader, problems = FileReader(tmp_path), Problems()
     main = Source(str(tmp_path / "main.block"), 'use "folder.block"\nuse "pipe.block"\n')
     analyse(main, reader, problems)
-    assert [problem.code for problem in problems] == ["use-missing", "use-missing"]
+    assert [(problem.code, problem.message) for problem in problems] == [
+        ("file-unreadable", "the file cannot be read: it is a folder"),
+        ("file-unreadable", "the file cannot be read: it is no plain file"),
+    ]

@@ -349,3 +349,51 @@ def test_a_block_that_a_book_recolours_is_left_as_its_own_file_makes_it(folder: 
     after = bytes_below(folder / "out")
     assert {name: after[name] for name in before} == before
     assert "mills.pdf" in after
+
+
+@pytest.mark.parametrize("title", ["", "  ", "a\x07b", "a\ufffeb"])
+def test_a_title_that_cannot_be_printed_is_refused(folder: Path, run: Run, title: str) -> None:
+    ended = run("build", "pinwheel.block", "-o", "out", "--book", "book.pdf", "--title", title)
+
+    assert ended.status == 2
+    assert not (folder / "out").exists()
+
+
+@pytest.mark.parametrize("name", ["", "-"])
+def test_a_folder_for_the_outputs_has_a_name(folder: Path, run: Run, name: str) -> None:
+    ended = run("build", "pinwheel.block", "-o", name)
+
+    assert ended.status == 2
+    assert "name a folder" in ended.told
+
+
+def test_a_tab_or_a_letter_in_two_parts_is_printed_as_usual(folder: Path, run: Run) -> None:
+    text = PINWHEEL.replace('"Pinwheel"', '"Cafe\u0301\tmill"')
+    (folder / "pinwheel.block").write_text(text, encoding="utf-8")
+
+    assert run("build", "pinwheel.block", "-o", "out").status == 0
+    assert "café-mill.sheet.pdf" in bytes_below(folder / "out")
+
+
+def test_scraps_of_a_fabric_that_no_block_has_change_nothing(folder: Path, run: Run) -> None:
+    quilt = 'quilt "Mills"\n  set straight 2 x 2 of "Pinwheel"\n  scraps lamp from 4 fat quarters\n'
+    (folder / "pinwheel.block").write_text(f'{PINWHEEL}\nfabric lamp "Lamp" #caa750\n{quilt}', encoding="utf-8")
+
+    ended = run("build", "pinwheel.block", "-o", "out")
+
+    assert ended.status == 0
+    assert "warning[line-idle]" in ended.told
+
+
+def test_a_cutting_table_of_hundreds_of_rows_is_set_in_columns(folder: Path, run: Run) -> None:
+    fabrics = "".join(f'fabric f{number} "Fabric {number}" #{number * 7919:06x}\n' for number in range(400))
+    rows = "".join("  row " + " ".join(f"f{row * 40 + column}" for column in range(40)) + "\n" for row in range(10))
+    (folder / "many.block").write_text(f'{fabrics}block "Many"\n  size 80 x 20 in\n{rows}', encoding="utf-8")
+
+    ended = run("build", "many.block", "-o", "out", "--only", "table")
+
+    assert ended.status == 0
+    head = (folder / "out" / "many.cutting.svg").read_text(encoding="utf-8")[:400]
+    width, height = (float(side) for side in head.split('viewBox="0 0 ')[1].split('"')[0].split())
+    assert height < 7_300
+    assert width > 1_000

@@ -131,3 +131,40 @@ def test_a_library_file_finds_what_it_uses_in_the_library(folder: Path, run: Run
     (folder / "library" / "demo" / "palette.block").write_text("no palette at all\n", encoding="utf-8")
 
     assert run("check", "mine.block").status == 0
+
+
+def test_errors_of_one_kind_are_gathered_for_people_and_listed_for_programs(folder: Path, run: Run) -> None:
+    """A block twice as wide as its size says: each of its 400 cells is at fault, and one message says so."""
+    rows = "".join("  row " + " ".join(["fog/slate"] * 20) + "\n" for _ in range(20))
+    text = f'use "palette.block"\n\nblock "Field"\n  size 12 x 6 in\n{rows}'
+    (folder / "field.block").write_text(text, encoding="utf-8")
+
+    ended = run("check", "field.block")
+    listed = run("check", "field.block", "--message-format", "json")
+
+    assert ended.told.count("error[unit-does-not-fit]") == 1
+    assert "   and 399 more like it, in lines 5 to 24\n" in ended.told
+    assert ended.told.endswith("400 errors\n")
+    assert len(listed.told.splitlines()) == 400
+
+
+def test_of_many_different_problems_the_first_twenty_are_told(folder: Path, run: Run) -> None:
+    lines = "".join(f'fabric f{number} "F" #123456\nfabric f{number} "F" #123456\n' for number in range(30))
+    (folder / "twice.block").write_text(lines, encoding="utf-8")
+
+    ended = run("check", "twice.block")
+
+    shown = ended.told.count("twice.block:") - ended.told.count(" = twice.block:")
+    assert shown <= 21
+    assert "more" in ended.told
+
+
+def test_after_a_size_that_cannot_be_read_nothing_that_follows_from_it_is_told(folder: Path, run: Run) -> None:
+    (folder / "pinwheel.block").write_text(
+        PINWHEEL.replace("size 6 in", "size 6 inn").replace("  row slate/fog  slate\\fog\n", ""), encoding="utf-8"
+    )
+
+    ended = run("check", "pinwheel.block")
+
+    assert ended.told.count("error[") == 1
+    assert "error[length-needs-unit]" in ended.told

@@ -73,3 +73,14 @@ def test_a_file_with_a_slip_of_grammar_stays_as_it_is_and_the_others_are_laid_ou
     assert ended.told.startswith("slip.block:3:1: error[")
     assert slip.read_text(encoding="utf-8") == PALETTE + "rowe fog\n"
     assert untidy.read_text(encoding="utf-8") == TIDY
+
+
+def test_a_write_protected_file_is_left_as_it_is(folder: Path, run: Run) -> None:
+    path = folder / "palette.block"
+    path.write_text('fabric   fog "Fog" #dfe3e0\n', encoding="utf-8")
+    path.chmod(0o444)
+
+    ended = run("format", "palette.block")
+
+    assert (ended.status, ended.told) == (1, "blockdsl: palette.block is write-protected and left as it is\n")
+    assert path.read_text(encoding="utf-8") == 'fabric   fog "Fog" #dfe3e0\n'

@@ -239,4 +239,4 @@ def test_cells_with_commas_between_are_told_to_leave_them_out() -> None:
 
 def test_all_that_could_stand_in_a_place_is_said() -> None:
     (slip,) = slips_in('quilt "Top"\n set 3 x 4 of "A"\n')
-    assert "`medallion` should stand here" in slip.message
+    assert "`medallion` should come next" in slip.message
