@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
+from itertools import chain
 
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
 from blockdsl.facts.method_steps import method_step
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.facts.strip_steps import is_a_segment, is_pieced_from_strips, strip_steps
 from blockdsl.facts.techniques import unit_lesson
 from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
@@ -19,7 +21,19 @@ _TWO_SIDES = ("rectangle", "triangle", "template")
 
 def step_facts(steps: Sequence[MakingStep], block: BlockFacts) -> tuple[StepFacts, ...]:
     """The steps of a block; `block` is the same block's facts, for what is cut and for the methods."""
-    return tuple(_step(step, block) for step in steps)
+    units = [block.units[step.unit] for step in steps if step.unit is not None]
+    joining = [unit for unit in units if is_pieced_from_strips(unit) and not is_a_segment(unit)]
+    return tuple(chain.from_iterable(_steps(step, joining, block) for step in steps))
+
+
+def _steps(step: MakingStep, joining: Sequence[UnitFacts], block: BlockFacts) -> tuple[StepFacts, ...]:
+    """The step, or of a unit of strip sets those that make its segments and the one that joins them."""
+    made = _step(step, block)
+    if step.unit is not None and is_pieced_from_strips(block.units[step.unit]):
+        return strip_steps(made, block.units[step.unit], joining, block)
+    if step.method in PATCH_BY_PATCH or step.unit is None:
+        return (made,)
+    return (_taught(made, _hands(step, block), block),)
 
 
 def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
@@ -27,7 +41,7 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
     square = first.is_rectangle
     allowance = 2 * block.seam
     cells = tuple(sorted((cell for variant in step.variants for cell in variant.cells), key=lambda c: (c[1], c[0])))
-    made = StepFacts(
+    return StepFacts(
         number=step.number,
         makes=step.makes,
         count=step.count,
@@ -41,7 +55,6 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
         cells=cells,
         hands=step.variants,
     )
-    return made if step.method in PATCH_BY_PATCH or step.unit is None else _taught(made, _hands(step, block), block)
 
 
 def _many(step: MakingStep) -> tuple[str, ...]:

@@ -68,6 +68,14 @@ class PieceList:
 
 
 @dataclass(frozen=True, slots=True)
+class Message:
+    """What is to be said: a key, and its arguments by name; an argument may be a message itself."""
+
+    key: str
+    arguments: tuple[tuple[str, Argument], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Names:
     """Letters or names, as a list in words; `in_order` as they come, without *and*."""
 
@@ -75,15 +83,7 @@ class Names:
     in_order: bool = False
 
 
-Argument = str | int | Length | Size | Cut | Names | Place | PieceName | PieceList
-
-
-@dataclass(frozen=True, slots=True)
-class Message:
-    """What is to be said: a key, and its arguments by name."""
-
-    key: str
-    arguments: tuple[tuple[str, Argument], ...] = ()
+Argument = str | int | Length | Size | Cut | Names | Place | PieceName | PieceList | Message
 
 
 def message(key: str, **arguments: Argument) -> Message:

@@ -16,6 +16,7 @@ from blockdsl.sewing.recipe import Recipe
 CUT_PATCHES = "cut patches"
 FOUNDATION = "foundation"
 OVER_PAPERS = "over papers"
+STRIPS = "strip set"
 MakeRecipe = Callable[[Filling, Exact, Exact, Fraction], Recipe]
 """(filling, finished width, finished height, trim) → recipe; the unit as drawn, before turning."""
 
@@ -25,7 +26,7 @@ METHODS: Mapping[str, Mapping[str, MakeRecipe]] = {
     "four at a time": at_a_time.FOUR,
     "eight at a time": at_a_time.EIGHT,
     "stitch and flip": flip.STITCH_AND_FLIP,
-    "strip set": strips.STRIP_SET,
+    STRIPS: strips.STRIP_SET,
     FOUNDATION: {},
     OVER_PAPERS: {},
 }

@@ -79,3 +79,14 @@ def _row_of(points: Sequence[str], row: int, rows: int) -> tuple[str, ...]:
 
 
 STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker, "star45": _star45}
+
+
+def steps_before(filling: Filling) -> int:
+    """How many steps come before the one that makes a unit of strip sets; none where each segment is one.
+
+    Of a checkerboard one for each kind of set.
+    """
+    if filling.shape != "checker":
+        return 0
+    down, across = (int(number) for number in filling.numbers)
+    return 0 if down == 1 else 1 + across % 2

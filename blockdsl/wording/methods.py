@@ -38,6 +38,8 @@ def made_by_method(step: StepFacts, words: Messages) -> str:
 def _from(told: MethodStep, words: Messages) -> str:
     if told.batch == "each":
         return ""
+    if told.batch == "strips":
+        return words("method-from-strips", sets=told.batches)
     squares = sum(piece.count for piece in told.pieces.values())
     if told.batches > 1:
         return words(f"method-gives-{told.batch}", gives=told.gives, squares=squares)

@@ -24,6 +24,8 @@ def sentence(
 def _argument(value: Argument, unit: RulerUnit, words: Messages, names: PieceNames | None) -> str | int:
     if isinstance(value, str | int):
         return value
+    if isinstance(value, Message):
+        return sentence(value, unit, words, names)
     if isinstance(value, PieceName | PieceList):
         if names is None:
             raise ValueError(f"no pieces to name in {value}")

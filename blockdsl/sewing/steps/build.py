@@ -12,7 +12,7 @@ from blockdsl.geometry.arc import Bend
 from blockdsl.geometry.polygon import edges
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
-from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS
+from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, STRIPS
 from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
 from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
@@ -23,6 +23,7 @@ from blockdsl.sewing.steps.names import MIRRORED, cells_of, name_things, row_nam
 from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.sewing.steps.words import Speech, sentences_of
+from blockdsl.sewing.strips import steps_before
 
 MOST_PATCHES = 1000
 """Blocks of more patches get no steps: nobody sews them from a list, and it would take long to find."""
@@ -75,14 +76,17 @@ class _Builder:
         fixed, outward = customs(design, making, things)
         self._pressing: Pressing = plan_pressing(design, self._seams, wanted, fixed, outward)
         self._pairs = self._paired()
+        self._numbers = self._numbered()
         self._number = {
-            thing.key: place
-            for place, pair in enumerate(self._pairs, start=1)
+            thing.key: number
+            for number, pair in zip(self._numbers, self._pairs, strict=True)
             for thing in (pair.first, pair.second)
             if thing is not None
         }
         # Mirror images come in one step: how papers are folded is told in the first of all such steps.
-        self._first_by_hand = next((n for n, pair in enumerate(self._pairs, start=1) if pair.first.by_hand), 0)
+        self._first_by_hand = next(
+            (n for n, pair in zip(self._numbers, self._pairs, strict=True) if pair.first.by_hand), 0
+        )
         self._names = self._named()
         self._row_names = row_names(things)
 
@@ -131,7 +135,18 @@ class _Builder:
 
     def steps(self) -> tuple[MakingStep, ...]:
         """All of them."""
-        return tuple(self._step(number, pair) for number, pair in enumerate(self._pairs, start=1))
+        return tuple(self._step(number, pair) for number, pair in zip(self._numbers, self._pairs, strict=True))
+
+    def _numbered(self) -> list[int]:
+        """The number of each pair's step; the steps before it that make segments of strip sets have their own."""
+        numbers, last = [], 0
+        for pair in self._pairs:
+            last += 1
+            if pair.first.by_method:
+                unit = self._making.units[pair.first.key[1]]
+                last += steps_before(unit.group.filling) if unit.method == STRIPS and unit.group.filling else 0
+            numbers.append(last)
+        return numbers
 
     def _step(self, number: int, pair: _Pair) -> MakingStep:
         thing, name = pair.first, self._names[pair.first.key]

@@ -20,7 +20,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import darker
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Step, lesson_step, show
 
 
 def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact) -> tuple[Cloth, ...]:
@@ -35,45 +35,67 @@ def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact)
     return tuple(cloths)
 
 
-def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Step, ...]:
-    """Cut, sew, press and cut across."""
+def presses_down(measures: Measures, roles: Sequence[int]) -> tuple[bool, ...]:
+    """For each seam of a set whether it is pressed down the picture: toward the darker of its two strips."""
+    return tuple(darker(measures, first, second) == second for first, second in pairwise(roles))
+
+
+def sewn_pair(measures: Measures, roles: Sequence[int], band: Exact) -> Picture:
+    """Two strips right sides together, a corner folded back to show the layers."""
     cut, seam = band + 2 * measures.seam, measures.seam
-    length = max(segment * Fraction(9, 4), cut * 5)
-    whole = len(roles) * band + 2 * seam
-    gap, shown = cut / 3, cut * 4
-    strips: list[Item] = []
-    for place, role in enumerate(roles[:2]):
-        y = place * (cut + gap)
-        strips += [Cloth(role, box(shown, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
-    fold = cut * Fraction(3, 5)
-    together: tuple[Item, ...] = (
+    shown, fold = cut * 4, cut * Fraction(3, 5)
+    return show(
+        "strips-sewn",
         Cloth(roles[0], box(shown, cut)),
         Cloth(roles[1], outline((0, 0), (shown, 0), (shown, cut - fold), (shown - fold, cut), (0, cut)), "wrong"),
         Cloth(roles[1], outline((shown, cut - fold), (shown - fold, cut), (shown - fold, cut - fold))),
         Line("sewn", at(ZERO, seam), at(shown, seam)),
     )
-    bands = _bands(measures, roles, band, length)
+
+
+def pressed_set(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact, down: Sequence[bool]) -> Picture:
+    """The set pressed; arrows show which way, or that its seams are open."""
+    length = _length(measures, band, segment)
     arrows: list[Item] = []
-    y = seam + band
-    for place, (first, second) in enumerate(pairwise(roles)):
-        x = length * Fraction(1 + place % 2, 3)
-        toward = at(x, y + band if darker(measures, first, second) == second else y - band)
+    for place, is_down in enumerate(down):
+        x, y = length * Fraction(1 + place % 2, 3), measures.seam + band * (place + 1)
+        toward = at(x, y + band if is_down else y - band)
         arrows += pressed((at(x, y), at(x, y)), toward, Fraction(2, 5), open_seams=measures.open_seams)
-        y = y + band
+    return show("strip-set", *_bands(measures, roles, band, length), *arrows)
+
+
+def cut_across(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Picture, Picture]:
+    """The set cut across into segments."""
+    length, whole = _length(measures, band, segment), len(roles) * band + 2 * measures.seam
     across = Line("cut", at(segment, whole), at(segment, ZERO))
     told = Measured(at(ZERO, whole), at(segment, whole), segment)
     later = tuple(
         Line("drawn", at(segment * n, ZERO), at(segment * n, whole)) for n in range(2, int(float(length / segment)) + 1)
     )
+    return cutting_pair((*_bands(measures, roles, band, length), *later, told), across, "segments-cut", (0, 4))
+
+
+def _length(measures: Measures, band: Exact, segment: Exact) -> Exact:
+    """How much of a set is shown."""
+    return max(segment * Fraction(9, 4), (band + 2 * measures.seam) * 5)
+
+
+def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Step, ...]:
+    """Cut, sew, press and cut across."""
+    cut = band + 2 * measures.seam
+    gap, shown = cut / 3, cut * 4
+    strips: list[Item] = []
+    for place, role in enumerate(roles[:2]):
+        y = place * (cut + gap)
+        strips += [Cloth(role, box(shown, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
+    opened = pressed_set(measures, roles, band, segment, presses_down(measures, roles))
     return (
         lesson_step("strips-cut", show("strips", *strips), width=Length(cut)),
-        lesson_step("strips-sew", show("strips-sewn", *together), seam=measures.allowance),
-        lesson_step(
-            "strips-press", show("strip-set", *bands, *arrows), press="open" if measures.open_seams else "side"
-        ),
+        lesson_step("strips-sew", sewn_pair(measures, roles, band), seam=measures.allowance),
+        lesson_step("strips-press", opened, press="open" if measures.open_seams else "side"),
         lesson_step(
             "strips-segments",
-            *cutting_pair((*bands, *later, told), across, "segments-cut", (0, 4)),
+            *cut_across(measures, roles, band, segment),
             width=Length(segment),
             first=Length(measures.squared_up[0]),
             again=Length(measures.squared_up[1]),
@@ -107,26 +129,47 @@ def checker(measures: Measures) -> tuple[Step, ...]:
     roles = tuple(place % 2 for place in range(across))
     band, segment = measures.width / across, measures.height / down
     cut = segment + 2 * measures.seam
-    gap = cut / 3
-    apart: list[Item] = []
-    for row in range(min(down, 3)):
-        start = row % 2
-        turned = tuple(1 - role for role in roles) if start else roles
-        apart += moved(_standing(measures, turned, band, segment), ZERO, row * (cut + gap))
     odd = across % 2 == 1
-    joined: tuple[Item, ...] = (*_joined(measures, roles, band, segment, down), *dimensions(*measures.unfinished))
     meet = "match" if measures.open_seams else "nest"
     return (
         *_start(measures, roles, band, cut),
-        lesson_step("checker-lay", show("segments-laid", *apart), sets=2 if odd else 1),
+        lesson_step("checker-lay", laid_out_segments(measures), sets=2 if odd else 1),
         lesson_step(
             "checker-join",
-            show("segments-sewn", *_joining(measures, roles, band, segment)),
+            joined_pair(measures),
             seam=measures.allowance,
             meet=meet,
         ),
-        lesson_step("checker-measure", show("checker-measured", *joined, size=measures.size), size=measures.size),
+        lesson_step("checker-measure", checker_checked(measures), size=measures.size),
     )
+
+
+def _grid(measures: Measures) -> tuple[tuple[int, ...], Exact, Exact]:
+    """Of a checkerboard the roles of its first row, the finished width of a patch and its height."""
+    down, across = measures.counts[:2]
+    return tuple(place % 2 for place in range(across)), measures.width / across, measures.height / down
+
+
+def laid_out_segments(measures: Measures) -> Picture:
+    """Segments as they lie, the fabrics in turn."""
+    roles, band, segment = _grid(measures)
+    cut = segment + 2 * measures.seam
+    apart: list[Item] = []
+    for row in range(min(measures.counts[0], 3)):
+        turned = tuple(1 - role for role in roles) if row % 2 else roles
+        apart += moved(_standing(measures, turned, band, segment), ZERO, row * (cut + cut / 3))
+    return show("segments-laid", *apart)
+
+
+def joined_pair(measures: Measures) -> Picture:
+    """Two segments right sides together, sewn."""
+    return show("segments-sewn", *_joining(measures, *_grid(measures)))
+
+
+def checker_checked(measures: Measures) -> Picture:
+    """The unit with what it should measure."""
+    joined = _joined(measures, *_grid(measures), measures.counts[0])
+    return show("checker-measured", *joined, *dimensions(*measures.unfinished), size=measures.size)
 
 
 def _standing(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Cloth, ...]:

@@ -4,7 +4,6 @@ method-take = Take { $pieces }.
 method-take-each = For each, take { $pieces }.
 method-take-pair = For each pair of squares, take { $pieces }.
 method-take-set = For each set of squares, take { $pieces }.
-method-take-strips = For each strip set, take { $pieces }.
 
 form-square = square
 form-rectangle = rectangle
@@ -119,6 +118,76 @@ method-flip-mirrored = { $count ->
     [one] Make the mirror image in the same way, left and right exchanged.
    *[other] Make the mirror images in the same way, left and right exchanged.
 }
+
+# Strip sets.
+method-take-strip-set = { $kind ->
+    [one] Take { $pieces }, { $size }.
+    [first] For each set but the last, take { $pieces }, { $size }.
+   *[each] For each set, take { $pieces }, { $size }.
+}
+method-take-last-set = For the last set, take the same strips, { $size }.
+method-set-two = Sew { $first } to the top edge of { $base }, right sides together.
+method-set-three = Sew { $first } to the top edge of { $base }, right sides together. Sew { $last } to its bottom edge, starting at the opposite end.
+method-set-sides = Sew { $piece } to each long edge of { $base }, right sides together, starting the second seam at the opposite end.
+method-set-many = Sew them together from top to bottom, right sides together, starting each seam at the opposite end: { $pieces }.
+method-press-side = { $seams ->
+    [1] Press the seam { -toward } the { $position }.
+    [2] Press both seams { -toward } the { $position }.
+   *[other] Press all seams { -toward } the { $position }.
+}
+method-set-cut = { $sets ->
+    [one] Square up one end.
+   *[other] Square up one end of each set.
+} { $segments ->
+    [one] Cut 1 segment { $width } wide
+   *[other] Cut { $segments } segments { $width } wide
+}{ $sets ->
+    [one] .
+   *[other] { " " }from each{ $last ->
+        [0] .
+       *[other] , { $last } from the last.
+    }
+}
+method-set-square-again = { $times ->
+    [one] Square up again after the third.
+   *[other] Square up again after every third.
+}
+method-segments = { $set ->
+    [0] { $count } segments
+   *[other] { $count } segments of set { $set }
+}
+method-segments-of-two = { $first ->
+    [one] 1 segment of set { $one }
+   *[other] { $first } segments of set { $one }
+} and { $second ->
+    [one] 1 segment of set { $other }
+   *[other] { $second } segments of set { $other }
+}
+method-lay-two = Lay the first with { $first } at the { $position }. Lay the second with { $second } at the { $position }.
+method-lay-turned = Lay them one below the other, { $first } and { $second } at the { $position } in turn.
+method-sew-second-below = Sew the second to the bottom edge of the first, { $meet ->
+    [match] matching
+   *[nest] nesting
+} the seams.
+method-sew-rows = Sew them together from top to bottom, { $meet ->
+    [match] matching
+   *[nest] nesting
+} the seams.
+method-sew-one-to-other = Sew the segment of set { $one } to a long edge of the segment of set { $other }, { $meet ->
+    [match] matching
+   *[nest] nesting
+} the seams.
+method-sew-two-to-other = Sew a segment of set { $one } to each long edge of the segment of set { $other }, { $meet ->
+    [match] matching
+   *[nest] nesting
+} the seams.
+method-sew-sets-in-turn = Sew them together from top to bottom, { $meet ->
+    [match] matching
+   *[nest] nesting
+} the seams: { $sets }.
+method-press-toward-second = Press the seam { -toward } the second.
+method-press-toward-set = Press the seam { -toward } set { $set }.
+method-press-away-from-set = Press both seams away from set { $set }.
 
 # Where an earlier step has taught the same.
 method-again = Sew them as in step { $number }.

@@ -167,3 +167,57 @@ def test_snowball_corners_are_flipped_one_after_the_other() -> None:
             "cutting off the corner."
         ),
     )
+
+
+def test_a_strip_set_that_gives_the_unit_reads_as_in_the_worked_example() -> None:
+    """WORKED, 2a.2: four runs of 6 × 3 in, three strips of 1 1/2 × 27 1/2 in; four segments, squared up again once."""
+    rows = ("row (rails moss fog slate) (rails moss fog slate)",) * 2
+    text = step(block(*rows, "make rails as strip set", "heights 3 3", "columns 6 6", size="12 x 6 in"))
+    assert text.title == "Rail units · make 4 from 1 strip set · 6 × 3 in finished"
+    assert text.text == (
+        "(a) Take 1 A strip (Moss), 1 A strip (Harbour fog), and 1 A strip (Wet slate), 1 1/2 × 27 1/2 in. Sew "
+        "Moss to the top edge of Harbour fog, right sides together. Sew Wet slate to its bottom edge, starting at "
+        "the opposite end. Press both seams away from Harbour fog. ☐ 3 1/2 in across "
+        "(b) Square up one end. Cut 4 segments 6 1/2 in wide. Square up again after the third. ☐ 6 1/2 × 3 1/2 in"
+    )
+
+
+NINE = ("row (checker 3 x 3 slate fog) fog (checker 3 x 3 slate fog)", "row fog (checker 3 x 3 slate fog) fog",
+        "row (checker 3 x 3 slate fog) fog (checker 3 x 3 slate fog)", "make checker as strip set")  # fmt: skip
+
+
+def test_two_different_strip_sets_are_two_steps_and_their_segments_are_joined_in_a_third() -> None:
+    """WORKED, 2b.1 to 2b.3: five nine-patches of 3 in; slate is tide, fog is foam there."""
+    first, second, third = step_texts(block(*NINE, size="9 in"))[:3]
+    assert first.title == "Segments of set 1 · make 10 from 1 strip set · 1 × 3 in finished"
+    assert first.text == (
+        "(a) Take 2 A strips (Wet slate) and 1 A strip (Harbour fog), 1 1/2 × 17 1/2 in. Sew a Wet slate strip to each "
+        "long edge of Harbour fog, right sides together, starting the second seam at the opposite end. Press both "
+        "seams toward Wet slate. ☐ 3 1/2 in across "
+        "(b) Square up one end. Cut 10 segments 1 1/2 in wide. Square up again after every third. ☐ 1 1/2 × 3 1/2 in"
+    )
+    assert second.title == "Segments of set 2 · make 5 from 1 strip set · 1 × 3 in finished"
+    assert "1 1/2 × 9 in." in second.text
+    assert "Cut 5 segments 1 1/2 in wide. Square up again after the third." in second.text
+    assert third.text == (
+        "For each, take 2 segments of set 1 and 1 segment of set 2. Sew a segment of set 1 to each long edge of the "
+        "segment of set 2, nesting the seams. Press both seams away from set 2. ☐ 3 1/2 × 3 1/2 in"
+    )
+
+
+def test_steps_that_segments_take_are_counted_in_the_numbers_of_those_after_them() -> None:
+    steps = block(*NINE, size="9 in").steps
+    assert [each.number for each in steps] == list(range(1, len(steps) + 1))
+    rows = steps[3]
+    assert {join.step for join in rows.joins} == {0, 3}
+
+
+def test_segments_of_one_set_are_turned_for_every_other_row() -> None:
+    """By hand: a four-patch is two segments of one set, one the other way around."""
+    facts = block("row (checker 2 x 2 slate fog) fog", "row fog fog", "make checker as strip set", size="8 in")
+    text = step(facts, 2)
+    assert text.text == (
+        "Take 2 segments. Lay the first with Wet slate at the left. Lay the second with Harbour fog at the left. Sew "
+        "the second to the bottom edge of the first, nesting the seams. Press the seam toward the second. "
+        "☐ 4 1/2 × 4 1/2 in"
+    )

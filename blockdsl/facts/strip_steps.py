@@ -1,0 +1,115 @@
+"""The steps of a unit made of strip sets: each kind of set makes segments, which the last step joins."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, StripSetFacts, UnitFacts
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.facts.technique_example import counts_of, dark_roles
+from blockdsl.sewing.method_steps import MethodPiece
+from blockdsl.sewing.method_steps.strip_sets import SetLength, StripSetUnit, joined, segments_of
+from blockdsl.sewing.methods import STRIPS
+from blockdsl.sewing.techniques import Measures
+
+
+def strip_steps(
+    made: StepFacts, unit: UnitFacts, joining: Sequence[UnitFacts], block: BlockFacts
+) -> tuple[StepFacts, ...]:
+    """The steps before, numbered up to `made`, and `made` itself as it is sewn from their segments.
+
+    `joining` are all units of the block whose segments are joined, in the order of the steps: sets are numbered over
+    all of them; where one kind alone is cut into segments it needs no number.
+    """
+    units = [_set_unit(each, unit, block) for each in unit.strip_sets]
+    if is_a_segment(unit):
+        told, fabrics = units[0]
+        return (_made_by(made, _taken(unit.strip_sets[0]), told, fabrics),)
+    place = next(place for place, each in enumerate(joining) if each is unit)
+    start = 1 + sum(len(each.strip_sets) for each in joining[:place])
+    numbered = sum(len(each.strip_sets) for each in joining) > 1
+    first = made.number - len(units)
+    before = tuple(
+        _segments(made, first + place, f"segment of set {start + place}" if numbered else "segment", each, told, block)
+        for place, (each, told) in enumerate(zip(unit.strip_sets, units, strict=True))
+    )
+    told, fabrics = units[0]
+    join = joined(told, tuple(range(start, start + len(units))) if numbered else (), unit.count)
+    joins = tuple(JoinFacts(step.makes, step.count, step.number) for step in before)
+    return (*before, replace(made, joins=joins, sentences=(), lesson=join.parts, fabrics=fabrics, made_by=join))
+
+
+def is_a_segment(unit: UnitFacts) -> bool:
+    """Whether each segment is a unit: a set has as many segments as there are units."""
+    return len(unit.strip_sets) == 1 and unit.strip_sets[0].segments == unit.count + unit.spare
+
+
+def _made_by(
+    made: StepFacts, joins: tuple[JoinFacts, ...], told: StripSetUnit, fabrics: tuple[FabricFacts, ...]
+) -> StepFacts:
+    step = segments_of(told)
+    return replace(made, joins=joins, sentences=(), lesson=step.parts, fabrics=fabrics, made_by=step)
+
+
+def _segments(
+    made: StepFacts,
+    number: int,
+    name: str,
+    each: StripSetFacts,
+    told: tuple[StripSetUnit, tuple[FabricFacts, ...]],
+    block: BlockFacts,
+) -> StepFacts:
+    """The step that makes the segments of one kind of set."""
+    seams = 2 * block.seam
+    size = each.segment, each.across
+    step = StepFacts(
+        number=number,
+        makes=name,
+        count=each.segments,
+        spare=0,
+        method=STRIPS,
+        joins=(),
+        seam="straight",
+        sentences=(),
+        finished=(size[0] - seams, size[1] - seams),
+        unfinished=size,
+        cells=made.cells,
+        hands=(),
+    )
+    return _made_by(step, _taken(each), *told)
+
+
+def _taken(each: StripSetFacts) -> tuple[JoinFacts, ...]:
+    """All strips of a kind of set, each length by itself."""
+    return tuple(
+        JoinFacts(letter, each.strips.count((letter, fabric)) * length.sets, 0, fabric, "strip", (each.strip_width,))
+        for length in each.lengths
+        for letter, fabric in dict.fromkeys(each.strips)
+    )
+
+
+def _set_unit(each: StripSetFacts, unit: UnitFacts, block: BlockFacts) -> tuple[StripSetUnit, tuple[FabricFacts, ...]]:
+    """A set by the roles of its strips, one for each different cloth, and the fabrics of the roles."""
+    cloths = list(dict.fromkeys(each.strips))
+    known = {fabric.name: fabric for fabric in block.fabrics}
+    fabrics = tuple(known[fabric] for _, fabric in cloths)
+    size = each.strip_width, each.lengths[0].length
+    pieces = {role: MethodPiece(*cloth, "strip", size, each.strips.count(cloth)) for role, cloth in enumerate(cloths)}
+    measures = Measures(
+        unit=block.unit,
+        seam=block.seam,
+        finished=unit.finished,
+        cuts={role: ((piece.cut[0], piece.cut[1]), piece.count) for role, piece in pieces.items()},
+        dark=dark_roles(fabrics),
+        counts=counts_of(unit.shape, unit.picture),
+        open_seams=block.pressing == "open",
+    )
+    lengths = tuple(SetLength(size.sets, size.length, size.segments, size.squared_again) for size in each.lengths)
+    roles = tuple(cloths.index(strip) for strip in each.strips)
+    return StripSetUnit(measures, pieces, roles, each.strip_width, each.segment, each.across, lengths), fabrics
+
+
+def is_pieced_from_strips(unit: UnitFacts) -> bool:
+    """Whether a unit is made of strip sets that are cut straight across."""
+    return unit.method == STRIPS and all(each.angle == 90 for each in unit.strip_sets)
