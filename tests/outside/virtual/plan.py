@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from blockdsl.facts import BlockFacts
@@ -168,7 +168,9 @@ def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
         each["label"]: Template(drawn(each["cutting"], each.get("cutting_bends")), _pair(each["grain"]))
         for each in document["templates"]
     }
-    steps = tuple(_step(told, step, placed, facts) for told, step in zip(document["steps"], facts.steps, strict=True))
+    steps = _with_segments(
+        [_step(told, step, placed, facts) for told, step in zip(document["steps"], facts.steps, strict=True)]
+    )
     return Plan(
         number(document["seam"]),
         number(document["measure"]),
@@ -225,9 +227,22 @@ def _step(told: dict[str, Any], step: StepFacts, placed: tuple[Patch, ...], fact
     )
 
 
+def _with_segments(steps: list[Step]) -> tuple[Step, ...]:
+    """The steps that cut strip sets into segments go with the step that joins these, with all that they take."""
+    kept: list[Step] = []
+    taken: tuple[Join, ...] = ()
+    for step in steps:
+        if step.method == "strip set" and not step.hands:
+            taken += step.joins
+        else:
+            kept.append(replace(step, joins=taken) if taken else step)
+            taken = ()
+    return tuple(kept)
+
+
 def _unit(step: StepFacts, facts: BlockFacts) -> tuple[str, str]:
     """The unit of the block that a step makes as a whole, known by its fabrics, its size and its method."""
-    if step.method in PATCH_BY_PATCH:
+    if step.method in PATCH_BY_PATCH or not step.hands:
         return "", ""
     wanted = sorted(patch.fabric for patch in step.hands[0].picture)
     size = sorted(to_float(side) for side in step.hands[0].extent)
