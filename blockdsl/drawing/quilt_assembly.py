@@ -1,4 +1,4 @@
-"""Putting the top together: its rows drawn apart, what each row measures, the steps in words, then the borders."""
+"""Putting the top together: its rows drawn apart, what each row measures, then the steps."""
 
 from __future__ import annotations
 
@@ -9,10 +9,11 @@ from typing import Final
 from blockdsl.drawing.flow import Slice, moved
 from blockdsl.drawing.lengths import show_extent, show_measure
 from blockdsl.drawing.marks import Mark
-from blockdsl.drawing.prose import Style, continued, heading, line, paragraph
+from blockdsl.drawing.prose import Style, continued, heading, line, paragraph, width_of
 from blockdsl.drawing.quilt_borders import mitre_picture, ring_picture
 from blockdsl.drawing.quilt_picture import rows_picture
-from blockdsl.drawing.quilt_words import say_step, say_strips_of_ring
+from blockdsl.drawing.quilt_words import say_strips_of_ring
+from blockdsl.drawing.steps import part_marks
 from blockdsl.drawing.table import Column, grouped, table_head, table_row, tick_cell, words_cell
 from blockdsl.drawing.theme import (
     ACCENT,
@@ -28,7 +29,9 @@ from blockdsl.drawing.theme import (
 )
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.drawing.words import many
-from blockdsl.facts.quiltfacts import QuiltFacts, QuiltRowFacts, QuiltStepFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltRowFacts
+from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.wording import StepText, quilt_step_texts
 
 _TITLE: Final = "Assembly"
 _TALLEST_PT: Final = 380.0
@@ -37,7 +40,8 @@ _STEP_NAME: Final = Style(LEAD_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
-_NUMBER_PT: Final = 18.0
+NUMBER_PT: Final = 18.0
+"""Where the words of a step begin, beside its number."""
 _RING_PT: Final = 150.0
 _MITRE_PT: Final = 74.0
 _MORE: Final = {"sash": "sashes"}
@@ -109,7 +113,8 @@ def _members(facts: QuiltFacts, row: QuiltRowFacts) -> str:
 def _size(facts: QuiltFacts, row: QuiltRowFacts) -> str:
     if row.kind == "diagonal row":
         return f"{show_measure(row.unfinished[1], facts.unit)} high"
-    return show_extent(row.unfinished, facts.unit)
+    extent = row.unfinished[::-1] if row.kind in ("column", "strip") else row.unfinished
+    return show_extent(extent, facts.unit)
 
 
 def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
@@ -128,34 +133,50 @@ def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
 
 
 def _steps(facts: QuiltFacts) -> list[Slice]:
-    return [_step(facts, step) for step in facts.steps if step.of_top]
+    return [_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top]
 
 
-def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Slice:
+def steps_with_words(facts: QuiltFacts) -> list[tuple[QuiltStepFacts, StepText]]:
+    """Every step of the quilt with its words."""
+    return list(zip(facts.steps, quilt_step_texts(facts), strict=True))
+
+
+def head_marks(text: StepText, width: float) -> tuple[float, list[Mark]]:
+    """Number and name, how many are made, the finished size; and how high that is."""
+    marks: list[Mark] = [
+        *line(str(text.number), 0.0, _STEP_NUMBER.baseline_pt, _STEP_NUMBER),
+        *line(text.name, NUMBER_PT, _STEP_NAME.baseline_pt, _STEP_NAME),
+    ]
+    more = " · ".join(filter(None, (text.made, text.size)))
+    if more:
+        at = NUMBER_PT + width_of(text.name, _STEP_NAME) + 2 * STEP_PT
+        said = fraction_text(more)
+        if at + width_of(said, _QUIET) <= NUMBER_PT + width:
+            marks += line(said, at, _STEP_NAME.baseline_pt, _QUIET)
+        else:
+            height, quiet = paragraph(said, width, _QUIET)
+            marks += moved(quiet, NUMBER_PT, _STEP_NAME.line_pt)
+            return _STEP_NAME.line_pt + height, marks
+    return _STEP_NAME.line_pt, marks
+
+
+def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Slice:
     """Number, name and words; of a border its picture beside them."""
     ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
-    left = _NUMBER_PT
+    left = NUMBER_PT
     room = CONTENT_WIDTH_PT - left - (_RING_PT + GUTTER_PT if ring is not None else 0.0)
-    marks: list[Mark] = [
-        *line(str(step.number), 0.0, _STEP_NUMBER.baseline_pt, _STEP_NUMBER),
-        *line(step.title, left, _STEP_NAME.baseline_pt, _STEP_NAME),
-    ]
-    y = _STEP_NAME.line_pt
-    cut = say_strips_of_ring(facts, ring) if ring is not None else ""
-    for said, style in ((say_step(step), _BODY), *(((cut, _QUIET),) if cut else ())):
-        height, words = paragraph(fraction_text(said), min(room, span_pt(10)), style)
+    y, marks = head_marks(text, room)
+    for letter, part in text.lettered:
+        height, words = part_marks(f"{letter} ".lstrip(), part, min(room, span_pt(10)), _BODY)
+        marks += moved(words, left, y)
+        y += height
+    if ring is not None and (cut := say_strips_of_ring(facts, ring)):
+        height, words = paragraph(fraction_text(cut), min(room, span_pt(10)), _QUIET)
         marks += moved(words, left, y)
         y += height
     if ring is not None and ring.corners == "mitred":
         marks.append(mitre_picture(Box(left, y + 2 * STEP_PT, room, _MITRE_PT)))
         y += _MITRE_PT + 3 * STEP_PT
-    if step.measures is not None:
-        y += STEP_PT / 2
-        marks += moved(tick_cell(_BOLD).marks, left, y)
-        size = show_extent(step.measures, facts.unit)
-        height, bold = paragraph(f"should now measure {size}", room - 3.5 * STEP_PT, _BOLD)
-        marks += moved(bold, left + 3.5 * STEP_PT, y)
-        y += height
     if ring is not None:
         picture, filled = ring_picture(facts, ring, Box(CONTENT_WIDTH_PT - _RING_PT, 0.0, _RING_PT, _RING_PT))
         marks.append(picture)

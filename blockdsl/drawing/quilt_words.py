@@ -8,7 +8,7 @@ from typing import Final
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import RulerUnit
-from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltPieceFacts, QuiltStepFacts, RingFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltPieceFacts, RingFacts
 from blockdsl.geometry import to_float
 
 _SETTINGS: Final = {
@@ -38,13 +38,10 @@ def title_of(kind: QuiltKindFacts) -> str:
     return kind.name[:1].upper() + kind.name[1:] if kind.role == "border unit" else kind.name
 
 
-def say_step(step: QuiltStepFacts) -> str:
-    """What is done in a step, sizes written as everywhere on the page: `57 × 84 in`."""
-    return step.text.replace(" x ", " × ")
-
-
 def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
-    """What is cut for a plain border, and how much of each length is to spare. Nothing of a pieced one."""
+    """What is cut for a plain border, and how much of each length is to spare. Nothing of one whose step says it."""
+    if ring.corners == "mitred":
+        return ""
     pieces = sorted(
         (piece for piece in facts.pieces if piece.ring == ring.number), key=lambda piece: _turn_of(piece, ring)
     )

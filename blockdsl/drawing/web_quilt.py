@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterator
 from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent
+from blockdsl.drawing.quilt_assembly import steps_with_words
 from blockdsl.drawing.quilt_finishing import finishing_steps
 from blockdsl.drawing.quilt_materials import Material, material_lines, said_of_materials
 from blockdsl.drawing.quilt_scraps import say_prints
 from blockdsl.drawing.quilt_sheet import sizes_said
-from blockdsl.drawing.quilt_words import say_blocks, say_setting, say_step, say_strips_of_ring, title_of
+from blockdsl.drawing.quilt_words import say_blocks, say_setting, say_strips_of_ring, title_of
 from blockdsl.drawing.web_block import fabric_line, making
 from blockdsl.drawing.web_parts import (
     Card,
@@ -46,7 +47,9 @@ from blockdsl.drawing.web_pictures import (
 from blockdsl.drawing.web_quilt_tables import cutting_parts, rows_table
 from blockdsl.drawing.words import CAUTIONS, many
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltStepFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
+from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.wording import StepText
 
 _MATERIALS: Final = (
     Column("what", "words"),
@@ -159,20 +162,29 @@ def _assembly(facts: QuiltFacts) -> Iterator[Part]:
     if len(facts.rows) > 1:
         yield Picture(rows_page(facts))
         yield rows_table(facts)
-    yield Cards("steps", tuple(_step(facts, step) for step in facts.steps if step.of_top))
+    yield Cards("steps", tuple(_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top))
 
 
-def _step(facts: QuiltFacts, step: QuiltStepFacts) -> Card:
+def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Card:
     ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
     parts: list[Part] = [Picture(ring_page(facts, ring))] if ring is not None else []
     parts += [Picture(mitre_page())] if ring is not None and ring.corners == "mitred" else []
-    parts += [Heading(3, (Run(f"{step.number} "), Run(step.title))), Paragraph(plain(say_step(step)))]
+    parts += _words(text)
     if ring is not None and (cut := say_strips_of_ring(facts, ring)):
         parts.append(Paragraph((Run(cut, "quiet"),)))
-    if step.measures is not None:
-        size = f"{plain_extent(step.measures, facts.unit)} {facts.unit}"
-        parts.append(Tick((Run(f"should now measure {size}", "strong"),)))
     return Card(tuple(parts))
+
+
+def _words(text: StepText) -> list[Part]:
+    """A step's heading, what is done part by part, what is measured."""
+    more = " · ".join(filter(None, (text.made, text.size)))
+    parts: list[Part] = [Heading(3, (Run(f"{text.number} "), Run(text.name)))]
+    parts += [Paragraph((Run(more, "quiet"),))] if more else []
+    for letter, part in text.lettered:
+        parts.append(Paragraph(plain(" ".join(filter(None, (letter, *part.sentences))))))
+        if part.measure:
+            parts.append(Tick((Run(part.measure, "strong"),)))
+    return parts
 
 
 def _scraps(facts: QuiltFacts) -> Iterator[Section]:
@@ -186,8 +198,9 @@ def _scraps(facts: QuiltFacts) -> Iterator[Section]:
 
 def _finishing(facts: QuiltFacts) -> tuple[Card, ...]:
     cards = []
-    for number, step in enumerate(finishing_steps(facts), start=1):
-        picture: Parts = (Picture(finishing_page(step.picture)),) if step.picture is not None else ()
-        heading = Heading(3, (Run(f"{number} "), Run(step.name)))
-        cards.append(Card((*picture, heading, *(Paragraph(plain(text)) for text in step.words))))
+    for step in finishing_steps(facts):
+        pictures: Parts = tuple(
+            Picture(finishing_page(picture)) for _, picture in step.stretches if picture is not None
+        )
+        cards.append(Card((*pictures, *_words(step.text))))
     return tuple(cards)

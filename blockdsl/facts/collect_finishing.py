@@ -48,14 +48,34 @@ def _raw(design: QuiltDesign) -> tuple[Exact, Exact]:
     return design.width + 2 * design.seam, design.height + 2 * design.seam
 
 
+def can_be_backed(design: QuiltDesign) -> bool:
+    """Whether a backing is asked for, and its cloth is wider than a join takes."""
+    return design.backing is not None and backing_width(design, design.backing) > 2 * JOIN[design.unit]
+
+
+def can_be_bound(design: QuiltDesign) -> bool:
+    """Whether a binding is asked for, and its strips can be cut from its fabric."""
+    choice = design.binding
+    return choice is not None and can_be_cut(choice.strip_width, _binding_cloth(design, choice.fabric))
+
+
+def can_have_sleeve(design: QuiltDesign) -> bool:
+    """Whether a sleeve is asked for, and its cloth is wider than a join takes."""
+    return design.sleeve is not None and cloth_width(design, design.sleeve.fabric) > 2 * design.seam
+
+
+def _binding_cloth(design: QuiltDesign, fabric: str) -> BindingCloth:
+    width = cloth_width(design, fabric)
+    return BindingCloth(width, design.measure, design.seam, design.unit, shrinkage=shrinkage_of(design))
+
+
 def _backing(design: QuiltDesign) -> BackingFacts | None:
     choice = design.backing
     if choice is None:
         return None
-    usable = backing_width(design, choice)
-    if usable <= 2 * JOIN[design.unit]:
+    if not can_be_backed(design):
         return None
-    asked = Asked(choice.overage, usable, shrinkage_of(design))
+    asked = Asked(choice.overage, backing_width(design, choice), shrinkage_of(design))
     return BackingFacts(choice.fabric, backing_plan(_raw(design), design.unit, design.measure, asked))
 
 
@@ -63,10 +83,9 @@ def _binding(design: QuiltDesign) -> BindingFacts | None:
     choice = design.binding
     if choice is None:
         return None
-    width = cloth_width(design, choice.fabric)
-    cloth = BindingCloth(width, design.measure, design.seam, design.unit, shrinkage=shrinkage_of(design))
-    if not can_be_cut(choice.strip_width, cloth):
+    if not can_be_bound(design):
         return None
+    cloth = _binding_cloth(design, choice.fabric)
     cut: BindingCut = "bias" if choice.bias else "straight"
     plan = binding_plan(edge_length(_raw(design)), choice.strip_width, cut, cloth)
     return BindingFacts(choice.fabric, plan)
@@ -90,9 +109,9 @@ def _sleeve(design: QuiltDesign) -> SleeveFacts | None:
     choice = design.sleeve
     if choice is None:
         return None
-    cloth = (cloth_width(design, choice.fabric), design.measure)
-    if cloth[0] <= 2 * design.seam:
+    if not can_have_sleeve(design):
         return None
+    cloth = (cloth_width(design, choice.fabric), design.measure)
     return SleeveFacts(choice.fabric, sleeve_plan(design.width, choice.depth, design.seam, design.unit, cloth))
 
 

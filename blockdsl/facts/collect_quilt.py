@@ -64,7 +64,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
         rows=rows,
         rings=rings,
         cutting=told,
-        steps=quilt_steps(quilt, rings),
+        steps=quilt_steps(quilt, kinds, pieces, rows, rings),
         notes=quilt.notes,
         usable_width=quilt.usable_width,
         shrinkage=quilt.shrinkage,

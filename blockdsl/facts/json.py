@@ -28,6 +28,7 @@ from blockdsl.facts.drafting import DraftFacts, draft
 from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.json_quilt import quilt_document
+from blockdsl.facts.json_quilt_steps import DescribeQuilt
 from blockdsl.facts.papers import papers_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
@@ -58,7 +59,9 @@ Describe = Callable[[BlockFacts], Sequence[StepWords]]
 """Gives the words of all steps of a block, in order; they are made where a document is written."""
 
 
-def facts_json(facts: FileFacts, problems: Iterable[Diagnostic], describe: Describe) -> str:
+def facts_json(
+    facts: FileFacts, problems: Iterable[Diagnostic], describe: Describe, describe_quilt: DescribeQuilt
+) -> str:
     """One JSON document for a file, problems included."""
 
     def document_of(block: BlockFacts, asked: Sequence[Extent] = ()) -> dict[str, object]:
@@ -70,7 +73,7 @@ def facts_json(facts: FileFacts, problems: Iterable[Diagnostic], describe: Descr
         "file": facts.file,
         "unit": units.pop() if len(units) == 1 else ("in" if not units else "mixed"),
         "blocks": [document_of(block, asked_sizes(block, facts.books)) for block in facts.blocks],
-        "quilts": [quilt_document(quilt) for quilt in facts.quilts],
+        "quilts": [quilt_document(quilt, describe_quilt) for quilt in facts.quilts],
         "books": [book_document(book, document_of) for book in facts.books],
         "problems": [_problem(problem) for problem in problems],
     }

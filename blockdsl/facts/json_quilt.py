@@ -11,6 +11,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import Extent
 from blockdsl.facts.json_finishing import finishing_document
+from blockdsl.facts.json_quilt_steps import DescribeQuilt, steps_document
 from blockdsl.facts.quiltfacts import (
     QuiltCutFacts,
     QuiltFacts,
@@ -33,8 +34,8 @@ def turns_of(symmetry: Symmetry) -> str:
     return _TURNS[symmetry]
 
 
-def quilt_document(quilt: QuiltFacts) -> dict[str, object]:
-    """One quilt as plain lists, dictionaries and strings."""
+def quilt_document(quilt: QuiltFacts, describe: DescribeQuilt | None = None) -> dict[str, object]:
+    """One quilt as plain lists, dictionaries and strings; without `describe` its steps have no words."""
 
     def say(length: Exact) -> str:
         return write_length(length, quilt.unit)
@@ -61,17 +62,7 @@ def quilt_document(quilt: QuiltFacts) -> dict[str, object]:
         **(finishing_document(quilt.finishing.facts, say) if quilt.finishing is not None else {}),
         "rows": [_row(row, say) for row in quilt.rows],
         "rounds": [_ring(ring, say) for ring in quilt.rings],
-        "steps": [
-            {
-                "number": step.number,
-                "title": step.title,
-                "text": step.text,
-                "measures": _extent(step.measures, say) if step.measures else None,
-                "rows": list(step.rows),
-                "round": step.ring,
-            }
-            for step in quilt.steps
-        ],
+        "steps": steps_document(quilt, say, describe),
         "placed": [_placed(place, say) for place in quilt.placed],
         "cloth": [
             {"piece": cloth.piece, "outline": [[say(corner.x), say(corner.y)] for corner in cloth.outline]}

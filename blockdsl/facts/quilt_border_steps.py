@@ -1,92 +1,112 @@
-"""Borders and rounds in words: measured through the middle, cut to that, sewn on side by side."""
+"""The steps of borders and rounds: trimmed to what the top measures, mitred, or pieced of units."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 
-from blockdsl.facts.quiltfacts import QuiltStepFacts, RingFacts
+from blockdsl.cutting.quilt_pieces import PlainPiece
+from blockdsl.facts.quiltfacts import RingFacts
+from blockdsl.facts.quiltstepfacts import (
+    MeasuredBorder,
+    MitredBorder,
+    PiecedBorder,
+    QuiltAction,
+    QuiltPart,
+    QuiltStepFacts,
+    QuiltTake,
+)
 from blockdsl.geometry import Exact
-from blockdsl.model.lengths import about
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model.quilt import QuiltDesign
 
-_WHY = "Edges stretch and the middle does not, so a border cut to the middle lies flat."
+PartOf = Callable[[int], QuiltPart]
+_TOP, _RIGHT = 0, 1
 
 
-def ring_steps(quilt: QuiltDesign, rings: Sequence[RingFacts]) -> Iterator[QuiltStepFacts]:
-    """One step for each ring, from the inside out."""
+def ring_steps(
+    quilt: QuiltDesign, rings: Sequence[RingFacts], pieces: Sequence[PlainPiece], part_of: PartOf
+) -> Iterator[QuiltStepFacts]:
+    """One step for each ring, from the inside out. `part_of` gives a block of the quilt as it lies."""
+    piece_of = places_of(pieces)
     for ring in rings:
-        name = _name(ring, rings)
-        text = _pieced(quilt, ring) if ring.unit else _plain(quilt, ring)
-        yield QuiltStepFacts(0, f"Sew on the {name}", f"{text} {_ends(quilt, ring)}", ring.unfinished, ring=ring.number)
-
-
-def _name(ring: RingFacts, rings: Sequence[RingFacts]) -> str:
-    same = [each for each in rings if each.word == ring.word]
-    return (
-        ring.word
-        if len(same) == 1
-        else f"{_ORDINALS.get(same.index(ring) + 1, f'{same.index(ring) + 1}th')} {ring.word}"
-    )
-
-
-_ORDINALS = {1: "first", 2: "second", 3: "third", 4: "fourth", 5: "fifth", 6: "sixth"}
-
-
-def _said(quilt: QuiltDesign, length: Exact) -> str:
-    """A finished length with its seam allowances, as it is measured."""
-    return f"{about(length + 2 * quilt.seam, quilt.unit, quilt.measure)} {quilt.unit}"
-
-
-def _ends(quilt: QuiltDesign, ring: RingFacts) -> str:
-    across, down = (about(side, quilt.unit, quilt.measure) for side in ring.unfinished)
-    return f"The top now measures {across} x {down.removeprefix('about ')} {quilt.unit}, raw edge to raw edge."
-
-
-def _plain(quilt: QuiltDesign, ring: RingFacts) -> str:
-    width, height = ring.before
-    if ring.corners == "mitred":
-        return _mitred(quilt)
-    if ring.corners == "squares":
-        return (
-            f"Measure the top through the middle both ways, {_said(quilt, height)} down and {_said(quilt, width)} "
-            f"across, and trim two strips to each length before any is sewn on. {_WHY} Sew the side strips on, pinned "
-            "at the middle and the ends. Sew a corner square to both ends of the other two, press toward the strip, "
-            "and sew them to top and bottom, the seams of the squares beside those of the sides. Press toward the "
-            "border."
+        used = Counter(piece for place, piece in piece_of.items() if quilt.cloth[place].ring == ring.number)
+        action = _pieced(quilt, ring, piece_of, part_of) if ring.unit else _plain(quilt, ring, pieces, piece_of)
+        blocks = Counter(
+            (place.kind, place.colouring) for place in quilt.blocks if ring.unit and place.ring == ring.number
         )
-    first, second = ("top to bottom", "side to side") if ring.sides_first else ("side to side", "top to bottom")
-    one, other = (height, ring.after[0]) if ring.sides_first else (width, ring.after[1])
-    where, then = ("the sides", "top and bottom") if ring.sides_first else ("top and bottom", "the sides")
-    return (
-        f"Measure the top through the middle from {first}; it should be {_said(quilt, one)}. Trim two strips to "
-        f"what you measure. {_WHY} Mark middle and quarters of strip and edge, pin, and sew them to {where}. Press "
-        f"toward the border. Measure through the middle from {second}, the new strips included, {_said(quilt, other)}; "
-        f"trim the other two strips to that and sew them to {then} in the same way."
-    )
+        yield QuiltStepFacts(
+            number=0,
+            makes="border",
+            takes=(
+                *(QuiltTake("block", *kind, count) for kind, count in blocks.items()),
+                *(QuiltTake("cloth", piece, "", count) for piece, count in sorted(used.items())),
+            ),
+            actions=(action,),
+            finished=ring.after,
+            unfinished=ring.unfinished,
+            ring=ring.number,
+        )
 
 
-def _mitred(quilt: QuiltDesign) -> str:
-    allowance = about(quilt.seam, quilt.unit, quilt.measure)
-    return (
-        "Mark the middle of all four strips and of all four edges. Pin a strip to each edge, middle to middle, so that "
-        f"it stands out as far at both ends, and sew from {allowance} {quilt.unit} inside one corner to {allowance} "
-        f"{quilt.unit} inside the other, the ends of the seam fastened. At each corner fold the top on the diagonal, "
-        "the two strips right sides together, draw a line that goes on along the fold, and sew on it from the inner "
-        "corner outward. See that it lies flat before you cut off the rest a seam allowance outside the line. Press "
-        "the mitre open and the long seams toward the border."
-    )
+def places_of(pieces: Sequence[PlainPiece]) -> dict[int, int]:
+    """For each cloth of the quilt, by its place, the place of its piece."""
+    return {member: place for place, piece in enumerate(pieces) for member in piece.members}
 
 
-def _pieced(quilt: QuiltDesign, ring: RingFacts) -> str:
-    of_ring = [place for place in quilt.blocks if place.ring == ring.number]
-    sides = Counter(place.row for place in of_ring)
-    order = (("right", 1), ("left", 3), ("top", 0), ("bottom", 2))
-    said = ", ".join(f"{sides[side]} for the {name}" for name, side in order)
-    corners = "Sew a corner square to both ends of the strips for top and bottom. " if ring.corners == "squares" else ""
-    first, then = ("the sides", "top and bottom") if ring.sides_first else ("top and bottom", "the sides")
-    return (
-        f"Sew the units ({ring.unit}) end to end as the picture shows: {said}. {corners}Compare each strip with its "
-        f"edge, and take its seams in or let them out a thread's width until they agree. Sew the strips to {first}, "
-        f"then to {then}, pinned at the middle and at every unit. Press away from the units."
+def _strips(quilt: QuiltDesign, ring: RingFacts, piece_of: Mapping[int, int]) -> tuple[int, int]:
+    """The pieces of the strips at the sides and at top and bottom."""
+    found: dict[bool, int] = {}
+    middle = quilt.width / 2
+    for place, piece in piece_of.items():
+        cloth = quilt.cloth[place]
+        if cloth.ring == ring.number and cloth.role == "border":
+            left, _, right, _ = bounding_box(cloth.outline)
+            # a strip at a side lies wholly on one side of the quilt's middle
+            found[right < middle or left > middle] = piece
+    return found[True], found[False]
+
+
+def _corner(quilt: QuiltDesign, ring: RingFacts, piece_of: Mapping[int, int]) -> int | None:
+    squares = (place for place in piece_of if quilt.cloth[place].ring == ring.number)
+    return next((piece_of[place] for place in squares if quilt.cloth[place].role == "border corner"), None)
+
+
+def _plain(
+    quilt: QuiltDesign, ring: RingFacts, pieces: Sequence[PlainPiece], piece_of: Mapping[int, int]
+) -> QuiltAction:
+    sides, ends = _strips(quilt, ring, piece_of)
+    allowance = 2 * quilt.seam
+    is_open = quilt.pressing == "open"
+    first_ring = ring.number == 1
+    if ring.corners == "mitred":
+        beyond = (max(pieces[sides].cut) - ring.before[1] - allowance) / 2
+        return MitredBorder(sides, ends, beyond, first_ring, is_open)
+    width, height = ring.before
+    corner = _corner(quilt, ring, piece_of)
+    side, end = _lengths(ring, width, height)
+    lengths: tuple[tuple[Exact, int], tuple[Exact, int]] = ((side + allowance, sides), (end + allowance, ends))
+    first, second = lengths if ring.sides_first else lengths[::-1]
+    return MeasuredBorder(ring.sides_first, first, second, corner, first_ring, is_open)
+
+
+def _lengths(ring: RingFacts, width: Exact, height: Exact) -> tuple[Exact, Exact]:
+    """Finished lengths of the strips at the sides and at top and bottom."""
+    if ring.corners == "squares":
+        return height, width
+    return (height, ring.after[0]) if ring.sides_first else (ring.after[1], width)
+
+
+def _pieced(quilt: QuiltDesign, ring: RingFacts, piece_of: Mapping[int, int], part_of: PartOf) -> PiecedBorder:
+    places = [place for place, block in enumerate(quilt.blocks) if block.ring == ring.number]
+    counts = Counter(quilt.blocks[place].row for place in places)
+    above = next(place for place in places if quilt.blocks[place].row == _TOP)
+    return PiecedBorder(
+        part=part_of(above),
+        sides=counts[_RIGHT],
+        ends=counts[_TOP],
+        sides_first=ring.sides_first,
+        corner=_corner(quilt, ring, piece_of),
+        first_ring=ring.number == 1,
+        open=quilt.pressing == "open",
     )

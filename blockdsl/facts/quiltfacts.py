@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, Piece, RulerUnit, Subcut
+from blockdsl.facts.quiltstepfacts import QuiltStepFacts
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.quilt import Corners, InRow, KindRole, PieceRole, PlacedBlock, RowKind, Setting
 
@@ -135,23 +136,6 @@ class QuiltCutFacts:
     may_turn: bool
     joined: bool
     uses: tuple[tuple[str, int], ...]
-
-
-@dataclass(frozen=True, slots=True)
-class QuiltStepFacts:
-    """One step of putting the top together, in words. `rows` are places in the list of rows, `ring` a border or 0.
-
-    `measures` is what it should measure afterwards, raw edge to raw edge, or None. `of_top`: while the top is put
-    together; untrue for layering, binding and so on.
-    """
-
-    number: int
-    title: str
-    text: str
-    measures: Extent | None = None
-    rows: tuple[int, ...] = ()
-    ring: int = 0
-    of_top: bool = True
 
 
 @dataclass(frozen=True, slots=True)

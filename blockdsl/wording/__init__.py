@@ -11,7 +11,18 @@ Does not know: pages, pictures, where a sentence is printed.
 
 from blockdsl.wording.document import facts_json
 from blockdsl.wording.messages import LANGUAGES, Messages, messages
+from blockdsl.wording.quilt import quilt_step_texts
 from blockdsl.wording.steps import step_texts
 from blockdsl.wording.steptext import BOX, StepPart, StepText
 
-__all__ = ["BOX", "LANGUAGES", "Messages", "StepPart", "StepText", "facts_json", "messages", "step_texts"]
+__all__ = [
+    "BOX",
+    "LANGUAGES",
+    "Messages",
+    "StepPart",
+    "StepText",
+    "facts_json",
+    "messages",
+    "quilt_step_texts",
+    "step_texts",
+]

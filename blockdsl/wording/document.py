@@ -7,9 +7,10 @@ from collections.abc import Iterable
 from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts import FileFacts
 from blockdsl.facts import json as plain
+from blockdsl.wording.quilt import quilt_step_texts
 from blockdsl.wording.steps import step_texts
 
 
 def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
     """One JSON document for a file, problems included."""
-    return plain.facts_json(facts, problems, step_texts)
+    return plain.facts_json(facts, problems, step_texts, quilt_step_texts)

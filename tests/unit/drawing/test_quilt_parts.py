@@ -23,6 +23,7 @@ from blockdsl.drawing.quilt_words import say_strips_of_ring, title_of
 from blockdsl.drawing.theme import Box
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import to_float
+from blockdsl.wording import quilt_step_texts
 from tests.unit.drawing import quilts
 from tests.unit.model.quilts import design, outline_of, quilt
 
@@ -257,10 +258,9 @@ def test_rows_that_are_alike_share_a_line() -> None:
 def test_a_mitred_border_is_cut_two_inches_longer_than_its_outer_edge() -> None:
     """18 × 24 in with 4 in all round: 26 and 32 in, 26 1/2 and 32 1/2 in raw, and 2 in; 4 1/2 in wide."""
     facts = quilt('set straight 3 x 4 of "Four"', "border 4 in fog mitred")
-    said = say_strips_of_ring(facts, facts.rings[0])
-    assert "2 of 4 1/2 × 28 1/2 in for top and bottom" in said
-    assert "2 of 4 1/2 × 34 1/2 in for the sides" in said
-    assert said.endswith("Each strip has 2 in to spare.")
+    (border,) = [text for text in quilt_step_texts(facts) if text.name == "Border"]
+    assert "2 strips (Harbour fog) 4 1/2 × 34 1/2 in for the sides" in border.text
+    assert "2 strips (Harbour fog) 4 1/2 × 28 1/2 in for the top and bottom" in border.text
 
 
 @pytest.mark.parametrize(
@@ -297,15 +297,12 @@ def test_the_back_is_told_with_its_trimmed_size_and_its_seams() -> None:
     """18 1/2 × 24 1/2 in raw and 4 in on every side: 26 1/2 × 32 1/2 in."""
     facts = quilt('set straight 3 x 4 of "Four"', "backing fog overage 4 in")
     (back, *_) = finishing_steps(facts)
-    assert (
-        "Trim the back to at least 26 1/2 × 32 1/2 in: 4 in more than the top, raw edge to raw edge, on every side."
-        in back.words
-    )
+    assert "Trim the backing to at least 26 1/2 × 32 1/2 in: 4 in more than the top" in back.text.text
 
 
 def test_finishing_leaves_out_what_the_quilt_does_not_ask_for() -> None:
-    names = [step.name for step in finishing_steps(quilts.place_by_place())]
-    assert names == ["Layer", "Quilt", "Label"]
+    names = [step.text.name for step in finishing_steps(quilts.place_by_place())]
+    assert names == ["Layers", "Quilting", "Label"]
 
 
 def test_a_ring_of_units_has_nothing_to_cut() -> None:

@@ -82,10 +82,11 @@ def test_the_sheet_goes_from_the_shop_to_the_label_in_the_order_of_the_work() ->
     words = said(quilt_sheet(quilts.harbour_quilt()))
     order = [
         "Harbour Light", "Materials", "Notes", "Take care", "Cutting", "Blocks to make", "Assembly",
-        "Sew on the first border", "Finishing", "Make the back", "Layer", "Hanging sleeve", "Bind", "Label",
+        "First border", "Finishing", "Backing", "Layers", "Hanging sleeve", "Binding", "Label",
     ]  # fmt: skip
-    places = [words.index(heading) for heading in order]
-    assert places == sorted(places)
+    place = 0
+    for heading in order:
+        place = words.index(heading, place) + len(heading)
 
 
 def test_the_cautions_stand_before_the_first_cut(facts: QuiltFacts) -> None:

@@ -5,6 +5,7 @@ from fractions import Fraction as F  # noqa: N817 - they stand in tables of size
 import pytest
 
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.facts.quiltstepfacts import MeasuredBorder
 from blockdsl.geometry import square_root
 from tests.unit.model.blocks import CLOTH, exactly, read
 from tests.unit.model.quilts import BLOCKS, one_told, quilt, text, told
@@ -101,46 +102,33 @@ def test_a_row_of_sashes_on_point_is_measured_along_its_middle_from_slant_to_sla
     assert first.unfinished == (7 + square_root(F(2)) / 2, F(3, 2))
 
 
-def titles(*lines: str) -> list[str]:
-    return [step.title for step in quilt(*lines).steps]
+def made(*lines: str) -> list[str]:
+    return [step.makes for step in quilt(*lines).steps]
 
 
 def test_the_order_of_sewing_is_rows_then_borders_then_the_rest() -> None:
-    assert titles('set straight 3 x 4 of "Four"', "border 2 in slate", "binding 2 1/4 in slate", "backing fog") == [
-        "Lay out",
-        "Sew the rows",
-        "Join the rows",
-        "Sew on the border",
-        "Layer and quilt",
-        "Bind",
-    ]
-    assert titles('set dropped columns 2 x 2 of "Four"', "sash 1 in slate posts fog") == [
-        "Lay out",
-        "Sew the columns",
-        "Sew the sashing between the columns",
-        "Join the columns",
-    ]
-    assert titles('set on point 2 x 2 of "Four"', "fill fog") == [
-        "Lay out",
-        "Sew the diagonal rows",
-        "Join the rows",
-        "Sew on the corners",
-    ]
+    finishing = ["backing", "layers", "quilting", "sleeve", "binding", "label"]
+    lines = ("border 2 in slate", "binding 2 1/4 in slate", "backing fog", "sleeve 4 in fog")
+    assert made('set straight 3 x 4 of "Four"', *lines) == ["rows", "center", "border", *finishing]
+    plain = ["layers", "quilting", "label"]
+    assert made('set dropped columns 2 x 2 of "Four"', "sash 1 in slate posts fog") == [*["rows"] * 3, "center", *plain]
+    # rows of one, three and one block; the triangles of the first and the last lie the other way round
+    assert made('set on point 2 x 2 of "Four"', "fill fog") == [*["rows"] * 3, "center", *plain]
 
 
-def test_a_border_is_measured_through_the_middle_before_it_is_cut() -> None:
+def test_a_border_is_measured_through_the_middle_before_it_is_trimmed() -> None:
     facts = quilt('set straight 3 x 4 of "Four"', "border 2 in slate")
-    step = facts.steps[-1]
+    step = next(step for step in facts.steps if step.makes == "border")
+    (action,) = step.actions
+    assert isinstance(action, MeasuredBorder)
     # 24 in down with its seams is 24 1/2; 18 in and two borders of 2 in across is 22 1/2
-    assert "through the middle from top to bottom; it should be 24 1/2 in" in step.text
-    assert "the new strips included, 22 1/2 in" in step.text
+    assert (action.first[0], action.second[0]) == (F(49, 2), F(45, 2))
     assert step.measures == (F(45, 2), F(57, 2))
 
 
 def test_steps_are_numbered_from_one() -> None:
     steps = quilt('set straight 3 x 4 of "Four"', "border 1 in slate", "border 2 in fog mitred").steps
     assert [step.number for step in steps] == list(range(1, len(steps) + 1))
-    assert [step.title for step in steps[-2:]] == ["Sew on the first border", "Sew on the second border"]
 
 
 @pytest.mark.parametrize(
