@@ -26,7 +26,8 @@ from blockdsl.cutting.upright import upright_pieces
 from blockdsl.cutting.ways import Piece, Subcut, Way, ways_to_cut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon, ceil_to
-from blockdsl.geometry.polygon import bounding_box
+from blockdsl.geometry.polygon import Point, bounding_box, clockwise, drop_straight_corners
+from blockdsl.geometry.turning import turn_between
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.model.lengths import write_size
 from blockdsl.sewing import Making, NeededPart
@@ -45,9 +46,10 @@ class Cut:
     many of the pieces are for which units. Of a piece from a strip `cut` is the width of the strip and the length of
     it that one piece takes alone; `strip` says how it is cut. `slant` is that of a cut corner to corner where it
     matters: the piece stands on its shorter side, the right side up. `upright` is which of the two sides of `cut` runs
-    up the print of a fabric with an up and a down; None where any may. `outside`: these are for patches at the edge of
-    the block, cut another way than the others of their letter so that the outer edge is straight. `corner` is how far
-    from each corner the four corners of an octagon are cut off at 45°.
+    up the print of a fabric with an up and a down; None where any may. `print_up`, of a piece by template, is the
+    step that runs up the print, on the letter's template. `outside`: these are for patches at the edge of the block,
+    cut another way than the others of their letter so that the outer edge is straight. `corner` is how far from each
+    corner the four corners of an octagon are cut off at 45°.
     """
 
     fabric: str
@@ -65,6 +67,7 @@ class Cut:
     strip: StripCut | None = None
     slant: Slant = ""
     upright: int | None = None
+    print_up: Point | None = None
     outside: bool = False
     corner: Fraction | None = None
 
@@ -127,16 +130,21 @@ def _merge(cuts: Sequence[Cut]) -> list[Cut]:
             merged[key] = cut
         else:
             count, yields, spare = before.count + cut.count, before.yields + cut.yields, before.spare + cut.spare
-            merged[key] = replace(before, count=count, yields=yields, spare=spare, shares=before.shares + cut.shares)
+            strip = before.strip
+            if strip is not None and cut.strip is not None:
+                length = max(strip.length, cut.strip.length)
+                strip = replace(strip, strips=strip.strips + cut.strip.strips, length=length)
+            shares = before.shares + cut.shares
+            merged[key] = replace(before, count=count, yields=yields, spare=spare, shares=shares, strip=strip)
     return list(merged.values())
 
 
 def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
-    """Lines that are for the very same units."""
+    """Lines that are for the very same units; those for patches by themselves are left as they are."""
     merged: dict[tuple[object, ...], Cut] = {}
-    for cut in cuts:
+    for number, cut in enumerate(cuts):
         hands = [hands for hands, _ in cut.shares]
-        key = (*_look(cut), cut.unit, cut.method, *hands)
+        key = (*_look(cut), cut.unit, cut.method, *(hands or [(number,)]))
         before = merged.get(key)
         if before is None:
             merged[key] = cut
@@ -149,7 +157,8 @@ def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
 
 def _look(cut: Cut) -> tuple[object, ...]:
     strip = cut.strip and (cut.strip.form, cut.strip.slant)
-    return cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, cut.slant, cut.upright, cut.outside, strip
+    lies = cut.slant, cut.upright, cut.print_up, cut.outside
+    return cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, *lies, strip
 
 
 # --- patches cut by themselves -------------------------------------------------------------------
@@ -179,8 +188,22 @@ def _loose_cuts(
         for each in upright_pieces(patches, design.seam):
             pieces = each.pieces * copies if each.way.subcut != "none" else None
             cut = cut_way(fabric, label, each.way, each.count * copies, design, pieces)
-            cuts.append(replace(cut, upright=each.upright))
+            up = _print_up(label, each.patch, lettered) if cut.piece == "template" else None
+            cuts.append(replace(cut, upright=each.upright, print_up=up))
     return cuts
+
+
+def _print_up(label: str, patch: Patch, lettered: Lettered) -> Point | None:
+    """Where the print runs up on the letter's template, which is drawn as the first patch of the letter lies."""
+    if patch.curved is not None:
+        turn = turn_between(lettered.curved[label], patch.curved)
+    else:
+        first, here = (clockwise(drop_straight_corners(each)) for each in (lettered.first[label], patch.outline))
+        turn = turn_between(first, here)
+    if turn is None:
+        return None
+    cosine, sine = turn
+    return Point(-sine, -cosine)
 
 
 def cut_patches(fabric: str, label: str, patch: Polygon, count: int, design: BlockDesign) -> Cut:

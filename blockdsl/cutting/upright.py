@@ -30,13 +30,14 @@ LEVEL = Point(Fraction(1), Fraction(0))
 class Standing:
     """Patches of one letter that are cut alike: the way, which side of the size is upright, how many, of what.
 
-    `pieces` are the squares, rectangles or single pieces to cut for `count` patches.
+    `pieces` are the squares, rectangles or single pieces to cut for `count` patches, `patch` is the first of them.
     """
 
     way: Way
     upright: int
     count: int
     pieces: int
+    patch: Patch
 
 
 def upright_pieces(patches: Iterable[Patch], allowance: Fraction) -> list[Standing]:
@@ -47,13 +48,19 @@ def upright_pieces(patches: Iterable[Patch], allowance: Fraction) -> list[Standi
         look = _look(patch.outline)
         counts[look] += 1
         known.setdefault(look, patch)
-    together: dict[Hashable, list[tuple[Way, int, int]]] = {}
+    together: dict[Hashable, list[tuple[Way, int, int, Patch]]] = {}
     for look, count in counts.items():
         way, side = _way(look, known[look], allowance)
         key = (way.piece, way.exact, way.subcut, way.slant, side) if way.subcut != "none" else look
-        together.setdefault(key, []).append((way, side, count))
+        together.setdefault(key, []).append((way, side, count, known[look]))
     return [
-        Standing(found[0][0], found[0][1], sum(count for _, _, count in found), max(count for _, _, count in found))
+        Standing(
+            way=found[0][0],
+            upright=found[0][1],
+            count=sum(count for _, _, count, _ in found),
+            pieces=max(count for _, _, count, _ in found),
+            patch=found[0][3],
+        )
         for found in together.values()
     ]
 

@@ -141,6 +141,7 @@ def _way_of_cutting(facts: BlockFacts) -> object:
             cut.spare,
             cut.slant,
             cut.upright,
+            cut.print_up,
             cut.strip and cut.strip.strips,
         )
         for cut in facts.cutting

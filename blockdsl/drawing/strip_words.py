@@ -7,6 +7,8 @@ from typing import Final
 
 from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit
+from blockdsl.wording import messages
+from blockdsl.wording.cutting import print_words
 
 ONE_LAYER: Final = "one layer, right side up"
 _SQUARE: Final = 90
@@ -99,6 +101,8 @@ def _print(cut: CutFacts) -> str:
     """How a print with an up and a down stands on the piece."""
     if cut.upright is None:
         return ""
+    if cut.print_up is not None:
+        return print_words(cut.print_up, messages())
     here, other = cut.cut[cut.upright], cut.cut[1 - cut.upright]
     if here == other or cut.strip is not None:
         return "print upright"

@@ -11,7 +11,7 @@ from blockdsl.drawing.strip_words import say_direction, say_octagon, say_strips
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
 from blockdsl.facts.bookfacts import BookFacts
-from blockdsl.facts.drafting import draft
+from blockdsl.facts.drafting import draft, named_family
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
 from blockdsl.wording import messages
@@ -194,24 +194,15 @@ def say_templates(facts: BlockFacts) -> str:
     return "Pieces marked “by template” are cut around the full-size templates; their sizes are those of the cloth."
 
 
-FAMILIES = {
-    "Four-patch": (2, 4, 8, 16),
-    "Nine-patch": (3, 6, 9, 12),
-    "Five-patch": (5, 10),
-    "Seven-patch": (7, 14),
-}
-"""The trade's families of blocks by the squares across of their grid (common practice, no source)."""
+FAMILIES = ("Four-patch", "Nine-patch", "Five-patch", "Seven-patch")
+"""The trade's families of square grids, in the order in which they are listed."""
 OTHER_FAMILY = "Other grids"
 
 
 def say_family(facts: BlockFacts) -> str:
-    """The family that the designer names, else the one of a square block's grid: 6 × 6 squares are a nine-patch."""
-    if facts.family:
-        return facts.family[:1].upper() + facts.family[1:]
-    across, down = facts.grid
-    if across != down or facts.cell is None:
-        return OTHER_FAMILY
-    return next((family for family, grids in FAMILIES.items() if across in grids), OTHER_FAMILY)
+    """The family that the designer names, else the trade's for its grid: 6 × 6 squares are a nine-patch."""
+    family = facts.family or named_family(facts, draft(facts).kind)
+    return family[:1].upper() + family[1:] if family else OTHER_FAMILY
 
 
 def families_in_order(said: Collection[str]) -> list[str]:

@@ -51,13 +51,14 @@ def alternatives(design: BlockDesign, unit: UnitClass) -> tuple[Alternative, ...
     """Every method that can make the unit, the plainest first; none for units of very many patches.
 
     Papers to fold round take the cloth of patches cut by themselves: they are compared only where they are chosen.
+    A unit of rows or free patches, which no other method makes, is compared with the papers that are chosen for it.
     """
     group = unit.group
     if len(group.picture) * unit.count > MOST_PATCHES or not isinstance(group.width, Fraction):
         return ()
     alone = _alone(design, unit)
     shape = group.filling.shape if group.filling else None
-    methods = methods_for(shape) if shape else (CUT_PATCHES,)
+    methods = methods_for(shape) if shape else tuple(dict.fromkeys((CUT_PATCHES, unit.method)))
     methods = tuple(each for each in methods if each != OVER_PAPERS or unit.method == OVER_PAPERS)
     found = (_alternative(alone, unit, shape, method) for method in methods)
     return tuple(each for each in found if each is not None)
@@ -91,7 +92,8 @@ def _alone(design: BlockDesign, unit: UnitClass) -> BlockDesign:
 
 def _alternative(alone: BlockDesign, unit: UnitClass, shape: str | None, method: str) -> Alternative | None:
     """None when the method cannot make this very unit."""
-    choices = () if shape is None else (Choice(shape, method, alone.span, alone.span),)
+    what = shape or unit.group.name
+    choices = () if what is None else (Choice(what, method, alone.span, alone.span),)
     design = replace(alone, choices=choices)
     problems = Problems()
     making = plan_making(design, problems)

@@ -99,7 +99,8 @@ class CutFacts:
     units where mirror images come of one batch.
     Of a piece from a strip `strip` says how it is cut, and `cut` is the width of the strip and the length of it that
     one piece takes. `slant` is that of a cut corner to corner where it matters: the piece stands on its shorter side,
-    the right side up. `upright` is the place in `cut` of the side that runs up a print with an up and a down, if any.
+    the right side up. `upright` is the place in `cut` of the side that runs up a print with an up and a down, if any;
+    `print_up`, of a piece by template, is the step (dx, dy) that runs up the print, on the template as it is drawn.
     `outside`: for patches at the edge of the block, cut so that their outer edge is straight. `corner`: how far from
     each corner the four corners of an octagon are cut off at 45°.
     """
@@ -121,6 +122,7 @@ class CutFacts:
     strip: StripFacts | None = None
     slant: Slant = ""
     upright: int | None = None
+    print_up: tuple[Exact, Exact] | None = None
     outside: bool = False
     corner: Fraction | None = None
 

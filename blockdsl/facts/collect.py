@@ -225,6 +225,7 @@ def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
         strip=cut.strip,
         slant=cut.slant,
         upright=cut.upright,
+        print_up=cut.print_up,
         outside=cut.outside,
         corner=cut.corner,
     )

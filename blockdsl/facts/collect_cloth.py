@@ -25,6 +25,8 @@ from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
 from blockdsl.model.quilt import PieceRole, QuiltDesign
 
 BINDING, SLEEVE = "binding", "sleeve"
+LAST_OF_SLEEVE = "sleeve, last"
+"""Key of the last of a sleeve's strips, which is shorter than the others."""
 PLAIN = {*get_args(PieceRole), BINDING, SLEEVE}
 """What a fabric is cut for besides blocks."""
 MANY_PIECES = 3000

@@ -15,7 +15,7 @@ from blockdsl.cutting.finishing_binding import (
     edge_length,
 )
 from blockdsl.cutting.quilt_cloth import QuiltPiece, backing_width, cloth_width
-from blockdsl.facts.collect_cloth import BINDING, SLEEVE, Line, collect_cloth, shrinkage_of
+from blockdsl.facts.collect_cloth import BINDING, LAST_OF_SLEEVE, SLEEVE, Line, collect_cloth, shrinkage_of
 from blockdsl.facts.finishingfacts import BackingFacts, BindingFacts, FinishingFacts, ScrapsFacts, SleeveFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
 from blockdsl.geometry import Exact
@@ -119,9 +119,10 @@ def _sleeve_pieces(design: QuiltDesign, sleeve: SleeveFacts | None) -> list[tupl
     if sleeve is None:
         return []
     plan, usable = sleeve.plan, cloth_width(design, sleeve.fabric)
-    sides = ((usable, plan.strips - 1), (plan.last, 1))
+    full = plan.strips - 1
+    sides = ((SLEEVE, usable, full), (LAST_OF_SLEEVE if full else SLEEVE, plan.last, 1))
     return [
-        (sleeve.fabric, (QuiltPiece(SLEEVE, (long, plan.cut_width), count), ((SLEEVE, count),)))
-        for long, count in sides
+        (sleeve.fabric, (QuiltPiece(key, (long, plan.cut_width), count), ((SLEEVE, count),)))
+        for key, long, count in sides
         if count
     ]

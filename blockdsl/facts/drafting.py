@@ -122,22 +122,33 @@ def _of_roots(block: BlockFacts, kind: Kind, places: tuple[list[Exact], list[Exa
 
 
 def family_of(block: BlockFacts, kind: Kind) -> str:
-    """What the trade calls a block on such a grid of columns and rows."""
-    if len(block.columns) == len(block.heights) == 1:
-        shape = block.units[0].shape if len(block.units) == 1 else ""
-        by_kind = {"eight-point": "eight-point design", "sixty degrees": "60° design"}
-        return _OF_SHAPES.get(shape) or by_kind.get(kind, "one-patch")
+    """What the trade calls a block on such a grid of columns and rows, or what the grid is."""
+    named = named_family(block, kind)
+    if named is not None:
+        return named
     across, down = block.grid
     if across != down:
         return f"oblong grid, {across} × {down}"
     if block.cell is None:
         return f"uneven grid, {len(block.columns)} × {len(block.heights)} parts"
+    return f"grid of {across} × {down}"
+
+
+def named_family(block: BlockFacts, kind: Kind) -> str | None:
+    """The trade's name for the family of a block's grid, None where it has none. The one rule for all that say it."""
+    if len(block.columns) == len(block.heights) == 1:
+        shape = block.units[0].shape if len(block.units) == 1 else ""
+        by_kind = {"eight-point": "eight-point design", "sixty degrees": "60° design"}
+        return _OF_SHAPES.get(shape) or by_kind.get(kind, "one-patch")
+    across, down = block.grid
+    if across != down or block.cell is None:
+        return None
     if across == 1:
         return "one-patch"
     odd = across
     while odd % 2 == 0:
         odd //= 2
-    return _FAMILIES.get(odd, f"grid of {across} × {down}")
+    return _FAMILIES.get(odd)
 
 
 def size_table(block: BlockFacts, unit: RulerUnit) -> tuple[SizeFacts, ...]:

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 import pytest
 
-from tests.unit.model.blocks import block, cut_lines, warnings
+from blockdsl.wording import messages
+from blockdsl.wording.cutting import print_words
+from tests.unit.model.blocks import block, cut_lines, exactly, warnings
 
 SHIPS = 'fabric ships "Ships" #904030 directional'
 
@@ -125,3 +129,37 @@ def test_a_method_that_turns_the_print_is_pointed_out(row: str, make: str) -> No
 )
 def test_a_way_that_leaves_the_print_upright_is_not_pointed_out(row: str, make: str) -> None:
     assert warnings(row, make, size="6 x 3 in", above=SHIPS) == []
+
+
+BIT = (
+    SHIPS
+    + """
+unit bit
+  grid 4 x 4
+  patch ships at 0,0 3,0 4,4 0,4
+  patch fog at 3,0 4,0 4,4
+"""
+)
+
+
+def test_patches_by_template_that_lie_otherwise_are_lines_of_their_own() -> None:
+    # Turned clockwise, the side that was at the left is at the top: there the print runs up.
+    facts = block("row bit bit>> bit> bit", size="16 x 4 in", above=BIT)
+    found = [(cut.count, cut.yields, cut.print_up) for cut in facts.cutting if cut.fabric == "ships"]
+    assert exactly(sorted(found, key=str)) == [(1, 1, (-1, 0)), (1, 1, (0, 1)), (2, 2, (0, -1))]
+
+
+@pytest.mark.parametrize(
+    ("up", "side"),
+    [
+        ((0, -1), "top"),
+        ((1, 0), "right side"),
+        ((0, 1), "bottom"),
+        ((-1, 0), "left side"),
+        ((1, -1), "upper right"),
+        ((-1, 1), "lower left"),
+    ],
+)
+def test_a_template_says_toward_which_of_its_sides_the_print_runs_up(up: tuple[int, int], side: str) -> None:
+    said = print_words((Fraction(up[0]), Fraction(up[1])), messages())
+    assert said == f"print up toward the {side} of the template"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.drawing.words import families_in_order, say_family
+from blockdsl.facts.drafting import draft
 from tests.unit.model.blocks import block
 
 
@@ -15,10 +16,33 @@ def squares(across: int) -> tuple[str, ...]:
 
 @pytest.mark.parametrize(
     ("across", "family"),
-    [(2, "Four-patch"), (3, "Nine-patch"), (4, "Four-patch"), (5, "Five-patch"), (6, "Nine-patch"), (7, "Seven-patch")],
+    [
+        (2, "Four-patch"),
+        (3, "Nine-patch"),
+        (4, "Four-patch"),
+        (5, "Five-patch"),
+        (6, "Nine-patch"),
+        (7, "Seven-patch"),
+        (11, "Other grids"),
+    ],
 )
 def test_a_block_of_squares_belongs_to_the_family_of_its_grid(across: int, family: str) -> None:
     assert say_family(block(*squares(across), size=f"{across} in")) == family
+
+
+@pytest.mark.parametrize("across", [2, 9, 10, 11, 14, 18])
+def test_the_index_and_the_table_of_sizes_name_the_same_family(across: int) -> None:
+    facts = block(*squares(across), size=f"{across} in")
+    told = draft(facts).family
+    assert say_family(facts).lower() == ("other grids" if "grid" in told else told)
+
+
+def test_eighteen_squares_across_are_a_nine_patch() -> None:
+    assert say_family(block(*squares(18), size="18 in")) == "Nine-patch"
+
+
+def test_a_block_of_one_shape_has_the_family_of_its_shape() -> None:
+    assert say_family(block("row (log centre fog with slate moss rounds 2)", size="6 in")) == "Rounds"
 
 
 def test_columns_of_1_2_1_make_a_four_patch() -> None:

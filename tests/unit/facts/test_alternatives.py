@@ -70,3 +70,10 @@ def test_the_sheet_compares_methods_when_the_block_asks_and_only_then() -> None:
     words = said(block(*EIGHT_HALVES, "compare methods", size="6 x 3 in"))
     assert "Ways of making" in words
     assert "eight at a time" in words
+
+
+def test_a_unit_of_patches_on_papers_is_compared_with_the_papers_chosen_for_it() -> None:
+    above = "unit sail\n  grid 2 x 2\n  patch fog at 0,0 2,0 0,1\n  patch slate at 0,1 2,0 2,2 0,2"
+    for method in ("foundation", "over papers"):
+        found = ways(block("row sail", f"make sail as {method}", size="4 in", above=above))
+        assert [(way.method, way.chosen) for way in found.values()] == [("cut patches", False), (method, True)]

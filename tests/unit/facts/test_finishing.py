@@ -128,6 +128,14 @@ def test_cloth_that_is_washed_first_is_bought_longer() -> None:
     assert quilt.backing.plan.buy.words == "1 3/8 yd"
 
 
+def test_each_piece_of_a_fabric_has_a_key_of_its_own() -> None:
+    # The quilt is 24 in wide and 20 in of the slate can be used: a sleeve takes a whole strip and a shorter one.
+    quilt, _ = read("border 1 in slate butted", "sleeve 4 in slate", slate=" width 22 in")
+    keys = [piece.key for piece in cloth(quilt, "slate").pieces]
+    assert keys[-2:] == ["sleeve", "sleeve, last"]
+    assert len(keys) == len(set(keys))
+
+
 # --- scraps --------------------------------------------------------------------------------------
 
 
