@@ -20,6 +20,7 @@ from blockdsl.sewing.pressing_seams import SeamEnd, SeamKey, UnitSeam, UnitSeams
 
 _FEWER_SEAMS = 2.0
 _OUTWARD = 5.0
+_SETTLED = 1e9
 _ORDER = ("light", "medium", "dark")
 
 
@@ -99,7 +100,10 @@ def _on(seam: UnitSeam, ends: Sequence[SeamEnd]) -> list[tuple[SeamEnd, int]]:
 def _meetings(
     seam: UnitSeam, before: Sequence[tuple[SeamEnd, int]], after: Sequence[tuple[SeamEnd, int]]
 ) -> list[_Meeting]:
-    """Place by place: the upright seams lock, or else the slanted ones; what else meets there is merely flatter so."""
+    """Place by place: the upright seams lock, or else the slanted ones; what else meets there is merely flatter so.
+
+    What meets where the seam itself ends is not crossed by it: there nothing locks.
+    """
     there: dict[Point, list[SeamEnd]] = {}
     for end, _ in after:
         there.setdefault(end.place, []).append(end)
@@ -111,9 +115,10 @@ def _meetings(
             if tied is not None:
                 places.setdefault(end.place, []).append(tied)
     found = []
-    for meetings in places.values():
+    for place, meetings in places.items():
         first = max(meeting.rank for meeting in meetings)
-        found += [replace(meeting, locks=meeting.rank == first > 0) for meeting in meetings]
+        crossed = first > 0 and place not in (seam.line[0], seam.line[-1])
+        found += [replace(meeting, locks=crossed and meeting.rank == first) for meeting in meetings]
     return found
 
 
@@ -146,35 +151,58 @@ def _colour(design: BlockDesign, patch: int) -> str:
 
 
 def _chosen(meetings: Sequence[_Meeting], leaning: Mapping[SeamKey, float], fixed: Mapping[SeamKey, int]) -> Pressing:
-    ties = _Ties()
+    ties = _Ties(leaning)
     for key, part in fixed.items():
         ties.tie(key, None, opposite=part == 0)
+    locking = sorted((meeting for meeting in meetings if meeting.locks), key=lambda meeting: -meeting.rank)
+    for meeting in locking:
+        ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
+    # The others merely lie flatter: they gain less by agreeing than a seam by lying as is customary.
+    for meeting in meetings:
+        if not meeting.locks and ties.would_please(meeting.one, meeting.other, opposite=meeting.opposite):
+            ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
+    keys = {*leaning, *fixed, *(key for meeting in locking for key in (meeting.one, meeting.other))}
+    toward = {key: ties.choice(key) for key in keys}
+    _mend(toward, locking, fixed)
     found: dict[tuple[SeamKey, Point], bool] = {}
-    # Those that lock come first: the others gain less by agreeing.
-    for meeting in sorted(meetings, key=lambda meeting: not meeting.locks):
-        agrees = ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
-        if meeting.locks:
-            found[meeting.where] = found.get(meeting.where, True) and agrees
-    sums: dict[SeamKey | None, float] = {}
-    for key, value in leaning.items():
-        root, flipped = ties.root(key)
-        sums[root] = sums.get(root, 0.0) + (-value if flipped else value)
-    yes, no_way = ties.root(None)
-    toward = {}
-    for key in leaning:
-        root, flipped = ties.root(key)
-        chosen = not no_way if root == yes else sums[root] >= 0
-        toward[key] = int(chosen != flipped)
+    for meeting in locking:
+        found[meeting.where] = found.get(meeting.where, True) and _agrees(meeting, toward)
     return Pressing(
         toward, Counter(key for key, _ in found), Counter(key for (key, _), agrees in found.items() if not agrees)
     )
 
 
-class _Ties:
-    """Choices tied together, each the same as its group's or the opposite. None is the choice that is always yes."""
+def _agrees(meeting: _Meeting, toward: Mapping[SeamKey, int]) -> bool:
+    return (toward[meeting.one] != toward[meeting.other]) == meeting.opposite
 
-    def __init__(self) -> None:
+
+def _mend(toward: dict[SeamKey, int], locking: Sequence[_Meeting], fixed: Mapping[SeamKey, int]) -> None:
+    """Press a seam the other way where more of its meetings then lock, until none gains by it."""
+    of_seam: dict[SeamKey, list[_Meeting]] = {}
+    for meeting in locking:
+        if meeting.one != meeting.other:  # two copies of one seam meet: both ways are as good
+            for key in (meeting.one, meeting.other):
+                of_seam.setdefault(key, []).append(meeting)
+    waiting = [key for key in of_seam if key not in fixed]
+    while waiting:
+        key = waiting.pop()
+        lost = sum(1 if _agrees(meeting, toward) else -1 for meeting in of_seam[key])
+        if lost < 0:
+            toward[key] = 1 - toward[key]
+            near = {other for meeting in of_seam[key] for other in (meeting.one, meeting.other)}
+            waiting += [other for other in near if other != key and other not in fixed]
+
+
+class _Ties:
+    """Choices tied together, each the same as its group's or the opposite. None is the choice that is always yes.
+
+    `leaning` says how much each choice would rather be yes, or less than zero, no.
+    """
+
+    def __init__(self, leaning: Mapping[SeamKey, float]) -> None:
         self._above: dict[SeamKey | None, tuple[SeamKey | None, bool]] = {}
+        self._leaning: dict[SeamKey | None, float] = {None: _SETTLED}
+        self._leaning.update(leaning.items())
 
     def root(self, key: SeamKey | None) -> tuple[SeamKey | None, bool]:
         """The group's own choice, and whether this one is its opposite."""
@@ -193,8 +221,23 @@ class _Ties:
         (one_root, one_flipped), (other_root, other_flipped) = self.root(one), self.root(other)
         if one_root == other_root:
             return (one_flipped ^ other_flipped) == opposite
-        self._above[one_root] = other_root, one_flipped ^ other_flipped ^ opposite
+        flipped = one_flipped ^ other_flipped ^ opposite
+        self._above[one_root] = other_root, flipped
+        leaning = self._leaning.get(one_root, 0.0)
+        self._leaning[other_root] = self._leaning.get(other_root, 0.0) + (-leaning if flipped else leaning)
         return True
+
+    def would_please(self, one: SeamKey, other: SeamKey, *, opposite: bool) -> bool:
+        """Whether neither choice has to give up what it leans to when they are tied so."""
+        (one_root, one_flipped), (other_root, other_flipped) = self.root(one), self.root(other)
+        leanings = [self._leaning.get(root, 0.0) for root in (one_root, other_root)]
+        same = one_flipped ^ other_flipped == opposite
+        return leanings[0] * leanings[1] * (1 if same else -1) >= 0
+
+    def choice(self, key: SeamKey) -> int:
+        """1 for yes, 0 for no."""
+        root, flipped = self.root(key)
+        return int((self._leaning.get(root, 0.0) >= 0) != flipped)
 
 
 def darker_of(values: Sequence[str], first: int, second: int) -> int:
