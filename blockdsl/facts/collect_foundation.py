@@ -5,7 +5,7 @@ from __future__ import annotations
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.foundation import roomy_piece
 from blockdsl.cutting.sizes import with_allowance
-from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperPatch
+from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperJoin, PaperPatch
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making
 from blockdsl.sewing.foundation import FoundationPlan, Section
@@ -27,12 +27,8 @@ def _foundation(plan: FoundationPlan, unit: int, design: BlockDesign, lettered: 
         count=len(group.places),
         finished=(group.width, group.height),
         papers=tuple(_paper(section, plan, design, lettered) for section in plan.sections),
-        joins=tuple((_run(before), _run(after)) for before, after in plan.joins),
+        joins=tuple(PaperJoin(join.before, join.after, join.seam) for join in plan.joins),
     )
-
-
-def _run(letters: tuple[str, ...]) -> str:
-    return letters[0] if len(letters) == 1 else f"{letters[0]}–{letters[-1]}"
 
 
 def _paper(section: Section, plan: FoundationPlan, design: BlockDesign, lettered: Lettered) -> PaperFacts:

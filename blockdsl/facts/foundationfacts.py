@@ -45,11 +45,31 @@ class PaperFacts:
 
 
 @dataclass(frozen=True, slots=True)
-class FoundationFacts:
-    """A unit on papers, made `count` times. `joins` are pairs of letters, runs as `A–B`, in the order of sewing.
+class PaperJoin:
+    """Two runs of sections, by their letters, and the seam that joins them, from its upper (or left) end."""
 
-    `unit` is its place among the block's units.
-    """
+    before: tuple[str, ...]
+    after: tuple[str, ...]
+    seam: tuple[Point, Point]
+
+    @property
+    def name(self) -> str:
+        """What the edges that meet are marked: `A–B`, `AB–C`, `A…F–G`."""
+        return f"{_run(self.before)}–{_run(self.after)}"
+
+    @property
+    def is_level(self) -> bool:
+        """Whether neither end of the seam is the upper one."""
+        return self.seam[0].y == self.seam[1].y
+
+
+def _run(letters: tuple[str, ...]) -> str:
+    return "".join(letters) if len(letters) < 3 else f"{letters[0]}…{letters[-1]}"
+
+
+@dataclass(frozen=True, slots=True)
+class FoundationFacts:
+    """A unit on papers, made `count` times; its `joins` in the order of sewing. `unit` is its place among the units."""
 
     unit: int
     name: str
@@ -57,4 +77,4 @@ class FoundationFacts:
     count: int
     finished: Extent
     papers: tuple[PaperFacts, ...]
-    joins: tuple[tuple[str, str], ...]
+    joins: tuple[PaperJoin, ...]

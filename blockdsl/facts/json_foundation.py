@@ -17,7 +17,15 @@ def foundation_document(foundation: FoundationFacts, say: Say) -> dict[str, obje
         "title": foundation.title,
         "count": foundation.count,
         "papers": [_paper(paper, say) for paper in foundation.papers],
-        "joins": [list(pair) for pair in foundation.joins],
+        "joins": [
+            {
+                "name": join.name,
+                "before": list(join.before),
+                "after": list(join.after),
+                "seam": [_point(end, say) for end in join.seam],
+            }
+            for join in foundation.joins
+        ],
     }
 
 

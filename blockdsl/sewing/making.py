@@ -13,7 +13,7 @@ from blockdsl.sewing.batches import Batches, BatchGroup, NeededPart, Prints
 from blockdsl.sewing.choices import ChosenGroup, choose_methods
 from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
-from blockdsl.sewing.foundation.plan import FoundationPlan
+from blockdsl.sewing.foundation.plan import FoundationPlan, letter_on
 from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, PATCH_BY_PATCH
 from blockdsl.sewing.over_papers import choose_over_papers
 from blockdsl.units import SHAPES
@@ -125,7 +125,9 @@ def choose_for_block(design: BlockDesign, problems: Problems) -> ChosenMethods:
     methods = {each.group.key: each.method for each in chosen}
     groups = without_what_papers_hold([each.group for each in chosen], papered)
     by_key = {group.key: group for group in groups}
-    kept = tuple(replace(plan, group=by_key[plan.group.key]) for plan in foundations if plan.group.key in by_key)
+    kept = [replace(plan, group=by_key[plan.group.key]) for plan in foundations if plan.group.key in by_key]
+    # Small to large, as the units are made: papers are lettered in that order.
+    kept.sort(key=lambda plan: to_float(plan.group.width * plan.group.height))
     on_papers = {group.key for group in papered}
     units = []
     for group in groups:
@@ -135,7 +137,7 @@ def choose_for_block(design: BlockDesign, problems: Problems) -> ChosenMethods:
     if design.trim and not any(_is_trimmed(unit) for unit in units):
         help_text = "choose `make … as two at a time`, or take the `trim` line out"
         problems.report("trim-without-method", design.span, help=help_text)
-    return ChosenMethods(design, tuple(units), kept)
+    return ChosenMethods(design, tuple(units), letter_on(kept))
 
 
 def _lines_for(method: str, chosen: Sequence[ChosenGroup]) -> list[tuple[UnitGroup, Choice]]:

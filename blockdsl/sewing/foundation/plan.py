@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from blockdsl.geometry import Point, Polygon
-from blockdsl.geometry.polygon import cross, step
+from blockdsl.geometry import Point, Polygon, sign
+from blockdsl.geometry.polygon import cross, edges, step
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.foundation.peel import Added
@@ -37,12 +37,24 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class SectionJoin:
+    """Two runs of sections, by their letters, joined by one straight seam from end to end.
+
+    `seam` runs from its upper end, of a level seam from its left end.
+    """
+
+    before: tuple[str, ...]
+    after: tuple[str, ...]
+    seam: tuple[Point, Point]
+
+
+@dataclass(frozen=True, slots=True)
 class FoundationPlan:
-    """A unit on papers. `joins`: pairs of runs of letters, each joined to the other by one straight seam, in order."""
+    """A unit on papers: its sections, and the joins between them in order."""
 
     group: UnitGroup
     sections: tuple[Section, ...]
-    joins: tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]
+    joins: tuple[SectionJoin, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +85,32 @@ def plan_foundation(group: UnitGroup, design: BlockDesign) -> FoundationPlan | N
     leaves = list(_leaves(whole))
     letters = {leaf.patches: letter_of(place) for place, leaf in enumerate(leaves)}
     sections = tuple(_section(letters[leaf.patches], leaf.order, net) for leaf in leaves)
-    return FoundationPlan(group, sections, tuple(_joins(whole, letters)))
+    outlines = {section.letter: section.outline for section in sections}
+    joins = tuple(
+        SectionJoin(before, after, _seam_between(*([outlines[letter] for letter in run] for run in (before, after))))
+        for before, after in _joins(whole, letters)
+    )
+    return FoundationPlan(group, sections, joins)
+
+
+def letter_on(plans: Sequence[FoundationPlan]) -> tuple[FoundationPlan, ...]:
+    """The plans of a block with their letters going on from one to the next, so that no two papers are called alike."""
+    lettered = []
+    done = 0
+    for plan in plans:
+        letters = {section.letter: letter_of(done + place) for place, section in enumerate(plan.sections)}
+        done += len(plan.sections)
+        sections = tuple(replace(section, letter=letters[section.letter]) for section in plan.sections)
+        joins = tuple(
+            replace(
+                join,
+                before=tuple(letters[letter] for letter in join.before),
+                after=tuple(letters[letter] for letter in join.after),
+            )
+            for join in plan.joins
+        )
+        lettered.append(replace(plan, sections=sections, joins=joins))
+    return tuple(lettered)
 
 
 def letter_of(place: int) -> str:
@@ -103,6 +140,24 @@ def _joins(cut: Cut, letters: dict[tuple[int, ...], str]) -> Iterator[tuple[tupl
         if before:
             yield before, own
         before += own
+
+
+def _seam_between(before: Sequence[Polygon], after: Sequence[Polygon]) -> tuple[Point, Point]:
+    """The line between two runs of sections, from its upper (or left) end.
+
+    The first lie on one side of it, the second on the other, and both have edges on it.
+    """
+    corners, others = ([corner for outline in run for corner in outline] for run in (before, after))
+    for start, end in (edge for outline in before for edge in edges(outline)):
+        way = step(start, end)
+        sides = [sign(cross(way, step(start, corner))) for corner in corners]
+        beyond = [sign(cross(way, step(start, corner))) for corner in others]
+        # Outlines run clockwise: a section lies at the right hand of its own edges.
+        if min(sides) >= 0 and max(beyond) <= 0 and beyond.count(0) > 1:
+            on_line = [corner for corner, side in zip(corners, sides, strict=True) if not side]
+            on_line.sort(key=lambda corner: (corner.y, corner.x))
+            return on_line[0], on_line[-1]
+    raise ValueError("no straight line lies between the sections")
 
 
 def _section(letter: str, order: Sequence[Added], net: Net) -> Section:

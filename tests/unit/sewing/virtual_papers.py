@@ -12,14 +12,10 @@ Seam = tuple[Point, Point]
 
 def sew(foundation: FoundationFacts) -> None:
     """Sew every paper, then join the papers; at the end one piece is left, as large as the unit."""
-    pieces = {paper.letter: _sewn(paper) for paper in foundation.papers}
-    runs = {paper.letter: paper.letter for paper in foundation.papers}
-    for before, after in foundation.joins:
-        one, other = runs[before], runs[after]
-        _try_join(pieces[one], pieces[other])
-        pieces[one] += pieces.pop(other)
-        first, last = before.split("–")[0], after.split("–")[-1]
-        runs = {run: name for run, name in runs.items() if name not in (one, other)} | {f"{first}–{last}": one}
+    pieces = {(paper.letter,): _sewn(paper) for paper in foundation.papers}
+    for join in foundation.joins:
+        _try_join(pieces[join.before], pieces[join.after], join.seam)
+        pieces[join.before + join.after] = pieces.pop(join.before) + pieces.pop(join.after)
     (whole,) = pieces.values()
     width, height = foundation.finished
     assert _total(whole) == width * height
@@ -50,16 +46,12 @@ def try_seam(sewn: Sequence[Polygon], added: Polygon, seam: Seam) -> None:
     assert _edge_on([added], seam) == [tuple(sorted(whole))]
 
 
-def _try_join(one: Sequence[Polygon], other: Sequence[Polygon]) -> None:
-    """Some straight line parts the two, and both have the very same edge on it."""
-    for outline in one:
-        for edge in edges(outline):
-            # Outlines run clockwise, so that a patch lies on the positive side of its own edges.
-            if _all_on(one, edge, 1) and _all_on(other, edge, -1):
-                mine = _edge_on(one, edge)
-                if len(mine) == 1 and mine == _edge_on(other, edge):
-                    return
-    raise AssertionError("no straight seam joins the two from edge to edge")
+def _try_join(one: Sequence[Polygon], other: Sequence[Polygon], seam: Seam) -> None:
+    """The straight line parts the two, and both have the very same edge on it, from end to end."""
+    sides = {side for side in (1, -1) if _all_on(one, seam, side) and _all_on(other, seam, -side)}
+    assert len(sides) == 1
+    whole = [tuple(sorted((_along(seam[0], seam), _along(seam[1], seam))))]
+    assert _edge_on(one, seam) == _edge_on(other, seam) == whole
 
 
 def _all_on(outlines: Sequence[Polygon], line: Seam, side: int) -> bool:
