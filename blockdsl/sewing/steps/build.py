@@ -11,6 +11,7 @@ from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.arc import Bend
 from blockdsl.geometry.polygon import edges
 from blockdsl.model import BlockDesign
+from blockdsl.sewing.foundation import FoundationPlan
 from blockdsl.sewing.making import Making
 from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, STRIPS
 from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
@@ -20,6 +21,7 @@ from blockdsl.sewing.pressing_seams import UnitSeams
 from blockdsl.sewing.steps.customs import customs
 from blockdsl.sewing.steps.hand import sentences_by_hand
 from blockdsl.sewing.steps.names import MIRRORED, cells_of, name_things, row_names
+from blockdsl.sewing.steps.papers import paper_steps, step_count
 from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.sewing.steps.words import Speech, sentences_of
@@ -76,17 +78,10 @@ class _Builder:
         fixed, outward = customs(design, making, things)
         self._pressing: Pressing = plan_pressing(design, self._seams, wanted, fixed, outward)
         self._pairs = self._paired()
-        self._numbers = self._numbered()
-        self._number = {
-            thing.key: number
-            for number, pair in zip(self._numbers, self._pairs, strict=True)
-            for thing in (pair.first, pair.second)
-            if thing is not None
-        }
+        self._plans = {plan.group.key: plan for plan in making.foundations}
+        self._number = self._numbered()
         # Mirror images come in one step: how papers are folded is told in the first of all such steps.
-        self._first_by_hand = next(
-            (n for n, pair in zip(self._numbers, self._pairs, strict=True) if pair.first.by_hand), 0
-        )
+        self._first_by_hand = next((self._number[pair.first.key] for pair in self._pairs if pair.first.by_hand), 0)
         self._names = self._named()
         self._row_names = row_names(things)
 
@@ -133,20 +128,42 @@ class _Builder:
                 names[pair.second.key] = MIRRORED + names[pair.first.key]
         return names
 
-    def steps(self) -> tuple[MakingStep, ...]:
-        """All of them."""
-        return tuple(self._step(number, pair) for number, pair in zip(self._numbers, self._pairs, strict=True))
+    def _numbered(self) -> dict[Key, int]:
+        """The step that makes each thing; mirror images share one, but not on papers, which are each other's mirror.
 
-    def _numbered(self) -> list[int]:
-        """The number of each pair's step; the steps before it that make segments of strip sets have their own."""
-        numbers, last = [], 0
+        The steps before it that make segments of strip sets, or sections of papers, have their own numbers.
+        """
+        number = 0
+        found: dict[Key, int] = {}
         for pair in self._pairs:
-            last += 1
+            number += 0 if self._papers_of(pair.first) else 1
             if pair.first.by_method:
                 unit = self._making.units[pair.first.key[1]]
-                last += steps_before(unit.group.filling) if unit.method == STRIPS and unit.group.filling else 0
-            numbers.append(last)
-        return numbers
+                number += steps_before(unit.group.filling) if unit.method == STRIPS and unit.group.filling else 0
+            for thing in filter(None, (pair.first, pair.second)):
+                plan = self._papers_of(thing)
+                number += step_count(plan) if plan else 0
+                found[thing.key] = number
+        return found
+
+    def _papers_of(self, thing: Thing) -> FoundationPlan | None:
+        """The foundation papers that it is sewn to, if it is."""
+        return self._plans.get(self._making.units[thing.key[1]].group.key) if thing.by_method else None
+
+    def steps(self) -> tuple[MakingStep, ...]:
+        """All of them."""
+        return tuple(step for pair in self._pairs for step in self._steps_of(pair))
+
+    def _steps_of(self, pair: _Pair) -> tuple[MakingStep, ...]:
+        if self._papers_of(pair.first) is None:
+            return (self._step(self._number[pair.first.key], pair),)
+        steps: list[MakingStep] = []
+        for thing in filter(None, (pair.first, pair.second)):
+            plan = self._papers_of(thing)
+            if plan is not None:
+                first = self._number[thing.key] - step_count(plan) + 1
+                steps += paper_steps(plan, first, self._names[thing.key], thing.key[1], self._variant(thing))
+        return tuple(steps)
 
     def _step(self, number: int, pair: _Pair) -> MakingStep:
         thing, name = pair.first, self._names[pair.first.key]

@@ -95,7 +95,9 @@ class MakingStep:
     """One step: `count` of one thing, mirror images together. `unit` is the number of its unit in the making, if any.
 
     `method` is `cut patches` for what is sewn seam by seam; else the unit comes out of the method as a whole, and
-    there are no ingredients and no stages. `sentences` say in words what to do; none for other methods.
+    there are no ingredients and no stages. `sentences` say in words what to do; none for other methods. `sections` are
+    those of foundation papers, by letter: one that is sewn to its paper, or several that are joined, with ingredients
+    and stages.
     """
 
     number: int
@@ -104,6 +106,7 @@ class MakingStep:
     unit: int | None
     variants: tuple[Variant, ...]
     sentences: tuple[str, ...] = ()
+    sections: tuple[str, ...] = ()
 
     @property
     def count(self) -> int:
