@@ -101,8 +101,8 @@ def _sides(outline: Polygon, way: Point, allowance: Fraction, room: Fraction) ->
             is covered with `room` to spare; and no less than what holds the corners of the area with its allowance
             and half that room.
     """
-    length = square_root(dot(way, way))
-    along, deep = (Point(way.x / length, way.y / length), Point(-way.y / length, way.x / length))
+    along = _unit(way)
+    deep = Point(-along.y, along.x)
     beyond = list(_corners(outline, allowance))
     return tuple(  # type: ignore[return-value]  # two directions, two sides
         max(_extent(outline, each) + 2 * (allowance + room), _extent(beyond, each) + room) for each in (along, deep)
@@ -171,3 +171,81 @@ def _half_square(
     side = max(along_line, finished + (allowance + room / 2) * (2 + root))
     exact = (side, side)
     return RoomyPiece(round_up(exact, measure), exact, "once", None if seam is None else "long")
+
+
+# --- how a piece lies ------------------------------------------------------------------------------
+
+
+def laid_outline(outline: Polygon, seam: Seam | None, piece: RoomyPiece, allowance: Fraction) -> Polygon:
+    """The piece as it lies over its area, folded open along its seam; its seam allowance lies beyond the line.
+
+    Shape:  clockwise; in the middle of what it covers.
+    """
+    outline = clockwise(drop_straight_corners(outline))
+    corner = _square_corner(outline) if piece.subcut == "once" else None
+    if corner is not None and seam is None:
+        return _half_square_over(outline, corner, piece.cut[0])
+    if seam is None:
+        return _over(outline, piece.cut, allowance)
+    start, end = seam
+    if any(sign(cross(step(start, end), step(start, each))) < 0 for each in outline):
+        start, end = end, start
+    along = _unit(step(start, end))
+    deep = Point(-along.y, along.x)
+    middle = _middle([*outline, *_corners(outline, allowance)], along)
+    if corner is not None:
+        half = piece.cut[0] * square_root(2) / 2
+        middle = _middle(seam, along)
+        ends: tuple[tuple[Exact, Exact], ...] = (
+            (middle - half, -allowance),
+            (middle + half, -allowance),
+            (middle, half - allowance),
+        )
+    else:
+        wide, high = piece.cut if piece.edge == "short" else piece.cut[::-1]
+        left, right, far = middle - wide / 2, middle + wide / 2, high - allowance
+        ends = ((left, -allowance), (right, -allowance), (right, far), (left, far))
+    line = dot(start, deep)
+    return tuple(_at(along, deep, place, line + depth) for place, depth in ends)
+
+
+def _over(outline: Polygon, cut: tuple[Fraction, Fraction], allowance: Fraction) -> Polygon:
+    """A first piece, turned to the first way in which it covers its area."""
+    ways = [_ACROSS, *(step(*edge) for edge in edges(outline))]
+    for along in map(_unit, ways):
+        deep = Point(-along.y, along.x)
+        wide, high = (_extent(outline, each) + 2 * allowance for each in (along, deep))
+        sides = next(((a, b) for a, b in (cut, cut[::-1]) if a >= wide and b >= high), None)
+        if sides is not None:
+            break
+    else:
+        raise ValueError("the piece is smaller than its area")
+    x, y = _middle(outline, along), _middle(outline, deep)
+    half, tall = sides[0] / 2, sides[1] / 2
+    corners = ((x - half, y - tall), (x + half, y - tall), (x + half, y + tall), (x - half, y + tall))
+    return tuple(_at(along, deep, *each) for each in corners)
+
+
+def _half_square_over(outline: Polygon, corner: int, side: Fraction) -> Polygon:
+    """Half of a square over a like triangle, equally far beyond each of its edges."""
+    ends = [outline[corner - 2], outline[corner - 1]]
+    apex = outline[corner]
+    one, other = (_unit(step(apex, end)) for end in ends)
+    finished = dot(step(apex, ends[0]), one)
+    beyond = (side - finished) / (2 + square_root(2))
+    start = Point(apex.x - beyond * (one.x + other.x), apex.y - beyond * (one.y + other.y))
+    return clockwise((start, *(Point(start.x + side * leg.x, start.y + side * leg.y) for leg in (one, other))))
+
+
+def _unit(way: Point) -> Point:
+    length = square_root(dot(way, way))
+    return Point(way.x / length, way.y / length)
+
+
+def _middle(corners: Iterable[Point], along: Point) -> Exact:
+    places = [dot(corner, along) for corner in corners]
+    return (min(places) + max(places)) / 2
+
+
+def _at(along: Point, deep: Point, place: Exact, depth: Exact) -> Point:
+    return Point(place * along.x + depth * deep.x, place * along.y + depth * deep.y)

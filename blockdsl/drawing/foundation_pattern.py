@@ -90,7 +90,7 @@ def _lines(paper: PaperFacts, foundation: FoundationFacts, copy: int, copies: in
     if foundation.count > 1:
         lines.append(f"copy {copy} of {copies}" if copies > 1 else f"print {foundation.count}")
     if copy == 1 and paper is foundation.papers[0] and foundation.joins:
-        lines.append("then join " + "; ".join(f"{before} to {after}" for before, after in foundation.joins))
+        lines.append("then join " + "; ".join(join.name for join in foundation.joins))
     return tuple(lines)
 
 

@@ -284,6 +284,7 @@ def _step(step: StepFacts, say: Say) -> dict[str, object]:
         "method": step.method,
         "joins": [_join(join, say) for join in step.joins],
         "seam": step.seam,
+        "sections": list(step.sections),
         "finished": _extent(step.finished, say) if step.finished else None,
         "unfinished": _extent(step.unfinished, say) if step.unfinished else None,
         "cells": [dict(zip(("column", "row", "columns", "rows"), cell, strict=True)) for cell in step.cells],

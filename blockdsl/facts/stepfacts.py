@@ -54,7 +54,9 @@ class StepFacts:
     `finished` and `unfinished` are None for what is no rectangle. `hands` is what is made as it lies in its first
     place, and its mirror image when the step makes that too. `cells` are the places in the block's grid, (column,
     row, columns, rows) from 1. Of a unit made by a method `lesson` has the method's own steps, with `fabrics` for
-    their pictures, `made_by` what is taken and done, and `hands` no parts.
+    their pictures, `made_by` what is taken and done, and `hands` no parts. `sections` are those of foundation papers,
+    by letter: one that is sewn to its paper, or several that are joined; `foundation` is their unit's place among
+    the block's foundations.
     """
 
     number: int
@@ -72,6 +74,8 @@ class StepFacts:
     lesson: tuple[LessonStep, ...] | tuple[MethodPart, ...] = ()
     fabrics: tuple[FabricFacts, ...] = ()
     made_by: MethodStep | None = None
+    sections: tuple[str, ...] = ()
+    foundation: int | None = None
 
     @property
     def text(self) -> str:

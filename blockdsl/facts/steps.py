@@ -9,10 +9,11 @@ from itertools import chain
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
 from blockdsl.facts.method_steps import method_step
+from blockdsl.facts.paper_steps import on_papers
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.strip_steps import is_a_segment, is_pieced_from_strips, strip_steps
 from blockdsl.facts.techniques import unit_lesson
-from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
+from blockdsl.sewing.methods import PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
 
 _ALREADY_CUT = ("lesson-strips-cut", "lesson-star-strips-cut")
@@ -29,6 +30,8 @@ def step_facts(steps: Sequence[MakingStep], block: BlockFacts) -> tuple[StepFact
 def _steps(step: MakingStep, joining: Sequence[UnitFacts], block: BlockFacts) -> tuple[StepFacts, ...]:
     """The step, or of a unit of strip sets those that make its segments and the one that joins them."""
     made = _step(step, block)
+    if step.sections:
+        return (on_papers(made, step, block),)
     if step.unit is not None and is_pieced_from_strips(block.units[step.unit]):
         return strip_steps(made, block.units[step.unit], joining, block)
     if step.method in PATCH_BY_PATCH or step.unit is None:
@@ -89,8 +92,6 @@ def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFac
     joins = tuple(
         JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
     )
-    if made.method == FOUNDATION:
-        joins = _pieces_on_papers(hands, block)
     found = method_step(hands, cuts, block)
     if found is not None:
         told, fabrics = found
@@ -98,20 +99,6 @@ def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFac
     lesson, fabrics = unit_lesson(block.units[hands[0]], block)
     rest = tuple(step for step in lesson if step.key not in _ALREADY_CUT)
     return replace(made, joins=joins, sentences=(), lesson=rest, fabrics=fabrics)
-
-
-def _pieces_on_papers(units: Sequence[int], block: BlockFacts) -> tuple[JoinFacts, ...]:
-    """What all papers of some units take; half of a square is a triangle, told by the side of the square."""
-    counts: dict[tuple[str, str, str, tuple[Fraction, ...]], int] = {}
-    for found in (found for found in block.foundations if found.unit in units):
-        for patch in (patch for paper in found.papers for patch in paper.patches):
-            square = patch.cut[0] == patch.cut[1]
-            piece = "triangle" if patch.subcut == "once" else "square" if square else "rectangle"
-            key = patch.label, patch.fabric, piece, patch.cut[:1] if square else patch.cut
-            counts[key] = counts.get(key, 0) + found.count
-    return tuple(
-        JoinFacts(name, count, 0, fabric, piece, size) for (name, fabric, piece, size), count in counts.items()
-    )
 
 
 def _hands(step: MakingStep, block: BlockFacts) -> tuple[int, ...]:

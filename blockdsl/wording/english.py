@@ -39,6 +39,9 @@ def plural(name: str) -> str:
 
     The head noun of a compound takes the ending.
     """
+    head, _, letter = name.partition(" ")
+    if head == "section" and letter.isupper():
+        return f"sections {letter}"
     for joint in _JOINTS:
         head, found, rest = name.partition(joint)
         if found:

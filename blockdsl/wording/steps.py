@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.wording.english import capital, listed, plural
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.methods import made_by_method, method_parts, way_of
+from blockdsl.wording.papers import paper_parts, section_size, without_papers
 from blockdsl.wording.steptext import StepPart, StepText
 
 
@@ -20,20 +23,33 @@ def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText
     """The words of every step of a block, in order."""
     words = messages(language or language_of(block))
     taught: dict[tuple[object, ...], int] = {}
-    return tuple(_text(step, block, words, taught) for step in block.steps)
+    on_papers: dict[str, int] = {}
+    return tuple(_text(step, block, words, taught, on_papers) for step in block.steps)
 
 
-def _text(step: StepFacts, block: BlockFacts, words: Messages, taught: dict[tuple[object, ...], int]) -> StepText:
+def _text(
+    step: StepFacts,
+    block: BlockFacts,
+    words: Messages,
+    taught: dict[tuple[object, ...], int],
+    on_papers: dict[str, int],
+) -> StepText:
     as_in = 0
-    if step.lesson:
+    if step.sections:
+        parts = paper_parts(step, block, words, on_papers)
+    elif step.lesson:
         first = taught.setdefault(way_of(step), step.number)
         as_in = first if first != step.number else 0
         parts = method_parts(step, block, words, as_in)
     else:
         parts = _joined(step, block, words)
+    if papers := without_papers(step, block, words):
+        parts = (*parts[:-1], replace(parts[-1], sentences=(*parts[-1].sentences, papers)))
     name = plural(step.makes) if step.count > 1 else step.makes
     made = made_by_method(step, words)
     size = words("step-size", size=size_words(step.finished, block.unit, words)) if step.finished else ""
+    if step.sections and not step.finished:
+        size = words("step-size", size=section_size(step, block, words))
     return StepText(step.number, capital(name), made, size, parts, as_in)
 
 

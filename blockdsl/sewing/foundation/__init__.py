@@ -7,6 +7,13 @@ Reports:  the patches that no straight seam parts, as a result of its own kind.
 Does not know: cloth, allowances, paper.
 """
 
-from blockdsl.sewing.foundation.plan import FoundationPlan, NoFoundation, Section, SectionJoin, SewnPatch, plan_foundation
+from blockdsl.sewing.foundation.plan import (
+    FoundationPlan,
+    NoFoundation,
+    Section,
+    SectionJoin,
+    SewnPatch,
+    plan_foundation,
+)
 
 __all__ = ["FoundationPlan", "NoFoundation", "Section", "SectionJoin", "SewnPatch", "plan_foundation"]

@@ -24,9 +24,7 @@ def step_count(plan: FoundationPlan) -> int:
     return len(plan.sections) + (1 if plan.joins else 0)
 
 
-def paper_steps(
-    plan: FoundationPlan, first: int, name: str, unit: int, whole: Variant
-) -> tuple[MakingStep, ...]:
+def paper_steps(plan: FoundationPlan, first: int, name: str, unit: int, whole: Variant) -> tuple[MakingStep, ...]:
     """The unit's steps, numbered from `first`; `name` is what the last one makes, `whole` what it is."""
     drawn = _drawn(plan, whole)
     if not plan.joins:

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry import Exact, Point, Polygon, sign, square_root
+from blockdsl.geometry.offset import offset_outward
+from blockdsl.geometry.polygon import clockwise, cross, dot, edges, step
+from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -98,3 +102,117 @@ def _trim(measures: Measures, first: Cloth, second: Cloth, sewn: Line) -> tuple[
     cut = Line("cut", at(-by, h - slant + by), at(w / 2 - slant + by, -by))
     beside = (at(slant / 2, slant / 2), seam)
     return cutting_pair((first, second, sewn), cut, "allowances-cut", (3, -1), beside)
+
+
+# --- any section -----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class PaperArea:
+    """An area of a section: its number, the role of its fabric, its seam (None for the first), and its piece laid.
+
+    `laid` is the piece folded open over its area, clockwise, with what reaches beyond on all sides.
+    """
+
+    number: str
+    role: int
+    outline: Polygon
+    seam: tuple[Point, Point] | None
+    laid: Polygon
+
+
+def section_lesson(areas: Sequence[PaperArea], outline: Polygon, seam: Fraction) -> tuple[Step, ...]:
+    """Pictures of the work on a section, one for each part of its step.
+
+    `outline` is what paper and fabric are cut to. Print, lay the first piece; of two areas or more also place the
+    second, sew and press it; of three or more add the others; cut. Seen from the fabric's side but for the first.
+    """
+    rim = tuple(Line("printed", *edge) for edge in edges(outline))
+    lines = tuple(Line("printed", *area.seam) for area in areas if area.seam)
+    numbers = tuple(Words(_middle(area.outline), area.number) for area in areas)
+    sheet = Paper(offset_outward(clockwise(outline), seam))
+    first, *others = areas
+    start = Cloth(first.role, first.laid)
+    steps = [
+        lesson_step("papers-print", _mirrored(show("paper", sheet, *rim, *lines, *numbers)), shown="own"),
+        lesson_step("papers-first", show("paper-first", sheet, start, *rim, *lines, numbers[0]), seam=Length(seam)),
+    ]
+    if others:
+        second = others[0]
+        line = _right_of(second)
+        folded = Cloth(second.role, reflected(second.laid, line), "wrong")
+        sewn = _lengthened(line, seam)
+        steps += [
+            lesson_step("papers-sew", show("paper-placed", sheet, start, folded, *rim, *lines[:1]), seam=Length(seam)),
+            lesson_step(
+                "papers-press",
+                show("paper-opened", sheet, *_sewn(areas[:2]), sewn, *rim, numbers[0], numbers[1]),
+            ),
+        ]
+    done = _sewn(areas)
+    if len(others) > 1:
+        steps.append(lesson_step("papers-go-on", show("paper-all", sheet, *done, *rim, *numbers)))
+    cuts = tuple(Line("cut", *edge) for edge in edges(outline))
+    steps.append(
+        lesson_step("papers-cut", show("paper-cut", sheet, *done, *cuts, *numbers), seam=Length(seam), size="")
+    )
+    return tuple(steps)
+
+
+def _sewn(areas: Sequence[PaperArea]) -> list[Cloth]:
+    """What is seen of the pieces so far: each on its side of its seam, those before it folded under there."""
+    seen: list[Cloth] = []
+    for area in areas:
+        if area.seam is None:
+            seen.append(Cloth(area.role, area.laid))
+            continue
+        line = _right_of(area)
+        under = [replace(cloth, outline=clipped(cloth.outline, line[::-1])) for cloth in seen]
+        seen = [cloth for cloth in under if len(cloth.outline) > 2]
+        seen.append(Cloth(area.role, clipped(area.laid, line)))
+    return seen
+
+
+def _right_of(area: PaperArea) -> tuple[Point, Point]:
+    """The seam of an area, run so that the area lies at its right hand."""
+    if area.seam is None:
+        raise ValueError("the first area has no seam")
+    start, end = area.seam
+    way = step(start, end)
+    return (end, start) if any(sign(cross(way, step(start, corner))) < 0 for corner in area.outline) else area.seam
+
+
+def _lengthened(line: tuple[Point, Point], by: Exact) -> Line:
+    """The stitches: from before the line to beyond it."""
+    start, end = line
+    way = step(start, end)
+    share = by / square_root(dot(way, way))
+    return Line(
+        "sewn",
+        at(start.x - share * way.x, start.y - share * way.y),
+        at(end.x + share * way.x, end.y + share * way.y),
+    )
+
+
+def _middle(outline: Polygon) -> Point:
+    """The middle of an area by its corners."""
+    return at(sum((p.x for p in outline), ZERO) / len(outline), sum((p.y for p in outline), ZERO) / len(outline))
+
+
+def _mirrored(picture: Picture) -> Picture:
+    """The picture as it is seen from the back."""
+
+    def over(point: Point) -> Point:
+        return at(-point.x, point.y)
+
+    def turned(item: Item) -> Item:
+        match item:
+            case Paper():
+                return Paper(tuple(map(over, reversed(item.outline))))
+            case Line():
+                return Line(item.kind, over(item.start), over(item.end))
+            case Words():
+                return Words(over(item.place), item.text)
+        raise TypeError(f"{type(item).__name__} is not printed on a paper")
+
+    return replace(picture, items=tuple(map(turned, picture.items)))

@@ -375,6 +375,7 @@ lesson-papers-cut = Cut fabric and paper on the outer line, { $seam } outside th
 
 picture-paper = A printed paper with lines and the numbers of its patches
 picture-paper-first = The first patch on the blank side; the printed lines shine through
+picture-paper-placed = The second piece placed on the first, wrong side up, beyond the line between the two areas
 picture-paper-sewn = The second patch placed and sewn along the line
 picture-allowances-cut = The allowances cut a little outside the seam
 picture-paper-opened = The second patch pressed open over its area

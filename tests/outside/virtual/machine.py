@@ -68,7 +68,8 @@ def _made(step: Step, plan: Plan, piles: Piles, table: dict[int, list[Stack]]) -
     taken: Counter[Thing] = Counter()
     if sum(hand.count for hand in step.hands) != step.count:
         raise Fault(f"step {step.number} makes {step.count}, its hands do not")
-    if step.method in PATCH_BY_PATCH:
+    sewn_by_seam = step.method in PATCH_BY_PATCH or any(hand.parts for hand in step.hands)
+    if sewn_by_seam:
         stacks = [Stack(_sewn(hand, plan, piles, table, taken), hand, hand.count) for hand in step.hands]
     else:
         made: Made = make_by_method(step, plan, piles)
@@ -81,7 +82,7 @@ def _made(step: Step, plan: Plan, piles: Piles, table: dict[int, list[Stack]]) -
         raise Fault(f"step {step.number} ({step.makes}) says that it takes {dict(told)}, it took {dict(taken)}")
     for stack in stacks:
         what = f"step {step.number} ({step.makes})"
-        if step.method in PATCH_BY_PATCH:
+        if sewn_by_seam:
             whole = joined(patch.shape for patch in stack.hand.picture)
             stack.work = settled(stack.work, whole, plan.seam)
         drift = _measure(stack.work, stack.hand.picture, plan, what, is_measured=step.unfinished is not None)

@@ -244,6 +244,9 @@ def _unit(step: StepFacts, facts: BlockFacts) -> tuple[str, str]:
     """The unit of the block that a step makes as a whole, known by its fabrics, its size and its method."""
     if step.method in PATCH_BY_PATCH or not step.hands:
         return "", ""
+    if step.foundation is not None:
+        unit = facts.units[facts.foundations[step.foundation].unit]
+        return unit.name, unit.shape
     wanted = sorted(patch.fabric for patch in step.hands[0].picture)
     size = sorted(to_float(side) for side in step.hands[0].extent)
     for unit in facts.units:

@@ -82,7 +82,7 @@ def test_a_unit_of_several_papers_says_how_they_are_joined() -> None:
     facts = block("row (checker 3 x 3 fog slate)", "make checker as foundation", size="6 in")
     said = [word for page in words_of(foundation_pages(facts, paper="a4")) for word in page]
     assert "section A of A to C" in said
-    assert "then join A to B; A–B to C" in said
+    assert "then join A–B; AB–C" in said
 
 
 def test_every_patch_has_its_number_on_the_paper_however_small_it_is() -> None:

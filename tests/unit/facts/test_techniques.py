@@ -13,8 +13,8 @@ from blockdsl.facts.techniquefacts import TechniqueSection
 from blockdsl.facts.techniques import technique_facts, techniques_for, topic_shape
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS
 from blockdsl.sewing.techniques import LESSONS
+from blockdsl.sewing.techniques.scene import Words
 from blockdsl.wording.lessons import step_words
-from blockdsl.wording.steps import step_texts
 
 FABRICS = """
 fabric fog "Harbour fog" #dfe3e0
@@ -181,17 +181,11 @@ def test_a_ruler_that_reads_whole_inches_is_taught_without_a_trim_that_nobody_co
     assert section.uses
 
 
-def test_a_unit_on_papers_that_is_no_goose_is_told_its_own_size_and_that_the_pictures_show_another() -> None:
+def test_units_on_papers_are_shown_with_their_own_areas() -> None:
     rows = "  row fog/slate slate/fog\n  row slate/fog fog/slate\n"
     facts = block(f'\nblock "Half"\n  size 12 in\n{rows}  make half as foundation\n')
-    text = step_texts(facts)[0].text
-    # 12 in over two columns is 6 in, and a seam allowance of 1/4 in on each side
-    assert "The unit should measure 6 1/2 × 6 1/2 in." in text
-    assert "The pictures show flying geese: yours has other patches" in text
-
-
-def test_geese_on_papers_are_their_own_pictures() -> None:
-    facts = block('\nblock "Geese"\n  size 4 x 2 in\n  row (geese lantern on fog)\n  make geese as foundation\n')
-    text = step_texts(facts)[0].text
-    assert "The unit should measure 4 1/2 × 2 1/2 in." in text
-    assert "The pictures show" not in text
+    geese = block('\nblock "Geese"\n  size 4 x 2 in\n  row (geese lantern on fog)\n  make geese as foundation\n')
+    for shown, areas in ((facts, {"A1", "A2"}), (geese, {"A1", "A2", "A3"})):
+        pictures = [picture for step in shown.steps[0].lesson for picture in step.pictures]
+        for picture in (pictures[0], pictures[-1]):
+            assert {item.text for item in picture.items if isinstance(item, Words)} == areas
