@@ -20,10 +20,10 @@ def test_sections_are_steps_that_are_joined_by_another() -> None:
         (
             "(a) Print 4 papers A at actual size and check the test square. Cut them apart outside the solid line. "
             "Set a short stitch, about 15 to the inch. "
-            "(b) For each, take 1 A1 (Wet slate), 1 A2 (Harbour fog), and 1 A3 (Harbour fog). Place A1 on the blank side "
-            "of the paper, right side up, over area A1 and at least 1/4 in beyond it all around; pin. "
-            "(c) Place A2 on A1, right sides together, a long edge 1/4 in beyond the line between the two areas. Fold A2 "
-            "back along the line. It must cover area A2 and 1/4 in beyond it all around; shift it if it does not, then "
+            "(b) For each, take 1 A1 (Wet slate), 1 A2 (Harbour fog), and 1 A3 (Harbour fog). Place A1 on the blank "
+            "side of the paper, right side up, over area A1 and at least 1/4 in beyond it all around; pin. "
+            "(c) Place A2 on A1, right sides together, a long edge 1/4 in beyond the line between the two areas. Fold "
+            "A2 back along the line. It must cover area A2 and 1/4 in beyond it all around; shift it if it does not, then "
             "fold it forward and pin. "
             "(d) Turn the paper over. Sew on the line, from 1/4 in before it to 1/4 in beyond it. Fold the paper back "
             "along the line and trim the seam to 1/4 in. Press A2 over its area. "
@@ -34,16 +34,16 @@ def test_sections_are_steps_that_are_joined_by_another() -> None:
     assert second == (
         "Sections B · make 4 · 3 × 6 in finished",
         (
-            "For each, take 1 paper B, 1 B1 (Harbour fog), and 1 B2 (Moss). Sew them as in step 1: B1 first, then B2 on "
-            "the line between B1 and B2. ☐ 3 1/2 × 6 1/2 in"
+            "For each, take 1 paper B, 1 B1 (Harbour fog), and 1 B2 (Moss). Sew them as in step 1: B1 first, then B2 "
+            "on the line between B1 and B2. ☐ 3 1/2 × 6 1/2 in"
         ),
     )
     assert third == (
         "Terns · make 4 · 6 × 6 in finished",
         (
             "For each, take 1 section A and 1 section B. Place section A on section B, right sides together, the edges "
-            "marked A–B even, the TOP marks at the same end; pin. Sew on the dashed line. Remove the paper from the seam "
-            "allowance. Press the seam toward section A. ☐ 6 1/2 × 6 1/2 in"
+            "marked A–B even, the TOP marks at the same end; pin. Sew on the dashed line. Remove the paper from the "
+            "seam allowance. Press the seam toward section A. ☐ 6 1/2 × 6 1/2 in"
         ),
     )
 
@@ -88,8 +88,8 @@ def test_more_than_two_sections_are_joined_one_by_one_and_level_seams_by_dots() 
 
 
 def test_a_section_that_is_no_rectangle_is_measured_along_a_marked_edge() -> None:
-    """By hand: half of 4 in square, its long edge 5.66 in. Each point is trimmed 1/4 in beyond the corner, square to the
-    leg: on the long edge's cutting line that is 1/4 (root 2 - 1) = 0.10 in beyond the corner. 5.86 in.
+    """By hand: half of 4 in square, its long edge 5.66 in. Each point is trimmed 1/4 in beyond the corner, square to
+    the leg: on the long edge's cutting line that is 1/4 (root 2 - 1) = 0.10 in beyond the corner. 5.86 in.
     """
     first, *_ = steps("row (hourglass fog slate)", "make hourglass as foundation", size="4 in")
     assert "☐ about 5 7/8 in along the edge marked A–B" in first[1]
