@@ -176,11 +176,7 @@ def edge_beyond(paper: PaperFacts, join: PaperJoin, block: BlockFacts) -> Exact 
     outline = trim_points(paper.cutting, paper.sewing, block.seam)
     if _on(join.seam, paper.sewing) is None:
         return None
-    found = [
-        (a, b)
-        for a, b in edges(outline)
-        if not sign(cross(way, step(a, b))) and _away(a, join) == block.seam
-    ]
+    found = [(a, b) for a, b in edges(outline) if not sign(cross(way, step(a, b))) and _away(a, join) == block.seam]
     lengths: list[Exact] = [square_root(dot(step(a, b), step(a, b))) for a, b in found]
     return max(lengths) if lengths else None
 
