@@ -12,7 +12,7 @@ Seam = tuple[Point, Point]
 
 def sew(foundation: FoundationFacts) -> None:
     """Sew every paper, then join the papers; at the end one piece is left, as large as the unit."""
-    pieces = {(paper.letter,): _sewn(paper) for paper in foundation.papers}
+    pieces: dict[tuple[str, ...], list[Polygon]] = {(paper.letter,): _sewn(paper) for paper in foundation.papers}
     for join in foundation.joins:
         _try_join(pieces[join.before], pieces[join.after], join.seam)
         pieces[join.before + join.after] = pieces.pop(join.before) + pieces.pop(join.after)
