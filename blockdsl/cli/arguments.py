@@ -137,13 +137,17 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument(
         "--jobs", type=_jobs, metavar="N", help="draw with N processes at once (as many as the machine has processors)"
     )
+    _cache_options(command)
+    _message_format(command)
+
+
+def _cache_options(command: ArgumentParser) -> None:
     command.add_argument(
         "--cache",
         metavar="DIR",
         help="keep what was made in DIR, to be used again (the system's folder for such things, at most 256 MiB)",
     )
     command.add_argument("--no-cache", action="store_true", help="make everything anew, and keep nothing")
-    _message_format(command)
 
 
 def _printed_words(text: str) -> str:
@@ -221,6 +225,10 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
     )
     _files(command)
     add_options(command)
+    command.add_argument(
+        "--no-cloth", action="store_true", help="leave out how the cloth of quilts is cut, which takes longest to plan"
+    )
+    _cache_options(command)
     _message_format(command)
 
 

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Final
 
 from blockdsl.analysis.override import WhatIf
-from blockdsl.cli.cache import Cache, usual_folder
+from blockdsl.cli.cache import Cache, asked_cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.inputs import Input, open_inputs
 from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do
@@ -40,7 +40,7 @@ def build(arguments: Namespace) -> int:
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
     asked = Asked(arguments.paper, creation_date(os.environ), arguments.margin)
-    cache = _cache(arguments)
+    cache = asked_cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
     what_if = what_if_of(arguments)
@@ -160,12 +160,6 @@ def creation_date(environment: Mapping[str, str]) -> datetime | None:
         return datetime.fromtimestamp(int(given), UTC)
     except (ValueError, OverflowError, OSError):
         raise CannotGoOn(f"{_DATE} is {given!r}: it must be a whole number of seconds", USAGE) from None
-
-
-def _cache(arguments: Namespace) -> Cache:
-    if arguments.no_cache:
-        return Cache(None)
-    return Cache(Path(arguments.cache) if arguments.cache else usual_folder())
 
 
 def _done(

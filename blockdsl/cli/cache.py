@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import os
 import sys
+from argparse import Namespace
 from collections.abc import Callable
 from contextlib import suppress
 from hashlib import sha256
@@ -141,6 +142,13 @@ def _is_entry(path: str) -> bool:
     """Whether a file has a name such as we give: nothing else is ever taken away."""
     name = Path(path).name
     return name.endswith(_PART) if name.startswith(_BEGUN) else len(name) == _KEY_LENGTH and set(name) <= _FIGURES
+
+
+def asked_cache(arguments: Namespace) -> Cache:
+    """The cache that the options `--cache` and `--no-cache` ask for."""
+    if arguments.no_cache:
+        return Cache(None)
+    return Cache(Path(arguments.cache) if arguments.cache else usual_folder())
 
 
 def usual_folder() -> Path | None:

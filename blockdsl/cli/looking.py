@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from argparse import Namespace
+from dataclasses import replace
 
+from blockdsl.cli.cache import asked_cache
 from blockdsl.cli.inputs import open_inputs
+from blockdsl.cli.remembering import memory_key, recall, remember
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import work_through
+from blockdsl.cli.working import Worked, work_through
 
 
 def check(arguments: Namespace) -> int:
@@ -22,16 +25,37 @@ def check(arguments: Namespace) -> int:
 
 def facts(arguments: Namespace) -> int:
     """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
-    from blockdsl.wording import facts_json
-
     teller = Teller(arguments.message_format)
     what_if = what_if_of(arguments)
-    works = [work_through(origin, what_if=what_if) for origin in open_inputs(arguments.files)]
-    refuse_without_quilts(works, [what_if])
+    cache = asked_cache(arguments)
+    origins = open_inputs(arguments.files)
     documents = []
-    for worked in works:
-        teller.tell(worked.origin.problems)
-        documents.append(facts_json(worked.facts, worked.origin.problems))
+    works: list[Worked] = []
+    for origin in origins:
+        key = memory_key(origin, "facts", what_if, arguments.no_cloth)
+        known = recall(cache, key, origin) if origin.readable and cache.folder is not None else None
+        if known is not None:
+            teller.tell(known.problems)
+            documents.append(known.data.decode())
+            continue
+        worked = work_through(origin, what_if=what_if)
+        works.append(worked)
+        refuse_without_quilts(works, [what_if])
+        teller.tell(origin.problems)
+        documents.append(_document(worked, cloth=not arguments.no_cloth))
+        remember(cache, key, worked, documents[-1].encode("utf-8", "surrogatepass"))
+    cache.tidy()
     text = documents[0] if len(documents) == 1 else "[\n" + ",\n".join(documents) + "\n]"
     write_out(f"{text}\n")
     return ERRORS if teller.sum_up() else FINE
+
+
+def _document(worked: Worked, *, cloth: bool) -> str:
+    """The JSON of a file; the cloth of its quilts is planned only where it is wanted and the file has no errors."""
+    from blockdsl.wording import facts_json
+
+    found = worked.facts
+    if worked.has_errors or not cloth:
+        quilts = tuple(replace(quilt, finishing=None) for quilt in found.quilts)
+        found = replace(found, quilts=quilts)
+    return facts_json(found, worked.origin.problems)

@@ -100,3 +100,30 @@ def test_a_folder_that_is_not_empty_is_refused_and_left_alone(tmp_path: Path, ru
 def test_an_empty_folder_is_taken(tmp_path: Path, run: Run) -> None:
     assert run("new", str(tmp_path)).status == 0
     assert (tmp_path / "README.txt").exists()
+
+
+def test_make_finds_the_blockdsl_that_made_the_folder_and_says_how_to_set_another(started: Path) -> None:
+    plain = {"PATH": "/usr/bin:/bin"}
+    made = subprocess.run(("make",), cwd=started, env=plain, capture_output=True, text=True, timeout=60, check=False)
+    lost = subprocess.run(
+        ("make", "BLOCKDSL=/nowhere/blockdsl"), cwd=started, env=plain, capture_output=True, text=True, check=False
+    )
+
+    assert (made.returncode, made.stderr) == (0, "")
+    assert lost.returncode == 2
+    assert "there is no blockdsl at /nowhere/blockdsl: say where it is, make BLOCKDSL=/path/to/blockdsl" in lost.stderr
+
+
+def test_files_with_spaces_in_their_names_are_built_and_built_again_when_they_change(
+    started: Path, blockdsl_command: str
+) -> None:
+    (started / "windfall.block").rename(started / "my windfall.block")
+
+    first, second = make(started, blockdsl_command), make(started, blockdsl_command)
+    os.utime(started / "out" / "my windfall.d", (1, 1))
+    third, fourth = make(started, blockdsl_command), make(started, blockdsl_command)
+
+    assert (first.returncode, first.stderr, second.stdout) == (0, "", "")
+    assert (started / "out" / "windfall.sheet.pdf").exists()
+    assert third.stdout.count("files written to out") == 1
+    assert fourth.stdout == ""
