@@ -11,7 +11,7 @@ _NUMBERS_WITH_AN = ("8", "11", "18")
 _SOUNDED_Y = ("uni", "use", "eu", "one-")
 _SILENT_H = ("hour", "heir", "honest")
 _IRREGULAR = {"goose": "geese", "geese": "geese", "half": "halves", "leaf": "leaves", "foot": "feet"}
-_JOINTS = (" of ", " in a ", " from ", " with ")
+_JOINTS = (" made ", " of ", " in a ", " from ", " with ")
 
 
 def an(name: str) -> str:

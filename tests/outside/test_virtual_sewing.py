@@ -168,6 +168,24 @@ def test_what_is_cut_larger_for_trimming_can_be_trimmed_by_that_much(shape: str,
         sew(plan_of(block(f"row {CELLS[shape]}", f"make {shape} as {method}", "trim 1/4 in", size=size), trim=1 / 8))
 
 
+MIXED = "unit goose = geese lantern on fog\nunit flag = split fog slate moss"
+
+
+@pytest.mark.parametrize(
+    ("lines", "size"),
+    [
+        (("row goose goose", "row goose goose>>", "row goose goose", "make 4 of goose as four at a time",
+          "make goose as stitch and flip"), "12 x 9 in"),
+        (("row flag flag~ flag flag~", "make 2 of flag as two at a time", "make flag as foundation"), "12 x 3 in"),
+        (("row goose goose>> goose goose", "make 1 of goose as foundation", "make 2 of goose as stitch and flip",
+          "make 1 of goose as over papers"), "24 x 3 in"),
+        (("row (rails fog slate) (rails fog slate)> (rails fog slate)", "make 2 of rails as strip set"), "12 x 4 in"),
+    ],
+)  # fmt: skip
+def test_units_that_look_alike_are_made_in_several_ways(lines: tuple[str, ...], size: str) -> None:
+    sew(plan_of(block(*lines, size=size, above=MIXED)))
+
+
 # --- cut at an angle -----------------------------------------------------------------------------------
 
 SLANTED = {

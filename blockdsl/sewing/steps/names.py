@@ -2,15 +2,28 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making, UnitClass
-from blockdsl.sewing.steps.tree import Key, Thing, Things
+from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION, OVER_PAPERS
+from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.units import SHAPES
 
 PLACED = frozenset({"row", "rows", "column", "columns", "unit", "round"})
 """Words that begin names which need no article: `row 2`."""
+_WAYS = {
+    CUT_PATCHES: "patch by patch",
+    OVER_PAPERS: "over papers",
+    FOUNDATION: "on papers",
+    "stitch and flip": "by stitch and flip",
+    "strip set": "from a strip set",
+    "two at a time": "two at a time",
+    "four at a time": "four at a time",
+    "eight at a time": "eight at a time",
+}
+"""How a unit is made, after its name."""
 MIRRORED = "mirror image of "
 
 
@@ -31,7 +44,7 @@ def name_things(design: BlockDesign, making: Making, things: Things, made: Seque
         else:
             nameless += 1
             names[thing.key] = f"unit {nameless}"
-    return _told_apart(design, things, names)
+    return _told_apart(design, making, things, names)
 
 
 def _titled(unit: UnitClass) -> str:
@@ -66,22 +79,44 @@ def _numbered(word: str, places: Sequence[int]) -> str:
     return f"{word}s {', '.join(map(str, places[:-1]))} and {places[-1]}"
 
 
-def _told_apart(design: BlockDesign, things: Things, names: dict[Key, str]) -> dict[Key, str]:
-    """Units of one name get their fabrics too, then a number."""
+def _told_apart(design: BlockDesign, making: Making, things: Things, names: dict[Key, str]) -> dict[Key, str]:
+    """Units of one name get the way in which they are made, where that tells them apart, else their fabrics; a number.
+
+    Names of several units of one look that are made in several ways: `goose made four at a time`.
+    """
     labels = {fabric.name: fabric.label for fabric in design.fabrics}
 
     def fabrics(thing: Thing) -> str:
         found = dict.fromkeys(labels[design.patches[patch].fabric] for patch in thing.node.patches)
         return " and ".join(found) if len(found) < 3 else ", ".join(found)
 
-    alike = {name for name in names.values() if sum(other == name for other in names.values()) > 1}
-    told = {key: f"{name} of {fabrics(things.all[key])}" if name in alike else name for key, name in names.items()}
+    def look(key: Key) -> str:
+        return f"{names[key]} of {fabrics(things.all[key])}" if names[key] in alike else names[key]
+
+    alike = {name for name, count in Counter(names.values()).items() if count > 1}
+    looks: dict[str, list[Key]] = {}
+    for key in names:
+        looks.setdefault(look(key), []).append(key)
+    several = Counter(names[keys[0]] for keys in looks.values())
+    told: dict[Key, str] = {}
+    for key, name in names.items():
+        same = looks[look(key)]
+        ways = {_way(making, other) for other in same}
+        if len(same) > 1 and len(ways) == len(same):
+            plain = name if several[name] == 1 else look(key)
+            told[key] = f"{plain} made {_WAYS[_way(making, key)]}"
+        else:
+            told[key] = look(key)
     seen: dict[str, int] = {}
     for key, name in told.items():
         seen[name] = seen.get(name, 0) + 1
         if seen[name] > 1:
             told[key] = f"{name}, {'second' if seen[name] == 2 else f'number {seen[name]}'}"
     return told
+
+
+def _way(making: Making, key: Key) -> str:
+    return making.units[key[1]].method if key[1] >= 0 else OVER_PAPERS if key[1] == BY_HAND else CUT_PATCHES
 
 
 def cells_of(design: BlockDesign, thing: Thing) -> tuple[tuple[int, int, int, int], ...]:
@@ -118,7 +153,7 @@ def plural(name: str, count: int) -> str:
         return name if count == 1 or not numbered else f"of {name}"
     if name.startswith(MIRRORED):
         return f"mirror images of {name.removeprefix(MIRRORED)}"
-    for joint in (" in a ", " of "):
+    for joint in (" made ", " in a ", " of "):
         head, found, rest = name.partition(joint)
         if found:
             return f"{_many(head)}{found}{rest}"

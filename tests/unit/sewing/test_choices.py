@@ -214,3 +214,96 @@ def test_a_mirror_image_that_does_not_turn_into_itself_is_called_one() -> None:
 
 def test_a_unit_in_other_fabrics_is_another_unit() -> None:
     assert [unit.count for unit in block("row fog/slate fog/moss fog/slate", size="9 x 3 in").units] == [2, 1]
+
+
+# --- several methods for one unit ----------------------------------------------------------------
+
+SIX = ("row goose goose", "row goose goose>>", "row goose goose")
+GOOSE = "unit goose = geese lantern on fog"
+TWO_WAYS = ("make 4 of goose as four at a time", "make goose as stitch and flip")
+
+
+def test_four_geese_four_at_a_time_leave_two_for_stitch_and_flip() -> None:
+    facts = block(*SIX, *TWO_WAYS, size="12 x 9 in", above=GOOSE)
+    assert [(unit.name, unit.count, unit.method) for unit in facts.units] == [
+        ("goose", 4, "four at a time"),
+        ("goose", 2, "stitch and flip"),
+    ]
+    assert cut_lines(facts) == [
+        "fog: 4 square 3 7/8 for 4",
+        "fog: 4 square 3 1/2 for 2",
+        "lantern: 1 square 7 1/4 for 4",
+        "lantern: 2 rectangle 3 1/2 x 6 1/2 for 2",
+    ]
+
+
+def test_each_way_is_a_step_of_its_own_that_makes_its_own_number() -> None:
+    steps = block(*SIX, *TWO_WAYS, size="12 x 9 in", above=GOOSE).steps
+    made = [(step.makes, step.method, step.count) for step in steps[:2]]
+    assert made == [
+        ("goose made four at a time", "four at a time", 4),
+        ("goose made by stitch and flip", "stitch and flip", 2),
+    ]
+    assert sum(join.count for step in steps[2:] for join in step.joins if join.name.startswith("goose")) == 6
+
+
+def test_the_order_of_the_lines_does_not_matter() -> None:
+    other = block(*SIX, *reversed(TWO_WAYS), size="12 x 9 in", above=GOOSE)
+    assert cut_lines(other) == cut_lines(block(*SIX, *TWO_WAYS, size="12 x 9 in", above=GOOSE))
+
+
+def test_two_named_units_that_look_alike_keep_their_own_methods() -> None:
+    above = "unit near = geese lantern on fog\nunit far = geese lantern on fog"
+    lines = (
+        "row near near",
+        "row near near",
+        "row far far",
+        "make near as four at a time",
+        "make far as stitch and flip",
+    )
+    facts = block(*lines, size="12 x 9 in", above=above)
+    assert [(unit.name, unit.count, unit.method) for unit in facts.units] == [
+        ("near", 4, "four at a time"),
+        ("far", 2, "stitch and flip"),
+    ]
+
+
+def test_a_unit_without_a_line_is_not_made_as_another_that_looks_like_it() -> None:
+    above = "unit near = geese lantern on fog\nunit far = geese lantern on fog"
+    facts = block("row near far", "make near as four at a time", size="12 x 3 in", above=above)
+    assert [(unit.name, unit.count, unit.method) for unit in facts.units] == [
+        ("near", 1, "four at a time"),
+        ("far", 1, "cut patches"),
+    ]
+
+
+def test_a_line_that_makes_more_than_there_are_is_an_error_at_its_own_place() -> None:
+    problem = one_error("row goose goose", "make 4 of goose as four at a time", size="12 x 3 in", above=GOOSE)
+    assert problem.code == "too-few-to-make"
+    assert (problem.span.line, problem.span.text) == (11, "goose")
+    assert problem.message == "this line makes 4 of goose, but there are 2"
+
+
+def test_two_numbers_share_the_units_in_the_order_of_the_lines() -> None:
+    lines = ("make 3 of goose as stitch and flip", "make 3 of goose as four at a time")
+    assert one_error("row goose goose goose goose", *lines, size="24 x 3 in", above=GOOSE).message == (
+        "this line makes 3 of goose, but besides `make 3 of goose as stitch and flip` there is 1"
+    )
+
+
+def test_a_unit_and_its_mirror_image_share_batches_only_where_both_are_made_alike() -> None:
+    # Two left-hand splits two at a time leave two right-hand ones over; the block's own are cut patch by patch.
+    above = "unit flag = split fog slate moss"
+    lines = ("row flag flag flag~ flag~", "make 2 of flag as two at a time", "make flag as cut patches")
+    facts = block(*lines, size="12 x 3 in", above=above)
+    assert [(unit.title, unit.method, unit.spare, unit.mirror) for unit in facts.units] == [
+        ("flag (split square)", "two at a time", 2, None),
+        ("flag (split square), mirror image", "cut patches", 0, None),
+    ]
+
+
+@pytest.mark.parametrize(("number", "code"), [("1/2", "count-not-whole"), ("0", "length-not-positive")])
+def test_a_number_of_units_is_whole_and_more_than_nothing(number: str, code: str) -> None:
+    assert (
+        one_error("row goose", f"make {number} of goose as stitch and flip", size="6 x 3 in", above=GOOSE).code == code
+    )
