@@ -13,7 +13,7 @@ from tests.outside.reader.landmarks import different, turns_of
 from tests.outside.reader.sentences import Title
 from tests.outside.reader.stock import Kind, Stock
 from tests.outside.reader.table import Item, Refused, Seam, Table, each
-from tests.outside.reader.words import ORDINALS, stem
+from tests.outside.reader.words import ORDINALS, listed, stem
 
 Handler = Callable[["Bench", re.Match[str]], None]
 PATTERNS: list[tuple[re.Pattern[str], Handler]] = []
@@ -49,10 +49,19 @@ class Bench:
     used: set[int] = field(default_factory=set)
     last: dict[str, Any] = field(default_factory=dict)
     """The last sewing sentence, for `in the same way`."""
+    in_order: int | None = None
+    """The group that was laid last as a whole: the first and the second of it."""
+    beside: str | None = None
+    """One of what was named just now, when `the other` follows."""
     seams: int = 0
     each_pair: int = 0
     """More than 0 while a pair is made of which several are needed; the takes are per pair."""
     method: dict[str, Any] = field(default_factory=dict)
+    groups_sewn: list[set[int]] = field(default_factory=list)
+    """Things sewn to each other, in the order in which it was begun: the first row, the second column."""
+    assemblies: dict[str, set[int]] = field(default_factory=dict)
+    """Rows and columns that this step names itself."""
+    joined_last: set[int] = field(default_factory=set)
     pressed_by_row: dict[str, dict[int, str]] = field(default_factory=dict)
     measured: bool = False
     trimmed: tuple[float, float] | None = None
@@ -82,42 +91,114 @@ class Bench:
         """All things that a phrase may stand for."""
         bare = re.sub(r"^(?:a|an|the|each|one|both|its|all(?: \w+)?) ", "", phrase.strip())
         if found := re.fullmatch(rf"(?:the )?({'|'.join(ORDINALS)})(?: (.+))?", bare):
-            return [self._ordinal(ORDINALS.index(found[1]), found[2])]
+            return self._ordinal(ORDINALS.index(found[1]), found[2])
         if phrase in ("it", "them", "both"):
             return [self.items[key] for key in self.base]
         wanted = {bare, stem(bare)}
         exact = [item for item in self.items if item.names & wanted]
-        return exact or [item for item in self.items if any(_ends_so(name, stem(bare)) for name in item.names)]
+        if exact:
+            return exact
+        if stem(bare) in self.assemblies:
+            return [self.items[key] for key in sorted(self.assemblies[stem(bare)])]
+        if re.fullmatch(r"the (?:strip|pair|row|column|joined pieces?)", phrase) and self.joined_last:
+            return [self.items[key] for key in sorted(self.joined_last)]
+        return [item for item in self.items if any(_ends_so(name, stem(bare)) for name in item.names)]
 
-    def _ordinal(self, place: int, name: str | None) -> Item:
+    def _ordinal(self, place: int, name: str | None) -> list[Item]:
+        """The first of two alike; the first row that was sewn in this step."""
+        if name in ("row", "column", "pair", "strip") and not any(name in item.names for item in self.items):
+            if place >= len(self.groups_sewn):
+                raise Refused(f"there is no {ORDINALS[place]} {name}")
+            return [self.items[key] for key in sorted(self.groups_sewn[place])]
         several = [group for group in self.groups().values() if len(group) > 1]
-        if name and name not in ("row", "pair"):
+        if name and name != "row":
             several = [group for group in several if stem(name) in group[0].names]
+        if len(several) > 1:
+            several = [group for group in several if group[0].group == self.in_order]
         if len(several) != 1 or place >= len(several[0]):
             raise Refused(f"nothing or more than one thing can be the {ORDINALS[place]}")
-        return several[0][place]
+        return [several[0][place]]
 
-    def one(self, phrase: str) -> Item:
+    def one(self, phrase: str, *, base: bool = False) -> Item:
         """The one thing that a phrase stands for: the next one that is not sewn yet, where several are alike.
 
         Errors: Refused where it stands for nothing or for things of two kinds.
         """
+        if other := re.fullmatch(r"the other(?: (.+))?", phrase):
+            return self._other(other[1] or self.beside)
         found = self.named(phrase) or self._of_last_step(phrase)
+        if one := re.match(r"one (?:half of )?(.+)", phrase):
+            self.beside = one[1]
         if not found:
             raise Refused(f"there is no {phrase!r} on the table")
-        groups = {item.group for item in found}
+        if self._sewn_together(found):
+            return found[0]
         free = [item for item in found if item.key not in self.used]
-        if len(groups) > 1:
-            free_groups = {item.group for item in free}
-            if len(free_groups) != 1 or not re.match(r"(?:a|an|one|the other) ", phrase):
-                raise Refused(f"{phrase!r} may be one thing or another")
-        if (
-            len(found) > 1
-            and phrase.startswith("the ")
-            and not re.match(rf"the (?:{'|'.join(ORDINALS)}|other)\b", phrase)
+        if len({item.group for item in found}) > 1 and (
+            len({item.group for item in free}) != 1 or not re.match(r"(?:a|an|one) ", phrase)
         ):
+            raise Refused(f"{phrase!r} may be one thing or another")
+        if len(found) > 1 and re.match(rf"the (?!(?:{'|'.join(ORDINALS)})\b)", phrase) and not base:
             raise Refused(f"there is more than one for {phrase!r}")
+        if base and not re.match(r"(?:a|an|one) ", phrase):
+            in_play = [item for item in found if item.key in self.used]
+            return (in_play or free)[0]
         return free[0] if free else found[0]
+
+    def _sewn_together(self, items: list[Item]) -> bool:
+        """Whether things are in one body already, in every way of following the words."""
+        return len(items) > 1 and all(len({table.home[item.key] for item in items}) == 1 for table in self.tables)
+
+    def _other(self, name: str | None) -> Item:
+        pairs = [group for group in self.groups().values() if len(group) == 2]
+        if name:
+            pairs = [group for group in pairs if {name, stem(name)} & group[0].names]
+        left = [item for group in pairs for item in group if item.key not in self.used]
+        if len(pairs) != 1 or len(left) != 1:
+            raise Refused("the other of what?")
+        return left[0]
+
+    def several(self, text: str) -> list[tuple[str, Item]]:
+        """The things of a list: B, the half-square triangle of Main and Pale, and C.
+
+        Errors: Refused where a part of it stands for nothing.
+        """
+        found: list[tuple[str, Item]] = []
+        open_part = ""
+        for part in listed(text):
+            phrase = f"{open_part} and {part}" if open_part else part
+            try:
+                known = bool(self.named(phrase)) or bool(self._of_last_step(phrase))
+            except Refused:
+                known = False
+            if known:
+                found.append((phrase, self.one(phrase, base=True)))
+                open_part = ""
+            else:
+                open_part = phrase
+        if open_part:
+            raise Refused(f"there is no {open_part!r} on the table")
+        return found
+
+    def marks(self, phrase: str) -> frozenset[str]:
+        """What is to be found along the outline of whatever a phrase stands for."""
+        try:
+            items = self.named(phrase)
+        except Refused:
+            items = []
+        return frozenset(item.mark for item in items if not self.brought(item))
+
+    def note_joint(self, on: int, base: int) -> None:
+        """Keep in mind which things were sewn to which: rows, columns, pairs of this step."""
+        mine = next((group for group in self.groups_sewn if on in group), None)
+        ground = next((group for group in self.groups_sewn if base in group), None)
+        if mine is None and ground is None:
+            self.groups_sewn.append({on, base})
+        elif mine is None and ground is not None:
+            ground.add(on)
+        elif ground is None and mine is not None:
+            mine.add(base)
+        self.joined_last = next(group for group in self.groups_sewn if on in group or base in group)
 
     def _of_last_step(self, phrase: str) -> list[Item]:
         """What the step before left on the table, when words name a part of it that was not taken now."""

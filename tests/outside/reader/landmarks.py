@@ -59,9 +59,12 @@ def lies(cloth: Cloth, shows: str, place: str) -> int:
     where = PLACES[place]
     if shows in ("point", "sewn point"):
         return 3 * int(any(_is_at(cloth, at, where) for at in points_of(cloth, sewn=shows == "sewn point")))
-    if shows in POINTS:
+    if shows in EDGES or shows in CORNERS:
         return _corner_or_edge(cloth, shows, where)
-    return _at_corner(cloth, shows, where) if where.real and where.imag else _along_edge(cloth, shows, where)
+    faces_so = any(near(run.outward, unit(where)) and not run.curve for run in runs(cloth))
+    if where.real and where.imag and not faces_so:
+        return _at_corner(cloth, shows, where)
+    return _along_edge(cloth, shows, where)
 
 
 def _is_at(cloth: Cloth, at: complex, where: complex) -> bool:
@@ -109,22 +112,50 @@ def _leans_both_ways(cloth: Cloth, at: complex, ends: list[End]) -> bool:
     return any(lean > 0 for lean in leans) and any(lean < 0 for lean in leans)
 
 
+EDGES = ("long edge", "longest edge", "middle edge", "short edge", "shortest edge")
+CORNERS = ("square corner", "sharp corner", "narrow corner", "wide corner")
+
+
 def _corner_or_edge(cloth: Cloth, shows: str, where: complex) -> int:
-    all_runs = runs(cloth)
-    if shows == "long edge":
-        longest = max(run.length for run in all_runs)
-        return 3 * int(
-            any(near(run.outward, unit(where)) and run.length > longest - HAIR for run in all_runs)
-            and any(run.length < longest - HAIR for run in all_runs)
-        )
-    for place, run in enumerate(all_runs):
-        before = all_runs[place - 1]
-        inside = phase((before.a - before.b) / (run.b - run.a)) % (2 * pi)
-        right = abs(inside - pi / 2) < HAIR
-        fits = right if shows == "square corner" else inside < pi / 2 - HAIR
-        if fits and _is_at(cloth, run.a, where):
+    if shows in EDGES:
+        return 3 * int(any(near(run.outward, unit(where)) for run in edges_of(cloth, shows)))
+    for at, inside in inner_angles(cloth):
+        square = abs(inside - pi / 2) < HAIR
+        fits = square if shows == "square corner" else not square and (inside > pi / 2) == (shows == "wide corner")
+        if fits and _is_at(cloth, at, where) and _is_alone(cloth, at, where):
             return 3
     return 0
+
+
+def edges_of(cloth: Cloth, kind: str) -> list[Run]:
+    """The long, short or middle edges of a piece; none where all are of one length."""
+    lengths: list[float] = []
+    for run in runs(cloth):
+        if not any(abs(run.length - other) < HAIR for other in lengths):
+            lengths.append(run.length)
+    lengths.sort()
+    if len(lengths) == 1:
+        return []
+    wanted = {
+        "long": lengths[-1:], "longest": lengths[-1:], "middle": lengths[1:-1], "short": lengths[:-1],
+        "shortest": lengths[:1],
+    }[kind.split(" ", maxsplit=1)[0]]  # fmt: skip
+    return [run for run in runs(cloth) if any(abs(run.length - length) < HAIR for length in wanted)]
+
+
+def inner_angles(cloth: Cloth) -> list[tuple[complex, float]]:
+    """The corners of an outline with the angle inside each."""
+    all_runs = runs(cloth)
+    return [
+        (run.a, phase((all_runs[place - 1].a - all_runs[place - 1].b) / (run.b - run.a)) % (2 * pi))
+        for place, run in enumerate(all_runs)
+    ]
+
+
+def _is_alone(cloth: Cloth, at: complex, where: complex) -> bool:
+    """Whether no other corner is as far out in a direction."""
+    far = _far(at, where)
+    return not any(far - _far(run.a, where) < HAIR and not near(run.a, at) for run in runs(cloth))
 
 
 def _at_corner(cloth: Cloth, shows: str, where: complex) -> int:

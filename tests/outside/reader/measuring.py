@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from math import tan
 
 from tests.outside.reader.bench import Bench, reads
-from tests.outside.reader.cloth import HAIR, Cloth
-from tests.outside.reader.landmarks import edges_at, has_points, turns_of
+from tests.outside.reader.cloth import HAIR, Cloth, Run, near
+from tests.outside.reader.landmarks import edges_at, has_points, inner_angles, turns_of
 from tests.outside.reader.sentences import SIZE
 from tests.outside.reader.table import Refused, Table
-from tests.outside.reader.words import LENGTH, length
+from tests.outside.reader.words import LENGTH, PLACE, length
 
 EIGHTH = 1 / 16 + 1e-6
 """A measure with `about` is rounded to the nearest eighth of an inch; to a millimetre or two in centimetres."""
@@ -68,16 +69,25 @@ def across(bench: Bench, found: re.Match[str]) -> None:
     bench.follow(follow, "it measures something else")
 
 
-@reads(rf"☐ (?:about )?({LENGTH}) (?:in|cm) along the (top|bottom|left|right) edge")
+@reads(rf"☐ (?P<about>about )?(?P<d>{LENGTH}) (?:in|cm) along (?:the|its) (?P<pos>{PLACE}) edge")
 def along_edge(bench: Bench, found: re.Match[str]) -> None:
-    said = float(length(found[1]))
+    said = float(length(found["d"]))
+    room = EIGHTH if found["about"] else HAIR
 
     def follow(table: Table) -> Iterator[Table]:
         for cloth in table.bodies.values():
-            lengths = [run.length + 2 * bench.stock.seam for run in edges_at(cloth, found[2])]
-            if len(lengths) != 1 or abs(lengths[0] - said) > HAIR:
-                raise Refused(f"that edge measures {lengths}")
+            edges = edges_at(cloth, found["pos"])
+            lengths = [raw_length(cloth, run, bench.stock.seam) for run in edges]
+            if not any(abs(size - said) < room for size in lengths):
+                raise Refused(f"that edge measures {', '.join(f'{size:.4g}' for size in lengths)}")
             yield table
 
     bench.follow(follow, "it measures something else")
     bench.measured = True
+
+
+def raw_length(cloth: Cloth, run: Run, seam: float) -> float:
+    """How long an edge is with the allowance on: at each end by the seam times the cotangent of half the angle."""
+    angles = dict(inner_angles(cloth))
+    ends = [next(angle for at, angle in angles.items() if near(at, end)) for end in (run.a, run.b)]
+    return run.length + sum(seam / tan(angle / 2) for angle in ends)

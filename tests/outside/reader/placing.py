@@ -10,8 +10,9 @@ from typing import Any
 from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Run, Stretch, near, runs
 from tests.outside.reader.cutting import mirrored
-from tests.outside.reader.joining import Check, check_nest, fitted, raising_late, sewn_on, tried
+from tests.outside.reader.joining import Check, edges_of_kind, fitted, raising_late, sewn_on, tried
 from tests.outside.reader.landmarks import different, edges_at, lies, turns_of
+from tests.outside.reader.nests import check_nest
 from tests.outside.reader.table import Item, Refused, Seam, Table
 from tests.outside.reader.words import PLACE, PLACES, stem
 
@@ -27,7 +28,7 @@ def place(bench: Bench, found: re.Match[str]) -> None:
     if on.form == "square" and base.form == "square":
         put_squares(bench, on, base)
     if found["shows"]:
-        shows = found["shows"].replace("edges", "edge").replace("sharp point", "sharp corner")
+        shows = found["shows"].removeprefix("its ").replace("edges", "edge").replace("sharp point", "sharp corner")
 
         def lay(table: Table) -> Iterator[Table]:
             body = table.body(base.key)
@@ -54,13 +55,9 @@ def put_squares(bench: Bench, on: Item, base: Item) -> None:
 
 def two_things(bench: Bench, what: str, base: str) -> tuple[Item, Item]:
     """Two things by their names; of two that are alike the first and the other."""
-    if re.match(r"one ", what) and base.startswith("the other"):
-        alike = bench.named(what)
-        if len(alike) != 2:
-            raise Refused("there are not two of them")
-        return alike[0], alike[1]
     on = bench.items[bench.base[0]] if what == "it" and bench.base else bench.one(what)
-    ground = bench.one(base)
+    bench.used.add(on.key)
+    ground = bench.one(base, base=not re.match(r"(?:a|an|one) ", base))
     if on.key == ground.key:
         raise Refused("it is placed on itself")
     return on, ground
@@ -86,7 +83,9 @@ def match_dots(bench: Bench, found: re.Match[str]) -> None:
     bench.method["placed"]["dots"] = True
 
 
-@reads(rf"Sew the (?P<which>long edge|short edge|long edges|edge|(?P<upper>{PLACE}) edge)(?: at the (?P<pos>{PLACE}))?")
+@reads(
+    rf"Sew the (?P<which>long edge|short edge|long edges|longest edge|middle edge|shortest edge|edge|(?P<upper>{PLACE}) edge)(?: at the (?P<pos>{PLACE}))?"
+)
 def sew_edge(bench: Bench, found: re.Match[str]) -> None:
     if "placed" not in bench.method:
         raise Refused("nothing is placed to be sewn")
@@ -104,12 +103,8 @@ def chosen(which: str, pos: str | None) -> Choose:
     def choose(cloth: Cloth) -> list[Run]:
         all_runs = runs(cloth)
         found = all_runs
-        if which.startswith(("long", "short")):
-            longest = max(run.length for run in all_runs)
-            if all(run.length > longest - HAIR for run in all_runs):
-                raise Refused("no edge is longer than the others")
-            long = which.startswith("long")
-            found = [run for run in all_runs if (run.length > longest - HAIR) == long]
+        if which.startswith(("long", "short", "middle")):
+            found = edges_of_kind(which)(cloth)
         if pos:
             here = edges_at(cloth, pos)
             if not here:
@@ -149,6 +144,7 @@ def sew_placed(bench: Bench, placed: dict[str, Any], choose: Choose) -> None:
 
     bench.follow(raising_late(follow), "it does not fit")
     bench.used.add(on_item.key)
+    bench.note_joint(on_item.key, base_item.key)
 
 
 def _as_placed(placed: dict[str, Any], edge: Run, said: str | None) -> Check:
@@ -208,7 +204,9 @@ def _edge_of(base: Item, place_name: str) -> Choose:
 
 
 @reads(
-    r"(?:Their points|Its points|Both ends|The points) extend (?:about )?.+ (?:in|cm)(?: at both ends)?",
+    r"(?:Their points|Its points|Both ends|The points of .+) extend (?:about )?.+ (?:in|cm)(?: at both ends)?",
+    r"The ends are not even: pin where the seam begins and ends, .+ (?:in|cm) from the edges",
+    r"Offset the ends so that the edges cross .+ (?:in|cm) from the edge, where the seam runs",
     r"Sew just outside the corners of .+",
     r"Bring the straight ends even and pin both, then the marks between",
 )

@@ -6,7 +6,21 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from tests.outside.reader import curving, joining, measuring, methods, papering, partial, placing, starring
+from tests.outside.reader import (
+    caring,
+    curving,
+    joining,
+    laying,
+    measuring,
+    methods,
+    papering,
+    partial,
+    placing,
+    pressing,
+    rows,
+    starring,
+    taking,
+)
 from tests.outside.reader.bench import PATTERNS, Bench, reads
 from tests.outside.reader.cloth import Cloth, is_open
 from tests.outside.reader.sentences import Step, sentences_of, title_of
@@ -14,7 +28,21 @@ from tests.outside.reader.stock import Kind, Stock
 from tests.outside.reader.table import Refused, ways
 from tests.outside.reader.words import Unreadable
 
-SUBJECTS = (curving, joining, measuring, methods, papering, partial, placing, starring)
+SUBJECTS = (
+    taking,
+    laying,
+    rows,
+    joining,
+    placing,
+    pressing,
+    measuring,
+    methods,
+    papering,
+    partial,
+    curving,
+    starring,
+    caring,
+)
 """Whoever is imported here has put its sentences into PATTERNS."""
 
 

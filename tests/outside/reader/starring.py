@@ -8,9 +8,12 @@ from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, Stretch, cross, dot, joined, near, runs, unit
-from tests.outside.reader.joining import check_nest, fitted, raising_late, side_of, tried
-from tests.outside.reader.landmarks import different
+from tests.outside.reader.joining import fitted, raising_late, tried
+from tests.outside.reader.landmarks import Test, best, different
+from tests.outside.reader.laying import tests_of
+from tests.outside.reader.nests import check_nest
 from tests.outside.reader.placing import chosen, sew_placed, two_things
+from tests.outside.reader.pressing import side_of
 from tests.outside.reader.table import Item, Refused, Seam, Table
 from tests.outside.reader.words import LENGTH, PLACE, PLACES, length
 
@@ -38,7 +41,7 @@ Fits = Callable[[Cloth, Run, Run], bool]
 """Whether a hollow corner between two runs is the one that the words mean."""
 
 
-def set_in(bench: Bench, item: Item, base: Item, fits: Fits) -> None:
+def set_in(bench: Bench, item: Item, base: Item, fits: Fits, tests: list[Test] | None = None) -> None:
     """Sew a piece into a hollow corner that the words mean, both edges."""
     first, second = bench.next_seam(), bench.next_seam()
 
@@ -54,7 +57,7 @@ def set_in(bench: Bench, item: Item, base: Item, fits: Fits) -> None:
                 if (cloth := fitted(on, run, after, laid=on_place in table.laid))
                 and any(near(other.a, before.b) and near(other.b, before.a) for other in runs(cloth))
             ]
-            for cloth in different(ways):
+            for cloth in best(different(ways), tests or []):
                 whole, stretches = joined(cloth, ground, first)
                 one = [s for s in stretches if abs(cross(unit(after.b - after.a), s.b - s.a)) < HAIR]
                 other = [s for s in stretches if s not in one]
@@ -69,6 +72,7 @@ def set_in(bench: Bench, item: Item, base: Item, fits: Fits) -> None:
 
     bench.follow(follow, "it does not fit into any corner that may be meant")
     bench.used.add(item.key)
+    bench.note_joint(item.key, base.key)
 
 
 def _ends(at: complex, stretches: list[Stretch]) -> bool:
@@ -129,6 +133,17 @@ def set_like(bench: Bench, found: re.Match[str]) -> None:
     for item in alike if found["each"] else [bench.one(found["what"])]:
         set_in(bench, item, bases[0], _at(found["pos"]))
     bench.base = [bases[0].key]
+
+
+@reads(
+    rf"Set (?P<what>.+?) into the V at the (?P<pos>{PLACE}) of (?P<base>.+?)(?:, with (?P<how>.+?))?(?:: pin the dot of its "
+    r"corner to the dot where the seam stops, and sew each edge from that dot to its outer end)?(?P<way> in the same way)?"
+)
+def set_at(bench: Bench, found: re.Match[str]) -> None:
+    base = bench.one(found["base"], base=True)
+    tests = tests_of(bench, found["how"]) if found["how"] else []
+    set_in(bench, bench.one(found["what"]), base, _at(found["pos"]), tests)
+    bench.base = [base.key]
 
 
 def _at(pos: str | None) -> Fits:

@@ -1,0 +1,117 @@
+"""How things are laid on the table."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.cloth import pattern_of, quarter
+from tests.outside.reader.landmarks import Test, best, different, in_the_middle, lies, turns_of
+from tests.outside.reader.table import Item, Refused, Table
+from tests.outside.reader.words import PLACE, Unreadable, stem
+
+HOW = re.compile(
+    rf"(?:its |a |an |the )?(?P<x>(?:(?! at the | in the middle).)+?)"
+    rf"(?: at the (?P<pos>{PLACE}(?:(?:,| and|, and) (?:at the |the )?{PLACE}(?= |,|$))*)(?: edge)?"
+    rf"| in the middle of (?:its|the) (?P<mid>{PLACE}(?: and {PLACE})*) edges?)(?:(?:,? and |, )(?=\S)|$)"
+)
+
+
+def tests_of(bench: Bench, text: str) -> list[Test]:
+    """`its point at the top and Tide at the lower left` as tests of a laid piece."""
+    text = text.strip()
+    tests: list[Test] = []
+    at = 0
+    while at < len(text):
+        found = HOW.match(text, at)
+        if not found:
+            raise Unreadable(f"how it lies: {text!r}")
+        seen = shown(bench, found["x"])
+        tests.extend(_middle_test(seen, place) for place in re.findall(PLACE, found["mid"] or ""))
+        tests.extend(_place_test(seen, place) for place in re.findall(PLACE, found["pos"] or ""))
+        at = found.end()
+    return tests
+
+
+def _place_test(seen: str, place: str) -> Test:
+    return lambda cloth: lies(cloth, seen, place)
+
+
+def _middle_test(seen: str, place: str) -> Test:
+    return lambda cloth: in_the_middle(cloth, seen, place)
+
+
+def shown(bench: Bench, what: str) -> str:
+    """A fabric, a letter, or a unit by its name."""
+    if what in bench.stock.fabrics or re.fullmatch(r"[A-Z][A-Za-z0-9]*(?: \(.+\))?", what):
+        return what
+    return stem(what)
+
+
+@reads(r"Lay both(?: (?P<what>.+?))? with (?P<how>.+)", r"Lay (?P<what>each .+?|all(?: .+?)?) with (?P<how>.+)")
+def lay_both(bench: Bench, found: re.Match[str]) -> None:
+    tests = tests_of(bench, found["how"])
+    what = found["what"]
+    items = bench.named(what) if what and what != "all" else bench.items
+    if not items or (len(items) != 2 and not what):
+        raise Refused("both of what?")
+    if found[0].startswith("Lay both") and len(items) != 2:
+        raise Refused("there are not two of them")
+    bench.in_order = items[0].group
+    for item in items:
+        lay(bench, item, tests)
+
+
+@reads(r"Lay (?P<what>.+?) on point(?:, with (?P<how>.+))?")
+def lay_on_point(bench: Bench, found: re.Match[str]) -> None:
+    item = bench.one(found["what"])
+    bench.follow(lambda table: bench.lying(table, item, on_point=True), "it cannot lie on point")
+    if found["how"]:
+        lay(bench, item, tests_of(bench, found["how"]))
+    bench.base = [item.key]
+
+
+@reads(r"Lay (?P<what>.+?) with (?P<how>.+)")
+def lay_one(bench: Bench, found: re.Match[str]) -> None:
+    item = bench.one(found["what"])
+    lay(bench, item, tests_of(bench, found["how"]))
+    bench.base = [item.key]
+
+
+def lay(bench: Bench, item: Item, tests: list[Test]) -> None:
+    """Lay a thing so that all that is said of it holds."""
+
+    def follow(table: Table) -> Iterator[Table]:
+        place = table.home[item.key]
+        body = table.bodies[place]
+        level = [body] if place in table.laid else different(body.moved(turn) for turn in turns_of(body))
+        fitting = best(level, tests)
+        if not fitting and place not in table.laid:
+            fitting = best(different(body.moved(turn) for turn in turns_of(body, on_point=True)), tests)
+        for cloth in fitting:
+            yield table.with_body(place, cloth)
+
+    bench.follow(follow, f"it cannot lie so: {sorted(item.names)}")
+
+
+@reads(
+    r"(?P<what>(?:Row|Column|Part) \d+) is (?P<like>(?:row|column|part) \d+) rotated a (?P<turn>half|quarter) turn"
+    r"(?: (?P<way>clockwise|counterclockwise))?"
+)
+def rotated(bench: Bench, found: re.Match[str]) -> None:
+    item, like = bench.one(found["what"].lower()), bench.one(found["like"])
+
+    def follow(table: Table) -> Iterator[Table]:
+        if table.home[like.key] not in table.laid:
+            raise Refused("it is not said yet how the first one lies")
+        turns = 2 if found["turn"] == "half" else 3 if found["way"] == "counterclockwise" else 1
+        wanted = pattern_of(table.body(like.key).patches(quarter(turns)))
+        place = table.home[item.key]
+        for turn in turns_of(table.bodies[place]):
+            cloth = table.bodies[place].moved(turn)
+            if pattern_of(cloth.patches()) == wanted:
+                yield table.with_body(place, cloth)
+                return
+
+    bench.follow(follow, f"{found['what']} is not like {found['like']}")

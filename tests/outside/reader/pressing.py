@@ -1,0 +1,108 @@
+"""Which way seams are pressed."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from tests.outside.reader.bench import Bench, press, reads
+from tests.outside.reader.cloth import EITHER, HAIR, OPEN, dot, pattern_of, unit
+from tests.outside.reader.laying import shown
+from tests.outside.reader.table import Refused, Seam, Table
+from tests.outside.reader.words import PLACE, PLACES, number
+
+WHICH = r"(?P<which>the (?:sewn part|seams?)|both (?:long )?seams|all (?:\w+ )?(?:long )?seams|each seam)"
+WHERE = r"(?: of (?P<of>(?:row|column) \d+|the \w+ (?:row|column|pair|strip)|the (?:row|column|pair|strip)))?"
+
+
+@reads(r"Press the seam of (?P<a>row \d+) toward (?P<x>.+?) and that of (?P<b>row \d+) toward (?P<y>.+)")
+def press_by_row(bench: Bench, found: re.Match[str]) -> None:
+    def follow(table: Table) -> Iterator[Table]:
+        check_count(bench, table, "the seam")
+        for row, what in ((found["a"], found["x"]), (found["b"], found["y"])):
+            if row not in bench.title.names:
+                raise Refused(f"{row} is not made in this step")
+            bench.pressed_by_row[row] = {seam.number: side_of(bench, table, seam, what) for seam in table.waiting}
+        yield press(table, {seam.number: EITHER for seam in table.waiting})
+
+    bench.follow(follow, "nothing can be pressed so")
+
+
+@reads(rf"Press {WHICH}{WHERE} (?P<way>toward|away from) (?P<what>.+)")
+def press_toward(bench: Bench, found: re.Match[str]) -> None:
+    what = found["what"]
+
+    def follow(table: Table) -> Iterator[Table]:
+        seams = meant(bench, table, found["which"], found["of"])
+        sides = {}
+        for seam in seams:
+            side = side_of(bench, table, seam, what)
+            sides[seam.number] = side if found["way"] == "toward" else {"on": "base", "base": "on"}[side]
+        yield press(table, sides)
+
+    bench.follow(follow, "nothing can be pressed so")
+
+
+def meant(bench: Bench, table: Table, which: str, of: str | None) -> list[Seam]:
+    """The seams that wait and that the words mean.
+
+    Errors: Refused where their number is another.
+    """
+    seams = list(table.waiting)
+    if of:
+        marks = bench.marks(of)
+        seams = [seam for seam in seams if all(marks & s.on and marks & s.base for s in seam.stretches)]
+        if not seams:
+            raise Refused(f"no seam of {of} is to be pressed")
+        if which == "the seam" and len(seams) != 1:
+            raise Refused(f"{of} has {len(seams)} seams")
+        return seams
+    check_count(bench, table, which)
+    return seams
+
+
+def check_count(bench: Bench, table: Table, which: str) -> None:
+    count = len(table.waiting) * bench.method.get("copies", 1)
+    if not count:
+        raise Refused("there is no seam to press")
+    said = re.search(r"all (\w+) seams", which)
+    if said and said[1] != "long" and number(said[1]) != count:
+        raise Refused(f"{which}: there are {count}")
+    if (which in ("the seam", "the sewn part") and count != 1) or (which.startswith("both") and count != 2):
+        raise Refused(f"{which}: there are {count}")
+    if which.startswith("all") and count < 3:
+        raise Refused(f"{which}: there are {count}")
+
+
+def side_of(bench: Bench, table: Table, seam: Seam, what: str) -> str:
+    """On which side of a seam something lies: what was sewn on, or the base.
+
+    Errors: Refused where it lies on neither or on both.
+    """
+    if place := re.fullmatch(rf"the ({PLACE})(?: edge)?", what):
+        leans = [dot(unit(s.b - s.a) * -1j, PLACES[place[1]]) for s in seam.stretches]
+        if not (all(lean > HAIR for lean in leans) or all(lean < -HAIR for lean in leans)):
+            raise Refused(f"{what} is on neither side of a seam")
+        return "on" if leans[0] > 0 else "base"
+    wanted = set(bench.marks(what))
+    if not what.startswith("the ") or not wanted:
+        wanted.add(shown(bench, re.sub(r"^(?:the|a|an) ", "", what)))
+    on = any(wanted & stretch.on for stretch in seam.stretches)
+    base = any(wanted & stretch.base for stretch in seam.stretches)
+    if on == base:
+        raise Refused(f"{what} lies on {'both sides' if on else 'neither side'} of a seam")
+    return "on" if on else "base"
+
+
+@reads(rf"Press {WHICH}{WHERE} (?P<way>open|to either side)")
+def press_open(bench: Bench, found: re.Match[str]) -> None:
+    def follow(table: Table) -> Iterator[Table]:
+        seams = meant(bench, table, found["which"], found["of"])
+        if found["way"] == "to either side":
+            for cloth in table.bodies.values():
+                if pattern_of(cloth.patches()) != pattern_of(cloth.patches(-1)):
+                    raise Refused("to either side is said only of what looks the same turned half round")
+        side = OPEN if found["way"] == "open" else EITHER
+        yield press(table, {seam.number: side for seam in seams})
+
+    bench.follow(follow, "nothing can be pressed so")

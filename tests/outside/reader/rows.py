@@ -1,0 +1,83 @@
+"""Rows and columns sewn in one sentence, from one end to the other."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+
+from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.cloth import Cloth, Run
+from tests.outside.reader.joining import sewn_on
+from tests.outside.reader.landmarks import Test, best, edges_at
+from tests.outside.reader.laying import lay, tests_of
+from tests.outside.reader.nests import NEST, nesting
+from tests.outside.reader.table import Item, Refused, Table
+from tests.outside.reader.words import PLACE, Unreadable
+
+Place = tuple[str, list[Test], str]
+"""What comes next in a row, how it lies, in words too."""
+
+
+def parts_of(bench: Bench, text: str) -> list[Place]:
+    """A, B (point at the top), A: brackets are not cut through; `then a B and an A 3 times` is written out.
+
+    Errors: Unreadable.
+    """
+    if again := re.fullmatch(r"(?P<first>.+), then (?P<other>.+) and (?P<more>.+) (?P<n>\d+) times", text):
+        written = [again["first"], *[again["other"], again["more"]] * int(again["n"])]
+    else:
+        written = re.split(r", (?:and )?(?![^(]*\))", text)
+    found: list[Place] = []
+    for part in written:
+        if not (read := re.fullmatch(r"(?:(?P<n>\d+) )?(?P<what>.+?)(?P<how> \((?=[^()]* (?:at|in) the ).+\))?", part)):
+            raise Unreadable(f"what comes next in a row: {part!r}")
+        how = read["how"][2:-1] if read["how"] else ""
+        tests = tests_of(bench, how) if how else []
+        found.extend([(re.sub(r"^(?:a|an|the) ", "", read["what"]), tests, how)] * int(read["n"] or 1))
+    return found
+
+
+def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None) -> list[Item]:
+    """Sew one thing after another; each lies as it is said, its edge on the edge of the one before."""
+    items: list[Item] = []
+    for what, tests, _ in parts:
+        item = bench.one(f"a {what}")
+        bench.used.add(item.key)
+        if not items:
+            if tests:
+                lay(bench, item, tests)
+        else:
+            sewn_on(bench, item, items[0], _beside(items[-1], way), tests, nest)
+        items.append(item)
+    bench.base = [items[0].key]
+    return items
+
+
+def _beside(last: Item, way: str) -> Callable[[Cloth], list[Run]]:
+    return lambda cloth: [run for run in edges_at(cloth, way) if last.mark in run.tags]
+
+
+@reads(rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+?)(?:, right sides together)?{NEST}")
+def sew_them(bench: Bench, found: re.Match[str]) -> None:
+    items = sew_row(bench, parts_of(bench, found["list"]), found["b"], nesting(found["nest"]))
+    bench.joined_last = {item.key for item in items}
+
+
+@reads(rf"(?P<name>(?:Row|Column) \d+), (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+)")
+def list_row(bench: Bench, found: re.Match[str]) -> None:
+    rows = bench.method.setdefault("rows", [])
+    rows.append((found["name"].lower(), parts_of(bench, found["list"]), found["b"]))
+
+
+@reads(rf"Sew each (?:row|column) together(?:, right sides together)?{NEST}")
+def sew_each_row(bench: Bench, found: re.Match[str]) -> None:
+    rows = bench.method.pop("rows", [])
+    if not rows:
+        raise Refused("no row was listed")
+    for name, parts, way in rows:
+        bench.joined_last = set()
+        items = sew_row(bench, parts, way, nesting(found["nest"]))
+        bench.assemblies[name] = {item.key for item in items}
+
+
+__all__ = ["Iterator", "Table", "best"]
