@@ -9,11 +9,11 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from tests.outside.reader.cloth import Cloth, pattern_of
-from tests.outside.reader.landmarks import different, turns_of
+from tests.outside.reader.landmarks import different, is_upright, turns_of
 from tests.outside.reader.sentences import Title
 from tests.outside.reader.stock import Kind, Stock
 from tests.outside.reader.table import Item, Refused, Seam, Table, each
-from tests.outside.reader.words import ORDINALS, listed, stem
+from tests.outside.reader.words import ORDINALS, Unreadable, listed, stem
 
 Handler = Callable[["Bench", re.Match[str]], None]
 PATTERNS: list[tuple[re.Pattern[str], Handler]] = []
@@ -44,6 +44,8 @@ class Bench:
     tables: list[Table] = field(default_factory=lambda: [Table()])
     taken: list[tuple[Kind, int, int]] = field(default_factory=list)
     """What was taken, how many, and for which group of pairs."""
+    for_one: list[Kind] = field(default_factory=list)
+    """What is taken for one, each as often as it is taken."""
     base: list[int] = field(default_factory=list)
     """What `it` stands for."""
     used: set[int] = field(default_factory=set)
@@ -51,6 +53,8 @@ class Bench:
     """The last sewing sentence, for `in the same way`."""
     in_order: int | None = None
     """The group that was laid last as a whole: the first and the second of it."""
+    ordinal_of: str | None = None
+    """What the first and the second were said of: row, column."""
     beside: str | None = None
     """One of what was named just now, when `the other` follows."""
     seams: int = 0
@@ -62,7 +66,11 @@ class Bench:
     assemblies: dict[str, set[int]] = field(default_factory=dict)
     """Rows and columns that this step names itself."""
     joined_last: set[int] = field(default_factory=set)
+    row_seams: list[int] = field(default_factory=list)
+    """The seams of the row sewn last, from its first to its last."""
+    seams_of_row: dict[str, list[int]] = field(default_factory=dict)
     pressed_by_row: dict[str, dict[int, str]] = field(default_factory=dict)
+    items_said: Item | None = None
     measured: bool = False
     trimmed: tuple[float, float] | None = None
 
@@ -90,27 +98,33 @@ class Bench:
     def named(self, phrase: str) -> list[Item]:
         """All things that a phrase may stand for."""
         bare = re.sub(r"^(?:a|an|the|each|one|both|its|all(?: \w+)?) ", "", phrase.strip())
+        if named := [item for item in self.items if stem(bare) in item.names and item.form == "unit"]:
+            return named
         if found := re.fullmatch(rf"(?:the )?({'|'.join(ORDINALS)})(?: (.+))?", bare):
             return self._ordinal(ORDINALS.index(found[1]), found[2])
         if phrase in ("it", "them", "both"):
             return [self.items[key] for key in self.base]
         wanted = {bare, stem(bare)}
         exact = [item for item in self.items if item.names & wanted]
-        if exact:
-            return exact
-        if stem(bare) in self.assemblies:
-            return [self.items[key] for key in sorted(self.assemblies[stem(bare)])]
-        if re.fullmatch(r"the (?:strip|pair|row|column|joined pieces?)", phrase) and self.joined_last:
-            return [self.items[key] for key in sorted(self.joined_last)]
-        return [item for item in self.items if any(_ends_so(name, stem(bare)) for name in item.names)]
+        return exact or self._short(phrase, stem(bare))
+
+    def _short(self, phrase: str, name: str) -> list[Item]:
+        """A row of this step by its name, what was sewn last, or a name cut short."""
+        sewn = self.assemblies.get(name)
+        if not sewn and re.fullmatch(r"the (?:strip|pair|row|column|joined pieces?)", phrase):
+            sewn = self.joined_last
+        if sewn:
+            return [self.items[key] for key in sorted(sewn)]
+        return [item for item in self.items if any(_ends_so(other, name) for other in item.names)]
 
     def _ordinal(self, place: int, name: str | None) -> list[Item]:
         """The first of two alike; the first row that was sewn in this step."""
-        if name in ("row", "column", "pair", "strip") and not any(name in item.names for item in self.items):
+        several = [group for group in self.groups().values() if len(group) > 1]
+        of = name or self.ordinal_of
+        if of in ("row", "column", "pair", "strip") and not any(of in item.names for item in self.items):
             if place >= len(self.groups_sewn):
                 raise Refused(f"there is no {ORDINALS[place]} {name}")
             return [self.items[key] for key in sorted(self.groups_sewn[place])]
-        several = [group for group in self.groups().values() if len(group) > 1]
         if name and name != "row":
             several = [group for group in several if stem(name) in group[0].names]
         if len(several) > 1:
@@ -168,7 +182,7 @@ class Bench:
         for part in listed(text):
             phrase = f"{open_part} and {part}" if open_part else part
             try:
-                known = bool(self.named(phrase)) or bool(self._of_last_step(phrase))
+                known = phrase.startswith("the other") or bool(self.named(phrase)) or bool(self._of_last_step(phrase))
             except Refused:
                 known = False
             if known:
@@ -231,7 +245,10 @@ class Bench:
         if place in table.laid:
             return [table]
         body = table.bodies[place]
-        turned = different(body.moved(turn) for turn in turns_of(body, on_point=on_point))
+        turns = turns_of(body, on_point=on_point)
+        if not on_point and not is_upright(body):
+            turns += turns_of(body, on_point=True)
+        turned = different(body.moved(turn) for turn in turns)
         return [table.with_body(place, cloth) for cloth in turned]
 
     # --- seams --------------------------------------------------------------------------------------------
@@ -239,6 +256,20 @@ class Bench:
     def next_seam(self) -> int:
         self.seams += 1
         return self.seams
+
+
+def follow(bench: Bench, sentence: str) -> None:
+    """Carry out one sentence.
+
+    Errors: Unreadable where no pattern reads it; Refused where it cannot be followed.
+    """
+    of = re.search(rf"(?:{'|'.join(ORDINALS)}) (row|column|pair|strip)\b", sentence)
+    bench.ordinal_of = of[1] if of else None
+    for pattern, handler in PATTERNS:
+        if found := pattern.fullmatch(sentence):
+            handler(bench, found)
+            return
+    raise Unreadable("no pattern reads this")
 
 
 def _ends_so(name: str, short: str) -> bool:

@@ -196,6 +196,7 @@ class Stretch:
     b: complex
     on: frozenset[str]
     base: frozenset[str]
+    curved: bool = False
 
 
 class Misfit(ValueError):
@@ -215,7 +216,7 @@ def shared(on: Cloth, base: Cloth) -> list[Stretch]:
             low = max(0.0, dot(along, other.b - one.a))
             high = min(abs(one.along), dot(along, other.a - one.a))
             if high - low > HAIR:
-                found.append(Stretch(one.a + along * low, one.a + along * high, other.tags, one.tags))
+                found.append(Stretch(one.a + along * low, one.a + along * high, other.tags, one.tags, bool(one.curve)))
     return found
 
 
@@ -326,7 +327,7 @@ def _new_ends(stretches: list[Stretch], edges: list[Edge], seam: int) -> list[En
         for at, into, side in ((stretch.a, along, -1), (stretch.b, -along, 1)):
             inner = any(near(at, other) for s in stretches if s is not stretch for other in (s.a, s.b))
             if not inner and on_outline(at, edges):
-                ends.append(End(at, into, seam, side))
+                ends.append(End(at, into, seam, side, curved=stretch.curved))
     return ends
 
 
@@ -342,6 +343,13 @@ def pattern_of(patches: Iterable[Patch], turn: complex = 1) -> frozenset[tuple[o
         (patch.label, patch.fabric, frozenset(_grid(point - complex(left, top)) for point in corners(points)))
         for patch, points in turned
     )
+
+
+def lying_of(cloth: Cloth) -> object:
+    """How a cloth lies, wherever it is: its patches, and how the seams at its outline are pressed."""
+    low, _ = cloth.box()
+    ends = frozenset((_grid(end.at - low), _grid(end.into), end.lies) for end in cloth.ends if end.lies)
+    return pattern_of(cloth.patches()), ends
 
 
 def _grid(point: complex) -> tuple[int, int]:

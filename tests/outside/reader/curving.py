@@ -10,12 +10,29 @@ from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Stretch, joined, run
 from tests.outside.reader.joining import fitted
 from tests.outside.reader.landmarks import different
 from tests.outside.reader.placing import two_things
-from tests.outside.reader.table import Refused, Seam, Table
+from tests.outside.reader.table import Item, Refused, Seam, Table
 
 
 @reads(r"Place (?P<what>.+?) on (?P<base>.+?), right sides together, curved edges even, middles matched(?:; pin)?")
 def place_curves(bench: Bench, found: re.Match[str]) -> None:
     bench.method["curve"] = two_things(bench, found["what"], found["base"])
+
+
+@reads(
+    r"Place (?P<what>.+?) on (?P<base>.+?), right sides together, curved edges even, and "
+    r"sew the curve as in step (?P<n>\d+)"
+)
+def curve_as_in_step(bench: Bench, found: re.Match[str]) -> None:
+    if not any(sentence.startswith("Sew the curved edge with") for sentence in bench.texts.get(int(found["n"]), [])):
+        raise Refused("that step sews no curve")
+    sew_on_curve(bench, *two_things(bench, found["what"], found["base"]))
+
+
+@reads(r"Sew (?P<what>.+?) on (?P<base>.+?) along the curve in the same way, with (?P<top>.+?) on top")
+def curve_again(bench: Bench, found: re.Match[str]) -> None:
+    if found["top"] != found["what"]:
+        raise Refused("another one lies on top")
+    sew_on_curve(bench, *two_things(bench, found["what"], found["base"]))
 
 
 @reads(r"Sew the curved edge with (?P<top>.+?) on top, easing it to lie flat under the needle")
@@ -25,6 +42,11 @@ def sew_curve(bench: Bench, found: re.Match[str]) -> None:
         raise Refused("nothing is placed")
     if on_item not in bench.named(found["top"]):
         raise Refused("another one lies on top")
+    sew_on_curve(bench, on_item, base_item)
+
+
+def sew_on_curve(bench: Bench, on_item: Item, base_item: Item) -> None:
+    """Sew one thing on another along a curve that both have."""
     number_ = bench.next_seam()
 
     def follow(table: Table) -> Iterator[Table]:

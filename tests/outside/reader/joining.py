@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
 
 from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, Stretch, joined, near, runs, unit
@@ -25,44 +26,63 @@ def fitted(on: Cloth, run: Run, edge: Run, *, laid: bool) -> Cloth | None:
     return on.moved(turn, edge.b - run.a * turn)
 
 
-def sewn_on(
-    bench: Bench,
-    item: Item,
-    base: Item,
-    choose: Callable[[Cloth], list[Run]],
-    tests: list[Test],
-    nest: str | None,
-    which: Callable[[Cloth], list[Run]] = runs,
-) -> None:
-    """Sew a thing to an edge of another, in every way that the words leave open."""
-    number_ = bench.next_seam()
+Check = Callable[[Cloth, Cloth, list[Stretch]], None]
+"""Raises Refused where a joint is not as the words say."""
 
-    def check(on: Cloth, ground: Cloth, stretches: list[Stretch]) -> None:
-        check_nest(on, ground, stretches, nest)
+
+@dataclass(frozen=True, slots=True)
+class Sewing:
+    """What is said of a seam: at which edge of the base, along which of the piece, how the piece lies, what meets."""
+
+    choose: Callable[[Cloth], list[Run]]
+    tests: Sequence[Test] = ()
+    nest: str | None = None
+    which: Callable[[Cloth], list[Run]] = runs
+
+
+def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
+    """Sew a thing to an edge of another, in every way that the words leave open; the number of the seam."""
+    number_ = bench.next_seam()
 
     def follow(table: Table) -> Iterator[Table]:
         if table.home[item.key] == table.home[base.key]:
             raise Refused("it is sewn on already")
         problems: list[str] = []
-        for lying in bench.lying(table, base):
-            on_place, base_place = lying.home[item.key], lying.home[base.key]
-            on, ground = lying.bodies[on_place], lying.bodies[base_place]
-            laid = on_place in lying.laid
-            for edge in choose(ground):
-                ways = [fitted(on, run, edge, laid=laid) for run in which(on)]
-                fitting = best(different(way for way in ways if way), tests)
-                for whole, stretches in tried(fitting, ground, number_, edge, check, problems):
-                    yield merged(lying, on_place, base_place, whole, Seam(number_, tuple(stretches)))
+        lyings = bench.lying(table, base)
+        # Where an edge faces a way squarely, one that faces it more or less is not meant.
+        for squarely in (True, False) if len(lyings) > 1 else (False,):
+            found = [after for lying in lyings for after in _ways(lying, squarely, problems)]
+            yield from found
+            if found:
+                return
         if problems:
             raise Refused(problems[0])
 
-    bench.follow(raising_late(follow), f"{sorted(item.names)} does not fit there")
+    def _ways(lying: Table, squarely: bool, problems: list[str]) -> Iterator[Table]:
+        on_place, base_place = lying.home[item.key], lying.home[base.key]
+        on, ground = lying.bodies[on_place], lying.bodies[base_place]
+        laid = on_place in lying.laid
+        for edge in sewing.choose(ground):
+            if squarely and not is_square(edge):
+                continue
+            ways = [fitted(on, run, edge, laid=laid) for run in sewing.which(on)]
+            fitting = best(different(way for way in ways if way), sewing.tests)
+            for whole, stretches in tried(fitting, ground, number_, edge, as_said(sewing.nest), problems):
+                yield merged(lying, on_place, base_place, whole, Seam(number_, tuple(stretches)))
+
+    bench.follow(raising_late(follow), f"{' or '.join(sorted(item.names, key=len)[-1:])} does not fit there")
     bench.used.add(item.key)
     bench.note_joint(item.key, base.key)
+    return number_
 
 
-Check = Callable[[Cloth, Cloth, list[Stretch]], None]
-"""Raises Refused where a joint is not as the words say."""
+def as_said(nest: str | None) -> Check:
+    return lambda on, ground, stretches: check_nest(on, ground, stretches, nest)
+
+
+def is_square(edge: Run) -> bool:
+    """Whether an edge lies level, upright or at 45°."""
+    return abs((edge.outward**8).imag) < HAIR
 
 
 def tried(
@@ -117,7 +137,8 @@ def edges_of_kind(kind: str) -> Callable[[Cloth], list[Run]]:
 
 
 @reads(
-    rf"Sew (?P<what>[^;]+?)(?: by its (?P<by>{EDGES}))? to (?P<whose>its|the) (?P<pos>{PLACE}) edge(?: of (?P<base>.+?))?"
+    rf"Sew (?P<what>[^;]+?)(?: by its (?P<by>{EDGES}))? to (?P<whose>its|the) (?P<pos>{PLACE}) edge"
+    r"(?: of (?P<base>.+?))?"
     rf"(?P<way> in the same way)?(?:, right sides together)?(?:, with (?P<how>.+?))?(?:, starting at the opposite end)?"
     rf"(?:, (?:creases|middles) matched|, creases? at the corners? of .+?)?{NEST}"
 )
@@ -134,7 +155,9 @@ def sew_to_edge(bench: Bench, found: re.Match[str]) -> None:
     if found["base"]:
         owners = bench.several(found["base"])
         marks = [
-            frozenset({shown(bench, phrase)}) if bench.brought(owner) else bench.marks(phrase) & _of_body(bench, owner)
+            frozenset({shown(bench, phrase)})
+            if bench.brought(owner)
+            else bench.marks(phrase) & _of_body(bench, owner) or frozenset({owner.mark})
             for phrase, owner in owners
         ]
         if re.match(r"(?:a|an|one) ", found["base"]):
@@ -147,7 +170,7 @@ def sew_to_edge(bench: Bench, found: re.Match[str]) -> None:
         bases, marks = [bench.items[key] for key in bench.base], []
     item = first or bench.one(found["what"])
     which = edges_of_kind(found["by"]) if found["by"] else runs
-    sewn_on(bench, item, bases[0], edges_with(found["pos"], marks, bases), how, nest, which)
+    sewn_on(bench, item, bases[0], Sewing(edges_with(found["pos"], marks, bases), how, nest, which))
     bench.base = [base.key for base in bases]
     bench.last = {"nest": nest, "how": found["how"]}
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from cmath import phase, pi
 from collections.abc import Callable, Iterable
 
-from tests.outside.reader.cloth import HAIR, Cloth, End, Run, corners, cross, dot, near, pattern_of, runs, unit
+from tests.outside.reader.cloth import HAIR, Cloth, End, Run, corners, cross, dot, lying_of, near, runs, unit
 from tests.outside.reader.words import PLACES
 
 Test = Callable[[Cloth], int]
@@ -25,6 +25,11 @@ def turns_of(cloth: Cloth, *, on_point: bool = False) -> list[complex]:
         _bisector(cloth, place) for place in range(len(all_runs))
     )
     return [turn for turn in _once(tilted) if not any(near(turn, other) for other in level)]
+
+
+def is_upright(cloth: Cloth) -> bool:
+    """Whether all its edges are level or upright at once, however it lies then."""
+    return len(turns_of(cloth)) <= 4
 
 
 def _quarters(ways: Iterable[complex]) -> list[complex]:
@@ -50,7 +55,7 @@ def different(cloths: Iterable[Cloth]) -> list[Cloth]:
     """Each way of lying once."""
     found: dict[object, Cloth] = {}
     for cloth in cloths:
-        found.setdefault(pattern_of(cloth.patches()), cloth)
+        found.setdefault(lying_of(cloth), cloth)
     return list(found.values())
 
 
@@ -61,10 +66,10 @@ def lies(cloth: Cloth, shows: str, place: str) -> int:
         return 3 * int(any(_is_at(cloth, at, where) for at in points_of(cloth, sewn=shows == "sewn point")))
     if shows in EDGES or shows in CORNERS:
         return _corner_or_edge(cloth, shows, where)
-    faces_so = any(near(run.outward, unit(where)) and not run.curve for run in runs(cloth))
-    if where.real and where.imag and not faces_so:
-        return _at_corner(cloth, shows, where)
-    return _along_edge(cloth, shows, where)
+    outermost = [run for run in runs(cloth) if near(run.outward, unit(where)) and not run.curve]
+    if any(_is_at(cloth, run.a, where) for run in outermost):
+        return _along_edge(cloth, shows, where)
+    return _at_corner(cloth, shows, where)
 
 
 def _is_at(cloth: Cloth, at: complex, where: complex) -> bool:
@@ -118,7 +123,8 @@ CORNERS = ("square corner", "sharp corner", "narrow corner", "wide corner")
 
 def _corner_or_edge(cloth: Cloth, shows: str, where: complex) -> int:
     if shows in EDGES:
-        return 3 * int(any(near(run.outward, unit(where)) for run in edges_of(cloth, shows)))
+        facing = edges_facing(cloth, where)
+        return 3 * int(any(near(run.a, other.a) for run in edges_of(cloth, shows) for other in facing))
     for at, inside in inner_angles(cloth):
         square = abs(inside - pi / 2) < HAIR
         fits = square if shows == "square corner" else not square and (inside > pi / 2) == (shows == "wide corner")
@@ -209,7 +215,17 @@ def _covers(a: complex, b: complex, point: complex) -> bool:
 
 def edges_at(cloth: Cloth, place: str) -> list[Run]:
     """The edges that face a direction: exactly, or else as nearly as an edge of that name can."""
-    where = unit(PLACES[place])
+    return edges_facing(cloth, PLACES[place])
+
+
+def edges_exactly_at(cloth: Cloth, place: str) -> list[Run]:
+    """The edges that face a direction squarely."""
+    return [run for run in runs(cloth) if not run.curve and near(run.outward, unit(PLACES[place]))]
+
+
+def edges_facing(cloth: Cloth, direction: complex) -> list[Run]:
+    """The edges that face a direction: squarely, or else as nearly as can be meant."""
+    where = unit(direction)
     straight = [run for run in runs(cloth) if not run.curve]
     exact = [run for run in straight if near(run.outward, where)]
     if exact:

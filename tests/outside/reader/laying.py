@@ -6,15 +6,16 @@ import re
 from collections.abc import Iterator
 
 from tests.outside.reader.bench import Bench, reads
-from tests.outside.reader.cloth import pattern_of, quarter
+from tests.outside.reader.cloth import HAIR, Cloth, pattern_of, quarter, runs
 from tests.outside.reader.landmarks import Test, best, different, in_the_middle, lies, turns_of
 from tests.outside.reader.table import Item, Refused, Table
 from tests.outside.reader.words import PLACE, Unreadable, stem
 
 HOW = re.compile(
-    rf"(?:its |a |an |the )?(?P<x>(?:(?! at the | in the middle).)+?)"
+    rf"(?:(?P<two>two edges) (?P<level>upright|level)"
+    rf"|(?:its |a |an |the )?(?P<x>(?:(?! at the | in the middle| edges (?:upright|level)).)+?)"
     rf"(?: at the (?P<pos>{PLACE}(?:(?:,| and|, and) (?:at the |the )?{PLACE}(?= |,|$))*)(?: edge)?"
-    rf"| in the middle of (?:its|the) (?P<mid>{PLACE}(?: and {PLACE})*) edges?)(?:(?:,? and |, )(?=\S)|$)"
+    rf"| in the middle of (?:its|the) (?P<mid>{PLACE}(?: and {PLACE})*) edges?))(?:(?:,? and |, )(?=\S)|$)"
 )
 
 
@@ -27,15 +28,28 @@ def tests_of(bench: Bench, text: str) -> list[Test]:
         found = HOW.match(text, at)
         if not found:
             raise Unreadable(f"how it lies: {text!r}")
+        at = found.end()
+        if found["two"]:
+            tests.append(_two_edges(level=found["level"] == "level"))
+            continue
         seen = shown(bench, found["x"])
         tests.extend(_middle_test(seen, place) for place in re.findall(PLACE, found["mid"] or ""))
         tests.extend(_place_test(seen, place) for place in re.findall(PLACE, found["pos"] or ""))
-        at = found.end()
     return tests
 
 
 def _place_test(seen: str, place: str) -> Test:
     return lambda cloth: lies(cloth, seen, place)
+
+
+def _two_edges(*, level: bool) -> Test:
+    """Two edges of it lie level, or stand upright; the others neither."""
+
+    def test(cloth: Cloth) -> int:
+        found = [run for run in runs(cloth) if abs((run.b - run.a).imag if level else (run.b - run.a).real) < HAIR]
+        return 3 * int(len(found) == 2)
+
+    return test
 
 
 def _middle_test(seen: str, place: str) -> Test:
@@ -72,7 +86,7 @@ def lay_on_point(bench: Bench, found: re.Match[str]) -> None:
     bench.base = [item.key]
 
 
-@reads(r"Lay (?P<what>.+?) with (?P<how>.+)")
+@reads(r"Lay (?!each with )(?P<what>.+?) with (?P<how>.+)")
 def lay_one(bench: Bench, found: re.Match[str]) -> None:
     item = bench.one(found["what"])
     lay(bench, item, tests_of(bench, found["how"]))
@@ -106,6 +120,8 @@ def rotated(bench: Bench, found: re.Match[str]) -> None:
         if table.home[like.key] not in table.laid:
             raise Refused("it is not said yet how the first one lies")
         turns = 2 if found["turn"] == "half" else 3 if found["way"] == "counterclockwise" else 1
+        if found["turn"] == "quarter" and not found["way"]:
+            raise Refused("a quarter turn to the left or to the right?")
         wanted = pattern_of(table.body(like.key).patches(quarter(turns)))
         place = table.home[item.key]
         for turn in turns_of(table.bodies[place]):

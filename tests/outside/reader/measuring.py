@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from math import tan
 
 from tests.outside.reader.bench import Bench, reads
-from tests.outside.reader.cloth import HAIR, Cloth, Run, near
+from tests.outside.reader.cloth import HAIR, Cloth, Run, dot, near, runs
 from tests.outside.reader.landmarks import edges_at, has_points, inner_angles, turns_of
 from tests.outside.reader.sentences import SIZE
 from tests.outside.reader.table import Refused, Table
@@ -29,9 +29,9 @@ def measure(bench: Bench, found: re.Match[str]) -> None:
     room = EIGHTH if about or bench.trimmed == said else HAIR
 
     def follow(table: Table) -> Iterator[Table]:
-        if len(table.bodies) != 1:
+        if len(table.bodies) != 1 and "kinds" not in bench.method:
             raise Refused("more than one thing lies on the table")
-        ((place, cloth),) = table.bodies.items()
+        place, cloth = next(iter(table.bodies.items()))
         as_it_lies = place in table.laid and is_level(cloth)
         for lying in [cloth] if as_it_lies else [cloth.moved(turn) for turn in turns_of(cloth)]:
             size = tuple(side + 2 * bench.stock.seam for side in lying.size())
@@ -57,16 +57,30 @@ def is_level(cloth: Cloth) -> bool:
     return any(abs(edge.along.real) < HAIR or abs(edge.along.imag) < HAIR for edge in cloth.edges)
 
 
-@reads(rf"☐ (?:about )?({LENGTH}) (?:in|cm) across")
+@reads(rf"☐ (?P<about>about )?({LENGTH}) (?:in|cm) across")
 def across(bench: Bench, found: re.Match[str]) -> None:
-    said = float(length(found[1]))
+    said = float(length(found[2]))
+    room = EIGHTH if found["about"] else HAIR
 
     def follow(table: Table) -> Iterator[Table]:
-        sizes = [size + 2 * bench.stock.seam for cloth in table.bodies.values() for size in cloth.size()]
-        if any(abs(size - said) < HAIR for size in sizes):
+        sizes = [size + 2 * bench.stock.seam for cloth in table.bodies.values() for size in widths(cloth)]
+        if any(abs(size - said) < room for size in sizes):
             yield table
+            return
+        raise Refused(f"it measures {', '.join(f'{size:.4g}' for size in sizes)}")
 
     bench.follow(follow, "it measures something else")
+    bench.measured = True
+
+
+def widths(cloth: Cloth) -> list[float]:
+    """How wide a cloth is across each of its edges, each once."""
+    found: list[float] = []
+    for run in runs(cloth):
+        far = [dot(edge.a - run.a, -run.outward) for edge in cloth.edges]
+        if not any(abs(max(far) - min(far) - other) < HAIR for other in found):
+            found.append(max(far) - min(far))
+    return found
 
 
 @reads(rf"☐ (?P<about>about )?(?P<d>{LENGTH}) (?:in|cm) along (?:the|its) (?P<pos>{PLACE}) edge")

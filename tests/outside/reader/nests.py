@@ -8,20 +8,43 @@ from tests.outside.reader.table import Refused
 NEST = r"(?P<nest>, nesting(?: the seams| all seams)?|, matching(?: the seams| all seams)?)?"
 
 
+CURVED = 0.1
+"""How far the first short line of an arc may lie from the arc's own direction."""
+
+
 def crossings(on: Cloth, base: Cloth, stretches: list[Stretch]) -> list[bool]:
-    """At each place inside a joint where straight seams of both meet: whether their allowances lie opposite."""
+    """At each place in a joint where seams lie on each other when it is closed: whether their allowances are opposite.
+
+    Seams lie on each other when one is the mirror image of the other in the joint. Where some cross it squarely, the
+    slanted ones beside them are not held to anything.
+    """
     along = unit(stretches[0].b - stretches[0].a)
     found: list[bool] = []
     for mine, theirs in meetings(on, base, stretches):
-        straight = [(p, q) for p in mine for q in theirs if near(p.into, -q.into)]
-        upright = [(p, q) for p, q in straight if abs(dot(p.into, along)) < HAIR]
-        if straight:
-            # Where a seam crosses squarely the slanted ones beside it are not held to anything.
-            found.extend(p.lies * q.lies > 0 for p, q in upright or straight)
-        else:
-            sides = [(p, q) for p in mine for q in theirs]
-            found.extend(p.lies * q.lies * dot(1j * p.into, along) * dot(1j * q.into, along) < -HAIR for p, q in sides)
+        pairs = [(p, q) for p in mine for q in theirs if _lie_on_each_other(p, q, along)]
+        upright = [(p, q) for p, q in pairs if abs(dot(p.into, along)) < (CURVED if p.curved else HAIR)]
+        found.extend(_leans(p, along) * _leans(q, along) < 0 for p, q in upright or pairs)
     return found
+
+
+def _butting(on: Cloth, base: Cloth, stretches: list[Stretch]) -> list[bool]:
+    along = unit(stretches[0].b - stretches[0].a)
+    return [
+        _leans(p, along) * _leans(q, along) < -HAIR
+        for mine, theirs in meetings(on, base, stretches)
+        for p in mine
+        for q in theirs
+    ]
+
+
+def _lie_on_each_other(p: End, q: End, along: complex) -> bool:
+    mirrored = along * (q.into / along).conjugate()
+    return abs(p.into - mirrored) < (CURVED if p.curved or q.curved else HAIR)
+
+
+def _leans(end: End, along: complex) -> float:
+    """Above zero where the allowance lies the way the joint runs."""
+    return end.lies * dot(1j * end.into, along)
 
 
 def meetings(on: Cloth, base: Cloth, stretches: list[Stretch]) -> list[tuple[list[End], list[End]]]:
@@ -55,11 +78,18 @@ def check_nest(on: Cloth, base: Cloth, stretches: list[Stretch], nest: str | Non
     Errors: Refused.
     """
     meet = crossings(on, base, stretches)
+    if nest and nest.endswith(" where any"):
+        if nest.startswith("nest") and not all(meet):
+            raise Refused(f"{meet.count(False)} of {len(meet)} crossings do not nest")
+        return
+    if nest == "nest" and not meet:
+        # Seams that meet at different slants do not lie on each other, but their allowances may still butt.
+        meet = [lean for lean in _butting(on, base, stretches) if lean]
     if nest == "nest" and not meet:
         raise Refused("nothing is there to nest")
     if nest == "nest" and not all(meet):
         raise Refused(f"{meet.count(False)} of {len(meet)} crossings do not nest")
-    if nest == "match" and not meet:
+    if nest == "match" and not meetings(on, base, stretches):
         raise Refused("no seams meet that could be matched")
     if nest is None and meet:
         raise Refused(f"seams meet at {len(meet)} places, and neither nesting nor matching is said")

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, merged, reads
-from tests.outside.reader.cloth import HAIR, Misfit, closed, dot, joined, near, runs, unit
+from tests.outside.reader.cloth import HAIR, Misfit, closed, dot, is_open, joined, near, runs, unit
 from tests.outside.reader.landmarks import different, edges_at, turns_of
 from tests.outside.reader.placing import two_things
 from tests.outside.reader.table import Refused, Seam, Table
@@ -23,6 +23,16 @@ def place_at_end(bench: Bench, found: re.Match[str]) -> None:
     if on not in bench.named(found["p"]) or base not in bench.named(found["q"]):
         raise Refused("an edge of what on an edge of what?")
     bench.method["partial"] = (on, base, float(length(found["d"])), found["pos"], found["end"])
+    bench.base = [base.key]
+
+
+@reads(
+    rf"Place (?P<what>.+?) on (?P<base>.+?), right sides together, on its (?P<pos>{PLACE}) edge, "
+    rf"(?P<end>{PLACE}) ends even"
+)
+def place_level(bench: Bench, found: re.Match[str]) -> None:
+    on, base = two_things(bench, found["what"], found["base"])
+    bench.method["partial"] = (on, base, None, found["pos"], found["end"])
     bench.base = [base.key]
 
 
@@ -49,7 +59,9 @@ def sew_first_part(bench: Bench, found: re.Match[str]) -> None:
                 if float(length(found["d"])) > edge.length:
                     raise Refused("the seam is shorter than that")
                 for run in runs(on):
-                    if abs(run.length + 2 * bench.stock.seam - long) > HAIR:
+                    if long is not None and abs(run.length + 2 * bench.stock.seam - long) > HAIR:
+                        continue
+                    if run.length < edge.length - HAIR:
                         continue
                     turn = -unit(edge.b - edge.a) / unit(run.b - run.a)
                     right = dot(edge.b - edge.a, PLACES[even]) > 0
@@ -75,6 +87,27 @@ def leave_open(bench: Bench, found: re.Match[str]) -> None:
 def place_loose_end(bench: Bench, found: re.Match[str]) -> None:
     bench.one(found["what"])
     bench.method["loose"] = (found["what"], found["pos"], listed(found["base"]))
+
+
+@reads(
+    rf"Place the loose end even with the edge beside it, right sides together, and sew from {LENGTH} (?:in|cm) before "
+    rf"the stop to the (?P<end>{PLACE}) end"
+)
+def close(bench: Bench, found: re.Match[str]) -> None:
+    number_ = bench.next_seam()
+
+    def follow(table: Table) -> Iterator[Table]:
+        for place, cloth in table.bodies.items():
+            if is_open(cloth):
+                whole, stretches = closed(cloth, number_)
+                outer = [end for end in whole.ends if end.seam == number_]
+                if not any(dot(end.into, PLACES[found["end"]]) < 0 for end in outer):
+                    raise Refused("the seam ends at the other end")
+                seam = Seam(number_, tuple(stretches))
+                yield replace(table, bodies={**table.bodies, place: whole}, waiting=(*table.waiting, seam))
+
+    bench.follow(follow, "there is no open seam")
+    bench.method["partial pressed"] = "on"
 
 
 @reads(rf"Sew from {LENGTH} (?:in|cm) before the stop to the (?P<end>{PLACE}) end")

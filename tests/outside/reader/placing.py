@@ -10,47 +10,29 @@ from typing import Any
 from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Run, Stretch, near, runs
 from tests.outside.reader.cutting import mirrored
-from tests.outside.reader.joining import Check, edges_of_kind, fitted, raising_late, sewn_on, tried
-from tests.outside.reader.landmarks import different, edges_at, lies, turns_of
+from tests.outside.reader.halves import put_squares
+from tests.outside.reader.joining import Check, Sewing, edges_of_kind, fitted, raising_late, sewn_on, tried
+from tests.outside.reader.landmarks import different, edges_at, turns_of
+from tests.outside.reader.laying import lay, tests_of
 from tests.outside.reader.nests import check_nest
 from tests.outside.reader.table import Item, Refused, Seam, Table
-from tests.outside.reader.words import PLACE, PLACES, stem
+from tests.outside.reader.words import PLACE, PLACES
 
 
 @reads(
-    r"Place (?!the loose end)(?P<what>.+?) on (?!each of |its |(?:the )?\w+ (?:end|corner)|the square corner)"
+    r"Place (?!the loose end)(?P<what>.+?) on (?!each of |its |(?:the )?(?:\w+ ){1,2}(?:end|corner)\b)"
     r"(?P<base>.+?), right sides together, (?P<even>all edges|edges|long edges) even"
-    r"(?:, (?P<x>[^,]+?) on (?P<y>[^,]+?))?"
-    rf"(?:, (?:an? )?(?P<shows>[^,]+?) at the (?P<pos>{PLACE}))?(?P<pin>; pin|, and pin)?"
+    r"(?:, (?P<x>[^,]+?) on (?P<y>[^,]+?))?(?:, (?P<how>.+ at the .+?))?(?:; pin|, and pin)?"
 )
 def place(bench: Bench, found: re.Match[str]) -> None:
     on, base = two_things(bench, found["what"], found["base"])
     if on.form == "square" and base.form == "square":
         put_squares(bench, on, base)
-    if found["shows"]:
-        shows = found["shows"].removeprefix("its ").replace("edges", "edge").replace("sharp point", "sharp corner")
-
-        def lay(table: Table) -> Iterator[Table]:
-            body = table.body(base.key)
-            for tilted in (False, True):
-                ways = different(body.moved(turn) for turn in turns_of(body, on_point=tilted))
-                fitting = [cloth for cloth in ways if lies(cloth, stem(shows), found["pos"])]
-                if fitting:
-                    yield from (table.with_body(table.home[base.key], cloth) for cloth in fitting)
-                    return
-
-        bench.follow(lay, "it cannot lie so")
+        return
+    if found["how"]:
+        lay(bench, base, tests_of(bench, found["how"].replace("sharp point", "sharp corner").replace("edges", "edge")))
     bench.method["placed"] = {"on": on, "base": base, "even": found["even"], "x": found["x"], "y": found["y"]}
     bench.base = [base.key]
-
-
-def put_squares(bench: Bench, on: Item, base: Item) -> None:
-    """A marked square on one that is not: to be sewn on both sides of the line."""
-    lines = bench.method.get("lines", {})
-    if on.key in lines and base.key in lines:
-        raise Refused("both squares are marked")
-    bench.method["stack"] = (on, base)
-    bench.method["stage"] = "placed"
 
 
 def two_things(bench: Bench, what: str, base: str) -> tuple[Item, Item]:
@@ -58,6 +40,7 @@ def two_things(bench: Bench, what: str, base: str) -> tuple[Item, Item]:
     on = bench.items[bench.base[0]] if what == "it" and bench.base else bench.one(what)
     bench.used.add(on.key)
     ground = bench.one(base, base=not re.match(r"(?:a|an|one) ", base))
+    bench.used.add(ground.key)
     if on.key == ground.key:
         raise Refused("it is placed on itself")
     return on, ground
@@ -84,7 +67,8 @@ def match_dots(bench: Bench, found: re.Match[str]) -> None:
 
 
 @reads(
-    rf"Sew the (?P<which>long edge|short edge|long edges|longest edge|middle edge|shortest edge|edge|(?P<upper>{PLACE}) edge)(?: at the (?P<pos>{PLACE}))?"
+    r"Sew the (?P<which>long edge|short edge|long edges|longest edge|middle edge|shortest edge|edge|"
+    rf"(?P<upper>{PLACE}) edge)(?: at the (?P<pos>{PLACE}))?"
 )
 def sew_edge(bench: Bench, found: re.Match[str]) -> None:
     if "placed" not in bench.method:
@@ -193,7 +177,7 @@ def sew_two(bench: Bench, found: re.Match[str]) -> None:
     long = chosen("long edge", None)
     for place_name in (found["p"], found["q"]):
         item = bench.one(f"a {found['what']}")
-        sewn_on(bench, item, base, _edge_of(base, place_name), [], None, which=long)
+        sewn_on(bench, item, base, Sewing(_edge_of(base, place_name), which=long))
     bench.base = [base.key]
     if PLACES[found["p"]] != -PLACES[found["q"]]:
         raise Refused("one of them lies on the other")
@@ -205,6 +189,9 @@ def _edge_of(base: Item, place_name: str) -> Choose:
 
 @reads(
     r"(?:Their points|Its points|Both ends|The points of .+) extend (?:about )?.+ (?:in|cm)(?: at both ends)?",
+    r"(?:Its point|The point of .+) extends (?:about )?.+ (?:in|cm) at the .+ end(?:, that of .+ at the other)?",
+    r"Stop at the dot at the .+ end; backstitch",
+    r"Sew from dot to dot; backstitch at both",
     r"The ends are not even: pin where the seam begins and ends, .+ (?:in|cm) from the edges",
     r"Offset the ends so that the edges cross .+ (?:in|cm) from the edge, where the seam runs",
     r"Sew just outside the corners of .+",

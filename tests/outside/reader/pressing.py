@@ -15,6 +15,19 @@ WHICH = r"(?P<which>the (?:sewn part|seams?)|both (?:long )?seams|all (?:\w+ )?(
 WHERE = r"(?: of (?P<of>(?:row|column) \d+|the \w+ (?:row|column|pair|strip)|the (?:row|column|pair|strip)))?"
 
 
+@reads(r"Press the seam as before")
+def press_as_before(bench: Bench, found: re.Match[str]) -> None:
+    """The rest of a partial seam, pressed as its first part was."""
+    before = bench.method.get("partial pressed")
+
+    def follow(table: Table) -> Iterator[Table]:
+        if before is None or len(table.waiting) != 1:
+            raise Refused("no part of a seam was pressed before")
+        yield press(table, {table.waiting[0].number: before})
+
+    bench.follow(follow, "nothing can be pressed so")
+
+
 @reads(r"Press the seam of (?P<a>row \d+) toward (?P<x>.+?) and that of (?P<b>row \d+) toward (?P<y>.+)")
 def press_by_row(bench: Bench, found: re.Match[str]) -> None:
     def follow(table: Table) -> Iterator[Table]:
@@ -74,6 +87,33 @@ def check_count(bench: Bench, table: Table, which: str) -> None:
         raise Refused(f"{which}: there are {count}")
 
 
+NUMBERED = r"seams? \d+(?:,? (?:and )?\d+)*"
+
+
+@reads(
+    rf"Press (?P<some>{NUMBERED})(?: of (?P<of>(?:row|column) \d+))? toward (?P<x>.+?)"
+    rf" and (?P<others>{NUMBERED}) toward (?P<y>.+)"
+)
+def press_by_number(bench: Bench, found: re.Match[str]) -> None:
+    numbers = bench.seams_of_row.get(found["of"] or "", bench.row_seams)
+    wanted: dict[int, str] = {}
+    for which, what in (("some", "x"), ("others", "y")):
+        for place in map(int, re.findall(r"\d+", found[which])):
+            if place > len(numbers) or numbers[place - 1] in wanted:
+                raise Refused(f"there is no seam {place}, or it is named twice")
+            wanted[numbers[place - 1]] = found[what]
+    if len(wanted) != len(numbers):
+        raise Refused("not every seam is named")
+
+    def follow(table: Table) -> Iterator[Table]:
+        seams = [seam for seam in table.waiting if seam.number in wanted]
+        if len(seams) != len(wanted) or (not found["of"] and len(seams) != len(table.waiting)):
+            raise Refused("other seams are to be pressed")
+        yield press(table, {seam.number: side_of(bench, table, seam, wanted[seam.number]) for seam in seams})
+
+    bench.follow(follow, "nothing can be pressed so")
+
+
 def side_of(bench: Bench, table: Table, seam: Seam, what: str) -> str:
     """On which side of a seam something lies: what was sewn on, or the base.
 
@@ -84,14 +124,29 @@ def side_of(bench: Bench, table: Table, seam: Seam, what: str) -> str:
         if not (all(lean > HAIR for lean in leans) or all(lean < -HAIR for lean in leans)):
             raise Refused(f"{what} is on neither side of a seam")
         return "on" if leans[0] > 0 else "base"
-    wanted = set(bench.marks(what))
-    if not what.startswith("the ") or not wanted:
-        wanted.add(shown(bench, re.sub(r"^(?:the|a|an) ", "", what)))
-    on = any(wanted & stretch.on for stretch in seam.stretches)
-    base = any(wanted & stretch.base for stretch in seam.stretches)
+    if what in ("the middle", "its middle") and not bench.marks(what):
+        return _toward_middle(table, seam)
+    # What the hands hold by that name goes before what only lies along the seam.
+    on = base = False
+    for wanted in (set(bench.marks(what)), {shown(bench, re.sub(r"^(?:the|a|an) ", "", what))}):
+        on = any(wanted & stretch.on for stretch in seam.stretches)
+        base = any(wanted & stretch.base for stretch in seam.stretches)
+        if on or base:
+            break
     if on == base:
         raise Refused(f"{what} lies on {'both sides' if on else 'neither side'} of a seam")
     return "on" if on else "base"
+
+
+def _toward_middle(table: Table, seam: Seam) -> str:
+    """The side of a seam on which the middle of the whole row lies."""
+    s = seam.stretches[0]
+    body = next(cloth for cloth in table.bodies.values() if any(end.seam == seam.number for end in cloth.ends))
+    low, high = body.box()
+    lean = dot(unit(s.b - s.a) * -1j, (low + high) / 2 - (s.a + s.b) / 2)
+    if abs(lean) < HAIR:
+        raise Refused("the middle of the row is that seam")
+    return "on" if lean > 0 else "base"
 
 
 @reads(rf"Press {WHICH}{WHERE} (?P<way>open|to either side)")

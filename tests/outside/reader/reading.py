@@ -2,26 +2,30 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from tests.outside.reader import (
+    again,
     caring,
     curving,
+    flips,
+    geese,
+    halves,
     joining,
     laying,
     measuring,
-    methods,
     papering,
     partial,
     placing,
     pressing,
     rows,
     starring,
+    strips,
     taking,
+    whipping,
 )
-from tests.outside.reader.bench import PATTERNS, Bench, reads
+from tests.outside.reader.bench import Bench, follow
 from tests.outside.reader.cloth import Cloth, is_open
 from tests.outside.reader.sentences import Step, sentences_of, title_of
 from tests.outside.reader.stock import Kind, Stock
@@ -36,11 +40,16 @@ SUBJECTS = (
     placing,
     pressing,
     measuring,
-    methods,
+    again,
+    flips,
+    geese,
+    halves,
+    strips,
     papering,
     partial,
     curving,
     starring,
+    whipping,
     caring,
 )
 """Whoever is imported here has put its sentences into PATTERNS."""
@@ -88,39 +97,10 @@ def _sew_step(step: Step, stock: Stock, said: dict[int, list[str]], takes: dict[
         for sentence in said[step.number]:
             follow(bench, sentence)
         sentence = "(at the end)"
-        takes[step.number] = [kind for kind, _, _ in bench.taken]
+        takes[step.number] = bench.for_one
         return _finish(bench)
     except (Refused, Unreadable) as fault:
         raise Fault(step, sentence, str(fault)) from None
-
-
-def follow(bench: Bench, sentence: str) -> None:
-    """Carry out one sentence.
-
-    Errors: Unreadable where no pattern reads it; Refused where it cannot be followed.
-    """
-    bare = sentence
-    for pattern, handler in PATTERNS:
-        if found := pattern.fullmatch(bare):
-            handler(bench, found)
-            return
-    raise Unreadable("no pattern reads this")
-
-
-@reads(r"Sew them as in step (?P<n>\d+)")
-def as_in_step(bench: Bench, found: re.Match[str]) -> None:
-    """What was said in an earlier step, with what is taken now in place of what was taken then."""
-    before, now = bench.takes.get(int(found["n"])), [kind for kind, _, _ in bench.taken]
-    if before is None or len(before) != len(now):
-        raise Refused(f"what step {found['n']} takes is not what this one takes")
-    names = {}
-    for old, new in zip(before, now, strict=True):
-        names[old.label] = new.label
-        names[old.fabric] = new.fabric
-    whole = re.compile("|".join(rf"\b{re.escape(name)}\b" for name in sorted(names, key=len, reverse=True) if name))
-    for sentence in bench.texts[int(found["n"])]:
-        if not re.match(r"(?:For each.*?, take|Take|☐|Trim) ", sentence):
-            follow(bench, whole.sub(lambda hit: names[hit[0]], sentence))
 
 
 def _finish(bench: Bench) -> Cloth:
@@ -136,6 +116,9 @@ def _finish(bench: Bench) -> Cloth:
     for kind, count, _ in bench.taken:
         bench.stock.take(kind, count)
     names = bench.title.names
+    if bench.method.get("sorted"):
+        _give_kinds(bench)
+        return cloth
     if bench.title.count % len(names):
         raise Refused("rows and their number do not agree")
     for name in names:
@@ -144,9 +127,23 @@ def _finish(bench: Bench) -> Cloth:
     return cloth
 
 
+def _give_kinds(bench: Bench) -> None:
+    """Units and their mirror images."""
+    kept, other = bench.method["sorted"]
+    (name,) = bench.title.names
+    bench.stock.give(name, _pressed(kept, {}), bench.title.count)
+    if other:
+        bench.stock.give(f"mirror image of {name}", _pressed(other, {}), bench.title.mirrored)
+
+
 def _results(bench: Bench) -> Iterator[Cloth]:
     """What is on the table in every way of following the words."""
     for table in bench.tables:
+        if bench.method.get("sorted"):
+            if table.waiting:
+                raise Refused("a seam is not pressed")
+            yield bench.method["sorted"][0]
+            continue
         if len(table.bodies) != 1:
             raise Refused(f"{len(table.bodies)} things are left on the table")
         if table.waiting:

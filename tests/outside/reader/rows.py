@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import Cloth, Run
-from tests.outside.reader.joining import sewn_on
+from tests.outside.reader.joining import Sewing, sewn_on
 from tests.outside.reader.landmarks import Test, best, edges_at
 from tests.outside.reader.laying import lay, tests_of
 from tests.outside.reader.nests import NEST, nesting
@@ -28,26 +28,32 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
     else:
         written = re.split(r", (?:and )?(?![^(]*\))", text)
     found: list[Place] = []
+    each: list[Test] = []
+    if whole := re.fullmatch(r"each with (?P<how>.+)", written[-1]):
+        each = tests_of(bench, whole["how"])
+        written.pop()
     for part in written:
         if not (read := re.fullmatch(r"(?:(?P<n>\d+) )?(?P<what>.+?)(?P<how> \((?=[^()]* (?:at|in) the ).+\))?", part)):
             raise Unreadable(f"what comes next in a row: {part!r}")
         how = read["how"][2:-1] if read["how"] else ""
         tests = tests_of(bench, how) if how else []
-        found.extend([(re.sub(r"^(?:a|an|the) ", "", read["what"]), tests, how)] * int(read["n"] or 1))
+        found.extend([(read["what"], [*tests, *each], how)] * int(read["n"] or 1))
     return found
 
 
 def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None) -> list[Item]:
     """Sew one thing after another; each lies as it is said, its edge on the edge of the one before."""
     items: list[Item] = []
+    each = nest and f"{nest} where any"
+    bench.row_seams = []
     for what, tests, _ in parts:
-        item = bench.one(f"a {what}")
+        item = bench.one(what if re.match(r"(?:an?|the) ", what) else f"a {what}")
         bench.used.add(item.key)
         if not items:
             if tests:
                 lay(bench, item, tests)
         else:
-            sewn_on(bench, item, items[0], _beside(items[-1], way), tests, nest)
+            bench.row_seams.append(sewn_on(bench, item, items[0], Sewing(_beside(items[-1], way), tests, each)))
         items.append(item)
     bench.base = [items[0].key]
     return items
@@ -78,6 +84,7 @@ def sew_each_row(bench: Bench, found: re.Match[str]) -> None:
         bench.joined_last = set()
         items = sew_row(bench, parts, way, nesting(found["nest"]))
         bench.assemblies[name] = {item.key for item in items}
+        bench.seams_of_row[name] = bench.row_seams
 
 
 __all__ = ["Iterator", "Table", "best"]

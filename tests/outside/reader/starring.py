@@ -136,22 +136,36 @@ def set_like(bench: Bench, found: re.Match[str]) -> None:
 
 
 @reads(
-    rf"Set (?P<what>.+?) into the V at the (?P<pos>{PLACE}) of (?P<base>.+?)(?:, with (?P<how>.+?))?(?:: pin the dot of its "
-    r"corner to the dot where the seam stops, and sew each edge from that dot to its outer end)?(?P<way> in the same way)?"
+    rf"Set (?P<what>.+?) into the V at the (?P<pos>{PLACE})(?: of (?P<base>.+?))?(?:, with (?P<how>.+?))?"
+    r"(?P<way> in the same way)?(?:, as .+? in step (?P<n>\d+))?"
+    r"(?:: pin the dot of its corner to the dot where the seam stops, and sew each edge from that dot to its "
+    r"outer end)?"
 )
 def set_at(bench: Bench, found: re.Match[str]) -> None:
-    base = bench.one(found["base"], base=True)
+    if not found["base"] and not bench.base:
+        raise Refused("the V of what?")
+    if found["n"] and int(found["n"]) not in bench.texts:
+        raise Refused("that step comes later")
+    base = bench.one(found["base"], base=True) if found["base"] else bench.items[bench.base[0]]
     tests = tests_of(bench, found["how"]) if found["how"] else []
     set_in(bench, bench.one(found["what"]), base, _at(found["pos"]), tests)
     bench.base = [base.key]
+
+
+@reads(
+    r"Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops",
+    r"Sew each edge from that dot to its outer end; backstitch at the dot",
+)
+def each_edge(bench: Bench, found: re.Match[str]) -> None:
+    """How a piece is set in, told once."""
 
 
 def _at(pos: str | None) -> Fits:
     def fits(cloth: Cloth, before: Run, after: Run) -> bool:
         if pos is None:
             return True
-        low, high = cloth.box()
-        return dot(after.a - (low + high) / 2, PLACES[pos]) > HAIR
+        # The V opens the way that both its edges face.
+        return dot(unit(before.outward + after.outward), unit(PLACES[pos])) > 0.9
 
     return fits
 

@@ -71,7 +71,7 @@ class Stock:
 
         Errors: Refused where it means nothing.
         """
-        found = re.fullmatch(r"(?:(\d+|the|a|an|both|one) )?(.+?)(?:, .*)?", text)
+        found = re.fullmatch(r"(?:(\d+|the|a|an|both|one) )?(.+)", text)
         if not found:
             raise Refused(f"nothing to take: {text!r}")
         count = 1 if found[1] in (None, "the", "a", "an", "one") else number(found[1])

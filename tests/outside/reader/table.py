@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field, replace
 
-from tests.outside.reader.cloth import Cloth, Stretch, pattern_of
+from tests.outside.reader.cloth import Cloth, Stretch, lying_of, pattern_of
 from tests.outside.reader.landmarks import turns_of
 
 
@@ -66,7 +66,7 @@ class Table:
 
     def key(self) -> object:
         """What two tables that lie alike have in common."""
-        lying = frozenset((place, pattern_of(cloth.patches())) for place, cloth in self.bodies.items())
+        lying = frozenset((place, lying_of(cloth)) for place, cloth in self.bodies.items())
         return lying, tuple(sorted(self.home.items())), self.laid
 
 

@@ -6,7 +6,7 @@ import re
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.table import Refused
-from tests.outside.reader.words import LENGTH, listed, stem
+from tests.outside.reader.words import LENGTH, stem
 
 
 @reads(r"(?P<each>For each(?P<pair> (?:pair|set)(?: of squares)?)?, take|Take) (?P<list>.+)")
@@ -15,29 +15,24 @@ def take(bench: Bench, found: re.Match[str]) -> None:
     if found["pair"] and not per_pair:
         times = bench.title.batches
     elif found["each"].startswith("For each"):
-        times = bench.title.count
+        times = bench.title.count + bench.title.mirrored
     else:
         times = bench.title.batches if bench.title.each_batch else 1
-        if bench.title.count > 1 and not bench.title.source:
+        if bench.title.total > 1 and not bench.title.source:
             raise Refused("several are made of what is taken for one")
     bench.each_pair = bench.each_pair or int(per_pair)
     text = found["list"]
     cuts = None
     if size := re.search(rf",? ({LENGTH}) × ({LENGTH}) (?:in|cm)$", text):
         text, cuts = text[: size.start()], (size[1], size[2])
-    for entry in _rows(_whole(listed(text))):
+    for entry in _rows(_whole(text)):
         _take_one(bench, entry, times, cuts)
 
 
-def _whole(entries: list[str]) -> list[str]:
+def _whole(text: str) -> list[str]:
     """Entries in one piece again where a name has an `and` in it: half-square triangles of Main and Pale."""
-    whole: list[str] = []
-    for entry in entries:
-        if whole and not re.match(r"(?:\d|the |a |an |both |one |rows? |columns? )", entry):
-            whole[-1] = f"{whole[-1]} and {entry}"
-        else:
-            whole.append(entry)
-    return whole
+    begins = r"(?=\d|the |an? |both |one |rows? |columns? |round \d)"
+    return [part for part in re.split(rf"(?:,? and |, ){begins}(?![^()]*\))", text) if part]
 
 
 def _rows(entries: list[str]) -> list[str]:
@@ -64,6 +59,7 @@ def _take_one(bench: Bench, entry: str, times: int, cuts: tuple[str, str] | None
         raise Refused(f"{entry!r} may be one thing or another")
     kind = there[0]
     bench.taken.append((kind, count * times, len(bench.taken)))
+    bench.for_one.extend([kind] * count)
     group = len(bench.taken)
     for _ in range(count):
         if kind.form in ("unit", "paper"):

@@ -1,0 +1,25 @@
+"""English paper piecing: edges folded over papers, sewn by hand."""
+
+from __future__ import annotations
+
+import re
+
+from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.table import Refused
+
+
+@reads(r"Fold the edges of each piece over its paper and baste them", r"Baste the pieces to their papers")
+def baste(bench: Bench, found: re.Match[str]) -> None:
+    bench.method["basted"] = True
+
+
+@reads(
+    r"Whip-stitch all seams(?:, right sides together, corner to corner, through the folds alone)?",
+    r"Leave the papers in",
+    r"Press from the back",
+    r"Take out the basting and the papers, and press the outer edges open",
+)
+def by_hand(bench: Bench, found: re.Match[str]) -> None:
+    if found[0].startswith("Whip-stitch") and not bench.method.get("basted"):
+        raise Refused("nothing is basted")
+    bench.method["by hand"] = True
