@@ -12,9 +12,7 @@ from tests.outside.reader.cutting import mirrored, rectangle, sewn_beside_line_a
 from tests.outside.reader.geese import cut_geese
 from tests.outside.reader.landmarks import best, different, turns_of
 from tests.outside.reader.laying import tests_of
-from tests.outside.reader.measuring import measure
 from tests.outside.reader.pressing import side_of
-from tests.outside.reader.sentences import SIZE
 from tests.outside.reader.stock import Kind, value
 from tests.outside.reader.table import Item, Refused, Seam, Table, ways
 from tests.outside.reader.words import LENGTH, length, stem
@@ -334,19 +332,6 @@ def press_two_pairs(bench: Bench, found: re.Match[str]) -> None:
         yield press(table, sides)
 
     bench.follow(follow, "nothing can be pressed so")
-
-
-@reads(rf"☐ about (?P<w>{LENGTH}) × (?P<h>{LENGTH}) (?:in|cm)")
-def measure_halves(bench: Bench, found: re.Match[str]) -> None:
-    """The half-square triangles of which others are made: as large as the cut squares less what the seam takes."""
-    halves = bench.method.get("stage two")
-    if not halves or "crossing" in bench.method or "kinds" in bench.method:
-        measure(bench, re.fullmatch(rf"☐ {SIZE}(?:, with (?P<points>x))?", found[0]) or found)
-        return
-    kinds = [kind for kind, _, _ in bench.taken if kind.form == "square"]
-    sizes = [value(kind.cut[0]) - 2**0.5 * bench.stock.seam for kind in kinds]
-    if not any(abs(float(length(found["w"])) - size) < 1 / 16 + HAIR for size in sizes):
-        raise Refused(f"it measures {sizes[0]:.4g}")
 
 
 @reads(r"Lay each with (?P<how>.+)")

@@ -10,6 +10,7 @@ from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Run, dot, near, runs
 from tests.outside.reader.landmarks import edges_at, has_points, inner_angles, turns_of
 from tests.outside.reader.sentences import SIZE
+from tests.outside.reader.stock import value
 from tests.outside.reader.table import Refused, Table
 from tests.outside.reader.words import LENGTH, PLACE, length
 
@@ -26,6 +27,9 @@ def trim(bench: Bench, found: re.Match[str]) -> None:
 def measure(bench: Bench, found: re.Match[str]) -> None:
     said = (float(length(found[2])), float(length(found[4])))
     about = bool(found[1] or found[3])
+    if about and "stage two" in bench.method and not {"crossing", "kinds"} & bench.method.keys():
+        _measure_halves(bench, said[0])
+        return
     room = EIGHTH if about or bench.trimmed == said else HAIR
 
     def follow(table: Table) -> Iterator[Table]:
@@ -50,6 +54,13 @@ def measure(bench: Bench, found: re.Match[str]) -> None:
     if any(abs(a + 2 * bench.stock.seam - b) > wide for a, b in zip(finished, said, strict=True)):
         raise Refused("title and measure do not agree")
     bench.measured = True
+
+
+def _measure_halves(bench: Bench, said: float) -> None:
+    """The half-square triangles of which others are made: as large as the cut squares less what the seam takes."""
+    sizes = [value(kind.cut[0]) - 2**0.5 * bench.stock.seam for kind, _, _ in bench.taken if kind.form == "square"]
+    if not any(abs(said - size) < EIGHTH for size in sizes):
+        raise Refused(f"it measures {sizes[0]:.4g}")
 
 
 def is_level(cloth: Cloth) -> bool:

@@ -26,7 +26,7 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
     if again := re.fullmatch(r"(?P<first>.+), then (?P<other>.+) and (?P<more>.+) (?P<n>\d+) times", text):
         written = [again["first"], *[again["other"], again["more"]] * int(again["n"])]
     else:
-        written = re.split(r", (?:and )?(?![^(]*\))", text)
+        written = re.split(r"(?:, and |, | and (?=[^ ]+$))(?![^(]*\))", text)
     found: list[Place] = []
     each: list[Test] = []
     if whole := re.fullmatch(r"each with (?P<how>.+)", written[-1]):
@@ -63,10 +63,36 @@ def _beside(last: Item, way: str) -> Callable[[Cloth], list[Run]]:
     return lambda cloth: [run for run in edges_at(cloth, way) if last.mark in run.tags]
 
 
-@reads(rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+?)(?:, right sides together)?{NEST}")
+@reads(
+    rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}), right sides together, starting each seam at the "
+    r"opposite end: (?P<list>.+)(?P<nest>x)?",
+    rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+?)(?:, right sides together)?{NEST}",
+)
 def sew_them(bench: Bench, found: re.Match[str]) -> None:
     items = sew_row(bench, parts_of(bench, found["list"]), found["b"], nesting(found["nest"]))
     bench.joined_last = {item.key for item in items}
+
+
+@reads(
+    rf"Lay them (?P<way>one below the other|side by side), (?P<x>[^,]+?) and (?P<y>[^,]+?) at the "
+    rf"(?P<pos>{PLACE}) in turn",
+)
+def lay_in_turn(bench: Bench, found: re.Match[str]) -> None:
+    """Alike things, turned about one after the other."""
+    if len({item.group for item in bench.items}) != 1:
+        raise Refused("they are not all alike")
+    for place, item in enumerate(bench.items):
+        lay(bench, item, tests_of(bench, f"{found['xy'[place % 2]]} at the {found['pos']}"))
+    bench.method["in turn"] = "bottom" if found["way"] == "one below the other" else "right"
+
+
+@reads(rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE})(?:, right sides together)?{NEST}")
+def sew_all(bench: Bench, found: re.Match[str]) -> None:
+    """All that was taken, alike, in the way in which it was laid."""
+    if bench.method.get("in turn", found["b"]) != found["b"] or len({item.group for item in bench.items}) != 1:
+        raise Refused("that is not how they were laid, or they are not all alike")
+    parts: list[Place] = [(f"a {name}", [], "") for item in bench.items for name in sorted(item.names)[:1]]
+    sew_row(bench, parts, found["b"], nesting(found["nest"]))
 
 
 @reads(rf"(?P<name>(?:Row|Column) \d+), (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+)")

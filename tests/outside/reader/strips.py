@@ -35,16 +35,49 @@ def sew_to_long_edges(bench: Bench, found: re.Match[str]) -> None:
     bench.base = [base.key]
 
 
-@reads(r"Square up one end", r"Square up again after (?:the|every) third")
+@reads(r"Square up one end(?: of each set)?")
 def square_up(bench: Bench, found: re.Match[str]) -> None:
     """The cut ends are made square; the length of the set has room for it."""
 
 
-@reads(rf"Cut (?P<n>\d+) segments (?P<d>{LENGTH}) (?:in|cm) wide")
+@reads(r"Square up again after (?P<how>the|every) third")
+def square_up_again(bench: Bench, found: re.Match[str]) -> None:
+    """After every third, but not after the last."""
+    most = bench.method.get("segments", 0)
+    if most < 4 or (found["how"] == "every") != (most > 6):
+        raise Refused("that is not after every third but the last")
+
+
+@reads(r"For each set but the last, take (?P<list>.+)")
+def take_for_sets(bench: Bench, found: re.Match[str]) -> None:
+    source = re.fullmatch(r"(\d+) strip sets", bench.title.source or "")
+    if not source:
+        raise Refused("the title says nothing of sets")
+    bench.method["full sets"] = int(source[1]) - 1
+    take_list(bench, found["list"], int(source[1]) - 1)
+
+
+@reads(rf"For the last set, take the same strips, (?P<w>{LENGTH}) × (?P<h>{LENGTH}) (?:in|cm)")
+def take_for_last_set(bench: Bench, found: re.Match[str]) -> None:
+    for kind, count in Counter(bench.for_one).items():
+        last = replace(kind, cut=(found["w"], found["h"]))
+        if not bench.stock.pieces[last]:
+            raise Refused(f"nothing is cut {found['w']} × {found['h']}")
+        bench.taken.append((last, count, len(bench.taken)))
+    bench.method["last set"] = float(length(found["h"]))
+
+
+@reads(rf"Cut (?P<n>\d+) segments? (?P<d>{LENGTH}) (?:in|cm) wide(?: from each(?:, (?P<last>\d+) from the last)?)?")
 def cut_segments(bench: Bench, found: re.Match[str]) -> None:
     count, wide = number(found["n"]), float(length(found["d"]))
-    if count != bench.title.count:
-        raise Refused(f"{count} are cut, {bench.title.count} are made")
+    last = int(found["last"] or 0)
+    source = re.match(r"\d+", bench.title.source or "")
+    sets = bench.method.get("full sets", int(source[0]) if source else 1)
+    if count * sets + last != bench.title.count + bench.title.spare:
+        raise Refused(f"{count * sets + last} are cut, {bench.title.count} are made")
+    if last and last * wide > bench.method.get("last set", 0) + HAIR:
+        raise Refused("the last set is shorter")
+    bench.method["segments"] = count
 
     def follow(table: Table) -> Iterator[Table]:
         if table.waiting:

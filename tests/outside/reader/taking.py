@@ -17,11 +17,16 @@ def take(bench: Bench, found: re.Match[str]) -> None:
     elif found["each"].startswith("For each"):
         times = bench.title.count + bench.title.mirrored
     else:
-        times = bench.title.batches if bench.title.each_batch else 1
+        sets = re.fullmatch(r"(\d+) strip sets?", bench.title.source or "")
+        times = bench.title.batches if bench.title.each_batch else int(sets[1]) if sets else 1
         if bench.title.total > 1 and not bench.title.source:
             raise Refused("several are made of what is taken for one")
     bench.each_pair = bench.each_pair or int(per_pair)
-    text = found["list"]
+    take_list(bench, found["list"], times)
+
+
+def take_list(bench: Bench, text: str, times: int) -> None:
+    """Take what a list names, so many times."""
     cuts = None
     if size := re.search(rf",? ({LENGTH}) × ({LENGTH}) (?:in|cm)$", text):
         text, cuts = text[: size.start()], (size[1], size[2])
