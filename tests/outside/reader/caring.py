@@ -15,6 +15,7 @@ from tests.outside.reader.bench import Bench, reads
     r"If it is larger, lay the 45° line of the ruler on the seam and trim all four edges",
     r"Leave the paper in",
     r"Remove the papers?(?: from the seam allowance)?",
+    r"Remove the papers when the edges of the block are sewn to others",
 )
 def no_more(bench: Bench, found: re.Match[str]) -> None:
     """Care that changes nothing of what lies where."""

@@ -7,13 +7,17 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, merged, reads
-from tests.outside.reader.cloth import Cloth, Misfit, joined, piece, shared
-from tests.outside.reader.placing import two_things
+from tests.outside.reader.cloth import HAIR, Cloth, Misfit, joined, piece, runs, shared
+from tests.outside.reader.measuring import raw_length
+from tests.outside.reader.nests import check_nest
 from tests.outside.reader.stock import Area, Kind
 from tests.outside.reader.table import Item, Refused, Seam, Table
-from tests.outside.reader.words import number
+from tests.outside.reader.taking import take_list
+from tests.outside.reader.words import LENGTH, length, listed, number
 
 SEAM = r"(?:1/4 in|0\.75 cm)"
+EDGE = r"(?:its long edge|an? (?:long edge|short edge|edge))"
+EACH = r"in the order of their numbers, each on the line between it and those before it"
 
 
 @reads(r"Print (?P<n>\d+) papers? (?P<letter>\S+) at actual size and check the test square")
@@ -26,7 +30,8 @@ def print_papers(bench: Bench, found: re.Match[str]) -> None:
 
 @reads(
     r"Cut them apart outside the solid line",
-    r"Set a short stitch, about \d+ to the inch",
+    r"Cut it out outside the solid line",
+    r"Set a short stitch, about \d+ to the (?:inch|centimeter)",
     rf"It must cover area \S+ and {SEAM} beyond it all around; shift it if it does not, then fold it forward and pin",
     r"Turn the paper over",
 )
@@ -80,7 +85,7 @@ def first_piece(bench: Bench, found: re.Match[str]) -> None:
 
 
 @reads(
-    rf"Place (?P<what>\S+) on (?P<base>\S+), right sides together, a (?:long|short) edge {SEAM} beyond the line "
+    rf"Place (?P<what>\S+) on (?P<base>\S+), right sides together, {EDGE} {SEAM} beyond the line "
     r"between the two areas"
 )
 def next_piece(bench: Bench, found: re.Match[str]) -> None:
@@ -117,7 +122,10 @@ def press_over_area(bench: Bench, found: re.Match[str]) -> None:
     bench.method["as before"] = True
 
 
-@reads(r"Add (?P<what>\S+) in the same way, on the line between (?P<a>\S+) and (?P<b>\S+)")
+@reads(
+    r"Add (?P<what>\S+) in the same way, on the line between (?P<a>\S+) and (?P<b>\S+)",
+    rf"Add (?P<what>\S+) in the same way, with {EDGE} along the line between (?P<a>\S+) and (?P<b>\S+)",
+)
 def add_alike(bench: Bench, found: re.Match[str]) -> None:
     if not bench.method.get("as before"):
         raise Refused("in the same way as what?")
@@ -136,11 +144,63 @@ def as_before(bench: Bench, found: re.Match[str]) -> None:
     bench.method.update({"sewn": [item], "areas": [area]})
     bench.used.add(item.key)
     for part in re.split(r",? (?:and )?then ", found["more"]):
-        how = re.fullmatch(r"(?P<what>\S+) on the line between (?P<a>\S+) and (?P<b>[^\s,]+)", part)
+        if more := re.fullmatch(rf"(?P<first>\S+) to (?P<last>\S+),? {EACH}", part):
+            add_range(bench, more["first"], more["last"])
+            continue
+        how = re.fullmatch(
+            rf"(?P<what>\S+) (?:on|with {EDGE} along) the line between (?P<a>\S+) and (?P<b>[^\s,]+)", part
+        )
         if not how or how["what"] not in (how["a"], how["b"]):
             raise Refused(f"on which line? {part!r}")
         add(bench, how["what"], how["a"] if how["what"] == how["b"] else how["b"])
     cut_out(bench, found)
+
+
+@reads(rf"Add (?P<first>\S+) to (?P<last>\S+) in the same way, {EACH}")
+def add_in_order(bench: Bench, found: re.Match[str]) -> None:
+    if not bench.method.get("as before"):
+        raise Refused("in the same way as what?")
+    add_range(bench, found["first"], found["last"])
+
+
+def add_range(bench: Bench, first: str, last: str) -> None:
+    """Areas one after the other, each beside one that is covered already."""
+    numbers = numbered(first, last)
+    if [area.number for area in bench.method["areas"]] != numbered(f"{_letter(first)}1", first)[:-1]:
+        raise Refused("that is not the next one")
+    for what in numbers:
+        area = area_of(bench, what)
+        beside = [
+            other.number
+            for other in bench.method["areas"]
+            if shared(piece("", "", area.points), piece("", "", other.points))
+        ]
+        if not beside:
+            raise Refused(f"{what} lies beside nothing that is sewn on")
+        add(bench, what, beside[0])
+
+
+def numbered(first: str, last: str) -> list[str]:
+    """A1 to A8."""
+    letter = _letter(first)
+    if letter != _letter(last):
+        raise Refused("from one paper to another")
+    return [f"{letter}{n}" for n in range(int(first[len(letter) :]), int(last[len(letter) :]) + 1)]
+
+
+def _letter(number_: str) -> str:
+    return number_.rstrip("0123456789")
+
+
+@reads(r"(?:For each, take|Take) the pieces (?P<first>\S+) to (?P<last>\S+) of its table")
+def take_table(bench: Bench, found: re.Match[str]) -> None:
+    letter = _letter(found["first"])
+    numbers = numbered(found["first"], found["last"])
+    if [area.number for area in bench.stock.papers.get(letter, ())] != numbers:
+        raise Refused(f"the table of paper {letter} has other pieces")
+    if not any(item.form == "paper" for item in bench.items):
+        take_list(bench, f"1 paper {letter}", bench.title.count)
+    take_list(bench, ", ".join(f"1 {number_}" for number_ in numbers), bench.title.count)
 
 
 def add(bench: Bench, what: str, beside: str) -> None:
@@ -188,16 +248,45 @@ def cut_out(bench: Bench, found: re.Match[str]) -> None:
     bench.method["cut out"] = True
 
 
+@reads(r"Cut it as in step (?P<n>\d+)")
+def cut_as_before(bench: Bench, found: re.Match[str]) -> None:
+    if not any(sentence.startswith("Cut paper and fabric") for sentence in bench.texts.get(int(found["n"]), [])):
+        raise Refused("that step cuts no paper")
+    cut_out(bench, found)
+
+
+# --- sections -------------------------------------------------------------------------------------------
+
+
 @reads(
-    r"Place (?P<what>section \S+) on (?P<base>section \S+), right sides together, the edges marked (?P<mark>\S+) even, "
-    r"the TOP marks at the same end(?:; pin)?"
+    r"Place (?P<what>sections? .+?)(?P<joined>, joined,)? on (?P<base>sections? .+?)(?:, joined)?, "
+    r"right sides together, the edges marked (?P<mark>\S+) even, the (?:TOP marks|dots) at the same end(?:; pin)?"
 )
 def place_section(bench: Bench, found: re.Match[str]) -> None:
-    on, base = two_things(bench, found["what"], found["base"])
-    letters = [found["what"].split()[-1], found["base"].split()[-1]]
-    if sorted(re.split("[–-]", found["mark"])) != sorted(letters):
+    on, base = (sections_of(bench, found[name]) for name in ("what", "base"))
+    marks = re.split("[–-]", found["mark"])
+    if len(marks) != 2 or sorted(map(letters_of, marks)) != sorted(
+        ("".join(letters for letters, _ in on), "".join(letters for letters, _ in base))
+    ):
         raise Refused("those edges carry other marks")
-    bench.method["sections"] = (on, base)
+    bench.method["sections"] = (on[0][1], base[0][1])
+
+
+def sections_of(bench: Bench, phrase: str) -> list[tuple[str, Item]]:
+    """Sections by their letters: section A, sections A and B, sections A to C."""
+    names = phrase.split(" ", 1)[1]
+    if run := re.fullmatch(r"([A-Z]) to ([A-Z])", names):
+        letters = [chr(code) for code in range(ord(run[1]), ord(run[2]) + 1)]
+    else:
+        letters = listed(names)
+    return [(letter, bench.one(f"section {letter}")) for letter in letters]
+
+
+def letters_of(mark: str) -> str:
+    """AB, or A…F for A to F."""
+    if run := re.fullmatch(r"([A-Z])…([A-Z])", mark):
+        return "".join(chr(code) for code in range(ord(run[1]), ord(run[2]) + 1))
+    return mark
 
 
 @reads(r"Sew on the dashed line")
@@ -206,13 +295,37 @@ def sew_sections(bench: Bench, found: re.Match[str]) -> None:
         raise Refused("nothing is placed")
     on, base = bench.method.pop("sections")
     number_ = bench.next_seam()
+    said = bench.method.pop("nest", None)
 
     def follow(table: Table) -> Iterator[Table]:
-        # Papers lie beside each other as their TOP marks say: as they were printed.
+        # Papers lie beside each other as their marks say: as they were printed.
         on_place, base_place = table.home[on.key], table.home[base.key]
-        whole, stretches = joined(table.bodies[on_place], table.bodies[base_place], number_)
+        if on_place == base_place:
+            raise Refused("they are sewn together already")
+        cloth, ground = table.bodies[on_place], table.bodies[base_place]
+        whole, stretches = joined(cloth, ground, number_)
+        check_nest(cloth, ground, stretches, said)
         yield merged(table, on_place, base_place, whole, Seam(number_, tuple(stretches)))
 
     bench.follow(follow, "the sections do not fit")
     bench.used.add(on.key)
+    bench.note_joint(on.key, base.key)
     bench.base = [base.key]
+
+
+@reads(rf"☐ (?P<about>about )?(?P<d>{LENGTH}) (?:in|cm) along the edge marked (?P<mark>\S+)")
+def measure_edge(bench: Bench, found: re.Match[str]) -> None:
+    """The edge of a section that is no rectangle."""
+    said = float(length(found["d"]))
+    room = 1 / 16 + HAIR if found["about"] else HAIR
+
+    def follow(table: Table) -> Iterator[Table]:
+        for cloth in table.bodies.values():
+            sizes = [raw_length(cloth, run, bench.stock.seam) for run in runs(cloth)]
+            if any(abs(size - said) < room for size in sizes):
+                yield table
+                return
+            raise Refused(f"its edges measure {', '.join(f'{size:.4g}' for size in sizes)}")
+
+    bench.follow(follow, "it measures something else")
+    bench.measured = True

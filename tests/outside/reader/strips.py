@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import HAIR, Cloth
@@ -11,6 +13,7 @@ from tests.outside.reader.cutting import cut_patches, ends_kept, put_together
 from tests.outside.reader.joining import Sewing, sewn_on
 from tests.outside.reader.landmarks import edges_at
 from tests.outside.reader.table import Refused, Table, ways
+from tests.outside.reader.taking import take_list
 from tests.outside.reader.words import LENGTH, length, number
 
 

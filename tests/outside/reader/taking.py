@@ -9,7 +9,7 @@ from tests.outside.reader.table import Refused
 from tests.outside.reader.words import LENGTH, stem
 
 
-@reads(r"(?P<each>For each(?P<pair> (?:pair|set)(?: of squares)?)?, take|Take) (?P<list>.+)")
+@reads(r"(?P<each>For each(?P<pair> (?:pair|set)(?: of squares)?)?, take|Take) (?!the pieces \S+ to )(?P<list>.+)")
 def take(bench: Bench, found: re.Match[str]) -> None:
     per_pair = bool(found["pair"]) and bench.title.each_batch is None
     if found["pair"] and not per_pair:
