@@ -6,13 +6,16 @@ on every page.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from blockdsl.drawing.flow import moved
 from blockdsl.drawing.foundation_drawn import PaperDrawings, beside_words, inner_marks, patch_words, seam_lines
 from blockdsl.drawing.foundation_head import foundation_foot, foundation_head
+from blockdsl.drawing.foundation_marks import allowance_marks
 from blockdsl.drawing.foundation_pattern import PaperPattern, paper_patterns, turned
-from blockdsl.drawing.marks import Document, Figure, Mark, Page
+from blockdsl.drawing.foundation_table import table_pages
+from blockdsl.drawing.marks import Document, Figure, Mark, Page, Path, Text
 from blockdsl.drawing.packing import page_count
 from blockdsl.drawing.scale_check import square_and_bar
 from blockdsl.drawing.templates_layout import Layout, Leaf, lay_out
@@ -52,12 +55,16 @@ def foundation_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN
     _, head_pt = foundation_head(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, 0.0))
     layout = lay_out([each.pattern for each in papers], drawings, paper_named(paper), margin_pt, head_pt)
     leaf = layout.leaf
-    top, _ = foundation_head(facts, Box(leaf.box.x_pt, leaf.box.y_pt, CONTENT_WIDTH_PT, 0.0))
+    top, below = foundation_head(facts, Box(leaf.box.x_pt, leaf.box.y_pt, CONTENT_WIDTH_PT, 0.0))
     pages = _shared_pages(layout, drawings)
     pages += [_own_page(drawings.paper(number, turns), leaf) for number, turns in layout.alone]
-    for pattern, tiling in layout.tiles:
-        pages += _tile_pages(_as_tiled(papers, pattern), tiling, leaf)
-    pages[0] = (*top, *pages[0])
+    tiled = [_as_tiled(papers, pattern) for pattern, _ in layout.tiles]
+    for paper_in_tiles, (_, tiling) in zip(tiled, layout.tiles, strict=True):
+        pages += _tile_pages(paper_in_tiles, tiling, leaf)
+    large = [each for each in (*(drawings.paper(number, 0) for number, _ in layout.alone), *tiled) if each.listed]
+    first, tables = table_pages(large, leaf.room, None if pages[0] else below)
+    pages[0] = (*top, *pages[0], *first)
+    pages[1:1] = tables
     return _document(facts, leaf, pages)
 
 
@@ -86,13 +93,13 @@ def _shared_pages(layout: Layout, drawings: PaperDrawings) -> list[tuple[Mark, .
 def _alternative(paper: PaperPattern) -> str:
     words = paper.pattern.words
     said = ". ".join((words.title, *words.lines))
-    patches = "; ".join(f"{number} {about}" for number, about in paper.list_lines)
+    patches = "; ".join(f"{line.number} {line.fabric}, {line.cut}" for line in paper.table)
     return f"Foundation paper {words.letter}, mirrored: {said}. Patches in order: {patches}."
 
 
 def _own_page(paper: PaperPattern, leaf: Leaf) -> tuple[Mark, ...]:
     room, strip = leaf.room, leaf.strip
-    words, _, _ = beside_words(PaperPattern(paper.pattern, (), (), listed=False), strip.width_pt - 30.0)
+    words, _, _ = beside_words(replace(paper, listed=False), strip.width_pt - 30.0)
     marks = (*moved(inner_marks(paper), room.x_pt, room.y_pt), *moved(words, strip.x_pt, strip.y_pt))
     return (Figure(_alternative(paper), marks),)
 
@@ -110,17 +117,29 @@ def _tile_pages(paper: PaperPattern, tiling: Tiling, leaf: Leaf) -> list[tuple[M
         core = own.core
         inset = _INSIDE_TILE_PT
         clear = Box(core.x_pt + inset, core.y_pt + inset, core.width_pt - 2 * inset, core.height_pt - 2 * inset)
+        beyond = [mark for mark in allowance_marks(paper) if _is_within(mark, own.core)]
         lines = [line for seam in paper.seams if (line := clip_line(seam, own.window)) and line[0] != line[1]]
         words: list[Mark] = []
         for patch in paper.patches:
             share = clip_ring(patch.sewing, clear)
             if len(share) > 2 and abs(area(share)) > 200.0:
                 words += patch_words(patch, share, taken)
-        return (*seam_lines(lines), *words)
+        return (*seam_lines(lines), *words, *beyond)
 
     return [
         tile_marks(paper.pattern, tiling, number, leaf.room, leaf.strip, inside) for number in range(len(tiling.tiles))
     ]
+
+
+def _is_within(mark: Mark, box: Box) -> bool:
+    """Whether a mark of the allowance begins in a tile's own part."""
+    if isinstance(mark, Text):
+        x, y = mark.x_pt, mark.y_pt
+    elif isinstance(mark, Path):
+        x, y = mark.rings[0][0]
+    else:
+        return False
+    return box.x_pt <= x <= box.right_pt and box.y_pt <= y <= box.bottom_pt
 
 
 def _document(facts: BlockFacts, leaf: Leaf, pages: list[tuple[Mark, ...]]) -> Document:

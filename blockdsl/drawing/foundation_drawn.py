@@ -3,26 +3,36 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import atan2, degrees, hypot
 from typing import Final
 
 from blockdsl.drawing.flow import moved
+from blockdsl.drawing.foundation_marks import allowance_marks
 from blockdsl.drawing.foundation_pattern import PaperPattern, turned
-from blockdsl.drawing.marks import Mark, Path, Text
-from blockdsl.drawing.template_marks import centred, cutting_lines, reading_direction, sewing_lines
+from blockdsl.drawing.foundation_table import paper_table
+from blockdsl.drawing.marks import Mark, Path
+from blockdsl.drawing.template_marks import centred, cutting_lines, sewing_lines
 from blockdsl.drawing.templates_beside import Drawn
 from blockdsl.drawing.templates_drawn import Drawings
 from blockdsl.drawing.templates_pattern import Pattern
-from blockdsl.drawing.templates_room import box_ring, centroid
-from blockdsl.drawing.templates_words import letter_inside, set_words, words_inside
-from blockdsl.drawing.theme import ACCENT, INK, QUIET, SMALL_PT, THIN_PT, Box
-from blockdsl.drawing.tiling_clip import Dot, Line, Ring, edges
-from blockdsl.drawing.typeset import cap_height, ellipsis, measure, wrap
+from blockdsl.drawing.templates_room import box_ring, centroid, find_room
+from blockdsl.drawing.templates_words import set_words
+from blockdsl.drawing.theme import BODY_PT, INK, SMALL_PT, THIN_PT, Box
+from blockdsl.drawing.tiling_clip import Line, Ring
+from blockdsl.drawing.typeset import cap_height, measure
 
 _AWAY_PT: Final = 12.0
-_BESIDE_PT: Final = 132.0
+_BESIDE_PT: Final = 190.0
 _LETTER_PT: Final = 20.0
-_LEADING_PT: Final = 9.6
+_APART_PT: Final = 6.0
+_PADDING_PT: Final = 4.0
+_SETTINGS: Final = (
+    (28.0, BODY_PT, 150.0),
+    (22.0, BODY_PT, 110.0),
+    (18.0, 8.5, 90.0),
+    (14.0, 8.5, 70.0),
+)
+"""Number, words and width of a line."""
+_NUMBERS_PT: Final = (20.0, 14.0, 11.0, 8.5, 7.0)
 _TINY_PT: Final = 5.5
 
 
@@ -33,36 +43,8 @@ def paper_marks(paper: PaperPattern) -> tuple[Mark, ...]:
         cutting_lines((pattern.cutting,), closed=True),
         sewing_lines((pattern.sewing,), closed=True),
         *seam_lines(paper.seams),
-        *_name_in_allowance(pattern),
+        *allowance_marks(paper),
     )
-
-
-def _name_in_allowance(pattern: Pattern) -> tuple[Mark, ...]:
-    """Whose paper it is, along its longest side in the seam allowance: what stands beside it is cut off."""
-    best = max(edges(pattern.sewing), key=lambda side: (round(hypot(*_step(side)), 3), -side[0][1] - side[1][1]))
-    (dx, dy), length = _step(best), hypot(*_step(best))
-    away = _allowance(pattern, best)
-    # Clockwise, with y downward, the outside is at the left hand.
-    nx, ny = dy / length * away / 2, -dx / length * away / 2
-    middle = ((best[0][0] + best[1][0]) / 2 + nx, (best[0][1] + best[1][1]) / 2 + ny)
-    ax, ay = reading_direction((dx / length, dy / length))
-    size = min(SMALL_PT, away * 0.42)
-    words = f"{pattern.letter} · {pattern.words.title}"
-    fitted = ellipsis(words, size, "regular", length)
-    half, drop = measure(fitted, size) / 2, cap_height(size) / 2
-    x, y = middle[0] - ax * half - ay * drop, middle[1] - ay * half + ax * drop
-    return (Text(x, y, fitted, size, colour=QUIET, turn_degrees=degrees(atan2(ay, ax))),)
-
-
-def _step(side: Line) -> Dot:
-    return side[1][0] - side[0][0], side[1][1] - side[0][1]
-
-
-def _allowance(pattern: Pattern, side: Line) -> float:
-    """How far the cutting outline lies outside a side of the sewing outline."""
-    dx, dy = _step(side)
-    length = hypot(dx, dy)
-    return max(((x - side[0][0]) * dy - (y - side[0][1]) * dx) / length for x, y in pattern.cutting)
 
 
 def seam_lines(seams: Sequence[Line]) -> tuple[Path, ...]:
@@ -71,14 +53,19 @@ def seam_lines(seams: Sequence[Line]) -> tuple[Path, ...]:
 
 
 def patch_words(patch: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tuple[Mark, ...]:
-    """As much of number, fabric, size and grain as the ring holds; its number at least, however small."""
-    inside = words_inside(patch, ring, taken)
-    if inside is not None:
-        return inside
-    letter = letter_inside(patch, ring, taken) or ()
-    if any(isinstance(mark, Text) for mark in letter):
-        return letter
-    return (centred(centroid(ring), patch.letter, _TINY_PT, "bold"),)
+    """As much of number, fabric and size as the ring holds; its number at least, however small."""
+    middle = centroid(ring)
+    for letter_pt, size_pt, width_pt in _SETTINGS:
+        block = set_words(patch.words, letter_pt, size_pt, width_pt, stacked=False)
+        room = find_room(ring, taken, block.width_pt + 2 * _PADDING_PT, block.height_pt + 2 * _PADDING_PT, middle)
+        if room is not None:
+            return moved(block.marks, room.x_pt + _PADDING_PT, room.y_pt + _PADDING_PT)
+    for size_pt in _NUMBERS_PT:
+        wide, high = measure(patch.letter, size_pt, "bold") + 2.0, cap_height(size_pt) + 2.0
+        room = find_room(ring, taken, wide, high, middle)
+        if room is not None:
+            return (centred((room.x_pt + wide / 2, room.y_pt + high / 2), patch.letter, size_pt, "bold"),)
+    return (centred(middle, patch.letter, _TINY_PT, "bold"),)
 
 
 class PaperDrawings(Drawings):
@@ -133,18 +120,10 @@ def _drawn(paper: PaperPattern) -> Drawn:
 
 
 def beside_words(paper: PaperPattern, width_pt: float) -> tuple[tuple[Mark, ...], float, float]:
-    """The paper's letter and words, and below them its list of patches; with their width and height."""
+    """The paper's letter and words, and below them its table; with their width and height."""
     block = set_words(paper.pattern.words, _LETTER_PT, SMALL_PT, width_pt - 22.0, stacked=False)
-    marks: list[Mark] = list(block.marks)
-    width, y = block.width_pt, block.height_pt
     if not paper.listed:
-        return tuple(marks), width, y
-    y += _LEADING_PT + 1.0
-    indent = max(measure(number, SMALL_PT, "bold") for number, _ in paper.list_lines) + 5.0
-    for number, words in paper.list_lines:
-        marks.append(Text(0.0, y, number, SMALL_PT, "bold", ACCENT))
-        for row in wrap(words, SMALL_PT, "regular", width_pt - indent):
-            marks.append(Text(indent, y, row, SMALL_PT, colour=QUIET))
-            width = max(width, indent + measure(row, SMALL_PT))
-            y += _LEADING_PT
-    return tuple(marks), width, y - _LEADING_PT + 2.0
+        return block.marks, block.width_pt, block.height_pt
+    width, height, table = paper_table(paper, width_pt)
+    top = block.height_pt + _APART_PT
+    return (*block.marks, *moved(table, 0.0, top)), max(block.width_pt, width), top + height

@@ -14,7 +14,7 @@ from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, width_of
 from blockdsl.drawing.theme import ACCENT, INK, SMALL_PT, WHITE, Box
 from blockdsl.facts.stepfacts import StepSeam, Variant
-from blockdsl.geometry import to_float
+from blockdsl.geometry import Polygon, to_float
 
 _GAP: Final = 0.13
 """Of the longer side: how far two parts stand apart."""
@@ -27,6 +27,8 @@ _MANY: Final = 6
 """So many seams in one step need smaller arrows."""
 _DOT_PT: Final = 2.2
 _SEAM: Final = (3.2, 2.0)
+_SECTION: Final = "section "
+"""What a section of foundation papers is called before its letter."""
 _OPEN: Final = (0.8, 2.4)
 Place = tuple[float, float]
 
@@ -52,6 +54,8 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: fl
         marks += _cloth([patch.fabric for patch in part.picture], rings, fabrics)
         if part.fabric is not None:
             marks += _letter(part.name, rings[0], size)
+        elif part.name.startswith(_SECTION):
+            marks += _section_letter(part.name.removeprefix(_SECTION), here, part.outline, size)
     return Figure(says, tuple(marks)), filled
 
 
@@ -138,6 +142,15 @@ def _letter(letter: str, ring: Ring, size: float) -> tuple[Mark, ...]:
     if radius < reach * 0.8:
         return ()
     return letter_mark(letter, x, y, size)
+
+
+def _section_letter(letter: str, placing: Placing, outline: Polygon | None, size: float) -> tuple[Mark, ...]:
+    """The letter of a section of papers, in its middle."""
+    ring = placing.ring(outline or ())
+    if not ring:
+        return ()
+    x, y, _ = middle(ring)
+    return letter_mark(letter, x, y, 1.3 * size)
 
 
 _CIRCLE: Final = tuple(

@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from blockdsl.cutting.foundation import Edge, RoomySubcut
-from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.polygon import cross, edges, step
 
 Extent = tuple[Exact, Exact]
 
@@ -61,6 +62,16 @@ class PaperJoin:
     def is_level(self) -> bool:
         """Whether neither end of the seam is the upper one."""
         return self.seam[0].y == self.seam[1].y
+
+
+def edge_on(line: tuple[Point, Point], outline: Polygon) -> tuple[Point, Point] | None:
+    """The edge of an outline that lies on a line; None where it has none there."""
+    start, end = line
+    way = step(start, end)
+    for a, b in edges(outline):
+        if not sign(cross(way, step(start, a))) and not sign(cross(way, step(start, b))):
+            return a, b
+    return None
 
 
 def _run(letters: tuple[str, ...]) -> str:

@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.foundationfacts import PaperFacts, PaperJoin, PaperPatch
+from blockdsl.facts.foundationfacts import PaperFacts, PaperJoin, PaperPatch, edge_on
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import Exact, Point, sign, square_root
 from blockdsl.geometry.offset import trim_points
@@ -129,21 +129,11 @@ def _neighbour(patch: PaperPatch, paper: PaperFacts) -> str:
     for other in paper.patches:
         if other is patch:
             break
-        shared = _on(patch.seam, other.outline)
+        edge = edge_on(patch.seam, other.outline)
+        shared = None if edge is None else dot(step(*edge), step(*edge))
         if shared is not None and (longest is None or shared > longest):
             best, longest = other.number, shared
     return best
-
-
-def _on(seam: tuple[Point, Point], outline: Sequence[Point]) -> Exact | None:
-    """How long the edge of an outline on a line is, as a share of the line's own squared length; None for no edge."""
-    start, end = seam
-    way = step(start, end)
-    for a, b in edges(tuple(outline)):
-        if not sign(cross(way, step(start, a))) and not sign(cross(way, step(start, b))):
-            along = dot(way, step(a, b))
-            return -along if sign(along) < 0 else along
-    return None
 
 
 def section_size(step: StepFacts, block: BlockFacts, words: Messages) -> str:
@@ -174,7 +164,7 @@ def edge_beyond(paper: PaperFacts, join: PaperJoin, block: BlockFacts) -> Exact 
     start, end = join.seam
     way = step(start, end)
     outline = trim_points(paper.cutting, paper.sewing, block.seam)
-    if _on(join.seam, paper.sewing) is None:
+    if edge_on(join.seam, paper.sewing) is None:
         return None
     found = [(a, b) for a, b in edges(outline) if not sign(cross(way, step(a, b))) and _away(a, join) == block.seam]
     lengths: list[Exact] = [square_root(dot(step(a, b), step(a, b))) for a, b in found]

@@ -35,3 +35,31 @@ papers-marks-top = TOP marks
 papers-marks-dot = dots
 papers-out = Remove the papers.
 papers-stay = Remove the papers when the edges of the block are sewn to others.
+
+# The printed sheet of papers.
+
+papers-sheet-top = TOP
+papers-sheet-dot = ●
+papers-sheet-cut = cut { $size }
+papers-sheet-half = ½ of { $size }
+papers-sheet-section = section { $section }
+papers-sheet-copy = copy { $copy } of { $copies }
+papers-sheet-print = print { $count }
+papers-sheet-area = Area
+papers-sheet-fabric = Fabric
+papers-sheet-letter = Patch
+papers-sheet-size = Cut
+papers-sheet-halves = ½: one of the two triangles of a square cut from corner to corner.
+papers-sheet-short = { $areas }: a short edge along the line.
+papers-sheet-join = { $title }: join { $joins }. Seen from the right side; edges that meet have the same mark.
+papers-sheet-then = , then{ " " }
+papers-guide-title = How to sew on the papers
+papers-guide-subtitle = Foundation papers at full size for the block of { $size } finished
+papers-guide-scale = Measure the test square and the bars below. If they are not right, print again at actual size. Cut the papers apart outside the solid line.
+papers-guide-sew = The papers are mirror images: this printed side is the back. Fabric goes on the blank side. Sew from the printed side on the thick lines, in the order of the numbers.
+papers-guide-pieces = Set a short stitch, about { papers-stitch }. The table beside each paper says which fabric and size each area takes. Pieces are larger than their areas: trim each seam to { $seam }.
+papers-guide-cut = Cut paper and fabric on the solid line, { $seam } outside the dashed one. Join sections on the dashed line, edges with the same mark even. Leave the papers in until the steps say to remove them.
+papers-care-cutter = Close the rotary cutter after every cut, and cut away from yourself on a mat.
+papers-care-fold = Fold the paper out of the way before you cut fabric beside it.
+papers-care-iron = Press from the fabric side with a dry iron: toner comes off under a hot one.
+papers-care-blades = Keep blades, pins and needles from children and pets.
