@@ -47,8 +47,10 @@ class Alternative:
     spare: int
 
 
-def alternatives(design: BlockDesign, unit: UnitClass) -> tuple[Alternative, ...]:
+def alternatives(design: BlockDesign, unit: UnitClass, letters: Sequence[str]) -> tuple[Alternative, ...]:
     """Every method that can make the unit, the plainest first; none for units of very many patches.
+
+    `letters` are those of the block's patches, which the pieces keep.
 
     Papers to fold round take the cloth of patches cut by themselves: they are compared only where they are chosen.
     A unit of rows or free patches, which no other method makes, is compared with the papers that are chosen for it.
@@ -60,7 +62,7 @@ def alternatives(design: BlockDesign, unit: UnitClass) -> tuple[Alternative, ...
     shape = group.filling.shape if group.filling else None
     methods = methods_for(shape) if shape else tuple(dict.fromkeys((CUT_PATCHES, unit.method)))
     methods = tuple(each for each in methods if each != OVER_PAPERS or unit.method == OVER_PAPERS)
-    found = (_alternative(alone, unit, shape, method) for method in methods)
+    found = (_alternative(alone, unit, letters, method) for method in methods)
     return tuple(each for each in found if each is not None)
 
 
@@ -90,8 +92,9 @@ def _alone(design: BlockDesign, unit: UnitClass) -> BlockDesign:
     )
 
 
-def _alternative(alone: BlockDesign, unit: UnitClass, shape: str | None, method: str) -> Alternative | None:
+def _alternative(alone: BlockDesign, unit: UnitClass, letters: Sequence[str], method: str) -> Alternative | None:
     """None when the method cannot make this very unit."""
+    shape = unit.group.filling.shape if unit.group.filling else None
     what = shape or unit.group.name
     choices = () if what is None else (Choice(what, method, alone.span, alone.span),)
     design = replace(alone, choices=choices)
@@ -99,7 +102,9 @@ def _alternative(alone: BlockDesign, unit: UnitClass, shape: str | None, method:
     making = plan_making(design, problems)
     if any(problem.severity == "error" for problem in problems):
         return None
-    cuts = cut_list(design, making, letter_patches(design.patches))
+    lettered, first = letter_patches(design.patches), unit.group.places[0].first
+    in_block = dict(zip(lettered.letters, letters[first : first + len(unit.group.picture)], strict=False))
+    cuts = tuple(replace(cut, label=in_block[cut.label]) for cut in cut_list(design, making, lettered))
     cloth: Exact = sum((cut.cloth for cut in cuts), Fraction(0))
     spare = making.units[0].spare
     seams = _seams(method, shape, unit, spare, cuts)

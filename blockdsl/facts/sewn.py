@@ -119,7 +119,7 @@ class Sewing:
         found = self._sought()
         if found.alternatives is None:
             look = found.look
-            found.alternatives = tuple(alternatives(look.design, unit) for unit in look.making.units)
+            found.alternatives = tuple(alternatives(look.design, unit, look.letters) for unit in look.making.units)
         return found.alternatives
 
     def _sought(self) -> _Found:

@@ -77,3 +77,18 @@ def test_a_unit_of_patches_on_papers_is_compared_with_the_papers_chosen_for_it()
     for method in ("foundation", "over papers"):
         found = ways(block("row sail", f"make sail as {method}", size="4 in", above=above))
         assert [(way.method, way.chosen) for way in found.values()] == [("cut patches", False), (method, True)]
+
+
+def test_pieces_have_the_letters_that_their_patches_have_in_the_block() -> None:
+    # A is the small square, B the rectangle, C the triangle in the corner.
+    rows = ("columns 1 2", "heights 1 2", "row fog slate", "row slate slate/fog")
+    found = ways(block(*rows, size="9 in"))
+    assert {cut.label for way in found.values() for cut in way.cuts} == {"C"}
+
+
+def test_pieces_of_a_mirror_image_have_the_letters_of_its_own_patches() -> None:
+    facts = block("row (half-rectangle fog slate) (half-rectangle fog slate)~", size="6 x 6 in")
+    assert [unit.mirror for unit in facts.units] == [1, 0]
+    for number, unit in enumerate(facts.units):
+        letters = {patch.label for patch in unit.picture}
+        assert {cut.label for way in ways(facts, number).values() for cut in way.cuts} <= letters
