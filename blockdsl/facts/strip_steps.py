@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, StripSetFacts, UnitFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.technique_example import counts_of, dark_roles
@@ -104,6 +105,7 @@ def _set_unit(each: StripSetFacts, unit: UnitFacts, block: BlockFacts) -> tuple[
         dark=dark_roles(fabrics),
         counts=counts_of(unit.shape, unit.picture),
         open_seams=block.pressing == "open",
+        squared_up=(SQUARED_FIRST[block.unit], SQUARED_AGAIN[block.unit]),
     )
     lengths = tuple(SetLength(size.sets, size.length, size.segments, size.squared_again) for size in each.lengths)
     roles = tuple(cloths.index(strip) for strip in each.strips)

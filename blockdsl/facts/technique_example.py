@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from blockdsl.analysis.settings import MOST
+from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.facts.technique_sample import LETTERS, Sample, cut_of, told_cut, work_out
 from blockdsl.geometry import Exact
@@ -111,6 +112,7 @@ def example(
         counts=counts_of(topic.shape, picture),
         corners=corners_of(topic.shape, picture),
         radius=_radius(picture),
+        squared_up=(SQUARED_FIRST[name], SQUARED_AGAIN[name]),
     )
 
 

@@ -104,6 +104,16 @@ def test_steps_in_centimetres_are_told_as_decimals() -> None:
     assert "9.5 × 9.5 cm" in said(section)
 
 
+def test_a_strip_set_is_cut_longer_by_centimetres_where_the_block_has_them() -> None:
+    # 2.5 and 1.5 cm: common practice, no source
+    for unit, longer in (
+        ("in", "1 in longer for squaring up, and 1/2 in"),
+        ("cm", "2.5 cm longer for squaring up, and 1.5 cm"),
+    ):
+        (section,) = technique_facts("strip set", ["rails"], None, unit).sections
+        assert longer in said(section)
+
+
 def test_pictures_show_the_blocks_own_fabrics_by_role() -> None:
     facts = block('block "Goose"\nsize 6 x 3 in\nrow (geese lantern on slate fog)\nmake geese as stitch and flip')
     (section,) = technique_facts("stitch and flip", ["geese"], facts).sections
