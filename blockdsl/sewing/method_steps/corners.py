@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from blockdsl.geometry import sign
+from blockdsl.geometry import Exact, sign
 from blockdsl.sewing.message import Message, PieceName, Place, Position, Style, message
 from blockdsl.sewing.method_steps.common import measure, method_step, take
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodStep, MethodUnit
@@ -49,7 +49,7 @@ def geese(unit: MethodUnit) -> MethodStep:
             ),
             MethodPart((lay, place, *_flip(unit, "tl", letter)), scenes.sewn_on(measures, 0)),
             MethodPart(
-                (other, same_way, *_mirrored(unit)),
+                (other, same_way, *_trimmed(unit, geese=True), *_mirrored(unit)),
                 scenes.checked(measures),
                 message("method-measure-point", size=measures.size, seam=seam),
             ),
@@ -80,6 +80,7 @@ def half(unit: MethodUnit) -> MethodStep:
                     message("method-flip-sew", position=Place("lower-right")),
                     message("method-cut-outside", seam=measures.allowance),
                     message("method-press-over-other", piece=PieceName(1)),
+                    *_trimmed(unit),
                 ),
                 scenes.sewn_on(measures, 0),
                 measure(unit),
@@ -122,7 +123,12 @@ def _corners(unit: MethodUnit, places: Sequence[str], roles: Sequence[int]) -> M
     parts = [
         MethodPart((take("each", unit, 0, *dict.fromkeys(roles)), mark), scenes.marked(measures)),
         MethodPart(
-            (*((lay,) if wide != high else ()), place, *_flip(unit, places[0], letter)),
+            (
+                *((lay,) if wide != high else ()),
+                place,
+                *_flip(unit, places[0], letter),
+                *(_trimmed(unit) if count == 1 else ()),
+            ),
             scenes.sewn_on(measures, 0),
             measure(unit) if count == 1 else None,
         ),
@@ -133,7 +139,8 @@ def _corners(unit: MethodUnit, places: Sequence[str], roles: Sequence[int]) -> M
             if alike and count == len(CORNERS)
             else tuple(_next(place, PieceName(role, style)) for place, role in zip(places[1:], roles[1:], strict=True))
         )
-        parts.append(MethodPart((*others, *_mirrored(unit)), scenes.checked(measures), _measure(unit)))
+        last = (*others, *_trimmed(unit), *_mirrored(unit))
+        parts.append(MethodPart(last, scenes.checked(measures), _measure(unit)))
     fabrics = () if alike else tuple(unit.pieces[role].fabric for role in roles)
     way = ("flip", *places, *fabrics)
     return method_step(unit, ("each", 1), tuple(parts), way, message("method-again"), *_mirrored(unit))
@@ -142,9 +149,25 @@ def _corners(unit: MethodUnit, places: Sequence[str], roles: Sequence[int]) -> M
 def _measure(unit: MethodUnit) -> Message:
     """With an allowance beyond the points where squares of neighbouring corners overlap."""
     measures = unit.measures
-    if sign(2 * measures.side(1) - max(measures.cut(0))) > 0:
+    finished_size = max(measures.unfinished)
+    if sign(2 * (measures.side(1) - _over(unit)) - finished_size) > 0:
         return message("method-measure-points", size=measures.size, seam=measures.allowance)
     return measure(unit)
+
+
+def _over(unit: MethodUnit) -> Exact:
+    """How much larger than the unit its base is cut, to be trimmed off."""
+    return max(unit.measures.cut(0)) - max(unit.measures.unfinished)
+
+
+def _trimmed(unit: MethodUnit, *, geese: bool = False) -> tuple[Message, ...]:
+    """That what was cut larger is trimmed; nothing where nothing was."""
+    measures = unit.measures
+    if sign(_over(unit)) <= 0:
+        return ()
+    if geese:
+        return (message("method-trim-geese", size=measures.size, seam=measures.allowance, count=unit.count),)
+    return (message("method-trim-evenly", size=measures.size),)
 
 
 def _mirrored(unit: MethodUnit) -> tuple[Message, ...]:

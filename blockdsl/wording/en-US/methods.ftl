@@ -87,6 +87,7 @@ method-trim-ears = Trim the dog-ears.
 method-trim-half-if-larger = If it is larger, lay the 45° line of the ruler on the seam and trim all four edges.
 method-trim-quarters = Trim each to { $size }, with the seams from corner to corner.
 method-trim-geese = Trim each to { $size }, with { $seam } beyond the point.
+method-trim-evenly = Trim each to { $size }, as much on one side as on the other.
 
 method-measure = { $size }
 method-measure-point = { $size }, with { $seam } beyond the point

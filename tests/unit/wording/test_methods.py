@@ -221,3 +221,14 @@ def test_segments_of_one_set_are_turned_for_every_other_row() -> None:
         "the second to the bottom edge of the first, nesting the seams. Press the seam toward the second. "
         "☐ 4 1/2 × 4 1/2 in"
     )
+
+
+def test_what_is_flipped_larger_for_trimming_is_trimmed_to_size() -> None:
+    """By hand: with trim the base and its squares are cut larger by 1/8 in, so the unit is trimmed before joining."""
+    geese = ("row (geese lantern on fog) (geese lantern on fog)", "make geese as stitch and flip")
+    trimmed = step(block(*geese, "trim 1/8 in", size="12 x 3 in"))
+    assert "Trim each to 6 1/2 × 3 1/2 in, with 1/4 in beyond the point. ☐ 6 1/2 × 3 1/2 in" in trimmed.text
+    assert "Trim each" not in step(block(*geese, size="12 x 3 in")).text
+    ball = ("row (snowball fog with slate at tl br cut 1/4)", "make snowball as stitch and flip", "trim 1/8 in")
+    said = step(block(*ball, size="6 in")).text
+    assert "Trim each to 6 1/2 × 6 1/2 in, as much on one side as on the other. ☐ 6 1/2 × 6 1/2 in" in said
