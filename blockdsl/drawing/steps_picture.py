@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 from math import hypot
 from typing import Final
@@ -14,7 +15,7 @@ from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line_centred, width_of
 from blockdsl.drawing.theme import ACCENT, INK, SMALL_PT, WHITE, Box
 from blockdsl.facts.stepfacts import StepSeam, Variant
-from blockdsl.geometry import Polygon, to_float
+from blockdsl.geometry import Point, Polygon, to_float
 
 _GAP: Final = 0.13
 """Of the longer side: how far two parts stand apart."""
@@ -218,9 +219,14 @@ def _bar(way: Ring) -> tuple[Mark, ...]:
 
 
 def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[Mark, ...]:
-    """An arrow across the middle of the seam's longest stretch."""
+    """An arrow across the middle of the seam's longest stretch; of a seam that is fanned one across either half."""
     if seam.toward is None:
         return ()
+    if seam.fan is not None:
+        back = Point(-seam.arrow.x, -seam.arrow.y)
+        one = replace(seam, line=(seam.line[0], seam.fan.place), fan=None)
+        other = replace(seam, line=(seam.fan.place, seam.line[-1]), fan=None, arrow=back)
+        return (*_pressed(one, placing, many, size), *_pressed(other, placing, many, size))
     line = placing.ring(seam.line)
     middle_of_arc = None if seam.bend is None else placing.arc(seam.line[0], seam.line[-1], seam.bend)
     (ax, ay), (bx, by) = max(pairwise(line), key=lambda s: hypot(s[1][0] - s[0][0], s[1][1] - s[0][1]))

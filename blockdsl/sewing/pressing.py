@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from blockdsl.geometry import Point, sign
 from blockdsl.geometry.polygon import cross, dot, step
@@ -26,18 +26,24 @@ _ORDER = ("light", "medium", "dark")
 
 @dataclass(frozen=True, slots=True)
 class Pressing:
-    """For each seam the part that it is pressed toward (0, 1, or None: open), its meetings, how many do not lock."""
+    """For each seam the part that it is pressed toward (0, 1, or None: open), its meetings, how many do not lock.
+
+    `fans` are the hubs of seams that are pressed so only as far as there, and to the other side beyond: all that meets
+    at the hub is pressed the same way round, and the allowances are fanned. Each is a place in its unit's own frame.
+    """
 
     toward: Mapping[SeamKey, int | None]
     meetings: Mapping[SeamKey, int]
     unnested: Mapping[SeamKey, int]
+    fans: Mapping[SeamKey, Point] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
 class _Meeting:
     """Two seams that meet in a third, at a place of it. `opposite`: one choice must be yes where the other is no.
 
-    `rank` is 2 for two seams square to the third, 1 for two that lie on each other when the work is folded, else 0.
+    `rank` is 3 about a hub, 2 for two seams square to the third, 1 for two that lie on each other when the work is
+    folded, else 0.
     """
 
     where: tuple[SeamKey, Point]
@@ -62,30 +68,68 @@ def plan_pressing(
     meeting seams are matched and none locks; toward the dark, the darker side decides alone. Curves, set-in seams and
     partial seams, whose first half lies to a side before the rest is sewn, are never pressed open.
     """
-    meetings: list[_Meeting] = []
-    leaning: dict[SeamKey, float] = {}
-    opened: set[SeamKey] = set()
-    to_dark = design.pressing == "toward dark"
-    for number in wanted:
-        by_part = seams.ends_by_part(number)
-        for seam in seams.of(number):
-            part = seam.key[1]
-            before, after = _on(seam, by_part[part]), _on(seam, by_part[part + 1])
-            meetings += _meetings(seam, before, after)
-            fewer = 0.0 if to_dark else _FEWER_SEAMS * ((len(before) > len(after)) - (len(before) < len(after)))
-            leaning[seam.key] = fewer + _darker(design, seam)
-            if seam.kind == "straight":
-                opened.add(seam.key)
-    for key, part in outward.items():
-        if not to_dark or not leaning.get(key):
-            leaning[key] = leaning.get(key, 0.0) + (_OUTWARD if part else -_OUTWARD)
-    if to_dark:
-        fixed = {key: int(value > 0) for key, value in leaning.items() if value} | dict(fixed)
-    chosen = _chosen(meetings, leaning, fixed)
+    while True:
+        plan = _Plan(design, seams, wanted, outward)
+        chosen = plan.choose(fixed)
+        spoiled = [key for key in chosen.fans if chosen.unnested.get(key) or design.pressing == "open"]
+        if not spoiled:
+            break
+        seams.leave_unfanned(spoiled)
     if design.pressing != "open":
         return chosen
-    toward = {key: None if key in opened else part for key, part in chosen.toward.items()}
+    toward = {key: None if key in plan.straight else part for key, part in chosen.toward.items()}
     return Pressing(toward, chosen.meetings, chosen.meetings)
+
+
+class _Plan:
+    """What is known of all seams before any is chosen: their meetings, and which way each leans by itself."""
+
+    def __init__(
+        self, design: BlockDesign, seams: UnitSeams, wanted: Sequence[int], outward: Mapping[SeamKey, int]
+    ) -> None:
+        self.straight: set[SeamKey] = set()
+        self._to_dark = design.pressing == "toward dark"
+        self._meetings: list[_Meeting] = []
+        self._leaning: dict[SeamKey, float] = {}
+        self._fans: dict[SeamKey, Point] = {}
+        for number in wanted:
+            by_part = seams.ends_by_part(number)
+            for seam in seams.of(number):
+                part, hub = seam.key[1], seams.hub(seam.key)
+                before, after = _on(seam, by_part[part]), _on(seam, by_part[part + 1])
+                if hub is not None:
+                    self._fans[seam.key] = hub
+                    self._meetings += _round_a_hub(seam, hub, [end for end, _ in (*before, *after) if end.place == hub])
+                    before, after = ([each for each in side if each[0].place != hub] for side in (before, after))
+                self._meetings += _meetings(seam, before, after)
+                fewer = 0.0 if self._to_dark else _FEWER_SEAMS * _more(len(before), len(after))
+                self._leaning[seam.key] = seams.copies(number) * (fewer + _darker(design, seam))
+                if seam.kind == "straight":
+                    self.straight.add(seam.key)
+        for key, part in outward.items():
+            if not self._to_dark or not self._leaning.get(key):
+                outside = seams.copies(key[0]) * _OUTWARD
+                self._leaning[key] = self._leaning.get(key, 0.0) + (outside if part else -outside)
+
+    def choose(self, fixed: Mapping[SeamKey, int]) -> Pressing:
+        """A way of pressing in which as many meetings lock as can be found."""
+        if self._to_dark:
+            fixed = {key: int(value > 0) for key, value in self._leaning.items() if value} | dict(fixed)
+        return replace(_chosen(self._meetings, self._leaning, fixed), fans=self._fans)
+
+
+def _more(one: int, other: int) -> int:
+    return (one > other) - (one < other)
+
+
+def _round_a_hub(seam: UnitSeam, hub: Point, ends: Sequence[SeamEnd]) -> list[_Meeting]:
+    """All that meets at a hub is pressed the same way round: the seam itself, from the hub to its start, the first."""
+    first = SeamEnd(hub, step(hub, seam.line[0]), seam.over, seam.key)
+    turns = [sign(cross(end.inward, end.over)) for end in (first, *ends)]
+    return [
+        _Meeting((seam.key, hub), seam.key, end.key, turn != turns[0], 3, locks=True)
+        for end, turn in zip(ends, turns[1:], strict=True)
+    ]
 
 
 def _on(seam: UnitSeam, ends: Sequence[SeamEnd]) -> list[tuple[SeamEnd, int]]:

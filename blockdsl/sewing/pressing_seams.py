@@ -5,7 +5,8 @@ Everything is in the unit's own frame, which has the box of the unit's first pla
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from blockdsl.geometry import Point, sign
@@ -14,6 +15,7 @@ from blockdsl.model import BlockDesign
 from blockdsl.sewing.order import Joined, SeamKind
 from blockdsl.sewing.pressing_frames import Frames, moved
 
+_MEETING_AT_A_HUB = 3
 SeamKey = tuple[int, int]
 """A seam that is pressed alike in every copy of its unit: the unit's number, and which of the unit's seams."""
 
@@ -50,6 +52,8 @@ class UnitSeams:
         self._design = design
         self._frames = frames
         self._ends: dict[int, list[SeamEnd]] = {}
+        self._by_part: dict[int, list[list[SeamEnd]]] = {}
+        self._unfanned: set[SeamKey] = set()
         self._seams: dict[int, tuple[UnitSeam, ...]] = {}
 
     def of(self, number: int) -> tuple[UnitSeam, ...]:
@@ -61,6 +65,10 @@ class UnitSeams:
                 self._seam(node, (number, place), origin) for place in range(len(node.seams))
             )
         return known
+
+    def copies(self, number: int) -> int:
+        """How often a unit is made: what holds for it holds for so many seams."""
+        return len(self._frames.units[number].places)
 
     def _seam(self, node: Joined, key: SeamKey, origin: Point) -> UnitSeam:
         seam = node.seams[key[1]]
@@ -101,11 +109,18 @@ class UnitSeams:
                 known.append(SeamEnd(seam.line[0], step(seam.line[0], seam.line[1]), seam.over, seam.key))
                 back = step(seam.line[-1], seam.line[-2])
                 last = seam.over if len(seam.line) == 2 else _turned_like(seam)
+                if self.hub(seam.key) is not None:  # from the hub on it is pressed to the other side
+                    last = Point(-last.x, -last.y)
                 known.append(SeamEnd(seam.line[-1], back, last, seam.key))
         return known
 
     def ends_by_part(self, number: int) -> list[list[SeamEnd]]:
         """For each part of the unit the seams inside it that end at the part's outline, in the unit's frame."""
+        if number not in self._by_part:
+            self._by_part[number] = self._find_ends_by_part(number)
+        return self._by_part[number]
+
+    def _find_ends_by_part(self, number: int) -> list[list[SeamEnd]]:
         found: list[list[SeamEnd]] = []
         for part in self._frames.units[number].assembly.parts:
             if not isinstance(part, Joined):
@@ -119,6 +134,34 @@ class UnitSeams:
                 ]
             )
         return found
+
+    def hub(self, key: SeamKey) -> Point | None:
+        """The place inside a straight seam where at least three seams of either side end, as in the middle of a star.
+
+        There all seams are pressed the same way round, this one too: from the hub on to its other side. None where
+        there is no such place, or where it has been said that it cannot be fanned.
+        """
+        seam = self.of(key[0])[key[1]]
+        if seam.kind != "straight" or key in self._unfanned:
+            return None
+        by_part = self.ends_by_part(key[0])
+        sides = [Counter(end.place for end in by_part[key[1] + side]) for side in (0, 1)]
+        return next(
+            (
+                place
+                for place, count in sides[0].items()
+                if min(count, sides[1][place]) >= _MEETING_AT_A_HUB
+                and place not in (seam.line[0], seam.line[-1])
+                and on_line(place, seam.line) is not None
+            ),
+            None,
+        )
+
+    def leave_unfanned(self, keys: Iterable[SeamKey]) -> None:
+        """These seams are pressed to one side from end to end, though seams meet in the middle of them."""
+        self._unfanned.update(keys)
+        self._ends.clear()
+        self._by_part.clear()
 
 
 def _turned_like(seam: UnitSeam) -> Point:

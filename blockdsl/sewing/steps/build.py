@@ -7,9 +7,9 @@ from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from typing import TypeGuard
 
-from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.arc import Bend
-from blockdsl.geometry.polygon import edges
+from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.foundation import FoundationPlan
 from blockdsl.sewing.making import Making
@@ -17,12 +17,12 @@ from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, STRIPS
 from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
 from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
-from blockdsl.sewing.pressing_seams import UnitSeams
+from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams
 from blockdsl.sewing.steps.customs import customs
 from blockdsl.sewing.steps.hand import sentences_by_hand
 from blockdsl.sewing.steps.names import MIRRORED, cells_of, name_things, row_names
 from blockdsl.sewing.steps.papers import paper_steps, step_count
-from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
+from blockdsl.sewing.steps.step import Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.sewing.steps.words import Speech, sentences_of
 from blockdsl.sewing.strips import steps_before
@@ -244,8 +244,31 @@ class _Builder:
             meetings=0 if by_hand else self._pressing.meetings.get(key, 0),
             unnested=0 if by_hand else self._pressing.unnested.get(key, 0),
             dots=() if by_hand else tuple(moved([end], origin)[0] for end in ends if end in self._turned_at),
+            fan=self._fan(key, origin),
             bend=seam.bend and Bend(moved([seam.bend.centre], origin)[0], seam.bend.radius, hollow=True),
         )
+
+    def _fan(self, key: SeamKey, origin: Point) -> Fan | None:
+        """Where a seam is pressed to its other side from there on; `origin` is the corner of what the step makes."""
+        hub, toward = self._pressing.fans.get(key), self._pressing.toward.get(key)
+        if hub is None or toward is None:
+            return None
+        seam, corner = self._seams.of(key[0])[key[1]], self._frames.origin(key[0])
+        ends = (seam.line[0], seam.line[-1])
+        beside = (seam.beside[toward], seam.beside[1 - toward])
+        first, second = (
+            next(patch for patch in side if self._leads(moved(self._design.patches[patch].outline, corner), hub, end))
+            for side, end in zip(beside, ends, strict=True)
+        )
+        place = Point(hub.x + corner.x - origin.x, hub.y + corner.y - origin.y)
+        return Fan(place, (self._design.patches[first].fabric, self._design.patches[second].fabric))
+
+    @staticmethod
+    def _leads(outline: Polygon, hub: Point, end: Point) -> bool:
+        """Whether one of its edges leads from the hub toward the end."""
+        way = step(hub, end)
+        ways = [step(*(edge if edge[0] == hub else edge[::-1])) for edge in edges(outline) if hub in edge]
+        return any(not sign(cross(way, side)) and sign(dot(way, side)) > 0 for side in ways)
 
     def _ingredient(self, part: Assembly, origin: Point) -> Ingredient:
         patches = part.patches

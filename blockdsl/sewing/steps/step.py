@@ -28,6 +28,18 @@ class Ingredient:
 
 
 @dataclass(frozen=True, slots=True)
+class Fan:
+    """A place inside a seam where many seams meet, as in the middle of a star, and all are pressed the same way round.
+
+    From the start of the seam to `place` its allowances are pressed as `toward` says, beyond it to the other part;
+    `fabrics` are those of the patches at the place that the two halves are pressed toward.
+    """
+
+    place: Point
+    fabrics: tuple[str, str]
+
+
+@dataclass(frozen=True, slots=True)
 class StepSeam:
     """One seam: its `line` from where sewing starts, through the corners at which the work is turned, to its end.
 
@@ -36,7 +48,8 @@ class StepSeam:
     when the seam is pressed open; `arrow` is the direction of pressing (of no particular length). `meetings` is how
     many seams of the two sides meet in this one, and `unnested` how many of them lie the same way. A curved seam runs
     along `bend` from the start of the line to its end. `dots` are those of its ends where something is set in later:
-    there it stops a seam allowance from the edge.
+    there it stops a seam allowance from the edge. With a `fan` it is pressed to its other part from
+    there on.
     """
 
     line: tuple[Point, ...]
@@ -50,6 +63,7 @@ class StepSeam:
     unnested: int
     bend: Bend | None = None
     dots: tuple[Point, ...] = ()
+    fan: Fan | None = None
 
 
 @dataclass(frozen=True, slots=True)

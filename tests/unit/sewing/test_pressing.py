@@ -77,3 +77,47 @@ def test_pressed_toward_the_dark_a_dark_goose_is_pressed_toward() -> None:
     assert {way[1] for way in ways(away)[0]} == {-1}
     # The goose points up, and its skies lie at the upper left and the upper right: downward is toward the goose.
     assert {way[1] for way in ways(toward)[0]} == {1}
+
+
+# --- as it nests ------------------------------------------------------------------------------------
+
+
+def test_the_halves_of_an_hourglass_are_pressed_toward_the_darker_and_nest_in_the_middle() -> None:
+    halves = (
+        "patch fog at 0,0 2,0 1,1",
+        "patch slate at 2,0 2,2 1,1",
+        "patch fog at 2,2 0,2 1,1",
+        "patch slate at 0,2 0,0 1,1",
+    )
+    facts = block("grid 2 x 2", *halves, size="6 in")
+    pair, whole = (step.hands[0] for step in facts.steps)
+    (seam,) = pair.stages[0].seams
+    assert pair.ingredients[seam.parts[seam.toward or 0]].fabric == "slate"
+    (last,) = whole.stages[0].seams
+    assert (last.meetings, last.unnested) == (1, 0)
+
+
+def test_in_the_middle_of_a_star_all_seams_are_pressed_the_same_way_round() -> None:
+    facts = block("row (star45 points fog slate ground moss)", size="8 in")
+    pair, quarter, whole = (step.hands[0] for step in facts.steps)
+    # Pairs go toward the darker, and their joins, which have the other fabric there, toward the lighter.
+    seam = pair.stages[0].seams[0]
+    assert pair.ingredients[seam.parts[seam.toward or 0]].fabric == "slate"
+    last = whole.stages[0].seams[0]
+    assert last.fan is not None
+    assert (last.fan.place.x, last.fan.place.y) == (4, 4)
+    assert last.fan.fabrics == ("fog", "fog")
+    assert (last.meetings, last.unnested) == (1, 0)
+    join = quarter.stages[0].seams[0]
+    # The pairs that are joined are slate on the right of fog as they were sewn: turning on, slate lies beside fog.
+    assert join.toward is not None
+
+
+def test_where_fewer_than_eight_seams_meet_the_last_is_pressed_to_one_side() -> None:
+    four = block("row fog slate", "row slate fog", size="6 in")
+    assert all(seam.fan is None for seam in seams(four))
+
+
+def test_pressed_open_nothing_is_fanned() -> None:
+    facts = block("press open", "row (star45 points fog slate ground moss)", size="8 in")
+    assert all(seam.fan is None for seam in seams(facts))
