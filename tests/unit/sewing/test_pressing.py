@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from blockdsl.facts import BlockFacts
+from blockdsl.geometry import Point
 from blockdsl.sewing.steps import StepSeam
 from tests.unit.model.blocks import block
 
@@ -105,12 +108,15 @@ def test_in_the_middle_of_a_star_all_seams_are_pressed_the_same_way_round() -> N
     assert pair.ingredients[seam.parts[seam.toward or 0]].fabric == "slate"
     last = whole.stages[0].seams[0]
     assert last.fan is not None
-    assert (last.fan.place.x, last.fan.place.y) == (4, 4)
+    assert last.fan.place == Point(Fraction(4), Fraction(4))
     assert last.fan.fabrics == ("fog", "fog")
     assert (last.meetings, last.unnested) == (1, 0)
     join = quarter.stages[0].seams[0]
-    # The pairs that are joined are slate on the right of fog as they were sewn: turning on, slate lies beside fog.
     assert join.toward is not None
+    toward = quarter.ingredients[join.parts[join.toward]].picture
+    # Of the two pairs it goes toward the one that has fog at the seam: the patch that touches it along its line.
+    beside = [patch.fabric for patch in toward if {join.line[0], join.line[-1]} <= set(patch.outline)]
+    assert beside == ["fog"]
 
 
 def test_where_fewer_than_eight_seams_meet_the_last_is_pressed_to_one_side() -> None:
