@@ -7,7 +7,8 @@ from typing import Final
 
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import JoinFacts, StepFacts, plural
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.wording.english import plural
 
 TOO_MANY: Final = "This block has {count:,} patches, too many for a list of steps: sew it in rows."
 
@@ -21,7 +22,7 @@ def _join(join: JoinFacts, labels: Mapping[str, str], count: int) -> str:
     if join.step and count == 1 and join.name.startswith(("row ", "column ", "unit ")):
         return f"{join.name} (step {join.step})"
     if join.step:
-        return f"{count} {plural(join.name, count)} (step {join.step})"
+        return f"{count} {plural(join.name) if count > 1 else join.name} (step {join.step})"
     return f"{count} {join.name} ({fabric})"
 
 

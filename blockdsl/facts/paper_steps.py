@@ -18,7 +18,7 @@ from blockdsl.sewing.techniques.scene import Step
 def on_papers(made: StepFacts, step: MakingStep, block: BlockFacts) -> StepFacts:
     """A step of a section with its pieces and pictures, or one that joins sections."""
     place = next(place for place, found in enumerate(block.foundations) if found.unit == step.unit)
-    made = replace(made, sections=step.sections, foundation=place, sentences=())
+    made = replace(made, sections=step.sections, foundation=place)
     if len(step.sections) > 1:
         return made
     paper = next(paper for paper in block.foundations[place].papers if paper.letter == step.sections[0])

@@ -12,7 +12,7 @@ from blockdsl.facts.blockfacts import Extent, FabricFacts
 from blockdsl.sewing.method_steps import MethodPart, MethodStep
 from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant
-from blockdsl.sewing.steps.names import plural
+from blockdsl.sewing.steps.action import Action
 from blockdsl.sewing.techniques.scene import Step as LessonStep
 
 __all__ = [
@@ -26,7 +26,6 @@ __all__ = [
     "StepFacts",
     "StepSeam",
     "Variant",
-    "plural",
 ]
 
 
@@ -49,14 +48,15 @@ class JoinFacts:
 
 @dataclass(frozen=True, slots=True)
 class StepFacts:
-    """One numbered step. `count` is how many are made of both hands together, `spare` how many of them are left over.
+    """One numbered step. `count` is how many are made, `spare` how many of them are left over.
 
-    `finished` and `unfinished` are None for what is no rectangle. `hands` is what is made as it lies in its first
-    place, and its mirror image when the step makes that too. `cells` are the places in the block's grid, (column,
-    row, columns, rows) from 1. Of a unit made by a method `lesson` has the method's own steps, with `fabrics` for
-    their pictures, `made_by` what is taken and done, and `hands` no parts. `sections` are those of foundation papers,
-    by letter: one that is sewn to its paper, or several that are joined; `foundation` is their unit's place among
-    the block's foundations.
+    `finished` and `unfinished` are None for what is no upright rectangle; `size` is finished, of anything, as it lies
+    on the table. `actions` are what is done, in order, in a step that joins patches and units. `hands` is what is
+    made as it lies in its first place, and its mirror image when a method makes both. `cells` are the places in the
+    block's grid, (column, row, columns, rows) from 1. Of a unit made by a method `lesson` has the method's own steps,
+    with `fabrics` for their pictures, `made_by` what is taken and done, and `hands` no parts.
+    `sections` are those of foundation papers, by letter: one that is sewn to its paper, or several that are joined;
+    `foundation` is their unit's place among the block's foundations.
     """
 
     number: int
@@ -66,18 +66,14 @@ class StepFacts:
     method: str
     joins: tuple[JoinFacts, ...]
     seam: SeamKind
-    sentences: tuple[str, ...]
     finished: Extent | None
     unfinished: Extent | None
     cells: tuple[tuple[int, int, int, int], ...]
     hands: tuple[Variant, ...]
+    size: Extent
+    actions: tuple[Action, ...] = ()
     lesson: tuple[LessonStep, ...] | tuple[MethodPart, ...] = ()
     fabrics: tuple[FabricFacts, ...] = ()
     made_by: MethodStep | None = None
     sections: tuple[str, ...] = ()
     foundation: int | None = None
-
-    @property
-    def text(self) -> str:
-        """All sentences together."""
-        return " ".join(self.sentences)

@@ -1,4 +1,4 @@
-"""From the sewing room's steps to facts: names as headings, counts of what is taken, the methods' own sentences."""
+"""From the sewing room's steps to facts: names as headings, counts of what is taken, what a method does."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from blockdsl.facts.strip_steps import is_a_segment, is_pieced_from_strips, stri
 from blockdsl.facts.techniques import unit_lesson
 from blockdsl.sewing.methods import PATCH_BY_PATCH
 from blockdsl.sewing.steps import MakingStep, Variant
+from blockdsl.sewing.steps.measure import finished_size
 
 _ALREADY_CUT = ("lesson-strips-cut", "lesson-star-strips-cut")
 _TWO_SIDES = ("rectangle", "triangle", "template")
@@ -52,19 +53,13 @@ def _step(step: MakingStep, block: BlockFacts) -> StepFacts:
         method=step.method,
         joins=_joins(step.variants),
         seam=step.seam,
-        sentences=(*step.sentences, *_many(step)),
+        actions=step.actions,
+        size=finished_size(first),
         finished=first.extent if square else None,
         unfinished=(first.extent[0] + allowance, first.extent[1] + allowance) if square else None,
         cells=cells,
         hands=step.variants,
     )
-
-
-def _many(step: MakingStep) -> tuple[str, ...]:
-    if len(step.variants) > 1:
-        each = [variant.count for variant in step.variants]
-        return (f"Make {each[0]} of each." if each[0] == each[1] else f"Make {each[0]} and {each[1]} mirror images.",)
-    return (f"Make {step.count}.",) if step.count > 1 else ()
 
 
 def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:
@@ -95,10 +90,10 @@ def _taught(made: StepFacts, hands: Sequence[int], block: BlockFacts) -> StepFac
     found = method_step(hands, cuts, block)
     if found is not None:
         told, fabrics = found
-        return replace(made, joins=joins, sentences=(), lesson=told.parts, fabrics=fabrics, made_by=told)
+        return replace(made, joins=joins, lesson=told.parts, fabrics=fabrics, made_by=told)
     lesson, fabrics = unit_lesson(block.units[hands[0]], block)
     rest = tuple(step for step in lesson if step.key not in _ALREADY_CUT)
-    return replace(made, joins=joins, sentences=(), lesson=rest, fabrics=fabrics)
+    return replace(made, joins=joins, lesson=rest, fabrics=fabrics)
 
 
 def _hands(step: MakingStep, block: BlockFacts) -> tuple[int, ...]:

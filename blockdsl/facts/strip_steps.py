@@ -38,7 +38,7 @@ def strip_steps(
     told, fabrics = units[0]
     join = joined(told, tuple(range(start, start + len(units))) if numbered else (), unit.count)
     joins = tuple(JoinFacts(step.makes, step.count, step.number) for step in before)
-    return (*before, replace(made, joins=joins, sentences=(), lesson=join.parts, fabrics=fabrics, made_by=join))
+    return (*before, replace(made, joins=joins, lesson=join.parts, fabrics=fabrics, made_by=join))
 
 
 def is_a_segment(unit: UnitFacts) -> bool:
@@ -50,7 +50,7 @@ def _made_by(
     made: StepFacts, joins: tuple[JoinFacts, ...], told: StripSetUnit, fabrics: tuple[FabricFacts, ...]
 ) -> StepFacts:
     step = segments_of(told)
-    return replace(made, joins=joins, sentences=(), lesson=step.parts, fabrics=fabrics, made_by=step)
+    return replace(made, joins=joins, lesson=step.parts, fabrics=fabrics, made_by=step)
 
 
 def _segments(
@@ -72,11 +72,12 @@ def _segments(
         method=STRIPS,
         joins=(),
         seam="straight",
-        sentences=(),
+
         finished=(size[0] - seams, size[1] - seams),
         unfinished=size,
         cells=made.cells,
         hands=(),
+        size=(size[0] - seams, size[1] - seams),
     )
     return _made_by(step, _taken(each), *told)
 

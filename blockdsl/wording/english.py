@@ -59,8 +59,8 @@ def plural(name: str) -> str:
 
 def listed(items: Sequence[str], words: Messages) -> str:
     """`A`, `A and B`, `A, B, and C`; without the last comma in British English."""
-    if len(items) == 1:
-        return items[0]
+    if len(items) < 2:
+        return "".join(items)
     if len(items) == 2:
         return words("list-pair", first=items[0], last=items[1])
     return words("list-more", first=", ".join(items[:-1]), last=items[-1])

@@ -40,3 +40,9 @@ def size_words(extent: tuple[Exact, Exact], unit: RulerUnit, words: Messages) ->
     """`6 1/2 × 3 1/2 in`, `about 6 1/8 × 6 1/8 in`."""
     key = "size" if all(is_on_ruler(side, unit) for side in extent) else "size-about"
     return words(key, width=figure(extent[0], unit), height=figure(extent[1], unit), unit=unit)
+
+
+def nearest_words(length: float, unit: RulerUnit, words: Messages, *, about: bool) -> str:
+    """A length that is told to the nearest eighth or millimetre: how far a point extends, say."""
+    nearest = Fraction(round(length / float(_NEAREST[unit]))) * _NEAREST[unit]
+    return words("length-about" if about else "length", length=write_length(nearest, unit), unit=unit)

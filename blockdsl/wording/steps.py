@@ -6,12 +6,14 @@ from dataclasses import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.wording.english import capital, listed, plural
+from blockdsl.wording.english import capital, plural
+from blockdsl.wording.joining import joining_parts
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.methods import made_by_method, method_parts, way_of
 from blockdsl.wording.papers import paper_parts, section_size, without_papers
-from blockdsl.wording.steptext import StepPart, StepText
+from blockdsl.wording.steptext import StepText
+from blockdsl.wording.stepvoice import Told
 
 
 def language_of(block: BlockFacts) -> str:
@@ -24,7 +26,8 @@ def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText
     words = messages(language or language_of(block))
     taught: dict[tuple[object, ...], int] = {}
     on_papers: dict[str, int] = {}
-    return tuple(_text(step, block, words, taught, on_papers) for step in block.steps)
+    told = Told()
+    return tuple(_text(step, block, words, taught, on_papers, told) for step in block.steps)
 
 
 def _text(
@@ -33,6 +36,7 @@ def _text(
     words: Messages,
     taught: dict[tuple[object, ...], int],
     on_papers: dict[str, int],
+    told: Told,
 ) -> StepText:
     as_in = 0
     if step.sections:
@@ -42,28 +46,12 @@ def _text(
         as_in = first if first != step.number else 0
         parts = method_parts(step, block, words, as_in)
     else:
-        parts = _joined(step, block, words)
+        parts = joining_parts(step, block, words, told)
     if papers := without_papers(step, block, words):
         parts = (*parts[:-1], replace(parts[-1], sentences=(*parts[-1].sentences, papers)))
-    name = plural(step.makes) if step.count > 1 else step.makes
+    name = plural(step.makes) if step.count > 1 and not step.makes.startswith(("rows ", "columns ")) else step.makes
     made = made_by_method(step, words)
-    size = words("step-size", size=size_words(step.finished, block.unit, words)) if step.finished else ""
+    size = words("step-size", size=size_words(step.size, block.unit, words))
     if step.sections and not step.finished:
         size = words("step-size", size=section_size(step, block, words))
     return StepText(step.number, capital(name), made, size, parts, as_in)
-
-
-def _joined(step: StepFacts, block: BlockFacts, words: Messages) -> tuple[StepPart, ...]:
-    labels = {fabric.name: fabric.label for fabric in block.fabrics}
-    each = step.count > 1 and all(join.count % step.count == 0 for join in step.joins)
-    share = [join.count // step.count if each else join.count for join in step.joins]
-    takes = [
-        f"{count} {plural(join.name) if count > 1 else join.name}"
-        if join.step
-        else f"{count} {join.name} ({labels[join.fabric]})"
-        for join, count in zip(step.joins, share, strict=True)
-    ]
-    take = words("step-take-each" if each else "step-take", list=listed(takes, words))
-    measure = size_words(step.unfinished, block.unit, words) if step.unfinished else ""
-    rest = tuple(each for each in step.sentences if "now measure" not in each and each != f"Make {step.count}.")
-    return (StepPart((take, *rest), measure),)

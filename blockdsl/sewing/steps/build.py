@@ -19,12 +19,11 @@ from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
 from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams
 from blockdsl.sewing.steps.customs import customs
-from blockdsl.sewing.steps.hand import sentences_by_hand
-from blockdsl.sewing.steps.names import MIRRORED, cells_of, name_things, row_names
+from blockdsl.sewing.steps.names import REVERSED, cells_of, name_things, row_names
 from blockdsl.sewing.steps.papers import paper_steps, step_count
+from blockdsl.sewing.steps.plan import plan_actions, plan_by_hand
 from blockdsl.sewing.steps.step import Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
-from blockdsl.sewing.steps.words import Speech, sentences_of
 from blockdsl.sewing.strips import steps_before
 
 MOST_PATCHES = 1000
@@ -47,7 +46,7 @@ def build_steps(design: BlockDesign, making: Making, order: Assembly, letters: S
 
 @dataclass(frozen=True, slots=True)
 class _Pair:
-    """A thing and, when there is one, its mirror image."""
+    """A thing that a method makes and its mirror image, when there is one; anything else is alone."""
 
     first: Thing
     second: Thing | None
@@ -77,17 +76,16 @@ class _Builder:
         wanted = [thing.key[0] for thing in things.all.values() if not thing.by_method]
         fixed, outward = customs(design, making, things)
         self._pressing: Pressing = plan_pressing(design, self._seams, wanted, fixed, outward)
+        self._mirrors: dict[Key, Key] = {}
         self._pairs = self._paired()
         self._plans = {plan.group.key: plan for plan in making.foundations}
         self._number = self._numbered()
-        # Mirror images come in one step: how papers are folded is told in the first of all such steps.
-        self._first_by_hand = next((self._number[pair.first.key] for pair in self._pairs if pair.first.by_hand), 0)
         self._names = self._named()
         self._row_names = row_names(things)
 
     def _paired(self) -> list[_Pair]:
-        """Things in order, each mirror image with its partner, at the later place of the two."""
-        waiting: dict[Key, Thing] = {}
+        """Things in order. What a method makes comes with its mirror image, at the later place of the two."""
+        waiting: set[Key] = set()
         order = self._things.steps()
         by_unit = {thing.key: thing for thing in order}
         partner: dict[Key, Key] = {}
@@ -96,9 +94,12 @@ class _Builder:
             if mirror is None:
                 continue
             other = next((key for key in by_unit if key[0] == mirror and min(key[1], 0) == min(thing.key[1], 0)), None)
-            if other is not None and other not in partner.values() and self._alike_in_kind(by_unit[other], thing):
+            if other is None or other in self._mirrors.values() or not self._alike_in_kind(by_unit[other], thing):
+                continue
+            self._mirrors[thing.key] = other
+            if thing.by_method:
                 partner[thing.key] = other
-                waiting[other] = by_unit[other]
+                waiting.add(other)
         return [
             _Pair(by_unit[partner[thing.key]], thing) if thing.key in partner else _Pair(thing, None)
             for thing in order
@@ -122,10 +123,13 @@ class _Builder:
         return found
 
     def _named(self) -> dict[Key, str]:
-        names = name_things(self._design, self._making, self._things, [pair.first for pair in self._pairs])
-        for pair in self._pairs:
-            if pair.second is not None:
-                names[pair.second.key] = MIRRORED + names[pair.first.key]
+        """Mirror images are called after the one that is made first."""
+        order = [pair.first for pair in self._pairs]
+        names = name_things(
+            self._design, self._making, self._things, [thing for thing in order if thing.key not in self._mirrors]
+        )
+        for key, other in self._mirrors.items():
+            names[key] = REVERSED + names[other]
         return names
 
     def _numbered(self) -> dict[Key, int]:
@@ -167,27 +171,16 @@ class _Builder:
 
     def _step(self, number: int, pair: _Pair) -> MakingStep:
         thing, name = pair.first, self._names[pair.first.key]
-        hands = [each for each in (pair.first, pair.second) if each is not None]
-        variants = tuple(self._variant(each) for each in hands)
+        variants = tuple(self._variant(each) for each in (pair.first, pair.second) if each is not None)
         if thing.by_method:
             method = self._making.units[thing.key[1]].method
             return MakingStep(number, name, method, thing.key[1], variants)
-        labels = {fabric.name: fabric.label for fabric in self._design.fabrics}
-        speech = Speech(self._design.unit, self._design.seam, labels)
-        is_block = thing.key == self._things.root
         if thing.by_hand:
-            by_hand = sentences_by_hand(
-                variants[0],
-                speech,
-                len(hands),
-                is_block=is_block,
-                is_first=number == self._first_by_hand,
-                is_whole=not any(taker[1] == BY_HAND for taker in thing.takers),
-            )
-            return MakingStep(number, name, OVER_PAPERS, thing.title, variants, by_hand)
-        in_rounds = thing.node.patches in self._things.rounds_made.inside
-        words = sentences_of(variants[0], speech, len(hands), is_block=is_block, in_rounds=in_rounds)
-        return MakingStep(number, name, CUT_PATCHES, thing.title, variants, words)
+            is_whole = not any(taker[1] == BY_HAND for taker in thing.takers)
+            actions = plan_by_hand(variants[0], self._design.seam, is_whole=is_whole)
+            return MakingStep(number, name, OVER_PAPERS, thing.title, variants, actions)
+        actions = plan_actions(variants[0], self._design.seam)
+        return MakingStep(number, name, CUT_PATCHES, thing.title, variants, actions)
 
     def _variant(self, thing: Thing) -> Variant:
         unit = self._frames.units[thing.key[0]]
@@ -235,6 +228,7 @@ class _Builder:
         over, ends = self._seams.of(number)[place].over, (seam.start, seam.end)
         return StepSeam(
             line=moved([self._true.get(place, place) for place in (seam.start, *seam.turns, seam.end)], origin),
+            over=over,
             kind=seam.kind,
             stop=None if seam.stop is None else moved([seam.stop], origin)[0],
             begin=None if seam.begin is None else moved([seam.begin], origin)[0],

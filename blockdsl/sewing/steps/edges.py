@@ -1,30 +1,25 @@
-"""Which edges are sewn together, in words: `the 3 1/2 in edges`, `the long edge of A`."""
+"""Which edge of a patch lies along a seam: the long edge of a triangle, the short edge of a trapezoid."""
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import pairwise
 
-from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.polygon import cross, dot, edges, step
-from blockdsl.model.fabric import RulerUnit
-from blockdsl.model.lengths import write_length
+from blockdsl.sewing.steps.action import Edge
 
 
-def edge_of(outline: Polygon | None, line: tuple[Point, ...], seam: Fraction, unit: RulerUnit) -> str:
-    """The edge of a part that a straight seam lies on, as a maker calls it; empty when it has no plain name.
+def edge_kind(outline: Polygon | None, line: tuple[Point, ...]) -> Edge:
+    """Which of its kinds of edges lies along a straight seam; empty where it has but one kind, or none with a name.
 
-    Of a rectangle its length with the allowances, `3 1/2 in edge`; of a triangle `long edge`, `short edge`; of a
-    trapezoid the same for the two edges that lie the same way.
+    Of a triangle `long`, `short` (or `longer`, `middle`, `shortest`), of a trapezoid `long` and `short` for the two
+    edges that lie the same way.
     """
     if outline is None or len(line) != 2:
         return ""
     side = _side(outline, line)
-    if side is None:
+    if side is None or is_rectangle(outline):
         return ""
-    if _is_rectangle(outline):
-        whole = _straight_length(*side)
-        return "" if whole is None else f"{write_length(whole + 2 * seam, unit)} {unit} edge"
     if len(outline) == 3:
         return _of_triangle(outline, side)
     return _of_trapezoid(outline, side) if len(outline) == 4 else ""
@@ -41,37 +36,36 @@ def _side(outline: Polygon, line: tuple[Point, ...]) -> tuple[Point, Point] | No
     return None
 
 
-def _is_rectangle(outline: Polygon) -> bool:
-    return len(outline) == 4 and all(start.x == end.x or start.y == end.y for start, end in edges(outline))
+def is_rectangle(outline: Polygon) -> bool:
+    """Whether it has four square corners, however it lies."""
+    if len(outline) != 4:
+        return False
+    ways = [step(start, end) for start, end in edges(outline)]
+    return all(not sign(dot(way, ways[number - 1])) for number, way in enumerate(ways))
 
 
-def _straight_length(start: Point, end: Point) -> Exact | None:
-    if start.x == end.x:
-        return max(start.y, end.y) - min(start.y, end.y)
-    return max(start.x, end.x) - min(start.x, end.x) if start.y == end.y else None
-
-
-def _of_triangle(outline: Polygon, side: tuple[Point, Point]) -> str:
+def _of_triangle(outline: Polygon, side: tuple[Point, Point]) -> Edge:
     lengths = [dot(step(*edge), step(*edge)) for edge in edges(outline)]
     own = dot(step(*side), step(*side))
     longer = sum(sign(length - own) > 0 for length in lengths)
     alike = sum(length == own for length in lengths)
     if alike == 3:
-        return "edge"
+        return ""
     if not longer:
-        return "long edge" if alike == 1 else "longer edge"
+        return "long" if alike == 1 else "longer"
     if alike == 2:
-        return "short edge"
-    return ("", "middle edge", "shortest edge")[longer]
+        return "short"
+    kinds: tuple[Edge, ...] = ("", "middle", "shortest")
+    return kinds[longer]
 
 
-def _of_trapezoid(outline: Polygon, side: tuple[Point, Point]) -> str:
+def _of_trapezoid(outline: Polygon, side: tuple[Point, Point]) -> Edge:
     around = [step(start, end) for start, end in edges(outline)]
     own, opposite = next((one, around[place - 2]) for place, one in enumerate(around) if one == step(*side))
     parallel = [place for place in (0, 1) if not sign(cross(around[place], around[place + 2]))]
     if len(parallel) != 1 or sign(cross(own, opposite)):
         return ""
-    return "long edge" if sign(dot(own, own) - dot(opposite, opposite)) > 0 else "short edge"
+    return "long" if sign(dot(own, own) - dot(opposite, opposite)) > 0 else "short"
 
 
 def is_slanted(line: tuple[Point, ...]) -> bool:

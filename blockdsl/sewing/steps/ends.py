@@ -1,39 +1,42 @@
-"""How the ends of two parts lie on each other, right sides together: level, standing out evenly, or crossing.
+"""How the ends of two parts lie on each other, right sides together: which extends beyond the other, and how far.
 
-The allowance beyond an end of a seam is the longer the sharper the corner there; where the corners of the two parts
-differ, the edges of the cloth are not level though the seam lines are.
+The allowance beyond an end of a seam is the longer the sharper the corner there: by the cotangent of half its angle.
+Where the corners of the two parts differ, the edges of the cloth are not even though the seam lines are.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import Literal
+from math import sqrt
 
-from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
 from blockdsl.geometry.polygon import cross, dot, edges, step
 
-Ends = Literal["level", "even", "crossing", "one level", "uneven"]
-"""level: the cloth of both ends at the same place. even: one part stands out at both ends by as much. crossing: where
-an end is not level, the edges go straight on into each other and cross on the seam line. one level: the others are
-not. uneven: neither."""
 
+def overhang(line: Sequence[Point], one: Iterable[Polygon], other: Iterable[Polygon]) -> tuple[float, float]:
+    """How far the first part extends beyond the second at the start and at the end of a straight seam.
 
-def ends_of(line: Sequence[Point], one: Iterable[Polygon], other: Iterable[Polygon]) -> Ends:
-    """How two parts, each told by the outlines of its patches, lie on each other along a straight seam."""
-    corners = []
+    Units:  in allowances; below 0 where the second extends. Each part is given by the outlines of its patches.
+    """
     one, other = list(one), list(other)
+    found = []
     for start, end in ((line[0], line[-1]), (line[-1], line[0])):
         way = step(start, end)
-        corners.append((_corner(start, way, one), _corner(start, way, other)))
-    level = [_same(*corner) for corner in corners]
-    if all(level):
-        return "level"
-    (first, second), (third, fourth) = corners
-    if _same(first, third) and _same(second, fourth):
-        return "even"
-    if all(flush or _same(one, _other_way(other)) for flush, (one, other) in zip(level, corners, strict=True)):
-        return "crossing"
-    return "one level" if any(level) else "uneven"
+        here, there = _corner(start, way, one), _corner(start, way, other)
+        square = to_float(dot(way, way))
+        found.append(0.0 if _same(here, there) else _beyond(here, square) - _beyond(there, square))
+    return found[0], found[1]
+
+
+def beyond(before: Point, here: Point, after: Point) -> float:
+    """How far the cut edge goes on beyond a finished corner, in allowances: the cotangent of half the angle there."""
+    way, lead = step(here, before), step(here, after)
+    return _beyond((dot(way, lead), dot(lead, lead)), to_float(dot(way, way)))
+
+
+def _beyond(angle: Angle, square: float) -> float:
+    cosine = to_float(angle[0]) / sqrt(square * to_float(angle[1]))
+    return sqrt((1 + cosine) / (1 - cosine)) if cosine < 1 else 0.0
 
 
 Angle = tuple[Exact, Exact]
@@ -68,7 +71,3 @@ def _leads(place: Point, outline: Polygon) -> list[Point]:
 def _same(one: Angle, other: Angle) -> bool:
     """Whether two corners are equally sharp: (way · lead)² / lead² says it, with the sign of the first."""
     return sign(one[0]) == sign(other[0]) and one[0] * one[0] * other[1] == other[0] * other[0] * one[1]
-
-
-def _other_way(angle: Angle) -> Angle:
-    return -angle[0], angle[1]

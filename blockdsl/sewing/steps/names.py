@@ -8,11 +8,10 @@ from collections.abc import Sequence
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making, UnitClass
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION, OVER_PAPERS
+from blockdsl.sewing.steps.described import described
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.units import SHAPES
 
-PLACED = frozenset({"row", "rows", "column", "columns", "unit", "round"})
-"""Words that begin names which need no article: `row 2`."""
 _WAYS = {
     CUT_PATCHES: "patch by patch",
     OVER_PAPERS: "over papers",
@@ -24,14 +23,19 @@ _WAYS = {
     "eight at a time": "eight at a time",
 }
 """How a unit is made, after its name."""
-MIRRORED = "mirror image of "
+_MOST_LISTED = 3
+REVERSED = "reversed "
+"""Begins the name of what is the mirror image of something made before."""
 
 
 def name_things(design: BlockDesign, making: Making, things: Things, made: Sequence[Thing]) -> dict[Key, str]:
-    """A name for everything that is `made` in a step of its own, in that order; no two are called alike."""
+    """A name for everything that is `made` in a step of its own, in that order; no two are called alike.
+
+    The designer's name, the trade's, its number among the rows; else what it looks like or where it lies.
+    """
     rows, word = things.rows(), _way_of(things)
     names: dict[Key, str] = {}
-    nameless = 0
+    nameless: list[Thing] = []
     for thing in made:
         if thing.key == things.root:
             names[thing.key] = "block"
@@ -42,9 +46,14 @@ def name_things(design: BlockDesign, making: Making, things: Things, made: Seque
         elif thing.key in rows and word:
             names[thing.key] = _numbered(word, [place + 1 for place in rows[thing.key]])
         else:
-            nameless += 1
-            names[thing.key] = f"unit {nameless}"
-    return _told_apart(design, making, things, names)
+            nameless.append(thing)
+    names = _told_apart(design, making, things, names)
+    taken = set(names.values())
+    for number, thing in enumerate(nameless, start=1):
+        name = next((name for name in described(design, thing) if name not in taken), f"unit {number}")
+        names[thing.key] = name
+        taken.add(name)
+    return names
 
 
 def _titled(unit: UnitClass) -> str:
@@ -74,8 +83,10 @@ def row_names(things: Things) -> dict[tuple[int, ...], str]:
 def _numbered(word: str, places: Sequence[int]) -> str:
     if len(places) == 1:
         return f"{word} {places[0]}"
-    if len(places) > 3 and list(places) == list(range(places[0], places[-1] + 1)):
+    if len(places) > _MOST_LISTED and list(places) == list(range(places[0], places[-1] + 1)):
         return f"{word}s {places[0]} to {places[-1]}"
+    if len(places) > 2:
+        return f"{word}s {', '.join(map(str, places[:-1]))}, and {places[-1]}"
     return f"{word}s {', '.join(map(str, places[:-1]))} and {places[-1]}"
 
 
@@ -139,37 +150,3 @@ def _lines(sizes: Sequence[object]) -> list[object]:
     for size in sizes:
         places.append(places[-1] + size)  # type: ignore[operator]  # lengths add
     return places
-
-
-def plural(name: str, count: int) -> str:
-    """The name of so many: `beams`, `half-square triangles of Fog and Slate`, `of unit 1`."""
-    head, joint, rest = name.partition(" from step ")
-    if joint and count > 1:
-        return f"{head}s{joint}{rest}"
-    if name.endswith(")"):
-        return name  # a patch with its fabric: two A (Fog)
-    numbered = name.startswith("unit ") or ("round " in name and name[-1].isdigit())
-    if count == 1 or numbered or name.split(" ", maxsplit=1)[0] in PLACED:
-        return name if count == 1 or not numbered else f"of {name}"
-    if name.startswith(MIRRORED):
-        return f"mirror images of {name.removeprefix(MIRRORED)}"
-    for joint in (" made ", " in a ", " of "):
-        head, found, rest = name.partition(joint)
-        if found:
-            return f"{_many(head)}{found}{rest}"
-    return _many(name)
-
-
-_IRREGULAR = {"goose": "geese", "geese": "geese", "leaf": "leaves"}
-
-
-def _many(name: str) -> str:
-    """The plural of the name's last word; what ends in a single s is taken to be one (`two-bars`)."""
-    for one, several in _IRREGULAR.items():
-        if name.lower().endswith(one):
-            return name[: -len(one)] + several
-    if name.endswith(("ss", "x", "ch", "sh")):
-        return f"{name}es"
-    if name.endswith("y") and name[-2:-1] not in set("aeiou"):
-        return f"{name[:-1]}ies"
-    return name if name.endswith("s") else f"{name}s"

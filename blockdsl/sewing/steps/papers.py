@@ -125,6 +125,7 @@ def _seam(join: SectionJoin, parts: tuple[int, int], before: list[Point]) -> Ste
     arrow = square if back else Point(-square.x, -square.y)
     return StepSeam(
         line=(start, end),
+        over=Point(-arrow.x, -arrow.y),
         kind="straight",
         stop=None,
         begin=None,

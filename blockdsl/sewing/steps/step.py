@@ -8,6 +8,7 @@ from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend
 from blockdsl.model import Patch
 from blockdsl.sewing.order import SeamKind
+from blockdsl.sewing.steps.action import Action
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,15 +45,16 @@ class StepSeam:
     """One seam: its `line` from where sewing starts, through the corners at which the work is turned, to its end.
 
     A partial seam is sewn from `begin` (else the start of the line) to `stop`. `parts` are the two things joined, as
-    numbers of the step's stages count them; `toward` is 0 or 1, the one that the allowances are pressed to, or None
-    when the seam is pressed open; `arrow` is the direction of pressing (of no particular length). `meetings` is how
-    many seams of the two sides meet in this one, and `unnested` how many of them lie the same way. A curved seam runs
-    along `bend` from the start of the line to its end. `dots` are those of its ends where something is set in later:
-    there it stops a seam allowance from the edge. With a `fan` it is pressed to its other part from
-    there on.
+    numbers of the step's stages count them, and `over` leads across from the first to the second; `toward` is 0 or 1,
+    the one that the allowances are pressed to, or None when the seam is pressed open; `arrow` is the direction of
+    pressing (of no particular length). `meetings` is how many seams of the two sides meet in this one, and `unnested`
+    how many of them lie the same way. A curved seam runs along `bend` from the start of the line to its end. `dots`
+    are those of its ends where something is set in later: there it stops a seam allowance from the edge.
+    With a `fan` it is pressed to its other part from there on.
     """
 
     line: tuple[Point, ...]
+    over: Point
     kind: SeamKind
     stop: Point | None
     begin: Point | None
@@ -106,12 +108,12 @@ class Variant:
 
 @dataclass(frozen=True, slots=True)
 class MakingStep:
-    """One step: `count` of one thing, mirror images together. `unit` is the number of its unit in the making, if any.
+    """One step: `count` of one thing; of what a method makes mirror images together.
 
-    `method` is `cut patches` for what is sewn seam by seam; else the unit comes out of the method as a whole, and
-    there are no ingredients and no stages. `sentences` say in words what to do; none for other methods. `sections` are
-    those of foundation papers, by letter: one that is sewn to its paper, or several that are joined, with ingredients
-    and stages.
+    `unit` is the number of its unit in the making, if any. `method` is `cut patches` for what is sewn seam by seam;
+    else the unit comes out of the method as a whole, and there are no ingredients, no stages and no `actions`.
+    `sections` are those of foundation papers, by letter: one that is sewn to its paper, or several that are joined,
+    with ingredients and stages.
     """
 
     number: int
@@ -119,7 +121,7 @@ class MakingStep:
     method: str
     unit: int | None
     variants: tuple[Variant, ...]
-    sentences: tuple[str, ...] = ()
+    actions: tuple[Action, ...] = ()
     sections: tuple[str, ...] = ()
 
     @property

@@ -1,4 +1,234 @@
 # Sentences of the steps that join patches and units.
 
-# The result of a step, measured edge to edge, unfinished.
-step-measure = It should measure { $size }.
+the = the { $name }
+first = the first
+second = the second
+third = the third
+fourth = the fourth
+fifth = the fifth
+one = one { $name }
+other = the other { $name }
+another = another { $name }
+piece-triangle = triangle
+piece-square = square
+list-count = { $count } { $item }
+list-pairs = { $first } and { $other } { $count } times
+numbers-to = { $word } { $first } to { $last }
+list-each = { $list }, each with { $shows }
+list-repeated = { $first }, then { $other } and { $first } { $count } times
+
+# In which order.
+way-right = left to right
+way-down = top to bottom
+way-bottom = top to bottom
+way-lower-right = upper left to lower right
+way-upper-right = lower left to upper right
+way-left = right to left
+way-top = bottom to top
+way-lower-left = upper right to lower left
+way-upper-left = lower right to upper left
+
+# What shows how a part lies: "with …".
+shows-seen = { $fabric } at the { $pos }
+shows-middle = { $fabric } in the middle of its { $pos } edge
+shows-point = its point at the { $pos }
+shows-square-corner = its square corner at the { $pos }
+shows-sharp-corner = its sharp corner at the { $pos }
+shows-wide-corner = its wide corner at the { $pos }
+shows-long-edge = { $count ->
+    [one] its long edge at the { $pos }
+   *[other] long edges at the { $pos }
+}
+shows-short-edge = { $count ->
+    [one] its short edge at the { $pos }
+   *[other] short edges at the { $pos }
+}
+shows-upright-edges = two edges upright
+shows-level-edges = two edges level
+shows-mark = its TOP mark at the { $pos }
+with-landmark = { $part } ({ $shows })
+
+join-lay = Lay { $part } with { $shows }.
+join-lay-both = { $has ->
+    [yes] Lay both { $what } with { $shows }.
+   *[no] Lay both with { $shows }.
+}
+join-lay-all = { $has ->
+    [yes] Lay all { $what } with { $shows }.
+   *[no] Lay all with { $shows }.
+}
+join-lay-on-point = { $has ->
+    [yes] Lay { $part } on point, with { $shows }.
+   *[no] Lay { $part } on point.
+}
+join-turn = { $quarters ->
+    [2] { $part } is { $like } rotated a half turn.
+   *[other] { $part } is { $like } rotated a quarter turn.
+}
+
+# Sewing.
+tail-right-sides = , right sides together
+tail-with = , with { $shows }
+tail-shows = , { $shows }
+tail-nest = , nesting the seams
+tail-match = , matching the seams
+tail-same = {" "}in the same way
+by-long = {" "}by its long edge
+by-short = {" "}by its short edge
+by-longer = {" "}by its longest edge
+by-middle = {" "}by its middle edge
+by-shortest = {" "}by its shortest edge
+edges-long = by their long edges
+edges-short = by their short edges
+edges-longer = by their longest edges
+edges-middle = by their middle edges
+edges-shortest = by their shortest edges
+edges-own = each by its edge
+edge-long = long edge
+edge-short = short edge
+edge-longer = longest edge
+edge-middle = middle edge
+edge-shortest = shortest edge
+edge-at = { $edge } at the { $pos }
+edge-side = { $pos } edge
+join-sew = Sew { $part }{ $by } to the { $side } edge of { $base }{ $tail }.
+join-sew-its = Sew { $part }{ $by } to its { $side } edge{ $tail }.
+join-sew-two = Sew 2 { $part } { $edge } to the { $sides } edges of { $base }{ $tail }, creases matched.
+many-long = long edges
+many-short = short edges
+many-longer = longest edges
+many-middle = middle edges
+many-shortest = shortest edges
+join-place-alike = Place one { $name } on the other, right sides together, { $edges } even.
+join-nest = Nest the seams and pin.
+join-match = Match the seams and pin.
+join-sew-alike = Sew one { $name } to the { $side } edge of the other{ $tail }.
+join-sew-edge = Sew the { $edge }.
+join-place = Place { $part } on { $base }, right sides together, all edges even{ $shows }.
+join-points = { $several ->
+    [yes] Their points extend { $length } at both ends.
+    [again] Their points extend { $length }.
+   *[no] Its points extend { $length } at both ends.
+}
+join-points-of = The points of { $part } extend { $length } at both ends.
+join-point = Its point extends { $length } at the { $pos } end.
+join-point-of = The point of { $part } extends { $length } at the { $pos } end.
+join-point-each = Its point extends { $length } at the { $pos } end, that of { $part } at the other.
+join-stop-at-dot = Stop at the dot at the { $pos } end; backstitch.
+join-dot-to-dot = Sew from dot to dot; backstitch at both.
+join-in-order = Sew them together in order from { $way }{ $tail }.
+join-row = Sew them together from { $way }: { $list }{ $tail }.
+join-row-list = { $name }, { $way }: { $list }.
+join-rows = Sew each { $way } together{ $tail }.
+join-row-number = { $way } { $number }
+join-joined = the joined pieces
+join-trim = Trim the dog-ears.
+join-crease = Crease the middle of each edge of { $base } and of each long edge of { $parts }.
+join-crease-units = Crease the middle of each edge of { $base } and of the long edge of each { $parts }.
+join-dot = On the wrong side of each { $parts }, mark a dot { $length } from both edges at each corner.
+
+# Partial and set-in seams.
+-before-stop = 1/2 in
+join-place-partial = { $has ->
+    [yes] Place { $part } on { $base }, right sides together, a { $edge } { $unit } edge of { $name } on the { $side } edge of { $base }, { $even } ends even. The { $rest } end of { $name } extends beyond { $base }.
+   *[no] Place { $part } on { $base }, right sides together, on the { $side } edge of { $base }, { $even } ends even. The { $rest } end of { $name } extends beyond { $base }.
+}
+join-sew-partial = Sew the first { $length } from the { $even } end; backstitch. Leave the rest open.
+join-close = Place the loose end of { $part } on the { $side } edge of { $onto }, right sides together, edges even.
+join-close-sew = Sew from { -before-stop } before the stop to the { $pos } end.
+join-set-in = Set { $part } into the V at the { $pos } of { $base }{ $tail }. Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops.
+join-set-in-sew = Sew each edge from that dot to its outer end; backstitch at the dot.
+join-set-in-same = { $here ->
+    [yes] In the same way, set { $part } into the V at the { $pos }{ $tail }.
+   *[no] Set { $part } into the V at the { $pos }{ $tail }, as { $name } in step { $number }.
+}
+join-turning = Sew { $part } to the { $pos } edge of { $base }{ $tail }, one stretch at a time, from dot to dot. At each dot stop with the needle down and turn the work until the next two edges are even.
+join-turning-again = Sew { $part } to the { $pos } edge of { $base }{ $tail }, from dot to dot, turning at each.
+join-set-in-hand = Set { $part } into the V at the { $pos }{ $tail }, folding the papers at the corner.
+
+# Curves.
+join-curve-crease = Crease the middle of each curved edge.
+join-curve-place = Place { $upper } on { $under }, right sides together, curved edges even, middles matched; pin.
+join-curve-pin = Bring the straight ends even and pin both, then the marks between.
+join-curve-sew = Sew the curved edge with { $upper } on top, easing it to lie flat under the needle.
+join-curve-as = Place { $upper } on { $under }, right sides together, curved edges even, and sew the curve as in step { $number }.
+join-curve-same = Sew { $upper } on { $under } along the curve in the same way, with { $upper } on top.
+
+# English paper piecing.
+join-baste = Fold the edges of each piece over its paper and baste them.
+join-baste-same = Baste the pieces to their papers.
+join-whip-same = Whip-stitch all seams.
+join-whip = Whip-stitch all seams, right sides together, corner to corner, through the folds alone.
+join-papers-in = Leave the papers in.
+join-papers-out = Press from the back. Take out the basting and the papers, and press the outer edges open.
+
+# Pressing.
+press-open = { $has ->
+    [yes] Press the { $count ->
+        [one] seam
+       *[other] seams
+    } of { $row } open.
+   *[no] { $count ->
+        [one] Press the seam open.
+        [2] Press both seams open.
+       *[other] Press all seams open.
+    }
+}
+press-toward = { $has ->
+    [yes] Press the { $count ->
+        [one] seam
+       *[other] seams
+    } of { $row } { -toward } { $name }.
+   *[no] { $count ->
+        [one] Press the seam { -toward } { $name }.
+        [2] Press both seams { -toward } { $name }.
+       *[other] Press all seams { -toward } { $name }.
+    }
+}
+press-away = { $has ->
+    [yes] Press the { $count ->
+        [one] seam
+       *[other] seams
+    } of { $row } away from { $name }.
+   *[no] { $count ->
+        [one] Press the seam away from { $name }.
+        [2] Press both seams away from { $name }.
+       *[other] Press all seams away from { $name }.
+    }
+}
+press-either = Press the seam to either side.
+press-inward = { $has ->
+    [yes] Press the seams of { $row } { -toward } its middle.
+   *[no] { $count ->
+        [2] Press both seams { -toward } the middle.
+       *[other] Press all seams { -toward } the middle.
+    }
+}
+press-outward = { $has ->
+    [yes] Press the seams of { $row } away from its middle.
+   *[no] { $count ->
+        [2] Press both seams away from the middle.
+       *[other] Press all seams away from the middle.
+    }
+}
+press-by-number = Press { $several ->
+    [yes] seams
+   *[no] seam
+} { $first } { $has ->
+    [yes] of { $row }{" "}
+   *[no] {""}
+}{ -toward } the { $one } and { $more ->
+    [yes] seams
+   *[no] seam
+} { $second } { -toward } the { $other }.
+press-each = Press each seam { -toward } the piece just added.
+press-sewn = Press the sewn part { -toward } { $name }.
+press-way = the { $pos }
+
+# Measures.
+measure-points = { $count ->
+    [one] { $size }, with { $length } beyond the point
+   *[other] { $size }, with { $length } beyond each point
+}
+measure-across = { $length } across
+measure-along = { $length } along the { $pos } edge

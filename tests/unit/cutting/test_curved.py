@@ -9,6 +9,7 @@ import pytest
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.blockfacts import CutFacts, TemplateFacts
 from tests.unit.model.blocks import CLOTH, block_of
+from tests.unit.wording.said import texts
 
 F = Fraction
 LEAF = "M0.15 0.85 Q0.15 0.15 0.85 0.15 Q0.85 0.85 0.15 0.85 Z"
@@ -89,6 +90,6 @@ def test_applique_changes_neither_the_proof_of_cover_nor_the_steps_of_the_ground
     covered = facts_of("size 6 in", "row fog slate", "row slate fog", 'applique lantern "M0.5 0.5 h1 v1 h-1 z"')
     assert covered.cover == plain.cover
     *ground, laid_on = covered.steps
-    assert [step.text for step in ground] == [step.text for step in plain.steps]
+    assert texts(covered)[: len(ground)] == texts(plain)
     assert laid_on.method == "applique"
     assert "lantern" in {fabric.name for fabric in covered.fabrics}

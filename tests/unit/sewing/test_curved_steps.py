@@ -11,6 +11,7 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import Point
 from blockdsl.geometry.arc import Bend
 from tests.unit.model.blocks import CLOTH, block_of
+from tests.unit.wording.said import texts
 
 F = Fraction
 
@@ -26,26 +27,22 @@ def only_step(facts: BlockFacts) -> StepFacts:
 
 
 def test_the_surround_is_sewn_on_top_and_the_seam_pressed_toward_it() -> None:
-    step = only_step(facts_of("(curve slate in fog)"))
-    ground, pie = "A (Harbour fog)", "B (Wet slate)"
-    assert step.seam == "curved"
-    assert step.sentences[0].startswith(f"Lay {ground} on {pie}, right sides together, its hollow edge on the curved")
-    assert step.sentences[1].startswith(f"Sew slowly with {ground} on top, 1/4 in from the edge")
-    assert "Press the seam allowances toward A." in step.sentences
-    assert "The block should now measure 4 1/2 × 4 1/2 in." in step.sentences
-
-
-def test_a_curved_unit_has_no_points_to_snip_and_pins_are_taken_out_before_the_needle() -> None:
-    text = only_step(facts_of("(curve slate in fog)")).text
-    assert "dog ears" not in text
-    assert "take each pin out before the needle reaches it" in text
+    facts = facts_of("(curve slate in fog)")
+    assert only_step(facts).seam == "curved"
+    # Worked out in the design for a cove: the same sentences with the letters of this block.
+    assert texts(facts)[0] == (
+        "Take 1 A (Harbour fog) and 1 B (Wet slate). Crease the middle of each curved edge. Place A on B, right sides "
+        "together, curved edges even, middles matched; pin. Bring the straight ends even and pin both, then the marks "
+        "between. Sew the curved edge with A on top, easing it to lie flat under the needle. Press the seam toward A. "
+        "☐ 4 1/2 × 4 1/2 in"
+    )
 
 
 @pytest.mark.parametrize("turn", ["", ">", "<", ">>", "~"])
 def test_the_hollow_piece_is_known_however_the_unit_is_turned(turn: str) -> None:
-    step = only_step(facts_of(f"(curve slate in fog){turn}"))
-    ground = next(part for part in step.hands[0].ingredients if part.fabric == "fog")
-    assert f"Sew slowly with {ground.name} (Harbour fog) on top" in step.text
+    facts = facts_of(f"(curve slate in fog){turn}")
+    ground = next(part for part in only_step(facts).hands[0].ingredients if part.fabric == "fog")
+    assert f"Sew the curved edge with {ground.name} on top" in texts(facts)[0]
 
 
 def test_the_seam_of_a_quarter_circle_runs_from_end_to_end_along_its_arc() -> None:
@@ -77,6 +74,6 @@ def test_a_quarter_circle_and_a_triangle_are_never_made_in_one_step() -> None:
 
 
 def test_handle_and_ground_each_have_a_curved_seam_told_on_its_own() -> None:
-    text = only_step(facts_of("(fan slate lantern slate on fog handle lantern)", "8 in")).text
-    assert text.count("right sides together, its hollow edge on the curved one") == 1
-    assert "along the curve in the same way, with what is sewn so far on top" in text
+    (text,) = texts(facts_of("(fan slate lantern slate on fog handle lantern)", "8 in"))
+    assert text.count("right sides together, curved edges even, middles matched; pin.") == 1
+    assert "along the curve in the same way, with the joined pieces on top" in text

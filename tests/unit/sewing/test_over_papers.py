@@ -6,16 +6,13 @@ import pytest
 
 from blockdsl.facts import BlockFacts
 from tests.unit.model.blocks import block
+from tests.unit.wording.said import texts
 
 HONEYCOMB = ("row (hexagons lantern slate across 8)", "make hexagons as over papers")
 STAR = ("row (star45 points slate lantern ground fog)", "make star45 as over papers")
 BESIDE = ("row (diamond slate on fog) fog/slate", "make diamond as over papers")
 
 HALF = {"fog", "lantern"}
-
-
-def words(facts: BlockFacts) -> list[str]:
-    return [" ".join(step.sentences) for step in facts.steps]
 
 
 def counts(facts: BlockFacts) -> dict[str, int]:
@@ -61,22 +58,17 @@ def test_hands_stop_at_no_dot_and_press_to_no_side() -> None:
     seams = [seam for step in facts.steps for hand in step.hands for stage in hand.stages for seam in stage.seams]
     assert any(len(seam.line) > 2 for seam in seams)
     assert all(seam.toward is None and not seam.dots and not seam.meetings for seam in seams)
-    told = " ".join(words(facts))
-    for never in ("1/4 in from the edge", "needle down", "Press the seam", "Stop at", "dog ears"):
+    told = " ".join(texts(facts))
+    for never in ("mark a dot", "Press the seam", "Stop at", "dog-ears", "extends"):
         assert never not in told
 
 
 def test_folding_is_told_in_full_once_and_papers_come_out_at_the_end() -> None:
-    told = words(block(*STAR, size="10 in"))
-    assert [text.count("Lay each paper, printed side up") for text in told] == [1, 0, 0]
+    told = texts(block(*STAR, size="10 in"))
+    assert ["Fold the edges of each piece over its paper" in text for text in told] == [True, False, False]
     assert ["Leave the papers in" in text for text in told] == [True, True, False]
-    assert "take out the papers" in told[-1]
-    assert "the block should now measure 10 1/2 × 10 1/2 in" in told[-1]
-
-
-def test_edges_are_told_by_their_finished_length() -> None:
-    (told,) = words(block("row (checker 1 x 2 fog slate)", "make checker as over papers", size="6 x 3 in"))
-    assert "the 3 in edges level" in told
+    assert "Take out the basting and the papers" in told[-1]
+    assert told[-1].endswith("☐ 10 1/2 × 10 1/2 in, with 1/4 in beyond each point")
 
 
 def test_what_lies_inside_is_sewn_over_papers_too() -> None:

@@ -11,15 +11,12 @@ import pytest
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Exact, Point, square_root
 from blockdsl.geometry.polygon import Polygon
-from blockdsl.sewing.steps.ends import ends_of
+from blockdsl.sewing.steps.ends import overhang
 from tests.unit.model.blocks import block
+from tests.unit.wording.said import texts
 
 CABIN = "(log centre lantern with fog moss slate fog fog moss slate fog)"
 """Two rounds, 5 in: a centre and logs of 1 in."""
-
-
-def texts(facts: BlockFacts) -> list[str]:
-    return [step.text for step in facts.steps]
 
 
 def pressed_toward(facts: BlockFacts) -> list[list[str]]:
@@ -40,17 +37,18 @@ def test_a_log_cabin_is_a_step_for_each_round_named_by_its_number() -> None:
     assert [step.makes for step in block(f"row {CABIN}", size="5 in").steps] == ["round 1", "block"]
 
 
-def test_each_log_is_told_with_its_side_and_the_length_of_its_edge() -> None:
+def test_each_log_is_told_with_its_side_and_what_lies_along_it() -> None:
     first, second = texts(block(f"row {CABIN}", size="5 in"))
     for words in (
-        "Sew A (Harbour fog) to the top of A (Lantern), right sides together, the 1 1/2 in edges level",
-        "Add B (Moss) to the right side, right sides together, the 2 1/2 in edges level.",
-        "Add B (Wet slate) to the bottom, right sides together, the 2 1/2 in edges level.",
-        "Add C (Harbour fog) to the left side, right sides together, the 3 1/2 in edges level.",
+        "Sew A (Harbour fog) to the top edge of A (Lantern), right sides together.",
+        "Sew B (Moss) to the right edge of A (Harbour fog) and A (Lantern).",
+        "Sew B (Wet slate) to the bottom edge of A (Lantern) and B (Moss).",
+        "Sew C to the left edge of A (Harbour fog), A (Lantern), and B (Wet slate).",
     ):
         assert words in first
         first = first[first.index(words) :]
-    assert "Sew C (Harbour fog) to the top of round 1, right sides together, the 3 1/2 in edges level" in second
+    assert "Lay round 1 with Harbour fog at the left. Sew C to its top edge." in second
+    assert "Press each seam toward the piece just added." in second
 
 
 def test_what_a_round_takes_is_listed_in_the_order_in_which_it_is_sewn() -> None:
@@ -63,8 +61,8 @@ def test_what_a_round_takes_is_listed_in_the_order_in_which_it_is_sewn() -> None
 
 def test_every_round_of_a_log_cabin_is_measured() -> None:
     first, second = texts(block(f"row {CABIN}", size="5 in"))
-    assert first.endswith("It should now measure 3 1/2 × 3 1/2 in.")
-    assert second.endswith("The block should now measure 5 1/2 × 5 1/2 in.")
+    assert first.endswith("☐ 3 1/2 × 3 1/2 in")
+    assert second.endswith("☐ 5 1/2 × 5 1/2 in")
 
 
 @pytest.mark.parametrize("centre", ["fog", "slate"])
@@ -75,8 +73,8 @@ def test_logs_are_pressed_away_from_the_centre_be_it_light_or_dark(centre: str) 
 
 def test_a_mirrored_log_cabin_goes_round_the_other_way() -> None:
     first = texts(block(f"row {CABIN}~", size="5 in"))[0]
-    assert "Add B (Moss) to the left side" in first
-    assert "Add C (Harbour fog) to the right side" in first
+    assert "Sew B (Moss) to the left edge" in first
+    assert "Sew C to the right edge" in first
 
 
 def test_four_log_cabins_alike_are_made_round_by_round_together() -> None:
@@ -88,8 +86,9 @@ def test_four_log_cabins_alike_are_made_round_by_round_together() -> None:
 def test_logs_on_two_sides_are_added_at_the_top_and_on_the_right_by_turns() -> None:
     facts = block("row (log centre lantern with fog moss slate fog on two sides)", size="3 in")
     assert [step.makes for step in facts.steps] == ["round 1", "block"]
-    assert "Add B (Moss) to the right side" in facts.steps[0].text
-    assert "to the top of round 1" in facts.steps[1].text
+    first, second = texts(facts)
+    assert "Sew B to the right edge" in first
+    assert "Sew B to its top edge." in second
 
 
 def test_an_unfinished_round_is_a_step_of_its_own() -> None:
@@ -109,9 +108,9 @@ def test_a_log_cabin_has_no_more_seams_than_logs() -> None:
 def test_courthouse_steps_are_sewn_in_pairs_the_top_and_the_bottom_first() -> None:
     facts = block("row (courthouse centre lantern with fog fog slate slate rounds 2)", size="5 in")
     first, second = texts(facts)
-    assert first.startswith("Sew A (Harbour fog) to the top and the bottom of A (Lantern), right sides together")
-    assert "Add B (Wet slate) to the left and the right, right sides together, the 3 1/2 in edges level." in first
-    assert second.startswith("Sew B (Harbour fog) to the top and the bottom of round 1")
+    assert "Sew an A (Harbour fog) to the top edge of A (Lantern), right sides together." in first
+    assert "Sew an A (Harbour fog) to its bottom edge." in first
+    assert "Lay round 1 with Wet slate at the left and right. Sew a B to its top edge. Sew a B to its bottom" in second
     assert pressed_toward(facts) == [["fog", "fog", "slate", "slate"]] * 2
 
 
@@ -120,14 +119,15 @@ def test_a_pineapple_is_sewn_in_rounds_of_straight_and_of_diagonal_logs() -> Non
     made = [step.makes for step in facts.steps]
     assert made == ["straight round 1", "diagonal round 1", "straight round 2", "block"]
     assert pressed_toward(facts) == [["fog"] * 4, ["slate"] * 4, ["fog"] * 4, ["slate"] * 4]
-    assert "to two opposite corners of the straight round 1" in facts.steps[1].text
-    assert "to the other two corners" in facts.steps[1].text
+    second = texts(facts)[1]
+    assert "Sew 2 C by their long edges to the right and left edges of straight round 1, creases matched." in second
+    assert "Sew 2 C by their long edges to the top and bottom edges of straight round 1, creases matched." in second
 
 
 def test_a_round_of_a_pineapple_is_measured_between_its_straight_edges() -> None:
-    # 6 in: a centre of 2, logs of 1; four in from edge to edge after the first round, and half an inch for the seams
+    # 6 in: a centre of 2 with four triangles of height 1: a square on point, 2 times r2, and half an inch for the seams
     first = texts(block("row (pineapple centre lantern with straight fog diagonal slate rounds 2)", size="6 in"))[0]
-    assert first.endswith("From one straight edge to the opposite one it should now measure 4 1/2 in.")
+    assert first.endswith("☐ about 3 3/8 × 3 3/8 in")
 
 
 # --- papers ------------------------------------------------------------------------------------------------
@@ -158,59 +158,52 @@ def shape(*corners: tuple[Exact | int, Exact | int]) -> Polygon:
     return tuple(Point(Fraction(0) + x, Fraction(0) + y) for x, y in corners)
 
 
+R2 = 2**0.5
+ACUTE = 1 + R2
+"""The cotangent of half of 45 degrees; of half of 135 degrees it is r2 - 1, of half a square corner 1."""
+
+
 @pytest.mark.parametrize(
-    ("one", "other", "ends"),
+    ("one", "other", "beyond"),
     [
         # two squares side by side
-        (((0, 0), (4, 0), (4, 4), (0, 4)), ((4, 0), (8, 0), (8, 4), (4, 4)), "level"),
-        # a triangle on a square: 45 degrees on 90 at both ends
-        (((0, 0), (4, 0), (4, 4), (0, 4)), ((4, 0), (6, 2), (4, 4)), "even"),
+        (((0, 0), (4, 0), (4, 4), (0, 4)), ((4, 0), (8, 0), (8, 4), (4, 4)), (0, 0)),
+        # a square on a triangle: 90 degrees on 45 at both ends
+        (((0, 0), (4, 0), (4, 4), (0, 4)), ((4, 0), (6, 2), (4, 4)), (-R2, -R2)),
         # two slanted strips end to end: 45 degrees on 135 at one end, the other way round at the other
-        (((0, 0), (4, 0), (0, 4), (-4, 4)), ((4, 0), (8, 0), (4, 4), (0, 4)), "crossing"),
-        # the first sky of a goose: level at its base, 45 degrees on 90 at its point
-        (((4, 0), (8, 4), (0, 4)), ((0, 0), (4, 0), (0, 4)), "one level"),
-        # the halves of an oblong: two different angles, which change places
-        (((0, 0), (2, 0), (0, 4)), ((2, 0), (2, 4), (0, 4)), "uneven"),
+        (((0, 0), (4, 0), (0, 4), (-4, 4)), ((4, 0), (8, 0), (4, 4), (0, 4)), (-2, 2)),
+        # the first sky of a goose: even at its base, 90 degrees on 45 at its point
+        (((4, 0), (8, 4), (0, 4)), ((0, 0), (4, 0), (0, 4)), (0, 1 - ACUTE)),
     ],
 )
-def test_ends_lie_level_evenly_or_crossing_by_the_corners_that_meet(
-    one: tuple[tuple[int, int], ...], other: tuple[tuple[int, int], ...], ends: str
+def test_what_extends_beyond_an_end_goes_by_the_corners_that_meet(
+    one: tuple[tuple[int, int], ...], other: tuple[tuple[int, int], ...], beyond: tuple[float, float]
 ) -> None:
     line = shape(*sorted(set(one) & set(other)))
-    assert ends_of(line, [shape(*one)], [shape(*other)]) == ends
+    found = overhang(line, [shape(*one)], [shape(*other)])
+    assert sorted(found) == pytest.approx(sorted(beyond))
 
 
 def test_the_corner_of_what_is_joined_is_that_of_all_its_patches() -> None:
-    # a goose with its first sky has 135 degrees at the point, and the second sky 45: they go straight on
+    # a goose with its first sky has 135 degrees at the point, and the second sky 45; both have 45 at the base
     goose, left, right = shape((4, 0), (8, 4), (0, 4)), shape((0, 0), (4, 0), (0, 4)), shape((4, 0), (8, 0), (8, 4))
-    assert ends_of(shape((4, 0), (8, 4)), [goose, left], [right]) == "crossing"
+    found = overhang(shape((4, 0), (8, 4)), [right], [goose, left])
+    assert found == pytest.approx((ACUTE - (R2 - 1), 0))
 
 
 def test_roots_are_no_hindrance_to_telling_ends() -> None:
-    # an octagon of side 2 and one of its corners
+    # an octagon of side 2 and one of its corners: 45 degrees on 135 at both ends
     far = 2 + square_root(2)
     corner = shape((0, 0), (square_root(2), 0), (0, square_root(2)))
     octagon = shape((square_root(2), 0), (far, 0), (far + square_root(2), far), (0, far), (0, square_root(2)))
-    assert ends_of((octagon[0], octagon[-1]), [octagon], [corner]) == "even"
-
-
-def test_a_triangle_with_uneven_ends_is_pinned_where_the_seam_begins_and_ends() -> None:
-    text = block("row (half-rectangle fog slate)", size="2 x 4 in").steps[0].text
-    assert "The ends do not lie level: pin through both where the seam begins and ends, 1/4 in from the edges." in text
-    assert "Match the middles" not in text
-
-
-def test_tumblers_cross_a_seam_allowance_in() -> None:
-    text = block("row (tumblers fog slate fog slate fog)", size="8 x 2 in").steps[0].text
-    assert "Where the ends do not lie level, let the edges cross 1/4 in from the edge." in text
-
-
-def test_the_first_sky_of_a_goose_lies_level_at_one_end() -> None:
-    text = block("row (geese slate on fog)", size="4 x 2 in").steps[0].text
-    assert "Lay one end level; at the other the point of A stands out." in text
+    assert overhang((octagon[0], octagon[-1]), [corner], [octagon]) == pytest.approx((2, 2))
 
 
 def test_tumblers_are_sewn_from_one_end_of_the_row_to_the_other_in_one_go() -> None:
-    step = block("row (tumblers fog slate fog slate fog)", size="8 x 2 in").steps[0]
+    facts = block("row (tumblers fog slate fog slate fog)", size="8 x 2 in")
+    (step,) = facts.steps
     assert [len(stage.parts) for stage in step.hands[0].stages] == [5]
-    assert step.text.startswith("Sew together from left to right: A (Harbour fog), B (Wet slate)")
+    assert (
+        "Sew them together from left to right: A, B (Wet slate) (its sharp corner at the lower right)"
+        in texts(facts)[0]
+    )

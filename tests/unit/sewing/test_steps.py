@@ -6,8 +6,9 @@ What the steps should be was worked out by hand; ways of pressing are common pra
 import pytest
 
 from blockdsl.facts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts, plural
+from blockdsl.facts.stepfacts import StepFacts
 from tests.unit.model.blocks import block, block_of, written
+from tests.unit.wording.said import texts, titles
 
 
 def told(facts: BlockFacts) -> list[str]:
@@ -55,18 +56,17 @@ def test_units_that_are_alike_up_to_a_turn_are_made_in_one_step() -> None:
     ]
 
 
-def test_mirror_images_are_two_hands_of_one_step() -> None:
+def test_mirror_images_are_two_steps_each_with_its_own_takes() -> None:
     above = "unit leaf\n  row fog slate\n  row moss moss"
-    step = step_of(block("row leaf leaf~", above=above, size="8 x 4 in"), "leaf")
-    assert (step.count, [hand.count for hand in step.hands]) == (2, [1, 1])
-    assert "Make the mirror image in the same way" in step.text
-    assert step.text.endswith("Make 1 of each.")
+    steps = block("row leaf leaf~", above=above, size="8 x 4 in").steps
+    made = [(step.makes, step.count) for step in steps]
+    assert made[-3:] == [("leaf", 1), ("reversed leaf", 1), ("block", 1)]
+    assert [[join.count for join in step.joins] for step in steps[-3:]] == [[1, 1]] * 3
 
 
-def test_units_without_a_name_are_numbered_in_the_order_of_the_steps() -> None:
-    # the outer rows, one the mirror image of the other, are made together when the second is wanted: last
+def test_what_nobody_has_named_is_called_by_what_it_is_joined_from() -> None:
     steps = block("row (hexagons lantern fog moss across 4)", size="12 in").steps
-    assert [(step.number, step.makes) for step in steps] == [(1, "unit 1"), (2, "unit 2"), (3, "unit 3"), (4, "block")]
+    assert [step.makes for step in steps] == ["strip", "second strip", "third strip", "reversed strip", "block"]
 
 
 def test_a_unit_made_by_a_method_is_one_step_and_its_patches_are_not_sewn_again() -> None:
@@ -99,7 +99,7 @@ def test_small_parts_that_go_into_one_unit_alone_are_sewn_on_the_way() -> None:
     above = "unit corner\n  row fog slate\n  row moss lantern"
     four = block("row corner corner>", "row corner< corner>>", above=above)
     assert [step.makes for step in four.steps] == ["corner", "rows 1 and 2", "block"]
-    assert four.steps[0].text.startswith("Lay out the pieces as the picture shows, in two rows.")
+    assert "Sew the first row to the top edge of the second" in texts(four)[0]
 
 
 def test_a_round_of_triangles_is_one_step() -> None:
@@ -115,7 +115,7 @@ def test_a_round_of_triangles_is_one_step() -> None:
         "patch slate at 1,3 0,2 1,1",
         "patch moss at 1,1 3,1 3,3 1,3",
     )
-    assert told(economy) == ["1 unit 1 x1: 4 B slate, 1 C moss", "2 block x1: 4 A fog, 1 unit 1 of step 1"]
+    assert told(economy) == ["1 middle x1: 4 B slate, 1 C moss", "2 block x1: 4 A fog, 1 middle of step 1"]
 
 
 def test_a_block_of_one_patch_has_no_steps() -> None:
@@ -137,27 +137,27 @@ def test_a_block_of_more_than_1000_patches_has_no_steps_and_is_not_searched() ->
 
 def test_a_corner_of_four_1_1_2_in_squares_should_measure_3_1_2_in() -> None:
     above = "unit corner\n  row fog slate\n  row moss lantern"
-    step = block("row corner corner>", "row corner< corner>>", above=above, size="6 in").steps[0]
-    assert "the 2 in edges level" in step.text
-    assert "Each should now measure 3 1/2 × 3 1/2 in." in step.text
-    assert step.text.endswith("Make 4.")
+    facts = block("row corner corner>", "row corner< corner>>", above=above, size="6 in")
+    assert texts(facts)[0].endswith("☐ 3 1/2 × 3 1/2 in")
+    assert titles(facts)[0] == "Corners · make 4 · 3 × 3 in finished"
 
 
 def test_centimetres_and_a_seam_of_0_75_cm_are_told_as_such() -> None:
-    step = block("row fog slate", "row slate fog", size="20 cm").steps[0]
-    assert "the 11.5 cm edges level" in step.text
-    assert "0.75 cm from the edge" in step.text
+    told = texts(block("row fog slate", "row slate fog", size="20 cm"))
+    assert [text.rpartition("☐ ")[2] for text in told] == ["21.5 × 11.5 cm", "21.5 × 21.5 cm"]
 
 
 def test_two_triangles_are_sewn_along_their_long_edges_and_lose_their_dog_ears() -> None:
-    step = block("row fog/slate", size="3 in").steps[0]
-    assert "the long edges level" in step.text
-    assert "dog ears" in step.text
+    (told,) = texts(block("row fog/slate", size="3 in"))
+    assert "all edges even. Sew the long edge." in told
+    assert "Trim the dog-ears." in told
 
 
 def test_a_triangle_on_a_square_is_matched_in_the_middle() -> None:
-    step = block("row (diamond fog on slate)", size="6 in").steps[0]
-    assert "Match the middles: the points of A stand out evenly at both ends." in step.text
+    # By hand: the allowance beyond 45 degrees is 1/4 in × (1 + r2), beyond a square corner 1/4 in: 0.354 in between.
+    (told,) = texts(block("row (diamond fog on slate)", size="6 in"))
+    assert "Crease the middle of each edge of B and of each long edge of A." in told
+    assert "creases matched. Their points extend 3/8 in at both ends." in told
 
 
 def test_a_partial_seam_says_where_it_stops_and_when_it_is_closed() -> None:
@@ -169,9 +169,10 @@ def test_a_partial_seam_says_where_it_stops_and_when_it_is_closed() -> None:
         "patch fog at 0,1 1,1 1,3 0,3",
         "patch slate at 1,1 2,1 2,2 1,2",
     )
-    text = " ".join(step.text for step in wheel.steps)
-    assert "sew only as far as the mark in the picture and leave the rest open" in text
-    assert "Now sew the open end of the partial seam" in text
+    text = " ".join(texts(wheel))
+    assert "on the top edge of B, right ends even. The left end of A extends beyond B." in text
+    assert "from the right end; backstitch. Leave the rest open." in text
+    assert "Sew from 1/2 in before the stop to the left end." in text
     assert "partial" in {step.seam for step in wheel.steps}
     assert wheel.seams is not None
     assert (wheel.seams.straight, wheel.seams.partial, wheel.seams.set_in) == (3, 1, 0)
@@ -186,7 +187,10 @@ def test_a_set_in_seam_says_to_stop_turn_and_sew_on() -> None:
         "patch slate at 0,4 0,0 1,1 1,3",
         "patch moss at 1,1 3,1 3,3 1,3",
     )
-    assert "turn the work until the next edges are level" in " ".join(step.text for step in frame.steps)
+    (told,) = texts(frame)
+    assert "On the wrong side of each A and B, mark a dot 1/4 in from both edges at each corner." in told
+    assert "Set B into the V" in told
+    assert "Stop at the dot at the lower right end; backstitch." in told
     assert "set-in" in {step.seam for step in frame.steps}
 
 
@@ -204,7 +208,7 @@ def test_the_rows_of_a_nine_patch_are_pressed_toward_the_dark_and_so_lock() -> N
     assert arrows(nine.steps[0]) == [(-1, 0), (1, 0)]
     assert arrows(nine.steps[1]) == [(1, 0), (-1, 0)]
     assert unnested(nine) == 0
-    assert "until they lock" in nine.steps[2].text
+    assert "Sew row 1 to the top edge of row 2, nesting the seams." in texts(nine)[2]
 
 
 def test_copies_that_are_turned_about_lock_by_themselves() -> None:
@@ -219,12 +223,13 @@ def test_copies_side_by_side_that_cannot_lock_are_told() -> None:
     facts = block("row pair pair pair", above=above, size="6 x 4 in")
     # The same unit three times, none turned: in both upright seams the allowances lie the same way.
     assert unnested(facts) == 2
-    assert "do not lock" in facts.steps[-1].text
+    assert texts(facts)[-1].count("matching the seams") == 2
 
 
 def test_geese_are_pressed_away_from_the_goose() -> None:
-    step = block("row (geese fog on slate)", size="6 x 3 in").steps[0]
-    assert step.text.count("toward A") == 2
+    facts = block("row (geese fog on slate)", size="6 x 3 in")
+    (step,) = facts.steps
+    assert texts(facts)[0].count("Press the seam toward A.") == 2
     # The goose points up: its skies lie at the upper left and the upper right.
     assert sorted(arrows(step)) == [(-1, -1), (1, -1)]
 
@@ -253,20 +258,12 @@ def test_twenty_rows_alike_are_not_told_one_by_one() -> None:
     rows = ["row " + "fog slate " * 10, "row " + "slate fog " * 10] * 10
     facts = block(*rows, size="40 in")
     assert [step.makes for step in facts.steps] == ["rows 1 to 20", "block"]
-    assert facts.steps[0].text.startswith("Sew all 20 parts together from left to right, as the picture shows")
-    assert facts.steps[1].text.startswith("Sew all 20 rows together from top to bottom")
+    row, whole = texts(facts)
+    assert "from left to right: A (Harbour fog) and A (Wet slate) 10 times" in row
+    assert whole.startswith("Take rows 1 to 20.")
+    assert "Sew them together in order from top to bottom, nesting the seams." in whole
 
 
 def test_two_patches_alike_are_named_without_an_s() -> None:
-    facts = block("row moss moss", size="4 x 2 in")
-    assert facts.steps[0].text.startswith("Lay two A (Moss) right sides together, the 2 1/2 in edges level")
-
-
-@pytest.mark.parametrize(
-    ("one", "several"),
-    [("beam", "beams"), ("goose", "geese"), ("flying geese", "flying geese"), ("cross", "crosses"), ("lily", "lilies"),
-     ("two-bars", "two-bars"), ("unit 1", "of unit 1"),
-     ("square in a square", "squares in a square")],
-)  # fmt: skip
-def test_names_of_several(one: str, several: str) -> None:
-    assert plural(one, 2) == several
+    (told,) = texts(block("row moss moss", size="4 x 2 in"))
+    assert told.startswith("Take 2 A (Moss). Sew one A to the right edge of the other")

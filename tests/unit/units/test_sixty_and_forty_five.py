@@ -12,6 +12,7 @@ from blockdsl.geometry import Exact, Point, square_root
 from blockdsl.geometry.polygon import area, bounding_box, dot, edges, step
 from blockdsl.units import SHAPES
 from tests.unit.model.blocks import block, cloth_at, corners, errors, exactly, one_error, warnings
+from tests.unit.wording.said import texts
 
 ROOT_2, ROOT_3 = square_root(2), square_root(3)
 STAR = "star45 points slate lantern ground fog"
@@ -121,9 +122,9 @@ def test_a_star_of_single_diamonds_has_no_rows_to_sew_as_strips() -> None:
 def test_a_seam_stops_short_where_something_is_set_in_later() -> None:
     # The seam of a pair ends where the triangle's seam turns; the seam of two pairs where a corner square's does.
     facts = block(f"row ({STAR})", size="8 in")
-    said = "At the dot stop 1/4 in from the edge, with a few stitches back: something is set in there later."
-    assert facts.steps
-    assert all(said in made.sentences for made in facts.steps[:2])
+    first, second, _ = texts(facts)
+    assert "Stop at the dot at the top end; backstitch." in first
+    assert "Stop at the dot at the upper right end; backstitch." in second
 
 
 # --- rows of triangles --------------------------------------------------------------------------------
@@ -314,5 +315,5 @@ def test_the_step_of_a_large_star_lists_what_each_strip_set_takes() -> None:
     facts = block("row (star45 points moss slate lantern rows 3 ground fog)", "make star45 as strip set", size="16 in")
     assert (
         "Set 1: Moss, Wet slate, Lantern; set 2: Wet slate, Lantern, Moss; set 3: Lantern, Moss, Wet slate."
-        in facts.steps[0].text
+        in texts(facts)[0]
     )

@@ -12,11 +12,11 @@ from blockdsl.wording.messages import MissingMessageError
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_every_language_has_every_message_of_the_language_it_varies(language: str) -> None:
-    assert "step-measure" in messages(language)
+    assert "step-take" in messages(language)
 
 
 def test_a_message_has_its_arguments_in_place() -> None:
-    assert messages()("step-measure", size="6 1/2 × 3 1/2 in") == "It should measure 6 1/2 × 3 1/2 in."
+    assert messages()("step-take", list="2 beams") == "Take 2 beams."
 
 
 def test_a_message_that_is_missing_is_never_passed_over() -> None:
@@ -25,8 +25,8 @@ def test_a_message_that_is_missing_is_never_passed_over() -> None:
 
 
 def test_a_message_without_its_argument_is_never_printed() -> None:
-    with pytest.raises(MissingMessageError, match="step-measure"):
-        messages()("step-measure")
+    with pytest.raises(MissingMessageError, match="step-take"):
+        messages()("step-take")
 
 
 def entries(folder: str) -> list[str]:

@@ -1,0 +1,243 @@
+"""What a maker does in a step, one action after the other; words and pictures are both made from it.
+
+Parts are numbered as in `Stage`: below the number of ingredients an ingredient, beyond it what an earlier stage of the
+same step made. Top, bottom, left and right are those of the pictures. Lengths are exact and finished unless said.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from blockdsl.geometry import Exact
+
+Position = Literal[
+    "top", "upper-right", "right", "lower-right", "bottom", "lower-left", "left", "upper-left"
+]  # fmt: skip
+LandmarkKind = Literal[
+    "edge", "corner", "middle", "point", "square-corner", "sharp-corner", "wide-corner",
+    "long-edge", "short-edge", "upright-edges", "level-edges", "mark",
+]  # fmt: skip
+Edge = Literal["", "long", "short", "longer", "middle", "shortest", "curved", "all"]
+"""An edge of a triangle, a trapezoid or a curved patch, where it has more than one kind."""
+Meeting = Literal["", "nest", "match"]
+
+
+@dataclass(frozen=True, slots=True)
+class Landmark:
+    """What shows how a part lies: `fabric` along whole edges, at corners or in the middles of edges, at `places`.
+
+    `point` is that of a goose; `mark` a pin at the top, as made. Of a single patch corners and edges by their form.
+    """
+
+    kind: LandmarkKind
+    places: tuple[Position, ...]
+    fabric: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Take:
+    """So many of one thing for one result: patches of a letter and fabric, or what an earlier `step` made.
+
+    `parts` are the ingredients of the step that they are.
+    """
+
+    name: str
+    count: int
+    step: int
+    fabric: str
+    parts: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Crease:
+    """Crease the middle of an edge of `base` and of the long edges of `parts`, to be matched."""
+
+    base: int
+    parts: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Dot:
+    """Mark dots a seam allowance from both edges, at every corner of the patches among `parts`."""
+
+    parts: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Lay:
+    """Lay parts on the table, right side up, each with its landmarks; none where it looks the same every way."""
+
+    parts: tuple[int, ...]
+    landmarks: tuple[tuple[Landmark, ...], ...]
+    on_point: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """`part` lies as `like` does, rotated by so many quarter turns clockwise."""
+
+    part: int
+    like: int
+    quarters: int
+
+
+@dataclass(frozen=True, slots=True)
+class Sew:
+    """Sew `part` to an edge of `base`: right sides together, edges even, one seam.
+
+    `side` is the edge of the base as it lies, `edge` that of the part. `landmarks` say how the part lies once it is
+    sewn and opened. `meeting`: whether seams meet along this one. `out`: at each end of the seam how far the part
+    extends beyond the base, below 0 where the base extends; nothing when both ends are even. `dots` are the ends at
+    which the seam stops at a dot. `along` are the ingredients that lie along the seam in a base sewn earlier. `seam`
+    is (stage, seam).
+    """
+
+    part: int
+    base: int
+    side: Position
+    seam: tuple[int, int]
+    edge: Edge = ""
+    landmarks: tuple[Landmark, ...] = ()
+    meeting: Meeting = ""
+    out: tuple[tuple[Position, float], ...] = ()
+    dots: tuple[Position, ...] = ()
+    along: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Place `part` on `base`, two patches that are mirror images in their seam, and sew one `edge`.
+
+    `landmarks` show how the base lies; `side` is where the seam is.
+    """
+
+    part: int
+    base: int
+    side: Position
+    seam: tuple[int, int]
+    edge: Edge
+    landmarks: tuple[Landmark, ...] = ()
+    says_side: bool = False
+    dots: tuple[Position, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Sew parts one to the other, in order from left to right or from top to bottom, each with its landmarks."""
+
+    parts: tuple[int, ...]
+    way: Position
+    stage: int
+    landmarks: tuple[tuple[Landmark, ...], ...]
+    meeting: Meeting = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Partial:
+    """Sew `part` to the `side` edge of `base` from the end `start` for `length` only, and leave the rest open.
+
+    `even` is the end at which both are even.
+    """
+
+    part: int
+    base: int
+    side: Position
+    seam: tuple[int, int]
+    even: Position
+    length: Exact
+    rest: Position
+    edge_length: Exact | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Close:
+    """Sew the open rest of a partial seam of `part`, from the stop to the `end`, to the `onto` along it now."""
+
+    part: int
+    onto: tuple[int, ...]
+    side: Position
+    end: Position
+    seam: tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class SetIn:
+    """Set `part` into an inner corner at `side`, sewing each of its edges from the dot there outward."""
+
+    part: int
+    base: int
+    side: Position
+    seam: tuple[int, int]
+    landmarks: tuple[Landmark, ...] = ()
+    turns: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Curve:
+    """Sew two parts along a curved edge: the one with the inward curve on top."""
+
+    upper: int
+    under: int
+    seam: tuple[int, int]
+    first: bool
+    landmarks: tuple[Landmark, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Baste:
+    """Fold the patches among the ingredients round their papers and baste them; the seams that follow are whipped."""
+
+
+@dataclass(frozen=True, slots=True)
+class Papers:
+    """What is done with papers at the end: taken out, or left in for the next step."""
+
+    out: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """Press seams toward one of their two parts each, or open. `seams` are (stage, seam)."""
+
+    seams: tuple[tuple[int, int], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Trim:
+    """Trim the dog-ears."""
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """What comes out, edge to edge, unfinished.
+
+    The sides of a rectangle; of anything else the length of one edge, or how far it is across from one long edge to
+    the other. `points` is how many points of patches touch its outer edges, a seam allowance inside them.
+    """
+
+    sides: tuple[Exact, Exact] | None
+    along: Position | None = None
+    length: Exact | None = None
+    across: bool = False
+    points: int = 0
+
+
+Action: TypeAlias = (
+    Baste
+    | Papers
+    | Crease
+    | Dot
+    | Lay
+    | Turn
+    | Sew
+    | Place
+    | Row
+    | Partial
+    | Close
+    | SetIn
+    | Curve
+    | Press
+    | Trim
+    | Measure
+)

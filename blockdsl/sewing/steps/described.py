@@ -1,0 +1,121 @@
+"""Plain names for what nobody has named: by what it is joined from, or by where in the block it lies."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from blockdsl.geometry import Exact, Polygon, sign
+from blockdsl.geometry.polygon import area, bounding_box
+from blockdsl.model import BlockDesign, Patch
+from blockdsl.sewing.order import Joined
+from blockdsl.sewing.steps.edges import is_rectangle
+from blockdsl.sewing.steps.tree import Thing
+
+_GRIDS = {2: "four-patch", 3: "nine-patch", 4: "sixteen-patch"}
+
+
+def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
+    """Names that fit, the best first; the same name may fit several things."""
+    patches = [design.patches[number] for number in thing.node.patches]
+    labels = {fabric.name: fabric.label for fabric in design.fabrics}
+    fabrics = list(dict.fromkeys(labels[patch.fabric] for patch in patches))
+    names = [*_by_form(thing, patches), *_by_place(design, thing, patches), _kind(thing)]
+    yield from names
+    if len(fabrics) == 1:
+        yield from (f"{fabrics[0]} {name}" for name in names)
+    elif len(fabrics) == 2:
+        yield from (f"{name} of {' and '.join(fabrics)}" for name in names)
+    for ordinal in ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"):
+        yield from (f"{ordinal} {name}" for name in names)
+
+
+def _kind(thing: Thing) -> str:
+    if _is_line(thing.node):
+        count = _pieces_in_line(thing.node)
+        return "pair" if count == 2 else "strip"
+    return "section"
+
+
+def _is_line(node: Joined) -> bool:
+    return all(seam.kind == "straight" for seam in node.seams)
+
+
+def _pieces_in_line(node: Joined) -> int:
+    return len(node.parts)
+
+
+def _by_form(thing: Thing, patches: Sequence[Patch]) -> Iterator[str]:
+    outlines = [patch.outline for patch in patches]
+    outline = thing.node.outline
+    square = outline is not None and is_rectangle(outline) and _is_square(outline)
+    corners = sorted(len(ring) for ring in outlines)
+    if square and corners == [3, 3]:
+        yield "half-square triangle"
+    if outline is not None and is_rectangle(outline) and not square and corners == [3, 3]:
+        yield "half-rectangle triangle"
+    if square and corners == [3, 3, 3, 3]:
+        yield "hourglass" if len({area(ring) for ring in outlines}) == 1 else "square"
+    if square and corners == [3, 3, 3]:
+        yield "split square"
+    if outline is not None and is_rectangle(outline) and not square and corners == [3, 3, 3] and _is_goose(outlines):
+        yield "goose"
+    side = round(len(patches) ** 0.5)
+    if square and side in _GRIDS and side * side == len(patches) and corners == [4] * len(patches):
+        sizes = {area(ring) for ring in outlines}
+        if len(sizes) == 1 and all(is_rectangle(ring) and _is_square(ring) for ring in outlines):
+            yield _GRIDS[side]
+    if corners == [3, 3] and outline is not None and len(outline) == 3:
+        yield "triangle pair"
+    if corners == [3, 4] and len(patches) == 2 and outline is not None and len(outline) == 3:
+        yield "corner triangle"
+
+
+def _is_square(outline: Polygon) -> bool:
+    ways = [(b.x - a.x, b.y - a.y) for a, b in zip(outline, (*outline[1:], outline[0]), strict=True)]
+    lengths = {x * x + y * y for x, y in ways}
+    return len(lengths) == 1
+
+
+def _is_goose(outlines: Sequence[Polygon]) -> bool:
+    areas = sorted((area(ring) for ring in outlines), key=lambda each: each)
+    return areas[0] == areas[1] and areas[2] == 2 * areas[0]
+
+
+def _by_place(design: BlockDesign, thing: Thing, patches: Sequence[Patch]) -> Iterator[str]:
+    """By its share of the block and where it lies, when it lies so everywhere."""
+    whole = bounding_box(tuple(corner for patch in design.patches for corner in patch.outline))
+    left, top, right, bottom = whole
+    width, height = right - left, bottom - top
+    boxes = [
+        bounding_box(tuple(corner for number in place for corner in design.patches[number].outline))
+        for place in thing.places
+    ]
+    if not boxes:
+        return
+    share = sum((area(patch.outline) for patch in patches), Fraction(0)) / (width * height)
+    count = len(boxes)
+    if share == Fraction(1, 4) and count == 4:
+        yield "quarter"
+    if share == Fraction(1, 2) and count == 2:
+        yield "half"
+    touching = [_touches(box, whole) for box in boxes]
+    if all(touch == 2 for touch in touching) and all(_in_corner(box, whole) for box in boxes):
+        yield "corner"
+    middle = (left + right) / 2, (top + bottom) / 2
+    if count == 1 and touching[0] in (0, 4) and _is_middle(boxes[0], middle):
+        yield "middle"
+    if all(touch == 1 for touch in touching):
+        yield "side"
+
+
+def _touches(box: Sequence[Exact], whole: Sequence[Exact]) -> int:
+    return sum(one == other for one, other in zip(box, whole, strict=True))
+
+
+def _in_corner(box: Sequence[Exact], whole: Sequence[Exact]) -> bool:
+    return (box[0] == whole[0]) != (box[2] == whole[2]) and (box[1] == whole[1]) != (box[3] == whole[3])
+
+
+def _is_middle(box: Sequence[Exact], middle: tuple[Exact, Exact]) -> bool:
+    return not sign(box[0] + box[2] - 2 * middle[0]) and not sign(box[1] + box[3] - 2 * middle[1])

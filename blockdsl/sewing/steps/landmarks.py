@@ -1,0 +1,309 @@
+"""What shows how a part lies: the shortest landmark that leaves one placing, proved by trying all of them.
+
+A part can be sewn by each of its edges that are as long as the one that lies along the seam. Each such turning gives a
+placing; those that look the same are one. A landmark is taken when it holds in the true placing and in no other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import combinations
+from typing import Final
+
+from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.polygon import cross, dot, edges, step
+from blockdsl.model import Patch
+from blockdsl.sewing.steps.action import Landmark, LandmarkKind, Position
+from blockdsl.sewing.steps.directions import OPPOSITE, ORDER, corner_positions, outward, towards
+
+_KINDS: Final[tuple[LandmarkKind, ...]] = ("edge", "corner", "middle")
+Turn = tuple[Exact, Exact]
+"""Cosine and sine of a turn clockwise on the page."""
+Told = dict[tuple[LandmarkKind, Position], str]
+"""What is seen where: a fabric along an edge, at a corner, in the middle of an edge."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lying:
+    """How a part is told to lie. `landmarks` are none where it looks the same every way.
+
+    `is_open` says that several placings are left that nothing tells apart but a mark at the top.
+    """
+
+    landmarks: tuple[Landmark, ...] = ()
+    is_open: bool = False
+
+
+NOTHING: Final = Lying()
+
+
+def lying(picture: Sequence[Patch], outline: Polygon | None, line: Sequence[Point], *, by_edge: bool = False) -> Lying:
+    """How a part lies that is sewn along the line, by fabrics and for a single patch by its form.
+
+    `by_edge`: of a patch by its long edge rather than by a corner.
+    """
+    if outline is None:
+        return NOTHING
+    side = along(outline, line)
+    if side is None:
+        return NOTHING
+    turns = [turn for turn in _turns(outline, side) if not _looks_alike(picture, turn)]
+    if not turns:
+        return NOTHING
+    if len(picture) == 1:
+        return _of_patch(outline, turns, by_edge=by_edge)
+    view = _View(picture, outline)
+    true, others = view.told((Fraction(1), Fraction(0))), [view.told(turn) for turn in turns]
+    point = view.point()
+    if point is not None and point not in [view.point(turn) for turn in turns]:
+        return Lying((Landmark("point", (point,)),))
+    found = _first(true, others, view.shares)
+    return Lying(found) if found else Lying((Landmark("mark", ("top",)),), is_open=True)
+
+
+def along(outline: Polygon, line: Sequence[Point]) -> int | None:
+    """Which edge of the outline lies along the first stretch of a seam."""
+    way = step(line[0], line[1])
+    for number, (start, end) in enumerate(edges(outline)):
+        if sign(cross(way, step(start, end))) or sign(cross(way, step(line[0], start))):
+            continue
+        low, high = sorted((dot(way, step(line[0], start)), dot(way, step(line[0], end))))
+        if sign(high) > 0 and sign(low - dot(way, way)) < 0:
+            return number
+    return None
+
+
+def _turns(outline: Polygon, side: int) -> list[Turn]:
+    """The turns, but none at all, that lay another edge of the same length where this one lies."""
+    ways = [step(start, end) for start, end in edges(outline)]
+    here = ways[side]
+    square = dot(here, here)
+    found: list[Turn] = []
+    for number, way in enumerate(ways):
+        if number != side and dot(way, way) == square:
+            found.append((dot(way, here) / square, cross(way, here) / square))
+    return found
+
+
+def _turned(point: Point, turn: Turn) -> Point:
+    cosine, sine = turn
+    if not sine:
+        return point if sign(cosine) > 0 else Point(-point.x, -point.y)
+    if not cosine:
+        return Point(-point.y, point.x) if sign(sine) > 0 else Point(point.y, -point.x)
+    return Point(cosine * point.x - sine * point.y, sine * point.x + cosine * point.y)
+
+
+def _looks_alike(picture: Sequence[Patch], turn: Turn) -> bool:
+    """Whether the picture looks the same after a turn, wherever it comes to lie."""
+    shapes = [(patch.fabric, patch.outline) for patch in picture]
+    return _settled(shapes) == _settled([(name, tuple(_turned(c, turn) for c in ring)) for name, ring in shapes])
+
+
+def _settled(shapes: Sequence[tuple[str, Polygon]]) -> frozenset[tuple[str, frozenset[Point]]]:
+    """Fabrics and corners, moved so that the box round all of them begins at (0, 0)."""
+    left = min(corner.x for _, ring in shapes for corner in ring)
+    top = min(corner.y for _, ring in shapes for corner in ring)
+    return frozenset((name, frozenset(Point(c.x - left, c.y - top) for c in ring)) for name, ring in shapes)
+
+
+def half_turned(one: Sequence[Patch], other: Sequence[Patch]) -> bool:
+    """Whether the second picture is the first one rotated a half turn."""
+    turned = [(patch.fabric, tuple(Point(-c.x, -c.y) for c in patch.outline)) for patch in one]
+    return _settled(turned) == _settled([(patch.fabric, patch.outline) for patch in other])
+
+
+class _View:
+    """A part of several patches: which fabrics its edges and corners show, however it is turned."""
+
+    def __init__(self, picture: Sequence[Patch], outline: Polygon) -> None:
+        self._outline = outline
+        self._picture = picture
+        self.shares: dict[str, int] = {}
+        for patch in picture:
+            self.shares[patch.fabric] = self.shares.get(patch.fabric, 0) + 1
+        self._edges: list[str] = []
+        self._middles: list[str] = []
+        self._corners: list[str] = []
+        self._geese: list[Point] | None = None
+        at: dict[Point, set[str]] = {}
+        for patch in picture:
+            for corner in patch.outline:
+                at.setdefault(corner, set()).add(patch.fabric)
+        for start, end in edges(outline):
+            way = step(start, end)
+            square = dot(way, way)
+            middle = square / 2
+            seen: set[str] = set()
+            inside: set[str] = set()
+            for patch in picture:
+                for a, b in edges(patch.outline):
+                    if _off(start, way, a) or _off(start, way, b):
+                        continue
+                    seen.add(patch.fabric)
+                    low, high = dot(way, step(start, a)), dot(way, step(start, b))
+                    if sign(low - middle) <= 0 <= sign(high - middle):
+                        inside.add(patch.fabric)
+            self._edges.append(seen.pop() if len(seen) == 1 else "")
+            self._middles.append(inside.pop() if len(inside) == 1 else "")
+            here = at.get(start, set())
+            self._corners.append(next(iter(here)) if len(here) == 1 else "")
+
+    def told(self, turn: Turn) -> Told:
+        """What is seen where after a turn."""
+        ring = tuple(_turned(corner, turn) for corner in self._outline)
+        found: Told = {}
+        clash: set[tuple[LandmarkKind, Position]] = set()
+        positions = corner_positions(ring)
+        for number, (start, end) in enumerate(edges(ring)):
+            place = towards(outward(start, end))
+            corner = positions[number]
+            seen: list[tuple[LandmarkKind, Position | None, str]] = [
+                ("edge", place, self._edges[number]),
+                ("middle", place, self._middles[number]),
+                ("corner", corner, self._corners[number]),
+            ]
+            for kind, where, fabric in seen:
+                if where is None:
+                    continue
+                if (kind, where) in found:
+                    clash.add((kind, where))
+                found[kind, where] = fabric
+        return {key: "" if key in clash else fabric for key, fabric in found.items()}
+
+    def point(self, turn: Turn = (Fraction(1), Fraction(0))) -> Position | None:
+        """Where the point of the one goose in it lies; None when there is none or more than one.
+
+        A goose is a triangle whose long edge lies along an outer edge and whose corner opposite that touches the
+        outer edge across from it.
+        """
+        if self._geese is None:
+            triangles = (patch.outline for patch in self._picture if len(patch.outline) == 3)
+            self._geese = [way for ring in triangles if (way := self._point_of(ring)) is not None]
+        return towards(_turned(self._geese[0], turn)) if len(self._geese) == 1 else None
+
+    def _point_of(self, ring: Polygon) -> Point | None:
+        """The way in which a goose flies: from its long edge to the corner opposite, when both lie as they should."""
+        ways = [step(start, end) for start, end in edges(ring)]
+        lengths = [dot(way, way) for way in ways]
+        for number in range(3):
+            if lengths[number - 1] != lengths[number - 2]:
+                continue
+            tip, start = ring[number - 1], ring[number]
+            for a, b in edges(self._outline):
+                side = step(a, b)
+                if sign(cross(side, ways[number])) or _off(a, side, tip) or tip in (a, b):
+                    continue
+                # the tip lies inside an edge of the outline that runs along the goose's long edge
+                for c, d in edges(self._outline):
+                    if not _off(c, step(c, d), start) and not sign(cross(step(c, d), ways[number])):
+                        return outward(a, b)
+        return None
+
+
+def _off(start: Point, way: Point, place: Point) -> bool:
+    """Whether a place does not lie on the line."""
+    if not way.x:
+        return place.x != start.x
+    if not way.y:
+        return place.y != start.y
+    return bool(sign(cross(way, step(start, place))))
+
+
+def _first(true: Told, others: Sequence[Told], shares: dict[str, int]) -> tuple[Landmark, ...]:
+    """The first landmark, or pair of landmarks, that no other placing shares."""
+    candidates = list(_candidates(true, shares))
+    for landmark in candidates:
+        if not any(_holds(landmark, other) for other in others):
+            return (landmark,)
+    for one, two in combinations(candidates, 2):
+        if not any(_holds(one, other) and _holds(two, other) for other in others):
+            return one, two
+    return ()
+
+
+def _candidates(true: Told, shares: dict[str, int]) -> Iterator[Landmark]:
+    """Landmarks in the order of the trade: whole edges, corners, middles; of each the rarest fabric first."""
+    late: list[Landmark] = []
+    for kind in _KINDS:
+        places: dict[str, list[Position]] = {}
+        for place in ORDER:
+            fabric = true.get((kind, place), "")
+            if fabric:
+                places.setdefault(fabric, []).append(place)
+        for fabric in sorted(places, key=lambda name: shares[name]):
+            where = places[fabric]
+            together = Landmark(kind, tuple(where), fabric)
+            if len(where) == 1 or (len(where) == 2 and (kind != "edge" or OPPOSITE[where[0]] == where[1])):
+                yield together
+            elif len(where) == 2:
+                late.append(together)
+            else:
+                late += [Landmark(kind, (place,), fabric) for place in where]
+    yield from late
+
+
+def _holds(landmark: Landmark, told: Told) -> bool:
+    return all(told.get((landmark.kind, place)) == landmark.fabric for place in landmark.places)
+
+
+# --- single patches --------------------------------------------------------------------------------
+
+
+def _of_patch(outline: Polygon, turns: Sequence[Turn], *, by_edge: bool) -> Lying:
+    """By the form of its corners and edges."""
+    true, others = _form(outline), [_form(tuple(_turned(c, turn) for c in outline)) for turn in turns]
+    for landmark in sorted(true, key=lambda each: by_edge and each.kind != "long-edge"):
+        if not any(landmark in other for other in others):
+            return Lying((landmark,))
+    return Lying((Landmark("mark", ("top",)),), is_open=True)
+
+
+def _form(outline: Polygon) -> list[Landmark]:
+    """What a patch shows by its form alone, plainest first."""
+    ring = list(edges(outline))
+    ways = [step(start, end) for start, end in ring]
+    positions = corner_positions(outline)
+    found: list[Landmark] = []
+    square = [number for number, way in enumerate(ways) if not sign(dot(ways[number - 1], way))]
+    if len(square) == 1:
+        found += _at("square-corner", positions[square[0]])
+    if len(outline) in (3, 4):
+        for number in range(len(outline)):
+            if _is_sharpest(ways, number):
+                found += _at("sharp-corner", positions[number])
+    lengths = [dot(way, way) for way in ways]
+    kinds: tuple[tuple[LandmarkKind, Exact], ...] = (("long-edge", max(lengths)), ("short-edge", min(lengths)))
+    for kind, wanted in kinds:
+        those = [towards(outward(*ring[number])) for number, length in enumerate(lengths) if length == wanted]
+        if len(those) < 3 and len(outline) > len(those) + 1:
+            found.append(Landmark(kind, tuple(sorted(those, key=ORDER.index))))
+    if len(outline) == 4:
+        found += [Landmark("upright-edges", ())] if sum(not way.x for way in ways) == 2 else []
+        found += [Landmark("level-edges", ())] if sum(not way.y for way in ways) == 2 else []
+    return found
+
+
+def _at(kind: LandmarkKind, place: Position | None) -> list[Landmark]:
+    return [] if place is None else [Landmark(kind, (place,))]
+
+
+def _back(way: Point) -> Point:
+    return Point(-way.x, -way.y)
+
+
+def _sharpness(ways: Sequence[Point], number: int) -> tuple[int, Exact]:
+    """Rises as the corner gets sharper: the sign and the square of the cosine between its two edges."""
+    back, on = _back(ways[number - 1]), ways[number]
+    along_both = dot(back, on)
+    way = sign(along_both)
+    return way, way * along_both * along_both / (dot(back, back) * dot(on, on))
+
+
+def _is_sharpest(ways: Sequence[Point], number: int) -> bool:
+    own = _sharpness(ways, number)
+    if own[0] <= 0:
+        return False
+    return all(sign(_sharpness(ways, other)[1] - own[1]) <= 0 for other in range(len(ways)))

@@ -1,0 +1,116 @@
+"""What a maker measures of what a step makes: both sides of a rectangle, one straight edge of anything else."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from blockdsl.geometry import Exact, Point, Polygon, sign, square_root, to_float
+from blockdsl.geometry.polygon import bounding_box, cross, dot, edges, step
+from blockdsl.sewing.steps.action import Measure
+from blockdsl.sewing.steps.directions import ORDER, outward, towards
+from blockdsl.sewing.steps.edges import is_rectangle
+from blockdsl.sewing.steps.ends import beyond
+from blockdsl.sewing.steps.step import Variant
+
+_FINE = 64
+"""Of an edge with slanted ends the length is rounded to such a share of an inch or a centimetre: it is *about* that."""
+
+
+def finished_size(variant: Variant) -> tuple[Exact, Exact]:
+    """Its sides, width first as it lies; of what is no rectangle those of the box round it."""
+    outline = variant.outline
+    if outline is None or variant.is_rectangle or not is_rectangle(outline):
+        return variant.extent
+    return _sides(outline)
+
+
+def _sides(outline: Polygon) -> tuple[Exact, Exact]:
+    """Of a rectangle that lies aslant: the edge that is nearest to level first."""
+    ways = [step(start, end) for start, end in edges(outline)][:2]
+    lengths = [_length(way) for way in ways]
+    flat = [sign(way.x * sign(way.x) - way.y * sign(way.y)) for way in ways]
+    return (lengths[1], lengths[0]) if flat[1] > flat[0] else (lengths[0], lengths[1])
+
+
+def _length(way: Point) -> Exact:
+    if not way.y:
+        return way.x * sign(way.x)
+    return way.y * sign(way.y) if not way.x else square_root(dot(way, way))
+
+
+def measure_of(variant: Variant, seam: Fraction) -> Measure:
+    """What to measure once it is sewn, unfinished."""
+    outline = variant.outline
+    if outline is None:
+        return Measure((variant.extent[0] + 2 * seam, variant.extent[1] + 2 * seam))
+    if is_rectangle(outline):
+        width, height = finished_size(variant)
+        return Measure((width + 2 * seam, height + 2 * seam), points=_points(variant))
+    across = _across(outline)
+    return _edge(outline, seam) if across is None else Measure(None, length=across + 2 * seam, across=True)
+
+
+def _across(outline: Polygon) -> Exact | None:
+    """How far it is from the longest edge to one that lies the same way, across from it; None without such an edge."""
+    ring = list(edges(outline))
+    ways = [step(start, end) for start, end in ring]
+    lengths = [dot(way, way) for way in ways]
+    longest = max(range(len(ring)), key=lambda number: lengths[number])
+    way = ways[longest]
+    far = [
+        cross(way, step(ring[longest][0], ring[number][0]))
+        for number, other in enumerate(ways)
+        if sign(dot(way, other)) < 0 and not sign(cross(way, other))
+    ]
+    # Across the whole of it: nothing of it lies beyond either edge.
+    reach = [cross(way, step(ring[longest][0], corner)) for corner in outline]
+    inside = [each for each in far if each == max(reach)] if min(reach) == 0 else []
+    return inside[0] / _length(way) if inside else None
+
+
+def _edge(outline: Polygon, seam: Fraction) -> Measure:
+    """The length of an edge whose place has a name that no other edge has: upright and level ones first, then long."""
+    count = len(outline)
+    named: dict[str, list[int]] = {}
+    ring = list(edges(outline))
+    for number, (start, end) in enumerate(ring):
+        named.setdefault(towards(outward(start, end)), []).append(number)
+    for place in ORDER:
+        if len(named.get(place, ())) == 1:
+            number = named[place][0]
+            start, end = ring[number]
+            before, after = outline[number - 1], outline[(number + 2) % count]
+            length = to_float(_length(step(start, end)))
+            length += float(seam) * (beyond(end, start, before) + beyond(start, end, after))
+            return Measure(None, place, Fraction(round(length * _FINE), _FINE))
+    left, top, right, bottom = bounding_box(outline)
+    return Measure((right - left + 2 * seam, bottom - top + 2 * seam))
+
+
+def _points(variant: Variant) -> int:
+    """How many patches touch the outer edge with a corner alone."""
+    outline = variant.outline
+    if outline is None:
+        return 0
+    found: set[Point] = set()
+    sides = [(start, step(start, end)) for start, end in edges(outline)]
+    corners = set(outline)
+    for patch in variant.picture:
+        ring = patch.outline
+        for number, corner in enumerate(ring):
+            if corner in corners or corner in found:
+                continue
+            for start, way in sides:
+                if _is_on(start, way, corner):
+                    beside = (ring[number - 1], ring[(number + 1) % len(ring)])
+                    if not any(_is_on(start, way, other) for other in beside):
+                        found.add(corner)
+    return len(found)
+
+
+def _is_on(start: Point, way: Point, place: Point) -> bool:
+    if not way.x:
+        return place.x == start.x
+    if not way.y:
+        return place.y == start.y
+    return not sign(cross(way, step(start, place)))

@@ -1,0 +1,75 @@
+"""What lies on point in the block lies upright on the table while it is sewn."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.polygon import bounding_box
+from blockdsl.model import Patch
+from blockdsl.sewing.steps.step import Stage, StepSeam, Variant
+
+
+def upright(variant: Variant) -> Variant:
+    """The same, rotated by an eighth of a turn when every seam in it lies at 45 degrees; else as it is.
+
+    Units:  rotated, every length is longer by the root of 2, so that no number gets a root by it.
+    """
+    outline = variant.outline
+    if outline is None or variant.is_rectangle or any(patch.curved for patch in variant.picture):
+        return variant
+    lines = [pair for stage in variant.stages for seam in stage.seams for pair in pairwise(seam.line)]
+    if not lines or not all(_is_diagonal(*line) for line in lines):
+        return variant
+    if len(outline) == 3 or len(variant.picture) == len(variant.ingredients) == 2:
+        return variant  # a triangle is told by its long edge; two patches are placed on one another
+    left, top, right, bottom = bounding_box(tuple(map(_rotated, outline)))
+
+    def point(place: Point) -> Point:
+        turned = _rotated(place)
+        return Point(turned.x - left, turned.y - top)
+
+    def ring(corners: Sequence[Point]) -> Polygon:
+        return tuple(map(point, corners))
+
+    def picture(patches: Sequence[Patch]) -> tuple[Patch, ...]:
+        return tuple(Patch(patch.fabric, ring(patch.outline)) for patch in patches)
+
+    def seam(old: StepSeam) -> StepSeam:
+        return replace(
+            old,
+            line=ring(old.line),
+            over=_rotated(old.over),
+            arrow=_rotated(old.arrow),
+            stop=None if old.stop is None else point(old.stop),
+            begin=None if old.begin is None else point(old.begin),
+            dots=ring(old.dots),
+        )
+
+    def stage(old: Stage) -> Stage:
+        closes = tuple((point(start), point(end)) for start, end in old.closes)
+        return replace(old, seams=tuple(map(seam, old.seams)), closes=closes)
+
+    return replace(
+        variant,
+        extent=(right - left, bottom - top),
+        outline=ring(outline),
+        picture=picture(variant.picture),
+        ingredients=tuple(
+            replace(part, picture=picture(part.picture), outline=part.outline and ring(part.outline))
+            for part in variant.ingredients
+        ),
+        stages=tuple(map(stage, variant.stages)),
+    )
+
+
+def _is_diagonal(start: Point, end: Point) -> bool:
+    across, down = end.x - start.x, end.y - start.y
+    return across in (down, -down)
+
+
+def _rotated(place: Point) -> Point:
+    """A step or a place after an eighth of a turn clockwise, made longer by the root of 2."""
+    return Point(place.x - place.y, place.x + place.y)

@@ -1,0 +1,123 @@
+"""What needs care in words: creases and dots, partial and set-in seams, curves, English paper piecing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Papers, Partial, SetIn
+from blockdsl.wording.english import listed
+from blockdsl.wording.measures import figure, length_words
+from blockdsl.wording.pressing import Pressing
+from blockdsl.wording.stepvoice import MOST_ALONG
+
+
+class Care(Pressing):
+    """Everything but plain seams."""
+
+    def _with_care(self, action: Action) -> Iterator[str]:
+        match action:
+            case Crease():
+                yield self._crease(action)
+            case Dot():
+                yield self._dot(action)
+            case Partial():
+                yield from self._partial(action)
+            case Close():
+                yield from self._close(action)
+            case SetIn():
+                yield from self._set_in(action)
+            case Curve():
+                yield from self._curve(action)
+            case Baste():
+                yield from self._baste()
+            case Papers():
+                yield self._words("join-papers-out" if action.out else "join-papers-in")
+
+    def _crease(self, crease: Crease) -> str:
+        base = self._middle(crease.base) if crease.base >= self._many else self._labels.the(crease.base)
+        parts = list(dict.fromkeys(self._labels.short(part) for part in crease.parts))
+        key = "join-crease" if self._labels.is_patch(crease.parts[0]) else "join-crease-units"
+        return self._words(key, base=base, parts=listed(parts, self._words))
+
+    def _dot(self, dot: Dot) -> str:
+        """Each letter once in the block."""
+        letters = [self._labels.parts[part].name for part in dot.parts if self._labels.is_patch(part)]
+        new = [letter for letter in dict.fromkeys(letters) if letter not in self._told.dotted]
+        if not new:
+            return ""
+        self._told.dotted |= set(new)
+        length = length_words(self._block.seam, self._block.unit, self._words)
+        return self._words("join-dot", parts=listed(new, self._words), length=length)
+
+    def _baste(self) -> Iterator[str]:
+        if any(self._labels.is_patch(number) for number in range(self._many)):
+            yield self._words("join-baste-same" if self._told.baste else "join-baste")
+        yield self._words("join-whip-same" if self._told.baste else "join-whip")
+        self._told.baste = True
+
+    def _partial(self, partial: Partial) -> Iterator[str]:
+        unit = self._block.unit
+        edge = "" if partial.edge_length is None else figure(partial.edge_length + 2 * self._block.seam, unit)
+        yield self._words(
+            "join-place-partial",
+            part=self._added(partial.part),
+            name=self._labels.short(partial.part) if partial.part < self._many else self._joined(partial.part),
+            base=self._on(partial.base),
+            edge=edge,
+            has="yes" if edge else "no",
+            unit=unit,
+            side=self._pos(partial.side),
+            even=self._pos(partial.even),
+            rest=self._pos(partial.rest),
+        )
+        self._base = None
+        length = length_words(partial.length + self._block.seam, unit, self._words)
+        yield self._words("join-sew-partial", length=length, even=self._pos(partial.even))
+
+    def _close(self, close: Close) -> Iterator[str]:
+        loose = self._labels.short(close.part) if close.part < self._many else self._joined(close.part)
+        onto = self._words("join-joined")
+        if 0 < len(close.onto) <= MOST_ALONG:
+            onto = listed(list(dict.fromkeys(self._labels.short(part) for part in close.onto)), self._words)
+        yield self._words("join-close", part=loose, side=self._pos(close.side), onto=onto)
+        yield self._words("join-close-sew", pos=self._pos(close.end))
+        stage, place = close.seam
+        yield self._pressed([self._stages[stage].seams[place]])
+        self._base = None
+
+    def _set_in(self, set_in: SetIn) -> Iterator[str]:
+        tail = self._words("tail-with", shows=self._shows(set_in.landmarks)) if set_in.landmarks else ""
+        name, number = self._told.set_in
+        part, pos = self._added(set_in.part), self._pos(set_in.side)
+        self._base = None
+        if self._by_hand:
+            yield self._words("join-set-in-hand", part=part, pos=pos, tail=tail)
+        elif set_in.turns > 1:
+            key = "join-turning-again" if self._told.turning else "join-turning"
+            self._told.turning = True
+            yield self._words(key, part=part, base=self._on(set_in.base), pos=pos, tail=tail)
+        elif number:
+            here = "yes" if number == self._step.number else "no"
+            yield self._words("join-set-in-same", part=part, pos=pos, tail=tail, name=name, number=number, here=here)
+        else:
+            bare = self._labels.short(set_in.part) if set_in.part < self._many else self._joined(set_in.part)
+            self._told.set_in = (bare, self._step.number)
+            yield self._words("join-set-in", part=part, base=self._on(set_in.base), pos=pos, tail=tail)
+            yield self._words("join-set-in-sew")
+
+    def _curve(self, curve: Curve) -> Iterator[str]:
+        upper, under = self._curved(curve.upper), self._curved(curve.under)
+        self._base = None
+        if self._told.curve:
+            same = self._told.curve == self._step.number
+            key = "join-curve-same" if same else "join-curve-as"
+            yield self._words(key, upper=upper, under=under, number=self._told.curve)
+            return
+        self._told.curve = self._step.number
+        yield self._words("join-curve-crease")
+        yield self._words("join-curve-place", upper=upper, under=under)
+        yield self._words("join-curve-pin")
+        yield self._words("join-curve-sew", upper=upper)
+
+    def _curved(self, part: int) -> str:
+        return self._labels.the(part) if part < self._many else self._words("join-joined")

@@ -1,0 +1,117 @@
+"""The steps that join patches and units in words, from their actions."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.geometry import to_float
+from blockdsl.sewing.steps.action import Action, Lay, Measure, Papers, Place, Press, Row, Sew, Trim, Turn
+from blockdsl.wording.care import Care
+from blockdsl.wording.measures import is_on_ruler, length_words, nearest_words, size_words
+from blockdsl.wording.messages import Messages
+from blockdsl.wording.sewing import Sewing, spread_alike
+from blockdsl.wording.steptext import StepPart
+from blockdsl.wording.stepvoice import Told
+
+_MOST_WORDS = 90
+"""A longer step is told in lettered parts."""
+
+
+def joining_parts(step: StepFacts, block: BlockFacts, words: Messages, told: Told) -> tuple[StepPart, ...]:
+    """What to do in a step that joins patches and units; in lettered parts when it is long."""
+    return _Writer(step, block, words, told).parts()
+
+
+class _Writer(Sewing, Care):
+    """All actions of a step, in order."""
+
+    def parts(self) -> tuple[StepPart, ...]:
+        """The whole; broken after pressing when it is long."""
+        groups: list[list[str]] = [[self._take()]]
+        measure = ""
+        self._outward = self._pressed_outward(self._step.actions)
+        runs = self._runs(self._step.actions)
+        for run in runs:
+            if isinstance(run[0], Measure):
+                measure = self._measure(run[0])
+                continue
+            if isinstance(run[0], Press) and self._outward:
+                groups[-1] += [self._words("press-each")] if run[0] is self._outward[0] else []
+                continue
+            groups[-1] += [sentence for sentence in self._said(run) if sentence]
+            if isinstance(run[0], Press | Trim | Papers):
+                groups.append([])
+        groups = [group for group in groups if group]
+        if sum(len(sentence.split()) for group in groups for sentence in group) <= _MOST_WORDS or len(groups) < 2:
+            return (StepPart(tuple(sentence for group in groups for sentence in group), measure),)
+        groups = _gathered(groups)
+        last = len(groups) - 1
+        return tuple(StepPart(tuple(group), measure if place == last else "") for place, group in enumerate(groups))
+
+    def _take(self) -> str:
+        return self._words("step-take-each" if self._step.count > 1 else "step-take", list=self._labels.takes())
+
+    def _runs(self, actions: Sequence[Action]) -> list[list[Action]]:
+        """Actions that are told together: two alike on opposite sides, the rows of a list."""
+        runs: list[list[Action]] = []
+        for action in actions:
+            if runs and self._goes_with(runs[-1], action):
+                runs[-1].append(action)
+            else:
+                runs.append([action])
+        return runs
+
+    def _goes_with(self, run: Sequence[Action], action: Action) -> bool:
+        first = run[0]
+        if isinstance(action, Row):
+            return isinstance(first, Row)
+        if not isinstance(action, Sew) or not isinstance(first, Sew) or len(run) > 1:
+            return False
+        return self._alike_names(first.part, action.part) and spread_alike(first, action)
+
+    def _said(self, run: Sequence[Action]) -> Iterator[str]:
+        first = run[0]
+        match first:
+            case Row():
+                yield from self._rows([each for each in run if isinstance(each, Row)])
+            case Sew():
+                yield from self._sew([each for each in run if isinstance(each, Sew)])
+            case Place():
+                yield from self._place(first)
+            case Lay():
+                yield self._lay(first)
+            case Turn():
+                yield self._turn(first)
+            case Press():
+                yield from self._press(first)
+            case Trim():
+                yield self._words("join-trim")
+            case _:
+                yield from self._with_care(first)
+
+    def _measure(self, measure: Measure) -> str:
+        unit = self._block.unit
+        if measure.sides is not None:
+            said = size_words(measure.sides, unit, self._words)
+            if self._is_block and measure.points:
+                beyond = length_words(self._block.seam, unit, self._words)
+                return self._words("measure-points", size=said, length=beyond, count=measure.points)
+            return said
+        exact = measure.length or self._step.size[0]
+        length = nearest_words(to_float(exact), unit, self._words, about=not is_on_ruler(exact, unit))
+        if measure.along is None:
+            return self._words("measure-across", length=length)
+        return self._words("measure-along", length=length, pos=self._pos(measure.along))
+
+
+def _gathered(groups: Sequence[Sequence[str]]) -> list[list[str]]:
+    """Short groups together with the one before: a part with a single sentence is none."""
+    found: list[list[str]] = []
+    for group in groups:
+        if found and (len(group) < 2 or sum(len(sentence.split()) for sentence in found[-1]) < 12):
+            found[-1] += group
+        else:
+            found.append(list(group))
+    return found

@@ -1,0 +1,141 @@
+"""Pressing in words: toward what, away from what, open."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from itertools import groupby
+
+from blockdsl.facts.stepfacts import StepSeam
+from blockdsl.sewing.steps.action import Action, Lay, Measure, Press, Sew
+from blockdsl.sewing.steps.directions import towards
+from blockdsl.wording.english import listed
+from blockdsl.wording.stepvoice import StepVoice
+
+_ENOUGH_OUTWARD = 3
+
+
+class Pressing(StepVoice):
+    """Names the side of each seam by what the hands hold."""
+
+    def _pressed_outward(self, actions: Sequence[Action]) -> list[Press]:
+        """The pressings of a step in which piece after piece is added and each seam pressed toward what was added."""
+        presses: list[Press] = []
+        sewn: Sew | None = None
+        for action in actions:
+            if isinstance(action, Sew):
+                sewn = action
+            elif isinstance(action, Press):
+                ((stage, place), *more) = action.seams
+                seam = self._stages[stage].seams[place]
+                if more or sewn is None or sewn.seam != (stage, place) or seam.toward is None:
+                    return []
+                if seam.parts[seam.toward] != sewn.part:
+                    return []
+                presses.append(action)
+            elif not isinstance(action, Measure | Lay):
+                return []
+        return presses if len(presses) >= _ENOUGH_OUTWARD else []
+
+    def _press(self, press: Press) -> Iterator[str]:
+        seams = [self._stages[stage].seams[place] for stage, place in press.seams]
+        whole = self._pressed(seams)
+        if whole:
+            yield whole
+            return
+        for _, group in groupby(press.seams, key=lambda key: key[0]):
+            keys = list(group)
+            mine = [self._stages[stage].seams[place] for stage, place in keys]
+            part = self._many + keys[0][0]
+            row = ""
+            if part in self._row_lists:
+                row = self._joined(part)
+            elif len({key[0] for key in press.seams}) > 1:
+                row = self._row_names.get(part, "")
+            said = self._pressed(mine, row)
+            if said:
+                yield said
+                continue
+            yield from self._each_way(mine, row)
+
+    def _each_way(self, seams: Sequence[StepSeam], row: str) -> Iterator[str]:
+        """Seams of one row that go different ways: outward, toward the middle, or by number."""
+        ways = [towards(seam.arrow) for seam in seams]
+        over = [towards(seam.over) for seam in seams]
+        on = [way == other for way, other in zip(ways, over, strict=True)]
+        half = len(seams) // 2
+        has = "yes" if row else "no"
+        if len(seams) % 2 == 0 and on == [True] * half + [False] * half:
+            yield self._words("press-inward", count=len(seams), row=row, has=has)
+        elif len(seams) % 2 == 0 and on == [False] * half + [True] * half:
+            yield self._words("press-outward", count=len(seams), row=row, has=has)
+        elif len(set(over)) == 1 and len(set(ways)) == 2:
+            sides = list(dict.fromkeys(ways))
+            numbers = [[str(place + 1) for place, way in enumerate(ways) if way == side] for side in sides]
+            yield self._words(
+                "press-by-number",
+                first=listed(numbers[0], self._words),
+                one=self._pos(sides[0]),
+                several="yes" if len(numbers[0]) > 1 else "no",
+                second=listed(numbers[1], self._words),
+                other=self._pos(sides[1]),
+                more="yes" if len(numbers[1]) > 1 else "no",
+                row=row,
+                has=has,
+            )
+        else:
+            yield from (self._pressed([seam], row) for seam in seams)
+
+    def _pressed(self, seams: Sequence[StepSeam], row: str = "") -> str:
+        """Where these seams go together, or nothing when no one word says it."""
+        count = len(seams)
+        if all(seam.toward is None for seam in seams):
+            return self._words("press-open", count=count, row=row, has="yes" if row else "no")
+        if any(seam.toward is None for seam in seams):
+            return ""
+        to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
+        away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
+        for word, these, others in (("toward", to, away), ("away", away, to)):
+            name = self._side(these, others)
+            if name:
+                return self._words(f"press-{word}", count=count, name=name, row=row, has="yes" if row else "no")
+        first = seams[0].parts
+        if count == 1 and len(self._stages) == 1 and not self._ordinal and self._alike_names(*first):
+            return self._words("press-either")
+        ways = {towards(seam.arrow) for seam in seams}
+        if len(ways) == 1:
+            name = self._words("press-way", pos=self._pos(ways.pop()))
+            return self._words("press-toward", count=count, name=name, row=row, has="yes" if row else "no")
+        return ""
+
+    def _side(self, these: Sequence[int], others: Sequence[int]) -> str:
+        """One name for all of these parts that none of the parts across their seams has."""
+        for name_of in (self._letter, self._fabric, self._labels.full):
+            names = {self._side_name(part, name_of) for part in these}
+            across = {self._side_name(part, name_of) for part in others}
+            if len(names) == 1 and not names & across and "" not in names:
+                name = names.pop()
+                several = len(set(these)) > 1 and not self._is_patch(these[0]) and these[0] < self._many
+                return self._plural_side(these[0]) if several else name
+        return ""
+
+    def _plural_side(self, part: int) -> str:
+        return self._words("the", name=self._labels.many(part))
+
+    def _is_patch(self, part: int) -> bool:
+        return part < self._many and self._labels.is_patch(part)
+
+    def _letter(self, part: int) -> str:
+        return self._labels.parts[part].name
+
+    def _fabric(self, part: int) -> str:
+        found = self._labels.parts[part]
+        return self._labels.fabrics[found.fabric] if found.fabric else found.name
+
+    def _side_name(self, part: int, name_of: Callable[[int], str]) -> str:
+        if part in self._ordinal:
+            return self._ordinal[part]
+        if part >= self._many:
+            return self._joined(part) if part in self._row_lists or part in self._row_names else ""
+        if self._labels.is_patch(part):
+            return name_of(part)
+        return self._labels.the(part)

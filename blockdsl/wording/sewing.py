@@ -1,0 +1,200 @@
+"""Sewing in words: one part to an edge of another, two to opposite edges, one placed on the other, rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from blockdsl.sewing.steps.action import Place, Row, Sew
+from blockdsl.sewing.steps.plan import spreads
+from blockdsl.wording.english import an, capital, listed, plural
+from blockdsl.wording.measures import nearest_words
+from blockdsl.wording.stepvoice import StepVoice
+
+_ENOUGH_TO_REPEAT = 5
+
+
+class Sewing(StepVoice):
+    """Plain seams."""
+
+    def _sew(self, run: Sequence[Sew]) -> Iterator[str]:
+        first = run[0]
+        if len(run) == 2:
+            names = [self._pos(each.side) for each in run]
+            yield self._words(
+                "join-sew-two",
+                part=self._labels.many(first.part),
+                edge=self._words(f"edges-{first.edge or 'own'}"),
+                sides=listed(names, self._words),
+                base=self._on(first.base, ()) if first.base < self._many else self._middle(first.base),
+                tail=self._sides() + self._meeting(first.meeting),
+            )
+            yield from self._out(first, several="again" if first.base >= self._many else "yes")
+            self._base = None
+            return
+        if self._are_alike(first):
+            yield from self._alike(first)
+            return
+        tail = self._sides()
+        if first.landmarks:
+            tail += self._words("tail-with", shows=self._shows(first.landmarks))
+        tail += self._meeting(first.meeting)
+        same = (first.base, first.meeting)
+        if first.base == self._base and same == self._same and first.meeting and not first.landmarks:
+            tail = self._words("tail-same")
+        by = self._words(f"by-{first.edge}") if first.edge else ""
+        if first.base == self._base:
+            yield self._words(
+                "join-sew-its", part=self._added(first.part), by=by, side=self._pos(first.side), tail=tail
+            )
+        else:
+            base = self._on(first.base, first.along)
+            if first.base in self._row_names and first.part in self._row_names and first.base not in self._row_lists:
+                base = base.rpartition(" ")[0]
+            yield self._words(
+                "join-sew", part=self._added(first.part), by=by, side=self._pos(first.side), base=base, tail=tail
+            )
+        self._base, self._same = first.base, same
+        yield from self._out(first, several="no")
+        yield from self._dots(first.dots)
+
+    def _are_alike(self, sew: Sew) -> bool:
+        """Whether it joins two alike that look the same whichever way they lie."""
+        if (
+            max(sew.part, sew.base) >= self._many
+            or self._ordinal
+            or sew.landmarks
+            or self._labels.is_numbered(sew.part)
+        ):
+            return False
+        return self._alike_names(sew.part, sew.base) and self._labels.count(sew.part) == 2
+
+    def _alike(self, sew: Sew) -> Iterator[str]:
+        name = self._labels.short(sew.part)
+        self._base = None
+        if sew.edge and not self._labels.is_patch(sew.part):
+            edge = self._words(f"edge-{sew.edge}")
+            yield self._words("join-place-alike", name=name, edges=self._words(f"many-{sew.edge}"))
+            if sew.meeting and not self._by_hand:
+                yield self._words(f"join-{sew.meeting}")
+            yield self._words("join-sew-edge", edge=edge)
+        else:
+            tail = self._sides() + self._meeting(sew.meeting)
+            yield self._words("join-sew-alike", name=name, side=self._pos(sew.side), tail=tail)
+
+    def _out(self, sew: Sew, *, several: str) -> Iterator[str]:
+        """Which points extend beyond the other part, and how far."""
+        if not sew.out or self._by_hand:
+            return
+        (one, first), (other, second) = sew.out
+        if not first:
+            (one, first), (other, second) = sew.out[::-1]
+        lengths = [
+            nearest_words(abs(far), self._block.unit, self._words, about=sew.base >= self._many)
+            for far in (first, second)
+        ]
+        base = "" if first > 0 and second >= 0 else self._on(sew.base, sew.along)
+        if first and second and (first > 0) == (second > 0):
+            key = "join-points" if first > 0 else "join-points-of"
+            yield self._words(key, part=base, length=lengths[0], several=several)
+        elif not second:
+            key = "join-point" if first > 0 else "join-point-of"
+            yield self._words(key, part=base, length=lengths[0], pos=self._pos(one))
+        else:
+            mine = one if first > 0 else other
+            yield self._words("join-point-each", part=base, length=lengths[0 if first > 0 else 1], pos=self._pos(mine))
+
+    def _dots(self, dots: Sequence[str]) -> Iterator[str]:
+        """Where a seam stops, because something is set in there later."""
+        if dots and not self._by_hand:
+            key = "join-dot-to-dot" if len(dots) == 2 else "join-stop-at-dot"
+            yield self._words(key, pos=self._pos(dots[0]))
+
+    def _place(self, place: Place) -> Iterator[str]:
+        shows = ""
+        if place.landmarks:
+            shows = self._words("tail-shows", shows=self._shows(place.landmarks, count=2))
+        yield self._words("join-place", part=self._placed(place.part), base=self._placed(place.base), shows=shows)
+        self._base = None
+        if place.says_side and place.edge:
+            edge = self._words("edge-at", edge=self._words(f"edge-{place.edge}"), pos=self._pos(place.side))
+        elif place.edge:
+            edge = self._words(f"edge-{place.edge}")
+        else:
+            edge = self._words("edge-side", pos=self._pos(place.side))
+        yield self._words("join-sew-edge", edge=edge)
+        yield from self._dots(place.dots)
+
+    def _placed(self, part: int) -> str:
+        return an(self._labels.short(part)) if self._labels.count(part) > 1 else self._labels.by_fabric(part)
+
+    def _rows(self, rows: Sequence[Row]) -> Iterator[str]:
+        """Parts listed in order."""
+        way = self._words(f"way-{rows[0].way}")
+        self._base = None
+        if len(rows) == 1 and all(part < self._many and self._labels.is_numbered(part) for part in rows[0].parts):
+            yield from self._in_order(rows[0], way)
+            return
+        if len(rows) == 1:
+            yield self._words(
+                "join-row", way=way, list=self._list(rows[0]), tail=self._sides() + self._meeting(rows[0].meeting)
+            )
+            return
+        word = self._way_of_rows()
+        for number, row in enumerate(rows, start=1):
+            self._row_lists[self._many + row.stage] = number
+        said: dict[str, list[str]] = {}
+        for number, row in enumerate(rows, start=1):
+            said.setdefault(self._list(row), []).append(str(number))
+        for items, numbers in said.items():
+            name = f"{word} {numbers[0]}" if len(numbers) == 1 else f"{plural(word)} {listed(numbers, self._words)}"
+            yield self._words("join-row-list", name=capital(name), way=way, list=items)
+        meeting = next((row.meeting for row in rows if row.meeting), "")
+        yield self._words("join-rows", way=word, tail=self._sides() + self._meeting(meeting))
+
+    def _in_order(self, row: Row, way: str) -> Iterator[str]:
+        """Rows by number: how each kind of them lies, then all of them in order."""
+        lying: dict[str, list[int]] = {}
+        for part, landmarks in zip(row.parts, row.landmarks, strict=True):
+            lying.setdefault(self._shows(landmarks), []).append(part)
+        for shows, parts in lying.items():
+            if shows:
+                yield self._words("join-lay", part=self._labels.numbered(parts), shows=shows)
+        yield self._words("join-in-order", way=way, tail=self._sides() + self._meeting(row.meeting))
+
+    def _list(self, row: Row) -> str:
+        items = []
+        shared = len(set(row.landmarks)) == 1 and len(row.parts) > 2
+        for part, landmarks in zip(row.parts, row.landmarks, strict=True):
+            name = self._labels.short(part) if part < self._many else self._joined(part)
+            if landmarks and not shared:
+                name = self._words("with-landmark", part=name, shows=self._shows(landmarks))
+            items.append(name)
+        listing = self._repeated(items)
+        if shared and row.landmarks[0]:
+            return self._words("list-each", list=listing, shows=self._shows(row.landmarks[0]))
+        return listing
+
+    def _repeated(self, items: Sequence[str]) -> str:
+        """`a, then b and a 5 times` in place of a list that goes back and forth."""
+        if len(items) < _ENOUGH_TO_REPEAT:
+            return ", ".join(items)
+        if len(set(items)) == 1:
+            return self._words("list-count", count=len(items), item=items[0])
+        if len(set(items[::2])) == 1 and len(set(items[1::2])) == 1:
+            key = "list-repeated" if len(items) % 2 else "list-pairs"
+            return self._words(key, first=items[0], other=items[1], count=len(items) // 2)
+        return ", ".join(items)
+
+
+def spread_alike(one: Sew, other: Sew) -> bool:
+    """Whether two triangles are sewn to opposite edges of one base in the same way."""
+    return (
+        one.base == other.base
+        and spreads(one)
+        and spreads(other)
+        and one.edge == other.edge
+        and not one.landmarks
+        and not other.landmarks
+        and one.meeting == other.meeting
+        and one.dots == other.dots == ()
+    )
