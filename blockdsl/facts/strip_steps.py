@@ -72,7 +72,6 @@ def _segments(
         method=STRIPS,
         joins=(),
         seam="straight",
-
         finished=(size[0] - seams, size[1] - seams),
         unfinished=size,
         cells=made.cells,
