@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from blockdsl.drawing.lengths import plain_length
-from blockdsl.drawing.words import say_piece, say_purpose, say_subcut, told_sides
+from blockdsl.drawing.words import say_piece, say_purpose, say_subcut
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 
 HEADERS: Final = ("fabric", "cut", "piece", "size", "then", "patch", "for", "spare")
@@ -19,7 +19,7 @@ def cuts_by_fabric(facts: BlockFacts) -> list[tuple[FabricFacts, list[CutFacts]]
 
 def plain_cut_size(cut: CutFacts, facts: BlockFacts) -> str:
     """What the ruler reads, with ordinary fractions: `2 7/8 in` for a square, `2 × 3 1/2 in` for anything else."""
-    sides = told_sides(cut)
+    sides = cut.sides
     return f"{' × '.join(plain_length(side, facts.unit) for side in sides)} {facts.unit}"
 
 

@@ -26,7 +26,7 @@ from blockdsl.drawing.table import (
 )
 from blockdsl.drawing.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box
 from blockdsl.drawing.typeset import fraction_text
-from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut, told_sides
+from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
@@ -75,7 +75,7 @@ def head_again(head: Slice) -> Slice:
 
 def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
     """The side of a square, or both sides of another piece, as they are printed."""
-    sides = told_sides(cut)
+    sides = cut.sides
     return [show_length(side, facts.unit) for side in sides]
 
 

@@ -13,7 +13,7 @@ from blockdsl.drawing.prose import Style, heading
 from blockdsl.drawing.table import Cell, Column, table_head, table_row, words_cell
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box, span_pt
 from blockdsl.drawing.typeset import fraction_text
-from blockdsl.drawing.words import many, say_piece, say_subcut, told_sides
+from blockdsl.drawing.words import many, say_piece, say_subcut
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
@@ -70,9 +70,7 @@ def _told(cuts: Iterable[CutFacts]) -> list[CutFacts]:
 
 def _say(cut: CutFacts, facts: BlockFacts) -> str:
     then = say_subcut(cut, facts.unit)
-    size = (
-        "" if cut.piece == "template" else f" {' × '.join(show_length(side, facts.unit) for side in told_sides(cut))}"
-    )
+    size = "" if cut.piece == "template" else f" {' × '.join(show_length(side, facts.unit) for side in cut.sides)}"
     return fraction_text(f"{cut.count} {say_piece(cut)}{size}, patch {cut.label}{f', {then}' if then else ''}")
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import hypot
+from math import cos, hypot, pi, sin
 from typing import Final
 
 from blockdsl.drawing.hatch import LINE_WIDTH_PT, Lines, clipped_lines, hatch, hatch_ink
@@ -17,6 +17,7 @@ from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.techniquefacts import (
     Cloth,
     Cutting,
+    Dot,
     Gap,
     Item,
     Line,
@@ -39,7 +40,7 @@ _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
     "cut": (ACCENT, 1.5, ()),
     "printed": (INK, 0.6, ()),
 }
-_ORDER: Final = (Paper, Cloth, Line, Press, Cutting, Measured, Gap, Words)
+_ORDER: Final = (Paper, Cloth, Line, Dot, Press, Cutting, Measured, Gap, Words)
 
 
 def technique_picture(picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box) -> Figure:
@@ -67,6 +68,8 @@ def _drawn(
             marks = (Path((setting.ring(item.outline),), fill=WHITE, stroke=QUIET, stroke_width_pt=0.5),)
         case Line():
             marks = line_marks(item.kind, setting.place(item.start), setting.place(item.end))
+        case Dot():
+            marks = (_dot(setting.place(item.place), 3.4, WHITE), _dot(setting.place(item.place), 2.4, ACCENT))
         case Press():
             marks = arrow_marks(setting.place(item.start), setting.place(item.end))
         case Measured():
@@ -91,6 +94,13 @@ def cloth_marks(ring: tuple[Place, ...], fabric: FabricFacts, *, wrong: bool) ->
     specks = tuple(clipped_lines(ring, _WRONG_SIDE))
     speckled = (Path(specks, closed=False, stroke=hatch_ink(pale), stroke_width_pt=LINE_WIDTH_PT),) if specks else ()
     return (Path((ring,), fill=pale), *speckled, edge)
+
+
+def _dot(place: Place, radius: float, colour: str) -> Path:
+    ring = tuple(
+        (place[0] + radius * cos(pi * step / 8), place[1] + radius * sin(pi * step / 8)) for step in range(16)
+    )
+    return Path((ring,), fill=colour)
 
 
 def _paler(colour: str) -> str:

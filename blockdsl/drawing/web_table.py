@@ -8,7 +8,7 @@ from blockdsl.drawing.cutting_words import cuts_by_fabric, plain_cut_size
 from blockdsl.drawing.lengths import plain_length
 from blockdsl.drawing.web_parts import Cell, Column, RowGroup, Run, SizeCell, Table, TickCell, plain
 from blockdsl.drawing.web_pictures import swatch_page
-from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut, told_sides
+from blockdsl.drawing.words import many, say_piece, say_purpose, say_subcut
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 
 _COLUMNS: Final = (
@@ -50,7 +50,7 @@ def _label(fabric: FabricFacts) -> str:
 
 def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[Cell, ...]:
     """A cell for each column; one with nothing to say is empty."""
-    sides = told_sides(cut)
+    sides = cut.sides
     what = f"{cut.count} {say_piece(cut)} {plain_cut_size(cut, facts)}, {_label(fabric)}"
     return (
         TickCell(what),

@@ -87,14 +87,6 @@ def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""
 
 
-def told_sides(cut: CutFacts) -> tuple[Exact, ...]:
-    """What the size column tells: a square's side, a strip's width and how far apart its cuts are, else both sides."""
-    if cut.strip is not None and cut.strip.form != "template":
-        return (cut.strip.width,) if cut.strip.every is None else (cut.strip.width, cut.strip.every)
-    is_square = cut.piece == "square" or (cut.piece == "octagon" and cut.cut[0] == cut.cut[1])
-    return cut.cut[:1] if is_square else cut.cut
-
-
 def is_by_patch(cut: CutFacts) -> bool:
     """Whether the line is for patches cut by themselves, which needs no word of what it is for."""
     return cut.method == _ORDINARY_METHOD

@@ -126,6 +126,14 @@ class CutFacts:
     outside: bool = False
     corner: Fraction | None = None
 
+    @property
+    def sides(self) -> tuple[Exact, ...]:
+        """Of its size what is told: a square's side, a strip's width and how far apart its cuts are, else both."""
+        if self.strip is not None and self.strip.form != "template":
+            return (self.strip.width,) if self.strip.every is None else (self.strip.width, self.strip.every)
+        is_square = self.piece == "square" or (self.piece == "octagon" and self.cut[0] == self.cut[1])
+        return self.cut[:1] if is_square else self.cut
+
 
 @dataclass(frozen=True, slots=True)
 class LackingFacts:

@@ -14,6 +14,7 @@ from blockdsl.geometry import Exact
 from blockdsl.sewing.techniques.scene import (
     Cloth,
     Cutting,
+    Dot,
     Gap,
     Item,
     Line,
@@ -29,6 +30,7 @@ from blockdsl.sewing.techniques.scene import (
 __all__ = [
     "Cloth",
     "Cutting",
+    "Dot",
     "Gap",
     "Item",
     "Line",

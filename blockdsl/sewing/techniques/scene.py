@@ -39,6 +39,13 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
+class Dot:
+    """A dot on the cloth, where a seam begins or stops."""
+
+    place: Point
+
+
+@dataclass(frozen=True, slots=True)
 class Press:
     """An arrow: the seam allowances are pressed that way."""
 
@@ -80,7 +87,7 @@ class Cutting:
     end: Point
 
 
-Item = Cloth | Paper | Line | Press | Measured | Gap | Words | Cutting
+Item = Cloth | Paper | Line | Dot | Press | Measured | Gap | Words | Cutting
 
 
 @dataclass(frozen=True, slots=True)

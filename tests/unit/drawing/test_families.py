@@ -24,6 +24,7 @@ def squares(across: int) -> tuple[str, ...]:
         (6, "Nine-patch"),
         (7, "Seven-patch"),
         (11, "Other grids"),
+        (18, "Nine-patch"),
     ],
 )
 def test_a_block_of_squares_belongs_to_the_family_of_its_grid(across: int, family: str) -> None:
