@@ -97,9 +97,7 @@ def cloth_marks(ring: tuple[Place, ...], fabric: FabricFacts, *, wrong: bool) ->
 
 
 def _dot(place: Place, radius: float, colour: str) -> Path:
-    ring = tuple(
-        (place[0] + radius * cos(pi * step / 8), place[1] + radius * sin(pi * step / 8)) for step in range(16)
-    )
+    ring = tuple((place[0] + radius * cos(pi * step / 8), place[1] + radius * sin(pi * step / 8)) for step in range(16))
     return Path((ring,), fill=colour)
 
 
