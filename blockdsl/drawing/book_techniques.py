@@ -25,11 +25,11 @@ from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, line, line_ending, lines_of, paragraph
 from blockdsl.drawing.technique import technique_bodies
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, Paper, span_pt
-from blockdsl.facts.applique_step import METHOD
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.techniquefacts import TechniqueFacts
-from blockdsl.facts.techniques import techniques_for
+from blockdsl.facts.techniques import sewn_in_block, sewn_in_quilt, techniques_for
 from blockdsl.wording.lessons import technique_about, technique_title
 
 TITLE: Final = "Techniques"
@@ -41,13 +41,13 @@ _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 def technique_parts(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
     """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
     blocks = [*(block.sizes[0] for block in book.blocks), *book.of_quilts]
-    teaching = tuple(_teaching(blocks))
-    lessons = techniques_for(teaching)
+    quilts = tuple(book.quilts)
+    lessons = techniques_for(_teaching(blocks), quilts)
     entries = [
         (
             Part(f"technique-{number}", technique_title(lesson), 1, partial(_lesson, lesson, paper, keeper)),
             lesson,
-            _users(lesson, blocks),
+            _users(lesson, blocks, quilts),
         )
         for number, lesson in enumerate(lessons, start=1)
     ]
@@ -70,12 +70,13 @@ def _teaching(blocks: Sequence[BlockFacts]) -> list[BlockFacts]:
 
 def _ways(facts: BlockFacts) -> set[tuple[str, str]]:
     """Each method with what it makes; patches that are cut by themselves make nothing else."""
-    laid_on = {(METHOD, "")} if facts.appliques else set()
-    return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting} | laid_on
+    seams = {(method, "") for method in sewn_in_block(facts)}
+    return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting} | seams
 
 
-def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts]) -> str:
-    names = (facts.name for facts in blocks if any(method == lesson.method for method, _ in _ways(facts)))
+def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts]) -> str:
+    names = [facts.name for facts in blocks if any(method == lesson.method for method, _ in _ways(facts))]
+    names += [quilt.name for quilt in quilts if lesson.method in sewn_in_quilt(quilt)]
     return ", ".join(dict.fromkeys(names))
 
 

@@ -96,7 +96,7 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
 def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Entry]:
     """A page for each way of making that the blocks use."""
     blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
-    for technique in techniques_for(blocks):
+    for technique in techniques_for(blocks, tuple(book.quilts)):
         yield _Entry(technique_page(technique, name_of(technique_title(technique)), over=_TECHNIQUES))
 
 

@@ -55,7 +55,8 @@ def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPag
     for section in technique.sections:
         shown = f"{capital(section_shown(section))}."
         steps = tuple(_steps(section))
-        inner = (Paragraph((Run(shown, "quiet"),)), Cards("steps", steps), *_sizes(section))
+        size = (Paragraph((Run(shown, "quiet"),)),) if section.sized else ()
+        inner = (*size, Cards("steps", steps), *_sizes(section))
         parts.append(Section(Heading(2, plain(section_title(section))), inner))
     return WebPage(name, technique_title(technique), tuple(parts), over=over)
 

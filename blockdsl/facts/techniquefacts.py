@@ -94,7 +94,8 @@ class UnitUse:
 class TechniqueSection:
     """One kind of unit; `key` is that of its title.
 
-    `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell. Lengths are in the
+    `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell, if
+    they are `sized`. Lengths are in the
     section's own `unit`, all but those of `uses`.
     """
 
@@ -107,6 +108,7 @@ class TechniqueSection:
     steps: tuple[Step, ...]
     table: SizeTable
     uses: tuple[UnitUse, ...]
+    sized: bool = True
 
 
 @dataclass(frozen=True, slots=True)

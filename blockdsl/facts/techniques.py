@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from blockdsl.facts.applique_step import METHOD as APPLIQUE
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
@@ -25,7 +26,7 @@ OVERSIZED: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
 """What units come out larger by when their pieces are cut oversized (common practice, no source)."""
 
 
-TAUGHT_BY = {"fan": "curve"}
+TAUGHT_BY = {"fan": "curve", "courthouse": "log"}
 """Shapes whose seams are taught by another one's topic."""
 
 
@@ -36,22 +37,48 @@ def topic_shape(method: str, shape: str) -> str:
     return shape if shape in topics else next(iter(topics))
 
 
-def techniques_for(blocks: Sequence[BlockFacts]) -> tuple[TechniqueFacts, ...]:
-    """The techniques that these blocks use, in the language's order of methods, each with all the blocks' units."""
+SET_IN, PARTIAL, MITERED, BIAS = "set-in seams", "partial seams", "mitered corners", "continuous bias"
+"""Lessons of seams that no method of the language makes, by the names that they have among the methods."""
+
+
+def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = ()) -> tuple[TechniqueFacts, ...]:
+    """The techniques that blocks and quilts use, in the order of the lessons, each with all the blocks' units."""
     found: dict[str, list[TechniqueFacts]] = {}
     for block in blocks:
-        used = {(unit.method, topic_shape(unit.method, unit.shape)) for unit in block.units if unit.method in LESSONS}
-        all_folded = sum(paper.count for paper in block.papers) == len(block.placed)
-        by_patch = not all_folded and any(cut.method == CUT_PATCHES for cut in block.cutting)
-        if not block.units or by_patch:
-            used.add((CUT_PATCHES, PLAIN))
-        if block.appliques:
-            used.add((APPLIQUE, PLAIN))
+        used = _used_by(block)
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]
             if shapes:
                 found.setdefault(method, []).append(technique_facts(method, shapes, block, block.unit))
+    for quilt in quilts:
+        for method in sewn_in_quilt(quilt):
+            found.setdefault(method, []).append(technique_facts(method, [PLAIN], None, quilt.unit))
     return tuple(_together(found[method]) for method in LESSONS if method in found)
+
+
+def _used_by(block: BlockFacts) -> set[tuple[str, str]]:
+    """Each method with the topic of it that teaches what a block takes."""
+    used = {(unit.method, topic_shape(unit.method, unit.shape)) for unit in block.units if unit.method in LESSONS}
+    all_folded = sum(paper.count for paper in block.papers) == len(block.placed)
+    by_patch = not all_folded and any(cut.method == CUT_PATCHES for cut in block.cutting)
+    if not block.units or by_patch:
+        used.add((CUT_PATCHES, PLAIN))
+    return used | {(method, PLAIN) for method in sewn_in_block(block)}
+
+
+def sewn_in_block(block: BlockFacts) -> tuple[str, ...]:
+    """The lessons that a block takes besides those of its methods: of its seams and its appliqué."""
+    seams = block.seams
+    taught = [SET_IN] if seams is not None and seams.set_in else []
+    taught += [PARTIAL] if seams is not None and seams.partial else []
+    return (*taught, *([APPLIQUE] if block.appliques else []))
+
+
+def sewn_in_quilt(quilt: QuiltFacts) -> tuple[str, ...]:
+    """The lessons that the borders and the binding of a quilt take."""
+    mitered = any(ring.corners == "mitred" for ring in quilt.rings)
+    on_bias = quilt.binding is not None and quilt.binding.plan.cut == "bias"
+    return (*([MITERED] if mitered else []), *([BIAS] if on_bias else []))
 
 
 def _together(several: Sequence[TechniqueFacts]) -> TechniqueFacts:
@@ -122,6 +149,7 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
         ),
         table=size_table(method, topic.shape, ruler),
         uses=tuple(uses.values()),
+        sized=topic.sized,
     )
 
 

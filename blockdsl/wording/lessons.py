@@ -37,7 +37,9 @@ def section_title(section: TechniqueSection) -> str:
 
 
 def section_shown(section: TechniqueSection) -> str:
-    """At which size the steps are shown."""
+    """At which size the steps are shown; nothing where they tell none."""
+    if not section.sized:
+        return ""
     words = english_of(section.unit)
     return words("section-shown", size=size_words(section.finished, section.unit, words))
 

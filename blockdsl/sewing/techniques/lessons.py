@@ -5,22 +5,31 @@ A new topic is a function that gives its steps and an entry here; facts, pages a
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from fractions import Fraction
 
 from blockdsl.sewing.techniques import (
     applique,
+    bias,
     corners,
     curves,
+    eight_point,
     foundation,
     geese,
     halves,
+    logs,
+    miters,
     papers,
+    partial,
     patches,
+    peaks,
     quarters,
+    set_in,
     stars,
     strips,
 )
+from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.scene import Step
 from blockdsl.sewing.techniques.topic import (
     GEESE,
     NONE,
@@ -41,6 +50,20 @@ def _plain(shape: str, writes: str) -> Topic:
     return Topic(
         shape, "squares-and-rectangles", writes, patches.squares, proportion=TWO, common=NONE, shown=SHOWN_WIDE
     )
+
+
+def _seam_lesson(
+    method: str,
+    key: str,
+    steps: Callable[[Measures], tuple[Step, ...]],
+    dark: tuple[int, ...] = (1,),
+    *,
+    sized: bool = True,
+) -> Lesson:
+    """A way of sewing that is no method of the language: it is taught by itself, in two tones."""
+    shown = SHOWN_THIRDS
+    topic = Topic("square", key, "square a", steps, drawn=(0,), common=NONE, dark=dark, shown=shown, sized=sized)
+    return Lesson(method, {"square": topic})
 
 
 _QUARTERS = (0, 1, 2, 3)
@@ -103,6 +126,36 @@ LESSONS: Mapping[str, Lesson] = {
                 (("middle-square", 0), ("corner-square-cut-once-2", 1)),
                 drawn=(1, 2, 0, 3, 4),
                 dark=(0,),
+            ),
+            Topic(
+                "peak",
+                "triangle-in-a-square",
+                "peak a on b",
+                peaks.triangle_in_square,
+                drawn=(1, 0, 2),
+                common=NONE,
+                shown=(Fraction(4), Fraction(10)),
+                dark=(0,),
+            ),
+            Topic(
+                "log",
+                "log-cabins",
+                "log centre a with b b c c rounds 2",
+                logs.log_cabin,
+                drawn=logs.DRAWN,
+                common=NONE,
+                shown=(Fraction(10), Fraction(25)),
+                dark=(0, 2),
+            ),
+            Topic(
+                "star45",
+                "eight-point-stars",
+                "star45 points a b ground c corners d",
+                eight_point.single_diamonds,
+                drawn=eight_point.DRAWN,
+                common=NONE,
+                shown=(Fraction(12), Fraction(30)),
+                dark=(1,),
             ),
             Topic(
                 "curve",
@@ -283,6 +336,10 @@ LESSONS: Mapping[str, Lesson] = {
                 shown=(Fraction(4), Fraction(12)),
             ),
         ),
+        _seam_lesson("set-in seams", "a-square-set-into-a-corner", set_in.into_a_corner),
+        _seam_lesson("partial seams", "four-strips-around-a-square", partial.round_a_square),
+        _seam_lesson("mitered corners", "the-corner-of-a-border", miters.border_corner, sized=False),
+        _seam_lesson("continuous bias", "a-bias-strip-from-a-square", bias.from_a_square, dark=(), sized=False),
         _lesson(
             "applique",
             Topic(

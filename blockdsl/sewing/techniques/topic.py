@@ -34,7 +34,7 @@ class Topic:
     going on from the last. `common` are the finished widths of that table in inches and in centimetres, empty for no
     table; `oversized` says that pieces can be cut larger and units trimmed. `dark` are the roles shown in the darker
     cloth, and `shown` the finished widths in inches and in centimetres that
-    the steps speak of, when no block gives its own.
+    the steps speak of, when no block gives its own; `sized` says that they speak of a size at all.
     """
 
     shape: str
@@ -48,6 +48,7 @@ class Topic:
     oversized: bool = False
     dark: tuple[int, ...] = (1,)
     shown: tuple[Fraction, Fraction] = (Fraction(3), Fraction(8))
+    sized: bool = True
 
 
 @dataclass(frozen=True, slots=True)

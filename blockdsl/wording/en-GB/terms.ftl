@@ -17,4 +17,5 @@
 -neighbor = neighbour
 -centimeters = centimetres
 -miter = mitre
+-mitered-first = Mitred
 -mitered = mitred

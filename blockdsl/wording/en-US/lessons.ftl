@@ -570,3 +570,214 @@ key-line = pencil line
 key-seam = seam
 key-cut = cut
 key-press = press this way
+
+## Triangle in a square
+
+lesson-peak-cut = Cut strips and from them { $piece }s for the narrow triangles. Cut the wide triangle by its template. Hold the ruler down with a flat hand, fingertips away from its edge, and roll the cutter away from yourself.
+    .title = Cut
+lesson-peak-pairs = Place two rectangles right sides together and cut once from corner to corner. That gives two narrow triangles and their two mirror images: one of each goes into every unit.
+    .title = Cut mirrored pairs
+lesson-peak-dots = On the wrong side of every triangle, mark a dot { $seam } from both edges at the ends of its long edge. The points are cut at different angles: the dots, not the tips, are what is matched.
+    .title = Mark dots
+lesson-peak-first = Place the narrow triangle on the left edge of the wide one, right sides together, long edges even. Match the dots; the tips extend at both ends. Pin, and sew { $seam } from the edge.
+    .title = Sew the first side
+lesson-peak-press = { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam { -toward } the narrow triangle.
+} Trim the dog-ears.
+    .title = Press
+lesson-peak-second = Place the mirror image on the other edge in the same way. Its seam crosses the first one just above the point. { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam { -toward } the narrow triangle.
+}
+    .title = Sew the second side
+lesson-peak-measure = The unit should now measure { $size }, with { $seam } beyond the point and the lower seams running into the corners. If it is larger, trim it so.
+    .title = Trim and measure
+
+picture-rectangle-from-strip = A rectangle cut from a strip
+picture-pair-cut = Two rectangles right sides together, to be cut from corner to corner
+picture-peak-dots = The wide triangle with a dot at each corner, a narrow one and its mirror image beside it
+picture-peak-first = A narrow triangle on the left edge of the wide one, sewn
+picture-peak-first-opened = The wide triangle with its left side opened
+picture-peak-second = The second narrow triangle placed and sewn
+
+## Log cabins
+
+lesson-log-cut = Cut strips { $width } wide for the logs, and the middle square from one of them. Cut each log to its length from the cutting table: logs cut to length keep the block square. Hold the ruler down with a flat hand and roll the cutter away from yourself.
+    .title = Cut
+lesson-log-first = Place the first log on the top edge of the middle square, right sides together, edges even. Sew { $seam } from the edge.
+    .title = Sew the first log
+lesson-log-press = { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam { -toward } the log: all seams of a log cabin point outward.
+}
+    .title = Press
+lesson-log-second = Place the second log on the right edge, across the middle and the end of the first log, right sides together. Sew, and press as before.
+    .title = Sew the second log
+lesson-log-round = Go on in the same direction: the third log on the bottom edge, the fourth on the left edge. Each lies across all that is there.
+    .title = Finish the round
+lesson-log-square = Measure after every round. With four logs on, this one should measure { $size }; if it does not, check the seam allowance before you sew on.
+    .title = Measure the round
+lesson-log-next = Begin the next round where the last one began. Lay the log along the edge that crosses two seams.
+    .title = The next round
+lesson-log-measure = With all rounds on, the block should now measure { $size }.
+    .title = Measure
+
+picture-log-laid = A log right sides together on what has been sewn
+picture-log-opened = The middle square with its first log opened
+picture-log-round-measured = The middle square with its first round, and its measures
+picture-log-measured = The finished block, and its measures
+
+## Eight-point stars
+
+lesson-star-cut = Cut strips { $width } wide. Lay the 45° line of the ruler on an edge of the strip, cut off its end, then cut diamonds as far apart as the strip is wide, measured square to the cut. Hold the ruler down with a flat hand and roll the cutter away from yourself.
+    .title = Cut diamonds
+lesson-star-dots = On the wrong side of every diamond, triangle{ -serial } and square, mark a dot { $seam } from both edges at each corner: there the seam lines cross, and there seams stop.
+    .title = Mark dots
+lesson-star-pairs = Place two diamonds right sides together, all edges even. Sew one edge from the point at the middle of the star to the dot at its other end; backstitch. Make four pairs alike.
+    .title = Sew pairs
+lesson-star-press = { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam of every pair { -toward } the same fabric, so that all seams turn one way around the star.
+}
+    .title = Press
+lesson-star-triangle = Place a side triangle on one diamond, right sides together, its square corner at the dot where the seam stops, a short edge along the free edge of the diamond. Sew from that dot to the outer end.
+    .title = Set in a triangle
+lesson-star-quarters = Swing the other short edge of the triangle to the free edge of the other diamond. Sew from the same dot to the outer end. Press both seams { -toward } the diamonds. Make four quarters.
+    .title = The second edge
+lesson-star-halves = Place two quarters right sides together and sew from the middle to the dot; backstitch. { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam the same way around as those of the pairs.
+} Make two halves.
+    .title = Sew halves
+lesson-star-join = Place the halves right sides together. { $press ->
+    [open] Match the seams at the middle and pin. Sew from dot to dot; backstitch at both ends. Press the seam open.
+   *[side] Nest the seams at the middle and pin. Sew from dot to dot; backstitch at both ends. Press from the middle outward and fan the seams open there.
+}
+    .title = Join the halves
+lesson-star-squares = Set a square into each corner in the same way as the triangles. The block should now measure { $size }, with { $seam } beyond each point.
+    .title = Set in the squares
+
+picture-diamonds-cut = A strip cut at 45 degrees into diamonds
+picture-star-dots = A diamond, wrong side up, with a dot at each corner
+picture-star-pair = Two diamonds together, sewn from the middle to the dot
+picture-star-pair-opened = A pair of diamonds opened; arrows show the way to press
+picture-star-triangle = A triangle on one diamond, sewn from the dot outward
+picture-star-quarter = A quarter: two diamonds and their triangle
+picture-star-half = A half of the star with its triangles
+picture-star-joined = The star with its triangles, its corners still open
+picture-star-measured = The finished star, and its measures
+
+## Set-in seams
+
+lesson-set-in-dots = On the wrong side of all three pieces, mark a dot { $seam } from both edges at the corner where they meet. There the seam lines cross.
+    .title = Mark dots
+lesson-set-in-stop = Place the first two pieces right sides together, dots matched. Sew their short slanted edge from the outer end to the dot; backstitch. Leave the allowance beyond the dot open.
+    .title = Stop at the dot
+lesson-set-in-press = Open the pair and press the seam to one side or open. The two free edges make a V.
+    .title = Press
+lesson-set-in-first = Place the square on one of the two pieces, right sides together, its corner at the dot, edges even. Sew from the dot to the outer end; backstitch at the dot.
+    .title = Sew the first edge
+lesson-set-in-second = Swing the next edge of the square to the free edge of the other piece; fold what is in the way aside. Sew from the same dot to the outer end.
+    .title = Sew the second edge
+lesson-set-in-measure = Press both seams away from the square, or as your block says. The corner lies flat when all seams stop at one dot; if it puckers, take out a stitch beyond the dot. The unit should now measure { $size }.
+    .title = Press and measure
+
+picture-set-in-dots = Three pieces with a dot at the corner where they meet
+picture-set-in-stopped = Two pieces together, their seam stopping at the dot
+picture-set-in-pair = The pair opened, a V between its free edges
+picture-set-in-first = The square on one piece, sewn from the dot outward
+picture-set-in-second = The square on the other piece, sewn from the dot outward
+picture-set-in-measured = The finished unit, and its measures
+
+## Partial seams
+
+lesson-partial-lay = Place the first strip on the top edge of the square, right sides together, right ends even; its left end extends. Sew from the right end over about two thirds of the edge of the square; backstitch at the dot. Leave the rest open.
+    .title = Sew part of the first seam
+lesson-partial-press = Press the sewn part { -toward } the strip.
+    .title = Press
+lesson-partial-second = Place the second strip on the right edge, across the square and the end of the first strip. Sew the whole edge. { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam { -toward } the strip.
+}
+    .title = Sew the second strip
+lesson-partial-third = Place the third strip on the bottom edge, across the square and the end of the second strip. Sew, and press as before.
+    .title = Sew the third strip
+lesson-partial-last = Fold the loose end of the first strip out of the way. Place the fourth strip on the left edge, across the square and the end of the third strip. Sew, and press as before.
+    .title = Sew the fourth strip
+lesson-partial-finish = Place the loose end of the first strip on the top edge again, right sides together, edges even. Sew from a little before the dot, over the last stitches, to the left end. { $press ->
+    [open] Press the seam open.
+   *[side] Press the seam { -toward } the strip.
+}
+    .title = Finish the first seam
+lesson-partial-measure = The unit should now measure { $size }.
+    .title = Measure
+
+picture-partial-laid = A strip on the top edge of the square, sewn in part
+picture-partial-opened = The first strip opened; its left end is loose
+picture-partial-strip-laid = The next strip right sides together, sewn along the whole edge
+picture-partial-folded = The loose end of the first strip folded away, the fourth strip sewn
+picture-partial-finish = The first seam sewn to its end
+picture-partial-measured = The finished unit, and its measures
+
+## Mitered corners
+
+lesson-miter-cut = Cut two strips for the sides and two for the top and the bottom, each as long as the finished quilt with its border and a few inches to spare. Mark the middle of each strip and of each edge, and a dot { $seam } from both edges at each corner of the quilt { -center }.
+    .title = Cut and mark
+lesson-miter-sew = Place a strip on one edge, right sides together, middles matched; it extends equally at both ends. Sew from dot to dot, { $seam } from the edge; backstitch at both.
+    .title = Sew from dot to dot
+lesson-miter-second = Sew the strip of the next edge in the same way. Fold the first one out of the way: both seams stop at the same dot.
+    .title = The next edge
+lesson-miter-fold = Fold the quilt { -center } diagonally, right sides together, so that the two strips lie edge to edge. With a ruler, draw a line on from the fold, at 45°, from the dot to the outer edge.
+    .title = Fold and draw
+lesson-miter-stitch = Pin the strips along the line. Sew on it from the dot outward; backstitch at the dot. Open the corner and check that it lies flat.
+    .title = Sew the { -miter }
+lesson-miter-trim = Trim the strips { $seam } outside the seam. Cut with scissors, or hold the ruler down with a flat hand and roll the cutter away from yourself.
+    .title = Trim
+lesson-miter-press = Press the { -miter } open and the long seams { -toward } the border.
+    .title = Press
+
+picture-miter-strips = A corner of the quilt with two border strips, longer than its edges
+picture-miter-first = A strip sewn to one edge, its seam stopping at the dot
+picture-miter-second = A strip sewn to the next edge, its seam stopping at the same dot
+picture-miter-folded = The quilt folded diagonally, the strips edge to edge, a line from the dot to the outer edge
+picture-miter-sewn = The strips sewn together on the line
+picture-miter-trimmed = The strips to be cut a seam allowance outside the seam
+picture-miter-opened = The corner opened, its { -miter } pressed open
+
+## Continuous bias
+
+lesson-bias-cut = Cut a square with its edges along the threads, and cut it once from corner to corner. A square gives about as much bias strip as its area divided by the width of the strip. Hold the ruler down with a flat hand and roll the cutter away from yourself.
+    .title = Cut the square
+lesson-bias-sew = Place one triangle on the other, right sides together, two straight edges even, the points extending { $seam } at both ends. Sew { $seam } from the edge with small stitches. Press the seam open.
+    .title = Sew the triangles
+lesson-bias-mark = Lay the piece with its long slanted edges, the bias edges, at the top and bottom. On the wrong side, draw lines parallel to them, as far apart as the binding strip is wide. Trim off what is left beyond the last whole strip.
+    .title = Draw lines
+lesson-bias-tube = Bring the two straight edges together, right sides together, to make a tube. Shift one by a line: line 1 meets line 1, so that an end extends at each side. Match the lines { $seam } from the edge, pin{ -serial } and sew. Press the seam open.
+    .title = Sew a tube
+lesson-bias-strip = Start at the end that extends. Cut with scissors along the line, around and around the tube: one long strip.
+    .title = Cut the strip
+lesson-bias-fold = Fold the strip lengthwise, wrong sides together, and press without pulling: bias stretches.
+    .title = Fold and press
+
+picture-bias-triangles = Two triangles together, sewn along a straight edge
+picture-bias-lines = The piece with lines parallel to its long edges
+picture-bias-matched = The piece, the ends of its lines numbered as they meet, one line aside
+picture-bias-cutting = The tube, lying flat, with one long line around it and a cut along the line
+picture-bias-folded = The strip, half of it folded lengthwise
+
+technique-set-in-seams = Where three pieces meet in one corner, no straight seam can join the last one. Seams stop at a dot, and the last piece is set in edge by edge.
+    .title = Set-in seams
+technique-partial-seams = Where strips run around a square like the arms of a windmill, no strip is last. The first seam is sewn in part, and finished when all the others are on.
+    .title = Partial seams
+technique-mitered-corners = Border strips meet at a corner of 45°, like a picture frame. It takes longer strips and seams that stop at the corner.
+    .title = { -mitered-first } corners
+technique-continuous-bias = Curved edges, and bindings that are to wear well, take strips cut on the bias. A square, cut once and sewn twice, gives one long strip.
+    .title = Continuous bias
+topic-triangle-in-a-square = Triangle in a square
+topic-log-cabins = Log cabins
+topic-eight-point-stars = Eight-point stars
+topic-a-square-set-into-a-corner = A square set into a corner
+topic-four-strips-around-a-square = Four strips around a square
+topic-the-corner-of-a-border = The corner of a border
+topic-a-bias-strip-from-a-square = A bias strip from a square

@@ -148,14 +148,6 @@ ordinal = { $number ->
 
 # --- places ----------------------------------------------------------------------------------------
 
-place-top = top
-place-right = right
-place-bottom = bottom
-place-left = left
-place-upper-left = upper left
-place-upper-right = upper right
-place-lower-left = lower left
-place-lower-right = lower right
 center-top = above
 center-bottom = below
 center-left = to the left of

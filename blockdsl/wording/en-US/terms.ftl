@@ -17,6 +17,7 @@
 -neighbor = neighbor
 -centimeters = centimeters
 -miter = miter
+-mitered-first = Mitered
 -mitered = mitered
 
 place-top = top

@@ -30,8 +30,8 @@ def pages(method: str, unit: RulerUnit = "in") -> tuple[Page, ...]:
     return technique_pages([lesson(method, unit)])
 
 
-BY_HAND = ("over papers", "applique")
-"""Methods whose lessons cut nothing along a ruler: with scissors alone."""
+BY_HAND = ("over papers", "applique", "set-in seams", "partial seams", "mitered corners")
+"""Lessons that cut nothing along a ruler."""
 
 
 def said(method: str, unit: RulerUnit = "in") -> str:

@@ -22,8 +22,8 @@ fabric lantern "Lantern" #e0a030
 fabric slate "Wet slate" #3a4750
 """
 
-BY_HAND = ("over papers", "applique")
-"""Methods whose lessons cut nothing along a ruler: with scissors alone."""
+BY_HAND = ("over papers", "applique", "set-in seams", "partial seams", "mitered corners")
+"""Lessons that cut nothing along a ruler."""
 
 
 def block(lines: str) -> BlockFacts:
@@ -197,3 +197,38 @@ def test_units_on_papers_are_shown_with_their_own_areas() -> None:
         pictures = [picture for step in shown.steps[0].lesson for picture in step.pictures]
         for picture in (pictures[0], pictures[-1]):
             assert {item.text for item in picture.items if isinstance(item, Words)} == areas
+
+
+def test_a_block_with_set_in_seams_brings_their_lesson() -> None:
+    facts = block('block "Star"\nsize 12 in\nrow (star45 points fog slate ground lantern)')
+    taught = {each.method: [section.shape for section in each.sections] for each in techniques_for([facts])}
+    assert taught == {CUT_PATCHES: ["square", "star45"], "set-in seams": ["square"]}
+
+
+def test_log_cabins_and_courthouse_steps_are_taught_by_one_lesson() -> None:
+    assert topic_shape(CUT_PATCHES, "log") == "log"
+    assert topic_shape(CUT_PATCHES, "courthouse") == "log"
+
+
+def test_each_unit_counts_only_what_it_needs_itself() -> None:
+    """By hand: two pairs of half squares share one line of fog; each unit takes one square of it, cut once."""
+    facts = block('block "Two"\nsize 12 x 6 in\nrow (half fog slate) (half fog lantern)')
+    (technique,) = techniques_for([facts])
+    section = next(each for each in technique.sections if each.shape == "half")
+    assert [[(cut.fabric, cut.count) for cut in use.cuts] for use in section.uses] == [
+        [("fog", 1), ("slate", 1)],
+        [("fog", 1), ("lantern", 1)],
+    ]
+
+
+def test_two_units_of_a_method_list_the_squares_of_their_own_batches() -> None:
+    """By hand: hourglasses two at a time, one of each kind: one square of each of its two fabrics."""
+    facts = block(
+        'block "Two"\nsize 12 x 6 in\nrow (hourglass fog slate) (hourglass fog lantern)\n'
+        "make hourglass as two at a time"
+    )
+    (section,) = technique_facts("two at a time", ["hourglass"], facts).sections
+    assert [[(cut.fabric, cut.count) for cut in use.cuts] for use in section.uses] == [
+        [("fog", 1), ("slate", 1)],
+        [("fog", 1), ("lantern", 1)],
+    ]
