@@ -6,6 +6,7 @@ are no longer than a fat quarter is wide. What is sewn in batches is counted for
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -43,20 +44,24 @@ def prints_of_blocks(quilt: QuiltDesign) -> tuple[Prints, ...]:
 
 
 def as_cut(quilt: QuiltDesign, kind: int, colouring: str) -> BlockDesign:
-    """A kind of block in a colour plan; what is spread over prints is no wider than a fat quarter."""
+    """A kind of block in a colour plan, its fabrics as wide as the quilt's cloth.
+
+    What is spread over prints is no wider than a fat quarter, but in the units of borders, which are cut from a length.
+    """
     design = quilt.kinds[kind].design
     plan = next((plan for plan in design.colourings if plan.name == colouring), None)
     coloured = design if plan is None else recoloured(design, plan)
-    spread = {choice.fabric for choice in quilt.scraps}
-    if not spread or quilt.kinds[kind].role == "border unit":
-        return coloured
-    fabrics = tuple(_narrowed(each, quilt) if each.name in spread else each for each in coloured.fabrics)
+    in_border = quilt.kinds[kind].role == "border unit"
+    spread = frozenset[str]() if in_border else frozenset(choice.fabric for choice in quilt.scraps)
+    fabrics = tuple(_as_wide(each, quilt, scraps=each.name in spread) for each in coloured.fabrics)
     return replace(coloured, fabrics=fabrics)
 
 
-def _narrowed(fabric: Fabric, quilt: QuiltDesign) -> Fabric:
-    across = min(usable_fat_quarter(quilt.unit)[0], cloth_width(quilt, fabric.name))
-    return replace(fabric, width=(across + SELVAGES[quilt.unit], quilt.unit))
+def _as_wide(fabric: Fabric, quilt: QuiltDesign, *, scraps: bool) -> Fabric:
+    usable = cloth_width(quilt, fabric.name)
+    if scraps:
+        usable = min(usable, usable_fat_quarter(quilt.unit)[0])
+    return replace(fabric, width=(usable + SELVAGES[quilt.unit], quilt.unit))
 
 
 def pieces_of_blocks(quilt: QuiltDesign, fabric: str) -> PiecesOf | None:
@@ -68,14 +73,37 @@ def pieces_of_blocks(quilt: QuiltDesign, fabric: str) -> PiecesOf | None:
     best: tuple[Fraction, PiecesOf] | None = None
     for kind, colouring in sorted({(block.kind, block.colouring) for block in quilt.blocks}):
         if quilt.kinds[kind].role == "block":
-            pieces_of = _pieces_of(quilt, as_cut(quilt, kind, colouring), fabric)
+            pieces_of = _pieces_of(quilt, (kind, colouring), fabric)
             takes = area_of(pieces_of(1))
             if takes and (best is None or takes > best[0]):
                 best = takes, pieces_of
     return None if best is None else best[1]
 
 
-def _pieces_of(quilt: QuiltDesign, design: BlockDesign, fabric: str) -> PiecesOf:
+def pieces_of_each_print(quilt: QuiltDesign, fabric: str, blocks: Sequence[tuple[int, int]]) -> list[list[ClothPiece]]:
+    """What the blocks of each print take of the fabric; `blocks` are (place, print), prints counted from 1.
+
+    Shape:  a list for each print, in order; batches are shared by blocks of one kind and colour plan.
+    """
+    made: dict[tuple[int, str], PiecesOf] = {}
+    counts: dict[int, Counter[tuple[int, str]]] = {}
+    for place, number in blocks:
+        block = quilt.blocks[place]
+        counts.setdefault(number, Counter())[block.kind, block.colouring] += 1
+    found: list[list[ClothPiece]] = []
+    for number in range(1, max(counts, default=0) + 1):
+        pieces: list[ClothPiece] = []
+        for which, many in sorted(counts.get(number, Counter()).items()):
+            if which not in made:
+                made[which] = _pieces_of(quilt, which, fabric)
+            pieces += made[which](many)
+        found.append(pieces)
+    return found
+
+
+def _pieces_of(quilt: QuiltDesign, which: tuple[int, str], fabric: str) -> PiecesOf:
+    """Of one kind of block in one colour plan."""
+    design = as_cut(quilt, *which)
     chosen, lettered = choose_for_block(design, Problems()), letter_patches(design.patches)
     grain = plan_grain(design, lettered)
     others = [choice.fabric for choice in quilt.scraps if choice.fabric != fabric]

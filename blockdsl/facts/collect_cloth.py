@@ -7,9 +7,10 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import get_args
 
+from blockdsl.analysis.scraps import PrintSpread
 from blockdsl.analysis.scraps_places import blocks_with
 from blockdsl.cutting.buying import SHRINKAGE
-from blockdsl.cutting.cloth import ClothPiece, Effort
+from blockdsl.cutting.cloth import ClothPiece, Effort, fits_sheet
 from blockdsl.cutting.fat_quarters import (
     blocks_from_sheet,
     fat_quarter_use,
@@ -19,10 +20,10 @@ from blockdsl.cutting.fat_quarters import (
 )
 from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_cloth, too_large
 from blockdsl.cutting.quilt_cuts import listed_names
-from blockdsl.cutting.quilt_prints import pieces_of_blocks, spread_over_prints
+from blockdsl.cutting.quilt_prints import pieces_of_blocks, pieces_of_each_print, spread_over_prints
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
-from blockdsl.model.quilt import PieceRole, QuiltDesign
+from blockdsl.model.quilt import PieceRole, QuiltDesign, ScrapsChoice
 
 BINDING, SLEEVE = "binding", "sleeve"
 LAST_OF_SLEEVE = "sleeve, last"
@@ -165,9 +166,31 @@ def collect_scraps(design: QuiltDesign) -> tuple[ScrapsFacts, ...]:
                 bound=spread.bound,
                 balanced=spread.balanced,
                 blocks_each=each,
-                fat_quarters=fat_quarters_of_prints(spread.uses, each),
+                fat_quarters=_of_prints(design, choice, blocks, spread, each),
                 layout=layout,
                 layout_blocks=shown,
             )
         )
     return tuple(found)
+
+
+def _of_prints(
+    design: QuiltDesign, choice: ScrapsChoice, blocks: Sequence[int], spread: PrintSpread, each: int
+) -> tuple[int, ...] | None:
+    """How many fat quarters of each print; None when one gives no whole block.
+
+    Shape:  by how many blocks one gives, of the kind that takes most; more where several kinds of blocks are cut from
+            a print and share no batches.
+    """
+    least = fat_quarters_of_prints(spread.uses, each)
+    kinds = {(design.blocks[block].kind, design.blocks[block].colouring) for block in blocks}
+    if least is None or len(kinds) == 1:
+        return least
+    sheet = usable_fat_quarter(design.unit)
+    placed = list(zip(blocks, spread.assignment, strict=True))
+    of_each = pieces_of_each_print(design, choice.fabric, placed)
+    if not all(fits_sheet(piece, *sheet) for pieces in of_each for piece in pieces):
+        return None
+    wanted = [sheets_for(pieces, sheet, design.measure, Effort.QUICK).count if pieces else 0 for pieces in of_each]
+    wanted += [0] * (len(least) - len(wanted))
+    return tuple(map(max, least, wanted))

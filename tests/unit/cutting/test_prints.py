@@ -139,3 +139,41 @@ def test_triangles_of_an_upright_print_that_lie_alike_share_no_squares_in_a_quil
     facts = quilt('set straight 2 x 1 of "Alike"', above=above)
     assert [cut.count for cut in facts.kinds[0].block.cutting if cut.fabric == "stripe"] == [2]
     assert counts(facts, "stripe") == [4]
+
+
+def test_strips_of_a_quilt_are_as_long_as_its_own_cloth_allows() -> None:
+    # Nine segments of 3 1/2 in are 31 1/2 + 1 + 2 x 1/2 = 33 1/2 in of 36, ten would be 37 1/2: sixteen are nine and
+    # seven, 24 1/2 + 1 + 2 x 1/2.
+    above = """block "Rails"
+  size 6 in
+  make rails as strip set
+  row (rails lantern fog) (rails lantern fog)>
+  row (rails lantern fog)> (rails lantern fog)
+"""
+    narrow = quilt('set straight 2 x 2 of "Rails"', "fabric width 36 in usable", above=above)
+    assert [cut.cut[1] for cut in narrow.cutting if cut.fabric == "fog"] == [F(67, 2), F(53, 2)]
+
+
+def test_a_print_in_two_kinds_of_blocks_has_the_batches_of_each() -> None:
+    # The goose's square is 12 + 1 1/4 = 13 1/4 in: a fat quarter of 20 1/2 x 17 1/2 in holds one, which does for four
+    # blocks of one kind. A print that is in both kinds takes a square for each of them.
+    above = """block "Lone"
+  size 12 x 6 in
+  make geese as four at a time
+  row (geese lantern on fog)
+
+block "Other"
+  size 12 x 6 in
+  make geese as four at a time
+  row (geese lantern on slate)
+"""
+    facts = quilt(
+        "set rows", 'row "Lone" "Other"', 'row "Other" "Lone"', "scraps lantern from 2 fat quarters", above=above
+    )
+    # The goose's square is 12 + 1 1/4 = 13 1/4 in: a fat quarter holds one, enough for four blocks of one kind.
+    (scraps,) = facts.scraps
+    assert (scraps.blocks_each, scraps.uses) == (4, (2, 2))
+    # Side by side no two share a print, so each print is in both blocks of one diagonal: two of one kind.
+    assert scraps.fat_quarters == (1, 1)
+    mixed = quilt("set rows", 'row "Lone" "Other" "Lone" "Other"', "scraps lantern from 1 fat quarters", above=above)
+    assert mixed.scraps[0].fat_quarters == (2,)
