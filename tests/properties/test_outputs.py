@@ -1,0 +1,23 @@
+"""Whatever the check accepts, every kind of output is made of: odd words, sizes to the limits, any methods."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.fuzz.valid import built, valid_text
+
+FIRST = 2_000_000
+FILES = 100
+"""`make fuzz` builds many more, other ones."""
+
+
+@pytest.mark.parametrize("part", range(4))
+def test_a_file_that_passes_the_check_is_built_in_every_kind_or_told_what_is_wrong(part: int) -> None:
+    made = 0
+    for number in range(FIRST + part * FILES // 4, FIRST + (part + 1) * FILES // 4):
+        text = valid_text(number)
+        ending = built(text)
+        assert ending.status in (0, 1), f"file {number}: {ending.said}\n{text}"
+        assert (ending.status == 1) == ("error[" in ending.said), f"file {number}: {ending.said}"
+        made += ending.status == 0
+    assert made > FILES // 4 // 3
