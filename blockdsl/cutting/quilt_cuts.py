@@ -111,6 +111,11 @@ def listed_names(kinds: Iterable[tuple[str, KindRole]]) -> tuple[str, ...]:
     return tuple(f"{name}, border unit" if role == "border unit" and name in blocks else name for name, role in told)
 
 
+def with_mirror_image(name: str) -> str:
+    """What a block and its mirror image, whose units are made together, are called in the list."""
+    return f"{name} and its mirror image"
+
+
 def _of_blocks(quilt: QuiltDesign) -> Iterator[_Need]:
     prints = prints_of_blocks(quilt)
     families: dict[tuple[int, str], dict[int, list[Prints]]] = {}
@@ -132,7 +137,7 @@ def _of_family(quilt: QuiltDesign, colouring: str, copies: dict[int, list[Prints
         for kind, design in zip(kinds, designs, strict=True)
     ]
     both = len(kinds) > 1 and quilt.kinds[kinds[0]].role != "border unit"
-    shared = f"{names[kinds[0]]} and its mirror image" if both else names[kinds[0]]
+    shared = with_mirror_image(names[kinds[0]]) if both else names[kinds[0]]
     for kind, design, making in zip(kinds, designs, plan_makings(runs), strict=True):
         yield from _of_copies(_Copies(design, making, tuple(copies[kind])), names[kind], shared)
 

@@ -8,6 +8,7 @@ from typing import Final
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.cutting.fat_quarters import NOMINAL
+from blockdsl.cutting.quilt_cuts import with_mirror_image
 from blockdsl.drawing.diagram import swatch
 from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.lengths import plain_length, show_extent, show_length, show_measure
@@ -129,7 +130,8 @@ def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
 def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:
     """What its length is for, each use once. Patches stand with the cutting, blocks of scraps with their prints."""
     names = dict.fromkeys(name.partition(": ")[0] for piece in cloth.pieces for name, _ in piece.uses)
-    blocks = {kind.name for kind in facts.kinds if kind.role != "border unit"} if cloth.scraps else set()
+    kinds = [kind.name for kind in facts.kinds if kind.role != "border unit"] if cloth.scraps else []
+    blocks = {*kinds, *map(with_mirror_image, kinds)}
     return ", ".join(name for name in names if name not in blocks)
 
 

@@ -71,7 +71,7 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
     "measure": LineKind("block", "`measure 1/8 in`"),
     "trim": LineKind("block", "`trim 1/8 in`"),
     "sizes": LineKind("block", "`sizes 6 9 12 in`"),
-    "make": LineKind("block", "`make half as two at a time`"),
+    "make": LineKind("block", "`make half as two at a time` or `make 4 of half as two at a time`"),
     "grain": LineKind("block", "`grain B long edge` or `grain B short edges`"),
     "compare": LineKind("block", "`compare methods`"),
     "colouring": LineKind("block", '`colouring "Night" fog=slate slate=fog`'),

@@ -41,6 +41,7 @@ block "Everything"
   row free   (snowball ink with shore at tl br cut 1/4) step<  |
   row lamp   -  (quarters shore kelp rust ink) (split shore kelp rust)
   row ink\\rust  post  corner~ chess
+  make 1 of half as eight at a time
   make half as two at a time
   make geese as four at a time
   make chess as strip set

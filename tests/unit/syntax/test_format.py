@@ -48,6 +48,11 @@ def test_numbers_stay_as_written_and_signs_take_their_usual_form() -> None:
     )
 
 
+def test_a_line_with_a_number_of_units_is_laid_out_like_any_other() -> None:
+    text = 'block "B"\n  size 6 in\n  make   4  of goose  as  four at a time\n  row goose\n'
+    assert formatted(text) == 'block "B"\n  size 6 in\n  make 4 of goose as four at a time\n  row goose\n'
+
+
 def test_curly_marks_stay_where_a_straight_mark_is_among_the_words() -> None:
     assert formatted('block "A"\nnote “the 12" ruler”') == 'block "A"\n  note “the 12" ruler”\n'
 

@@ -209,6 +209,19 @@ def test_a_method_is_the_words_after_as() -> None:
     assert (node.what.text, node.method.text) == ("geese", "four at a time")
 
 
+def test_a_number_of_units_stands_before_of() -> None:
+    node = line_of("make 4 of geese as four at a time")
+    assert isinstance(node, ast.Make)
+    assert node.count is not None
+    assert (int(node.count.value), node.what.text, node.method.text) == (4, "geese", "four at a time")
+
+
+def test_a_unit_may_be_called_of() -> None:
+    node = line_of("make 2 of of as four at a time")
+    assert isinstance(node, ast.Make)
+    assert node.what.text == "of"
+
+
 def test_a_colouring_says_which_fabric_becomes_which() -> None:
     node = line_of('colouring "Night" fog=slate slate = fog')
     assert isinstance(node, ast.Colouring)
