@@ -9,7 +9,9 @@ from blockdsl.cutting.foundation import RoomyPiece, laid_outline
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperPatch
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.geometry import Exact
 from blockdsl.geometry.offset import trim_points
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.sewing.steps import MakingStep
 from blockdsl.sewing.techniques.foundation import PaperArea, section_lesson
 from blockdsl.sewing.techniques.scene import Step
@@ -22,8 +24,8 @@ def on_papers(made: StepFacts, step: MakingStep, block: BlockFacts) -> StepFacts
     if len(step.sections) > 1:
         return made
     paper = next(paper for paper in block.foundations[place].papers if paper.letter == step.sections[0])
-    fabrics = _fabrics(paper, block)
-    return replace(made, joins=_pieces(paper, made.count), lesson=_lesson(paper, fabrics, block), fabrics=fabrics)
+    fabrics = paper_fabrics(paper, block)
+    return replace(made, joins=_pieces(paper, made.count), lesson=paper_lesson(paper, fabrics, block), fabrics=fabrics)
 
 
 def _pieces(paper: PaperFacts, count: int) -> tuple[JoinFacts, ...]:
@@ -37,16 +39,26 @@ def _pieces(paper: PaperFacts, count: int) -> tuple[JoinFacts, ...]:
     return tuple(JoinFacts(name, many, 0, fabric, piece, size) for (name, fabric, piece, size), many in counts.items())
 
 
-def _fabrics(paper: PaperFacts, block: BlockFacts) -> tuple[FabricFacts, ...]:
+def paper_fabrics(paper: PaperFacts, block: BlockFacts) -> tuple[FabricFacts, ...]:
+    """The fabrics of a section, each once, in the order of its areas."""
     known = {fabric.name: fabric for fabric in block.fabrics}
     return tuple(known[name] for name in dict.fromkeys(patch.fabric for patch in paper.patches))
 
 
-def _lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: BlockFacts) -> tuple[Step, ...]:
+def paper_lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: BlockFacts) -> tuple[Step, ...]:
+    """The work on a section in pictures, and what a lesson says of it."""
     roles = {fabric.name: role for role, fabric in enumerate(fabrics)}
     areas = [_area(patch, roles[patch.fabric], block.seam) for patch in paper.patches]
     outline = trim_points(paper.cutting, paper.sewing, block.seam)
-    return section_lesson(areas, outline, block.seam)
+    return section_lesson(areas, outline, block.seam, _unfinished(paper, block))
+
+
+def _unfinished(paper: PaperFacts, block: BlockFacts) -> tuple[Exact, Exact] | None:
+    """What a section measures before it is joined, of a rectangle along the unit's sides."""
+    left, top, right, bottom = bounding_box(paper.sewing)
+    if any(corner.x not in (left, right) or corner.y not in (top, bottom) for corner in paper.sewing):
+        return None
+    return right - left + 2 * block.seam, bottom - top + 2 * block.seam
 
 
 def _area(patch: PaperPatch, role: int, seam: Fraction) -> PaperArea:

@@ -9,11 +9,12 @@ from fractions import Fraction
 
 from blockdsl.facts.applique_step import METHOD as APPLIQUE
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
+from blockdsl.facts.paper_steps import paper_fabrics, paper_lesson
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 from blockdsl.sewing.techniques import LESSONS, Topic
 
 USUAL: dict[str, tuple[Fraction, Fraction]] = {
@@ -137,6 +138,11 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
     cuts = () if place is None else uses[place].cuts
     sample, measures = example(method, topic, first, cuts, ruler)
     fabrics = role_fabrics(topic, first, block)
+    steps = topic.steps(
+        replace(measures, dark=dark_roles(fabrics), open_seams=block is not None and block.pressing == "open")
+    )
+    if method == FOUNDATION and block is not None and block.foundations:
+        steps, fabrics = _own_papers(block)
     return TechniqueSection(
         shape=topic.shape,
         key=topic.key,
@@ -144,13 +150,19 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
         seam=ruler[1],
         finished=(sample.width, sample.height),
         fabrics=fabrics,
-        steps=topic.steps(
-            replace(measures, dark=dark_roles(fabrics), open_seams=block is not None and block.pressing == "open")
-        ),
+        steps=steps,
         table=size_table(method, topic.shape, ruler),
         uses=tuple(uses.values()),
         sized=topic.sized,
     )
+
+
+def _own_papers(block: BlockFacts) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
+    """The work on the first section of a block that has several areas, or on its first one."""
+    papers = [paper for foundation in block.foundations for paper in foundation.papers]
+    paper = next((paper for paper in papers if len(paper.patches) > 1), papers[0])
+    fabrics = paper_fabrics(paper, block)
+    return paper_lesson(paper, fabrics, block), fabrics
 
 
 def _is_shown(unit: UnitFacts, topic: Topic) -> bool:

@@ -8,7 +8,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperJoin, PaperPatch, edge_on
-from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.facts.stepfacts import LessonStep, StepFacts
 from blockdsl.geometry import Exact, Point, sign, square_root
 from blockdsl.geometry.offset import trim_points
 from blockdsl.geometry.polygon import cross, dot, edges, step
@@ -59,20 +59,25 @@ def _taught(
 ) -> tuple[StepPart, ...]:
     seam = length_words(block.seam, block.unit, words)
     first, *others = paper.patches
-    said = [
-        [words("papers-print", count=step.count, section=paper.letter)],
-        [_take(step, paper, block, words), words("papers-first", area=first.number, seam=seam)],
+    said: list[tuple[str, list[str]]] = [
+        ("print", [words("papers-print", count=step.count, section=paper.letter)]),
+        ("first", [_take(step, paper, block, words), words("papers-first", area=first.number, seam=seam)]),
     ]
     if others:
         second, *rest = others
         edge = _edge(second, words)
-        said.append([words("papers-second", area=second.number, first=first.number, edge=edge, seam=seam)])
-        said.append([words("papers-sew", area=second.number, seam=seam)])
+        said.append(("sew", [words("papers-second", area=second.number, first=first.number, edge=edge, seam=seam)]))
+        said.append(("press", [words("papers-sew", area=second.number, seam=seam)]))
         if rest:
-            said.append(_added(rest, second, paper, words))
-    said.append([words("papers-cut")])
-    last = len(said) - 1
-    return tuple(StepPart(tuple(each), measure if place == last else "", "", place) for place, each in enumerate(said))
+            said.append(("go-on", _added(rest, second, paper, words)))
+    said.append(("cut", [words("papers-cut")]))
+    pictures = {
+        each.key.removeprefix("lesson-papers-"): place
+        for place, each in enumerate(step.lesson)
+        if isinstance(each, LessonStep)
+    }
+    last = said[-1]
+    return tuple(StepPart(tuple(each[1]), measure if each is last else "", "", pictures[each[0]]) for each in said)
 
 
 def _take(step: StepFacts, paper: PaperFacts, block: BlockFacts, words: Messages, *, with_paper: bool = False) -> str:

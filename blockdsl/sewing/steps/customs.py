@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
+from blockdsl.sewing.methods import FOUNDATION
 from blockdsl.sewing.order import Joined, Piece
 from blockdsl.sewing.pressing import darker_of
 from blockdsl.sewing.pressing_seams import SeamKey
@@ -34,6 +35,9 @@ def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[S
     for thing in things.all.values():
         if thing.title is None:
             continue
+        if thing.by_method and making.units[thing.title].method == FOUNDATION:
+            _as_on_papers(making, things, thing, fixed)
+            continue
         filling = making.units[thing.title].group.filling
         if filling is None:
             continue
@@ -45,6 +49,26 @@ def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[S
         elif thing.by_method:
             _darker(design, things, thing, fixed)
     return fixed, outward
+
+
+def _as_on_papers(making: Making, things: Things, thing: Thing, where: dict[SeamKey, int]) -> None:
+    """On papers each seam goes toward the piece that was added, and a join toward the section with the first letter."""
+    key = making.units[thing.key[1]].group.key
+    plan = next(plan for plan in making.foundations if plan.group.key == key)
+    order = {
+        sewn.index: (section, turn)
+        for section, each in enumerate(plan.sections)
+        for turn, sewn in enumerate(each.patches)
+    }
+    first = thing.node.patches[0]
+    for node in _inside(things, thing):
+        for place in range(len(node.seams)):
+            before, after = ([order[patch - first] for patch in part.patches] for part in node.parts[place : place + 2])
+            if len({section for section, _ in (*before, *after)}) == 1:
+                toward = int(max(after) > max(before))
+            else:
+                toward = int(min(after) < min(before))
+            where[things.frames.number_of(node), place] = toward
 
 
 def _outward(things: Things, thing: Thing, middle: int, where: dict[SeamKey, int]) -> None:

@@ -9,7 +9,7 @@ from fractions import Fraction
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import clockwise, cross, dot, edges, step
-from blockdsl.sewing.message import Length
+from blockdsl.sewing.message import Argument, Length, Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -35,9 +35,9 @@ def papers(measures: Measures) -> tuple[Step, ...]:
     rim = _rim(w, h, seam)
     lines: tuple[Item, ...] = (*rim, Line("printed", *left_seam), Line("printed", *right_seam))
     numbers = (
-        Words(at(w / 2, h * Fraction(5, 8)), "1"),
-        Words(at(w / 8, h / 4), "2"),
-        Words(at(w * Fraction(7, 8), h / 4), "3"),
+        Words(at(w / 2, h * Fraction(5, 8)), "A1"),
+        Words(at(w / 8, h / 4), "A2"),
+        Words(at(w * Fraction(7, 8), h / 4), "A3"),
     )
     first = Cloth(0, _grown(w, h, seam * 2))
     sewn = Line("sewn", at(-seam, h + seam), at(w / 2 + seam, -seam))
@@ -56,23 +56,19 @@ def papers(measures: Measures) -> tuple[Step, ...]:
     final = trimmed(pieced, w, h, seam)
     over = over_left(replace(measures, open_seams=False))
     sides = () if measures.made else dimensions(*measures.unfinished, -seam, -seam)
-    seam_told = measures.allowance
+    told: dict[str, Argument] = {"seam": measures.allowance, "first": "A1", "second": "A2"}
     return (
-        lesson_step(
-            "papers-print",
-            show("paper", sheet, *lines, *numbers),
-            shown="other" if measures.made else "own",
-        ),
-        lesson_step("papers-first", show("paper-first", sheet, first, *lines), seam=seam_told),
-        lesson_step("papers-sew", show("paper-sewn", sheet, first, second, sewn, *rim), seam=seam_told),
-        lesson_step("papers-trim", *_trim(measures, first, second, sewn), seam=seam_told),
-        lesson_step("papers-press", show("paper-opened", sheet, goose, opened, *over)),
+        lesson_step("papers-print", show("paper", sheet, *lines, *numbers)),
+        lesson_step("papers-first", show("paper-first", sheet, first, *lines), **told),
+        lesson_step("papers-sew", show("paper-sewn", sheet, first, second, sewn, *rim), **told),
+        lesson_step("papers-trim", *_trim(measures, first, second, sewn), **told),
+        lesson_step("papers-press", show("paper-opened", sheet, goose, opened, *over), **told),
         lesson_step("papers-go-on", show("paper-all", *whole, *rim)),
         lesson_step(
             "papers-cut",
             show("paper-cut", *whole, *edges),
             show("paper-done", *final, *sides),
-            seam=seam_told,
+            seam=measures.allowance,
             size=measures.made_size,
         ),
     )
@@ -104,6 +100,10 @@ def _trim(measures: Measures, first: Cloth, second: Cloth, sewn: Line) -> tuple[
     return cutting_pair((first, second, sewn), cut, "allowances-cut", (3, -1), beside)
 
 
+_HALF = Fraction(70711, 100000)
+"""The sine of 45°, near enough to choose one of eight turns by."""
+
+
 # --- any section -----------------------------------------------------------------------------------
 
 
@@ -121,11 +121,13 @@ class PaperArea:
     laid: Polygon
 
 
-def section_lesson(areas: Sequence[PaperArea], outline: Polygon, seam: Fraction) -> tuple[Step, ...]:
-    """Pictures of the work on a section, one for each part of its step.
+def section_lesson(
+    areas: Sequence[PaperArea], outline: Polygon, seam: Fraction, unfinished: tuple[Exact, Exact] | None
+) -> tuple[Step, ...]:
+    """The work on a section, with its pictures; `outline` is what paper and fabric are cut to.
 
-    `outline` is what paper and fabric are cut to. Print, lay the first piece; of two areas or more also place the
-    second, sew and press it; of three or more add the others; cut. Seen from the fabric's side but for the first.
+    Print, lay the first piece; of two areas or more also place the second, sew, trim and press it; of three or more
+    add the others; cut. Seen from the fabric's side but for the first picture. `unfinished` is the size of a rectangle.
     """
     rim = tuple(Line("printed", *edge) for edge in edges(outline))
     lines = tuple(Line("printed", *area.seam) for area in areas if area.seam)
@@ -133,30 +135,49 @@ def section_lesson(areas: Sequence[PaperArea], outline: Polygon, seam: Fraction)
     sheet = Paper(offset_outward(clockwise(outline), seam))
     first, *others = areas
     start = Cloth(first.role, first.laid)
+    told: dict[str, Argument] = {"seam": Length(seam), "first": first.number}
     steps = [
-        lesson_step("papers-print", _mirrored(show("paper", sheet, *rim, *lines, *numbers)), shown="own"),
-        lesson_step("papers-first", show("paper-first", sheet, start, *rim, *lines, numbers[0]), seam=Length(seam)),
+        lesson_step("papers-print", _mirrored(show("paper", sheet, *rim, *lines, *numbers))),
+        lesson_step("papers-first", show("paper-first", sheet, start, *rim, *lines, numbers[0]), **told),
     ]
     if others:
         second = others[0]
         line = _right_of(second)
         folded = Cloth(second.role, reflected(second.laid, line), "wrong")
         sewn = _lengthened(line, seam)
+        told["second"] = second.number
+        opened = show("paper-opened", sheet, *_sewn(areas[:2]), sewn, *rim, numbers[0], numbers[1])
         steps += [
-            lesson_step("papers-sew", show("paper-placed", sheet, start, folded, *rim, *lines[:1]), seam=Length(seam)),
-            lesson_step(
-                "papers-press",
-                show("paper-opened", sheet, *_sewn(areas[:2]), sewn, *rim, numbers[0], numbers[1]),
-            ),
+            lesson_step("papers-sew", show("paper-placed", sheet, start, folded, *rim, sewn), **told),
+            lesson_step("papers-trim", *_trimmed_at(line, (start, folded, sewn), seam), **told),
+            lesson_step("papers-press", opened, **told),
         ]
     done = _sewn(areas)
     if len(others) > 1:
         steps.append(lesson_step("papers-go-on", show("paper-all", sheet, *done, *rim, *numbers)))
     cuts = tuple(Line("cut", *edge) for edge in edges(outline))
+    size: Argument = "none" if unfinished is None else Size(*unfinished)
     steps.append(
-        lesson_step("papers-cut", show("paper-cut", sheet, *done, *cuts, *numbers), seam=Length(seam), size="")
+        lesson_step("papers-cut", show("paper-cut", sheet, *done, *cuts, *numbers), seam=Length(seam), size=size)
     )
     return tuple(steps)
+
+
+def _trimmed_at(line: tuple[Point, Point], items: Sequence[Item], seam: Fraction) -> tuple[Picture, Picture]:
+    """Both layers cut an allowance beyond the line, on the side of the new area; what is kept lies under the ruler."""
+    way = step(*line)
+    share = seam / square_root(dot(way, way))
+    beyond = at(-share * way.y, share * way.x)  # to the right hand of the line, y downward
+    start, end = (at(place.x + beyond.x, place.y + beyond.y) for place in line)
+    kept = at(-beyond.x, -beyond.y)
+    turn = min(range(8), key=lambda eighths: _turned_right(kept, eighths))
+    return cutting_pair(items, Line("cut", start, end), "allowances-cut", (turn, (turn + 4) % 8), (kept, seam))
+
+
+def _turned_right(place: Point, eighths: int) -> Exact:
+    """How far to the right a place comes to lie by so many eighths of a turn, clockwise."""
+    sines = (Fraction(0), _HALF, Fraction(1), _HALF, Fraction(0), -_HALF, Fraction(-1), -_HALF)
+    return place.x * sines[(eighths + 2) % 8] - place.y * sines[eighths % 8]
 
 
 def _sewn(areas: Sequence[PaperArea]) -> list[Cloth]:

@@ -355,32 +355,32 @@ picture-curve-measured = The unit, { $size }
 
 ## Foundation piecing
 
-lesson-papers-print = Print a paper for each unit at actual size and measure its test bar. Cut the papers apart outside the outer line. Set a short stitch, about 15 to the inch (1.5 mm): the paper tears off more easily.{ $shown ->
-    [other] { " " }(The pictures show flying geese: yours has other patches, which are sewn in the same way.)
-   *[own] { "" }
-}
+lesson-papers-print = Print a paper for each unit at actual size and measure its test square. Cut the papers apart outside the solid line. Set a short stitch, about 15 to the inch (1.5 mm): the paper tears off more easily.
     .title = Print the papers
-lesson-papers-first = Turn the paper over. Place patch 1 on its blank side, right side up, so that it covers area 1 and at least { $seam } beyond it all around; hold it to the light to see. Pin it.
-    .title = Place the first patch
-lesson-papers-sew = Place patch 2 on it, right sides together, its edge { $seam } beyond the line between 1 and 2. Turn the paper over and sew on that printed line, from { $seam } before it to { $seam } beyond it. (Here the fabric's side is shown.)
+lesson-papers-first = Turn the paper over. Place { $first } on its blank side, right side up, over area { $first } and at least { $seam } beyond it all around; hold it to the light to see. Pin it.
+    .title = Place the first piece
+lesson-papers-sew = Place { $second } on { $first }, right sides together, an edge { $seam } beyond the line between the two areas. Fold it back along the line: it must cover its area and { $seam } beyond it all around. Fold it forward again and pin. Turn the paper over and sew on the line, from { $seam } before it to { $seam } beyond it. (Here the fabric's side is shown.)
     .title = Sew on the line
 lesson-papers-trim = Fold the paper back along the seam. Cut both layers of fabric { $seam } beyond it: hold the ruler down with a flat hand and roll the cutter away from yourself. Do not cut the paper.
     .title = Fold back and trim
-lesson-papers-press = Fold patch 2 over the seam, right side up, and press with a dry iron. It must cover area 2 with a seam allowance all around.
+lesson-papers-press = Fold { $second } over the seam, right side up, and press with a dry iron from the fabric side: toner comes off under a hot iron.
     .title = Open and press
-lesson-papers-go-on = Add the other patches in the order of their numbers: place, sew on the line, trim, press.
+lesson-papers-go-on = Add the other pieces in the order of their numbers: place, sew on the line, trim, press.
     .title = Go on by number
-lesson-papers-cut = Cut fabric and paper on the outer line, { $seam } outside the sewing line, on all sides. The unit should measure { $size }. Tear the paper off when all its edges are sewn to others.
+lesson-papers-cut = Cut fabric and paper on the solid line, { $seam } outside the dashed one, on all sides.{ $size ->
+    [none] { "" }
+   *[other] { " " }It should measure { $size }.
+} Leave the paper in until all its edges are sewn to others.
     .title = Cut to size
 
-picture-paper = A printed paper with lines and the numbers of its patches
-picture-paper-first = The first patch on the blank side; the printed lines shine through
+picture-paper = A printed paper with lines and the numbers of its areas
+picture-paper-first = The first piece on the blank side; the printed lines shine through
 picture-paper-placed = The second piece placed on the first, wrong side up, beyond the line between the two areas
-picture-paper-sewn = The second patch placed and sewn along the line
+picture-paper-sewn = The second piece placed and sewn along the line
 picture-allowances-cut = The allowances cut a little outside the seam
-picture-paper-opened = The second patch pressed open over its area
-picture-paper-all = All patches sewn to the paper
-picture-paper-cut = The unit to be cut along its outer line
+picture-paper-opened = The second piece pressed open over its area
+picture-paper-all = All pieces sewn to the paper
+picture-paper-cut = Fabric and paper, to be cut along the solid line
 picture-paper-done = The finished unit
 
 ## English paper piecing
