@@ -77,7 +77,7 @@ def _drawn(
         case Gap():
             marks = _gap(item, setting, unit)
         case Words():
-            marks = line_centred(item.text, *setting.place(item.place), _NUMBER)
+            marks = _number(item, setting, on_cloth=any(isinstance(each, Cloth) for each in picture.items))
         case Cutting():
             start, end = setting.place(item.start), setting.place(item.end)
             reach = setting.top_pt, setting.bottom_pt
@@ -157,6 +157,16 @@ def _measured(item: Measured, setting: Setting, unit: RulerUnit) -> tuple[Mark, 
         ticks = (((x, top), (x, bottom)), ((x - 2, top), (x + 2, top)), ((x - 2, bottom), (x + 2, bottom)))
         told = line_ending(words, x - 4.0, (top + bottom) / 2 + _TOLD.capitals_pt / 2, _TOLD)
     return (Path(ticks, closed=False, stroke=QUIET, stroke_width_pt=0.5), *told)
+
+
+def _number(item: Words, setting: Setting, *, on_cloth: bool) -> tuple[Mark, ...]:
+    """A number, on a white ground where there is cloth that may be as dark as ink."""
+    x, y = setting.place(item.place)
+    told = line_centred(item.text, x, y, _NUMBER)
+    if not on_cloth:
+        return told
+    wide, high = width_of(item.text, _NUMBER) + 4.0, _NUMBER.capitals_pt + 4.0
+    return (rectangle(x - wide / 2, y - high / 2, wide, high, fill=WHITE), *told)
 
 
 def _gap(item: Gap, setting: Setting, unit: RulerUnit) -> tuple[Mark, ...]:
