@@ -39,7 +39,7 @@ class Pressing:
 
 
 @dataclass(frozen=True, slots=True)
-class _Meeting:
+class Meeting:
     """Two seams that meet in a third, at a place of it. `opposite`: one choice must be yes where the other is no.
 
     `rank` is 3 about a hub, 2 for two seams square to the third, 1 for two that lie on each other when the work is
@@ -89,7 +89,7 @@ class _Plan:
     ) -> None:
         self.straight: set[SeamKey] = set()
         self._to_dark = design.pressing == "toward dark"
-        self._meetings: list[_Meeting] = []
+        self._meetings: list[Meeting] = []
         self._leaning: dict[SeamKey, float] = {}
         self._fans: dict[SeamKey, Point] = {}
         for number in wanted:
@@ -118,16 +118,23 @@ class _Plan:
         return replace(_chosen(self._meetings, self._leaning, fixed), fans=self._fans)
 
 
+def meetings_of(seams: UnitSeams, key: SeamKey) -> list[Meeting]:
+    """The meetings in one seam, those at a hub left out."""
+    seam, hub, by_part = seams.of(key[0])[key[1]], seams.hub(key), seams.ends_by_part(key[0])
+    before, after = ([each for each in _on(seam, by_part[key[1] + side]) if each[0].place != hub] for side in (0, 1))
+    return _meetings(seam, before, after)
+
+
 def _more(one: int, other: int) -> int:
     return (one > other) - (one < other)
 
 
-def _round_a_hub(seam: UnitSeam, hub: Point, ends: Sequence[SeamEnd]) -> list[_Meeting]:
+def _round_a_hub(seam: UnitSeam, hub: Point, ends: Sequence[SeamEnd]) -> list[Meeting]:
     """All that meets at a hub is pressed the same way round: the seam itself, from the hub to its start, the first."""
     first = SeamEnd(hub, step(hub, seam.line[0]), seam.over, seam.key)
     turns = [sign(cross(end.inward, end.over)) for end in (first, *ends)]
     return [
-        _Meeting((seam.key, hub), seam.key, end.key, turn != turns[0], 3, locks=True)
+        Meeting((seam.key, hub), seam.key, end.key, turn != turns[0], 3, locks=True)
         for end, turn in zip(ends, turns[1:], strict=True)
     ]
 
@@ -143,7 +150,7 @@ def _on(seam: UnitSeam, ends: Sequence[SeamEnd]) -> list[tuple[SeamEnd, int]]:
 
 def _meetings(
     seam: UnitSeam, before: Sequence[tuple[SeamEnd, int]], after: Sequence[tuple[SeamEnd, int]]
-) -> list[_Meeting]:
+) -> list[Meeting]:
     """Place by place: the upright seams lock, or else the slanted ones; what else meets there is merely flatter so.
 
     What meets where the seam itself ends is not crossed by it: there nothing locks.
@@ -151,7 +158,7 @@ def _meetings(
     there: dict[Point, list[SeamEnd]] = {}
     for end, _ in after:
         there.setdefault(end.place, []).append(end)
-    places: dict[Point, list[_Meeting]] = {}
+    places: dict[Point, list[Meeting]] = {}
     for end, stretch in before:
         way = step(seam.line[stretch], seam.line[stretch + 1])
         for other in there.get(end.place, ()):
@@ -166,7 +173,7 @@ def _meetings(
     return found
 
 
-def _tied(where: tuple[SeamKey, Point], way: Point, one: SeamEnd, other: SeamEnd) -> _Meeting | None:
+def _tied(where: tuple[SeamKey, Point], way: Point, one: SeamEnd, other: SeamEnd) -> Meeting | None:
     """Seams that lie on each other when the work is folded lock; those that run straight on merely lie flatter."""
     along, back = sign(dot(one.over, way)), sign(dot(other.over, way))
     if not along or not back:
@@ -178,7 +185,7 @@ def _tied(where: tuple[SeamKey, Point], way: Point, one: SeamEnd, other: SeamEnd
     if not mirrored and not straight_on:
         return None
     upright = not sign(dot(one.inward, way)) and not sign(dot(other.inward, way))
-    return _Meeting(where, one.key, other.key, along == back, 2 if upright else 1 if mirrored else 0)
+    return Meeting(where, one.key, other.key, along == back, 2 if upright else 1 if mirrored else 0)
 
 
 def _darker(design: BlockDesign, seam: UnitSeam) -> float:
@@ -194,7 +201,7 @@ def _colour(design: BlockDesign, patch: int) -> str:
     return next(fabric.colour for fabric in design.fabrics if fabric.name == name)
 
 
-def _chosen(meetings: Sequence[_Meeting], leaning: Mapping[SeamKey, float], fixed: Mapping[SeamKey, int]) -> Pressing:
+def _chosen(meetings: Sequence[Meeting], leaning: Mapping[SeamKey, float], fixed: Mapping[SeamKey, int]) -> Pressing:
     ties = _Ties(leaning)
     for key, part in fixed.items():
         ties.tie(key, None, opposite=part == 0)
@@ -216,13 +223,13 @@ def _chosen(meetings: Sequence[_Meeting], leaning: Mapping[SeamKey, float], fixe
     )
 
 
-def _agrees(meeting: _Meeting, toward: Mapping[SeamKey, int]) -> bool:
+def _agrees(meeting: Meeting, toward: Mapping[SeamKey, int]) -> bool:
     return (toward[meeting.one] != toward[meeting.other]) == meeting.opposite
 
 
-def _mend(toward: dict[SeamKey, int], locking: Sequence[_Meeting], fixed: Mapping[SeamKey, int]) -> None:
+def _mend(toward: dict[SeamKey, int], locking: Sequence[Meeting], fixed: Mapping[SeamKey, int]) -> None:
     """Press a seam the other way where more of its meetings then lock, until none gains by it."""
-    of_seam: dict[SeamKey, list[_Meeting]] = {}
+    of_seam: dict[SeamKey, list[Meeting]] = {}
     for meeting in locking:
         if meeting.one != meeting.other:  # two copies of one seam meet: both ways are as good
             for key in (meeting.one, meeting.other):

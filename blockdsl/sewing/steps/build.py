@@ -10,6 +10,7 @@ from typing import TypeGuard
 from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.arc import Bend
 from blockdsl.geometry.polygon import cross, dot, edges, step
+from blockdsl.geometry.symmetry import IDENTITY, Turn
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.foundation import FoundationPlan
 from blockdsl.sewing.making import Making
@@ -17,12 +18,13 @@ from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, STRIPS
 from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
 from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
+from blockdsl.sewing.pressing_rows import press_by_row
 from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams
 from blockdsl.sewing.steps.customs import customs
 from blockdsl.sewing.steps.names import REVERSED, cells_of, name_things, row_names
 from blockdsl.sewing.steps.papers import paper_steps, step_count
 from blockdsl.sewing.steps.plan import plan_actions, plan_by_hand
-from blockdsl.sewing.steps.step import Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
+from blockdsl.sewing.steps.step import ByRow, Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.sewing.strips import steps_before
 
@@ -77,11 +79,28 @@ class _Builder:
         fixed, outward = customs(design, making, things)
         self._pressing: Pressing = plan_pressing(design, self._seams, wanted, fixed, outward)
         self._mirrors: dict[Key, Key] = {}
+        self._rows = self._rows_alike()
+        block = things.root[0]
+        self._pressing, self._turned_rows = press_by_row(self._seams, self._pressing, block, self._rows)
         self._pairs = self._paired()
         self._plans = {plan.group.key: plan for plan in making.foundations}
         self._number = self._numbered()
         self._names = self._named()
         self._row_names = row_names(things)
+
+    def _rows_alike(self) -> dict[int, list[int]]:
+        """The rows of which there are several that lie alike, with their places among the parts of the block."""
+        found: dict[int, list[int]] = {}
+        for key, places in self._things.rows().items():
+            turns = {place.turn for place in self._frames.units[key[0]].places[1:]}
+            if len(places) > 1 and turns <= {Turn(IDENTITY)} and not self._things.all[key].by_hand:
+                found[key[0]] = places
+        return found
+
+    def _by_row(self, key: SeamKey) -> ByRow | None:
+        places = self._rows.get(key[0], [])
+        others = [place + 1 for place in places if place in self._turned_rows]
+        return ByRow(tuple(place + 1 for place in places if place + 1 not in others), tuple(others)) if others else None
 
     def _paired(self) -> list[_Pair]:
         """Things in order. What a method makes comes with its mirror image, at the later place of the two."""
@@ -239,6 +258,7 @@ class _Builder:
             unnested=0 if by_hand else self._pressing.unnested.get(key, 0),
             dots=() if by_hand else tuple(moved([end], origin)[0] for end in ends if end in self._turned_at),
             fan=self._fan(key, origin),
+            by_row=self._by_row(key),
             bend=seam.bend and Bend(moved([seam.bend.centre], origin)[0], seam.bend.radius, hollow=True),
         )
 

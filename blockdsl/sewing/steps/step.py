@@ -41,6 +41,14 @@ class Fan:
 
 
 @dataclass(frozen=True, slots=True)
+class ByRow:
+    """Rows of one step, by their numbers from 1: those pressed as the seam says, and the others the other way."""
+
+    rows: tuple[int, ...]
+    others: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class StepSeam:
     """One seam: its `line` from where sewing starts, through the corners at which the work is turned, to its end.
 
@@ -66,6 +74,7 @@ class StepSeam:
     bend: Bend | None = None
     dots: tuple[Point, ...] = ()
     fan: Fan | None = None
+    by_row: ByRow | None = None
 
 
 @dataclass(frozen=True, slots=True)
