@@ -7,7 +7,7 @@ from itertools import groupby
 
 from blockdsl.facts.stepfacts import StepSeam
 from blockdsl.sewing.steps.action import Action, Lay, Measure, Press, Sew
-from blockdsl.sewing.steps.directions import towards
+from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.wording.english import listed
 from blockdsl.wording.stepvoice import StepVoice
 
@@ -38,6 +38,10 @@ class Pressing(StepVoice):
 
     def _press(self, press: Press) -> Iterator[str]:
         seams = [self._stages[stage].seams[place] for stage, place in press.seams]
+        special = [said for seam in seams if (said := self._fanned(seam) or self._by_row(seam, len(seams)))]
+        if special:
+            yield from dict.fromkeys(special)
+            return
         whole = self._pressed(seams)
         if whole:
             yield whole
@@ -56,6 +60,31 @@ class Pressing(StepVoice):
                 yield said
                 continue
             yield from self._each_way(mine, row)
+
+    def _fanned(self, seam: StepSeam) -> str:
+        """A seam that is pressed one way as far as the middle, where many seams meet, and the other way beyond it."""
+        if seam.fan is None:
+            return ""
+        one, other = (self._labels.fabrics[fabric] for fabric in seam.fan.fabrics)
+        return self._words("press-fan", one=one, other=other, same="yes" if one == other else "no")
+
+    def _by_row(self, seam: StepSeam, count: int) -> str:
+        """A seam of rows that are alike, some of which are pressed the other way."""
+        if seam.by_row is None:
+            return ""
+        way = towards(seam.arrow)
+        rows, others = ([str(number) for number in each] for each in (seam.by_row.rows, seam.by_row.others))
+        return self._words(
+            "press-by-row",
+            count=count,
+            way=self._way_of_rows(),
+            rows=listed(rows, self._words),
+            several="yes" if len(rows) > 1 else "no",
+            one=self._pos(way),
+            others=listed(others, self._words),
+            more="yes" if len(others) > 1 else "no",
+            other=self._pos(OPPOSITE[way]),
+        )
 
     def _each_way(self, seams: Sequence[StepSeam], row: str) -> Iterator[str]:
         """Seams of one row that go different ways: outward, toward the middle, or by number."""

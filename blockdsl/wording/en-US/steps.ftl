@@ -221,6 +221,24 @@ press-by-number = Press { $several ->
     [yes] seams
    *[no] seam
 } { $second } { -toward } the { $other }.
+# The seam through the middle of a star: from there outward it goes to one side in one half and to the other beyond.
+press-fan = From the { -center } outward, press { $same ->
+    [yes] the seam { -toward } { $one }
+   *[no] one half of the seam { -toward } { $one } and the other half { -toward } { $other }
+}, and fan the seams open at the { -center }.
+press-by-row = Press the { $count ->
+    [one] seam
+   *[other] seams
+} of { $way }{ $several ->
+    [yes] s
+   *[no] {""}
+} { $rows } { -toward } the { $one } and { $count ->
+    [one] that
+   *[other] those
+} of { $way }{ $more ->
+    [yes] s
+   *[no] {""}
+} { $others } { -toward } the { $other }.
 press-each = Press each seam { -toward } the piece just added.
 press-sewn = Press the sewn part { -toward } { $name }.
 press-way = the { $pos }

@@ -7,6 +7,7 @@ from fractions import Fraction
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Point
 from blockdsl.sewing.steps import StepSeam
+from blockdsl.sewing.steps.step import ByRow
 from tests.unit.model.blocks import block
 
 NINE = ("row slate fog slate", "row fog slate fog", "row slate fog slate")
@@ -127,3 +128,21 @@ def test_where_fewer_than_eight_seams_meet_the_last_is_pressed_to_one_side() -> 
 def test_pressed_open_nothing_is_fanned() -> None:
     facts = block("press open", "row (star45 points fog slate ground moss)", size="8 in")
     assert all(seam.fan is None for seam in seams(facts))
+
+
+WINDOW = "unit window\n  columns 1 2\n  heights 2 1\n  row slate fog\n  row slate moss"
+
+
+def test_rows_that_lie_alike_are_pressed_each_the_other_way_where_their_seams_then_nest() -> None:
+    facts = block("row window window", "row window window", above=WINDOW, size="12 in")
+    (row,) = [step for step in facts.steps if step.makes == "rows 1 and 2"]
+    (seam,) = row.hands[0].stages[-1].seams
+    assert seam.by_row == ByRow((1,), (2,))
+    # Inside a window the seams of its two rows lie opposite ways, and so they do from one window to the one below.
+    (last,) = facts.steps[-1].hands[0].stages[-1].seams
+    assert (last.meetings, last.unnested) == (3, 0)
+
+
+def test_rows_that_are_turned_about_nest_as_they_are() -> None:
+    facts = block("row fog slate", "row slate fog", size="6 in")
+    assert all(seam.by_row is None for seam in seams(facts))
