@@ -6,22 +6,29 @@ and takes its units in reading order. What no line reaches is cut patch by patch
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing.classes import UnitGroup
-from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, METHODS, makes, methods_for
+from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, makes, methods_for
 from blockdsl.units import SHAPES
+
+ON_PAPERS = (FOUNDATION, OVER_PAPERS)
+"""Methods that take in all that lies inside a unit."""
 
 
 @dataclass(frozen=True, slots=True)
 class ChosenGroup:
-    """Units that are alike and made by one method; `choice` is a line that says so, None where none does."""
+    """Units that are alike and made by one method; `choice` is a line that says so, None where none does.
+
+    `lines` are all lines that say so, for one place of the group or another.
+    """
 
     group: UnitGroup
     choice: Choice | None
+    lines: tuple[Choice, ...] = ()
 
     @property
     def method(self) -> str:
@@ -43,13 +50,13 @@ def choose_methods(design: BlockDesign, groups: Sequence[UnitGroup], problems: P
 
 def _parted(group: UnitGroup, taken: Mapping[int, Choice]) -> Iterator[ChosenGroup]:
     by_method: dict[str, list[UnitPlace]] = {}
-    choices: dict[str, Choice] = {}
+    lines: dict[str, dict[int, Choice]] = {}
     for place in group.places:
         choice = taken.get(id(place))
         method = CUT_PATCHES if choice is None else choice.method
         by_method.setdefault(method, []).append(place)
         if choice is not None:
-            choices[method] = choice
+            lines.setdefault(method, {})[id(choice)] = choice
     for method, places in by_method.items():
         name = next((place.name for place in places if place.name), None)
         filling = next((place.filling for place in places if place.filling == group.filling), group.filling)
@@ -61,7 +68,8 @@ def _parted(group: UnitGroup, taken: Mapping[int, Choice]) -> Iterator[ChosenGro
             filling=filling,
             places=places,
         )
-        yield ChosenGroup(own, choices.get(method))
+        said = tuple(lines.get(method, {}).values())
+        yield ChosenGroup(own, said[-1] if said else None, said)
 
 
 def is_known_method(choice: Choice, problems: Problems) -> bool:
@@ -142,6 +150,25 @@ def _report_reach(
         left=f"{left}there are {reached}" if reached > 1 else f"{left}there is {reached}",
         help=f"make {reached} of them, or leave the number out to make all that are left",
     )
+
+
+def report_held_by_papers(chosen: Sequence[ChosenGroup], kept: Collection[Hashable], problems: Problems) -> None:
+    """A line that makes nothing because all its units lie inside others that are sewn to, or over, papers.
+
+    `kept` are the keys of the groups that are still made for themselves.
+    """
+    making = {id(line) for each in chosen if each.group.key in kept for line in each.lines}
+    papers = dict.fromkeys(f"`{_write(each.choice)}`" for each in chosen if each.choice and each.method in ON_PAPERS)
+    lines = {id(line): line for each in chosen for line in each.lines}
+    for line in lines.values():
+        if id(line) not in making:
+            problems.report(
+                "nothing-left-to-make",
+                line.what_span,
+                what=line.what,
+                others=", ".join(papers),
+                help="what lies inside a unit on papers is sewn to the same papers: take this line out",
+            )
 
 
 def _write(choice: Choice) -> str:

@@ -10,7 +10,7 @@ from blockdsl.diagnostics import Problems
 from blockdsl.geometry import to_float
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.batches import Batches, BatchGroup, NeededPart, Prints
-from blockdsl.sewing.choices import ChosenGroup, choose_methods
+from blockdsl.sewing.choices import ON_PAPERS, ChosenGroup, choose_methods, report_held_by_papers
 from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
 from blockdsl.sewing.foundation.plan import FoundationPlan, letter_on
@@ -125,6 +125,7 @@ def choose_for_block(design: BlockDesign, problems: Problems) -> ChosenMethods:
     methods = {each.group.key: each.method for each in chosen}
     groups = without_what_papers_hold([each.group for each in chosen], papered)
     by_key = {group.key: group for group in groups}
+    report_held_by_papers(chosen, by_key, problems)
     kept = [replace(plan, group=by_key[plan.group.key]) for plan in foundations if plan.group.key in by_key]
     # Small to large, as the units are made: papers are lettered in that order.
     kept.sort(key=lambda plan: to_float(plan.group.width * plan.group.height))
@@ -132,7 +133,7 @@ def choose_for_block(design: BlockDesign, problems: Problems) -> ChosenMethods:
     units = []
     for group in groups:
         method = methods[group.key]
-        can_be = method not in (FOUNDATION, OVER_PAPERS) or group.key in on_papers
+        can_be = method not in ON_PAPERS or group.key in on_papers
         units.append(UnitMethod(group, method if can_be else CUT_PATCHES))
     if design.trim and not any(_is_trimmed(unit) for unit in units):
         help_text = "choose `make … as two at a time`, or take the `trim` line out"

@@ -307,3 +307,14 @@ def test_a_number_of_units_is_whole_and_more_than_nothing(number: str, code: str
     assert (
         one_error("row goose", f"make {number} of goose as stitch and flip", size="6 x 3 in", above=GOOSE).code == code
     )
+
+
+def test_a_line_whose_units_all_lie_on_papers_is_an_error() -> None:
+    above = "unit corner\n  row fog fog/slate\n  row fog/slate slate"
+    lines = ("row corner corner", "make corner as foundation", "make half as two at a time")
+    problem = one_error(*lines, size="12 x 6 in", above=above)
+    assert problem.code == "nothing-left-to-make"
+    assert "`make corner as foundation`" in problem.message
+    # One half square outside the papers is enough for the line to hold.
+    beside = ("row corner fog/slate", *lines[1:])
+    assert errors(*beside, size="12 x 6 in", above=above) == []

@@ -73,10 +73,10 @@ def test_folding_is_told_in_full_once_and_papers_come_out_at_the_end() -> None:
 
 def test_what_lies_inside_is_sewn_over_papers_too() -> None:
     unit = "unit corner\n  row fog fog/lantern\n  row fog/lantern slate"
-    chosen = ("row corner", "make corner as over papers", "make half as two at a time")
-    facts = block(*chosen, size="6 in", above=unit)
+    chosen = ("row corner fog/lantern", "make corner as over papers", "make half as two at a time")
+    facts = block(*chosen, size="12 x 6 in", above=unit)
     assert sum(counts(facts).values()) == 6
-    assert [made.method for made in facts.units] == ["over papers"]
+    assert sorted((made.method, made.count) for made in facts.units) == [("over papers", 1), ("two at a time", 1)]
 
 
 def test_the_same_patches_sewn_by_hand_and_by_machine_are_two_steps() -> None:
