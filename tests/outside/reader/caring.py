@@ -3,8 +3,28 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.cloth import TOP
+from tests.outside.reader.landmarks import edges_exactly_at
+from tests.outside.reader.table import Refused, Table
+
+
+@reads(r"Pin an? (?:TOP mark|note with the word TOP) to (?:its|the) top edge")
+def pin_top(bench: Bench, found: re.Match[str]) -> None:
+    """Where nothing else tells how a unit lies: what is its top now is told later."""
+
+    def follow(table: Table) -> Iterator[Table]:
+        for place, cloth in table.bodies.items():
+            top = [edge for run in edges_exactly_at(cloth, "top") for edge in run.edges]
+            if place not in table.laid or not top:
+                raise Refused("it is not said which edge is the top")
+            edges = tuple(replace(edge, tags=edge.tags | {TOP}) if edge in top else edge for edge in cloth.edges)
+            yield replace(table, bodies={**table.bodies, place: replace(cloth, edges=edges)})
+
+    bench.follow(follow, "nothing is there to pin it to")
 
 
 @reads(

@@ -13,6 +13,8 @@ from math import pi
 
 HAIR = 1e-4
 """Closer than this is the same point."""
+TOP = "top"
+"""Lies along the edge to which a note with this word is pinned."""
 EITHER, OPEN = "either", "open"
 
 
@@ -349,7 +351,8 @@ def lying_of(cloth: Cloth) -> object:
     """How a cloth lies, wherever it is: its patches, and how the seams at its outline are pressed."""
     low, _ = cloth.box()
     ends = frozenset((_grid(end.at - low), _grid(end.into), end.lies) for end in cloth.ends if end.lies)
-    return pattern_of(cloth.patches()), ends
+    top = frozenset(_grid(edge.a - low) for edge in cloth.edges if TOP in edge.tags)
+    return pattern_of(cloth.patches()), ends, top
 
 
 def _grid(point: complex) -> tuple[int, int]:

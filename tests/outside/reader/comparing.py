@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from tests.outside.reader.cloth import Cloth, Patch, pattern_of, quarter
+from tests.outside.reader.cloth import Cloth, Patch, pattern_of
+from tests.outside.reader.landmarks import turns_of
 from tests.outside.reader.stock import outline
 from tests.outside.reader.table import Refused
 
@@ -21,7 +22,7 @@ def compare(cloth: Cloth, document: Mapping[str, Any]) -> None:
         for patch in document["placed"]
     ]
     wanted = pattern_of(placed)
-    sewn = [pattern_of(cloth.patches(quarter(turns))) for turns in range(4)]
+    sewn = [pattern_of(cloth.patches(turn)) for turn in turns_of(cloth)]
     if wanted not in sewn:
         nearest = max(sewn, key=lambda patches: len(patches & wanted))
         raise Refused(f"another block: {len(wanted - nearest)} of {len(wanted)} patches lie elsewhere")

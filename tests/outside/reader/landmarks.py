@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable
 from tests.outside.reader.cloth import HAIR, Cloth, End, Run, corners, cross, dot, lying_of, near, runs, unit
 from tests.outside.reader.words import PLACES
 
-Test = Callable[[Cloth], int]
+Test = Callable[[Cloth], float]
 """How well a laid piece answers to the words: 0 not at all, more is better."""
 POINTS = frozenset(
     {"point", "sewn point", "sharp point", "sharp corner", "narrow corner", "square corner", "long edge"}
@@ -59,13 +59,17 @@ def different(cloths: Iterable[Cloth]) -> list[Cloth]:
     return list(found.values())
 
 
-def lies(cloth: Cloth, shows: str, place: str) -> int:
+def lies(cloth: Cloth, shows: str, place: str) -> float:
     """How well `shows` lies at a place of the piece as it lies: 3 beyond doubt, 2, 1 in some way, 0 not."""
     where = PLACES[place]
     if shows in ("point", "sewn point"):
         return 3 * int(any(_is_at(cloth, at, where) for at in points_of(cloth, sewn=shows == "sewn point")))
     if shows in EDGES or shows in CORNERS:
         return _corner_or_edge(cloth, shows, where)
+    if shows in ("top mark", "top note"):
+        return 3 * int(
+            any(shows.split(maxsplit=1)[0] in edge.tags for run in edges_exactly_at(cloth, place) for edge in run.edges)
+        )
     outermost = [run for run in runs(cloth) if near(run.outward, unit(where)) and not run.curve]
     if any(_is_at(cloth, run.a, where) for run in outermost):
         return _along_edge(cloth, shows, where)
@@ -129,8 +133,15 @@ def _corner_or_edge(cloth: Cloth, shows: str, where: complex) -> int:
         square = abs(inside - pi / 2) < HAIR
         fits = square if shows == "square corner" else not square and (inside > pi / 2) == (shows == "wide corner")
         if fits and _is_at(cloth, at, where) and _is_alone(cloth, at, where):
-            return 3
+            # A corner at the right points to the right, if it can; one at the upper right may have a level edge.
+            points_there = near(unit(_bisector_at(cloth, at)), unit(where))
+            return 3 if points_there or (where.real and where.imag) else 2
     return 0
+
+
+def _bisector_at(cloth: Cloth, at: complex) -> complex:
+    place = next(place for place, run in enumerate(runs(cloth)) if near(run.a, at))
+    return _bisector(cloth, place)
 
 
 def edges_of(cloth: Cloth, kind: str) -> list[Run]:
@@ -177,13 +188,13 @@ def _at_corner(cloth: Cloth, shows: str, where: complex) -> int:
     return (1 if shared else 3) if all(hits) else 1 if any(hits) else 0
 
 
-def _along_edge(cloth: Cloth, shows: str, where: complex) -> int:
+def _along_edge(cloth: Cloth, shows: str, where: complex) -> float:
     """All along an edge, in a part of it but not of the opposite one, or in a part of it."""
     here, there = _showing(cloth, shows, where), _showing(cloth, shows, -where)
     if here <= HAIR:
         return 0
-    if here > 1 - HAIR and there < 1 - HAIR:
-        return 3
+    if here > 1 - HAIR:
+        return 3 if there < 1 - HAIR else 2.5
     return 2 if there <= HAIR else 1
 
 
@@ -239,10 +250,15 @@ def edges_facing(cloth: Cloth, direction: complex) -> list[Run]:
 
 def best(cloths: Iterable[Cloth], tests: Iterable[Test]) -> list[Cloth]:
     """Those that answer best to all that is said of how they lie; none where one thing holds of none."""
+    return best_with_mark(cloths, tests)[0]
+
+
+def best_with_mark(cloths: Iterable[Cloth], tests: Iterable[Test]) -> tuple[list[Cloth], float]:
+    """The same, and how well they answer."""
     tests = list(tests)
     marks = [(min([3, *(test(cloth) for test in tests)]), cloth) for cloth in cloths]
     top = max((mark for mark, _ in marks), default=0)
-    return [cloth for mark, cloth in marks if mark == top and mark > 0]
+    return [cloth for mark, cloth in marks if mark == top and mark > 0], top
 
 
 __all__ = ["best", "corners", "different", "edges_at", "in_the_middle", "lies", "points_of", "turns_of"]

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import HAIR, Cloth, pattern_of, quarter, runs
-from tests.outside.reader.landmarks import Test, best, different, in_the_middle, lies, turns_of
+from tests.outside.reader.landmarks import Test, best_with_mark, different, in_the_middle, lies, turns_of
 from tests.outside.reader.table import Item, Refused, Table
 from tests.outside.reader.words import PLACE, Unreadable, stem
 
@@ -100,9 +100,11 @@ def lay(bench: Bench, item: Item, tests: list[Test]) -> None:
         place = table.home[item.key]
         body = table.bodies[place]
         level = [body] if place in table.laid else different(body.moved(turn) for turn in turns_of(body))
-        fitting = best(level, tests)
-        if not fitting and place not in table.laid:
-            fitting = best(different(body.moved(turn) for turn in turns_of(body, on_point=True)), tests)
+        fitting, mark = best_with_mark(level, tests)
+        if mark < 3 and place not in table.laid:
+            tilted = different(body.moved(turn) for turn in turns_of(body, on_point=True))
+            other, better = best_with_mark(tilted, tests)
+            fitting = other if better > mark else fitting
         for cloth in fitting:
             yield table.with_body(place, cloth)
 

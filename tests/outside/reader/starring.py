@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import replace
+from itertools import combinations
 
 from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, Stretch, cross, dot, joined, near, runs, unit
@@ -246,10 +247,11 @@ def measure_star(bench: Bench, found: re.Match[str]) -> None:
 
     def follow(table: Table) -> Iterator[Table]:
         for cloth in table.bodies.values():
-            across, _ = cloth.size()
+            corners = [run.a for run in runs(cloth)]
+            across = [abs(a - b) for a, b in combinations(corners, 2)]
             low, high = cloth.box()
             reach = [abs(part) for end in cloth.ends for part in _reach(end.at, low, high)]
-            sizes = [across] if between else [size + bench.stock.seam for size in reach]
+            sizes = across if between else [size + bench.stock.seam for size in reach]
             if any(abs(size - said) < (1 / 16 if found[0].startswith("☐ about") else HAIR) for size in sizes):
                 yield table
                 return

@@ -45,7 +45,9 @@ def _rows(entries: list[str]) -> list[str]:
     written = []
     kind = ""
     for entry in entries:
-        if found := re.fullmatch(r"(rows|columns|parts) (\d+)", entry):
+        if run := re.fullmatch(r"(rows|columns|parts) (\d+) to (\d+)", entry):
+            written += [f"{stem(run[1])} {n}" for n in range(int(run[2]), int(run[3]) + 1)]
+        elif found := re.fullmatch(r"(rows|columns|parts) (\d+)", entry):
             kind = stem(found[1])
             written.append(f"{kind} {found[2]}")
         elif kind and re.fullmatch(r"\d+", entry):
