@@ -55,6 +55,8 @@ class Bench:
     """The group that was laid last as a whole: the first and the second of it."""
     ordinal_of: str | None = None
     """What the first and the second were said of: row, column."""
+    press_each: bool = False
+    """Whether each seam is pressed toward what was sewn on as soon as it is sewn."""
     beside: str | None = None
     """One of what was named just now, when `the other` follows."""
     seams: int = 0
@@ -268,6 +270,8 @@ def follow(bench: Bench, sentence: str) -> None:
     for pattern, handler in PATTERNS:
         if found := pattern.fullmatch(sentence):
             handler(bench, found)
+            if bench.press_each:
+                bench.follow(press_added, "nothing can be pressed so")
             return
     raise Unreadable("no pattern reads this")
 
@@ -288,6 +292,11 @@ def press(table: Table, sides: dict[int, str]) -> Table:
     }
     waiting = tuple(seam for seam in table.waiting if seam.number not in sides)
     return replace(table, bodies=bodies, waiting=waiting)
+
+
+def press_added(table: Table) -> Iterator[Table]:
+    """Every seam pressed toward what was sewn on."""
+    yield press(table, {seam.number: "on" for seam in table.waiting})
 
 
 def merged(table: Table, on: int, base: int, cloth: Cloth, seam: Seam | None) -> Table:

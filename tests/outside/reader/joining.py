@@ -48,23 +48,16 @@ def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
         if table.home[item.key] == table.home[base.key]:
             raise Refused("it is sewn on already")
         problems: list[str] = []
-        lyings = bench.lying(table, base)
-        # Where an edge faces a way squarely, one that faces it more or less is not meant.
-        for squarely in (True, False) if len(lyings) > 1 else (False,):
-            found = [after for lying in lyings for after in _ways(lying, squarely, problems)]
-            yield from found
-            if found:
-                return
+        for lying in bench.lying(table, base):
+            yield from _ways(lying, problems)
         if problems:
             raise Refused(problems[0])
 
-    def _ways(lying: Table, squarely: bool, problems: list[str]) -> Iterator[Table]:
+    def _ways(lying: Table, problems: list[str]) -> Iterator[Table]:
         on_place, base_place = lying.home[item.key], lying.home[base.key]
         on, ground = lying.bodies[on_place], lying.bodies[base_place]
         laid = on_place in lying.laid
         for edge in sewing.choose(ground):
-            if squarely and not is_square(edge):
-                continue
             ways = [fitted(on, run, edge, laid=laid) for run in sewing.which(on)]
             fitting = best(different(way for way in ways if way), sewing.tests)
             for whole, stretches in tried(fitting, ground, number_, edge, as_said(sewing.nest), problems):
@@ -78,11 +71,6 @@ def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
 
 def as_said(nest: str | None) -> Check:
     return lambda on, ground, stretches: check_nest(on, ground, stretches, nest)
-
-
-def is_square(edge: Run) -> bool:
-    """Whether an edge lies level, upright or at 45°."""
-    return abs((edge.outward**8).imag) < HAIR
 
 
 def tried(

@@ -73,7 +73,9 @@ def lies(cloth: Cloth, shows: str, place: str) -> float:
     outermost = [run for run in runs(cloth) if near(run.outward, unit(where)) and not run.curve]
     if any(_is_at(cloth, run.a, where) for run in outermost):
         return _along_edge(cloth, shows, where)
-    return _at_corner(cloth, shows, where)
+    mark = _at_corner(cloth, shows, where)
+    # An edge at the top is meant before a corner there.
+    return mark if where.real and where.imag else min(mark, 2.4)
 
 
 def _is_at(cloth: Cloth, at: complex, where: complex) -> bool:

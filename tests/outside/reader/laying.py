@@ -7,7 +7,16 @@ from collections.abc import Iterator
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import HAIR, Cloth, pattern_of, quarter, runs
-from tests.outside.reader.landmarks import Test, best_with_mark, different, in_the_middle, lies, turns_of
+from tests.outside.reader.landmarks import (
+    Test,
+    best,
+    best_with_mark,
+    different,
+    in_the_middle,
+    is_upright,
+    lies,
+    turns_of,
+)
 from tests.outside.reader.table import Item, Refused, Table
 from tests.outside.reader.words import PLACE, Unreadable, stem
 
@@ -63,6 +72,12 @@ def shown(bench: Bench, what: str) -> str:
     return stem(what)
 
 
+@reads(r"Lay (?P<kind>rows|columns) (?P<numbers>\d+(?:, \d+)*,? and \d+) with (?P<how>.+)")
+def lay_rows(bench: Bench, found: re.Match[str]) -> None:
+    for number_ in re.findall(r"\d+", found["numbers"]):
+        lay(bench, bench.one(f"{stem(found['kind'])} {number_}"), tests_of(bench, found["how"]))
+
+
 @reads(r"Lay both(?: (?P<what>.+?))? with (?P<how>.+)", r"Lay (?P<what>each .+?|all(?: .+?)?) with (?P<how>.+)")
 def lay_both(bench: Bench, found: re.Match[str]) -> None:
     tests = tests_of(bench, found["how"])
@@ -80,9 +95,14 @@ def lay_both(bench: Bench, found: re.Match[str]) -> None:
 @reads(r"Lay (?P<what>.+?) on point(?:, with (?P<how>.+))?")
 def lay_on_point(bench: Bench, found: re.Match[str]) -> None:
     item = bench.one(found["what"])
-    bench.follow(lambda table: bench.lying(table, item, on_point=True), "it cannot lie on point")
-    if found["how"]:
-        lay(bench, item, tests_of(bench, found["how"]))
+    tests = tests_of(bench, found["how"]) if found["how"] else []
+
+    def follow(table: Table) -> Iterator[Table]:
+        place = table.home[item.key]
+        for cloth in best([lying.bodies[place] for lying in bench.lying(table, item, on_point=True)], tests):
+            yield table.with_body(place, cloth)
+
+    bench.follow(follow, "it cannot lie on point so")
     bench.base = [item.key]
 
 
@@ -90,6 +110,8 @@ def lay_on_point(bench: Bench, found: re.Match[str]) -> None:
 def lay_one(bench: Bench, found: re.Match[str]) -> None:
     item = bench.one(found["what"])
     lay(bench, item, tests_of(bench, found["how"]))
+    if re.match(r"(?:an?|one) ", found["what"]):
+        bench.used.add(item.key)
     bench.base = [item.key]
 
 
@@ -101,7 +123,7 @@ def lay(bench: Bench, item: Item, tests: list[Test]) -> None:
         body = table.bodies[place]
         level = [body] if place in table.laid else different(body.moved(turn) for turn in turns_of(body))
         fitting, mark = best_with_mark(level, tests)
-        if mark < 3 and place not in table.laid:
+        if ((mark < 2.5 and not is_upright(body)) or not mark) and place not in table.laid:
             tilted = different(body.moved(turn) for turn in turns_of(body, on_point=True))
             other, better = best_with_mark(tilted, tests)
             fitting = other if better > mark else fitting

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from tests.outside.reader.bench import Bench, press, reads
+from tests.outside.reader.bench import Bench, press, press_added, reads
 from tests.outside.reader.cloth import EITHER, HAIR, OPEN, dot, pattern_of, unit
 from tests.outside.reader.laying import shown
 from tests.outside.reader.table import Refused, Seam, Table
@@ -13,6 +13,14 @@ from tests.outside.reader.words import PLACE, PLACES, number
 
 WHICH = r"(?P<which>the (?:sewn part|seams?)|both (?:long )?seams|all (?:\w+ )?(?:long )?seams|each seam)"
 WHERE = r"(?: of (?P<of>(?:row|column) \d+|the \w+ (?:row|column|pair|strip)|the (?:row|column|pair|strip)))?"
+
+
+@reads(r"Press each seam toward the piece just added")
+def press_each(bench: Bench, found: re.Match[str]) -> None:
+    bench.press_each = True
+    if not all(table.waiting for table in bench.tables):
+        raise Refused("there is no seam to press")
+    bench.follow(press_added, "nothing can be pressed so")
 
 
 @reads(r"Press the seam as before")
@@ -133,6 +141,8 @@ def side_of(bench: Bench, table: Table, seam: Seam, what: str) -> str:
         base = any(wanted & stretch.base for stretch in seam.stretches)
         if on or base:
             break
+    if on == base and what in ("the middle", "its middle"):
+        return _toward_middle(table, seam)
     if on == base:
         raise Refused(f"{what} lies on {'both sides' if on else 'neither side'} of a seam")
     return "on" if on else "base"

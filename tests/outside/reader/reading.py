@@ -26,7 +26,9 @@ from tests.outside.reader import (
     whipping,
 )
 from tests.outside.reader.bench import Bench, follow
-from tests.outside.reader.cloth import Cloth, is_open
+from tests.outside.reader.cloth import HAIR, Cloth, is_open
+from tests.outside.reader.landmarks import turns_of
+from tests.outside.reader.measuring import EIGHTH
 from tests.outside.reader.sentences import Step, sentences_of, title_of
 from tests.outside.reader.stock import Kind, Stock
 from tests.outside.reader.table import Refused, ways
@@ -105,7 +107,7 @@ def _sew_step(step: Step, stock: Stock, said: dict[int, list[str]], takes: dict[
 
 def _finish(bench: Bench) -> Cloth:
     """Put the result with the stock: one piece of cloth, pressed and measured, in one way only."""
-    different = list(ways(_results(bench)))
+    different = list(ways(of_size(bench, list(_results(bench)))))
     if len(different) != 1:
         raise Refused(f"{len(different)} different things can be made of these words")
     cloth = different[0]
@@ -125,6 +127,31 @@ def _finish(bench: Bench) -> Cloth:
         own = _pressed(cloth, bench.pressed_by_row.get(name, {}))
         bench.stock.give(name, own, bench.title.count // len(names))
     return cloth
+
+
+def of_size(bench: Bench, cloths: list[Cloth]) -> list[Cloth]:
+    """Those that are as large as the title says.
+
+    Errors: Refused where none is.
+    """
+    wanted = bench.title.finished
+    if wanted is None or bench.title.rest:
+        return cloths
+    room = EIGHTH if bench.title.about or bench.trimmed else HAIR
+    fitting = [cloth for cloth in cloths if any(_is_so_large(size, wanted, room) for size in sizes_of(cloth))]
+    if not fitting:
+        raise Refused("the title says another size")
+    return fitting
+
+
+def sizes_of(cloth: Cloth) -> list[tuple[float, float]]:
+    """Width and height in every way that it may lie."""
+    turns = [1 + 0j, *turns_of(cloth), *turns_of(cloth, on_point=True)]
+    return [cloth.moved(turn).size() for turn in turns]
+
+
+def _is_so_large(size: tuple[float, float], wanted: tuple[float, float], room: float) -> bool:
+    return abs(size[0] - wanted[0]) < room and abs(size[1] - wanted[1]) < room
 
 
 def _give_kinds(bench: Bench) -> None:

@@ -86,6 +86,20 @@ def lay_in_turn(bench: Bench, found: re.Match[str]) -> None:
     bench.method["in turn"] = "bottom" if found["way"] == "one below the other" else "right"
 
 
+@reads(rf"Sew them together in order from (?P<a>{PLACE}) to (?P<b>{PLACE})(?:, right sides together)?{NEST}")
+def sew_in_order(bench: Bench, found: re.Match[str]) -> None:
+    """Rows or columns by their numbers, each as it was laid."""
+    numbered = []
+    for item in bench.items:
+        names = [re.fullmatch(r"(?:row|column|part) (\d+)(?: .+)?", name) for name in item.names]
+        number_ = next((int(name[1]) for name in names if name), None)
+        if number_ is None:
+            raise Refused("in which order?")
+        numbered.append((number_, item))
+    parts: list[Place] = [(min(item.names), [], "") for _, item in sorted(numbered, key=lambda pair: pair[0])]
+    sew_row(bench, parts, found["b"], nesting(found["nest"]))
+
+
 @reads(rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE})(?:, right sides together)?{NEST}")
 def sew_all(bench: Bench, found: re.Match[str]) -> None:
     """All that was taken, alike, in the way in which it was laid."""

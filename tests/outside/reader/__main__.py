@@ -1,0 +1,33 @@
+"""Read blocks of the library by name, or all of them, and tell where the words fail: python -m tests.outside.reader."""
+
+from __future__ import annotations
+
+import sys
+
+from tests.outside.reader.library import FAMILIES, check, documents, steps_of
+from tests.outside.reader.reading import Fault
+from tests.outside.reader.table import Refused
+
+
+def main(names: list[str]) -> int:
+    """The number of blocks that cannot be sewn by their words."""
+    bad = good = 0
+    for family in FAMILIES:
+        for document in documents(family):
+            if names and document["name"] not in names:
+                continue
+            if names:
+                for step in steps_of(document):
+                    print(f"{step.number} {step.title}\n    {step.text}")
+            try:
+                check(document)
+                good += 1
+            except (Fault, Refused) as fault:
+                bad += 1
+                print(f"{document['name']}: {fault}")
+    print(f"{good} blocks are sewn by their words, {bad} are not")
+    return bad
+
+
+if __name__ == "__main__":
+    sys.exit(min(main(sys.argv[1:]), 1))
