@@ -88,7 +88,9 @@ def _size_row(row: SizeFacts) -> tuple[str, ...]:
 
 
 def _on_ruler(row: SizeFacts) -> str:
-    return "yes" if row.off is None else f"no: {_plain(row.off, row.unit)}"
+    if row.off is not None:
+        return f"no: {_plain(row.off, row.unit)}"
+    return "no: rounding adds up" if row.adds_up else "yes"
 
 
 def _plain(length: Exact, unit: RulerUnit) -> str:

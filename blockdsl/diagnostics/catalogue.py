@@ -481,6 +481,12 @@ CATALOGUE: dict[str, Entry] = {
         "a cell of {cell} does not fall on the marks of a ruler that reads {measure}",
         "Finished sizes between the ruler's marks cannot be cut exactly.",
     ),
+    "rounding-adds-up": Entry(
+        "warning",
+        "rounding to {measure} adds up: {what}, so seams end up more than {off} out of place",
+        "Cut sizes are rounded up to the ruler's marks. Along a row of slanted pieces that adds up to more than a seam "
+        "can ease in.",
+    ),
     # --- cutters
     "cutter-shape-unknown": Entry(
         "error",

@@ -15,7 +15,7 @@ from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.lengths import show_extent
 from blockdsl.drawing.prose import Style, paragraph
 from blockdsl.drawing.sheet_head import sheet_head
-from blockdsl.drawing.sheet_notes import applique_notes
+from blockdsl.drawing.sheet_notes import applique_notes, before_the_first_cut
 from blockdsl.drawing.sheet_strips import strip_pictures
 from blockdsl.drawing.steps import step_list
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Paper, span_pt
@@ -40,6 +40,8 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
     if any(cut.piece == "template" for facts in block.sizes for cut in facts.cutting):
         height, marks = paragraph(_TEMPLATES, CONTENT_WIDTH_PT, _REMARK)
         slices.append(Slice(height, marks, before_pt=2.5 * STEP_PT))
+    for facts in block.sizes:
+        slices += before_the_first_cut(facts)
     slices += cutting_tables(block.sizes)
     if bias := say_bias(first):
         height, marks = paragraph(bias, CONTENT_WIDTH_PT, _REMARK)

@@ -14,7 +14,7 @@ from blockdsl.drawing.sheet_cutters import cutter_list
 from blockdsl.drawing.sheet_cutting import cutting_table
 from blockdsl.drawing.sheet_head import sheet_head
 from blockdsl.drawing.sheet_methods import method_list
-from blockdsl.drawing.sheet_notes import applique_notes, notes
+from blockdsl.drawing.sheet_notes import applique_notes, before_the_first_cut, notes
 from blockdsl.drawing.sheet_recut import recut_tables
 from blockdsl.drawing.sheet_sizes import other_sizes
 from blockdsl.drawing.sheet_strips import strip_pictures
@@ -49,6 +49,7 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
     slices = [
         *sheet_head(facts),
+        *before_the_first_cut(facts),
         *cutting_table(facts),
         *strip_pictures(facts),
         *cutter_list(facts),

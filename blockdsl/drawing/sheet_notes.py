@@ -16,6 +16,7 @@ from blockdsl.drawing.words import (
     CAUTIONS,
     say_allowance,
     say_between_marks,
+    say_drift,
     say_metric_rule,
     say_sources,
     say_squaring,
@@ -47,6 +48,11 @@ def applique_notes(facts: BlockFacts) -> list[Slice]:
 def designer_notes(texts: Sequence[str]) -> list[Slice]:
     """A name beside its paragraphs; nothing without notes."""
     return _beside("Notes", texts, _BODY)
+
+
+def before_the_first_cut(facts: BlockFacts) -> list[Slice]:
+    """Where rounding to the ruler adds up, and what to do about it; nothing for most blocks."""
+    return _beside("Before you cut", say_drift(facts), _BODY)
 
 
 def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:

@@ -16,6 +16,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
 from blockdsl.wording import messages
 from blockdsl.wording.cutting import squaring_sentence
+from blockdsl.wording.drift import drift_sentences
 
 _PIECES: Final = {
     "square": ("square", "squares"),
@@ -152,6 +153,11 @@ def say_allowance(facts: BlockFacts | QuiltFacts) -> str:
         f"rounded up to the next {_say_reading(facts)} of the ruler, never down. Finished sizes "
         "are those of the sewn block, without allowance."
     )
+
+
+def say_drift(facts: BlockFacts) -> tuple[str, ...]:
+    """What is said before the first cut where rounding to the ruler adds up; nothing for most blocks."""
+    return tuple(map(fraction_text, drift_sentences(facts, messages())))
 
 
 def say_squaring(facts: BlockFacts) -> str:

@@ -23,6 +23,7 @@ from blockdsl.model.fabric import PressingChoice
 
 if TYPE_CHECKING:
     from blockdsl.facts.alternatives import Alternative
+    from blockdsl.facts.drift import DriftFacts
     from blockdsl.facts.sewn import Sewing
     from blockdsl.facts.stepfacts import StepFacts
     from blockdsl.sewing.order import SeamCount
@@ -219,6 +220,7 @@ class BlockFacts:
     when no such grid is of use `grid` counts the block's own columns and rows and `cell` is None. `family` is the
     kind of block that it is, None when the designer does not say, and `sources` where it comes from. `sizes` are the
     same block at the further sizes that it asks for. `pressing` is how its seams are pressed where this is printed.
+    `drift` says where sizes rounded to the ruler add up to more than a seam takes in.
     """
 
     name: str
@@ -253,6 +255,7 @@ class BlockFacts:
     sizes: tuple[BlockFacts, ...] = ()
     appliques: tuple[AppliqueFacts, ...] = ()
     pressing: PressingChoice = "as it nests"
+    drift: DriftFacts | None = None
 
     @property
     def steps(self) -> tuple[StepFacts, ...]:

@@ -34,6 +34,7 @@ from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.collect_book import collect_book
 from blockdsl.facts.collect_foundation import collect_foundations
 from blockdsl.facts.collect_quilt import collect_quilt
+from blockdsl.facts.drift import collect_drift, report_drift
 from blockdsl.facts.expect import check_expectations
 from blockdsl.facts.expect_quilt import check_quilt
 from blockdsl.facts.papers import collect_papers
@@ -115,6 +116,8 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
     sewing = Sewing(design, making, lettered.letters)
     if sewing.unsewable:
         problems.report("cannot-be-sewn", design.span, letters=", ".join(sewing.unsewable), help=None)
+    drift = collect_drift(design, sewing, lettered, cuts)
+    report_drift(design, drift, problems)
     return BlockFacts(
         name=design.name,
         unit=design.unit,
@@ -150,6 +153,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
         pressing=design.pressing or "as it nests",
+        drift=drift,
     )
 
 

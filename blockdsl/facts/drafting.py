@@ -73,7 +73,8 @@ class SizeFacts:
     """A block at a finished size: `cell` is None when its grid has no even cell.
 
     `off` is the first finished measure between the ruler's marks, None when there is none; `rooted` says that some
-    pieces are measured along diagonals, which no ruler reads at any size, so that they are always cut rounded up.
+    pieces are measured along diagonals, which no ruler reads at any size, so that they are always cut rounded up;
+    `adds_up` that this puts seams out of place at this size.
     `smallest` is the letter and finished extent of the patch with the shortest side.
     """
 
@@ -85,6 +86,7 @@ class SizeFacts:
     rooted: bool
     smallest: tuple[str, Extent]
     friendly: bool
+    adds_up: bool = False
 
 
 def draft(block: BlockFacts) -> DraftFacts:
@@ -173,9 +175,20 @@ def at_width(block: BlockFacts, width: Exact, unit: RulerUnit, drawing: DraftFac
     cell = drawing.cell * scale if drawing.cell is not None else None
     rooted = len(lengths) < len(measured)
     finished = (width, block.finished[1] * scale)
-    allowance = 2 * (block.seam if unit == block.unit else USUAL_SEAM[unit])
-    unfinished = (finished[0] + allowance, finished[1] + allowance)
-    return SizeFacts(finished, unfinished, unit, cell, off, rooted, (label, smallest), friendly)
+    seam = block.seam if unit == block.unit else USUAL_SEAM[unit]
+    unfinished = (finished[0] + 2 * seam, finished[1] + 2 * seam)
+    adds_up = off is None and _adds_up(block, width, unit, (seam, measure))
+    return SizeFacts(
+        finished, unfinished, unit, cell, off, rooted, (label, smallest), friendly and not adds_up, adds_up
+    )
+
+
+def _adds_up(block: BlockFacts, width: Exact, unit: RulerUnit, ruler: tuple[Fraction, Fraction]) -> bool:
+    """Whether rounding to the ruler puts seams out of place at a width; nothing is known of curves and appliqué."""
+    curved = block.appliques or any(patch.curved is not None for patch in block.placed)
+    if block.sewing is None or curved or not isinstance(width, Fraction):
+        return False
+    return block.sewing.adds_up(width, unit, *ruler)
 
 
 def _measured(block: BlockFacts) -> Iterable[Exact]:

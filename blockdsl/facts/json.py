@@ -25,6 +25,7 @@ from blockdsl.facts.blockfacts import (
 )
 from blockdsl.facts.collect import FileFacts
 from blockdsl.facts.drafting import DraftFacts, draft
+from blockdsl.facts.drift import DriftFacts
 from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.json_quilt import quilt_document
@@ -131,6 +132,7 @@ def block_document(
             {"shape": each.shape, "size": _extent(each.size, say), "labels": list(each.labels)}
             for each in block.lacking
         ],
+        "drift": _drift(block.drift, say) if block.drift is not None else None,
         "foundations": [foundation_document(each, say) for each in block.foundations],
         "papers": papers_document(block.papers, say),
         "units": _units(block, say),
@@ -165,6 +167,20 @@ def block_document(
 
 def _extent(extent: tuple[Exact, Exact], say: Say) -> list[str]:
     return [say(extent[0]), say(extent[1])]
+
+
+def _drift(drift: DriftFacts, say: Say) -> dict[str, object]:
+    return {
+        "off": say(drift.off),
+        "row": list(drift.row),
+        "beside": list(drift.beside),
+        "drawn": say(drift.drawn) if drift.row else None,
+        "lengths": _extent(drift.lengths, say) if drift.row else None,
+        "measure": None if drift.measure is None else say(drift.measure),
+        "templates": list(drift.templates),
+        "sizes": [_extent(size, say) for size in drift.sizes],
+        "methods": [{"what": what, "as": method} for what, method in drift.methods],
+    }
 
 
 def _drawn_on(paper: DraftFacts, say: Say) -> dict[str, object]:

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from itertools import chain
 from typing import TYPE_CHECKING
 
+from blockdsl.cutting import Cut
+from blockdsl.cutting.drift import Drift, DriftFinder
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.alternatives import Alternative, alternatives
+from blockdsl.facts.drift import cuts_at, drift_finder
 from blockdsl.geometry import Exact
-from blockdsl.model import BlockDesign, UnitPlace
+from blockdsl.model import BlockDesign, RulerUnit, UnitPlace
+from blockdsl.model.scale import scaled
 from blockdsl.sewing import Making, plan_making
 from blockdsl.sewing.order import Assembly, SeamCount, Unsewable, count_seams, find_order
 from blockdsl.sewing.steps import MOST_PATCHES, build_steps
@@ -90,6 +95,31 @@ class Sewing:
         order = self._sought().order
         return None if order is None or isinstance(order, Unsewable) else count_seams(order)
 
+    def drift(self, cuts: tuple[Cut, ...]) -> Drift | None:
+        """Where the pieces of the block, cut so, do not come together; remembered for each cut list."""
+        found = self._sought()
+        if cuts not in found.drifts:
+            finder = found.finder
+            found.drifts[cuts] = None if finder is None else finder.find(cuts)
+        return found.drifts[cuts]
+
+    def drifts_with_templates(self, cuts: Sequence[Cut], letters: Sequence[str]) -> bool:
+        """Whether they still do not when these letters are cut round their templates."""
+        finder = self._sought().finder
+        return finder is not None and finder.find(cuts, letters) is not None
+
+    def adds_up_at(self, design: BlockDesign) -> bool:
+        """Whether rounding to the ruler adds up when the block is cut as this design, the same at another size."""
+        found = self._sought()
+        if found.finder is None:
+            return False
+        return found.finder.drifts(cuts_at(design, found.look.making), design)
+
+    def adds_up(self, width: Fraction, unit: RulerUnit, seam: Fraction, measure: Fraction) -> bool:
+        """The same so wide, with a seam and a ruler's measure in that unit; curves and appliqué are left out."""
+        own = scaled(self._design, width / self._design.width)
+        return self.adds_up_at(replace(own, unit=unit, seam=seam, measure=measure))
+
     def steps(self, block: BlockFacts) -> tuple[StepFacts, ...]:
         """The steps, with the facts of the same block at hand; none when no order is known."""
         if self._steps is None:
@@ -129,7 +159,7 @@ class Sewing:
         return self._found
 
 
-@dataclass(slots=True)
+@dataclass
 class _Found:
     """`steps` and `alternatives` are None until somebody asks for them."""
 
@@ -137,6 +167,12 @@ class _Found:
     order: Assembly | Unsewable | None
     steps: tuple[StepFacts, ...] | None = None
     alternatives: tuple[tuple[Alternative, ...], ...] | None = None
+    drifts: dict[tuple[Cut, ...], Drift | None] = field(default_factory=dict)
+
+    @cached_property
+    def finder(self) -> DriftFinder | None:
+        """Who finds where rounding adds up; None when the block has no order, or a single patch."""
+        return drift_finder(self.look.design, self.look.making, self.look.letters, self.order)
 
 
 @lru_cache(maxsize=_BLOCKS_REMEMBERED)

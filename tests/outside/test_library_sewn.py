@@ -24,22 +24,8 @@ SHARE = 11
 """One slip in so many is tried in every run, other ones of each block."""
 PLACE = {"in": 1 / 16, "cm": 0.15}
 """How far a seam may lie from its place: half an eighth of an inch, or a millimetre and a half."""
-WARNING = "size-off-ruler"
-ADDS_UP = {
-    ("At the Depot", "6 in"), ("At the Depot", "9 in"), ("At the Depot", "30 cm"), ("Album", "6 in"),
-    ("Star of Bethlehem", "9 in"), ("Variegated Hexagons", "6 in"),
-    ("Variegated Hexagons", "9 in"), ("Temperance Tree", "9 in"), ("Washington's Puzzle", "9 in"),
-    ("Octagon", "9 in"),
-}  # fmt: skip
-"""Octagons, rows on the slant, of diamonds and of hexagons: their measures have roots, so that no size puts them on the
-ruler, and what is rounded up adds up along the row. Their own sizes are chosen so that it is next to nothing there.
-"""
-TOO_SMALL = {("Blazing Star", "6 in"), ("Star of Bethlehem", "6 in")}
-"""Diamonds of half an inch and less: an eighth too much is a quarter of one. With a finer measure they can be sewn."""
-FALLS_SHORT = {("Star of Bethlehem", "30 cm")}
-"""Four rows of diamonds in every point, each up to a millimetre too large: the edge comes out 0.4 mm too small, which a
-ruler of millimetres does not show.
-"""
+WARNINGS = {"size-off-ruler", "rounding-adds-up"}
+"""Of these sizes she is told before the first cut that seams will not lie in their places."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,25 +41,29 @@ def blocks(request: pytest.FixtureRequest) -> Blocks:
     return Blocks(size, others(name, size))
 
 
-def test_every_block_is_sewn_with_its_seams_in_their_places_or_it_is_said_that_the_ruler_does_not_show_its_size(
+def test_every_block_is_sewn_with_its_seams_in_their_places_or_a_warning_says_that_they_will_not_be(
     blocks: Blocks,
 ) -> None:
     for each in blocks.tried:
-        facts = each.facts
-        if (facts.name, blocks.size) in TOO_SMALL | FALLS_SHORT:
+        facts, warned = each.facts, bool(each.warned & WARNINGS)
+        assert not warned or blocks.size != OWN, facts.name
+        try:
+            drift = sew(plan_of(facts)).drift
+        except Fault:
+            # Diamonds of half an inch and less, cut an eighth too large, do not make the picture at all.
+            if not warned:
+                raise
             continue
-        drift = sew(plan_of(facts)).drift
-        in_place = drift <= PLACE[facts.unit]
-        assert in_place or WARNING in each.warned or (facts.name, blocks.size) in ADDS_UP, (facts.name, drift)
-        assert in_place or blocks.size != OWN, (facts.name, drift)
+        assert warned or drift <= PLACE[facts.unit], (facts.name, drift)
 
 
-@pytest.mark.parametrize(("block", "size"), sorted(TOO_SMALL))
-def test_stars_of_small_diamonds_can_be_sewn_with_a_finer_measure(block: str, size: str) -> None:
-    coarse = next(each.facts for each in tried("eight-point", size) if each.facts.name == block)
+@pytest.mark.parametrize("block", ["Blazing Star", "Star of Bethlehem"])
+def test_stars_of_small_diamonds_can_be_sewn_with_a_finer_measure(block: str) -> None:
+    coarse = next(each for each in tried("eight-point", "6 in") if each.facts.name == block)
+    assert "rounding-adds-up" in coarse.warned
     with pytest.raises(Fault):
-        sew(plan_of(coarse))
-    fine = next(each.facts for each in tried("eight-point", size, "measure 1/16 in") if each.facts.name == block)
+        sew(plan_of(coarse.facts))
+    fine = next(each.facts for each in tried("eight-point", "6 in", "measure 1/16 in") if each.facts.name == block)
     sew(plan_of(fine))
 
 

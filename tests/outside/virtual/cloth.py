@@ -264,8 +264,15 @@ def settled(work: Work, shape: Any, seam: float) -> Work:
     """Slid so that what reaches beyond the edges of its finished shape does so as evenly as it can."""
     if shape.geom_type != "Polygon":
         return work
-    x, y = _evenly(_margins(work, shape, seam))
+    margins = _margins(work, shape, seam)
+    x, y = _centred(margins) if len(margins) == 4 and shape.equals(shape.envelope) else _evenly(margins)
     return replace(moved(work, x, y), drift=work.drift + hypot(x, y))
+
+
+def _centred(edges: list[tuple[float, float, float]]) -> Spot:
+    """The slide (x, y) after which a rectangle has as much beyond either of two opposite edges."""
+    out = {(round(p), round(q)): margin for p, q, margin in edges}
+    return (out[-1, 0] - out[1, 0]) / 2, (out[0, -1] - out[0, 1]) / 2
 
 
 def _evenly(edges: list[tuple[float, float, float]]) -> Spot:

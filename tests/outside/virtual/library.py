@@ -20,7 +20,8 @@ SIZES = (OWN, "6 in", "9 in", "30 cm")
 """Widths; the height goes with it."""
 EVERY_SIZE = bool(os.environ.get("BLOCKDSL_EVERY_SIZE"))
 SIZE = re.compile(r"^  size (\S+(?: \d+/\d+)?)(?: x (\S+(?: \d+/\d+)?))? (?:in|cm)$", re.MULTILINE)
-EXPECT = re.compile(r"^  expect .*\n", re.MULTILINE)
+OF_A_SIZE = re.compile(r"^  (expect|measure) .*\n", re.MULTILINE)
+"""Lines that hold for a block's own size alone."""
 LAST = 1_000_000
 """No file has so many lines."""
 
@@ -40,7 +41,7 @@ def tried(name: str, size: str = OWN, more: str = "") -> tuple[Tried, ...]:
     if size != OWN:
         width, unit = size.split()
         line = f"\n  {more}" if more else ""
-        text = SIZE.sub(lambda old: _sized(old[1], old[2] or old[1], width, unit) + line, EXPECT.sub("", text))
+        text = SIZE.sub(lambda old: _sized(old[1], old[2] or old[1], width, unit) + line, OF_A_SIZE.sub("", text))
     source = Source(str(library_path(name)), text)
     facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
     assert [problem.message for problem in problems if problem.severity == "error"] == []

@@ -45,10 +45,10 @@ def lacking(work: Work, whole: Any) -> float:
 
 
 def _depths(work: Work) -> list[float]:
-    """Nothing, and ever half as much again up to what the pieces of the work were slid."""
+    """Nothing, and ever a twentieth more up to what the pieces of the work were slid."""
     depths = [NEAR]
     while depths[-1] <= max(work.drift, NEAR):
-        depths.append(depths[-1] * 1.5)
+        depths.append(depths[-1] * 1.05)
     return depths
 
 

@@ -1,0 +1,145 @@
+"""The pieces of a block as they are cut: each patch with its real edges."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Hashable, Sequence
+from fractions import Fraction
+from math import lcm
+from typing import Final
+
+from blockdsl.cutting.cutlist import Cut
+from blockdsl.cutting.drift.pieces import NOTHING, Offsets, side_offsets
+from blockdsl.cutting.drift.sides import Part, Sewer, Side
+from blockdsl.cutting.grain import at_origin
+from blockdsl.geometry import Point, Polygon, Surd
+from blockdsl.geometry.polygon import drop_straight_corners, edges, step
+from blockdsl.model import BlockDesign, RulerUnit
+from blockdsl.sewing import Making
+from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.order import Joined, Piece
+
+TOLERANCE: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(1, 16), "cm": Fraction(3, 20)}
+"""How far a seam may lie from its place: what pinning and pressing take in. Common practice, no source."""
+
+
+class Cloth:
+    """A block's patches, to be cut by one list after another: where they lie is found once.
+
+    Corners are whole numbers where there are no roots: the block is `scale` times as large then. `by_template` are
+    letters that are cut round their templates, whatever the list says; `cut_as` is the same block at another size
+    where the list is that of it. `rough` is for a first look, in floats.
+    """
+
+    def __init__(self, design: BlockDesign, making: Making, letters: Sequence[str], *, rough: bool = False) -> None:
+        self._design, self._letters = design, letters
+        self._cut_as = design
+        self.tolerance = TOLERANCE[design.unit]
+        self._stars = frozenset(
+            patch
+            for unit in making.units
+            if unit.method == "strip set" and unit.group.filling is not None and unit.group.filling.shape == "star45"
+            for place in unit.group.places
+            for patch in range(place.first, place.stop)
+        )
+        """Patches of stars from strip sets, the only things a method makes that are not trimmed inside."""
+        made = making.made_whole | making.over_papers
+        self.made_as_drawn = frozenset(patch for first, stop in made for patch in range(first, stop)) - self._stars
+        numbers = {number for patch in design.patches for corner in patch.outline for number in corner}
+        rooted = any(isinstance(number, Surd) for number in numbers)
+        self.scale = 1 if rooted else lcm(*(number.denominator for number in numbers if isinstance(number, Fraction)))
+        self.sewer = Sewer(0 if rooted else self.scale, rough=rough)
+        self._rough = rough
+        self._rooted = rooted
+        self._known: dict[Hashable, tuple[Offsets, Offsets] | None] = {}
+        self._points: dict[Point, Point] = {}
+        self._cuts: dict[tuple[str, str], list[Cut]] = {}
+        self._of_stars: dict[tuple[str, str], list[Cut]] = {}
+
+    def cut(self, cuts: Sequence[Cut], by_template: Collection[str] = (), cut_as: BlockDesign | None = None) -> None:
+        """Cut all pieces as the list says; what was cut before is forgotten."""
+        self._cut_as = self._design if cut_as is None else cut_as
+        self.tolerance = TOLERANCE[self._cut_as.unit]
+        self._known.clear()
+        self._cuts.clear()
+        self._of_stars = {(cut.label, cut.fabric): [cut] for cut in cuts if self._stars and cut.method == "strip set"}
+        for cut in cuts:
+            if cut.method == CUT_PATCHES and not cut.unit and cut.label not in by_template:
+                self._cuts.setdefault((cut.label, cut.fabric), []).append(cut)
+
+    @property
+    def is_exact(self) -> bool:
+        """Whether no piece is larger than it need be, so that nothing can add up."""
+        known = (*self._cuts.values(), *self._of_stars.values())
+        return all(cut.cut == cut.exact and not cut.strip for cuts in known for cut in cuts)
+
+    def is_star_from_strips(self, node: Joined) -> bool:
+        """Whether it is a star, or a part of one, whose points come out of strip sets."""
+        return self._stars.issuperset(node.patches)
+
+    def point(self, point: Point) -> Point:
+        """A corner of the block, enlarged."""
+        if self._rooted:
+            return point
+        known = self._points.get(point)
+        if known is None:
+            x, y = (number * self.scale for number in point)
+            known = self._points[point] = Point(x.numerator, y.numerator)  # type: ignore[union-attr,arg-type]
+        return known
+
+    def unscaled(self, point: Point, origin: Point) -> Point:
+        """An enlarged corner as it was, measured from an origin."""
+        return Point(Fraction(1, self.scale) * point.x - origin.x, Fraction(1, self.scale) * point.y - origin.y)
+
+    def drawn(self, node: Joined) -> Part:
+        """What is just as it is drawn."""
+        return Part(self.trimmed(node), {})
+
+    def trimmed(self, node: Joined) -> list[Side]:
+        """The sides of what is just as large as it is drawn."""
+        outline = node.outline
+        if outline is None:
+            return [side for patch in node.patches for side in self._sides(patch, exact=True)]
+        corners = [self.point(corner) for corner in outline]
+        return [Side(start, end, NOTHING, NOTHING, node.patches[0]) for start, end in edges(tuple(corners))]
+
+    def piece(self, part: Piece) -> Part:
+        """A single patch, cut as the list says."""
+        return Part(self._sides(part.patch, exact=part.patch in self.made_as_drawn), {})
+
+    def _sides(self, number: int, *, exact: bool) -> list[Side]:
+        patch = self._design.patches[number]
+        outline = drop_straight_corners(patch.outline)
+        corners = tuple([self.point(corner) for corner in outline])
+        known = None if exact or patch.curved else self._real(number, outline, corners)
+        if known is None:
+            return [Side(start, end, NOTHING, NOTHING, number) for start, end in edges(corners)]
+        return [
+            Side(start, end, off, longer, number)
+            for (start, end), off, longer in zip(edges(corners), *known, strict=True)
+        ]
+
+    def _real(self, number: int, outline: Polygon, corners: Polygon) -> tuple[Offsets, Offsets] | None:
+        """How far the sides of a patch lie outside those drawn, and how much longer they are; None where they do not.
+
+        Patches of one letter are alike up to turning, so their first side tells them apart.
+        """
+        letter, fabric = self._letters[number], self._design.patches[number].fabric
+        cuts = (self._of_stars if number in self._stars else self._cuts).get((letter, fabric))
+        if not cuts:
+            return None
+        cut = cuts[0]
+        if len(cuts) > 1:
+            outside = any(self._is_outer(a, b) for a, b in edges(outline))
+            cut = next((each for each in cuts if each.outside == outside), cut)
+        key = (letter, fabric, cut.outside, step(corners[0], corners[1]))
+        if key not in self._known:
+            real = drop_straight_corners(self._cut_as.patches[number].outline)
+            offsets = side_offsets(at_origin(real), cut, self._cut_as.seam)
+            if self._rough:
+                offsets = tuple(map(float, offsets))  # type: ignore[arg-type]  # floats in place of numbers
+            self._known[key] = (offsets, self.sewer.lengthened(corners, offsets)) if any(offsets) else None
+        return self._known[key]
+
+    def _is_outer(self, a: Point, b: Point) -> bool:
+        width, height = self._design.width, self._design.height
+        return (a.x == b.x and a.x in (0, width)) or (a.y == b.y and a.y in (0, height))
