@@ -49,7 +49,8 @@ class Messages:
         said, errors = self._bundle.format_pattern(pattern, arguments)
         if errors:
             raise MissingMessageError(f"{key} in {self.language}: {errors[0]}")
-        return str(said)
+        # Where a line of the file ends, a sentence goes on.
+        return str(said).replace("\n", " ")
 
     def _pattern(self, key: str) -> Pattern | None:
         name, _, attribute = key.partition(".")

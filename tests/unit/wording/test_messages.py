@@ -46,3 +46,9 @@ def test_no_message_is_written_twice_in_a_language(folder: str) -> None:
 
 def test_british_english_has_no_message_that_american_english_lacks() -> None:
     assert set(entries("en-GB")) <= set(entries("en-US"))
+
+
+def test_a_message_of_several_lines_in_its_file_is_one_paragraph() -> None:
+    said = messages()("squaring-up", first="1", again="1/2", unit="in")
+    assert "\n" not in said
+    assert "squaring up the ends, and 1/2 in longer" in said
