@@ -36,7 +36,7 @@ class Measures:
     radius: Exact | None = None
     made: Extent | None = None
     open_seams: bool = False
-    squared_up: Extent = (Fraction(1), Fraction(1, 2))
+    squared_up: Extent = (Fraction(0), Fraction(0))
 
     @property
     def width(self) -> Exact:
