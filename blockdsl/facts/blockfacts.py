@@ -150,8 +150,8 @@ class UnitFacts:
     """A unit made `count` times; mirror images are units of their own. `picture` is in the unit's own box.
 
     `shape` is the shape of the language that it is, empty for a unit of rows or free patches.
-    `mirror` is the place of its mirror image in the list of units, when the block has that too. `sets` are the fabrics
-    of each strip set of a star, in order; empty for all else. `strip_sets` are the strip sets that it is made from.
+    `mirror` is the place of its mirror image in the list of units, when the block has that too. `strip_sets` are
+    the strip sets that it is made from.
     """
 
     name: str
@@ -165,7 +165,6 @@ class UnitFacts:
     also: tuple[str, ...] = ()
     mirror: int | None = None
     shape: str = ""
-    sets: tuple[tuple[str, ...], ...] = ()
     strip_sets: tuple[StripSetFacts, ...] = ()
 
 

@@ -47,7 +47,6 @@ from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch, QuiltDesign
 from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
 from blockdsl.sewing.classes import is_mirror_image
-from blockdsl.units.star45 import rows_of_a_point
 
 MOST_SQUARES = 4
 
@@ -254,14 +253,8 @@ def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered, making: Maki
         mirror=next(iter(mirrors), None),
         also=tuple(dict.fromkeys(place.name for place in group.places if place.name and place.name != group.name)),
         shape=group.filling.shape if group.filling else "",
-        sets=rows_of_a_point(group.filling) if group.filling and _is_set_star(unit) else (),
         strip_sets=strip_sets(group.key, making.parts, design, lettered),
     )
-
-
-def _is_set_star(unit: UnitClass) -> bool:
-    """Whether it is a star whose points are made of strip sets, one for each row."""
-    return unit.method == "strip set" and unit.group.filling is not None and unit.group.filling.shape == "star45"
 
 
 def _template(template: Template) -> TemplateFacts:

@@ -10,10 +10,11 @@ from itertools import chain
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
 from blockdsl.facts.method_steps import method_step
 from blockdsl.facts.paper_steps import on_papers
+from blockdsl.facts.star_steps import is_star_of_strips, star_steps
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
-from blockdsl.facts.strip_steps import is_a_segment, is_pieced_from_strips, strip_steps
+from blockdsl.facts.strip_steps import first_set, is_a_segment, is_pieced_from_strips, strip_steps
 from blockdsl.facts.techniques import unit_lesson
-from blockdsl.sewing.methods import PATCH_BY_PATCH
+from blockdsl.sewing.methods import PATCH_BY_PATCH, STRIPS
 from blockdsl.sewing.steps import MakingStep, Variant
 from blockdsl.sewing.steps.measure import finished_size
 
@@ -24,7 +25,7 @@ _TWO_SIDES = ("rectangle", "triangle", "template")
 def step_facts(steps: Sequence[MakingStep], block: BlockFacts) -> tuple[StepFacts, ...]:
     """The steps of a block; `block` is the same block's facts, for what is cut and for the methods."""
     units = [block.units[step.unit] for step in steps if step.unit is not None]
-    joining = [unit for unit in units if is_pieced_from_strips(unit) and not is_a_segment(unit)]
+    joining = [unit for unit in units if unit.method == STRIPS and not is_a_segment(unit)]
     return tuple(chain.from_iterable(_steps(step, joining, block) for step in steps))
 
 
@@ -33,8 +34,11 @@ def _steps(step: MakingStep, joining: Sequence[UnitFacts], block: BlockFacts) ->
     made = _step(step, block)
     if step.sections:
         return (on_papers(made, step, block),)
-    if step.unit is not None and is_pieced_from_strips(block.units[step.unit]):
-        return strip_steps(made, block.units[step.unit], joining, block)
+    unit = None if step.unit is None else block.units[step.unit]
+    if unit is not None and is_pieced_from_strips(unit):
+        return strip_steps(made, unit, joining, block)
+    if unit is not None and is_star_of_strips(unit):
+        return star_steps(made, unit, _cuts_for(_hands(step, block), block), first_set(unit, joining), block)
     if step.method in PATCH_BY_PATCH or step.unit is None:
         return (made,)
     return (_taught(made, _hands(step, block), block),)

@@ -26,9 +26,8 @@ def strip_steps(
     units = [_set_unit(each, unit, block) for each in unit.strip_sets]
     if is_a_segment(unit):
         told, fabrics = units[0]
-        return (_made_by(made, _taken(unit.strip_sets[0]), told, fabrics),)
-    place = next(place for place, each in enumerate(joining) if each is unit)
-    start = 1 + sum(len(each.strip_sets) for each in joining[:place])
+        return (_made_by(made, taken(unit.strip_sets[0]), told, fabrics),)
+    start = first_set(unit, joining)
     numbered = sum(len(each.strip_sets) for each in joining) > 1
     first = made.number - len(units)
     before = tuple(
@@ -39,6 +38,12 @@ def strip_steps(
     join = joined(told, tuple(range(start, start + len(units))) if numbered else (), unit.count)
     joins = tuple(JoinFacts(step.makes, step.count, step.number) for step in before)
     return (*before, replace(made, joins=joins, lesson=join.parts, fabrics=fabrics, made_by=join))
+
+
+def first_set(unit: UnitFacts, joining: Sequence[UnitFacts]) -> int:
+    """The number of the first strip set of a unit, among all whose segments are joined."""
+    place = next(place for place, each in enumerate(joining) if each is unit)
+    return 1 + sum(len(each.strip_sets) for each in joining[:place])
 
 
 def is_a_segment(unit: UnitFacts) -> bool:
@@ -78,10 +83,10 @@ def _segments(
         hands=(),
         size=(size[0] - seams, size[1] - seams),
     )
-    return _made_by(step, _taken(each), *told)
+    return _made_by(step, taken(each), *told)
 
 
-def _taken(each: StripSetFacts) -> tuple[JoinFacts, ...]:
+def taken(each: StripSetFacts) -> tuple[JoinFacts, ...]:
     """All strips of a kind of set, each length by itself."""
     return tuple(
         JoinFacts(letter, each.strips.count((letter, fabric)) * length.sets, 0, fabric, "strip", (each.strip_width,))
@@ -107,9 +112,13 @@ def _set_unit(each: StripSetFacts, unit: UnitFacts, block: BlockFacts) -> tuple[
         open_seams=block.pressing == "open",
         squared_up=(SQUARED_FIRST[block.unit], SQUARED_AGAIN[block.unit]),
     )
-    lengths = tuple(SetLength(size.sets, size.length, size.segments, size.squared_again) for size in each.lengths)
     roles = tuple(cloths.index(strip) for strip in each.strips)
-    return StripSetUnit(measures, pieces, roles, each.strip_width, each.segment, each.across, lengths), fabrics
+    return StripSetUnit(measures, pieces, roles, each.strip_width, each.segment, each.across, lengths_of(each)), fabrics
+
+
+def lengths_of(each: StripSetFacts) -> tuple[SetLength, ...]:
+    """How many sets there are of each length."""
+    return tuple(SetLength(size.sets, size.length, size.segments, size.squared_again) for size in each.lengths)
 
 
 def is_pieced_from_strips(unit: UnitFacts) -> bool:

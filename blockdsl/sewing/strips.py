@@ -84,8 +84,10 @@ STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker, "star45": _sta
 def steps_before(filling: Filling) -> int:
     """How many steps come before the one that makes a unit of strip sets; none where each segment is one.
 
-    Of a checkerboard one for each kind of set.
+    Of a checkerboard one for each kind of set; of a star the same, then large diamonds, pairs, quarters and halves.
     """
+    if filling.shape == "star45":
+        return int(filling.numbers[0]) + 4
     if filling.shape != "checker":
         return 0
     down, across = (int(number) for number in filling.numbers)

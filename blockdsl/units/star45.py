@@ -100,13 +100,6 @@ def _parts(filling: Filling, _width: Exact, _height: Exact) -> tuple[tuple[int, 
     return tuple((number * of_a_point, (number + 1) * of_a_point) for number in range(POINTS))
 
 
-def rows_of_a_point(filling: Filling) -> tuple[tuple[str, ...], ...]:
-    """The fabrics of each row of a point, from the middle outward; the first row holds the middle of the star."""
-    fabrics = filling.fabrics[:-_GROUNDS]
-    rows = int(filling.numbers[0])
-    return tuple(tuple(fabrics[(i + j) % len(fabrics)] for j in range(rows)) for i in range(rows))
-
-
 def _halves(fabrics: tuple[str, ...], middle: Point, one: Point, other: Point) -> Iterator[Cloth]:
     """A diamond parted from the middle to its tip."""
     x, y = middle

@@ -12,9 +12,9 @@ from fractions import Fraction
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
 from blockdsl.sewing.message import Length
-from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline
+from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline, pressed
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Press, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Step, lesson_step, show
 from blockdsl.units import SHAPES
 from blockdsl.units.star45 import POINTS
 
@@ -24,15 +24,17 @@ DRAWN = (*((i + j) % ROWS for _ in range(POINTS) for i in range(ROWS) for j in r
 """The role of each patch of the star that is shown: the fabrics in turn from the middle outward, then the ground."""
 
 
-def _set(measures: Measures, width: Exact, length: Exact) -> tuple[tuple[Cloth, ...], list[Exact]]:
-    """The set pressed open, each strip begun further in by its finished width; and where its seams are."""
+def _set(
+    measures: Measures, roles: Sequence[int], width: Exact, length: Exact
+) -> tuple[tuple[Cloth, ...], list[Exact]]:
+    """The set pressed, each strip begun further in by its finished width; and where its seams are."""
     cloths, seams = [], []
     band = width - 2 * measures.seam
     y: Exact = ZERO
-    for place in range(ROWS):
-        outer = (place == 0) + (place == ROWS - 1)
+    for place, role in enumerate(roles):
+        outer = (place == 0) + (place == len(roles) - 1)
         height, x = band + outer * measures.seam, band * place
-        cloths.append(Cloth(place, outline((x, y), (x + length, y), (x + length, y + height), (x, y + height))))
+        cloths.append(Cloth(role, outline((x, y), (x + length, y), (x + length, y + height), (x, y + height))))
         y = y + height
         seams.append(y)
     return tuple(cloths), seams[:-1]
@@ -52,32 +54,51 @@ def _aside(cloths: Iterable[Cloth], dx: Exact, dy: Exact) -> list[Cloth]:
     return [Cloth(cloth.role, shifted(cloth.outline), cloth.side) for cloth in cloths]
 
 
+def stepped_set(measures: Measures, roles: Sequence[int], width: Exact) -> Picture:
+    """The strips sewn and pressed, the ends stepping down at 45 degrees."""
+    band, length = width - 2 * measures.seam, _length(width)
+    cloths, seams = _set(measures, roles, width, length)
+    arrows: list[Item] = []
+    for place, y in enumerate(seams):
+        x = length / 2 + band * place
+        arrows += pressed((at(x, y), at(x, y)), at(x, y + band), Fraction(1, 3), open_seams=measures.open_seams)
+    return show("stepped-set", *cloths, *arrows)
+
+
+def slanted_cut(measures: Measures, roles: Sequence[int], width: Exact) -> Picture:
+    """The set cut at 45 degrees, for the right hand."""
+    return cut_at_45(measures, roles, width)[0]
+
+
+def cut_at_45(measures: Measures, roles: Sequence[int], width: Exact) -> tuple[Picture, Picture]:
+    """The set cut into segments; the first cut runs through the upper corners of all strips, where they begin."""
+    along, whole = width * ROOT_TWO, len(roles) * (width - 2 * measures.seam) + 2 * measures.seam
+    cloths, _ = _set(measures, roles, width, _length(width))
+    ways = [Line("cut", at(along * n, ZERO), at(along * n + whole, whole)) for n in range(3)]
+    drawn = [Line("drawn", way.start, way.end) for way in (ways[0], ways[2])]
+    return cutting_pair((*cloths, *drawn), ways[1], "cut-at-45", (1, 1))
+
+
+def _length(width: Exact) -> Exact:
+    """How much of a set is shown."""
+    return width * (3 * ROOT_TWO + 2)
+
+
 def many_diamonds(measures: Measures) -> tuple[Step, ...]:
     """Strips, sets, segments, large diamonds, the star, its ground."""
     width, seam, side = measures.cut(0)[0], measures.seam, measures.width
-    band, along = width - 2 * seam, width * ROOT_TWO
-    length = 3 * along + 2 * width
-    cloths, seams = _set(measures, width, length)
-    whole = ROWS * band + 2 * seam
-    arrows = tuple(
-        Press(at(length / 2 + band * place, y - band / 3), at(length / 2 + band * place, y + band / 3))
-        for place, y in enumerate(seams)
-    )
-    # The first cut runs through the upper corners of all strips, where they begin.
-    ways = [(at(along * n, ZERO), at(along * n + whole, whole)) for n in range(3)]
+    roles = range(ROWS)
     star = _star(side)
-    drawn = [Line("drawn", start, end) for start, end in (ways[0], ways[2])]
     join = show("star-rows", *_rows(star, side))
     return (
         lesson_step("star-strips-cut", show("strips", *_strips(width)), width=Length(width)),
         lesson_step(
-            "star-strips-sew", show("stepped-set", *cloths, *arrows), step=Length(band), seam=measures.allowance
+            "star-strips-sew",
+            stepped_set(measures, roles, width),
+            step=Length(width - 2 * seam),
+            seam=measures.allowance,
         ),
-        lesson_step(
-            "star-segments",
-            *cutting_pair((*cloths, *drawn), Line("cut", *ways[1]), "cut-at-45", (1, 1)),
-            width=Length(width),
-        ),
+        lesson_step("star-segments", *cut_at_45(measures, roles, width), width=Length(width)),
         lesson_step("star-rows", join, seam=measures.allowance),
         lesson_step(
             "star-points",

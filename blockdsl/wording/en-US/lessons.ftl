@@ -781,3 +781,4 @@ topic-a-square-set-into-a-corner = A square set into a corner
 topic-four-strips-around-a-square = Four strips around a square
 topic-the-corner-of-a-border = The corner of a border
 topic-a-bias-strip-from-a-square = A bias strip from a square
+picture-star-large-diamond = A large diamond of small ones

@@ -190,6 +190,55 @@ method-press-toward-second = Press the seam { -toward } the second.
 method-press-toward-set = Press the seam { -toward } set { $set }.
 method-press-away-from-set = Press both seams away from set { $set }.
 
+# Stars of strip sets.
+method-star-set = Sew them together from top to bottom, right sides together: { $pieces }. Start each strip { $step } to the right of the end of the strip above it, so that the ends step down at 45°.
+method-star-cut = Lay the 45° line of the ruler on a seam and cut off the stepped end at the left. { $segments ->
+    [one] Cut 1 segment { $width } wide
+   *[other] Cut { $segments } segments { $width } wide
+}{ $sets ->
+    [one] { "" }
+   *[other] { " " }from each set{ $last ->
+        [0] { "" }
+       *[other] , { $last } from the last
+    }
+}, parallel to that cut.
+method-star-again = Lay the 45° line on a seam again after every third.
+method-star-take-segments = For each, take { $segments }.
+method-star-lay-rows = Lay them side by side in the order of their sets, { $piece } of set { $set } at a sharp corner of the large diamond.
+method-star-sew-rows = { $rows ->
+    [2] Place the second on the first, right sides together, long edges even, so that their seams cross { $seam } from the edge; pin there. Sew the long edge.
+   *[other] Place each on the one before it, right sides together, long edges even, so that their seams cross { $seam } from the edge; pin there. Sew the long edges.
+}
+method-star-triangles = { $squares ->
+    [one] Cut { $piece } twice from corner to corner: 4 triangles.
+   *[other] Cut each { $piece } twice from corner to corner: { $count } triangles.
+}
+method-star-dots = On the wrong side of each large diamond, triangle{ -serial } and corner square, mark a dot { $seam } from both edges at each corner.
+method-star-place-pair = For each, take 2 large diamonds. Place one on the other, right sides together, all edges even, { $piece } of set { $set } at the bottom.
+method-star-sew-pair = Match the seams and pin. Sew the lower right edge from the bottom point to the dot at its upper end; backstitch.
+method-star-press-pair = Press the seam of every pair to the same side.
+method-star-press-around = Press the seam the same way around as those of the pairs.
+method-star-press-diamonds = { $seams ->
+    [2] Press both seams { -toward } the large diamonds.
+   *[other] Press all four seams { -toward } the large diamonds.
+}
+method-star-take-quarter = For each, take 1 pair and 1 { $piece } triangle. Lay the pair with its sewn point at the bottom.
+method-star-set-triangle = Place { $piece } on the right large diamond, right sides together, its square corner at the dot where the seam stops, a short edge along the free edge of the large diamond. Sew from that dot to the outer end.
+method-star-swing = Swing the other short edge of { $piece } to the free edge of the left large diamond. Sew from that dot to the outer end.
+method-star-take-half = For each, take 2 quarters and 1 { $piece } square.
+method-star-lay-quarters = Lay the first with { $piece } at the top. Lay the second with { $piece } at the right.
+method-star-sew-half = Place the second on the first, right sides together, the free edge of its upper large diamond on the free edge of the right large diamond of the first. Match the seams and pin. Sew from the { -center } point to the outer dot; backstitch.
+method-star-set-square = Set { $piece } into the V at the { -upper-right }, as { $other } in step { $number }.
+method-star-set-squares = Set { $piece } squares into the two open corners, as { $other } in step { $number }.
+method-star-take-halves = Take 2 halves and 2 { $piece } squares.
+method-star-take-halves-each = For each, take 2 halves and 2 { $piece } squares.
+method-star-join = Place one half on the other, right sides together, long edges even. Match the seams at the { -center } and pin. Sew from outer dot to outer dot; backstitch at both. From the { -center } outward, press the seam to one side, and fan the seams open at the { -center }.
+method-star-join-open = Place one half on the other, right sides together, long edges even. Match the seams at the { -center } and pin. Sew from outer dot to outer dot; backstitch at both. Press the seam open.
+method-star-across-both = { $length } across, between both pairs of edges
+method-star-between-dots = { $length } between the side dots
+method-star-center-to-top = { $length } from the bottom dot to the top edge
+method-star-center-to-edges = { $length } from the { -center } dot to each outer edge
+
 # Where an earlier step has taught the same.
 method-again = Sew them as in step { $number }.
 method-again-pair = { $press ->

@@ -228,14 +228,15 @@ def _step(told: dict[str, Any], step: StepFacts, placed: tuple[Patch, ...], fact
 
 
 def _with_segments(steps: list[Step]) -> tuple[Step, ...]:
-    """The steps that cut strip sets into segments go with the step that joins these, with all that they take."""
+    """The steps from strip sets to a unit are one at the machine, with all pieces of cloth that they take."""
     kept: list[Step] = []
     taken: tuple[Join, ...] = ()
     for step in steps:
+        cloth = tuple(join for join in step.joins if not join.step)
         if step.method == "strip set" and not step.hands:
-            taken += step.joins
+            taken += cloth
         else:
-            kept.append(replace(step, joins=taken) if taken else step)
+            kept.append(replace(step, joins=taken + cloth) if taken else step)
             taken = ()
     return tuple(kept)
 

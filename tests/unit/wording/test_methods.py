@@ -232,3 +232,31 @@ def test_what_is_flipped_larger_for_trimming_is_trimmed_to_size() -> None:
     ball = ("row (snowball fog with slate at tl br cut 1/4)", "make snowball as stitch and flip", "trim 1/8 in")
     said = step(block(*ball, size="6 in")).text
     assert "Trim each to 6 1/2 × 6 1/2 in, as much on one side as on the other. ☐ 6 1/2 × 6 1/2 in" in said
+
+
+def test_a_star_of_strip_sets_is_made_row_by_row_and_each_step_says_its_size() -> None:
+    """By hand, 18 in, three rows: S = 18 (1 - √2/2) = 5.272; pairs 5.272 √2 = 7.456; 9 + 1/4 from the middle out."""
+    facts = block("row (star45 points fog lantern slate rows 3 ground moss)", "make star45 as strip set", size="18 in")
+    texts = step_texts(facts)
+    assert [text.name for text in texts] == [
+        "Segments of set 1", "Segments of set 2", "Segments of set 3", "Large diamonds", "Pairs", "Quarters", "Halves",
+        "Block",
+    ]  # fmt: skip
+    assert [text.parts[-1].measure for text in texts[3:]] == [
+        "about 4 1/4 in across, between both pairs of edges",
+        "about 7 1/2 in between the side dots",
+        "9 1/4 in from the bottom dot to the top edge",
+        "9 1/4 in from the center dot to each outer edge",
+        "18 1/2 × 18 1/2 in, with 1/4 in beyond each point",
+    ]
+    assert "Sew them together from top to bottom, right sides together: Lantern, Wet slate, and Harbour fog." in (
+        texts[1].text
+    )
+    assert all(part.measure for text in texts for part in text.parts[-1:])
+
+
+def test_rows_of_a_star_nest_because_their_sets_are_pressed_opposite_ways() -> None:
+    facts = block("row (star45 points fog lantern slate rows 3 ground moss)", "make star45 as strip set", size="18 in")
+    pressed = [" ".join(text.parts[0].sentences) for text in step_texts(facts)[:3]]
+    assert ["toward the bottom" in words for words in pressed] == [True, False, True]
+    assert "toward the top" in pressed[1]
