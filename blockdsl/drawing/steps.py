@@ -42,6 +42,7 @@ from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
 from blockdsl.facts.stepfacts import StepFacts, Variant
 from blockdsl.geometry import to_float
+from blockdsl.sewing.steps.upright import upright
 from blockdsl.wording import StepPart, StepText, step_texts
 
 
@@ -233,7 +234,7 @@ def hand_pictures(step: StepFacts, place: int, look: StepLook, box: Box, size: f
 
     Side by side, or one above the other where they come out larger so.
     """
-    hand = step.hands[place]
+    hand = upright(step.hands[place])
     edge = _INNER_PT * size
     inner = Box(box.x_pt + edge, box.y_pt + edge, box.width_pt - 2 * edge, box.height_pt - 2 * edge)
     if not hand.ingredients:

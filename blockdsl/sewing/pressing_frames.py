@@ -45,6 +45,11 @@ class Frames:
         """The corner of a unit's box in its first place, in the block."""
         return self.units[number].places[0].corner
 
+    def direction(self, node: Joined, way: Point) -> Point:
+        """Where a direction in a unit's own frame points at this place of it."""
+        number, place = self._at[node.patches]
+        return self.units[number].places[place].turn.apply_direction(way) if place else way
+
     def within(self, node: Joined, parent: int) -> Placement:
         """How a part of a unit lies in the unit's own frame."""
         number, place = self._at[node.patches]

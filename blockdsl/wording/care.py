@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Papers, Partial, SetIn
+from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Papers, Partial, Pin, SetIn
 from blockdsl.wording.english import listed
 from blockdsl.wording.measures import figure, length_words
 from blockdsl.wording.pressing import Pressing
@@ -30,6 +30,8 @@ class Care(Pressing):
                 yield from self._curve(action)
             case Baste():
                 yield from self._baste()
+            case Pin():
+                yield self._words("join-pin-top")
             case Papers():
                 yield self._words("join-papers-out" if action.out else "join-papers-in")
 

@@ -33,12 +33,16 @@ class _Writer(Sewing, Care):
         measure = ""
         self._outward = self._pressed_outward(self._step.actions)
         runs = self._runs(self._step.actions)
+        rounds = any(isinstance(run[0], Sew) and len(run) > 1 and run[0].out for run in runs)
+        trims = [run for run in runs if isinstance(run[0], Trim)]
         for run in runs:
             if isinstance(run[0], Measure):
                 measure = self._measure(run[0])
                 continue
             if isinstance(run[0], Press) and self._outward:
                 groups[-1] += [self._words("press-each")] if run[0] is self._outward[0] else []
+                continue
+            if isinstance(run[0], Trim) and run is not trims[-1] and not rounds:
                 continue
             groups[-1] += [sentence for sentence in self._said(run) if sentence]
             if isinstance(run[0], Press | Trim | Papers):
@@ -68,6 +72,8 @@ class _Writer(Sewing, Care):
         if isinstance(action, Row):
             return isinstance(first, Row)
         if not isinstance(action, Sew) or not isinstance(first, Sew) or len(run) > 1:
+            return False
+        if max(first.part, action.part) < self._many and self._labels.is_numbered(first.part):
             return False
         return self._alike_names(first.part, action.part) and spread_alike(first, action)
 
@@ -100,7 +106,7 @@ class _Writer(Sewing, Care):
                 return self._words("measure-points", size=said, length=beyond, count=measure.points)
             return said
         exact = measure.length or self._step.size[0]
-        length = nearest_words(to_float(exact), unit, self._words, about=not is_on_ruler(exact, unit))
+        length = nearest_words(to_float(exact), unit, self._words, about=measure.about or not is_on_ruler(exact, unit))
         if measure.along is None:
             return self._words("measure-across", length=length)
         return self._words("measure-along", length=length, pos=self._pos(measure.along))

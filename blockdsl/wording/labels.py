@@ -5,28 +5,31 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import Ingredient, StepFacts
+from blockdsl.facts.stepfacts import Ingredient, StepFacts, Variant
 from blockdsl.wording.english import an, listed, plural
 from blockdsl.wording.messages import Messages
 
 _NUMBERED = re.compile(r"^(row|column) |\bround \d+$")
 
 
+_JOINTS = re.compile(" of | made ")
 _MOST_LISTED = 3
 
 
 class Labels:
     """Names of the parts of one step."""
 
-    def __init__(self, step: StepFacts, block: BlockFacts, words: Messages) -> None:
+    def __init__(self, step: StepFacts, hand: Variant, block: BlockFacts, words: Messages) -> None:
         self._words = words
         self._step = step
         self._block = block
-        self.parts: Sequence[Ingredient] = step.hands[0].ingredients
+        self.parts: Sequence[Ingredient] = hand.ingredients
         self.fabrics = {fabric.name: fabric.label for fabric in block.fabrics}
         self._count = Counter(self._key(part) for part in self.parts)
+        self._short_units = _shortened({part.name for part in self.parts if part.fabric is None})
         self._of_letter: dict[str, set[str]] = {}
         self._of_fabric: dict[str, set[str]] = {}
         for part in self.parts:
@@ -59,13 +62,15 @@ class Labels:
     def short(self, number: int) -> str:
         """A patch by its letter alone, where only one fabric has that letter in the step."""
         part = self.parts[number]
-        return part.name if part.fabric is None or len(self._of_letter[part.name]) == 1 else self.full(number)
+        if part.fabric is None:
+            return self._short_units.get(part.name, part.name)
+        return part.name if len(self._of_letter[part.name]) == 1 else self.full(number)
 
     def by_fabric(self, number: int) -> str:
         """A patch by its fabric alone, where its letter has several fabrics and its fabric a single letter."""
         part = self.parts[number]
         if part.fabric is None:
-            return part.name
+            return self.short(number)
         if len(self._of_letter[part.name]) == 1:
             return part.name
         return self.fabrics[part.fabric] if len(self._of_fabric[part.fabric]) == 1 else self.full(number)
@@ -148,3 +153,10 @@ class Labels:
         if len(part.picture[0].outline) == 3:
             return f" {self._words('piece-triangle')}"
         return f" {self._words('piece-square')}" if len(part.picture[0].outline) == 4 else ""
+
+
+def _shortened(names: AbstractSet[str]) -> dict[str, str]:
+    """Names without their fabrics or their making, where what is left is unique among them."""
+    heads = {name: _JOINTS.split(name)[0] for name in names}
+    count = Counter(heads.values())
+    return {name: head for name, head in heads.items() if count[head] == 1}

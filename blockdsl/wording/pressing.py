@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from blockdsl.facts.stepfacts import StepSeam
 from blockdsl.sewing.steps.action import Action, Lay, Measure, Press, Sew
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
+from blockdsl.sewing.steps.landmarks import along
 from blockdsl.wording.english import listed
 from blockdsl.wording.stepvoice import StepVoice
 
@@ -116,11 +117,12 @@ class Pressing(StepVoice):
 
     def _pressed(self, seams: Sequence[StepSeam], row: str = "") -> str:
         """Where these seams go together, or nothing when no one word says it."""
-        count = len(seams)
+        count = sum(len(seam.line) - 1 for seam in seams)
         if all(seam.toward is None for seam in seams):
             return self._words("press-open", count=count, row=row, has="yes" if row else "no")
         if any(seam.toward is None for seam in seams):
             return ""
+        self._lines = [pair for seam in seams for pair in pairwise(seam.line)]
         to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
         away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
         for word, these, others in (("toward", to, away), ("away", away, to)):
@@ -128,7 +130,7 @@ class Pressing(StepVoice):
             if name:
                 return self._words(f"press-{word}", count=count, name=name, row=row, has="yes" if row else "no")
         first = seams[0].parts
-        if count == 1 and len(self._stages) == 1 and not self._ordinal and self._alike_names(*first):
+        if len(seams) == 1 == len(self._stages) and not self._ordinal and self._alike_names(*first):
             return self._words("press-either")
         ways = {towards(seam.arrow) for seam in seams}
         if len(ways) == 1:
@@ -140,12 +142,28 @@ class Pressing(StepVoice):
         """One name for all of these parts that none of the parts across their seams has."""
         for name_of in (self._letter, self._fabric, self._labels.full):
             names = {self._side_name(part, name_of) for part in these}
-            across = {self._side_name(part, name_of) for part in others}
+            across = {self._side_name(each, name_of) for part in others for each in self._pieces(part)}
             if len(names) == 1 and not names & across and "" not in names:
                 name = names.pop()
                 several = len(set(these)) > 1 and not self._is_patch(these[0]) and these[0] < self._many
                 return self._plural_side(these[0]) if several else name
         return ""
+
+    def _pieces(self, part: int) -> list[int]:
+        """The part and, where nothing names it, all that was sewn to make it."""
+        if part < self._many or part in self._row_lists or part in self._row_names:
+            return [part]
+        found = [part]
+        for each in self._inside(part):
+            outlines = [patch.corners for patch in self._labels.parts[each].picture]
+            if any(along(outline, line) is not None for outline in outlines for line in self._lines):
+                found.append(each)
+        return found
+
+    def _inside(self, part: int) -> list[int]:
+        if part < self._many:
+            return [part]
+        return [each for one in self._stages[part - self._many].parts for each in self._inside(one)]
 
     def _plural_side(self, part: int) -> str:
         return self._words("the", name=self._labels.many(part))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import groupby
 
 from blockdsl.sewing.steps.action import Place, Row, Sew
 from blockdsl.sewing.steps.plan import spreads
@@ -18,6 +19,9 @@ class Sewing(StepVoice):
 
     def _sew(self, run: Sequence[Sew]) -> Iterator[str]:
         first = run[0]
+        if len(run) == 2 and not first.out:
+            yield from self._both_sides(run)
+            return
         if len(run) == 2:
             names = [self._pos(each.side) for each in run]
             yield self._words(
@@ -55,6 +59,21 @@ class Sewing(StepVoice):
             )
         self._base, self._same = first.base, same
         yield from self._out(first, several="no")
+        yield from self._dots(first.dots)
+
+    def _both_sides(self, run: Sequence[Sew]) -> Iterator[str]:
+        """Two alike on opposite edges of one base, neither on the other."""
+        first = run[0]
+        sides = listed([self._pos(each.side) for each in run], self._words)
+        tail = self._sides() + self._meeting(first.meeting)
+        by = self._words(f"by-{first.edge}") if first.edge else ""
+        part = self._added(first.part)
+        if first.base == self._base:
+            yield self._words("join-sew-both-its", part=part, by=by, sides=sides, tail=tail)
+        else:
+            base = self._on(first.base, ()) if first.base < self._many else self._joined(first.base)
+            yield self._words("join-sew-both", part=part, by=by, sides=sides, base=base, tail=tail)
+        self._base, self._same = first.base, (first.base, first.meeting)
         yield from self._dots(first.dots)
 
     def _are_alike(self, sew: Sew) -> bool:
@@ -97,8 +116,7 @@ class Sewing(StepVoice):
             key = "join-points" if first > 0 else "join-points-of"
             yield self._words(key, part=base, length=lengths[0], several=several)
         elif not second:
-            key = "join-point" if first > 0 else "join-point-of"
-            yield self._words(key, part=base, length=lengths[0], pos=self._pos(one))
+            return
         else:
             mine = one if first > 0 else other
             yield self._words("join-point-each", part=base, length=lengths[0 if first > 0 else 1], pos=self._pos(mine))
@@ -151,6 +169,18 @@ class Sewing(StepVoice):
         meeting = next((row.meeting for row in rows if row.meeting), "")
         yield self._words("join-rows", way=word, tail=self._sides() + self._meeting(meeting))
 
+    def _grouped(self, items: Sequence[tuple[str, str, int]]) -> list[str]:
+        """What lies beside others of its kind that lie as it does, counted: `3 half-square triangles`."""
+        found = []
+        for (name, shows, _), same in groupby(items, key=lambda item: (item[0], item[1], item[2] >= self._many)):
+            parts = [part for _, _, part in same]
+            text = name if len(parts) == 1 else f"{len(parts)} {self._labels.many(parts[0])}"
+            if shows:
+                key = "with-landmark" if len(parts) == 1 else "with-landmark-each"
+                text = self._words(key, part=text, shows=shows)
+            found.append(text)
+        return found
+
     def _in_order(self, row: Row, way: str) -> Iterator[str]:
         """Rows by number: how each kind of them lies, then all of them in order."""
         lying: dict[str, list[int]] = {}
@@ -162,14 +192,13 @@ class Sewing(StepVoice):
         yield self._words("join-in-order", way=way, tail=self._sides() + self._meeting(row.meeting))
 
     def _list(self, row: Row) -> str:
-        items = []
+        items: list[tuple[str, str, int]] = []
         shared = len(set(row.landmarks)) == 1 and len(row.parts) > 2
         for part, landmarks in zip(row.parts, row.landmarks, strict=True):
             name = self._labels.short(part) if part < self._many else self._joined(part)
-            if landmarks and not shared:
-                name = self._words("with-landmark", part=name, shows=self._shows(landmarks))
-            items.append(name)
-        listing = self._repeated(items)
+            shows = self._shows(landmarks) if landmarks and not shared else ""
+            items.append((name, shows, part))
+        listing = self._repeated(self._grouped(items))
         if shared and row.landmarks[0]:
             return self._words("list-each", list=listing, shows=self._shows(row.landmarks[0]))
         return listing
@@ -178,8 +207,6 @@ class Sewing(StepVoice):
         """`a, then b and a 5 times` in place of a list that goes back and forth."""
         if len(items) < _ENOUGH_TO_REPEAT:
             return ", ".join(items)
-        if len(set(items)) == 1:
-            return self._words("list-count", count=len(items), item=items[0])
         if len(set(items[::2])) == 1 and len(set(items[1::2])) == 1:
             key = "list-repeated" if len(items) % 2 else "list-pairs"
             return self._words(key, first=items[0], other=items[1], count=len(items) // 2)
@@ -190,8 +217,7 @@ def spread_alike(one: Sew, other: Sew) -> bool:
     """Whether two triangles are sewn to opposite edges of one base in the same way."""
     return (
         one.base == other.base
-        and spreads(one)
-        and spreads(other)
+        and ((spreads(one) and spreads(other)) or (not one.out and not other.out))
         and one.edge == other.edge
         and not one.landmarks
         and not other.landmarks

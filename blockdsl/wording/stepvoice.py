@@ -7,8 +7,10 @@ from dataclasses import dataclass, field
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.geometry import Point
 from blockdsl.sewing.steps.action import Baste, Landmark, Lay, Turn
 from blockdsl.sewing.steps.directions import towards
+from blockdsl.sewing.steps.upright import upright
 from blockdsl.wording.english import capital, listed
 from blockdsl.wording.labels import Labels
 from blockdsl.wording.messages import Messages
@@ -37,9 +39,10 @@ class StepVoice:
         self._block = block
         self._words = words
         self._told = told
-        self._labels = Labels(step, block, words)
-        self._stages = step.hands[0].stages
-        self._many = len(step.hands[0].ingredients)
+        hand = upright(step.hands[0])  # as it lies on the table
+        self._labels = Labels(step, hand, block, words)
+        self._stages = hand.stages
+        self._many = len(hand.ingredients)
         self._base: int | None = None
         self._same: tuple[object, ...] = ()
         self._by_hand = any(isinstance(action, Baste) for action in step.actions)
@@ -48,6 +51,7 @@ class StepVoice:
         self._is_block = step.makes == "block"
         self._row_names = self._named_rows()
         self._met: dict[str, int] = {}
+        self._lines: list[tuple[Point, Point]] = []
 
     def _named_rows(self) -> dict[int, str]:
         """What stages are called that are joined with one another: `the first row`, `the second row`."""
@@ -71,7 +75,7 @@ class StepVoice:
         found = []
         for each in landmarks:
             kind = "seen" if each.kind in ("edge", "corner") else each.kind
-            fabric = self._labels.fabrics.get(each.fabric, each.fabric)
+            fabric = each.letter or self._labels.fabrics.get(each.fabric, each.fabric)
             edges = max(count, len(each.places))
             found.append(self._words(f"shows-{kind}", fabric=fabric, pos=self._where(each), count=edges))
         return listed(found, self._words)
@@ -84,7 +88,8 @@ class StepVoice:
             return self._words("join-lay-on-point", part=names[0], shows=shows, has="yes" if shows else "no")
         if len(lay.parts) == 1:
             self._base = lay.parts[0]
-            return self._words("join-lay", part=names[0], shows=self._shows(lay.landmarks[0]))
+            one = self._labels.an(lay.parts[0])
+            return self._words("join-lay", part=one, shows=self._shows(lay.landmarks[0]))
         self._base = None
         alike = len({names[0], *names[1:]}) == 1
         same = len(set(lay.landmarks)) == 1

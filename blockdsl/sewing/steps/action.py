@@ -27,12 +27,14 @@ Meeting = Literal["", "nest", "match"]
 class Landmark:
     """What shows how a part lies: `fabric` along whole edges, at corners or in the middles of edges, at `places`.
 
-    `point` is that of a goose; `mark` a pin at the top, as made. Of a single patch corners and edges by their form.
+    Where fabrics tell nothing apart, the `letter` of the patches there. `point` is that of a goose; `mark` a pin at
+    the top, as made. Of a single patch corners and edges by their form.
     """
 
     kind: LandmarkKind
     places: tuple[Position, ...]
     fabric: str = ""
+    letter: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -209,23 +211,31 @@ class Trim:
 
 
 @dataclass(frozen=True, slots=True)
+class Pin:
+    """Pin a mark to the top edge, by which the result is told to lie later."""
+
+
+@dataclass(frozen=True, slots=True)
 class Measure:
     """What comes out, edge to edge, unfinished.
 
     The sides of a rectangle; of anything else the length of one edge, or how far it is across from one long edge to
-    the other. `points` is how many points of patches touch its outer edges, a seam allowance inside them.
+    the other, `about` so much where its ends are slanted. `points` is how many points of patches touch its outer
+    edges, a seam allowance inside them.
     """
 
     sides: tuple[Exact, Exact] | None
     along: Position | None = None
     length: Exact | None = None
     across: bool = False
+    about: bool = False
     points: int = 0
 
 
 Action: TypeAlias = (
     Baste
     | Papers
+    | Pin
     | Crease
     | Dot
     | Lay

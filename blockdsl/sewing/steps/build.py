@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import TypeGuard
 
 from blockdsl.geometry import Point, Polygon, sign
@@ -23,9 +24,10 @@ from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams
 from blockdsl.sewing.steps.customs import customs
 from blockdsl.sewing.steps.names import REVERSED, cells_of, name_things, row_names
 from blockdsl.sewing.steps.papers import paper_steps, step_count
-from blockdsl.sewing.steps.plan import plan_actions, plan_by_hand
+from blockdsl.sewing.steps.plan import pinned, plan_actions, plan_by_hand, told_to_lie
 from blockdsl.sewing.steps.step import ByRow, Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
+from blockdsl.sewing.steps.upright import lies_turned
 from blockdsl.sewing.strips import steps_before
 
 MOST_PATCHES = 1000
@@ -87,6 +89,8 @@ class _Builder:
         self._number = self._numbered()
         self._names = self._named()
         self._row_names = row_names(things)
+        # Which way the top of what was sewn lies in its first place, where it was turned to be sewn.
+        self._tops: dict[Key, Point] = {}
 
     def _rows_alike(self) -> dict[int, list[int]]:
         """The rows of which there are several that lie alike, with their places among the parts of the block."""
@@ -175,7 +179,12 @@ class _Builder:
 
     def steps(self) -> tuple[MakingStep, ...]:
         """All of them."""
-        return tuple(step for pair in self._pairs for step in self._steps_of(pair))
+        steps = [step for pair in self._pairs for step in self._steps_of(pair)]
+        marked = {number for step in steps for number in _marked(step)}
+        return tuple(
+            replace(step, actions=pinned(step.actions)) if step.number in marked and step.actions else step
+            for step in steps
+        )
 
     def _steps_of(self, pair: _Pair) -> tuple[MakingStep, ...]:
         if self._papers_of(pair.first) is None:
@@ -191,6 +200,8 @@ class _Builder:
     def _step(self, number: int, pair: _Pair) -> MakingStep:
         thing, name = pair.first, self._names[pair.first.key]
         variants = tuple(self._variant(each) for each in (pair.first, pair.second) if each is not None)
+        if lies_turned(variants[0]):
+            self._tops[thing.key] = Point(Fraction(-1), Fraction(-1))
         if thing.by_method:
             method = self._making.units[thing.key[1]].method
             return MakingStep(number, name, method, thing.key[1], variants)
@@ -290,12 +301,24 @@ class _Builder:
         outline = None if part.outline is None else moved(part.outline, origin)
         if outline is not None and any(patch.curved for patch in picture) and not _is_upright(outline):
             outline = None  # the twin's edges have names that the curved piece's do not
+        letters = tuple(self._letters[number] for number in patches)
         if isinstance(part, Piece):
             fabric = self._design.patches[part.patch].fabric
-            return Ingredient(self._letters[part.patch], None, fabric, patches, picture, outline)
+            return Ingredient(letters[0], None, fabric, patches, picture, outline, letters)
         key = self._things.key_of(part)
         name = self._row_names.get(patches, self._names[key])
-        return Ingredient(name, self._number[key], None, patches, picture, outline)
+        top = self._frames.direction(part, self._tops.get(key, Point(Fraction(0), Fraction(-1))))
+        return Ingredient(name, self._number[key], None, patches, picture, outline, letters, top)
+
+
+def _marked(step: MakingStep) -> Iterator[int]:
+    """The steps whose results are told by a mark at their top."""
+    parts = step.variants[0].ingredients
+    for action in step.actions:
+        for part, landmarks in told_to_lie(action):
+            number = parts[part].step if part < len(parts) else None
+            if number is not None and any(landmark.kind == "mark" for landmark in landmarks):
+                yield number
 
 
 def _is_upright(outline: Polygon) -> bool:

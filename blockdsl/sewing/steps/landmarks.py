@@ -7,7 +7,7 @@ placing; those that look the same are one. A landmark is taken when it holds in 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import combinations
 from typing import Final
@@ -17,10 +17,12 @@ from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Landmark, LandmarkKind, Position
 from blockdsl.sewing.steps.directions import OPPOSITE, ORDER, corner_positions, outward, towards
+from blockdsl.sewing.steps.step import Ingredient
 
 _KINDS: Final[tuple[LandmarkKind, ...]] = ("edge", "corner", "middle")
 Turn = tuple[Exact, Exact]
 """Cosine and sine of a turn clockwise on the page."""
+_NO_TURN: Final[Turn] = (Fraction(1), Fraction(0))
 Told = dict[tuple[LandmarkKind, Position], str]
 """What is seen where: a fabric along an edge, at a corner, in the middle of an edge."""
 
@@ -39,28 +41,37 @@ class Lying:
 NOTHING: Final = Lying()
 
 
-def lying(picture: Sequence[Patch], outline: Polygon | None, line: Sequence[Point], *, by_edge: bool = False) -> Lying:
+def lying(part: Ingredient, line: Sequence[Point], *, by_edge: bool = False) -> Lying:
     """How a part lies that is sewn along the line, by fabrics and for a single patch by its form.
 
     `by_edge`: of a patch by its long edge rather than by a corner.
     """
-    if outline is None:
+    outline = part.outline
+    side = None if outline is None else along(outline, line)
+    if outline is None or side is None:
         return NOTHING
-    side = along(outline, line)
-    if side is None:
-        return NOTHING
-    turns = [turn for turn in _turns(outline, side) if not _looks_alike(picture, turn)]
+    turns = [turn for turn in _turns(outline, side) if not _looks_alike(part.picture, turn)]
     if not turns:
         return NOTHING
-    if len(picture) == 1:
+    if len(part.picture) == 1:
         return _of_patch(outline, turns, by_edge=by_edge)
-    view = _View(picture, outline)
-    true, others = view.told((Fraction(1), Fraction(0))), [view.told(turn) for turn in turns]
+    return _of_unit(part, outline, turns)
+
+
+def _of_unit(part: Ingredient, outline: Polygon, turns: Sequence[Turn]) -> Lying:
+    """By its point, its fabrics, or the letters of its patches; at last by a mark at its top."""
+    view = _View(part.picture, outline, [patch.fabric for patch in part.picture])
     point = view.point()
     if point is not None and point not in [view.point(turn) for turn in turns]:
         return Lying((Landmark("point", (point,)),))
-    found = _first(true, others, view.shares)
-    return Lying(found) if found else Lying((Landmark("mark", ("top",)),), is_open=True)
+    found = _first(view.told(_NO_TURN), [view.told(turn) for turn in turns], view.shares)
+    if found:
+        return Lying(found)
+    view = _View(part.picture, outline, part.letters)
+    found = _first(view.told(_NO_TURN), [view.told(turn) for turn in turns], view.shares)
+    if found:
+        return Lying(tuple(replace(each, fabric="", letter=each.fabric) for each in found))
+    return Lying((Landmark("mark", (towards(part.top),)),), is_open=True)
 
 
 def along(outline: Polygon, line: Sequence[Point]) -> int | None:
@@ -116,36 +127,36 @@ def half_turned(one: Sequence[Patch], other: Sequence[Patch]) -> bool:
 
 
 class _View:
-    """A part of several patches: which fabrics its edges and corners show, however it is turned."""
+    """A part of several patches: which fabrics or letters its edges and corners show, however it is turned."""
 
-    def __init__(self, picture: Sequence[Patch], outline: Polygon) -> None:
+    def __init__(self, picture: Sequence[Patch], outline: Polygon, names: Sequence[str]) -> None:
         self._outline = outline
         self._picture = picture
         self.shares: dict[str, int] = {}
-        for patch in picture:
-            self.shares[patch.fabric] = self.shares.get(patch.fabric, 0) + 1
+        for name in names:
+            self.shares[name] = self.shares.get(name, 0) + 1
         self._edges: list[str] = []
         self._middles: list[str] = []
         self._corners: list[str] = []
         self._geese: list[Point] | None = None
         at: dict[Point, set[str]] = {}
-        for patch in picture:
+        for patch, name in zip(picture, names, strict=True):
             for corner in patch.outline:
-                at.setdefault(corner, set()).add(patch.fabric)
+                at.setdefault(corner, set()).add(name)
         for start, end in edges(outline):
             way = step(start, end)
             square = dot(way, way)
             middle = square / 2
             seen: set[str] = set()
             inside: set[str] = set()
-            for patch in picture:
+            for patch, name in zip(picture, names, strict=True):
                 for a, b in edges(patch.outline):
                     if _off(start, way, a) or _off(start, way, b):
                         continue
-                    seen.add(patch.fabric)
+                    seen.add(name)
                     low, high = dot(way, step(start, a)), dot(way, step(start, b))
                     if sign(low - middle) <= 0 <= sign(high - middle):
-                        inside.add(patch.fabric)
+                        inside.add(name)
             self._edges.append(seen.pop() if len(seen) == 1 else "")
             self._middles.append(inside.pop() if len(inside) == 1 else "")
             here = at.get(start, set())
@@ -173,7 +184,7 @@ class _View:
                 found[kind, where] = fabric
         return {key: "" if key in clash else fabric for key, fabric in found.items()}
 
-    def point(self, turn: Turn = (Fraction(1), Fraction(0))) -> Position | None:
+    def point(self, turn: Turn = _NO_TURN) -> Position | None:
         """Where the point of the one goose in it lies; None when there is none or more than one.
 
         A goose is a triangle whose long edge lies along an outer edge and whose corner opposite that touches the

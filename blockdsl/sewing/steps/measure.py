@@ -80,9 +80,12 @@ def _edge(outline: Polygon, seam: Fraction) -> Measure:
             number = named[place][0]
             start, end = ring[number]
             before, after = outline[number - 1], outline[(number + 2) % count]
-            length = to_float(_length(step(start, end)))
-            length += float(seam) * (beyond(end, start, before) + beyond(start, end, after))
-            return Measure(None, place, Fraction(round(length * _FINE), _FINE))
+            ends = beyond(end, start, before), beyond(start, end, after)
+            whole = _length(step(start, end))
+            if min(ends) == max(ends) == 1:
+                return Measure(None, place, whole + 2 * seam)
+            length = to_float(whole) + float(seam) * sum(ends)
+            return Measure(None, place, Fraction(round(length * _FINE), _FINE), about=True)
     left, top, right, bottom = bounding_box(outline)
     return Measure((right - left + 2 * seam, bottom - top + 2 * seam))
 

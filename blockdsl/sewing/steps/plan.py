@@ -20,6 +20,7 @@ from blockdsl.sewing.steps.action import (
     Meeting,
     Papers,
     Partial,
+    Pin,
     Place,
     Position,
     Press,
@@ -56,6 +57,24 @@ def plan_by_hand(variant: Variant, seam: Fraction, *, is_whole: bool) -> tuple[A
     planned = _Planner(upright(variant), seam).plan()
     sewn = (action for action in planned if not isinstance(action, Crease | Dot | Press | Trim))
     return (Baste(), *sewn, Papers(is_whole), measure_of(variant, seam))
+
+
+def pinned(actions: Sequence[Action]) -> tuple[Action, ...]:
+    """The same with a mark pinned at the top before it is measured."""
+    return (*actions[:-1], Pin(), actions[-1])
+
+
+def told_to_lie(action: Action) -> Iterator[tuple[int, tuple[Landmark, ...]]]:
+    """The parts that an action says how to lay, each with its landmarks."""
+    match action:
+        case Lay() | Row():
+            yield from zip(action.parts, action.landmarks, strict=True)
+        case Sew() | SetIn():
+            yield action.part, action.landmarks
+        case Place():
+            yield action.base, action.landmarks
+        case _:
+            pass
 
 
 class _Planner:
@@ -103,7 +122,8 @@ class _Planner:
     def _sew_rows(self, count: int) -> Iterator[Action]:
         rows = self._variant.stages[:count]
         actions: list[Action] = []
-        if any(len(row.parts) > 2 for row in rows):
+        units = [part.step for part in self._variant.ingredients if part.step is not None]
+        if any(len(row.parts) > 2 for row in rows) or any(units.count(step) > 2 for step in units):
             actions += [self._row(number, row) for number, row in enumerate(rows)]
         else:
             for number, row in enumerate(rows):
@@ -289,7 +309,7 @@ class _Planner:
             return NOTHING
         if part not in self._lying:
             ingredient = self._variant.ingredients[part]
-            self._lying[part] = lying(ingredient.picture, ingredient.outline, seam.line)
+            self._lying[part] = lying(ingredient, seam.line)
         return self._lying[part]
 
     # --- which part lies on the table --------------------------------------------------------------
@@ -332,7 +352,7 @@ class _Planner:
             return None
         side = towards(seam.over) if base == 0 else OPPOSITE[towards(seam.over)]
         kind = edge_kind(under.outline, seam.line)
-        marks = lying(under.picture, under.outline, seam.line, by_edge=True).landmarks
+        marks = lying(under, seam.line, by_edge=True).landmarks
         # What is sewn on in the same step must be known to lie as it does; by itself it is laid anew.
         says = bool(marks) or number + 1 < len(self._variant.stages)
         return [

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend
 from blockdsl.model import Patch
 from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.steps.action import Action
+
+_UP = Point(Fraction(0), Fraction(-1))
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +20,8 @@ class Ingredient:
 
     `step` is the number of the step that made it, or None for a single patch; `name` what it is called (a patch by
     its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself or has
-    curves. `patches` are numbers of the block's patches and `picture` the same patches, moved.
+    curves. `patches` are numbers of the block's patches, `picture` the same patches, moved, and `letters` theirs. `top`
+    is the way in which what was its top when it was made points now.
     """
 
     name: str
@@ -26,6 +30,8 @@ class Ingredient:
     patches: tuple[int, ...]
     picture: tuple[Patch, ...]
     outline: Polygon | None
+    letters: tuple[str, ...] = ()
+    top: Point = _UP
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,11 @@ from blockdsl.model import Patch
 from blockdsl.sewing.steps.step import Stage, StepSeam, Variant
 
 
+def lies_turned(variant: Variant) -> bool:
+    """Whether it lies otherwise on the table than in the block."""
+    return upright(variant) is not variant
+
+
 def upright(variant: Variant) -> Variant:
     """The same, rotated by an eighth of a turn when every seam in it lies at 45 degrees; else as it is.
 
@@ -42,6 +47,7 @@ def upright(variant: Variant) -> Variant:
             old,
             line=ring(old.line),
             over=_rotated(old.over),
+            fan=old.fan and replace(old.fan, place=point(old.fan.place)),
             arrow=_rotated(old.arrow),
             stop=None if old.stop is None else point(old.stop),
             begin=None if old.begin is None else point(old.begin),
@@ -58,7 +64,9 @@ def upright(variant: Variant) -> Variant:
         outline=ring(outline),
         picture=picture(variant.picture),
         ingredients=tuple(
-            replace(part, picture=picture(part.picture), outline=part.outline and ring(part.outline))
+            replace(
+                part, picture=picture(part.picture), outline=part.outline and ring(part.outline), top=_rotated(part.top)
+            )
             for part in variant.ingredients
         ),
         stages=tuple(map(stage, variant.stages)),

@@ -108,9 +108,9 @@ def test_a_log_cabin_has_no_more_seams_than_logs() -> None:
 def test_courthouse_steps_are_sewn_in_pairs_the_top_and_the_bottom_first() -> None:
     facts = block("row (courthouse centre lantern with fog fog slate slate rounds 2)", size="5 in")
     first, second = texts(facts)
-    assert "Sew an A (Harbour fog) to the top edge of A (Lantern), right sides together." in first
-    assert "Sew an A (Harbour fog) to its bottom edge." in first
-    assert "Lay round 1 with Wet slate at the left and right. Sew a B to its top edge. Sew a B to its bottom" in second
+    assert "Sew an A (Harbour fog) to the top and bottom edges of A (Lantern), right sides together." in first
+    assert "Sew a B to the left and right edges of the joined pieces." in first
+    assert "Lay round 1 with Wet slate at the left and right. Sew a B to its top and bottom edges." in second
     assert pressed_toward(facts) == [["fog", "fog", "slate", "slate"]] * 2
 
 
