@@ -120,10 +120,10 @@ def _cells(line: TableLine) -> tuple[str, str, str, str]:
 def _row(marks: list[Mark], line: TableLine, at: Sequence[float], fabric_pt: float, y: float) -> float:
     weights: tuple[Weight, ...] = ("bold", "regular", "regular", "regular")
     colours = (ACCENT, INK, INK, INK)
-    for place, text in enumerate(_cells(line)):
-        if place != 1:
-            marks.append(Text(at[place], y, text, _SIZE_PT, weights[place], colours[place]))
-    for row in wrap(line.fabric, _SIZE_PT, "regular", fabric_pt) or [""]:
-        marks.append(Text(at[1], y, row, _SIZE_PT, "regular", INK))
+    first, *more = wrap(line.fabric, _SIZE_PT, "regular", fabric_pt) or [""]
+    for place, text in enumerate((line.number, first, line.letter, line.cut)):
+        marks.append(Text(at[place], y, text, _SIZE_PT, weights[place], colours[place]))
+    for row in more:
         y += _LEADING_PT
-    return y
+        marks.append(Text(at[1], y, row, _SIZE_PT, "regular", INK))
+    return y + _LEADING_PT

@@ -28,6 +28,8 @@ from blockdsl.facts.techniquefacts import (
     Press,
     Words,
 )
+from blockdsl.geometry import Point
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.wording.lessons import describe_picture
 
 _TOLD: Final = Style(SMALL_PT, "regular", INK)
@@ -77,7 +79,7 @@ def _drawn(
         case Gap():
             marks = _gap(item, setting, unit)
         case Words():
-            marks = _number(item, setting, on_cloth=any(isinstance(each, Cloth) for each in picture.items))
+            marks = _number(item, setting, on_cloth=_is_on_cloth(item.place, picture))
         case Cutting():
             start, end = setting.place(item.start), setting.place(item.end)
             reach = setting.top_pt, setting.bottom_pt
@@ -157,6 +159,12 @@ def _measured(item: Measured, setting: Setting, unit: RulerUnit) -> tuple[Mark, 
         ticks = (((x, top), (x, bottom)), ((x - 2, top), (x + 2, top)), ((x - 2, bottom), (x + 2, bottom)))
         told = line_ending(words, x - 4.0, (top + bottom) / 2 + _TOLD.capitals_pt / 2, _TOLD)
     return (Path(ticks, closed=False, stroke=QUIET, stroke_width_pt=0.5), *told)
+
+
+def _is_on_cloth(place: Point, picture: Picture) -> bool:
+    """Whether some cloth's box holds a place."""
+    boxes = (bounding_box(item.outline) for item in picture.items if isinstance(item, Cloth))
+    return any(left < place.x < right and top < place.y < bottom for left, top, right, bottom in boxes)
 
 
 def _number(item: Words, setting: Setting, *, on_cloth: bool) -> tuple[Mark, ...]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from io import BytesIO
 
 import pytest
@@ -86,3 +87,29 @@ def test_the_seams_lie_where_the_unit_has_them_in_the_mirror(sail: BlockFacts, d
 def test_all_ink_of_a_paper_is_on_the_page(sail: BlockFacts, drawn: list[list[Dot]]) -> None:
     for line in drawn:
         assert all(0 <= x <= 612 and 0 <= y <= 792 for x, y in line)
+
+
+TERN = """unit tern
+  grid 6 x 6
+  patch fog at 0,0 3,0 3,2 0,1
+  patch slate at 0,1 3,2 3,4 0,5
+  patch fog at 0,5 3,4 3,6 0,6
+  patch fog at 3,0 6,0 6,3 3,1
+  patch lantern at 3,1 6,3 6,6 3,6"""
+
+
+def test_every_area_of_every_paper_has_its_fabric_letter_and_size_in_a_table_of_the_printed_file() -> None:
+    """Read back by another program, line by line: number, fabric, letter, size."""
+    facts = block("row tern tern>", "row tern< tern>>", "make tern as foundation", size="12 in", above=TERN)
+    pages = PdfReader(BytesIO(write_pdf(foundation_pages(facts, paper="letter")))).pages
+    lines = [line.strip() for page in pages for line in page.extract_text().splitlines()]
+    words = " ".join(lines)
+    for number, fabric, letter, size in (
+        ("A1", "Wet slate", "B", "4 × 5 in"),
+        ("A2", "Harbour fog", "A", "3 × 4 ¹⁄₂ in"),
+        ("A3", "Harbour fog", "Ar", "3 × 4 ¹⁄₂ in"),
+        ("B1", "Harbour fog", "C", "4 × 4 in"),
+        ("B2", "Lantern", "D", "5 ¹⁄₂ × 6 ¹⁄₂ in"),
+    ):
+        # in the area itself the word "cut" stands before the size
+        assert len(re.findall(rf"{number} ?{fabric} ?{letter} ?{size}", words)) == 1

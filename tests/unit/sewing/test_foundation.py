@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 
 from blockdsl.facts.foundationfacts import FoundationFacts
-from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines
+from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 from tests.unit.sewing.virtual_papers import sew
 
 WHIRL = """unit whirl
@@ -259,3 +259,13 @@ def test_the_allowance_of_the_block_is_round_every_paper() -> None:
     found = foundation("seam 3/8 in", "row (rails fog slate)", "make rails as foundation", size="4 in")
     xs = {corner.x for corner in found.papers[0].cutting}
     assert xs == {Fraction(-3, 8), Fraction(35, 8)}
+
+
+def test_a_print_with_an_up_and_a_down_is_told_to_turn_where_its_seam_is_slanted() -> None:
+    above = 'fabric vine "Vine" #405030 directional'
+    slanted = warnings("row (geese lantern on vine)", "make geese as foundation", size="4 x 2 in", above=above)
+    assert [problem.code for problem in slanted] == ["directional-method"]
+    first = warnings("row (geese vine on fog)", "make geese as foundation", size="4 x 2 in", above=above)
+    level = warnings("row (rails vine fog vine)", "make rails as foundation", size="3 in", above=above)
+    # the goose is laid first, upright, and the rails are sewn along upright seams
+    assert first == level == []
