@@ -32,6 +32,8 @@ MOST_COPIES: Final = 48
 """Papers of a block that are printed as often as they are needed; of more than that each is printed once."""
 
 _INSIDE_TILE_PT: Final = 6.0
+_ASIDE: Final = 0.41
+"""Where words stand along the sides of a paper in tiles: clear of where two or three of them meet."""
 
 
 def foundation_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_PT) -> Document:
@@ -117,7 +119,7 @@ def _tile_pages(paper: PaperPattern, tiling: Tiling, leaf: Leaf) -> list[tuple[M
         core = own.core
         inset = _INSIDE_TILE_PT
         clear = Box(core.x_pt + inset, core.y_pt + inset, core.width_pt - 2 * inset, core.height_pt - 2 * inset)
-        beyond = [mark for mark in allowance_marks(paper) if _is_within(mark, own.core)]
+        beyond = [mark for mark in allowance_marks(paper, _ASIDE) if _is_within(mark, own.core)]
         lines = [line for seam in paper.seams if (line := clip_line(seam, own.window)) and line[0] != line[1]]
         words: list[Mark] = []
         for patch in paper.patches:

@@ -22,11 +22,14 @@ _DOT_PT: Final = 2.6
 _NEAR_PT: Final = 0.5
 
 
-def allowance_marks(paper: PaperPattern) -> tuple[Mark, ...]:
-    """All that stands along the sides, outside the sewing outline and inside the cutting outline."""
+def allowance_marks(paper: PaperPattern, middle: float = 0.5) -> tuple[Mark, ...]:
+    """All that stands along the sides, outside the sewing outline and inside the cutting outline.
+
+    `middle` is where words stand, as a share of their side: of a paper in tiles not in its middle, where two may meet.
+    """
     marks: list[Mark] = []
     for mark in paper.marks:
-        marks += _edge_mark(mark, paper)
+        marks += _edge_mark(mark, paper, middle)
     free = [side for side in edges(paper.pattern.sewing) if not any(_same(side, mark.line) for mark in paper.marks)]
     name = f"{paper.pattern.letter} · {paper.pattern.words.title}"
     top_is_free = any(_same(side, paper.top) for side in free)
@@ -35,18 +38,18 @@ def allowance_marks(paper: PaperPattern) -> tuple[Mark, ...]:
     words = "TOP" if top_is_free else ""
     longest = max(free, key=lambda side: (round(_length(side), 3), -side[0][1] - side[1][1]), default=None)
     if words and longest is not None and _same(longest, paper.top):
-        return (*marks, *_along(paper, paper.top, 0.5, f"{words} · {name}", INK))
+        return (*marks, *_along(paper, paper.top, middle, f"{words} · {name}", INK))
     if words:
-        marks += _along(paper, paper.top, 0.5, words, INK, "bold")
+        marks += _along(paper, paper.top, middle, words, INK, "bold")
     if longest is not None:
-        marks += _along(paper, longest, 0.5, name, QUIET)
+        marks += _along(paper, longest, middle, name, QUIET)
     return tuple(marks)
 
 
-def _edge_mark(mark: EdgeMark, paper: PaperPattern) -> Iterator[Mark]:
+def _edge_mark(mark: EdgeMark, paper: PaperPattern, middle: float) -> Iterator[Mark]:
     """The mark in the middle of its edge, and what tells its ends apart at its upper one."""
     side = _side_of(mark.line, paper.pattern.sewing)
-    yield from _along(paper, side, 0.5, mark.name, ACCENT, "bold")
+    yield from _along(paper, side, middle, mark.name, ACCENT, "bold")
     if not mark.end:
         return
     away, length = _allowance(paper, side), _length(mark.line)

@@ -238,7 +238,10 @@ def hand_pictures(step: StepFacts, place: int, look: StepLook, box: Box, size: f
     edge = _INNER_PT * size
     inner = Box(box.x_pt + edge, box.y_pt + edge, box.width_pt - 2 * edge, box.height_pt - 2 * edge)
     if not hand.ingredients:
-        return (joined_picture(hand, look.fabrics, inner, f"Step {step.number}: {step.makes}.", size)[0],)
+        # Areas of papers are numbered in the order of sewing, in which the picture has them.
+        areas = [f"{letter}{place}" for letter in step.sections for place in range(1, len(hand.picture) + 1)]
+        says = f"Step {step.number}: {step.makes}."
+        return (joined_picture(hand, look.fabrics, inner, says, size, areas)[0],)
     first, second, turned = _halves(hand, inner, _ARROW_ROOM_PT * size)
     apart, _ = apart_picture(hand, look.fabrics, first, say_apart(step, look.labels), size)
     joined, _ = joined_picture(hand, look.fabrics, second, say_joined(step), size)

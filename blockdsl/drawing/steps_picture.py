@@ -60,12 +60,19 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: fl
     return Figure(says, tuple(marks)), filled
 
 
-def joined_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: float = 1.0) -> tuple[Figure, Box]:
-    """What is made, with its new seams dashed and an arrow over each for the way it is pressed."""
+def joined_picture(
+    hand: Variant, fabrics: Fabrics, box: Box, says: str, size: float = 1.0, numbers: Sequence[str] = ()
+) -> tuple[Figure, Box]:
+    """What is made, with its new seams dashed and an arrow over each for the way it is pressed.
+
+    `numbers` are what its patches are called, where they have numbers of their own.
+    """
     points = [(to_float(x), to_float(y)) for patch in hand.picture for x, y in patch.corners]
     placing, filled = _fitted(points, box)
     rings = [placing.ring(patch.shown) for patch in hand.picture]
     marks = _cloth([patch.fabric for patch in hand.picture], rings, fabrics)
+    for number, ring in zip(numbers, rings, strict=False):
+        marks += _letter(number, ring, size)
     seams = [seam for stage in hand.stages for seam in stage.seams]
     for seam in seams:
         marks += _seam(seam, placing, size)
