@@ -14,6 +14,8 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
+from blockdsl.geometry import Exact
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 from blockdsl.sewing.techniques import LESSONS, Topic
 
@@ -141,14 +143,15 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
     steps = topic.steps(
         replace(measures, dark=dark_roles(fabrics), open_seams=block is not None and block.pressing == "open")
     )
+    finished: tuple[Exact, Exact] = (sample.width, sample.height)
     if method == FOUNDATION and block is not None and block.foundations:
-        steps, fabrics = _own_papers(block)
+        steps, fabrics, finished = _own_papers(block)
     return TechniqueSection(
         shape=topic.shape,
         key=topic.key,
         unit=ruler[0],
         seam=ruler[1],
-        finished=(sample.width, sample.height),
+        finished=finished,
         fabrics=fabrics,
         steps=steps,
         table=size_table(method, topic.shape, ruler),
@@ -157,12 +160,15 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
     )
 
 
-def _own_papers(block: BlockFacts) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
-    """The work on the first section of a block that has several areas, or on its first one."""
+def _own_papers(
+    block: BlockFacts,
+) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...], tuple[Exact, Exact]]:
+    """The work on the first section of a block that has several areas, or on its first one, and the section's size."""
     papers = [paper for foundation in block.foundations for paper in foundation.papers]
     paper = next((paper for paper in papers if len(paper.patches) > 1), papers[0])
     fabrics = paper_fabrics(paper, block)
-    return paper_lesson(paper, fabrics, block), fabrics
+    left, top, right, bottom = bounding_box(paper.sewing)
+    return paper_lesson(paper, fabrics, block), fabrics, (right - left, bottom - top)
 
 
 def _is_shown(unit: UnitFacts, topic: Topic) -> bool:
