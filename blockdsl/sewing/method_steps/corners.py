@@ -147,10 +147,9 @@ def _corners(unit: MethodUnit, places: Sequence[str], roles: Sequence[int]) -> M
 
 
 def _measure(unit: MethodUnit) -> Message:
-    """With an allowance beyond the points where squares of neighbouring corners overlap."""
+    """With an allowance beyond the points where flipped corners of one edge meet."""
     measures = unit.measures
-    finished_size = max(measures.unfinished)
-    if sign(2 * (measures.side(1) - _over(unit)) - finished_size) > 0:
+    if scenes.has_points(measures):
         return message("method-measure-points", size=measures.size, seam=measures.allowance)
     return measure(unit)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.geometry import Exact, Point
+from blockdsl.geometry import Exact, Point, sign
 from blockdsl.sewing.message import Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
@@ -110,7 +110,7 @@ def corner_by_corner(measures: Measures) -> tuple[Step, ...]:
     squares = show("base-and-square", *laid_out(pieces, max(base) * GAP))
     cut = _trim_pictures(laid(measures, 0), places[0], base, c, measures.slant, measures.seam)
     count, seam = len(places), measures.allowance
-    overlap = "yes" if 2 * c > base[0] else "no"
+    overlap = "yes" if has_points(measures) else "no"
     return (
         lesson_step("flip-cut", squares, base=measures.piece(0), small=measures.piece(1), count=count),
         lesson_step("flip-mark", marked(measures)),
@@ -123,6 +123,20 @@ def corner_by_corner(measures: Measures) -> tuple[Step, ...]:
             else ()
         ),
         lesson_step("flip-measure", checked(measures), size=measures.size),
+    )
+
+
+def has_points(measures: Measures) -> bool:
+    """Whether two flipped corners of one edge meet in a point: together they are as long as the edge.
+
+    Squares at opposite corners may overlap as they are cut; they make no point.
+    """
+    over = max(measures.cut(0)) - max(measures.unfinished)
+    both = 2 * (measures.side(1) - over - 2 * measures.seam)
+    edges = (("tl", "tr", 0), ("bl", "br", 0), ("tl", "bl", 1), ("tr", "br", 1))
+    return any(
+        {one, other} <= set(measures.corners) and sign(both - measures.finished[side]) >= 0
+        for one, other, side in edges
     )
 
 

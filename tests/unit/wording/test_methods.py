@@ -260,3 +260,12 @@ def test_rows_of_a_star_nest_because_their_sets_are_pressed_opposite_ways() -> N
     pressed = [" ".join(text.parts[0].sentences) for text in step_texts(facts)[:3]]
     assert ["toward the bottom" in words for words in pressed] == [True, False, True]
     assert "toward the top" in pressed[1]
+
+
+def test_squares_that_overlap_at_opposite_corners_make_no_point() -> None:
+    """By hand: corners of half the block at upper left and lower right do not share an edge; four of them do."""
+    make = "make snowball as stitch and flip"
+    two = step(block("row (snowball fog with slate at tl br cut 1/2)", make, size="6 in"))
+    four = step(block("row (snowball fog with slate cut 1/2)", make, size="6 in"))
+    assert two.parts[-1].measure == "6 1/2 × 6 1/2 in"
+    assert four.parts[-1].measure == "6 1/2 × 6 1/2 in, with 1/4 in beyond each point"
