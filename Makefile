@@ -7,7 +7,7 @@ BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book gallery test check fuzz sewn bench readme format clean libraries judges web-judges
+.PHONY: help book gallery test check fuzz sewn read bench readme format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
@@ -18,6 +18,7 @@ help:
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make sewn     sew every library block at all four sizes on the virtual machine (a run of the tests takes two)"
+	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
@@ -47,6 +48,10 @@ fuzz: .venv/.installed libraries
 
 sewn: .venv/.installed
 	@BLOCKDSL_EVERY_SIZE=1 $(BIN)/pytest --quiet --numprocesses auto --dist worksteal tests/outside/test_library_sewn.py
+
+read: .venv/.installed
+	@$(BIN)/python -m tests.outside.reader
+	@$(BIN)/python -m tests.outside.reader.faults
 
 readme: .venv/.installed
 	@$(BIN)/python -m tests.snapshots.readme.draw

@@ -11,6 +11,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from math import pi
 
+from tests.outside.reader.words import Refused
+
 HAIR = 1e-4
 """Closer than this is the same point."""
 TOP = "top"
@@ -170,7 +172,7 @@ def runs(cloth: Cloth) -> list[Run]:
     edges = cloth.edges
     begins = [place for place in range(len(edges)) if not _goes_on(edges[place - 1], edges[place])]
     if not begins:
-        raise ValueError("an outline without corners")
+        raise Misfit("an outline without corners")
     found = []
     for place, begin in enumerate(begins):
         end = begins[place + 1] if place + 1 < len(begins) else begins[0] + len(edges)
@@ -201,7 +203,7 @@ class Stretch:
     curved: bool = False
 
 
-class Misfit(ValueError):
+class Misfit(Refused):
     """What is to be sewn together does not lie edge to edge."""
 
 

@@ -89,6 +89,8 @@ def check_nest(on: Cloth, base: Cloth, stretches: list[Stretch], nest: str | Non
         raise Refused("nothing is there to nest")
     if nest == "nest" and not all(meet):
         raise Refused(f"{meet.count(False)} of {len(meet)} crossings do not nest")
+    if nest == "match" and meet and all(meet):
+        raise Refused("all seams nest here, and are only matched")
     if nest == "match" and not meetings(on, base, stretches):
         raise Refused("no seams meet that could be matched")
     if nest is None and meet:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from tests.outside.reader import (
     again,
@@ -32,7 +32,6 @@ from tests.outside.reader.measuring import EIGHTH
 from tests.outside.reader.sentences import Step, sentences_of, title_of
 from tests.outside.reader.stock import Kind, Stock
 from tests.outside.reader.table import Refused, ways
-from tests.outside.reader.words import Unreadable
 
 SUBJECTS = (
     taking,
@@ -58,7 +57,7 @@ SUBJECTS = (
 
 
 @dataclass
-class Fault(Exception):
+class Fault(Refused):
     """Where the words fail: the step, the sentence, what is wrong with it."""
 
     step: Step
@@ -69,39 +68,66 @@ class Fault(Exception):
         return f"step {self.step.number} {self.step.title!r}: {self.sentence!r}: {self.why}"
 
 
+@dataclass
+class Progress:
+    """How far the work has come: what lies beside the machine, what was said and taken in the steps before."""
+
+    stock: Stock
+    said: dict[int, list[str]] = field(default_factory=dict)
+    takes: dict[int, list[Kind]] = field(default_factory=dict)
+    result: Cloth | None = None
+
+    def copy(self) -> Progress:
+        stock = replace(
+            self.stock,
+            pieces=self.stock.pieces.copy(),
+            units=dict(self.stock.units),
+            made=self.stock.made.copy(),
+        )
+        return Progress(stock, dict(self.said), dict(self.takes), self.result)
+
+
 def sew(steps: Sequence[Step], stock: Stock) -> Cloth:
     """The block that the steps make, of the stock.
 
     Errors: Fault where a sentence cannot be read or followed, leaves two ways open, or something is left over.
     """
-    said: dict[int, list[str]] = {}
-    takes: dict[int, list[Kind]] = {}
-    result = None
+    return sew_on(Progress(stock), steps, steps)
+
+
+def sew_on(progress: Progress, steps: Sequence[Step], all_steps: Sequence[Step]) -> Cloth:
+    """The block, when work goes on from where it stands with the last of all steps.
+
+    Errors: as for sew.
+    """
     for step in steps:
-        result = _sew_step(step, stock, said, takes)
-    if result is None:
+        sew_step(progress, step)
+    if progress.result is None:
         raise Fault(Step(0, "", ""), "", "there are no steps")
-    last = title_of(steps[-1])
-    if last.count != 1:
-        raise Fault(steps[-1], "", "the last step makes more than one")
-    stock.made[last.names[0]] -= 1
-    if over := stock.left_over():
-        raise Fault(steps[-1], "", f"left over: {'; '.join(over)}")
-    return result
+    last = title_of(all_steps[-1])
+    if last.total != 1:
+        raise Fault(all_steps[-1], "", "the last step makes more than one")
+    progress.stock.made[last.names[0]] -= 1
+    if over := progress.stock.left_over():
+        raise Fault(all_steps[-1], "", f"left over: {'; '.join(over)}")
+    return progress.result
 
 
-def _sew_step(step: Step, stock: Stock, said: dict[int, list[str]], takes: dict[int, list[Kind]]) -> Cloth:
+def sew_step(progress: Progress, step: Step) -> None:
+    """One step more.
+
+    Errors: Fault.
+    """
     sentence = step.title
     try:
-        title = title_of(step)
-        bench = Bench(title, stock, step.number, said, takes)
-        said[step.number] = sentences_of(step.text)
-        for sentence in said[step.number]:
+        bench = Bench(title_of(step), progress.stock, step.number, progress.said, progress.takes)
+        progress.said[step.number] = sentences_of(step.text)
+        for sentence in progress.said[step.number]:
             follow(bench, sentence)
         sentence = "(at the end)"
-        takes[step.number] = bench.for_one
-        return _finish(bench)
-    except (Refused, Unreadable) as fault:
+        progress.takes[step.number] = bench.for_one
+        progress.result = _finish(bench)
+    except Refused as fault:
         raise Fault(step, sentence, str(fault)) from None
 
 

@@ -96,6 +96,8 @@ def sew_in_order(bench: Bench, found: re.Match[str]) -> None:
         if number_ is None:
             raise Refused("in which order?")
         numbered.append((number_, item))
+    if len(numbered) < 2:
+        raise Refused("there is only one")
     parts: list[Place] = [(min(item.names), [], "") for _, item in sorted(numbered, key=lambda pair: pair[0])]
     sew_row(bench, parts, found["b"], nesting(found["nest"]))
 

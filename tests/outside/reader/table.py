@@ -10,10 +10,7 @@ from dataclasses import dataclass, field, replace
 
 from tests.outside.reader.cloth import Cloth, Stretch, lying_of, pattern_of
 from tests.outside.reader.landmarks import turns_of
-
-
-class Refused(Exception):
-    """Words that cannot be followed, or that can be followed in two ways."""
+from tests.outside.reader.words import Refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,3 +98,6 @@ def ways(cloths: Iterable[Cloth]) -> Iterator[Cloth]:
         if key not in seen:
             seen.add(key)
             yield cloth
+
+
+__all__ = ["Item", "Refused", "Seam", "Table", "each", "however_turned", "ways"]

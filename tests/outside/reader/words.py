@@ -32,7 +32,11 @@ _BRITISH: Final = (
 )  # fmt: skip
 
 
-class Unreadable(ValueError):
+class Refused(Exception):
+    """Words that cannot be followed, or that can be followed in two ways."""
+
+
+class Unreadable(Refused):
     """A sentence or part of one that the reader does not know."""
 
 
