@@ -12,7 +12,7 @@ from blockdsl.sewing.order.cuts import Cut
 from blockdsl.sewing.order.divide import choose_division
 from blockdsl.sewing.order.dress import dress
 from blockdsl.sewing.order.hard import part_the_hard_way
-from blockdsl.sewing.order.nesting import Nest, Unnamed, inside_out, nest_units, parts_of_shapes, set_atoms
+from blockdsl.sewing.order.nesting import Nest, inside_out, nest_units, parts_of_shapes, set_atoms
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import Region, look_at, reading_place
 from blockdsl.sewing.order.rounds import added_last
@@ -36,12 +36,17 @@ def find_order(design: BlockDesign, solid: Solid = NOTHING_SOLID) -> Assembly | 
         return Unsewable(net.faulty)
     if not design.patches:
         return Unsewable(())
-    found = _find(design, net, solid, "all")
+    parts = parts_of_shapes(design, net)
+    nest, shapes = nest_units(design, net), nest_units(design, net, unnamed="shapes")
+    found = _find(_Finder(design, net, solid, nest, parts))
     # Small units that nobody has named come first only where that costs no partial and no set-in seam.
-    if isinstance(found, Unsewable) or _hardness(found):
-        other = _find(design, net, solid, "shapes")
+    if nest != shapes and (isinstance(found, Unsewable) or _hardness(found)):
+        other = _find(_Finder(design, net, solid, shapes, parts))
         found = other if _is_easier(other, found) else found
-    return _find(design, net, solid, "none") if isinstance(found, Unsewable) else found
+    if parts and isinstance(found, Unsewable):
+        plain = nest_units(design, net, unnamed="none")
+        found = _find(_Finder(design, net, solid, plain, frozenset()))
+    return found
 
 
 def _is_easier(one: Assembly | Unsewable, other: Assembly | Unsewable) -> bool:
@@ -50,11 +55,9 @@ def _is_easier(one: Assembly | Unsewable, other: Assembly | Unsewable) -> bool:
     return _hardness(one) < _hardness(other)
 
 
-def _find(design: BlockDesign, net: Net, solid: Solid, unnamed: Unnamed) -> Assembly | Unsewable:
-    parts = frozenset[Span]() if unnamed == "none" else parts_of_shapes(design, net)
-    finder = _Finder(design, net, solid, nest_units(design, net, unnamed=unnamed), parts)
+def _find(finder: _Finder) -> Assembly | Unsewable:
     whole = finder.find()
-    return Unsewable(tuple(sorted(finder.stuck))) if finder.stuck else dress(net, whole)
+    return Unsewable(tuple(sorted(finder.stuck))) if finder.stuck else dress(finder.net, whole)
 
 
 def _hardness(found: Assembly) -> int:
@@ -67,7 +70,7 @@ class _Finder:
     """Takes regions apart; remembers every region it has taken apart by its look."""
 
     def __init__(self, design: BlockDesign, net: Net, solid: Solid, nest: Nest, parts: frozenset[Span]) -> None:
-        self._net = net
+        self.net = net
         # A unit with curved seams is sewn by itself: a line along two chords is no seam.
         curved = frozenset(
             (unit.first, unit.stop)
@@ -124,7 +127,7 @@ class _Finder:
             while units := self._units_in(cut):
                 for unit in units:
                     set_atoms(unit, self._atom)
-            found = part_the_hard_way(look_at(self._net, cut.patches, self._atom, opened), self._looks)
+            found = part_the_hard_way(look_at(self.net, cut.patches, self._atom, opened), self._looks)
         if found is None:
             self.stuck.update(cut.patches)
             return
@@ -135,7 +138,7 @@ class _Finder:
         """What there was before and the `count` patches that were added to it last, in reading order."""
         before, *added = patches[:-count], *([patch] for patch in patches[-count:])
         first, last = (before, *added) if count == 1 else added
-        if reading_place(self._net, last) < reading_place(self._net, first):
+        if reading_place(self.net, last) < reading_place(self.net, first):
             first, last = last, first
         return [Cut(part) for part in ((first, last) if count == 1 else (first, before, last))]
 
@@ -145,7 +148,7 @@ class _Finder:
             first = cut.patches[0]
             nest = self._nests.get((first, len(cut.patches)))
             if nest is None or any(self._atom[patch] != first for patch in cut.patches):
-                return look_at(self._net, cut.patches, self._atom, opened)
+                return look_at(self.net, cut.patches, self._atom, opened)
             set_atoms(nest, self._atom)
 
     # --- units that stand in the way ---------------------------------------------------------------
@@ -155,7 +158,7 @@ class _Finder:
         units = self._units_in(cut)
         for unit in units:
             set_atoms(unit, self._atom)
-            region = look_at(self._net, cut.patches, self._atom, opened)
+            region = look_at(self.net, cut.patches, self._atom, opened)
             if choose_division(region, self._looks) is not None:
                 return region
             for patch in unit.patches:
@@ -164,12 +167,12 @@ class _Finder:
         while units:
             for unit in units:
                 set_atoms(unit, self._atom)
-            region = look_at(self._net, cut.patches, self._atom, opened)
+            region = look_at(self.net, cut.patches, self._atom, opened)
             if choose_division(region, self._looks) is not None:
                 return region
             units = self._units_in(cut)
         self._atom[:] = before
-        return look_at(self._net, cut.patches, self._atom, opened)
+        return look_at(self.net, cut.patches, self._atom, opened)
 
     def _units_in(self, cut: Cut) -> list[Nest]:
         """The units that lie in the region, are kept whole so far, and may be opened up."""
@@ -199,7 +202,7 @@ class _Finder:
 
     def _first_like(self, cut: Cut) -> Cut:
         """The first region seen that looks like this one; looks are asked only of regions of one measure."""
-        measure = len(cut.patches), sum(self._net.areas[patch] for patch in cut.patches)
+        measure = len(cut.patches), sum(self.net.areas[patch] for patch in cut.patches)
         lone = self._measured.setdefault(measure, cut)
         if lone is cut:
             return cut
@@ -210,7 +213,7 @@ class _Finder:
 
     def _has_open_seam(self, cut: Cut, opened: AbstractSet[int]) -> bool:
         inside = frozenset(cut.patches)
-        return any(self._net.left[side] in inside and self._net.right[side] in inside for side in opened)
+        return any(self.net.left[side] in inside and self.net.right[side] in inside for side in opened)
 
     def _copy(self, known: Cut, cut: Cut, match: Match) -> None:
         pairs = [(known, cut)]
@@ -224,11 +227,11 @@ class _Finder:
                 here.parts.reverse()
 
     def _is_backwards(self, cut: Cut) -> bool:
-        first, last = (reading_place(self._net, cut.parts[end].patches) for end in (0, -1))
+        first, last = (reading_place(self.net, cut.parts[end].patches) for end in (0, -1))
         return last < first
 
     def _side_at(self, side: int, match: Match) -> int:
-        net = self._net
+        net = self.net
         if not self._corners:
             self._corners = {point: corner for corner, point in enumerate(net.points)}
         shift = match.shift(self._design)
