@@ -21,6 +21,9 @@ from blockdsl.sewing.pressing_seams import SeamEnd, SeamKey, UnitSeam, UnitSeams
 _FEWER_SEAMS = 2.0
 _OUTWARD = 5.0
 _SETTLED = 1e9
+Wish = tuple[SeamKey, SeamKey, bool]
+"""Two seams of one unit that should go the same way, or where the last is true opposite ways."""
+_MOST_WISHES = 16
 _ORDER = ("light", "medium", "dark")
 
 
@@ -92,6 +95,7 @@ class _Plan:
         self._meetings: list[Meeting] = []
         self._leaning: dict[SeamKey, float] = {}
         self._fans: dict[SeamKey, Point] = {}
+        self._seams, self._wanted = seams, wanted
         for number in wanted:
             by_part = seams.ends_by_part(number)
             for seam in seams.of(number):
@@ -115,7 +119,47 @@ class _Plan:
         """A way of pressing in which as many meetings lock as can be found."""
         if self._to_dark:
             fixed = {key: int(value > 0) for key, value in self._leaning.items() if value} | dict(fixed)
-        return replace(_chosen(self._meetings, self._leaning, fixed), fans=self._fans)
+        chosen = _chosen(self._meetings, self._leaning, fixed)
+        return replace(chosen if self._to_dark else self._plainer(chosen, fixed), fans=self._fans)
+
+    def _plainer(self, chosen: Pressing, fixed: Mapping[SeamKey, int]) -> Pressing:
+        """Where the way to press has no short name: what is alike at both ends outward or inward, a row all one way.
+
+        A wish is granted where more units are then plain and no fewer meetings lock.
+        """
+        wishes: list[Wish] = []
+        loose, odd = sum(chosen.unnested.values()), self._odd(chosen)
+        for number in odd[:_MOST_WISHES]:
+            keys = [seam.key for seam in self._seams.of(number)]
+            wished = [*wishes, *((keys[0], key, len(keys) == 2) for key in keys[1:])]
+            other = _chosen(self._meetings, self._leaning, fixed, wished)
+            now = self._odd(other)
+            if len(now) < len(odd) and sum(other.unnested.values()) <= loose:
+                chosen, wishes, odd = other, wished, now
+        return chosen
+
+    def _odd(self, chosen: Pressing) -> list[int]:
+        """The units of which no few words say how they are pressed."""
+        return [
+            number
+            for number in self._wanted
+            if not self._is_plain(number, [chosen.toward.get(seam.key) for seam in self._seams.of(number)])
+        ]
+
+    def _is_plain(self, number: int, toward: Sequence[int | None]) -> bool:
+        """Whether a few words say it: toward what, away from what, outward, inward, or all one way."""
+        parts = self._seams.parts(number)
+        if len(toward) < 2 or None in toward or len(parts) != len(toward) + 1:
+            return True
+        to, away = (
+            {parts[place + (side if part else 1 - side)] for place, part in enumerate(toward)} for side in (1, 0)
+        )
+        if min(len(to), len(away)) == 1 and not to & away:
+            return True
+        middle = len(toward) // 2
+        if len(toward) == 2 * middle and len({*toward[:middle], *(1 - (part or 0) for part in toward[middle:])}) == 1:
+            return True
+        return len(set(toward)) == 1 and (len(toward) > 2 or parts[0] != parts[2] or parts[0] == parts[1])
 
 
 def meetings_of(seams: UnitSeams, key: SeamKey) -> list[Meeting]:
@@ -201,13 +245,21 @@ def _colour(design: BlockDesign, patch: int) -> str:
     return next(fabric.colour for fabric in design.fabrics if fabric.name == name)
 
 
-def _chosen(meetings: Sequence[Meeting], leaning: Mapping[SeamKey, float], fixed: Mapping[SeamKey, int]) -> Pressing:
+def _chosen(
+    meetings: Sequence[Meeting],
+    leaning: Mapping[SeamKey, float],
+    fixed: Mapping[SeamKey, int],
+    wishes: Sequence[Wish] = (),
+) -> Pressing:
+    """What locks comes first, then the wishes, then what merely lies flatter, then what each seam leans to."""
     ties = _Ties(leaning)
     for key, part in fixed.items():
         ties.tie(key, None, opposite=part == 0)
     locking = sorted((meeting for meeting in meetings if meeting.locks), key=lambda meeting: -meeting.rank)
     for meeting in locking:
         ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
+    for one, other, opposite in wishes:
+        ties.tie(one, other, opposite=opposite)
     # The others merely lie flatter: they gain less by agreeing than a seam by lying as is customary.
     for meeting in meetings:
         if not meeting.locks and ties.would_please(meeting.one, meeting.other, opposite=meeting.opposite):

@@ -66,6 +66,15 @@ class UnitSeams:
             )
         return known
 
+    def parts(self, number: int) -> list[tuple[str, object]]:
+        """What the parts of a unit are, so that those which are called alike are alike: patches by their fabric."""
+        return [
+            ("unit", self._frames.number_of(part))
+            if isinstance(part, Joined)
+            else ("patch", self._design.patches[part.patch].fabric)
+            for part in self._frames.units[number].assembly.parts
+        ]
+
     def copies(self, number: int) -> int:
         """How often a unit is made: what holds for it holds for so many seams."""
         return len(self._frames.units[number].places)

@@ -146,3 +146,19 @@ def test_rows_that_lie_alike_are_pressed_each_the_other_way_where_their_seams_th
 def test_rows_that_are_turned_about_nest_as_they_are() -> None:
     facts = block("row fog slate", "row slate fog", size="6 in")
     assert all(seam.by_row is None for seam in seams(facts))
+
+
+def test_rows_of_many_fabrics_are_pressed_all_one_way_and_the_next_rows_the_other() -> None:
+    rows = ("row fog lantern slate moss", "row lantern slate moss fog", "row slate moss fog lantern")
+    facts = block(*rows, size="8 x 6 in")
+    first, second, third = ({way[0] for way in ways(facts)[step]} for step in (0, 1, 2))
+    assert first == third
+    assert {*first, *second} == {-1, 1}
+    assert all(len(one) == 1 for one in (first, second, third))
+    assert sum(seam.unnested for seam in seams(facts)) == 0
+
+
+def test_what_is_alike_on_both_sides_of_a_middle_is_pressed_outward_or_inward() -> None:
+    (step,) = block("row lantern fog lantern", size="9 x 3 in").steps
+    assert len(ways(block("row lantern fog lantern", size="9 x 3 in"))[0]) == 2
+    assert {seam.arrow.x > 0 for stage in step.hands[0].stages for seam in stage.seams} == {True, False}
