@@ -10,7 +10,7 @@ from blockdsl.drawing.diagram_applique import with_appliques
 from blockdsl.drawing.diagram_letters import MARGIN_PT, letter_patches, written_inside, written_outside
 from blockdsl.drawing.diagram_place import Placing, Ring, fit
 from blockdsl.drawing.hatch import hatch_all
-from blockdsl.drawing.lengths import show_length
+from blockdsl.drawing.lengths import drafted_length
 from blockdsl.drawing.marks import Figure, Mark, Path
 from blockdsl.drawing.prose import Style, line, line_centred, line_ending, rectangle, width_of
 from blockdsl.drawing.theme import INK, QUIET, RULE, SMALL_PT, WHITE, Box
@@ -197,7 +197,7 @@ def _numbers_above(facts: BlockFacts, widths: Sequence[Exact], xs: Sequence[floa
     """A number over each column; over the first alone when they are all alike and narrow, none where none fits."""
     marks: list[Mark] = []
     for place, width in enumerate(widths):
-        words = show_length(width, facts.unit)
+        words = drafted_length(width, facts.unit)
         fits = width_of(words, _NUMBER) + 2 <= xs[place + 1] - xs[place]
         if fits:
             marks += line_centred(words, (xs[place] + xs[place + 1]) / 2, placed.y_pt - 7, _NUMBER)
@@ -215,6 +215,6 @@ def _numbers_beside(facts: BlockFacts, heights: Sequence[Exact], ys: Sequence[fl
         if place and ys[place + 1] - ys[place] < _NUMBER.size_pt:
             continue
         marks += line_ending(
-            show_length(height, facts.unit), placed.x_pt - 4, middle_pt + _NUMBER.capitals_pt / 2, _NUMBER
+            drafted_length(height, facts.unit), placed.x_pt - 4, middle_pt + _NUMBER.capitals_pt / 2, _NUMBER
         )
     return marks

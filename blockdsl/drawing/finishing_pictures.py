@@ -51,10 +51,9 @@ def backing_picture(plan: BackingPlan, quilt: Extent, box: Box) -> Figure:
     return Figure(f"The back of {plan.widths} widths, {seams[plan.seams]}, with the quilt on it.", tuple(marks))
 
 
-def layers_picture(box: Box) -> Figure:
-    """Back, wadding and top lying on one another, each a little smaller."""
+def layers_picture(box: Box, names: tuple[str, str, str]) -> Figure:
+    """Back, batting and top lying on one another, each a little smaller; `names` are theirs, from the top down."""
     marks: list[Mark] = []
-    names = ("top, right side up", "wadding", "back, wrong side up")
     for place, (name, fill) in enumerate(zip(reversed(names), (_FOLD, WHITE, TINT), strict=True)):
         inset = 12.0 * place
         y = box.y_pt + 54.0 - 22.0 * place
@@ -64,7 +63,7 @@ def layers_picture(box: Box) -> Figure:
         points = ((left + lean, y), (left + width, y), (left + width - lean, y + 40.0), (left, y + 40.0))
         marks.append(_area(points, fill))
         marks += line_centred(name, left + width / 2, y + 33.0, _SMALL)
-    return Figure("Three layers: the back wrong side up, the wadding, the top right side up.", tuple(marks))
+    return Figure(f"Three layers, from the top down: {'; '.join(names)}.", tuple(marks))
 
 
 def join_picture(box: Box) -> Figure:

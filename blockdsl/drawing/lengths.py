@@ -1,7 +1,7 @@
 """Lengths as a quilter reads them: fractions for inches, decimals for centimetres.
 
-A length that no fraction states (a diagonal, say) or that no ruler shows is rounded to the nearest sixteenth
-of an inch or millimetre and says "about". Nothing is cut from such a length: cut sizes are always on the ruler.
+A length that no ruler shows is rounded as in the words of the steps and says "about", so that one measure is one number
+wherever it is printed. Nothing is cut from such a length: cut sizes are always on the ruler.
 """
 
 from __future__ import annotations
@@ -11,47 +11,26 @@ from typing import Final
 
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import Extent, RulerUnit
-from blockdsl.geometry import Exact, to_float
+from blockdsl.geometry import Exact
+from blockdsl.model.lengths import write_length
+from blockdsl.wording.measures import figure, is_on_ruler
 
-# Beyond this a fraction says nothing to a reader: 1 37/113 in is better told as "about 1 5/16".
 _LARGEST_DENOMINATOR: Final = 64
-_NEAREST: Final[dict[str, Fraction]] = {"in": Fraction(1, 16), "cm": Fraction(1, 10)}
 
 
 def plain_length(x: Exact, unit: RulerUnit) -> str:
     """The length with ordinary fractions and without its unit: `2 7/8`, `7.5`, `about 4 1/4`."""
-    if isinstance(x, (int, Fraction)):
-        stated = _stated(Fraction(x), unit)
-        if stated is not None:
-            return stated
-    step = _NEAREST[unit]
-    nearest = Fraction(round(to_float(x) / float(step))) * step
-    return f"about {_stated(nearest, unit) or ''}"
+    return figure(x, unit) if is_on_ruler(x, unit) else f"about {figure(x, unit)}"
 
 
-def _stated(x: Fraction, unit: RulerUnit) -> str | None:
-    """The exact words for a rational length, or None when it has none that can be read."""
-    return _as_fraction(x) if unit == "in" else _as_decimal(x)
+def drafted_length(x: Exact, unit: RulerUnit) -> str:
+    """The length with set fractions and without its unit, exactly where it can be read: `2 ²⁄₅`.
 
-
-def _as_fraction(x: Fraction) -> str | None:
-    if x.denominator > _LARGEST_DENOMINATOR:
-        return None
-    sign = "-" if x < 0 else ""
-    whole, rest = divmod(abs(x.numerator), x.denominator)
-    if not rest:
-        return f"{sign}{whole}"
-    fraction = f"{rest}/{x.denominator}"
-    return f"{sign}{whole} {fraction}" if whole else f"{sign}{fraction}"
-
-
-def _as_decimal(x: Fraction) -> str | None:
-    hundredths = x * 100
-    if hundredths.denominator != 1:
-        return None
-    sign = "-" if x < 0 else ""
-    whole, rest = divmod(abs(hundredths.numerator), 100)
-    return f"{sign}{whole}.{rest:02d}".rstrip("0").rstrip(".") if rest else f"{sign}{whole}"
+    For what is drafted or compared with a ruler, not cut and sewn: the lines of a grid, the bars of a scale check.
+    """
+    if unit == "in" and isinstance(x, Fraction) and x.denominator <= _LARGEST_DENOMINATOR:
+        return fraction_text(write_length(x, unit))
+    return show_length(x, unit)
 
 
 def show_length(x: Exact, unit: RulerUnit) -> str:

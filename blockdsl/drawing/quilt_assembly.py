@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from typing import Final
 
 from blockdsl.drawing.flow import Slice, moved
-from blockdsl.drawing.lengths import show_extent, show_measure
 from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, heading, line, paragraph, width_of
 from blockdsl.drawing.quilt_borders import mitre_picture, ring_picture
@@ -28,10 +26,9 @@ from blockdsl.drawing.theme import (
     span_pt,
 )
 from blockdsl.drawing.typeset import fraction_text
-from blockdsl.drawing.words import many
-from blockdsl.facts.quiltfacts import QuiltFacts, QuiltRowFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
-from blockdsl.wording import StepText, quilt_step_texts
+from blockdsl.wording import StepText, quilt_names, quilt_step_texts
 
 _TITLE: Final = "Assembly"
 _TALLEST_PT: Final = 380.0
@@ -44,12 +41,11 @@ NUMBER_PT: Final = 18.0
 """Where the words of a step begin, beside its number."""
 _RING_PT: Final = 150.0
 _MITRE_PT: Final = 74.0
-_MORE: Final = {"sash": "sashes"}
 _COLUMNS: Final = (
     Column("", 18.0),
     Column("row", 124.0),
-    Column("is of", CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
-    Column("should measure, raw edge to raw edge", 150.0, gap_pt=0.0),
+    Column("takes", CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
+    Column("should measure, raw edges", 150.0, gap_pt=0.0),
 )
 
 
@@ -73,48 +69,19 @@ def _rows(facts: QuiltFacts) -> list[Slice]:
         return []
     head = table_head(_COLUMNS)
     lines = list(alike_rows(facts))
+    if not lines:
+        return []
     rows = [_row(line, ruled=place > 0) for place, line in enumerate(lines)]
     group = Slice(0.0, keep=True)
     return [head, *grouped(head, group, rows, continued("Rows"))[1:]]
 
 
 def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
-    """(which rows, of what, its size): neighbours of one kind and content together."""
-    numbers: Counter[str] = Counter()
-    told: dict[tuple[str, str, str], list[int]] = {}
-    for row in facts.rows:
-        numbers[row.kind] += 1
-        told.setdefault((row.kind, _members(facts, row), _size(facts, row)), []).append(numbers[row.kind])
-    for (kind, members, size), places in told.items():
-        yield _named(kind, places), members, size
-
-
-def _named(kind: str, places: Sequence[int]) -> str:
-    """`rows 1, 3 and 5`, `columns 1 to 4`."""
-    name = kind if len(places) == 1 else f"{kind}s"
-    if len(places) > 2 and places[-1] - places[0] == len(places) - 1:
-        return f"{name} {places[0]} to {places[-1]}"
-    *before, last = map(str, places)
-    return f"{name} {', '.join(before)} and {last}" if before else f"{name} {last}"
-
-
-def _members(facts: QuiltFacts, row: QuiltRowFacts) -> str:
-    counts: Counter[str] = Counter()
-    plain: Counter[str] = Counter()
-    for member in row.members:
-        if member.what == "block":
-            counts[facts.kinds[facts.placed[member.index].kind].name] += 1
-        else:
-            plain[facts.cloth[member.index].role] += 1
-    cloth = [many(count, role, _MORE.get(role, "")) for role, count in plain.items()]
-    return ", ".join([*(f"{count} {name}" for name, count in counts.items()), *cloth])
-
-
-def _size(facts: QuiltFacts, row: QuiltRowFacts) -> str:
-    if row.kind == "diagonal row":
-        return f"{show_measure(row.unfinished[1], facts.unit)} high"
-    extent = row.unfinished[::-1] if row.kind in ("column", "strip") else row.unfinished
-    return show_extent(extent, facts.unit)
+    """(which rows, what one takes, what it should measure), as their steps say."""
+    names = quilt_names(facts)
+    for step, text in steps_with_words(facts):
+        if step.makes == "rows":
+            yield text.name, names.takes(step.takes), fraction_text(text.parts[-1].measure)
 
 
 def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
@@ -122,7 +89,7 @@ def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
     _, first, second, third = _COLUMNS
     cells = (
         tick_cell(_BODY),
-        words_cell(name[:1].upper() + name[1:], first, _BOLD),
+        words_cell(name, first, _BOLD),
         words_cell(members, second, _BODY),
         words_cell(size, third, _BOLD),
     )

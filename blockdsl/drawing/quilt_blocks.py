@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
+from blockdsl.cutting.quilt_cuts import listed_names
 from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.diagram import block_picture, letter_diagram
 from blockdsl.drawing.flow import Slice, moved
@@ -43,8 +44,8 @@ _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _LETTERS_PT: Final = 150.0
 _ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
 _ONE_ALONE: Final = (
-    "For one alone; what all of them take is in the cutting lists above. Where units are made in batches, those lists "
-    "count over the whole quilt, so that fewer are left over."
+    "Cutting for one block; totals are above and at the end of each line. Where units are made in batches, they count "
+    "the batches of the whole quilt."
 )
 
 
@@ -102,7 +103,7 @@ def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Sl
     `without`: kinds that are told elsewhere, by their place in the quilt's list.
     """
     kinds = [kind for place, kind in enumerate(facts.kinds) if place not in without]
-    return [_making(kind, alone=is_alone(facts)) for kind in kinds if len(kind.block.placed) > 1]
+    return [_making(facts, kind, alone=is_alone(facts)) for kind in kinds if len(kind.block.placed) > 1]
 
 
 def is_alone(facts: QuiltFacts) -> bool:
@@ -110,14 +111,14 @@ def is_alone(facts: QuiltFacts) -> bool:
     return len(facts.kinds) == 1 and len(facts.kinds[0].colourings) == 1
 
 
-def _making(kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
+def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
     block = kind.block
     first = heading(
         f"Blocks to make: {block.name}" if alone else title_of(kind),
         aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished",
     )
     colouring = kind.colourings[0][0] if alone else ""
-    table = [*_cutting(block), *_beware(block)]
+    table = [*_cutting(block, block_totals(facts, kind)), *_beware(block)]
     return [first, _pictures(block, colouring), *table, *unit_list(block), *step_list(block)]
 
 
@@ -139,11 +140,29 @@ def _beware(block: BlockFacts) -> list[Slice]:
     return [Slice(height, marks, before_pt=2 * STEP_PT) for height, marks in paragraphs]
 
 
-def _cutting(block: BlockFacts) -> Sequence[Slice]:
+def block_totals(facts: QuiltFacts, kind: QuiltKindFacts) -> dict[int, int]:
+    """For each line of a block's table, by its place, how many the whole quilt takes for that part of this block."""
+    names = listed_names((each.name, each.role) for each in facts.kinds)
+    name = names[facts.kinds.index(kind)]
+    totals: dict[int, int] = {}
+    for place, cut in enumerate(kind.block.cutting):
+        use = f"{name}: {cut.unit or cut.label}"
+        totals[place] = sum(
+            count
+            for whole in facts.cutting
+            if (whole.fabric, whole.piece, sorted(whole.cut)) == (cut.fabric, cut.piece, sorted(cut.cut))
+            and whole.subcut == cut.subcut
+            for used, count in whole.uses
+            if used == use
+        )
+    return totals
+
+
+def _cutting(block: BlockFacts, totals: Mapping[int, int]) -> Sequence[Slice]:
     """The table of one block, with the remark that it is for one alone."""
-    table = cutting_table(block)
+    table = cutting_table(block, totals)
     if not table:
         return ()
     height, marks = paragraph(_ONE_ALONE, span_pt(12), _QUIET)
-    head = replace(heading("Cutting for one", aside="sizes with seam allowance"), before_pt=4 * STEP_PT)
+    head = replace(heading("Cutting for one block", aside="sizes with seam allowance"), before_pt=4 * STEP_PT)
     return (head, Slice(height + STEP_PT, marks, keep=True), *table[1:])

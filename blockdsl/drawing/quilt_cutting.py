@@ -9,6 +9,7 @@ from typing import Final
 
 from blockdsl.analysis.letters import spell
 from blockdsl.cutting.cloth import ClothPlan
+from blockdsl.cutting.quilt_pieces import MEASURED
 from blockdsl.drawing.cloth_picture import cloth_pictures
 from blockdsl.drawing.flow import Slice, stacked
 from blockdsl.drawing.lengths import plain_length, show_length, show_measure
@@ -31,6 +32,7 @@ from blockdsl.drawing.words import many, piece_words
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltFacts
+from blockdsl.wording import quilt_names
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -46,8 +48,8 @@ _SUBCUTS: Final = {
 }
 _LENGTHWISE: Final = "along the length of the cloth"
 _OF_BLOCK: Final = {
-    "strip": "then as told with the block",
-    "octagon": "then the corners off, as told with the block",
+    "strip": "then follow the block instructions",
+    "octagon": "then cut off the corners, following the block instructions",
     "template": "round its template",
 }
 
@@ -70,7 +72,7 @@ def quilt_cutting(facts: QuiltFacts) -> list[Slice]:
     if told is None:
         return []
     fabrics = {fabric.name: fabric for fabric in facts.fabrics_used}
-    aside = "what needs the length of the cloth first, then the widest strips"
+    aside = "cut lengthwise pieces first, then the widest strips"
     slices = [heading(_TITLE, aside=aside)]
     for place, cloth in enumerate(told.fabrics):
         section = _fabric(facts, cloth, fabrics[cloth.fabric])
@@ -80,7 +82,7 @@ def quilt_cutting(facts: QuiltFacts) -> list[Slice]:
 
 def cut_lines(facts: QuiltFacts, cloth: FabricClothFacts) -> list[CutLine]:
     """All that is cut from a fabric, in the order of its letters."""
-    return [_line(facts, piece, spell(place).lower()) for place, piece in enumerate(cloth.pieces)]
+    return [_line(facts, cloth.fabric, piece, spell(place).lower()) for place, piece in enumerate(cloth.pieces)]
 
 
 HEADERS: Final = ("fabric", "cut", "piece", "size", "then", "for")
@@ -105,16 +107,24 @@ def quilt_cutting_rows(facts: QuiltFacts) -> tuple[tuple[str, ...], list[tuple[s
     return HEADERS, rows
 
 
-def _line(facts: QuiltFacts, piece: ClothPieceFacts, letter: str) -> CutLine:
+def _line(facts: QuiltFacts, fabric: str, piece: ClothPieceFacts, letter: str) -> CutLine:
     cut = _cut_of(facts, piece.key)
     square = piece.cut[0] == piece.cut[1]
     if cut is None:  # binding and sleeve
         words = piece_words("square" if square else "strip", piece.count)
-        return CutLine(letter, words, _sides(piece.cut), piece.count, "", piece.uses)
+        return CutLine(letter, words, _sides(piece.cut), piece.count, "", _named(facts, piece, fabric))
     of_block = _OF_BLOCK.get(cut.piece, "") if any(":" in use for use, _ in cut.uses) else ""
     told = (_LENGTHWISE if cut.lengthwise else "", _SUBCUTS[cut.subcut], of_block)
     then = ", ".join(words for words in told if words)
-    return CutLine(letter, piece_words(cut.piece, cut.count), _sides(piece.cut), piece.count, then, piece.uses)
+    strips = not square and all(use in MEASURED for use, _ in cut.uses)
+    words = piece_words("strip" if strips else cut.piece, cut.count)
+    return CutLine(letter, words, _sides(piece.cut), piece.count, then, _named(facts, piece, fabric))
+
+
+def _named(facts: QuiltFacts, piece: ClothPieceFacts, fabric: str) -> tuple[tuple[str, int], ...]:
+    """What the pieces are for, as the steps call it."""
+    names = quilt_names(facts)
+    return tuple((names.use(use, fabric, piece.cut), count) for use, count in piece.uses)
 
 
 def _cut_of(facts: QuiltFacts, key: str) -> QuiltCutFacts | None:
@@ -164,10 +174,10 @@ def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
     if cloth.scraps:
         yield "Its blocks are cut from fat quarters, each block from one print; only the rest is cut by the length."
     if plan.proved:
-        yield f"Laid out as below, {length} of cloth is needed: proved shortest for strips cut this way."
+        yield f"Laid out as below, {length} of fabric is needed: the shortest layout for strips cut this way."
     else:
         more = show_measure(plan.at_most_longer, facts.unit)
-        yield f"Laid out as below, {length} of cloth is needed: at most {more} longer than the shortest possible."
+        yield f"Laid out as below, {length} of fabric is needed: within {more} of the shortest layout."
     letters = letters_of(cloth)
     for each in cloth.joined:
         said = " and ".join(letters[key] for key in each.keys)

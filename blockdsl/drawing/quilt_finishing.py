@@ -22,7 +22,7 @@ from blockdsl.drawing.steps import part_marks
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, STEP_PT, Box, span_pt
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import Makes
-from blockdsl.wording import StepPart, StepText
+from blockdsl.wording import StepPart, StepText, quilt_names
 
 _BODY: Final = Style(BODY_PT, "regular", INK)
 PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), 112.0)
@@ -70,7 +70,10 @@ def _pictures(facts: QuiltFacts, makes: Makes) -> tuple[Figure, ...]:
     if makes == "backing" and facts.backing is not None:
         return (backing_picture(facts.backing.plan, facts.unfinished, PICTURE),)
     if makes == "layers":
-        return (layers_picture(PICTURE),)
+        words = quilt_names(facts).words
+        return (
+            layers_picture(PICTURE, (words("quilt-top-right"), words("quilt-batting"), words("quilt-backing-wrong"))),
+        )
     if makes == "sleeve":
         return (sleeve_picture(PICTURE),)
     if makes == "binding" and facts.binding is not None:

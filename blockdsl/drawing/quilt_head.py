@@ -16,6 +16,8 @@ from blockdsl.drawing.sheet_head import measures_slice, title_slice
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box, span_pt
 from blockdsl.drawing.words import many
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, RingFacts
+from blockdsl.wording import quilt_names
+from blockdsl.wording.english import capital
 
 _PICTURE_COLUMNS: Final = 8
 _TALLEST_PT: Final = 330.0
@@ -77,7 +79,7 @@ def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float) -> Dr
     y = 0.0
     told = [(fitted(title_of(kind), width - left, _NAME), _NAME)]
     told += [(fitted(f"colouring {colouring}", width - left, _BODY), _BODY)] if colouring else []
-    told += [(f"{count:,} of them", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
+    told += [(f"Make {count:,}", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
     for words, style in told:
         marks += line(words, left, y + style.baseline_pt, style)
         y += style.line_pt
@@ -89,7 +91,8 @@ def _borders(facts: QuiltFacts, width: float) -> Drawn:
     if not facts.rings:
         return 0.0, ()
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
-    told = [f"Middle {show_extent(facts.middle, facts.unit)}", *(_ring(facts, ring, labels) for ring in facts.rings)]
+    center = capital(quilt_names(facts).words("quilt-center"))
+    told = [f"{center} {show_extent(facts.middle, facts.unit)}", *(_ring(facts, ring, labels) for ring in facts.rings)]
     return _stacked([paragraph(words, width, _BODY) for words in told])
 
 

@@ -18,9 +18,12 @@ from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_P
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.drawing.words import many
 from blockdsl.facts.blockfacts import FabricFacts
+from blockdsl.facts.collect_cloth import PLAIN
 from blockdsl.facts.finishingfacts import FabricClothFacts, FinishingFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import ceil_to
+from blockdsl.wording import quilt_names
+from blockdsl.wording.english import capital
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -35,8 +38,8 @@ _COLUMNS: Final = (
     Column("for", CONTENT_WIDTH_PT - 384.0, gap_pt=0.0),
 )
 _TOOLS: Final = (
-    "Besides: thread to match, thread and pins or clips to hold the layers; rotary cutter, mat and ruler; "
-    "iron; sewing machine with a foot for an even seam."
+    "You will also need: matching thread, basting thread or safety pins, pins or clips; rotary cutter, mat, and ruler; "
+    "iron; sewing machine with a ¼ in foot."
 )
 _SHOP: Final = {"in": "1/8 yd (4 1/2 in)", "cm": "10 cm"}
 
@@ -54,12 +57,12 @@ class Material:
 
 
 def materials(facts: QuiltFacts) -> list[Slice]:
-    """The list of all that is bought, with how it was reckoned below."""
+    """The list of all that is bought, with what the lengths are based on below."""
     lines = material_lines(facts)
     if not lines:
         return []
-    slices = [heading("Materials", aside="to buy; how it is cut follows"), table_head(_COLUMNS)]
-    again = (continued("Materials"), table_head(_COLUMNS))
+    slices = [heading("Fabric requirements"), table_head(_COLUMNS)]
+    again = (continued("Fabric requirements"), table_head(_COLUMNS))
     rows = (table_row(_COLUMNS, _row(line), ruled=place > 0) for place, line in enumerate(lines))
     slices += [replace(row, head=again) for row in rows]
     slices[-1] = replace(slices[-1], keep=True)
@@ -118,7 +121,7 @@ def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltF
             yield Material(fabric, fabric.label or fabric.name, *_bought(cloth.buy, facts), uses)
         elif cloth.buy is None and cloth.pieces and not cloth.scraps:
             yield Material(
-                fabric, fabric.label or fabric.name, "wider cloth", "", "", "holds a piece larger than it is"
+                fabric, fabric.label or fabric.name, "wider fabric", "", "", "a piece is wider than this fabric"
             )
 
 
@@ -132,7 +135,8 @@ def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:
     names = dict.fromkeys(name.partition(": ")[0] for piece in cloth.pieces for name, _ in piece.uses)
     kinds = [kind.name for kind in facts.kinds if kind.role != "border unit"] if cloth.scraps else []
     blocks = {*kinds, *map(with_mirror_image, kinds)}
-    return ", ".join(name for name in names if name not in blocks)
+    plain = quilt_names(facts)
+    return ", ".join(plain.role(name) if name in PLAIN else name for name in names if name not in blocks)
 
 
 def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:
@@ -142,10 +146,10 @@ def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFact
         plan = told.backing.plan
         widths = many(plan.widths, "width")
         name = f"Backing: {fabric.label or fabric.name}"
-        yield Material(fabric, name, *_bought(plan.buy, facts), f"{widths} of the cloth")
+        yield Material(fabric, name, *_bought(plan.buy, facts), f"{widths} of fabric")
     if told.wadding is not None:
         size = show_extent(told.wadding.size, facts.unit)
-        yield Material(None, "Wadding", size, "", "", "in one piece")
+        yield Material(None, capital(quilt_names(facts).words("quilt-batting")), size, "", "", "in one piece")
 
 
 def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
@@ -153,9 +157,8 @@ def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
     widths = sorted({cloth.usable_width for cloth in told.fabrics})
     said = " and ".join(show_length(width, facts.unit) for width in widths)
     return (
-        f"Reckoned for cloth that is {said} {facts.unit} wide between the selvages. What washing and squaring up may "
-        f"take stands apart; the sum is rounded up to the next {_SHOP[facts.unit]}, as shops cut. Buy more where you "
-        "like to have some over."
+        f"Based on {said} {facts.unit} usable width. Shrinkage and squaring-up allowance is listed separately; the sum "
+        f"is rounded up to the next {_SHOP[facts.unit]}."
     )
 
 
@@ -169,4 +172,4 @@ def _fat_quarters(facts: QuiltFacts, told: FinishingFacts) -> str:
     ]
     across, along = NOMINAL[facts.unit]
     size = f"{plain_length(along, facts.unit)} × {plain_length(across, facts.unit)} {facts.unit}"
-    return f"Instead of a length, fat quarters of {size} would do: {', '.join(said)}." if said else ""
+    return f"Fat quarters of {size} instead of a length: {', '.join(said)}." if said else ""

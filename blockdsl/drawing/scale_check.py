@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
-from blockdsl.drawing.lengths import show_length, show_measure
+from blockdsl.drawing.lengths import drafted_length
 from blockdsl.drawing.marks import Mark, Path, Text, Weight
 from blockdsl.drawing.template_marks import centred
 from blockdsl.drawing.theme import (
@@ -38,7 +38,7 @@ INCH_BAR_PT: Final = 6 * POINTS_PER_INCH
 CENTIMETRE_BAR_PT: Final = 15 * POINTS_PER_CENTIMETRE
 ACTUAL_SIZE: Final = ("Print at actual size (100 %),", "not fit to page")
 
-_FIVE_CENTIMETRES: Final = show_measure(Fraction(63, 32), "in")
+_FIVE_CENTIMETRES: Final = f"{drafted_length(Fraction(63, 32), 'in')} in"
 _LABEL_PT: Final = 112.0
 
 
@@ -63,7 +63,7 @@ FIFTEEN_CENTIMETRES: Final = Reading(
     15,
     "cm",
     tuple(Fraction(k, 10) for k in (141, 144, 146, 147, 149, 150, 151, 153, 156)),
-    show_measure(Fraction(189, 32), "in"),
+    f"{drafted_length(Fraction(189, 32), 'in')} in",
 )
 EIGHT_INCHES: Final = Reading(
     8, "in", tuple(Fraction(k, 16) for k in (120, 123, 124, 126, 127, 128, 129, 130, 133)), "20.32 cm"
@@ -72,7 +72,7 @@ TWENTY_CENTIMETRES: Final = Reading(
     20,
     "cm",
     tuple(Fraction(k, 10) for k in (188, 192, 195, 197, 199, 200, 201, 203, 208)),
-    show_measure(Fraction(63, 8), "in"),
+    f"{drafted_length(Fraction(63, 8), 'in')} in",
 )
 
 
@@ -144,6 +144,6 @@ def reading_table(x: float, y: float, reading: Reading, width_pt: float = CONTEN
         edge = x + _LABEL_PT + column * (number + 1)
         weight: Weight = "bold" if length == reading.meant else "regular"
         scale = "100 %" if length == reading.meant else f"{float(length) / reading.meant * 100:.1f} %"
-        for words, row in ((show_length(length, reading.unit), y), (scale, y + 13.0)):
+        for words, row in ((drafted_length(length, reading.unit), y), (scale, y + 13.0)):
             marks.append(Text(edge - measure(words, SMALL_PT, weight), row, words, SMALL_PT, weight))
     return marks

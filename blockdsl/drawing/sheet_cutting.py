@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
@@ -48,18 +48,26 @@ class _Layout:
     axes: tuple[tuple[float, float], ...]
 
 
-def cutting_table(facts: BlockFacts) -> list[Slice]:
-    """The heading and the whole table as slices; nothing when there is nothing to cut."""
+Totals = Mapping[int, int]
+"""For a cut, by its place in the block's list, how many are cut for a whole quilt."""
+
+
+def cutting_table(facts: BlockFacts, totals: Totals | None = None) -> list[Slice]:
+    """The heading and the whole table as slices; nothing when there is nothing to cut.
+
+    With `totals` the table of one block of a quilt: what all of them take stands beside each line, and nothing is said
+    of what is left over, since what one leaves the next one takes.
+    """
     groups = cuts_by_fabric(facts)
     if not groups:
         return []
-    layout = _layout(facts, [cut for _, cuts in groups for cut in cuts])
+    layout = _layout(facts, [cut for _, cuts in groups for cut in cuts], totals)
     head = table_head(layout.columns)
     aside = f"sizes in {'inches' if facts.unit == 'in' else 'centimetres'}, with seam allowance"
     slices = [heading("Cutting", aside=aside), head]
     again_head = head_again(head)
     for place, (fabric, cuts) in enumerate(groups):
-        rows = [_row(facts, cut, layout, ruled=row > 0) for row, cut in enumerate(cuts)]
+        rows = [_row(facts, cut, layout, totals, ruled=row > 0) for row, cut in enumerate(cuts)]
         group = fabric_group(fabric, sum(cut.count for cut in cuts))
         named_again = fabric_group(fabric, None)
         whole = grouped(again_head, group, rows, named_again)
@@ -79,7 +87,7 @@ def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
     return [show_length(side, facts.unit) for side in sides]
 
 
-def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
+def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) -> _Layout:
     """Narrow columns take what their words need, the sub-cut takes the rest; columns with no words are left out."""
     axes, size_pt = lengths_axes([cut_sides(cut, facts) for cut in cuts], _BODY)
     gap = 3 * STEP_PT
@@ -91,7 +99,9 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
     letters = min(need([cut.label for cut in cuts], "patch", _LETTER), _LETTERS_MOST_PT)
     purposes = [say_purpose(cut) for cut in cuts]
     purpose = min(need(purposes, "for", _QUIET), _PURPOSE_MOST_PT) if any(purposes) else 0.0
-    spare = need([str(cut.spare) for cut in cuts], "spare", _BODY) if any(cut.spare for cut in cuts) else 0.0
+    last = "spare" if totals is None else "in all"
+    beside = [_beside(facts, cut, totals) for cut in cuts]
+    spare = need(beside, last, _BODY) if any(beside) else 0.0
     count = need([str(cut.count) for cut in cuts], "cut", _NUMBER) - STEP_PT
     piece = need([say_piece(cut) for cut in cuts], "piece", _BODY)
     size = max(size_pt, width_of("size", _SMALL)) + gap + STEP_PT
@@ -115,7 +125,7 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts]) -> _Layout:
         Column("then" if then else "", then, gap_pt=gap),
         Column("patch", letters, gap_pt=gap),
         Column("for" if purpose else "", purpose, gap_pt=gap if spare else 0.0),
-        Column("spare" if spare else "", spare, "right", 0.0),
+        Column(last if spare else "", spare, "right", 0.0),
     )
     return _Layout(columns, tuple(axes))
 
@@ -136,7 +146,13 @@ def fabric_group(fabric: FabricFacts, pieces: int | None) -> Slice:
     return Slice(height, tuple(marks))
 
 
-def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, *, ruled: bool) -> Slice:
+def _beside(facts: BlockFacts, cut: CutFacts, totals: Totals | None) -> str:
+    """At the end of a line how many are left over, or how many a whole quilt takes."""
+    count = cut.spare if totals is None else totals.get(facts.cutting.index(cut), 0)
+    return f"{count:,}" if count else ""
+
+
+def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, totals: Totals | None, *, ruled: bool) -> Slice:
     _, count, piece, _, then, letters, purpose, spare = layout.columns
     cells: tuple[Cell, ...] = (
         tick_cell(_BODY),
@@ -146,6 +162,6 @@ def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, *, ruled: bool) -> S
         words_cell(fraction_text(say_subcut(cut, facts.unit)), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
         words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
-        words_cell(str(cut.spare) if cut.spare else "", spare, _BODY) if spare.width_pt else EMPTY,
+        words_cell(_beside(facts, cut, totals), spare, _BODY) if spare.width_pt else EMPTY,
     )
     return table_row(layout.columns, cells, ruled=ruled)

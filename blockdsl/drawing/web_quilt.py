@@ -107,12 +107,12 @@ def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[Run, ...], ...]
 
 
 def _materials(facts: QuiltFacts) -> Iterator[Section]:
-    """What to buy, and how it was reckoned; nothing where nothing is known of it."""
+    """What to buy, and what that is based on; nothing where nothing is known of it."""
     rows = [_material(line) for line in material_lines(facts)]
     if rows:
-        table = Table(f"To buy for {facts.name}", _MATERIALS, (RowGroup(tuple(rows)),))
+        table = Table(f"Fabric requirements for {facts.name}", _MATERIALS, (RowGroup(tuple(rows)),))
         said = (Paragraph((Run(text, "quiet"),)) for text in said_of_materials(facts))
-        yield _section(2, "Materials", table, *said)
+        yield _section(2, "Fabric requirements", table, *said)
 
 
 def _material(line: Material) -> tuple[Cell, ...]:
@@ -132,7 +132,7 @@ def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[Part]:
         if page_of(block) or len(block.placed) < 2:
             continue
         pictures = Cards("pictures", (Card((Picture(letters_page(block), "Patches by letter"),)),))
-        alone = Paragraph((Run("For one alone; what all of them take is in the tables above.", "quiet"),))
+        alone = Paragraph((Run("Cutting for one block; totals are above.", "quiet"),))
         size = f"{plain_extent(block.finished, block.unit)} {block.unit}"
         yield _section(3, f"Making {block.name}", pictures, alone, *making(block, 4, size))
 

@@ -41,8 +41,8 @@ _COLUMNS: Final = (
 _ROWS: Final = (
     Column("done", "tick"),
     Column("row", "words"),
-    Column("is of", "words"),
-    Column("should measure, raw edge to raw edge", "words"),
+    Column("takes", "words"),
+    Column("should measure, raw edges", "words"),
 )
 
 
@@ -91,7 +91,6 @@ def _row(facts: QuiltFacts, line: CutLine, label: str) -> tuple[TickCell | SizeC
 def rows_table(facts: QuiltFacts) -> Table:
     """The rows of the top, those that are alike on one line, with what each should measure."""
     rows = []
-    for named, members, size in alike_rows(facts):
-        name = named[:1].upper() + named[1:]
+    for name, members, size in alike_rows(facts):
         rows.append((TickCell(f"{name}, {size}"), plain(name), plain(members), (Run(size, "strong"),)))
     return Table(f"Rows of {facts.name}", _ROWS, (RowGroup(tuple(rows)),))

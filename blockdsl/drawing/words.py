@@ -6,7 +6,7 @@ from collections.abc import Collection, Sequence
 from fractions import Fraction
 from typing import Final
 
-from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
+from blockdsl.drawing.lengths import drafted_length, plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.drawing.strip_words import say_direction, say_octagon, say_strips
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
@@ -142,8 +142,9 @@ def _say_paper(facts: BlockFacts) -> tuple[str, str]:
 
 def _say_sizes(noun: str, way: str, sizes: Sequence[Exact], unit: RulerUnit) -> str:
     if len(sizes) > _LISTED_COLUMNS:
-        return f"{len(sizes)} {noun}s {show_length(min(sizes), unit)} to {show_measure(max(sizes), unit)} {way}"
-    return f"{noun}{'s' * (len(sizes) != 1)} {', '.join(show_length(size, unit) for size in sizes)} {unit}"
+        least, most = (drafted_length(size, unit) for size in (min(sizes), max(sizes)))
+        return f"{len(sizes)} {noun}s {least} to {most} {unit} {way}"
+    return f"{noun}{'s' * (len(sizes) != 1)} {', '.join(drafted_length(size, unit) for size in sizes)} {unit}"
 
 
 def say_allowance(facts: BlockFacts | QuiltFacts) -> str:

@@ -11,7 +11,8 @@ Does not know: pages, pictures, where a sentence is printed.
 
 from blockdsl.wording.document import facts_json
 from blockdsl.wording.messages import LANGUAGES, Messages, messages
-from blockdsl.wording.quilt import quilt_step_texts
+from blockdsl.wording.quilt import quilt_names, quilt_step_texts
+from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steps import step_texts
 from blockdsl.wording.steptext import BOX, StepPart, StepText
 
@@ -19,10 +20,12 @@ __all__ = [
     "BOX",
     "LANGUAGES",
     "Messages",
+    "QuiltNames",
     "StepPart",
     "StepText",
     "facts_json",
     "messages",
+    "quilt_names",
     "quilt_step_texts",
     "step_texts",
 ]

@@ -37,9 +37,14 @@ def quilt_language(facts: QuiltFacts) -> str:
     return "en-US" if facts.unit == "in" else "en-GB"
 
 
+def quilt_names(facts: QuiltFacts, language: str | None = None) -> QuiltNames:
+    """What the parts of a quilt are called, in its language."""
+    return QuiltNames(facts, messages(language or quilt_language(facts)))
+
+
 def quilt_step_texts(facts: QuiltFacts, language: str | None = None) -> tuple[StepText, ...]:
     """The words of every step of a quilt, in order."""
-    writer = _Writer(QuiltNames(facts, messages(language or quilt_language(facts))))
+    writer = _Writer(quilt_names(facts, language))
     return tuple(writer.text(step) for step in facts.steps)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import cached_property
 
 from blockdsl.facts.block_landmark import BlockLandmark
@@ -121,6 +122,29 @@ class QuiltNames:
         """`6 blocks and 5 long sashes`: blocks first, then what lies between them, then what ends a row."""
         takes = sorted(takes, key=self._rank)
         return listed([f"{take.count} {self.part(take, take.count)}" for take in takes], self.words)
+
+    def use(self, use: str, fabric: str, cut: tuple[Fraction, Fraction]) -> str:
+        """What pieces of one size are cut for: borders by number, other plain cloth by its name, parts of blocks."""
+        if use in ("binding", "sleeve"):
+            return self.words(f"quilt-{use}")
+        alike = [
+            place
+            for place, piece in enumerate(self.facts.pieces)
+            if piece.role == use and piece.fabric == fabric and sorted(piece.cut) == sorted(cut)
+        ]
+        if not alike:
+            return use
+        rings = [ring for ring in self.facts.rings if ring.number in {self.facts.pieces[each].ring for each in alike}]
+        if use in ("border", "border corner"):
+            names = listed([self.ring(ring) for ring in rings], self.words)
+            return names if use == "border" else f"{self.piece(alike[0], 2)}, {names}"
+        return listed(list(dict.fromkeys(self.piece(each, 2) for each in alike)), self.words)
+
+    def role(self, role: str) -> str:
+        """What a fabric is bought for, in one word or two."""
+        if role == "border":
+            return self.words("quilt-ring-only-border")
+        return self.words(f"quilt-{role.replace(' ', '-')}", count=2)
 
     # --- how a block lies --------------------------------------------------------------------------
 

@@ -11,6 +11,7 @@ from blockdsl.drawing.diagram_place import Placing
 from blockdsl.drawing.flow import Slice
 from blockdsl.drawing.marks import Figure, Mark, Path, Stamp, Text
 from blockdsl.drawing.quilt_assembly import alike_rows, assembly
+from blockdsl.drawing.quilt_blocks import block_totals
 from blockdsl.drawing.quilt_borders import ring_picture
 from blockdsl.drawing.quilt_cutting import cut_lines, quilt_cutting, quilt_cutting_rows
 from blockdsl.drawing.quilt_finishing import finishing_steps
@@ -164,7 +165,7 @@ def test_strips_that_a_block_cuts_further_say_where_that_is_told() -> None:
     star = 'block "Eight"\n  size 12 in\n  row (star45 points lantern slate ground fog)\n'
     facts = quilt('set straight 2 x 2 of "Eight"', above=star)
     lines = [line for cloth in facts.fabrics for line in cut_lines(facts, cloth) if line.piece.startswith("strip")]
-    assert {line.then for line in lines} == {"then as told with the block"}
+    assert {line.then for line in lines} == {"then follow the block instructions"}
 
 
 def test_a_mitred_corner_is_drawn_in_three_steps_beside_its_words() -> None:
@@ -181,8 +182,8 @@ def test_a_mitred_corner_is_drawn_in_three_steps_beside_its_words() -> None:
 
 def test_the_head_tells_how_many_of_each_block_and_the_borders_from_the_inside_out() -> None:
     head = words(quilt_head(quilt('set straight 3 x 3 of "Four"', "alternate fog", "border 2 in lantern mitred")))
-    assert "5 of them" in head
-    assert "Middle 18 × 18 in" in head
+    assert "Make 5" in head
+    assert "Quilt center 18 × 18 in" in head
     assert "Border 2 in, Lantern, mitred corners" in head
 
 
@@ -195,7 +196,7 @@ def test_every_piece_is_in_the_cutting_list_once() -> None:
             for use, count in line.uses:
                 counts[use] += count
     assert sum(counts.pop(use) for use in list(counts) if use.startswith("Four")) == 12 * 4
-    assert counts == {"sash": 17, "post": 6, "border": 4}
+    assert counts == {"sashes": 17, "cornerstones": 6, "border": 4}
 
 
 @pytest.mark.parametrize("name", list(quilts.ALL))
@@ -217,9 +218,11 @@ def test_a_plan_says_whether_it_is_proved_the_shortest() -> None:
     for name in quilts.ALL:
         facts = quilts.ALL[name]()
         told = words(quilt_cutting(facts))
-        assert told.count("proved shortest") == sum(cloth.plan.proved for cloth in facts.fabrics if cloth.plan)
+        assert told.count("needed: the shortest layout") == sum(
+            cloth.plan.proved for cloth in facts.fabrics if cloth.plan
+        )
         rest = sum(not cloth.plan.proved for cloth in facts.fabrics if cloth.plan)
-        assert told.count("longer than the shortest possible") == rest
+        assert told.count("in of the shortest layout") == rest
 
 
 def test_the_length_for_what_is_bought_covers_what_is_needed_and_what_washing_takes() -> None:
@@ -232,27 +235,48 @@ def test_the_length_for_what_is_bought_covers_what_is_needed_and_what_washing_ta
 
 def test_all_that_is_bought_stands_in_the_materials() -> None:
     names = [line.name for line in material_lines(quilts.scrappy())]
-    assert names == ["Harbour fog", "Lantern", "Wet slate, 7 prints", "Wet slate", "Backing: Harbour fog", "Wadding"]
+    assert names == ["Harbour fog", "Lantern", "Wet slate, 7 prints", "Wet slate", "Backing: Harbour fog", "Batting"]
 
 
 def test_a_fabric_too_narrow_for_a_piece_is_told_among_the_materials() -> None:
     facts = quilt('set straight 3 x 4 of "Four"', "blocks 30 in", "fabric width 12 in usable")
-    assert {line.buy for line in material_lines(facts)} == {"wider cloth"}
+    assert {line.buy for line in material_lines(facts)} == {"wider fabric"}
 
 
 def test_fat_quarters_are_told_for_fabrics_whose_pieces_they_hold() -> None:
     """A fat quarter squared up, 20 1/2 × 17 1/2 in, holds 5 × 5 squares of 3 1/2 in: 24 squares take one."""
     facts = quilt('set straight 3 x 4 of "Four"')
-    assert "fat quarters of 18 × 21 in would do: Harbour fog 1, Wet slate 1." in " ".join(said_of_materials(facts))
+    assert "Fat quarters of 18 × 21 in instead of a length: Harbour fog 1, Wet slate 1." in " ".join(
+        said_of_materials(facts)
+    )
 
 
 def test_rows_that_are_alike_share_a_line() -> None:
     """Three blocks of 6 in and two sashes of 1 in: 20 in and two seams of 1/4 in; 6 1/2 and 1 1/2 in high."""
     facts = quilt('set straight 3 x 4 of "Four"', "sash 1 in slate posts lantern")
     assert list(alike_rows(facts)) == [
-        ("rows 1 to 4", "3 Four, 2 sashes", "20 ¹⁄₂ × 6 ¹⁄₂ in"),
-        ("sash rows 1 to 3", "3 sashes, 2 posts", "20 ¹⁄₂ × 1 ¹⁄₂ in"),
+        ("Rows 1, 2, 3, and 4", "3 blocks and 2 sashes", "20 ¹⁄₂ × 6 ¹⁄₂ in"),
+        ("Sashing strips", "3 sashes and 2 cornerstones", "20 ¹⁄₂ × 1 ¹⁄₂ in"),
     ]
+
+
+def test_a_column_is_told_width_by_height_in_the_table_and_in_its_step() -> None:
+    """Six blocks of 6 in: 6 1/2 in wide and 36 1/2 in high."""
+    facts = quilt('set strippy 2 x 6 of "Four"', "sash 4 in lantern")
+    ((_, _, size),) = alike_rows(facts)
+    assert size == "6 ¹⁄₂ × 36 ¹⁄₂ in"
+    assert quilt_step_texts(facts)[0].text.endswith("☐ 6 1/2 × 36 1/2 in")
+
+
+def test_the_table_of_one_block_says_what_the_whole_quilt_takes() -> None:
+    """Three pairs of triangles for each of four blocks, two at a time: two pairs of squares for one, six for all."""
+    rows = "  row fog/slate  fog/slate\n  row fog/slate  lantern\n"
+    three = f'block "Three"\n  size 4 in\n  make half as two at a time\n{rows}'
+    facts = quilt('set straight 2 x 2 of "Three"', above=three)
+    (kind,) = facts.kinds
+    totals = block_totals(facts, kind)
+    told = {(cut.fabric, cut.count, totals[place]) for place, cut in enumerate(kind.block.cutting)}
+    assert told == {("fog", 2, 6), ("slate", 2, 6), ("lantern", 1, 4)}
 
 
 def test_a_mitred_border_is_cut_two_inches_longer_than_its_outer_edge() -> None:

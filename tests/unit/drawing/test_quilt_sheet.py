@@ -81,7 +81,7 @@ def test_stamps_of_one_page_have_names_of_their_own(facts: QuiltFacts) -> None:
 def test_the_sheet_goes_from_the_shop_to_the_label_in_the_order_of_the_work() -> None:
     words = said(quilt_sheet(quilts.harbour_quilt()))
     order = [
-        "Harbour Light", "Materials", "Notes", "Take care", "Cutting", "Blocks to make", "Assembly",
+        "Harbour Light", "Fabric requirements", "Notes", "Take care", "Cutting", "Blocks to make", "Assembly",
         "First border", "Finishing", "Backing", "Layers", "Hanging sleeve", "Binding", "Label",
     ]  # fmt: skip
     place = 0
@@ -91,7 +91,7 @@ def test_the_sheet_goes_from_the_shop_to_the_label_in_the_order_of_the_work() ->
 
 def test_the_cautions_stand_before_the_first_cut(facts: QuiltFacts) -> None:
     words = said(quilt_sheet(facts))
-    assert words.index("Rotary cutter: close the blade") < words.index("what needs the length of the cloth first")
+    assert words.index("Rotary cutter: close the blade") < words.index("cut lengthwise pieces first")
 
 
 def test_a_quilt_of_one_block_goes_straight_to_its_making() -> None:

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.drawing.lengths import plain_extent, plain_length, show_extent, show_length, show_measure
+from blockdsl.drawing.lengths import drafted_length, plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.geometry import square_root
 
 
@@ -14,7 +14,7 @@ from blockdsl.geometry import square_root
         (Fraction(3), "3"),
         (Fraction(7, 8), "7/8"),
         (Fraction(23, 8), "2 7/8"),
-        (Fraction(12, 5), "2 2/5"),
+        (Fraction(13, 16), "13/16"),
         (Fraction(0), "0"),
         (Fraction(-1, 2), "-1/2"),
     ],
@@ -31,8 +31,8 @@ def test_centimetres_are_told_as_decimals(length: Fraction, words: str) -> None:
     assert plain_length(length, "cm") == words
 
 
-def test_a_diagonal_is_told_to_the_nearest_sixteenth_of_an_inch_and_says_about() -> None:
-    # 3√2 = 4.2426…; in sixteenths 67.88, so 68/16 = 4 1/4.
+def test_a_diagonal_is_told_to_the_nearest_eighth_of_an_inch_and_says_about() -> None:
+    # 3√2 = 4.2426…; in eighths 33.94, so 34/8 = 4 1/4.
     assert plain_length(3 * square_root(Fraction(2)), "in") == "about 4 1/4"
 
 
@@ -41,9 +41,23 @@ def test_a_diagonal_in_centimetres_is_told_to_the_nearest_millimetre() -> None:
     assert plain_length(Fraction(15, 2) * square_root(Fraction(2)), "cm") == "about 10.6"
 
 
-def test_a_fraction_that_no_reader_can_picture_is_told_about() -> None:
-    # 37/113 = 0.3274…; in sixteenths 5.24, so 5/16.
-    assert plain_length(1 + Fraction(37, 113), "in") == "about 1 5/16"
+@pytest.mark.parametrize(
+    ("length", "words"),
+    [
+        # 5/6 of an inch is 6.67 eighths, so 7/8; 37/113 = 0.3274… is 2.62 eighths, so 3/8; 2/5 is 3.2 eighths
+        (Fraction(11, 6), "about 1 7/8"),
+        (1 + Fraction(37, 113), "about 1 3/8"),
+        (Fraction(12, 5), "about 2 3/8"),
+    ],
+)
+def test_a_fraction_that_no_ruler_shows_is_told_about(length: Fraction, words: str) -> None:
+    assert plain_length(length, "in") == words
+
+
+def test_the_lines_of_a_grid_are_told_exactly() -> None:
+    assert drafted_length(Fraction(12, 5), "in") == "2 ²⁄₅"
+    assert drafted_length(Fraction(63, 32), "in") == "1 ³¹⁄₃₂"
+    assert drafted_length(3 * square_root(Fraction(2)), "in") == "about 4 ¹⁄₄"
 
 
 def test_fractions_are_set_with_raised_and_lowered_figures() -> None:
