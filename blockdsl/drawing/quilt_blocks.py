@@ -44,8 +44,8 @@ _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _LETTERS_PT: Final = 150.0
 _ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
 _ONE_ALONE: Final = (
-    "Cutting for one block; totals are above and at the end of each line. Where units are made in batches, they count "
-    "the batches of the whole quilt."
+    "For one block. Totals are above, and at the end of each line: units that are made in batches are counted there over "
+    "the whole quilt."
 )
 
 

@@ -25,7 +25,8 @@ _BLOCK_PT: Final = 50.0
 _NAME: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
-_CORNERS: Final = {"butted": "", "mitred": ", mitred corners", "squares": ", squares at the corners"}
+_CORNERS: Final = {"butted": "", "mitred": "quilt-corners-mitered", "squares": "quilt-corners-squares"}
+"""What is said of a border's corners, by the key of its words."""
 Drawn = tuple[float, tuple[Mark, ...]]
 """How high it is, and its marks from (0, 0)."""
 
@@ -98,7 +99,9 @@ def _borders(facts: QuiltFacts, width: float) -> Drawn:
 
 def _ring(facts: QuiltFacts, ring: RingFacts, labels: dict[str, str]) -> str:
     of = labels.get(ring.fabric, ring.fabric) if ring.fabric else f"pieced of {ring.unit}"
-    return f"{ring.word.capitalize()} {show_measure(ring.width, facts.unit)}, {of}{_CORNERS[ring.corners]}"
+    corners = _CORNERS[ring.corners]
+    more = f", {quilt_names(facts).words(corners)}" if corners else ""
+    return f"{ring.word.capitalize()} {show_measure(ring.width, facts.unit)}, {of}{more}"
 
 
 def _stacked(parts: list[Drawn]) -> Drawn:

@@ -174,7 +174,11 @@ class _Writer:
         if len(group.parts) == 1 and group.times > 1 and not group.parts[0].landmarks:
             return f"{group.times} {self.names.part(group.parts[0], group.times)}"
         parts = listed([self.names.part_as_it_lies(part) for part in group.parts], self.words)
-        return self.words("quilt-group-times", parts=parts, times=group.times) if group.times > 1 else parts
+        if group.times == 1:
+            return parts
+        # Of two parts it is plain what comes again; more of them are held together.
+        many = self.words("quilt-group-many", parts=parts) if len(group.parts) > 2 else parts
+        return self.words("quilt-group-times", parts=many, times=group.times)
 
     def press(self, action: PressRows, step: QuiltStepFacts) -> tuple[str, ...]:
         if action.toward == "sashes" and step.makes == "center":

@@ -16,6 +16,7 @@ quilt-edge-post =
        *[other] posts
     }
 quilt-center = quilt centre
+quilt-corners-mitered = mitred corners
 quilt-batting = wadding
 quilt-center-block = centre block
 quilt-numbers-through = { $first } to { $last }

@@ -130,6 +130,8 @@ quilt-ring-only-round = round
 quilt-batting = batting
 quilt-backing-wrong = backing, wrong side up
 quilt-top-right = top, right side up
+quilt-corners-mitered = mitered corners
+quilt-corners-squares = corner squares
 quilt-backing = backing
 quilt-layers = layers
 quilt-quilting = quilting
@@ -185,6 +187,7 @@ quilt-sew-down-all = Sew them together from top to bottom{ $rst }.
 quilt-sew-along-all = Sew them together end to end{ $rst }.
 quilt-right-sides = , right sides together
 quilt-group-join = , then { "" }
+quilt-group-many = ({ $parts })
 quilt-group-times =
     { $parts } { $times ->
         [2] twice
@@ -372,10 +375,10 @@ quilt-binding-strips =
     } ({ $fabric }) { $width } wide, selvage to selvage.
 quilt-binding-join = Join them with slanted seams, trim to { $seam }, and press the seams open.
 quilt-binding-squares =
-    Cut { $count } { $count ->
-        [one] square
-       *[other] squares
-    } ({ $fabric }) { $side }. Cut each in half from corner to corner. Sew the two triangles together by short edges, right sides together, to a slanted piece. Press the seam open.
+    { $count ->
+        [one] Cut 1 square ({ $fabric }) { $side }. Cut it
+       *[other] Cut { $count } squares ({ $fabric }) { $side }. Cut each
+    } in half from corner to corner. Sew the two triangles together by short edges, right sides together, to a slanted piece. Press the seam open.
 quilt-binding-tube = On the wrong side, draw lines { $width } apart, parallel to the long bias edges. Bring the other two edges together to a tube, right sides together, one edge shifted by one line; sew with a { $seam } seam, and press it open. Cut round and round on the line.
 quilt-binding-join-bias = Join the strips with slanted seams, and press the seams open.
 quilt-binding-measures = The strip measures about { $length }; the edge takes { $around }.

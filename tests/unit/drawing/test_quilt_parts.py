@@ -184,7 +184,7 @@ def test_the_head_tells_how_many_of_each_block_and_the_borders_from_the_inside_o
     head = words(quilt_head(quilt('set straight 3 x 3 of "Four"', "alternate fog", "border 2 in lantern mitred")))
     assert "Make 5" in head
     assert "Quilt center 18 × 18 in" in head
-    assert "Border 2 in, Lantern, mitred corners" in head
+    assert "Border 2 in, Lantern, mitered corners" in head
 
 
 def test_every_piece_is_in_the_cutting_list_once() -> None:
