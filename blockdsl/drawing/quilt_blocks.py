@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
-from blockdsl.cutting.quilt_cuts import listed_names
+from blockdsl.cutting.quilt_cuts import listed_names, with_mirror_image
 from blockdsl.drawing.bias_words import say_bias
 from blockdsl.drawing.diagram import block_picture, letter_diagram
 from blockdsl.drawing.flow import Slice, moved
@@ -44,8 +44,8 @@ _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _LETTERS_PT: Final = 150.0
 _ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
 _ONE_ALONE: Final = (
-    "For one block. Totals are above, and at the end of each line: units that are made in batches are counted there over "
-    "the whole quilt."
+    "For one block. Totals are above, and at the end of each line: units that are made in batches are counted over the "
+    "whole quilt there."
 )
 
 
@@ -141,19 +141,23 @@ def _beware(block: BlockFacts) -> list[Slice]:
 
 
 def block_totals(facts: QuiltFacts, kind: QuiltKindFacts) -> dict[int, int]:
-    """For each line of a block's table, by its place, how many the whole quilt takes for that part of this block."""
+    """For each line of a block's table, by its place, how many the whole quilt takes for that part of this block.
+
+    Batches that serve its mirror image too are counted with them.
+    """
     names = listed_names((each.name, each.role) for each in facts.kinds)
     name = names[facts.kinds.index(kind)]
+    shared = with_mirror_image(name.removesuffix(", mirror image"))
     totals: dict[int, int] = {}
     for place, cut in enumerate(kind.block.cutting):
-        use = f"{name}: {cut.unit or cut.label}"
+        uses = {f"{each}: {cut.unit or cut.label}" for each in (name, shared)}
         totals[place] = sum(
             count
             for whole in facts.cutting
             if (whole.fabric, whole.piece, sorted(whole.cut)) == (cut.fabric, cut.piece, sorted(cut.cut))
             and whole.subcut == cut.subcut
             for used, count in whole.uses
-            if used == use
+            if used in uses
         )
     return totals
 
