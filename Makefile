@@ -7,7 +7,7 @@ BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book gallery test check fuzz sewn read bench readme format clean libraries judges web-judges
+.PHONY: help book gallery test check fuzz trial sewn read bench readme format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
@@ -17,6 +17,7 @@ help:
 	@echo "make check    lint, layout, types and the order of the rooms"
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
+	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"
 	@echo "make sewn     sew every library block at all four sizes on the virtual machine (a run of the tests takes two)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth"
@@ -45,6 +46,9 @@ format: .venv/.installed
 
 fuzz: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.run
+
+trial: .venv/.installed libraries
+	@$(BIN)/python -m tests.fuzz.trial
 
 sewn: .venv/.installed
 	@BLOCKDSL_EVERY_SIZE=1 $(BIN)/pytest --quiet --numprocesses auto --dist worksteal tests/outside/test_library_sewn.py

@@ -128,14 +128,15 @@ def _read(path: Path, most_bytes: int) -> bytes | None:
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_NONBLOCK", 0))
     except OSError:
         return None
-    with os.fdopen(handle, "rb") as file:
-        known = os.fstat(file.fileno())
+    try:
+        known = os.fstat(handle)
         if not S_ISREG(known.st_mode) or known.st_size > most_bytes:
             return None
-        try:
-            return file.read(most_bytes + 1)
-        except OSError:
-            return None
+        return os.read(handle, most_bytes + 1)
+    except OSError:
+        return None
+    finally:
+        os.close(handle)
 
 
 def _is_entry(path: str) -> bool:
