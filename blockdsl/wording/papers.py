@@ -8,7 +8,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperJoin, PaperPatch, edge_on
-from blockdsl.facts.stepfacts import LessonStep, StepFacts
+from blockdsl.facts.stepfacts import LessonStep, StepFacts, StepSeam
 from blockdsl.geometry import Exact, Point, sign, square_root
 from blockdsl.geometry.offset import trim_points
 from blockdsl.geometry.polygon import cross, dot, edges, step
@@ -195,22 +195,30 @@ def _join_parts(step: StepFacts, block: BlockFacts, words: Messages) -> tuple[St
     last = len(joins) - 1
     return tuple(
         StepPart(
-            (*((take,) if place == 0 else ()), _join(join, words)),
+            (*((take,) if place == 0 else ()), _join(join, stage.seams[0], words)),
             size_words(step.unfinished, block.unit, words) if step.unfinished and place == last else "",
         )
-        for place, join in enumerate(joins)
+        for place, (join, stage) in enumerate(zip(joins, step.hands[0].stages, strict=True))
     )
 
 
-def _join(join: PaperJoin, words: Messages) -> str:
+def _join(join: PaperJoin, seam: StepSeam, words: Messages) -> str:
     return words(
         "papers-join",
+        pin="plain" if not seam.meetings else "match" if seam.unnested else "nest",
         before=_run(join.before, words, "papers-sections"),
         after=_run(join.after, words, "papers-sections"),
         join=join.name,
         marks=words("papers-marks-dot" if join.is_level else "papers-marks-top"),
-        toward=_run(join.before, words, "papers-sections-plain"),
+        press=_pressed(join, words),
     )
+
+
+def _pressed(join: PaperJoin, words: Messages) -> str:
+    """Toward the sections that come before; said from the other side where that is a single one."""
+    if len(join.before) > 1 and len(join.after) == 1:
+        return words("papers-press-away", section=_run(join.after, words, ""))
+    return words("papers-press-toward", section=_run(join.before, words, "papers-sections-plain"))
 
 
 def _run(letters: Sequence[str], words: Messages, several: str) -> str:

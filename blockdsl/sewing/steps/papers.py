@@ -13,6 +13,7 @@ from blockdsl.geometry.polygon import bounding_box, dot, step, translate
 from blockdsl.model import Patch
 from blockdsl.sewing.foundation import FoundationPlan, Section, SectionJoin
 from blockdsl.sewing.methods import FOUNDATION
+from blockdsl.sewing.steps.paper_meetings import meetings_of
 from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
 
 SECTION: Final = "section"
@@ -102,7 +103,7 @@ def _joined(plan: FoundationPlan, drawn: Variant, made: Mapping[str, int]) -> Va
     for join in plan.joins:
         parts = number[join.before], number[join.after]
         corners = [corner for letter in join.before for corner in outlines[letter]]
-        stages.append(Stage(parts, (_seam(join, parts, corners),), ()))
+        stages.append(Stage(parts, (_seam(join, parts, corners, meetings_of(join, plan)),), ()))
         number[join.before + join.after] = len(ingredients) + len(stages) - 1
     return Variant(
         count=drawn.count,
@@ -116,7 +117,7 @@ def _joined(plan: FoundationPlan, drawn: Variant, made: Mapping[str, int]) -> Va
     )
 
 
-def _seam(join: SectionJoin, parts: tuple[int, int], before: list[Point]) -> StepSeam:
+def _seam(join: SectionJoin, parts: tuple[int, int], before: list[Point], meetings: tuple[int, int]) -> StepSeam:
     """Pressed toward the sections that come before."""
     start, end = join.seam
     way = step(start, end)
@@ -132,6 +133,6 @@ def _seam(join: SectionJoin, parts: tuple[int, int], before: list[Point]) -> Ste
         parts=parts,
         toward=0,
         arrow=arrow,
-        meetings=0,
-        unnested=0,
+        meetings=meetings[0],
+        unnested=meetings[1],
     )

@@ -30,7 +30,13 @@ papers-then-many = { $first } to { $last } in the order of their numbers, each o
 papers-section = section { $letters }
 papers-sections = sections { $letters }, joined,
 papers-sections-plain = sections { $letters }
-papers-join = Place { $before } on { $after }, right sides together, the edges marked { $join } even, the { $marks } at the same end; pin. Sew on the dashed line. Remove the paper from the seam allowance. Press the seam toward { $toward }.
+papers-join = Place { $before } on { $after }, right sides together, the edges marked { $join } even, the { $marks } at the same end{ $pin ->
+    [nest] . Nest the seams and pin.
+    [match] . Match the seams and pin.
+   *[plain] ; pin.
+} Sew on the dashed line. Remove the paper from the seam allowance. { $press }
+papers-press-toward = Press the seam toward { $section }.
+papers-press-away = Press the seam away from { $section }.
 papers-marks-top = TOP marks
 papers-marks-dot = dots
 papers-out = Remove the papers.

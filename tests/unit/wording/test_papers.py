@@ -78,13 +78,28 @@ def test_more_than_two_sections_are_joined_one_by_one_and_level_seams_by_dots() 
     assert title == "Block · 6 × 6 in finished"
     assert text.startswith(
         "(a) Take 1 section A, 1 section B, and 1 section C. Place section A on section B, right sides together, the "
-        "edges marked A–B even, the dots at the same end; pin."
+        "edges marked A–B even, the dots at the same end. Match the seams and pin."
     )
+    # both rows are pressed toward the piece added last, the same way: matched, and not nested
     assert (
         "(b) Place sections A and B, joined, on section C, right sides together, the edges marked AB–C even, the dots "
-        "at the same end; pin. Sew on the dashed line. Remove the paper from the seam allowance. Press the seam toward "
-        "sections A and B."
+        "at the same end. Match the seams and pin. Sew on the dashed line. Remove the paper from the seam allowance. "
+        "Press the seam away from section C."
     ) in text
+
+
+def test_joins_nest_where_the_allowances_of_both_sections_lie_opposite_ways() -> None:
+    """Each row is sewn from its narrow end, and pressed away from it: 1, 2, 3 to the right; 3, 2, 1 to the left."""
+    above = """unit steps
+  grid 6 x 2
+  patch fog at 0,0 1,0 1,1 0,1
+  patch slate at 1,0 3,0 3,1 1,1
+  patch moss at 3,0 6,0 6,1 3,1
+  patch fog at 0,1 3,1 3,2 0,2
+  patch slate at 3,1 5,1 5,2 3,2
+  patch moss at 5,1 6,1 6,2 5,2"""
+    told = steps("row steps", "make steps as foundation", size="12 x 4 in", above=above)
+    assert "the dots at the same end. Nest the seams and pin. Sew on the dashed line." in told[-1][1]
 
 
 def test_a_section_that_is_no_rectangle_is_measured_along_a_marked_edge() -> None:
