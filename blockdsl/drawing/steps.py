@@ -180,7 +180,7 @@ def _text(step: StepFacts, look: StepLook, width: float, y: float) -> tuple[floa
 
 
 def part_marks(letter: str, part: StepPart, width: float, style: Style) -> tuple[float, tuple[Mark, ...]]:
-    """Height and marks of one part of a step: its sentences, then the measure on a line of its own after a box."""
+    """Height and marks of one part of a step: its sentences, the measure on a line of its own, what follows."""
     height = 0.0
     marks: list[Mark] = []
     if part.sentences:
@@ -192,6 +192,10 @@ def part_marks(letter: str, part: StepPart, width: float, style: Style) -> tuple
         tall, words = paragraph(fraction_text(part.measure), width - indent, bold)
         marks += moved((*tick_cell(bold, style.size_pt * 0.8).marks,), 0.0, height)
         marks += moved(words, indent, height)
+        height += tall
+    if part.after:
+        tall, words = paragraph(fraction_text(" ".join(part.after)), width, style)
+        marks += moved(words, 0.0, height)
         height += tall
     return height, tuple(marks)
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import LessonStep, MethodPart, MethodStep, StepFacts
+from blockdsl.sewing.message import Message
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.pieces import PieceNames
@@ -53,23 +54,18 @@ def method_parts(step: StepFacts, block: BlockFacts, words: Messages, as_in: int
         return _lesson_parts(step, block, words, as_in)
     names = PieceNames(told.pieces, block, words)
     if as_in:
-        sentences = tuple(sentence(each, block.unit, words, names, number=as_in) for each in told.again.sentences)
-        return (StepPart(sentences, _measure(told.again, block, words, names)),)
+        return (_part(told.again, None, block, words, names, as_in),)
     return tuple(_part(part, place, block, words, names) for place, part in enumerate(told.parts))
 
 
-def _part(part: MethodPart, place: int, block: BlockFacts, words: Messages, names: PieceNames) -> StepPart:
-    sentences = tuple(sentence(each, block.unit, words, names) for each in part.sentences)
-    return StepPart(sentences, _measure(part, block, words, names), "", place)
+def _part(
+    part: MethodPart, place: int | None, block: BlockFacts, words: Messages, names: PieceNames, as_in: int = 0
+) -> StepPart:
+    def told(said: Iterable[Message]) -> tuple[str, ...]:
+        return tuple(sentence(each, block.unit, words, names, number=as_in) for each in said)
 
-
-def _measure(part: MethodPart, block: BlockFacts, words: Messages, names: PieceNames) -> str:
-    """What is measured, and what is said after it as whole sentences."""
-    if part.measure is None:
-        return ""
-    measure = sentence(part.measure, block.unit, words, names)
-    after = [sentence(each, block.unit, words, names) for each in part.after]
-    return " ".join((f"{measure}.", *after)) if after else measure
+    measure = told([part.measure])[0] if part.measure is not None else ""
+    return StepPart(told(part.sentences), measure, "", place, told(part.after))
 
 
 def _lesson_parts(step: StepFacts, block: BlockFacts, words: Messages, as_in: int) -> tuple[StepPart, ...]:

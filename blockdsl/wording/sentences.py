@@ -18,7 +18,7 @@ def sentence(
     Errors: ValueError when it names a piece and there are no `names`; as `Messages` when it lacks a message.
     """
     written = {name: _argument(value, unit, words, names) for name, value in said.arguments}
-    return words(said.key, **(written | more))
+    return words(said.key, **(more | written))
 
 
 def _argument(value: Argument, unit: RulerUnit, words: Messages, names: PieceNames | None) -> str | int:

@@ -11,7 +11,7 @@ BOX: Final = "☐"
 
 @dataclass(frozen=True, slots=True)
 class StepPart:
-    """What to do at a stretch: `sentences`, then a `measure` to check, or none.
+    """What to do at a stretch: `sentences`, then a `measure` to check, or none, and `after` it what follows from it.
 
     Where a method has pictures of its own, `picture` is the place of this part's picture in the step's lesson and
     `heading` the words beside its letter.
@@ -21,11 +21,15 @@ class StepPart:
     measure: str = ""
     heading: str = ""
     picture: int | None = None
+    after: tuple[str, ...] = ()
 
     @property
     def text(self) -> str:
         """All of it as one line, the measure after a box to tick."""
-        return " ".join((*self.sentences, f"{BOX} {self.measure}") if self.measure else self.sentences)
+        if not self.measure:
+            return " ".join(self.sentences)
+        stop = "." if self.after else ""
+        return " ".join((*self.sentences, f"{BOX} {self.measure}{stop}", *self.after))
 
 
 @dataclass(frozen=True, slots=True)
