@@ -89,7 +89,9 @@ def any_blocks(draw: st.DrawFn) -> AnyBlock:
     named = st.builds(str.__add__, st.sampled_from(["pair", "corner", "nest"]), turns)
     across = draw(st.integers(1, 3))
     rows = tuple(" ".join(draw(st.one_of(cells, named)) for _ in range(across)) for _ in range(across))
-    choices = tuple(draw(st.lists(st.sampled_from(CHOICES), max_size=4, unique=True)))
+    # One line for a shape: a second one would have nothing left to make.
+    one_each = st.lists(st.sampled_from(CHOICES), max_size=4, unique_by=lambda choice: choice.partition(" as ")[0])
+    choices = tuple(draw(one_each))
     cell = draw(st.sampled_from(["6 in", "4 in", "3 1/2 in", "10 cm"]))
     number, unit = cell.rsplit(" ", 1)
     whole = {"6": 6, "4": 4, "3 1/2": 3.5, "10": 10}[number] * across
