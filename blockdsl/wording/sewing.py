@@ -8,7 +8,7 @@ from itertools import groupby
 from blockdsl.sewing.steps.action import Place, Row, Sew
 from blockdsl.sewing.steps.plan import spreads
 from blockdsl.wording.english import an, capital, listed, plural
-from blockdsl.wording.measures import nearest_words
+from blockdsl.wording.measures import length_words, nearest_words
 from blockdsl.wording.stepvoice import StepVoice
 
 _ENOUGH_TO_REPEAT = 5
@@ -128,6 +128,9 @@ class Sewing(StepVoice):
             yield self._words(key, pos=self._pos(dots[0]))
 
     def _place(self, place: Place) -> Iterator[str]:
+        if place.offset:
+            yield from self._offset(place)
+            return
         shows = ""
         if place.landmarks:
             shows = self._words("tail-shows", shows=self._shows(place.landmarks, count=2))
@@ -141,6 +144,25 @@ class Sewing(StepVoice):
             edge = self._words("edge-side", pos=self._pos(place.side))
         yield self._words("join-sew-edge", edge=edge)
         yield from self._dots(place.dots)
+
+    def _offset(self, place: Place) -> Iterator[str]:
+        """Halves of an oblong, by their long edges: dots at both ends are matched."""
+        length = length_words(self._block.seam, self._block.unit, self._words)
+        part, base = self._placed(place.part), self._placed(place.base)
+        self._told.sides = True
+        self._base = None
+        if self._told.halves and not place.says_side:
+            yield self._words("join-place-long-as", part=part, base=base, number=self._told.halves)
+            return
+        self._told.halves = self._step.number
+        letters = list(dict.fromkeys(self._labels.parts[each].name for each in (place.base, place.part)))
+        yield self._words("join-dot-long", parts=listed(letters, self._words), length=length)
+        yield self._words("join-place-long", part=part, base=base)
+        yield self._words("join-match-dots")
+        edge = self._words("edge-long")
+        if place.says_side:
+            edge = self._words("edge-at", edge=edge, pos=self._pos(place.side))
+        yield self._words("join-sew-edge", edge=edge)
 
     def _placed(self, part: int) -> str:
         return an(self._labels.short(part)) if self._labels.count(part) > 1 else self._labels.by_fabric(part)

@@ -27,6 +27,7 @@ class Told:
     dotted: set[str] = field(default_factory=set)
     set_in: tuple[str, int] = ("", 0)
     turning: bool = False
+    halves: int = 0
     curve: int = 0
     baste: bool = False
 
@@ -76,7 +77,7 @@ class StepVoice:
         for each in landmarks:
             kind = "seen" if each.kind in ("edge", "corner") else each.kind
             fabric = each.letter or self._labels.fabrics.get(each.fabric, each.fabric)
-            edges = max(count, len(each.places))
+            edges = max(count, len(each.places)) if kind.endswith("edge") else count
             found.append(self._words(f"shows-{kind}", fabric=fabric, pos=self._where(each), count=edges))
         return listed(found, self._words)
 

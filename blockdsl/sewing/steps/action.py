@@ -15,7 +15,7 @@ Position = Literal[
     "top", "upper-right", "right", "lower-right", "bottom", "lower-left", "left", "upper-left"
 ]  # fmt: skip
 LandmarkKind = Literal[
-    "edge", "corner", "middle", "point", "square-corner", "sharp-corner", "wide-corner",
+    "edge", "corner", "middle", "point", "square-corner", "sharp-corner", "a-sharp-corner",
     "long-edge", "short-edge", "upright-edges", "level-edges", "mark",
 ]  # fmt: skip
 Edge = Literal["", "long", "short", "longer", "middle", "shortest", "curved", "all"]
@@ -121,6 +121,7 @@ class Place:
     edge: Edge
     landmarks: tuple[Landmark, ...] = ()
     says_side: bool = False
+    offset: bool = False
     dots: tuple[Position, ...] = ()
 
 

@@ -12,6 +12,8 @@ from blockdsl.sewing.order import Joined
 from blockdsl.sewing.steps.edges import is_rectangle
 from blockdsl.sewing.steps.tree import Thing
 
+_QUARTER, _HALF = Fraction(3, 20), Fraction(3, 10)
+"""Of the block's area: four parts of a star have so much between what is set in between them, or two."""
 _GRIDS = {2: "four-patch", 3: "nine-patch", 4: "sixteen-patch"}
 
 
@@ -95,9 +97,9 @@ def _by_place(design: BlockDesign, thing: Thing, patches: Sequence[Patch]) -> It
         return
     share = sum((area(patch.outline) for patch in patches), Fraction(0)) / (width * height)
     count = len(boxes)
-    if share == Fraction(1, 4) and count == 4:
+    if share >= _QUARTER and count == 4:
         yield "quarter"
-    if share == Fraction(1, 2) and count == 2:
+    if share >= _HALF and count == 2:
         yield "half"
     touching = [_touches(box, whole) for box in boxes]
     if all(touch == 2 for touch in touching) and all(_in_corner(box, whole) for box in boxes):

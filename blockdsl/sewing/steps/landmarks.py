@@ -282,9 +282,9 @@ def _form(outline: Polygon) -> list[Landmark]:
     if len(square) == 1:
         found += _at("square-corner", positions[square[0]])
     if len(outline) in (3, 4):
-        for number in range(len(outline)):
-            if _is_sharpest(ways, number):
-                found += _at("sharp-corner", positions[number])
+        sharp = [number for number in range(len(outline)) if _is_sharpest(ways, number)]
+        for number in sharp:
+            found += _at("sharp-corner" if len(sharp) == 1 else "a-sharp-corner", positions[number])
     lengths = [dot(way, way) for way in ways]
     kinds: tuple[tuple[LandmarkKind, Exact], ...] = (("long-edge", max(lengths)), ("short-edge", min(lengths)))
     for kind, wanted in kinds:

@@ -348,7 +348,8 @@ class _Planner:
         if under.fabric is None or over.fabric is None or under.outline is None or over.outline is None:
             return None
         seam = stage.seams[0]
-        if is_rectangle(under.outline) or not _mirrored(under.outline, over.outline, seam.line):
+        offset = len(under.outline) == 3 and _half_turned(under.outline, over.outline, seam.line)
+        if is_rectangle(under.outline) or not (offset or _mirrored(under.outline, over.outline, seam.line)):
             return None
         side = towards(seam.over) if base == 0 else OPPOSITE[towards(seam.over)]
         kind = edge_kind(under.outline, seam.line)
@@ -356,7 +357,7 @@ class _Planner:
         # What is sewn on in the same step must be known to lie as it does; by itself it is laid anew.
         says = bool(marks) or number + 1 < len(self._variant.stages)
         return [
-            Place(other, one, side, (number, 0), kind, marks, says, self._dots(seam)),
+            Place(other, one, side, (number, 0), kind, marks, says, offset, self._dots(seam)),
             Press(((number, 0),)),
             Trim(),
         ]
@@ -467,6 +468,13 @@ def _longest(way: Point) -> Exact:
 def _edge_along(outline: Polygon, line: Sequence[Point]) -> Exact:
     xs, ys = [c.x for c in outline], [c.y for c in outline]
     return max(ys) - min(ys) if line[0].x == line[-1].x else max(xs) - min(xs)
+
+
+def _half_turned(one: Polygon, other: Polygon, line: Sequence[Point]) -> bool:
+    """Whether each of two triangles, no mirror image of the other, comes from the other by a half turn."""
+    a, b = line[0], line[-1]
+    turned = {Point(a.x + b.x - corner.x, a.y + b.y - corner.y) for corner in one}
+    return turned == set(other) and not _mirrored(one, other, line)
 
 
 def _mirrored(one: Polygon, other: Polygon, line: Sequence[Point]) -> bool:

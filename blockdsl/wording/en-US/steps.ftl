@@ -29,11 +29,14 @@ way-upper-left = lower right to upper left
 
 # What shows how a part lies: "with …".
 shows-seen = { $fabric } at the { $pos }
-shows-middle = { $fabric } in the middle of its { $pos } edge
+shows-middle = { $count ->
+    [one] { $fabric } in the middle of its { $pos } edge
+   *[other] { $fabric } in the middle of their { $pos } edges
+}
 shows-point = its point at the { $pos }
 shows-square-corner = its square corner at the { $pos }
 shows-sharp-corner = its sharp corner at the { $pos }
-shows-wide-corner = its wide corner at the { $pos }
+shows-a-sharp-corner = a sharp corner at the { $pos }
 shows-long-edge = { $count ->
     [one] its long edge at the { $pos }
    *[other] long edges at the { $pos }
@@ -107,6 +110,10 @@ join-match = Match the seams and pin.
 join-sew-alike = Sew one { $name } to the { $side } edge of the other{ $tail }.
 join-sew-edge = Sew the { $edge }.
 join-place = Place { $part } on { $base }, right sides together, all edges even{ $shows }.
+join-dot-long = On the wrong side of each { $parts }, mark a dot { $length } from both edges at each end of its long edge.
+join-place-long = Place { $part } on { $base }, right sides together, long edges even.
+join-place-long-as = Place { $part } on { $base }, dots matched, and sew the long edge as in step { $number }.
+join-match-dots = Match the dots, so that the narrow corner of each extends beyond the wide corner of the other; pin.
 join-points = { $several ->
     [yes] Their points extend { $length } at both ends.
     [again] Their points extend { $length }.
