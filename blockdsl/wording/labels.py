@@ -156,7 +156,28 @@ class Labels:
 
 
 def _shortened(names: AbstractSet[str]) -> dict[str, str]:
-    """Names without their fabrics or their making, where what is left is unique among them."""
-    heads = {name: _JOINTS.split(name)[0] for name in names}
-    count = Counter(heads.values())
-    return {name: head for name, head in heads.items() if count[head] == 1}
+    """Names without their fabrics or their making, where what is left is unique among them.
+
+    Else by the one fabric that no other of the same kind has: `Lantern half-square triangle`.
+    """
+    parts = {name: _JOINTS.split(name, maxsplit=1) for name in names}
+    count = Counter(head for head, *_ in parts.values())
+    found: dict[str, str] = {}
+    for name, (head, *rest) in parts.items():
+        if count[head] == 1:
+            found[name] = head
+            continue
+        others = {
+            fabric
+            for other, (kind, *more) in parts.items()
+            if kind == head and other != name
+            for fabric in _fabrics(more)
+        }
+        own = [fabric for fabric in _fabrics(rest) if fabric not in others]
+        if own:
+            found[name] = f"{own[0]} {head}"
+    return found
+
+
+def _fabrics(rest: Sequence[str]) -> list[str]:
+    return [fabric for each in rest for fabric in each.split(" and ")]

@@ -5,6 +5,7 @@ A term (`-toward`) that British English says in its own way changes every messag
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from functools import lru_cache
 from importlib.resources import files
@@ -19,6 +20,9 @@ Argument = str | int
 
 LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {"en-US": ("en-US",), "en-GB": ("en-GB", "en-US")}
 """For each language the folders that its messages are looked for in, the first one laid over the next."""
+_ENTRY: Final = re.compile(r"^(-?[A-Za-z][A-Za-z0-9_-]*) *=", re.MULTILINE)
+_REFERENCE: Final = re.compile(r"\{\s*(-?[a-z][a-z0-9-]*)")
+_COMMENT: Final = re.compile(r"^#.*\n?", re.MULTILINE)
 
 
 class MissingMessageError(LookupError):
@@ -30,7 +34,11 @@ class Messages:
 
     def __init__(self, language: str) -> None:
         self.language = language
-        self._bundle = _bundle(language)
+        self._bundle = FluentBundle([language], use_isolating=False)
+        # Each entry is parsed when it is first wanted: a run needs few of many hundred.
+        self._waiting: dict[str, str] = {}
+        for folder in reversed(LANGUAGES[language]):
+            self._waiting |= _entries(folder)
 
     def __contains__(self, key: object) -> bool:
         """Whether the language has a message, or an attribute of one, of this key."""
@@ -52,8 +60,18 @@ class Messages:
         # Where a line of the file ends, a sentence goes on.
         return str(said).replace("\n", " ")
 
+    def _read(self, name: str) -> None:
+        """Parse an entry, and what it refers to."""
+        text = self._waiting.pop(name, None)
+        if text is None:
+            return
+        self._bundle.add_resource(FluentResource(text))
+        for other in _REFERENCE.findall(text):
+            self._read(other)
+
     def _pattern(self, key: str) -> Pattern | None:
         name, _, attribute = key.partition(".")
+        self._read(name)
         if not self._bundle.has_message(name):
             return None
         found = self._bundle.get_message(name)
@@ -69,11 +87,14 @@ def messages(language: str = "en-US") -> Messages:
     return Messages(language)
 
 
-def _bundle(language: str) -> FluentBundle:
-    bundle = FluentBundle([language], use_isolating=False)
-    for folder in reversed(LANGUAGES[language]):
-        sources = sorted(files("blockdsl.wording").joinpath(folder).iterdir(), key=lambda source: source.name)
-        for source in sources:
-            if source.name.endswith(".ftl"):
-                bundle.add_resource(FluentResource(source.read_text(encoding="utf-8")), allow_overrides=True)
-    return bundle
+@lru_cache
+def _entries(folder: str) -> dict[str, str]:
+    """The text of every message and term in a folder, by its name; a term's begins with a hyphen."""
+    found: dict[str, str] = {}
+    for source in sorted(files("blockdsl.wording").joinpath(folder).iterdir(), key=lambda source: source.name):
+        if not source.name.endswith(".ftl"):
+            continue
+        _, *parts = _ENTRY.split(source.read_text(encoding="utf-8"))
+        for name, rest in zip(parts[::2], parts[1::2], strict=True):
+            found[name] = f"{name} ={_COMMENT.sub('', rest)}\n"
+    return found

@@ -132,7 +132,9 @@ class StepVoice:
         if part < self._many:
             return self._one_of(part) if self._labels.count(part) > 1 else self._labels.the(part)
         if 0 < len(along) <= MOST_ALONG and part not in self._row_lists and part not in self._row_names:
-            return listed(list(dict.fromkeys(self._labels.the(each) for each in along)), self._words)
+            names = [self._labels.the(each) for each in along]
+            if len(set(names)) == len(names):
+                return listed(names, self._words)
         return self._joined(part)
 
     def _one_of(self, part: int) -> str:

@@ -94,8 +94,15 @@ def _turns(outline: Polygon, side: int) -> list[Turn]:
     found: list[Turn] = []
     for number, way in enumerate(ways):
         if number != side and dot(way, way) == square:
-            found.append((dot(way, here) / square, cross(way, here) / square))
+            found.append((_share(dot(way, here), square), _share(cross(way, here), square)))
     return found
+
+
+def _share(part: Exact | int, whole: Exact | int) -> Exact:
+    """Exact for whole numbers too."""
+    if isinstance(part, int) and isinstance(whole, int):
+        return Fraction(part, whole)
+    return part * Fraction(1) / whole
 
 
 def _turned(point: Point, turn: Turn) -> Point:
@@ -146,7 +153,6 @@ class _View:
         for start, end in edges(outline):
             way = step(start, end)
             square = dot(way, way)
-            middle = square / 2
             seen: set[str] = set()
             inside: set[str] = set()
             for patch, name in zip(picture, names, strict=True):
@@ -155,7 +161,7 @@ class _View:
                         continue
                     seen.add(name)
                     low, high = dot(way, step(start, a)), dot(way, step(start, b))
-                    if sign(low - middle) <= 0 <= sign(high - middle):
+                    if sign(2 * low - square) <= 0 <= sign(2 * high - square):
                         inside.add(name)
             self._edges.append(seen.pop() if len(seen) == 1 else "")
             self._middles.append(inside.pop() if len(inside) == 1 else "")

@@ -91,7 +91,7 @@ def _edge(outline: Polygon, seam: Fraction) -> Measure:
 
 
 def _points(variant: Variant) -> int:
-    """How many patches touch the outer edge with a corner alone, both of its edges slanting away."""
+    """How many patches touch the outer edge with a corner alone."""
     outline = variant.outline
     if outline is None:
         return 0
@@ -106,10 +106,7 @@ def _points(variant: Variant) -> int:
             for start, way in sides:
                 if _is_on(start, way, corner):
                     beside = (ring[number - 1], ring[(number + 1) % len(ring)])
-                    if all(
-                        sign(cross(way, step(corner, other))) and sign(dot(way, step(corner, other)))
-                        for other in beside
-                    ):
+                    if not any(_is_on(start, way, other) for other in beside):
                         found.add(corner)
     return len(found)
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
-from blockdsl.geometry.polygon import area
+from blockdsl.geometry.polygon import cross, step
 from blockdsl.sewing.steps.action import (
     Action,
     Baste,
@@ -37,16 +38,17 @@ from blockdsl.sewing.steps.ends import overhang
 from blockdsl.sewing.steps.landmarks import NOTHING, Lying, along, half_turned, lying
 from blockdsl.sewing.steps.measure import measure_of
 from blockdsl.sewing.steps.step import Stage, StepSeam, Variant
-from blockdsl.sewing.steps.upright import upright
+from blockdsl.sewing.steps.upright import in_whole_numbers, upright
 
 _ALIKE = 1e-6
+MOST_NAMED = 2
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
 
 
 def plan_actions(variant: Variant, seam: Fraction) -> tuple[Action, ...]:
     """The actions of a step that joins patches and units, as its picture lies; `seam` is the allowance."""
-    return (*_Planner(upright(variant), seam).plan(), measure_of(variant, seam))
+    return (*_Planner(variant, seam).plan(), measure_of(variant, seam))
 
 
 def plan_by_hand(variant: Variant, seam: Fraction, *, is_whole: bool) -> tuple[Action, ...]:
@@ -54,7 +56,7 @@ def plan_by_hand(variant: Variant, seam: Fraction, *, is_whole: bool) -> tuple[A
 
     `is_whole`: nothing else is sewn to it over papers, so the papers come out.
     """
-    planned = _Planner(upright(variant), seam).plan()
+    planned = _Planner(variant, seam).plan()
     sewn = (action for action in planned if not isinstance(action, Crease | Dot | Press | Trim))
     return (Baste(), *sewn, Papers(is_whole), measure_of(variant, seam))
 
@@ -79,7 +81,7 @@ def told_to_lie(action: Action) -> Iterator[tuple[int, tuple[Landmark, ...]]]:
 
 class _Planner:
     def __init__(self, variant: Variant, seam: Fraction) -> None:
-        self._variant = variant
+        self._variant, self._times = in_whole_numbers(upright(variant))
         self._seam = seam
         self._many = len(variant.ingredients)
         self._curves = 0
@@ -153,11 +155,22 @@ class _Planner:
             yield from self._curved(number, stage)
         elif not self._is_plain(stage):
             yield from self._hard(number, stage)
-        elif len(stage.parts) > MOST_BESIDE:
+        elif len(stage.parts) > MOST_BESIDE or self._is_shorter_listed(stage):
             yield self._row(number, stage)
             yield Press(self._seams(number, stage))
         else:
             yield from self._beside(number, stage)
+
+    def _is_shorter_listed(self, stage: Stage) -> bool:
+        """Of three units with long names that all must be told to lie, a list says it in fewer words."""
+        if len(stage.parts) != MOST_BESIDE or max(stage.parts) >= self._many:
+            return False
+        if any(self._is_numbered(part) for part in stage.parts):
+            return False
+        names = [self._variant.ingredients[part].name for part in stage.parts]
+        sides = zip(stage.parts, (*stage.seams, stage.seams[-1]), strict=True)
+        told = [bool(self._lies(part, seam).landmarks) for part, seam in sides]
+        return told[0] and told[2] and sum(len(name.split(" ")) > 1 for name in (names[0], names[2])) == MOST_NAMED
 
     @staticmethod
     def _seams(number: int, stage: Stage) -> tuple[tuple[int, int], ...]:
@@ -318,7 +331,7 @@ class _Planner:
         if len(stage.parts) == MOST_BESIDE:
             return 1
         if any(seam.stop is not None for seam in stage.seams):
-            areas = [sum((area(ring) for ring in self._outlines(part)), Fraction(0)) for part in stage.parts]
+            areas = [sum((doubled_area(ring) for ring in self._outlines(part)), Fraction(0)) for part in stage.parts]
             return areas.index(min(areas))
         ranks = [self._rank(part) for part in stage.parts]
         if ranks[0] != ranks[1]:
@@ -335,7 +348,7 @@ class _Planner:
         outline = ingredient.outline
         if outline is None:
             return 0, 0
-        return (1 if is_rectangle(outline) else 0), area(outline)
+        return (1 if is_rectangle(outline) else 0), doubled_area(outline)
 
     # --- patches that are mirror images in their seam ----------------------------------------------
 
@@ -435,6 +448,8 @@ class _Planner:
         edge = None
         if ingredient is not None and ingredient.outline is not None and is_rectangle(ingredient.outline):
             edge = _edge_along(ingredient.outline, seam.line)
+        edge = None if edge is None else edge * Fraction(1, self._times)
+        length = length * Fraction(1, self._times)
         return Partial(part, on, side, (number, place), towards(way), length, OPPOSITE[towards(way)], edge)
 
     def _closing(self, number: int, start: Point, end: Point) -> Iterator[Close]:
@@ -470,6 +485,13 @@ def _edge_along(outline: Polygon, line: Sequence[Point]) -> Exact:
     return max(ys) - min(ys) if line[0].x == line[-1].x else max(xs) - min(xs)
 
 
+def doubled_area(ring: Polygon) -> Exact:
+    """Twice the area of a clockwise outline."""
+    first = ring[0]
+    ways = [step(first, corner) for corner in ring[1:]]
+    return sum((cross(one, other) for one, other in pairwise(ways)), Fraction(0))
+
+
 def _half_turned(one: Polygon, other: Polygon, line: Sequence[Point]) -> bool:
     """Whether each of two triangles, no mirror image of the other, comes from the other by a half turn."""
     a, b = line[0], line[-1]
@@ -485,7 +507,7 @@ def _mirrored(one: Polygon, other: Polygon, line: Sequence[Point]) -> bool:
 
     def across(place: Point) -> Point:
         x, y = place.x - a.x, place.y - a.y
-        share = 2 * (x * way.x + y * way.y) / square
-        return Point(a.x + share * way.x - x, a.y + share * way.y - y)
+        along_it = 2 * (x * way.x + y * way.y)
+        return Point(along_it * way.x + square * (a.x - x), along_it * way.y + square * (a.y - y))
 
-    return {across(corner) for corner in one} == set(other)
+    return {across(corner) for corner in one} == {Point(square * corner.x, square * corner.y) for corner in other}

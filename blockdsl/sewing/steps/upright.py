@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
+from fractions import Fraction
 from itertools import pairwise
+from math import lcm
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.polygon import bounding_box
@@ -30,14 +32,44 @@ def upright(variant: Variant) -> Variant:
         return variant
     if len(outline) == 3 or len(variant.picture) == len(variant.ingredients) == 2:
         return variant  # a triangle is told by its long edge; two patches are placed on one another
-    left, top, right, bottom = bounding_box(tuple(map(_rotated, outline)))
+    return _moved(variant, _rotated)
+
+
+def in_whole_numbers(variant: Variant) -> tuple[Variant, int]:
+    """The same, so many times as large that every corner is told by whole numbers, which are quicker to compare.
+
+    Where roots are among them it stays as it is, and 1 time as large.
+    """
+    corners = [corner for patch in variant.picture for corner in patch.outline]
+    corners += [place for stage in variant.stages for seam in stage.seams for place in _places(seam)]
+    corners += [place for stage in variant.stages for pair in stage.closes for place in pair]
+    numbers = [number for corner in corners for number in corner]
+    if any(patch.curved for patch in variant.picture) or not all(isinstance(number, Fraction) for number in numbers):
+        return variant, 1
+    times = lcm(*{number.denominator for number in numbers if isinstance(number, Fraction)})
+
+    def whole(place: Point) -> Point:
+        return Point(int(place.x * times), int(place.y * times))  # type: ignore[arg-type]  # whole numbers are exact
+
+    return _moved(variant, whole), times
+
+
+def _places(seam: StepSeam) -> tuple[Point, ...]:
+    more = (seam.stop, seam.begin, None if seam.fan is None else seam.fan.place)
+    return (*seam.line, *seam.dots, *(place for place in more if place is not None))
+
+
+def _moved(variant: Variant, turn: Callable[[Point], Point]) -> Variant:
+    """Everything turned in the same way, the box again at (0, 0)."""
+    corners = tuple(turn(corner) for patch in variant.picture for corner in patch.outline)
+    left, top, right, bottom = bounding_box(corners)
 
     def point(place: Point) -> Point:
-        turned = _rotated(place)
+        turned = turn(place)
         return Point(turned.x - left, turned.y - top)
 
-    def ring(corners: Sequence[Point]) -> Polygon:
-        return tuple(map(point, corners))
+    def ring(places: Sequence[Point]) -> Polygon:
+        return tuple(map(point, places))
 
     def picture(patches: Sequence[Patch]) -> tuple[Patch, ...]:
         return tuple(Patch(patch.fabric, ring(patch.outline)) for patch in patches)
@@ -46,11 +78,11 @@ def upright(variant: Variant) -> Variant:
         return replace(
             old,
             line=ring(old.line),
-            over=_rotated(old.over),
-            fan=old.fan and replace(old.fan, place=point(old.fan.place)),
-            arrow=_rotated(old.arrow),
+            over=turn(old.over),
+            arrow=turn(old.arrow),
             stop=None if old.stop is None else point(old.stop),
             begin=None if old.begin is None else point(old.begin),
+            fan=old.fan and replace(old.fan, place=point(old.fan.place)),
             dots=ring(old.dots),
         )
 
@@ -61,11 +93,11 @@ def upright(variant: Variant) -> Variant:
     return replace(
         variant,
         extent=(right - left, bottom - top),
-        outline=ring(outline),
+        outline=variant.outline and ring(variant.outline),
         picture=picture(variant.picture),
         ingredients=tuple(
             replace(
-                part, picture=picture(part.picture), outline=part.outline and ring(part.outline), top=_rotated(part.top)
+                part, picture=picture(part.picture), outline=part.outline and ring(part.outline), top=turn(part.top)
             )
             for part in variant.ingredients
         ),
