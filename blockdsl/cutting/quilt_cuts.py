@@ -24,7 +24,7 @@ from blockdsl.geometry import ceil_to
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import KindRole, QuiltDesign
 from blockdsl.sewing import Making, Prints, Run, choose_for_block, plan_makings
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +46,8 @@ class QuiltCut:
     uses: tuple[tuple[str, int], ...]
 
 
+_BY_ITSELF = (CUT_PATCHES, FOUNDATION)
+"""Methods whose pieces are cut for one patch each, not for a batch."""
 _Look = tuple[str, Piece, tuple[Fraction, Fraction], Subcut, bool, bool, bool]
 """Fabric, piece, size, sub-cut, lengthwise, may turn, joined: what is cut alike."""
 
@@ -156,18 +158,27 @@ def _of_copies(copies: _Copies, name: str, shared: str) -> Iterator[_Need]:
     grain = plan_grain(design, lettered)
     spread = {fabric for prints in copies.prints for fabric, _ in prints}
     for cut in cut_list(design, copies.making, lettered, len(copies.prints), grain):
-        by_itself = cut.method == CUT_PATCHES
+        by_itself = cut.method in _BY_ITSELF
         if not (by_itself and cut.fabric in spread):
             use = f"{name if by_itself else shared}: {cut.unit or cut.label}"
             yield from _needs(cut, use, upright=cut.fabric in upright, measure=design.measure)
-    loose = replace(copies.making, parts=(), foundations=())
     for fabric in sorted(spread):
         of_print = Counter(dict(prints).get(fabric, 0) for prints in copies.prints)
         for number, many in sorted(of_print.items()):
-            for cut in cut_list(design, loose, lettered, many, grain):
+            for cut in cut_list(design, _by_itself(copies, many), lettered, many, grain):
                 if cut.fabric == fabric:
-                    needs = _needs(cut, f"{name}: {cut.label}", upright=fabric in upright, measure=design.measure)
+                    use = f"{name}: {cut.unit or cut.label}"
+                    needs = _needs(cut, use, upright=fabric in upright, measure=design.measure)
                     yield from (replace(need, print_number=number) for need in needs)
+
+
+def _by_itself(copies: _Copies, many: int) -> Making:
+    """The making of so many of the blocks, without what is made in batches."""
+    papers = []
+    for plan in copies.making.foundations:
+        each = len(plan.group.places) // len(copies.prints)
+        papers.append(replace(plan, group=replace(plan.group, places=plan.group.places[:each] * many)))
+    return replace(copies.making, parts=(), foundations=tuple(papers))
 
 
 def _needs(cut: Cut, use: str, *, upright: bool, measure: Fraction) -> Iterator[_Need]:

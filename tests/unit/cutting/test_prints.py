@@ -177,3 +177,12 @@ block "Other"
     assert scraps.fat_quarters == (1, 1)
     mixed = quilt("set rows", 'row "Lone" "Other" "Lone" "Other"', "scraps lantern from 1 fat quarters", above=above)
     assert mixed.scraps[0].fat_quarters == (2,)
+
+
+def test_triangles_for_papers_of_several_prints_share_no_squares() -> None:
+    # One triangle of lantern on the papers of each block: two come of a square of one print, and of another print none.
+    above = 'block "Half"\n  size 6 in\n  make half as foundation\n  row fog/lantern'
+    of_one = quilt('set straight 2 x 2 of "Half"', above=above)
+    assert [(cut.count, cut.subcut) for cut in of_one.cutting if cut.fabric == "lantern"] == [(2, "once")]
+    of_four = quilt('set straight 2 x 2 of "Half"', "scraps lantern from 4 fat quarters", above=above)
+    assert (counts(of_four, "lantern"), counts(of_four, "fog")) == ([4], counts(of_one, "fog"))
