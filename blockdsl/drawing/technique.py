@@ -28,7 +28,7 @@ from blockdsl.drawing.theme import (
 from blockdsl.drawing.typeset import fraction_text
 from blockdsl.drawing.words import CAUTIONS
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
-from blockdsl.wording.lessons import english_of, section_shown, section_title, technique_about, technique_title
+from blockdsl.wording.lessons import section_shown, section_title, take_care, technique_about, technique_title
 
 _PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0, 84.0)
 _TITLE: Final = Style(22.0, "bold", INK)
@@ -115,7 +115,7 @@ def _cautions(technique: TechniqueFacts) -> Slice:
     half = (len(CAUTIONS) + 1) // 2
     name = Slice(
         _NAME.line_pt + STEP_PT / 2,
-        line(english_of(technique.sections[0].unit)("take-care"), 0.0, _NAME.baseline_pt, _NAME),
+        line(take_care(technique), 0.0, _NAME.baseline_pt, _NAME),
     )
     marks: list[Mark] = [*name.marks]
     bottom = 0.0

@@ -28,6 +28,7 @@ from blockdsl.facts.techniquefacts import (
     Press,
     Words,
 )
+from blockdsl.facts.techniques import english_of
 from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.wording.lessons import describe_picture
@@ -45,14 +46,16 @@ _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
 _ORDER: Final = (Paper, Cloth, Line, Dot, Press, Cutting, Measured, Gap, Words)
 
 
-def technique_picture(picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box) -> Figure:
+def technique_picture(
+    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, english: str = ""
+) -> Figure:
     """The scene in the middle of the box, with what it shows for those who cannot see it."""
     setting = set_scene(picture, box)
     marks: list[Mark] = []
     # Cloth lies as it is listed; everything else lies on it.
     for item in sorted(picture.items, key=_layer):
         marks += _drawn(item, picture, setting, fabrics, unit)
-    return Figure(describe_picture(picture, unit), tuple(marks))
+    return Figure(describe_picture(picture, unit, english or english_of(unit)), tuple(marks))
 
 
 def _layer(item: Item) -> int:

@@ -48,7 +48,7 @@ def block_uses(section: TechniqueSection) -> list[Slice]:
         slices.append(Slice(height + 1.5 * STEP_PT, words, head=(continued(title),)))
     left_out = len(section.uses) - _MOST_USES
     if left_out > 0:
-        height, words = paragraph(uses_more(left_out, section.unit), CONTENT_WIDTH_PT, _BODY)
+        height, words = paragraph(uses_more(left_out, section), CONTENT_WIDTH_PT, _BODY)
         slices.append(Slice(height, words))
     return slices
 
@@ -62,7 +62,7 @@ def common_sizes(section: TechniqueSection) -> list[Slice]:
     if not table.rows:
         return []
     unit = section.unit
-    heads = table_heads(table, unit)
+    heads = table_heads(section)
     rows = [[_shown(lengths, unit) for lengths in (row.finished, *row.cuts, row.unfinished)] for row in table.rows]
     width = CONTENT_WIDTH_PT / len(heads)
     columns = [Column(head, width) for head in heads]

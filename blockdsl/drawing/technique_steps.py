@@ -95,22 +95,22 @@ def _row(cards: _Cards, row: Sequence[Step], first: int, columns: int) -> Slice:
 
 def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, tuple[Mark, ...]]:
     """Pictures on a tinted ground, the number and name of the step, what to do."""
-    unit = cards.section.unit
+    section = cards.section
     marks: list[Mark] = [rectangle(0.0, 0.0, width, cards.picture_pt, fill=TINT)]
     each = width / len(step.pictures)
     for place, picture in enumerate(step.pictures):
         told = _TOLD_PT if picture.hand else 0.0
         height = cards.picture_pt - 2 * _INNER_PT - told
         inner = Box(place * each + _INNER_PT, _INNER_PT + told, each - 2 * _INNER_PT, height)
-        marks.append(technique_picture(picture, cards.section.fabrics, cards.section.unit, inner))
+        marks.append(technique_picture(picture, section.fabrics, section.unit, inner, section.english))
         if picture.hand:
             hand = f"{picture.hand}-handed"
             marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)
     y = cards.picture_pt + STEP_PT
-    title = fitted(step_title(step, unit), width - width_of(f"{number}  ", _NUMBER), _TITLE)
+    title = fitted(step_title(step, section), width - width_of(f"{number}  ", _NUMBER), _TITLE)
     marks += runs([(f"{number}  ", _NUMBER), (title, _TITLE)], 0.0, y + _TITLE.baseline_pt)
     y += _TITLE.line_pt
-    height, words = paragraph(fraction_text(step_words(step, unit)), width, _BODY)
+    height, words = paragraph(fraction_text(step_words(step, section)), width, _BODY)
     marks += moved(words, 0.0, y)
     return y + height, tuple(marks)
 

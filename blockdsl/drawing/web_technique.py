@@ -64,13 +64,13 @@ def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPag
 def _steps(section: TechniqueSection) -> Iterator[Card]:
     for number, step in enumerate(section.steps, start=1):
         pictures = tuple(_pictures(section, step))
-        heading = Heading(3, (Run(f"{number} "), Run(step_title(step, section.unit))))
-        yield Card((*pictures, heading, Paragraph(plain(step_words(step, section.unit)))))
+        heading = Heading(3, (Run(f"{number} "), Run(step_title(step, section))))
+        yield Card((*pictures, heading, Paragraph(plain(step_words(step, section)))))
 
 
 def _pictures(section: TechniqueSection, step: Step) -> Iterator[Picture]:
     for scene in step.pictures:
-        figure = technique_picture(scene, section.fabrics, section.unit, _SCENE)
+        figure = technique_picture(scene, section.fabrics, section.unit, _SCENE, section.english)
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (figure,))
         yield Picture(page, f"{scene.hand}-handed" if scene.hand else "")
 
@@ -101,7 +101,7 @@ def _sizes(section: TechniqueSection) -> Iterator[Part]:
     table = section.table
     if not table.rows:
         return
-    heads = table_heads(table, section.unit)
+    heads = table_heads(section)
     columns = tuple(Column(head, "size") for head in heads)
     rows = tuple(
         tuple(_cell(lengths, section) for lengths in (row.finished, *row.cuts, row.unfinished)) for row in table.rows

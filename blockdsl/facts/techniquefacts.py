@@ -88,6 +88,7 @@ class UnitUse:
     unfinished: Extent
     cuts: tuple[CutFacts, ...]
     fabrics: Mapping[str, str]
+    english: str = "en-US"
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +97,7 @@ class TechniqueSection:
 
     `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell, if
     they are `sized`. Lengths are in the
-    section's own `unit`, all but those of `uses`.
+    section's own `unit`, all but those of `uses`; `english` is that in which it is told.
     """
 
     shape: str
@@ -109,6 +110,7 @@ class TechniqueSection:
     table: SizeTable
     uses: tuple[UnitUse, ...]
     sized: bool = True
+    english: str = "en-US"
 
 
 @dataclass(frozen=True, slots=True)

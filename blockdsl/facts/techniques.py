@@ -44,18 +44,27 @@ SET_IN, PARTIAL, MITERED, BIAS = "set-in seams", "partial seams", "mitered corne
 """Lessons of seams that no method of the language makes, by the names that they have among the methods."""
 
 
+def english_of(unit: RulerUnit) -> str:
+    """The English that goes with a ruler: American with inches, British with centimetres."""
+    return "en-US" if unit == "in" else "en-GB"
+
+
 def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = ()) -> tuple[TechniqueFacts, ...]:
-    """The techniques that blocks and quilts use, in the order of the lessons, each with all the blocks' units."""
+    """The techniques that blocks and quilts use, in the order of the lessons, each with all the blocks' units.
+
+    All are told in one English, that of the first block or quilt.
+    """
+    english = english_of(next((found.unit for found in (*blocks, *quilts)), "in"))
     found: dict[str, list[TechniqueFacts]] = {}
     for block in blocks:
         used = _used_by(block)
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]
             if shapes:
-                found.setdefault(method, []).append(technique_facts(method, shapes, block, block.unit))
+                found.setdefault(method, []).append(technique_facts(method, shapes, block, block.unit, english))
     for quilt in quilts:
         for method in sewn_in_quilt(quilt):
-            found.setdefault(method, []).append(technique_facts(method, [PLAIN], None, quilt.unit))
+            found.setdefault(method, []).append(technique_facts(method, [PLAIN], None, quilt.unit, english))
     return tuple(_together(found[method]) for method in LESSONS if method in found)
 
 
@@ -98,11 +107,16 @@ def _together(several: Sequence[TechniqueFacts]) -> TechniqueFacts:
 
 
 def technique_facts(
-    method: str, shapes: Sequence[str], block: BlockFacts | None, unit: RulerUnit = "in"
+    method: str,
+    shapes: Sequence[str],
+    block: BlockFacts | None,
+    unit: RulerUnit = "in",
+    english: str = "",
 ) -> TechniqueFacts:
     """The pages of one method: for each shape its steps, the block's units that are made so, common sizes.
 
-    Units:  lengths in the block's unit, or in `unit` when there is no block; its seam and measure likewise.
+    Units:  lengths in the block's unit, or in `unit` when there is no block; its seam and measure likewise. It is told
+            in `english`, or in that of the unit.
     Errors: KeyError for a method that the language does not have. A shape that the method does not make gets the
             method's first topic.
     """
@@ -111,7 +125,10 @@ def technique_facts(
         unit = block.unit
     seam, measure = USUAL[unit] if block is None else (block.seam, block.measure)
     wanted = dict.fromkeys(topic_shape(method, shape) for shape in shapes)
-    sections = tuple(_section(method, lesson.topics[shape], block, (unit, seam, measure)) for shape in wanted)
+    sections = tuple(
+        _section(method, lesson.topics[shape], block, (unit, seam, measure), english or english_of(unit))
+        for shape in wanted
+    )
     return TechniqueFacts(method, sections)
 
 
@@ -132,8 +149,8 @@ def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], t
     return topic.steps(replace(measures, dark=dark_roles(fabrics), made=made, open_seams=open_seams)), fabrics
 
 
-def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) -> TechniqueSection:
-    uses = {place: _use(place, block) for place in _places(method, topic, block)} if block is not None else {}
+def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler, english: str) -> TechniqueSection:
+    uses = {place: _use(place, block, english) for place in _places(method, topic, block)} if block is not None else {}
     fits = (place for place in uses if block is not None and _is_shown(block.units[place], topic))
     place = next(fits, None)
     first = None if place is None or block is None else block.units[place]
@@ -157,6 +174,7 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler) 
         table=size_table(method, topic.shape, ruler),
         uses=tuple(uses.values()),
         sized=topic.sized,
+        english=english,
     )
 
 
@@ -184,13 +202,22 @@ def _places(method: str, topic: Topic, block: BlockFacts) -> list[int]:
     ]
 
 
-def _use(place: int, block: BlockFacts) -> UnitUse:
+def _use(place: int, block: BlockFacts, english: str = "") -> UnitUse:
     """A unit by its place in the block's list, with what is cut for it, and its mirror image, alone."""
     unit = block.units[place]
     names = {fabric.name: fabric.label for fabric in block.fabrics}
     cuts = _own_patches(unit, block) if unit.method == CUT_PATCHES else _own_pieces(place, block)
     return UnitUse(
-        block.name, block.unit, unit.title, unit.count, unit.spare, unit.finished, unit.unfinished, cuts, names
+        block.name,
+        block.unit,
+        unit.title,
+        unit.count,
+        unit.spare,
+        unit.finished,
+        unit.unfinished,
+        cuts,
+        names,
+        english or english_of(block.unit),
     )
 
 

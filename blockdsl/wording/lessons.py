@@ -5,58 +5,58 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit
-from blockdsl.facts.techniquefacts import Picture, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
+from blockdsl.facts.techniquefacts import Picture, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.wording.english import capital, listed, plural
 from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.sentences import sentence
 
 
-def english_of(unit: RulerUnit) -> Messages:
-    """The words that go with a ruler: American with inches, British with centimetres."""
-    return messages("en-US" if unit == "in" else "en-GB")
-
-
 def technique_title(technique: TechniqueFacts) -> str:
     """`Four at a time`."""
-    return english_of(technique.sections[0].unit)(f"{_key(technique)}.title")
+    return messages(technique.sections[0].english)(f"{_key(technique)}.title")
 
 
 def technique_about(technique: TechniqueFacts) -> str:
     """What the method is good for."""
-    return english_of(technique.sections[0].unit)(_key(technique))
+    return messages(technique.sections[0].english)(_key(technique))
 
 
 def _key(technique: TechniqueFacts) -> str:
     return f"technique-{technique.method.replace(' ', '-')}"
 
 
+def take_care(technique: TechniqueFacts) -> str:
+    """The heading of the cautions."""
+    return messages(technique.sections[0].english)("take-care")
+
+
 def section_title(section: TechniqueSection) -> str:
     """`Flying geese`."""
-    return english_of(section.unit)(f"topic-{section.key}")
+    return messages(section.english)(f"topic-{section.key}")
 
 
 def section_shown(section: TechniqueSection) -> str:
     """At which size the steps are shown; nothing where they tell none."""
     if not section.sized:
         return ""
-    words = english_of(section.unit)
+    words = messages(section.english)
     return words("section-shown", size=size_words(section.finished, section.unit, words))
 
 
-def step_title(step: Step, unit: RulerUnit) -> str:
+def step_title(step: Step, section: TechniqueSection) -> str:
     """The name of a lesson's step."""
-    return sentence(step.title, unit, english_of(unit))
+    return sentence(step.title, section.unit, messages(section.english))
 
 
-def step_words(step: Step, unit: RulerUnit) -> str:
+def step_words(step: Step, section: TechniqueSection) -> str:
     """What to do in a lesson's step, and why."""
-    return sentence(step.text, unit, english_of(unit))
+    return sentence(step.text, section.unit, messages(section.english))
 
 
-def describe_picture(picture: Picture, unit: RulerUnit) -> str:
+def describe_picture(picture: Picture, unit: RulerUnit, english: str) -> str:
     """What a picture shows, for those who cannot see it."""
-    words = english_of(unit)
+    words = messages(english)
     key = f"picture-{picture.hand}" if picture.hand else "picture"
     return words(key, shows=sentence(picture.shows, unit, words))
 
@@ -64,11 +64,11 @@ def describe_picture(picture: Picture, unit: RulerUnit) -> str:
 # --- common sizes ----------------------------------------------------------------------------------
 
 
-def table_heads(table: SizeTable, unit: RulerUnit) -> list[str]:
+def table_heads(section: TechniqueSection) -> list[str]:
     """The finished size, the pieces, what the unit should measure."""
-    words = english_of(unit)
+    words = messages(section.english)
     heads = [words("head-finished")]
-    for key, oversized in table.heads:
+    for key, oversized in section.table.heads:
         head = words(f"head-{key}")
         heads.append(words("head-oversized", head=head) if oversized else head)
     return [*heads, words("head-should-measure")]
@@ -76,7 +76,7 @@ def table_heads(table: SizeTable, unit: RulerUnit) -> list[str]:
 
 def sizes_title(section: TechniqueSection) -> str:
     """`Flying geese: common sizes`."""
-    return english_of(section.unit)("sizes-title", topic=section_title(section))
+    return messages(section.english)("sizes-title", topic=section_title(section))
 
 
 def sizes_aside(section: TechniqueSection) -> str:
@@ -90,7 +90,7 @@ def sizes_caption(section: TechniqueSection) -> str:
 
 
 def _about_table(key: str, section: TechniqueSection, **more: str) -> str:
-    words = english_of(section.unit)
+    words = messages(section.english)
     seam = length_words(section.seam, section.unit, words)
     wide, high = section.table.proportion
     return words(key, unit=section.unit, seam=seam, wide=wide if wide != high else 1, high=high, **more)
@@ -98,7 +98,7 @@ def _about_table(key: str, section: TechniqueSection, **more: str) -> str:
 
 def sizes_remark(sections: Sequence[TechniqueSection]) -> str:
     """What the columns of all the tables mean."""
-    words = english_of(sections[0].unit)
+    words = messages(sections[0].english)
     seams = dict.fromkeys(length_words(each.seam, each.unit, words) for each in sections)
     extra = dict.fromkeys(
         length_words(each.table.oversized, each.unit, words) for each in sections if each.table.oversized
@@ -113,12 +113,12 @@ def sizes_remark(sections: Sequence[TechniqueSection]) -> str:
 def uses_title(section: TechniqueSection) -> str:
     """`Flying geese in Rip Current`, or in these blocks."""
     names = list(dict.fromkeys(use.block for use in section.uses))
-    return english_of(section.unit)("uses-title", topic=section_title(section), block=names[0], count=len(names))
+    return messages(section.english)("uses-title", topic=section_title(section), block=names[0], count=len(names))
 
 
 def use_words(use: UnitUse, *, named: bool) -> str:
     """One unit: how many, what is cut for it, what it should measure; `named` with its block's name."""
-    words = english_of(use.unit)
+    words = messages(use.english)
     title = f"{use.block}: {use.title}" if named else capital(use.title)
     size = size_words(use.finished, use.unit, words)
     said = [words("uses-head", title=title, count=use.count, spare=use.spare, size=size)]
@@ -140,6 +140,6 @@ def _cut(cut: CutFacts, use: UnitUse, words: Messages) -> str:
     )
 
 
-def uses_more(count: int, unit: RulerUnit) -> str:
+def uses_more(count: int, section: TechniqueSection) -> str:
     """How many units more there are."""
-    return english_of(unit)("uses-more", count=count)
+    return messages(section.english)("uses-more", count=count)

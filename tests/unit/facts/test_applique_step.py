@@ -7,7 +7,8 @@ import pytest
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.stepfacts import LessonStep, StepFacts
 from blockdsl.sewing.techniques.scene import Cloth, Words
-from blockdsl.wording.lessons import step_title, step_words
+from blockdsl.wording import messages
+from blockdsl.wording.sentences import sentence
 from tests.unit.model.blocks import block
 
 SQUARE = 'applique slate "M0.2 0.2 H0.8 V0.8 H0.2 Z"'
@@ -22,7 +23,11 @@ def last(*lines: str, size: str = "6 in") -> StepFacts:
 
 def parts(step: StepFacts) -> list[tuple[str, str]]:
     """Title and words of each part, as an American reads them."""
-    return [(step_title(each, "in"), step_words(each, "in")) for each in step.lesson if isinstance(each, LessonStep)]
+    return [
+        (sentence(each.title, "in", messages()), sentence(each.text, "in", messages()))
+        for each in step.lesson
+        if isinstance(each, LessonStep)
+    ]
 
 
 def colours(step: StepFacts, picture: int) -> list[str]:

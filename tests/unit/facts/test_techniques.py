@@ -34,7 +34,7 @@ def block(lines: str) -> BlockFacts:
 
 
 def said(section: TechniqueSection) -> str:
-    return " ".join(step_words(step, section.unit) for step in section.steps)
+    return " ".join(step_words(step, section) for step in section.steps)
 
 
 STAR = """

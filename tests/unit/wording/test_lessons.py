@@ -4,7 +4,7 @@ import pytest
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.techniquefacts import TechniqueSection
-from blockdsl.facts.techniques import technique_facts
+from blockdsl.facts.techniques import technique_facts, techniques_for
 from blockdsl.sewing.techniques import LESSONS
 from blockdsl.wording.lessons import (
     describe_picture,
@@ -16,6 +16,7 @@ from blockdsl.wording.lessons import (
     technique_about,
     technique_title,
 )
+from tests.unit.model.blocks import block
 
 UNITS: tuple[RulerUnit, ...] = ("in", "cm")
 
@@ -33,15 +34,15 @@ def test_every_lesson_is_told_in_sentences_in_both_languages(method: str, unit: 
     for section in technique.sections:
         assert section_title(section)[0].isupper()
         for step in section.steps:
-            assert step_title(step, unit)
-            assert step_words(step, unit).endswith((".", ")"))
-            assert all(describe_picture(picture, unit).endswith(".") for picture in step.pictures)
+            assert step_title(step, section)
+            assert step_words(step, section).endswith((".", ")"))
+            assert all(describe_picture(picture, unit, section.english).endswith(".") for picture in step.pictures)
 
 
 @pytest.mark.parametrize("method", LESSONS)
 def test_british_lessons_keep_british_words_and_american_ones_american(method: str) -> None:
-    american = " ".join(step_words(step, "in") for section in sections(method, "in") for step in section.steps)
-    british = " ".join(step_words(step, "cm") for section in sections(method, "cm") for step in section.steps)
+    american = " ".join(step_words(step, section) for section in sections(method, "in") for step in section.steps)
+    british = " ".join(step_words(step, section) for section in sections(method, "cm") for step in section.steps)
     for word in ("towards", "centre", "colour", "tack ", "cloth"):
         assert word not in american
     for word in ("toward ", "center", "color ", "baste"):
@@ -57,12 +58,20 @@ def test_tables_of_units_that_are_no_squares_say_their_proportion() -> None:
 
 def test_heads_of_a_table_name_each_piece_once_as_it_is_cut_and_once_oversized() -> None:
     (half,) = sections("eight at a time", "in")
-    assert table_heads(half.table, "in") == ["Finished", "Both squares", "Both squares, oversized", "Should measure"]
+    assert table_heads(half) == ["Finished", "Both squares", "Both squares, oversized", "Should measure"]
 
 
 def test_no_lesson_has_a_line_of_the_block_language() -> None:
     for method in LESSONS:
         for section in sections(method, "in"):
-            told = " ".join(step_words(step, "in") for step in section.steps)
+            told = " ".join(step_words(step, section) for step in section.steps)
             assert "“" not in told
             assert "trim 1/8" not in told
+
+
+def test_a_book_of_inches_and_centimetres_is_told_in_one_english() -> None:
+    inches = block("row (half fog slate) fog", "row fog fog", "make half as two at a time", size="6 in")
+    metric = block("row (hourglass fog slate) fog", "row fog fog", "make hourglass as two at a time", size="12 cm")
+    (two,) = (each for each in techniques_for([inches, metric]) if each.method == "two at a time")
+    assert [(section.unit, section.english) for section in two.sections] == [("in", "en-US"), ("cm", "en-US")]
+    assert sizes_aside(two.sections[1]) == "in centimeters, 0.75 cm seam allowance"
