@@ -54,7 +54,8 @@ def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = 
 
     All are told in one English, that of the first block or quilt.
     """
-    english = english_of(next((found.unit for found in (*blocks, *quilts)), "in"))
+    units: list[RulerUnit] = [*(block.unit for block in blocks), *(quilt.unit for quilt in quilts)]
+    english = english_of(units[0]) if units else ""
     found: dict[str, list[TechniqueFacts]] = {}
     for block in blocks:
         used = _used_by(block)
