@@ -96,6 +96,8 @@ class _Plan:
         self._leaning: dict[SeamKey, float] = {}
         self._fans: dict[SeamKey, Point] = {}
         self._seams, self._wanted = seams, wanted
+        # The block itself, which comes last, is laid no more.
+        self._alike = [tie for number in sorted(wanted)[:-1] for tie in seams.alike(number)]
         for number in wanted:
             by_part = seams.ends_by_part(number)
             for seam in seams.of(number):
@@ -119,7 +121,7 @@ class _Plan:
         """A way of pressing in which as many meetings lock as can be found."""
         if self._to_dark:
             fixed = {key: int(value > 0) for key, value in self._leaning.items() if value} | dict(fixed)
-        chosen = _chosen(self._meetings, self._leaning, fixed)
+        chosen = _chosen(self._meetings, self._leaning, fixed, self._alike)
         return replace(chosen if self._to_dark else self._plainer(chosen, fixed), fans=self._fans)
 
     def _plainer(self, chosen: Pressing, fixed: Mapping[SeamKey, int]) -> Pressing:
@@ -132,7 +134,7 @@ class _Plan:
         for number in odd[:_MOST_WISHES]:
             keys = [seam.key for seam in self._seams.of(number)]
             wished = [*wishes, *((keys[0], key, len(keys) == 2) for key in keys[1:])]
-            other = _chosen(self._meetings, self._leaning, fixed, wished)
+            other = _chosen(self._meetings, self._leaning, fixed, self._alike, wished)
             now = self._odd(other)
             if len(now) < len(odd) and sum(other.unnested.values()) <= loose:
                 chosen, wishes, odd = other, wished, now
@@ -249,12 +251,15 @@ def _chosen(
     meetings: Sequence[Meeting],
     leaning: Mapping[SeamKey, float],
     fixed: Mapping[SeamKey, int],
+    alike: Sequence[Wish],
     wishes: Sequence[Wish] = (),
 ) -> Pressing:
-    """What locks comes first, then the wishes, then what merely lies flatter, then what each seam leans to."""
+    """What must be `alike` comes first, then what locks, the wishes, what merely lies flatter, what each leans to."""
     ties = _Ties(leaning)
     for key, part in fixed.items():
         ties.tie(key, None, opposite=part == 0)
+    for one, other, opposite in alike:
+        ties.tie(one, other, opposite=opposite)
     locking = sorted((meeting for meeting in meetings if meeting.locks), key=lambda meeting: -meeting.rank)
     for meeting in locking:
         ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)

@@ -53,10 +53,18 @@ class Frames:
     def within(self, node: Joined, parent: int) -> Placement:
         """How a part of a unit lies in the unit's own frame."""
         number, place = self._at[node.patches]
-        found, own, origin = self.units[number].places[place], self.origin(number), self.origin(parent)
-        turn = found.turn if place else Turn(IDENTITY)
-        corner = turn.apply_direction(own)
-        shift = found.shift if place else Point(own.x - corner.x, own.y - corner.y)
+        found, own = self.units[number].places[place], self.origin(number)
+        if place:
+            return self._placement(found.turn, found.shift, own, parent)
+        return self._placement(Turn(IDENTITY), Point(own.x - own.x, own.y - own.y), own, parent)
+
+    def onto_itself(self, number: int) -> list[Placement]:
+        """The turns of a unit after which it looks as before, in its own frame: hands cannot tell them apart."""
+        own = self.origin(number)
+        return [self._placement(turn, shift, own, number) for turn, shift in self.units[number].onto_itself]
+
+    def _placement(self, turn: Turn, shift: Point, own: Point, parent: int) -> Placement:
+        origin, corner = self.origin(parent), turn.apply_direction(own)
         return Placement(turn, Point(corner.x + shift.x - origin.x, corner.y + shift.y - origin.y))
 
 

@@ -166,11 +166,33 @@ class UnitSeams:
             None,
         )
 
+    def alike(self, number: int) -> list[tuple[SeamKey, SeamKey, bool]]:
+        """The seams at a unit's outline that change places when it is turned so that it looks as before.
+
+        Hands cannot tell which of them is which, so they must be pressed alike; where the last is true the choices are
+        then opposite ones.
+        """
+        found = []
+        at = {(end.place, _way(end.inward)): end for end in self.ends(number)}
+        for placed in self._frames.onto_itself(number):
+            for end in at.values():
+                other = at.get((placed.point(end.place), _way(placed.direction(end.inward))))
+                if other is not None and other.key != end.key:
+                    found.append((end.key, other.key, sign(dot(placed.direction(end.over), other.over)) < 0))
+        return found
+
     def leave_unfanned(self, keys: Iterable[SeamKey]) -> None:
         """These seams are pressed to one side from end to end, though seams meet in the middle of them."""
         self._unfanned.update(keys)
         self._ends.clear()
         self._by_part.clear()
+
+
+def _way(direction: Point) -> tuple[object, object, object]:
+    """The same for all lengths of one direction: its slope, and which way along it."""
+    if not sign(direction.x):
+        return None, sign(direction.y), 0
+    return direction.y / direction.x, sign(direction.x), 1
 
 
 def _turned_like(seam: UnitSeam) -> Point:

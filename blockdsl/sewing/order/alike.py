@@ -143,6 +143,18 @@ class Looks:
                     return Match(turn, patches)
         return None
 
+    def onto_itself(self, patches: Sequence[int]) -> tuple[Match, ...]:
+        """The turns after which these patches look as before, the one that turns nothing left out."""
+        there = self._seen(patches, _AS_IT_LIES)
+        looked_for, by_look = frozenset(there), dict(zip(there, patches, strict=True))
+        found = []
+        for way, symmetry in product(range(len(self._lying)), _TURNS):
+            turn = Turn(symmetry, bool(way))
+            here = self._seen(patches, turn)
+            if turn != _AS_IT_LIES and frozenset(here) == looked_for:
+                found.append(Match(turn, {patch: by_look[look] for patch, look in zip(patches, here, strict=True)}))
+        return tuple(found)
+
 
 def _ways_of_lying(net: Net) -> tuple[_Lying, ...]:
     as_it_lies = _Lying(net.whole, net.across, net.down, net.boxes)

@@ -46,7 +46,8 @@ class SubUnit:
     `width` and `height` are finished, those of the box round the unit as it lies in its first place; `picture` is its
     patches there, in the order of the place's patches, moved into that box; `outline` likewise. `joins` are its parts
     in sewing order and `kind` the hardest seam between them; `assembly` is the unit in its first place.
-    `mirror_of` is the number of the unit that is its mirror image, when that comes before it.
+    `mirror_of` is the number of the unit that is its mirror image, when that comes before it. `onto_itself` are the
+    turns, each with how far the block is then moved, after which the unit in its first place looks as before.
     """
 
     width: Exact
@@ -58,6 +59,7 @@ class SubUnit:
     kind: SeamKind
     assembly: Joined
     mirror_of: int | None
+    onto_itself: tuple[tuple[Turn, Point], ...] = ()
 
     @property
     def count(self) -> int:
@@ -126,6 +128,9 @@ class _Grouping:
             kind=first.kind,
             assembly=first,
             mirror_of=mirror_of,
+            onto_itself=tuple(
+                (match.turn, match.shift(self._design)) for match in self._looks.onto_itself(first.patches)
+            ),
         )
 
     def _place(self, first: Joined, node: Joined) -> SubUnitPlace:

@@ -162,3 +162,22 @@ def test_what_is_alike_on_both_sides_of_a_middle_is_pressed_outward_or_inward() 
     (step,) = block("row lantern fog lantern", size="9 x 3 in").steps
     assert len(ways(block("row lantern fog lantern", size="9 x 3 in"))[0]) == 2
     assert {seam.arrow.x > 0 for stage in step.hands[0].stages for seam in stage.seams} == {True, False}
+
+
+def test_a_unit_that_looks_the_same_however_it_is_turned_is_pressed_alike_on_all_sides() -> None:
+    # Octagons beside each other: corners that meet nest when one is pressed toward its corners, the next away.
+    rows = (
+        "row (octagon slate with fog) (octagon moss with fog)",
+        "row (octagon moss with fog) (octagon slate with fog)",
+    )
+    facts = block(*rows, size="12 in")
+    octagons = [step for step in facts.steps if step.makes.startswith("octagon")]
+    assert len(octagons) == 2
+    toward = []
+    for step in octagons:
+        hand = step.hands[0]
+        pressed = [hand.ingredients[seam.parts[seam.toward or 0]] if seam.parts[seam.toward or 0] < 5 else None
+                   for stage in hand.stages for seam in stage.seams]  # fmt: skip
+        toward.append({part is not None and part.fabric == "fog" for part in pressed})
+    assert sorted(toward, key=str) == [{False}, {True}]
+    assert sum(seam.unnested for seam in seams(facts)) == 0
