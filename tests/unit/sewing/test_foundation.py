@@ -269,3 +269,31 @@ def test_a_print_with_an_up_and_a_down_is_told_to_turn_where_its_seam_is_slanted
     level = warnings("row (rails vine fog vine)", "make rails as foundation", size="3 in", above=above)
     # the goose is laid first, upright, and the rails are sewn along upright seams
     assert first == level == []
+
+
+# --- how it is pressed ------------------------------------------------------------------------------
+
+STEPS = """unit rising
+  grid 6 x 1
+  patch fog at 0,0 1,0 1,1 0,1
+  patch slate at 1,0 3,0 3,1 1,1
+  patch moss at 3,0 6,0 6,1 3,1
+unit falling
+  grid 6 x 1
+  patch fog at 0,0 3,0 3,1 0,1
+  patch slate at 3,0 5,0 5,1 3,1
+  patch moss at 5,0 6,0 6,1 5,1"""
+
+
+def test_seams_on_papers_lie_toward_the_piece_added_when_units_are_joined() -> None:
+    """Sewn from the narrow end, rising to the right and falling to the left: they meet in the middle and nest there."""
+    choices = ("make rising as foundation", "make falling as foundation")
+    apart = block("row rising", "row falling", *choices, size="6 x 2 in", above=STEPS)
+    (seam,) = (seam for hand in apart.steps[-1].hands for stage in hand.stages for seam in stage.seams)
+    assert (seam.meetings, seam.unnested) == (1, 0)
+    other = STEPS.replace("unit falling", "unit other").replace("0,0 3,0 3,1 0,1", "0,0 1,0 1,1 0,1")
+    other = other.replace("3,0 5,0 5,1 3,1", "1,0 3,0 3,1 1,1").replace("5,0 6,0 6,1 5,1", "3,0 6,0 6,1 3,1")
+    other = other[: other.index("unit other")] + other[other.index("unit other") :].replace("slate", "lantern")
+    alike = block("row rising", "row other", choices[0], "make other as foundation", size="6 x 2 in", above=other)
+    (seam,) = (seam for hand in alike.steps[-1].hands for stage in hand.stages for seam in stage.seams)
+    assert (seam.meetings, seam.unnested) == (2, 2)
