@@ -49,7 +49,8 @@ class Cut:
     up the print of a fabric with an up and a down; None where any may. `print_up`, of a piece by template, is the
     step that runs up the print, on the letter's template. `outside`: these are for patches at the edge of the block,
     cut another way than the others of their letter so that the outer edge is straight. `corner` is how far from each
-    corner the four corners of an octagon are cut off at 45°.
+    corner the four corners of an octagon are cut off at 45°. `areas` are those of foundation papers that the pieces
+    are for, by their numbers.
     """
 
     fabric: str
@@ -70,6 +71,7 @@ class Cut:
     print_up: Point | None = None
     outside: bool = False
     corner: Fraction | None = None
+    areas: tuple[str, ...] = ()
 
     @property
     def cloth(self) -> Exact:
@@ -288,16 +290,20 @@ def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) ->
     Two triangles come of a square, whichever of the units they are for.
     """
     needed: dict[tuple[str, str, str, RoomyPiece], dict[tuple[int, ...], int]] = {}
+    areas: dict[tuple[str, str, str, RoomyPiece], list[str]] = {}
     for plan in making.foundations:
         group, first = plan.group, plan.group.places[0].first
         unit = group.name or (group.filling.shape if group.filling else "unit")
         hands = tuple(place for place, made in enumerate(making.units) if made.group.key == group.key)
-        for sewn in (sewn for section in plan.sections for sewn in section.patches):
+        sewn_on = ((f"{each.letter}{n}", sewn) for each in plan.sections for n, sewn in enumerate(each.patches, 1))
+        for number, sewn in sewn_on:
             patch = group.picture[sewn.index]
             piece = replace(roomy_piece(patch.outline, sewn.seam, patch.fabric, design), edge=None)
-            shares = needed.setdefault((patch.fabric, lettered.letters[first + sewn.index], unit, piece), {})
+            key = patch.fabric, lettered.letters[first + sewn.index], unit, piece
+            areas.setdefault(key, []).append(number)
+            shares = needed.setdefault(key, {})
             shares[hands] = shares.get(hands, 0) + len(group.places)
-    return [_foundation_cut(*key, shares) for key, shares in needed.items()]
+    return [replace(_foundation_cut(*key, shares), areas=tuple(areas[key])) for key, shares in needed.items()]
 
 
 def _foundation_cut(fabric: str, label: str, unit: str, piece: RoomyPiece, needed: dict[tuple[int, ...], int]) -> Cut:

@@ -114,16 +114,23 @@ def has_a_choice(patch: Polygon, allowance: Fraction) -> bool:
     return {"long"} in kept and {"short"} in kept
 
 
-def bias_of(design: BlockDesign, lettered: Lettered, plan: GrainPlan, loose: Collection[int]) -> tuple[Bias, ...]:
+def bias_of(
+    design: BlockDesign, lettered: Lettered, plan: GrainPlan, loose: Collection[int], on_papers: Collection[int] = ()
+) -> tuple[Bias, ...]:
     """What lies on the bias, letter by letter; nothing for letters of which all edges are straight.
 
-    Patches that a method makes are cut on the straight grain of their unit, so along the axes of the block.
+    Patches that a method makes are cut on the straight grain of their unit, so along the axes of the block. Letters
+    that are on foundation papers alone (`on_papers` are those patches) are left out: the paper holds their edges.
     """
+    held = {lettered.letters[index] for index in on_papers}
+    held -= {letter for index, letter in enumerate(lettered.letters) if index not in on_papers}
     ways, exceptions = plan.ways, plan.exceptions
     by_themselves = {lettered.letters[index] for index in loose}
     at_the_edge = _at_the_edge(design, lettered)
     found = []
     for letter, first in lettered.first.items():
+        if letter in held:
+            continue
         if letter in lettered.curved:  # a curve runs through every direction: it is eased in anyhow
             continue
         outline = clockwise(drop_straight_corners(first))

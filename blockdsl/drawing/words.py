@@ -84,7 +84,7 @@ def _say_subcut(cut: CutFacts, unit: RulerUnit | None) -> str:
     if cut.method == _STRIP_SET and cut.piece == "strip":
         return f"sewn into a set → {many(cut.yields, 'segment')}"
     if not is_by_patch(cut):
-        return f"for {many(cut.yields, 'unit')}"
+        return "" if cut.areas else f"for {many(cut.yields, 'unit')}"
     return f"→ {many(cut.yields, 'patch', 'patches')}" if cut.yields != cut.count else ""
 
 
@@ -95,7 +95,22 @@ def is_by_patch(cut: CutFacts) -> bool:
 
 def say_purpose(cut: CutFacts) -> str:
     """The unit and the method that the pieces are for, unless that goes without saying: `beam, four at a time`."""
-    return "" if is_by_patch(cut) else ", ".join(part for part in (cut.unit, cut.method) if part)
+    if is_by_patch(cut):
+        return ""
+    purpose = ", ".join(part for part in (cut.unit, cut.method) if part)
+    return f"{purpose} {say_areas(cut.areas)}" if cut.areas else purpose
+
+
+def say_areas(areas: Sequence[str]) -> str:
+    """The numbers of areas, those that follow one another as a run: `A2, A6–A9`."""
+    runs: list[list[str]] = []
+    for area in areas:
+        letter, number = area.rstrip("0123456789"), area.lstrip("ABCDEFGHIJKLMNOPQRSTUVWXYZ")
+        if runs and runs[-1][-1] == f"{letter}{int(number) - 1}":
+            runs[-1].append(area)
+        else:
+            runs.append([area])
+    return ", ".join(f"{run[0]}–{run[-1]}" if len(run) > 2 else ", ".join(run) for run in runs)
 
 
 def say_sources(facts: BlockFacts) -> tuple[str, ...]:

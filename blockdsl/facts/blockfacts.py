@@ -103,7 +103,8 @@ class CutFacts:
     the right side up. `upright` is the place in `cut` of the side that runs up a print with an up and a down, if any;
     `print_up`, of a piece by template, is the step (dx, dy) that runs up the print, on the template as it is drawn.
     `outside`: for patches at the edge of the block, cut so that their outer edge is straight. `corner`: how far from
-    each corner the four corners of an octagon are cut off at 45°.
+    each corner the four corners of an octagon are cut off at 45°. `areas`: those of foundation papers that the pieces
+    are for.
     """
 
     fabric: str
@@ -126,6 +127,7 @@ class CutFacts:
     print_up: tuple[Exact, Exact] | None = None
     outside: bool = False
     corner: Fraction | None = None
+    areas: tuple[str, ...] = ()
 
     @property
     def sides(self) -> tuple[Exact, ...]:

@@ -147,7 +147,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         lacking=tuple(
             LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
         ),
-        bias=bias_of(design, lettered, grain, making.loose),
+        bias=bias_of(design, lettered, grain, making.loose, making.on_papers),
         sewing=sewing,
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
@@ -231,6 +231,7 @@ def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
         print_up=cut.print_up,
         outside=cut.outside,
         corner=cut.corner,
+        areas=cut.areas,
     )
 
 

@@ -225,6 +225,7 @@ def _cut(cut: CutFacts, say: Say) -> dict[str, object]:
         "corner": None if cut.corner is None else say(cut.corner),
         "upright": None if cut.upright is None else say(cut.cut[cut.upright]),
         "print_up": None if cut.print_up is None else [say(step) for step in cut.print_up],
+        "areas": list(cut.areas),
     }
 
 

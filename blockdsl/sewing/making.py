@@ -50,6 +50,12 @@ class Making:
     foundations: tuple[FoundationPlan, ...] = ()
 
     @property
+    def on_papers(self) -> frozenset[int]:
+        """The patches that are sewn to foundation papers, by their place in the block's list."""
+        places = (place for plan in self.foundations for place in plan.group.places)
+        return frozenset(patch for place in places for patch in range(place.first, place.stop))
+
+    @property
     def made_whole(self) -> dict[Span, str]:
         """The units that come whole out of a method, each with its method."""
         made = [unit for unit in self.units if unit.method not in PATCH_BY_PATCH]

@@ -4,6 +4,7 @@ from fractions import Fraction
 
 import pytest
 
+from blockdsl.drawing.words import say_areas
 from blockdsl.facts.foundationfacts import FoundationFacts
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 from tests.unit.sewing.virtual_papers import sew
@@ -297,3 +298,17 @@ def test_seams_on_papers_lie_toward_the_piece_added_when_units_are_joined() -> N
     alike = block("row rising", "row other", choices[0], "make other as foundation", size="6 x 2 in", above=other)
     (seam,) = (seam for hand in alike.steps[-1].hands for stage in hand.stages for seam in stage.seams)
     assert (seam.meetings, seam.unnested) == (2, 2)
+
+
+def test_the_cut_list_says_which_areas_its_pieces_are_for() -> None:
+    facts = block("row tern", "make tern as foundation", size="6 in", above=TERN)
+    assert [(cut.label, cut.areas) for cut in facts.cutting] == [
+        ("A", ("A2",)), ("Ar", ("A3",)), ("C", ("B1",)), ("B", ("A1",)), ("D", ("B2",)),
+    ]  # fmt: skip
+    assert say_areas(("A2", "A4", "A5", "A7", "A8", "A9", "B1")) == "A2, A4, A5, A7–A9, B1"
+
+
+def test_edges_that_papers_hold_are_not_called_bias_edges() -> None:
+    facts = block("row tern", "make tern as foundation", size="6 in", above=TERN)
+    assert facts.bias == ()
+    assert [each.label for each in block("row tern", size="6 in", above=TERN).bias]
