@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
 
+import pytest
+
 from blockdsl.facts.quiltfacts import QuiltFacts
 from tests.unit.model.quilts import quilt
 
@@ -186,3 +188,16 @@ def test_triangles_for_papers_of_several_prints_share_no_squares() -> None:
     assert [(cut.count, cut.subcut) for cut in of_one.cutting if cut.fabric == "lantern"] == [(2, "once")]
     of_four = quilt('set straight 2 x 2 of "Half"', "scraps lantern from 4 fat quarters", above=above)
     assert (counts(of_four, "lantern"), counts(of_four, "fog")) == ([4], counts(of_one, "fog"))
+
+
+@pytest.mark.parametrize("prints", [1, 2, 4, 5])
+@pytest.mark.parametrize("geese", [1, 2, 3, 5])
+def test_each_print_has_the_batches_of_its_own_blocks(geese: int, prints: int) -> None:
+    # Six blocks: of each print as many batches of four as its own geese take, a large square and four small ones each.
+    above = f'block "Row"\n  size {6 * geese} x 3 in\n  make geese as four at a time\n  row'
+    above += " (geese lantern on fog)" * geese
+    facts = quilt('set straight 2 x 3 of "Row"', f"scraps lantern from {prints} fat quarters", above=above)
+    (scraps,) = facts.scraps
+    assert sum(scraps.uses) == 6
+    batches = sum(-(-geese * blocks // 4) for blocks in scraps.uses)
+    assert (counts(facts, "lantern"), counts(facts, "fog")) == ([batches], [4 * batches])
