@@ -31,12 +31,15 @@ class Stack:
     left: int
 
 
-def sew(plan: Plan) -> Work:
-    """Sew the block from its cut list by its steps; a Fault when anything is missing, short, left over or wrong."""
+def sew(plan: Plan, seen: dict[int, Work] | None = None) -> Work:
+    """Sew the block from its cut list by its steps; a Fault when anything is missing, short, left over or wrong.
+
+    `seen` takes what each step makes as it is before it is trimmed, by the step's number; of two hands the first.
+    """
     piles = Piles(plan)
     table: dict[int, list[Stack]] = {}
     for step in plan.steps:
-        table[step.number] = _made(step, plan, piles, table)
+        table[step.number] = _made(step, plan, piles, table, seen)
     block = _the_block(plan, piles, table)
     piles.must_be_used_up()
     left = {number: stack.left for number, stacks in table.items() for stack in stacks if stack.left}
@@ -64,7 +67,9 @@ def _the_block(plan: Plan, piles: Piles, table: dict[int, list[Stack]]) -> Work:
     return stack.work
 
 
-def _made(step: Step, plan: Plan, piles: Piles, table: dict[int, list[Stack]]) -> list[Stack]:
+def _made(
+    step: Step, plan: Plan, piles: Piles, table: dict[int, list[Stack]], seen: dict[int, Work] | None
+) -> list[Stack]:
     taken: Counter[Thing] = Counter()
     if sum(hand.count for hand in step.hands) != step.count:
         raise Fault(f"step {step.number} makes {step.count}, its hands do not")
@@ -85,6 +90,8 @@ def _made(step: Step, plan: Plan, piles: Piles, table: dict[int, list[Stack]]) -
         if sewn_by_seam:
             whole = joined(patch.shape for patch in stack.hand.picture)
             stack.work = settled(stack.work, whole, plan.seam)
+        if seen is not None:
+            seen.setdefault(step.number, stack.work)
         drift = _measure(stack.work, stack.hand.picture, plan, what, is_measured=step.unfinished is not None)
         stack.work = replace(_trimmed(stack.work, stack.hand, plan, step), drift=drift)
     return stacks

@@ -92,6 +92,13 @@ def _batch(step: Step, plan: Plan, piles: Piles) -> list[Work]:
     return [work for work in works if work is not None]
 
 
+def batch_of(step: Step, plan: Plan) -> tuple[Counter[Line], list[int]]:
+    """The squares that one batch of a step takes, and how many units of each hand come out of it."""
+    used: Counter[Line] = Counter()
+    found = _sort_out(step, plan, _one_batch(step, plan, Piles(plan), {}, used))
+    return used, [sum(work is not None for work in hand) for hand in found]
+
+
 def _still_fits(step: Step, plan: Plan, piles: Piles, instead: dict[Line, Line]) -> bool:
     found = _sort_out(step, plan, _one_batch(step, plan, piles, instead, Counter()))
     return all(any(work is not None for work in hand) for hand in found)

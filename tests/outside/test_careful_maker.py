@@ -1,0 +1,156 @@
+"""A careful maker at her table: no batch mixes prints, strip sets are squared up, and rounding is not waved through.
+
+What she found in earlier versions is kept here, each with the numbers that she needed.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from math import atan2, hypot
+
+import pytest
+from shapely import affinity
+
+from blockdsl.analysis.letters import letter_patches
+from blockdsl.cutting import cut_list
+from blockdsl.cutting.drift import DriftFinder, RealSize
+from blockdsl.diagnostics import Problems
+from blockdsl.facts import BlockFacts
+from blockdsl.geometry import to_float
+from blockdsl.sewing import plan_making
+from blockdsl.sewing.order import Joined, find_order
+from tests.outside.quilts_at_random import NUMBERS, quilt_text
+from tests.outside.virtual.cloth import Work
+from tests.outside.virtual.library import tried
+from tests.outside.virtual.machine import sew
+from tests.outside.virtual.plan import plan_of
+from tests.outside.virtual.prints import short
+from tests.outside.virtual.stripsets import segments_from
+from tests.unit.cutting.test_drift import ON_POINT
+from tests.unit.model.blocks import block, read
+
+SAME = 1 / 64
+"""Predicted sizes and those at her table agree so well."""
+
+# --- prints ----------------------------------------------------------------------------------------
+
+GEESE = """
+fabric sky   "Sky"   #aaccee
+fabric goose "Goose" #803020
+
+block "Two Geese"
+  size 6 in
+  row (geese goose on sky)
+  row (geese goose on sky)
+  make geese as four at a time
+
+quilt "Four"
+  set straight 2 x 2 of "Two Geese"
+  scraps goose from 4 fat quarters
+"""
+
+
+def test_four_blocks_of_two_geese_in_four_prints_take_four_batches() -> None:
+    # One large square and four small make four geese; each print makes two, so each needs a batch of its own.
+    quilt = read(GEESE)[0].quilts[0]
+    assert {(cut.fabric, cut.count) for cut in quilt.cutting} == {("goose", 4), ("sky", 16)}
+    assert short(quilt) == {}
+
+
+def test_papers_in_eight_prints_take_a_square_of_each_though_a_square_gives_two_halves() -> None:
+    quilt = read(quilt_text(18))[0].quilts[0]
+    (fog,) = (cut for cut in quilt.cutting if cut.fabric == "fog")
+    assert (fog.subcut, fog.count) == ("once", 8)
+
+
+@pytest.mark.parametrize("number", NUMBERS)
+def test_no_batch_of_a_quilt_mixes_prints(number: int) -> None:
+    facts, problems = read(quilt_text(number))
+    assert [problem.message for problem in problems if problem.severity == "error"] == []
+    assert short(facts.quilts[0]) == {}
+
+
+# --- strip sets --------------------------------------------------------------------------------------
+
+
+def test_a_set_is_squared_up_once_and_again_after_every_third_segment_but_not_after_the_last() -> None:
+    # 3 1/2 in segments: three need 1 + 10 1/2 in, a fourth 1/2 and 3 1/2 more, six 1 + 21 + 1/2.
+    assert [segments_from(length, 3.5, (1, 0.5)) for length in (11.375, 11.5, 15.375, 15.5, 22.375, 22.5)] == [
+        2,
+        3,
+        3,
+        4,
+        5,
+        6,
+    ]
+    assert segments_from(28, 3.5, (1, 0.5)) == 7
+
+
+@pytest.mark.parametrize("cells", [4, 5, 8])
+def test_strips_are_long_enough_for_all_segments_also_where_these_alone_just_fill_the_width(cells: int) -> None:
+    # 7 1/2 in segments of 7 in units: five with 1 1/2 in for squaring are 39 in; at 8 in five alone are 42 1/2.
+    row = "row " + " ".join(["(rails fog slate moss)"] * cells)
+    for size in (3, 7):
+        sew(plan_of(block(row, "make rails as strip set", size=f"{size * cells} x {size} in")))
+
+
+# --- rounding ----------------------------------------------------------------------------------------
+
+
+def predicted(name: str, block_name: str, size: str | None) -> tuple[BlockFacts, tuple[RealSize, ...]]:
+    """The facts of a block of the library, and what its units are said to measure."""
+    found = next(each for each in tried(name, size or "own size") if each.facts.name == block_name)
+    design = found.facts.sewing._design  # type: ignore[union-attr]
+    making, lettered = plan_making(design, Problems()), letter_patches(design.patches)
+    order = find_order(design, making.made_whole)
+    assert isinstance(order, Joined)
+    finder = DriftFinder(design, making, lettered.letters, order)
+    return found.facts, finder.real_sizes(cut_list(design, making, lettered))
+
+
+def edge_to_edge(work: Work, way: tuple[float, float]) -> float:
+    """How far it is across a work, raw edge to raw edge, square to a step."""
+    cloth = affinity.rotate(work.cloth, -atan2(way[1], way[0]), origin=(0, 0), use_radians=True)
+    return float(cloth.bounds[3] - cloth.bounds[1])
+
+
+@pytest.mark.parametrize(
+    ("name", "block_name", "size"),
+    [
+        ("squares", "Nautilus", None),
+        ("four-patch", "Economy", "9 in"),
+        ("one-patch", "Variegated Hexagons", "9 in"),
+    ],
+)
+def test_units_measure_at_her_table_what_was_predicted(name: str, block_name: str, size: str | None) -> None:
+    facts, sizes = predicted(name, block_name, size)
+    by_patches = {tuple(sorted(each.patches)): each for each in sizes}
+    seen: dict[int, Work] = {}
+    plan = plan_of(facts)
+    sew(plan, seen)
+    compared = 0
+    for step in facts.steps:
+        real = by_patches.get(tuple(sorted(step.hands[0].patches)))
+        if real is None or not real.is_trimmed:
+            continue
+        for way, _, across in real.across:
+            there = edge_to_edge(seen[step.number], (to_float(way.x), to_float(way.y))) - 2 * plan.seam
+            assert there == pytest.approx(to_float(across), abs=SAME), (step.makes, way)
+            compared += 1
+    assert compared
+
+
+def test_nine_squares_on_point_come_out_4_1_2_in_at_her_table_too() -> None:
+    facts = block(*ON_POINT, size="6 in")
+    seen: dict[int, Work] = {}
+    drift = sew(plan_of(facts), seen).drift
+    # The seams round the squares lie half of what 4 1/2 is over 4.243 from their places; its corners a bit more.
+    assert 0.1287 < drift < 0.1287 * 2**0.5
+    row = min(seen.values(), key=lambda work: float(work.cloth.area))
+    sides = sorted(hypot(x - a, y - b) for (a, b), (x, y) in edges_of(row))
+    assert sides[-1] - 0.5 == pytest.approx(4.5, abs=1e-3)
+
+
+def edges_of(work: Work) -> list[tuple[tuple[float, float], tuple[float, float]]]:
+    corners = list(work.cloth.minimum_rotated_rectangle.exterior.coords)
+    return list(pairwise(corners))
