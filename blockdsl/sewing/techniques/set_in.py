@@ -15,6 +15,7 @@ from blockdsl.sewing.techniques.cloth import (
     patches_together,
     pressed,
     reflected,
+    trimmed,
 )
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Dot, Item, Line, Step, lesson_step, show
@@ -61,7 +62,11 @@ def into_a_corner(measures: Measures) -> tuple[Step, ...]:
         lesson_step("set-in-second", show("set-in-second", *pair, on_below, sewn_second, Dot(inner))),
         lesson_step(
             "set-in-measure",
-            show("set-in-measured", *pair, opened, *dimensions(*measures.unfinished, -seam, -seam)),
+            show(
+                "set-in-measured",
+                *trimmed((under, over, opened), f, f, seam),
+                *dimensions(*measures.unfinished, -seam, -seam),
+            ),
             size=measures.size,
         ),
     )

@@ -680,7 +680,7 @@ lesson-set-in-first = Place the square on one of the two pieces, right sides tog
     .title = Sew the first edge
 lesson-set-in-second = Swing the next edge of the square to the free edge of the other piece; fold what is in the way aside. Sew from the same dot to the outer end.
     .title = Sew the second edge
-lesson-set-in-measure = Press both seams away from the square, or as your block says. The corner lies flat when all seams stop at one dot; if it puckers, take out a stitch beyond the dot. The unit should now measure { $size }.
+lesson-set-in-measure = Press both seams away from the square, or as your block says. Trim the dog-ears. The corner lies flat when all seams stop at one dot; if it puckers, take out a stitch beyond the dot. The unit should now measure { $size }.
     .title = Press and measure
 
 picture-set-in-dots = Three pieces with a dot at the corner where they meet

@@ -12,7 +12,7 @@ from blockdsl.sewing.techniques.corners import corner_by_corner
 from blockdsl.sewing.techniques.geese import opened_goose
 from blockdsl.sewing.techniques.halves import opened_half
 from blockdsl.sewing.techniques.quarters import HOURGLASS, QUARTERS, SPLIT, Roles, opened_quarters
-from blockdsl.sewing.techniques.scene import Cloth, Cutting, Line, Measured, Picture
+from blockdsl.sewing.techniques.scene import Cloth, Cutting, Dot, Line, Measured, Picture
 
 QUARTER = Fraction(1, 4)
 
@@ -132,7 +132,81 @@ def test_the_last_picture_tells_what_the_unit_should_measure() -> None:
         ("four at a time", "geese", GOOSE),
         ("cut patches", "geese", GOOSE),
         ("foundation", "geese", GOOSE),
+        ("set-in seams", "square", HALF),
+        ("partial seams", "square", HALF),
+        ("cut patches", "log", HALF),
+        ("cut patches", "star45", HALF),
+        ("cut patches", "peak", HALF),
     ):
         last = LESSONS[method].topics[shape].steps(sample)[-1].pictures[-1]
         told = {item.length for item in last.items if isinstance(item, Measured)}
         assert told == set(sample.unfinished), method
+
+
+@pytest.mark.parametrize("method", ["set-in seams", "partial seams"])
+def test_what_is_set_in_or_sewn_in_part_makes_a_whole_square(method: str) -> None:
+    last = LESSONS[method].topics["square"].steps(HALF)[-1].pictures[0]
+    cloths = tuple(item for item in last.items if isinstance(item, Cloth))
+    assert extent(cloths) == HALF.unfinished
+
+
+def test_a_set_in_square_is_sewn_from_the_dot_on_both_edges() -> None:
+    steps = {step.key: step for step in LESSONS["set-in seams"].topics["square"].steps(HALF)}
+    dots, seams = [], []
+    for key in ("lesson-set-in-first", "lesson-set-in-second"):
+        items = steps[key].pictures[0].items
+        dots += [item.place for item in items if isinstance(item, Dot)]
+        seams += [item.start for item in items if isinstance(item, Line) and item.kind == "sewn"]
+    assert len(set(dots)) == 1
+    assert seams == dots
+
+
+def test_a_partial_seam_is_finished_from_before_the_dot_where_it_stopped() -> None:
+    steps = {step.key: step for step in LESSONS["partial seams"].topics["square"].steps(HALF)}
+    ends = []
+    for key in ("lesson-partial-lay", "lesson-partial-finish"):
+        items = steps[key].pictures[0].items
+        (seam,) = (item for item in items if isinstance(item, Line))
+        (dot,) = (item.place for item in items if isinstance(item, Dot))
+        ends.append((seam, dot))
+    (first, stop), (rest, _) = ends
+    assert first.end == stop
+    assert sign(rest.start.x - stop.x) > 0  # it begins where the first part is sewn already
+    assert sign(rest.end.x) < 0
+
+
+def test_the_first_round_of_a_log_cabin_measures_three_logs_and_two_allowances() -> None:
+    """By hand: 10 in over five logs is 2 in; with four logs around the middle 3 × 2 + 2 × 1/4 = 6 1/2 in."""
+    steps = {step.key: step for step in LESSONS["cut patches"].topics["log"].steps(measures(10, 10, {}))}
+    told = {item.length for item in steps["lesson-log-square"].pictures[0].items if isinstance(item, Measured)}
+    assert told == {Fraction("6.5")}
+
+
+def test_both_seams_of_a_mitered_corner_stop_at_one_dot_and_the_miter_begins_there() -> None:
+    steps = {step.key: step for step in LESSONS["mitered corners"].topics["square"].steps(HALF)}
+    found = set()
+    for key, end in (("sew", "end"), ("second", "end"), ("stitch", "start")):
+        items = steps[f"lesson-miter-{key}"].pictures[0].items
+        (seam,) = (item for item in items if isinstance(item, Line) and item.kind == "sewn")
+        found.add(seam.end if end == "end" else seam.start)
+        found |= {item.place for item in items if isinstance(item, Dot)}
+    assert len(found) == 1
+
+
+def test_a_miter_is_trimmed_a_seam_allowance_outside_its_seam() -> None:
+    (trimming,) = (
+        step for step in LESSONS["mitered corners"].topics["square"].steps(HALF) if step.key == "lesson-miter-trim"
+    )
+    lines = {item.kind: item for item in trimming.pictures[0].items if isinstance(item, Line)}
+    for end in (lines["cut"].start, lines["cut"].end):
+        assert distance_squared(end, lines["sewn"]) == QUARTER * QUARTER
+
+
+def test_the_lines_of_a_bias_strip_lie_equally_far_apart() -> None:
+    (marking,) = (
+        step for step in LESSONS["continuous bias"].topics["square"].steps(HALF) if step.key == "lesson-bias-mark"
+    )
+    lines = [item for item in marking.pictures[0].items if isinstance(item, Line)]
+    downs = [line.end.y for line in lines]
+    assert [line.start.y - line.end.y for line in lines] == [HALF.width] * len(lines)
+    assert downs == [HALF.width * Fraction(place, 4) for place in (1, 2, 3)]
