@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from blockdsl.analysis.books import Shelf
-from blockdsl.analysis.letters_printed import report_letters_not_in_font
+from blockdsl.analysis.letters_printed import read_further_font, report_letters_not_in_font
 from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
@@ -17,6 +17,7 @@ from blockdsl.analysis.resize import design_at_all_sizes
 from blockdsl.analysis.settings import read_choices
 from blockdsl.analysis.supposing import report_no_such_colouring, suppose
 from blockdsl.diagnostics import Problems, Source
+from blockdsl.fonts.further import FurtherFont
 from blockdsl.model import BlockDesign, BookDesign, Choice, PressingChoice, QuiltDesign
 from blockdsl.syntax import ast, ast_quilt
 
@@ -31,7 +32,8 @@ class Program:
     `blocks` are the file's own, then those of other files that its quilts and books use; `quilts` likewise, each with
     its own checks in `quilt_expectations`.
     `unlaid` are the choices of blocks that have errors and could not be laid out.
-    `sources` are the names of all files that were read, the file itself first.
+    `sources` are the names of all files that were read, the file itself first. `font` is the maker's own, for letters
+    that ours lacks.
     """
 
     source: Source
@@ -42,6 +44,7 @@ class Program:
     unlaid: tuple[Choice, ...] = ()
     quilts: tuple[QuiltDesign, ...] = ()
     quilt_expectations: tuple[tuple[QuiltExpectation, ...], ...] = ()
+    font: FurtherFont | None = None
 
 
 def analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None = None) -> Program:
@@ -60,7 +63,8 @@ def analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf 
 
 def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None) -> Program:
     names = bring_together(source, reader, problems)
-    report_letters_not_in_font(names.main, problems)
+    font = read_further_font(names, reader, problems)
+    report_letters_not_in_font(names.main, font, problems)
     if what_if is not None:
         override(names, what_if, problems)
     placer = Placer(names, problems)
@@ -95,6 +99,7 @@ def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf
         tuple(unlaid),
         tuple(design for _, design in shelf.quilts),
         tuple(_quilt_expectations(declaration) for declaration, _ in shelf.quilts),
+        font,
     )
     if what_if is not None:
         program = _supposed(program, what_if, problems)

@@ -32,6 +32,9 @@ class Reader(Protocol):
     def library(self, name: str) -> Source:
         """A file of the library. Raises CannotRead."""
 
+    def binary(self, path: str, by: str, most_bytes: int) -> bytes:
+        """The bytes of the file `path`, relative to the file `by`. Raises CannotRead."""
+
 
 def decode(data: bytes) -> str:
     """Text of a file: UTF-8, with or without a byte order mark; line ends are kept.
@@ -65,6 +68,13 @@ class FileReader:
     def used(self, path: str, by: str) -> Source:
         """See Reader."""
         wanted = Path(by).parent / path
+        return Source(_shown(wanted), decode(self._read(wanted, path, MOST_BYTES)))
+
+    def binary(self, path: str, by: str, most_bytes: int) -> bytes:
+        """See Reader."""
+        return self._read(Path(by).parent / path, path, most_bytes)
+
+    def _read(self, wanted: Path, path: str, most_bytes: int) -> bytes:
         real = wanted.resolve()
         if PurePosixPath(path).is_absolute() or not real.is_relative_to(self._project):
             raise CannotRead("use-leaves-project", f"move the file into {self._project.name}/", path=path)
@@ -72,9 +82,9 @@ class FileReader:
             if real.exists() and not real.is_file():  # a folder, or a pipe that would be waited for
                 what = "it is a folder" if real.is_dir() else "it is no plain file"
                 raise CannotRead("file-unreadable", _neighbours(wanted), why=what)
-            if real.stat().st_size > MOST_BYTES:
+            if real.stat().st_size > most_bytes:
                 raise CannotRead("file-too-large", "split it: `use` brings the parts together")
-            return Source(_shown(wanted), decode(real.read_bytes()))
+            return real.read_bytes()
         except FileNotFoundError:
             raise CannotRead("use-missing", _neighbours(wanted), path=path) from None
         except PermissionError:
@@ -122,6 +132,11 @@ class TextReader:
         if path not in self._files:
             raise CannotRead("use-missing", None, path=path)
         return Source(path, self._files[path])
+
+    def binary(self, path: str, by: str, most_bytes: int) -> bytes:
+        """See Reader: there are only texts here."""
+        del by, most_bytes
+        raise CannotRead("use-missing", None, path=path)
 
     def library(self, name: str) -> Source:
         """See Reader."""

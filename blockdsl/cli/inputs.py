@@ -15,6 +15,7 @@ from blockdsl.diagnostics import Problems, Source, Span
 from blockdsl.resources import library_path
 
 STDIN: Final = "-"
+_BYTES: Final = "bytes "
 STDIN_NAME: Final = "<stdin>"
 
 
@@ -122,6 +123,15 @@ class RememberingReader:
         self._remember(Path(found.name), found)
         return found
 
+    def binary(self, path: str, by: str, most_bytes: int) -> bytes:
+        """The bytes of the file `path`, relative to the file `by`. Raises CannotRead."""
+        try:
+            found = FileReader(self.project).binary(path, by, most_bytes)
+        except (RuntimeError, ValueError):
+            raise CannotRead("use-missing", None, path=path) from None
+        self.read.setdefault(Path(by).parent / path, f"{_BYTES}{sha256(found).hexdigest()}")
+        return found
+
     def library(self, name: str) -> Source:
         """A file of the library. Raises CannotRead."""
         found = FileReader(self.project).library(name)
@@ -147,12 +157,14 @@ def digest_of(text: str) -> str:
     return sha256(text.encode("utf-8", "surrogatepass")).hexdigest()
 
 
-def digest_there(path: Path) -> str:
-    """A digest of the text that lies there now; empty where there is none to read."""
+def has_digest(path: Path, digest: str) -> bool:
+    """Whether what lies there now has the digest of what was read: of its text, or of its bytes."""
     try:
         if not path.is_file():
-            return ""
+            return False
+        if digest.startswith(_BYTES):
+            return digest == f"{_BYTES}{sha256(path.read_bytes()).hexdigest()}"
         with path.open("rb") as file:
-            return digest_of(decode(file.read(MOST_BYTES + 1)))
+            return digest == digest_of(decode(file.read(MOST_BYTES + 1)))
     except (OSError, CannotRead):
-        return ""
+        return False

@@ -79,7 +79,7 @@ class OutputKey:
 def output_keys(job: Job, cache: Cache) -> tuple[OutputKey, ...]:
     """What a job will write, without doing it."""
     return tuple(
-        OutputKey(job.stem, output.name, key_of(*output.depends) if cache.folder else "", output.folder)
+        OutputKey(job.stem, output.name, _key(job, output) if cache.folder else "", output.folder)
         for output in job.outputs(cache)
     )
 
@@ -115,10 +115,22 @@ def do(job: Job, folder: Path | None) -> Made:
         cache.tidy()
 
 
+def _key(job: Job, output: Output) -> str:
+    """All that the bytes depend on, the maker's own font too, which any words may be printed in."""
+    return key_of(*output.depends) if job.printed.font is None else key_of(*output.depends, job.printed.font)
+
+
 def _do(job: Job, cache: Cache) -> Made:
+    from blockdsl.drawing.typeset import printing_with
+
+    with printing_with(job.printed.font):
+        return _made(job, cache)
+
+
+def _made(job: Job, cache: Cache) -> Made:
     made: Made = {}
     for output in job.outputs(cache):
-        key = key_of(*output.depends) if cache.folder else ""
+        key = _key(job, output) if cache.folder else ""
         data = cache.get(key)
         files = None if data is None else _files(output.name, data, folder=output.folder)
         if files is None:

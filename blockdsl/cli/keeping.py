@@ -11,6 +11,7 @@ from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.drawing.book_parts import Bodies, texts_of
 from blockdsl.drawing.marks import Kept, Page
 from blockdsl.drawing.theme import Paper
+from blockdsl.drawing.typeset import font_beside
 from blockdsl.export.pdf_page import PaintedPage, paint_page
 
 _Painted = tuple[tuple[PaintedPage, str], ...]
@@ -31,7 +32,7 @@ class PageKeeper:
 
     def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
         """A mark for each page that `draw` gives or gave."""
-        key = key_of("pages", content_of((depends, paper)))
+        key = key_of("pages", content_of((depends, paper)), font_beside())
         if key not in self._known:
             pages = self._recalled(key)
             if pages is None:

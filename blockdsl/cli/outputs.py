@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Final
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.naming import Taken
+from blockdsl.fonts.further import FurtherFont
 
 if TYPE_CHECKING:
     from blockdsl.drawing.marks import Page, Publication
@@ -38,7 +39,7 @@ POINTS_IN_A_MILLIMETRE: Final = 72 / 25.4
 
 @dataclass(frozen=True, slots=True)
 class Print:
-    """How pages are printed. `created` is the date that a PDF tells, or None for no date.
+    """How pages are printed. `created` is the date that a PDF tells, or None for no date; `font` the maker's own.
 
     On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
     """
@@ -46,6 +47,7 @@ class Print:
     paper: str
     created: datetime | None
     margin_mm: float = USUAL_MARGIN_MM
+    font: FurtherFont | None = None
 
     @property
     def margin_pt(self) -> float:

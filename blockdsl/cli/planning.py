@@ -14,6 +14,7 @@ from blockdsl.cli.naming import Taken, slug
 from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, papers_too_large, too_large
 from blockdsl.cli.sites import site_of_blocks
 from blockdsl.cli.working import Worked
+from blockdsl.fonts.further import FurtherFont
 
 if TYPE_CHECKING:
     from blockdsl.cli.inputs import Input
@@ -57,9 +58,9 @@ class Asked:
     created: datetime | None
     margin_mm: float
 
-    def on(self, usual: str) -> Print:
-        """The printing on the paper that was asked for, or else on the usual one."""
-        return Print(self.paper or usual, self.created, self.margin_mm)
+    def on(self, usual: str, font: FurtherFont | None = None) -> Print:
+        """The printing on the paper that was asked for, or else on the usual one; `font` is the maker's own."""
+        return Print(self.paper or usual, self.created, self.margin_mm, font)
 
 
 def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[Planned]:
@@ -75,7 +76,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
             names.keep(worked)
             continue
         papers = [book.paper for book in worked.facts.books]
-        printed = asked.on(papers[0] if papers else USUAL_PAPER)
+        printed = asked.on(papers[0] if papers else USUAL_PAPER, worked.facts.font)
         blocks = []
         quilts = []
         declared: dict[str, str] = {}
@@ -97,7 +98,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
                 jobs.append(Job("quilt", quilt, names.take(quilt.name), kinds, printed, source))
                 jobs += _of_sizes([kind.block for kind in quilt.kinds], names, kinds, printed, source)
         for book in worked.facts.books:
-            jobs += _of_book(book, names, kinds, asked.on(book.paper), source)
+            jobs += _of_book(book, names, kinds, asked.on(book.paper, worked.facts.font), source)
         declares = worked.facts.blocks or worked.facts.quilts
         if "web" in kinds and kinds != EVERYTHING and declares and not worked.facts.books:
             site = site_of_blocks(worked.facts.blocks, source, printed.paper, worked.facts.quilts)

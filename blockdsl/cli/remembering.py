@@ -12,7 +12,7 @@ import msgspec
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
-from blockdsl.cli.inputs import Input, digest_there, project_folder
+from blockdsl.cli.inputs import Input, has_digest, project_folder
 from blockdsl.cli.working import Worked
 from blockdsl.diagnostics import CATALOGUE, Diagnostic, Severity, Span
 
@@ -58,7 +58,7 @@ def recall(cache: Cache, key: str, origin: Input) -> Recalled | None:
         entry = msgspec.msgpack.decode(kept, type=_Entry)
         problems = tuple(_told(problem, origin) for problem in entry.problems)
         used = tuple((Path(path), digest) for path, digest in entry.read)
-        if any(digest_there(path) != digest for path, digest in used):
+        if not all(has_digest(path, digest) for path, digest in used):
             return None
     except (msgspec.MsgspecError, ValueError, KeyError):  # not what we put there: then the work is done again
         return None

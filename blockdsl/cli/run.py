@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 from argparse import Namespace
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import Final
@@ -145,14 +146,19 @@ class Run:
             self._writer.put(path.parent, {path.name: self._book(path, printed)}, BOOK)
 
     def _book(self, path: Path, printed: Print) -> bytes:
+        from blockdsl.drawing.typeset import printing_with
+
         planned = [each for each in self._plans if isinstance(each, Planned)]
         blocks = [block for made in planned for block in made.blocks]
         quilts = [quilt for made in planned for quilt in made.quilts]
         if not blocks and not quilts:
             raise CannotGoOn("there is no block to make a book of")
+        fonts = [each.worked.facts.font for each in planned if each.worked.facts.font is not None]
+        printed = replace(printed, font=fonts[0] if fonts else None)
         book = book_of(blocks, self._arguments.title or path.stem, printed.paper, quilts)
         key = key_of("book", content_of(book), printed) if self._cache.folder else ""
-        return self._cache.made(key, partial(book_bytes, book, printed, self._cache))
+        with printing_with(printed.font):
+            return self._cache.made(key, partial(book_bytes, book, printed, self._cache))
 
     def remove_what_is_no_longer_made(self, kinds: frozenset[str]) -> None:
         """Take away what earlier builds of the same files wrote, of the kinds asked for, and this one does not make."""

@@ -42,6 +42,11 @@ CATALOGUE: dict[str, Entry] = {
         "the font of the pages has no {letters}",
         "Letters that the font lacks are printed as empty boxes.",
     ),
+    "font-unreadable": Entry(
+        "error",
+        "{path} is not a font",
+        "The maker's own font is a file with letters in it, TrueType or OpenType.",
+    ),
     "control-character": Entry(
         "error",
         "there is an invisible control character ({name}) here",

@@ -8,6 +8,9 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from itertools import groupby
@@ -16,7 +19,8 @@ from typing import Any, Final
 import uharfbuzz
 
 from blockdsl.drawing.marks import Weight
-from blockdsl.fonts import font_bytes
+from blockdsl.fonts import font_bytes, has_letter
+from blockdsl.fonts.further import FurtherFont, letters_of, shaper_of
 
 UNITS_PER_EM: Final = 1000
 ASCENT: Final = 0.935
@@ -46,11 +50,34 @@ class Glyph:
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """Letters of one direction and script: `text` as it is read, `glyphs` as they stand from left to right."""
+    """Letters of one direction and script: `text` as it is read, `glyphs` as they stand from left to right.
+
+    `start` is where the run begins in its line, in 1/1000 em. Glyphs of a `further` run are of the maker's font.
+    """
 
     text: str
     right_to_left: bool
     glyphs: tuple[Glyph, ...]
+    start: int = 0
+    further: bool = False
+
+
+_FURTHER: ContextVar[FurtherFont | None] = ContextVar("further font", default=None)
+
+
+@contextmanager
+def printing_with(font: FurtherFont | None) -> Iterator[None]:
+    """Take letters that our font lacks from this one, for all that is measured and painted meanwhile."""
+    before = _FURTHER.set(font)
+    try:
+        yield
+    finally:
+        _FURTHER.reset(before)
+
+
+def font_beside() -> FurtherFont | None:
+    """The font that letters are taken from which ours lacks."""
+    return _FURTHER.get()
 
 
 @cache
@@ -58,28 +85,44 @@ def _font(weight: Weight) -> Any:
     return uharfbuzz.Font(uharfbuzz.Face(font_bytes(weight)))
 
 
-@lru_cache(maxsize=16384)
 def shape(text: str, weight: Weight = "regular") -> tuple[Run, ...]:
     """The runs of one line from left to right, with their glyphs in place.
 
-    Units:  1/1000 em. Letters that the font lacks become its glyph 0, an empty box.
+    Units:  1/1000 em. Letters that the font lacks, and the maker's own font too, become glyph 0, an empty box.
     """
+    return _shaped(text, weight, None if text.isascii() else _FURTHER.get())
+
+
+@lru_cache(maxsize=16384)
+def _shaped(text: str, weight: Weight, beside: FurtherFont | None) -> tuple[Run, ...]:
     x, runs = 0, []
     for part, right_to_left in _visual_runs(text):
-        glyphs, x = _shape_run(part, weight, right_to_left, x)
-        runs.append(Run(part, right_to_left, glyphs))
+        pieces = [(part, False)] if beside is None else _by_font(part, beside)
+        for piece, further in reversed(pieces) if right_to_left else pieces:
+            start, font = x, shaper_of(beside) if further and beside is not None else _font(weight)
+            glyphs, x = _shape_run(piece, weight, font, right_to_left, x)
+            runs.append(Run(piece, right_to_left, glyphs, start, further))
     return tuple(runs)
 
 
-def _shape_run(text: str, weight: Weight, right_to_left: bool, x: int) -> tuple[tuple[Glyph, ...], int]:
+def _by_font(text: str, beside: FurtherFont) -> list[tuple[str, bool]]:
+    """The text in parts, each with whether it is to be taken from the maker's own font."""
+
+    def is_further(letter: str) -> bool:
+        return not has_letter(letter) and ord(letter) in letters_of(beside)
+
+    return [("".join(letters), further) for further, letters in groupby(text, key=is_further)]
+
+
+def _shape_run(text: str, weight: Weight, font: Any, right_to_left: bool, x: int) -> tuple[tuple[Glyph, ...], int]:
     buffer = uharfbuzz.Buffer()
     buffer.add_str(text)
     buffer.direction = "rtl" if right_to_left else "ltr"
     buffer.language = "en"  # otherwise the machine's own language would choose the letter forms
     buffer.guess_segment_properties()
     # No joined fi and fl: readers would take them out of the page as one letter, and a search for "finished" fail.
-    uharfbuzz.shape(_font(weight), buffer, {"liga": False})
-    swap = {} if text.isascii() else fraction_figures(weight)
+    uharfbuzz.shape(font, buffer, {"liga": False})
+    swap = {} if text.isascii() or font is not _font(weight) else fraction_figures(weight)
     glyphs = []
     for info, place in zip(buffer.glyph_infos, buffer.glyph_positions, strict=True):
         number = swap.get(info.codepoint, info.codepoint)

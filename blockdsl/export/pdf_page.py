@@ -10,6 +10,7 @@ from math import cos, radians, sin
 from types import MappingProxyType
 from typing import Final, Literal
 
+from blockdsl.drawing.further_letters import with_letters_drawn
 from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
@@ -57,6 +58,7 @@ def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({}
     Units:  points; the page's own y axis, downward, is turned once at the start. Two decimals: 0.002 mm at most.
     Errors: Unprintable; KeyError where something that it has kept is not there.
     """
+    page = with_letters_drawn(page)
     check_page(page)
     before = [kept[mark.key] for mark in page.marks if isinstance(mark, Kept)]
     brush = _Brush()

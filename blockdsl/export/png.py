@@ -5,6 +5,7 @@ from __future__ import annotations
 from io import BytesIO
 from typing import Final
 
+from blockdsl.drawing.further_letters import with_letters_drawn
 from blockdsl.drawing.marks import Page
 from blockdsl.export.cairo_library import load_cairo
 from blockdsl.export.cairo_painter import CairoPainter
@@ -20,6 +21,7 @@ def write_png(page: Page, dpi: float = 150) -> bytes:
 
     Errors: Unprintable where the page cannot be painted or the image would be empty or too large; CairoMissing.
     """
+    page = with_letters_drawn(page)
     check_page(page)
     scale = dpi / _POINTS_PER_INCH
     width, height = round(page.width_pt * scale), round(page.height_pt * scale)

@@ -12,6 +12,7 @@ from svgwrite.container import Defs, Group, Style
 from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
+from blockdsl.drawing.further_letters import with_letters_drawn
 from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
 from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.embedded import FAMILY, font_faces
@@ -34,6 +35,7 @@ def write_svg(page: Page, *, title: str, description: str = "", place_letters: b
             Numbers are rounded to 0.01 pt.
     Errors: Unprintable where the page, the title or the description cannot be painted.
     """
+    page = with_letters_drawn(page)
     check_page(page)
     width, height = round(page.width_pt, 2), round(page.height_pt, 2)
     drawing = svgwrite.Drawing(

@@ -40,6 +40,7 @@ from blockdsl.facts.expect_quilt import check_quilt
 from blockdsl.facts.papers import collect_papers
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.sewn import Sewing
+from blockdsl.fonts.further import FurtherFont
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.polygon import area
@@ -56,7 +57,7 @@ class FileFacts:
     """The facts of one file. `sources` are all the files that it was read from, itself first.
 
     `blocks` are its own and those of other files that its quilts and books use, each at its own size; `quilts` are its
-    own and those of other files that its books print.
+    own and those of other files that its books print. `font` is the maker's, for letters that ours lacks.
     """
 
     file: str
@@ -64,6 +65,7 @@ class FileFacts:
     sources: tuple[str, ...]
     books: tuple[BookFacts, ...] = ()
     quilts: tuple[QuiltFacts, ...] = ()
+    font: FurtherFont | None = None
 
 
 def collect_facts(program: Program, problems: Problems) -> FileFacts:
@@ -96,7 +98,7 @@ def collect_facts(program: Program, problems: Problems) -> FileFacts:
         return quilts[id(quilt)]
 
     books = tuple(collect_book(book, facts_of, facts_of_quilt) for book in program.books)
-    return FileFacts(program.source.name, tuple(blocks), program.sources, books, tuple(quilts.values()))
+    return FileFacts(program.source.name, tuple(blocks), program.sources, books, tuple(quilts.values()), program.font)
 
 
 def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:

@@ -404,7 +404,17 @@ class Techniques:
 
 
 BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Damaged
-MakerLine = Press | Damaged
+
+
+@dataclass(frozen=True, slots=True)
+class Font:
+    """`font "My.ttf"`: a font for letters that ours lacks; the path is relative to this file."""
+
+    span: Span
+    path: Text
+
+
+MakerLine = Press | Font | Damaged
 
 
 # --- declarations ------------------------------------------------------------------------------

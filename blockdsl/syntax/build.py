@@ -28,6 +28,7 @@ from blockdsl.syntax.ast import (
     ExpectUnit,
     FabricDeclaration,
     Family,
+    Font,
     FreePatch,
     Grain,
     GridExtent,
@@ -278,6 +279,10 @@ def _family(place: Place, span: Span, tree: LineTree) -> Family:
     return Family(span, place.word(_token(tree, "NAME")))
 
 
+def _font(place: Place, span: Span, tree: LineTree) -> Font:
+    return Font(span, place.quoted(_token(tree, "TEXT")))
+
+
 def press_of(place: Place, span: Span, tree: LineTree) -> Press:
     """A line that says how seams are pressed, in a quilt as elsewhere."""
     del place
@@ -389,6 +394,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "family": _family,
     "source": _source,
     "press": press_of,
+    "font": _font,
     "expect_cut": _expect_cut,
     "expect_unit": _expect_unit,
     "expect_finished": _expect_finished,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final, Literal
 
-Home = Literal["file", "grid", "block", "quilt", "book", "maker"]
+Home = Literal["file", "grid", "block", "quilt", "book", "maker", "maker alone"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,7 +13,7 @@ class LineKind:
     """`home`: it declares something, or belongs in units and blocks, in blocks only, in quilts only, or in books.
 
     A line whose home is `maker` is a maker's own way of working: it stands in her `maker`, and in a book, a quilt or a
-    block, where it wins. `usage` is an example.
+    block, where it wins; one whose home is `maker alone` stands nowhere else. `usage` is an example.
     """
 
     home: Home
@@ -43,6 +43,7 @@ QUILT_KINDS: Final[dict[str, LineKind]] = {
     "fabric": LineKind("quilt", "`fabric width 40 in usable`"),
     "shrinkage": LineKind("quilt", "`shrinkage 5 %`"),
     "note": LineKind("quilt", '`note "Press toward the dark."`'),
+    "font": LineKind("maker alone", '`font "My.ttf"`'),
     "press": LineKind("maker", "`press open`, `press as it nests` or `press toward dark`"),
     "expect": LineKind("quilt", '`expect finished 62 x 86 in` or `expect blocks "Harbour Light" 22`'),
 }

@@ -166,6 +166,8 @@ def _home_of(keyword: str, *, of_book: bool) -> type[Head] | UnionType:
     """What a line of this kind stands in, units aside."""
     if keyword in MAKER_LINES:
         return _Ways
+    if LINE_KINDS[keyword].home == "maker alone":
+        return MakerDeclaration
     if of_book:
         return BookDeclaration
     return QuiltDeclaration if LINE_KINDS[keyword].home == "quilt" else BlockDeclaration
@@ -184,6 +186,8 @@ def _out_of_place(head: Head | Damaged | None, keyword: str, *, of_book: bool) -
         return place, _BEGIN_QUILT.format(keyword=keyword)
     if keyword in MAKER_LINES:
         return place, _BEGIN_MAKER.format(keyword=keyword)
+    if LINE_KINDS[keyword].home == "maker alone":
+        return place, f'put the `{keyword}` line below `maker "Marsh Street Patterns"`'
     if isinstance(head, UnitDeclaration):
         return _in_unit(head, keyword)
     return place, "" if head is None else _ADVICE.get(type(head), _IN_ITS_OWN)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from blockdsl.drawing.further_letters import with_letters_drawn
 from blockdsl.drawing.marks import Figure, Mark, Page
 from blockdsl.export.html.elements import element, plain_fractions
 from blockdsl.export.printable import check_page
@@ -17,6 +18,7 @@ def picture_markup(page: Page, *, unseen: bool = False) -> str:
 
     Errors: Unprintable for a page that cannot be painted.
     """
+    page = with_letters_drawn(page)
     check_page(page)
     width, height = number(page.width_pt), number(page.height_pt)
     size = {"viewBox": f"0 0 {width} {height}"} | {
