@@ -6,6 +6,7 @@ further beyond it than it need be. How far a piece reaches beyond what it must c
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import pairwise
@@ -13,7 +14,7 @@ from math import atan2, degrees, hypot
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from shapely import affinity
 from shapely.geometry import Polygon, box
 from shapely.ops import unary_union
@@ -23,7 +24,8 @@ from blockdsl.facts.foundationfacts import PaperFacts, PaperPatch
 from blockdsl.geometry import to_float
 from tests.outside.test_virtual_sewing import CELLS, OBLONG
 from tests.properties.test_foundation_blocks import slashed
-from tests.unit.model.blocks import block, block_of, written
+from tests.unit.model.any_block import AnyBlock, any_blocks
+from tests.unit.model.blocks import block, block_of, read, written
 
 NEAR = 1e-6
 FAR = 1e3
@@ -264,3 +266,11 @@ def test_geese_of_6_by_3_inches_have_skies_that_reach_their_corners() -> None:
 def test_pieces_of_whatever_is_cut_by_lines_right_across_cover_their_areas(unit: str) -> None:
     facts = block_of(written("row slashed", "make slashed as foundation", size="12 in", above=unit))
     assert all_faults(facts) == []
+
+
+@given(any_blocks())
+@settings(max_examples=8)
+def test_pieces_of_any_block_of_rows_and_shapes_cover_their_areas(any_block: AnyBlock) -> None:
+    facts, problems = read(replace(any_block, choices=()).text() + "  make whole as foundation\n")
+    assume(not {"foundation-too-many", "name-unknown"} & {problem.code for problem in problems})
+    assert all_faults(facts.blocks[0]) == []
