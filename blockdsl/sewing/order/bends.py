@@ -18,6 +18,7 @@ MOST_TURNS = 8
 MOST_WASTED = 4
 MOST_STEPS = 20_000
 MOST_COMPARED = 8
+_A_BOX = 3
 
 # How much of a cost tells what kind of part is set in; the rest tells where it lies.
 _IN_KIND = 4
@@ -40,6 +41,8 @@ def _least(region: Region, partings: list[list[list[int]]]) -> list[list[int]]:
     best = [number for number, cost in enumerate(costs) if cost[:_IN_KIND] == alike]
     if 1 < len(best) <= MOST_COMPARED:
         best = [number for number in best if _falls_in_halves(region, partings[number])] or best
+    if len(region.patches) == _A_BOX:
+        best = [number for number in best if _stands_side_by_side(region, partings[number])] or best
     return partings[min(best, key=costs.__getitem__)]
 
 
@@ -48,6 +51,12 @@ def _falls_in_halves(region: Region, parts: list[list[int]]) -> bool:
     rest = look_at(region.net, parts[0], region.atom, region.opened)
     halves = (flood(rest, frozenset(chord)) for chord in chords(rest))
     return any(len(two) == 2 and len(two[0]) == len(two[1]) for two in halves)
+
+
+def _stands_side_by_side(region: Region, parts: list[list[int]]) -> bool:
+    """Whether the other two are left and right of each other: of a box the two sides, and its top is set in."""
+    rest = look_at(region.net, parts[0], region.atom, region.opened)
+    return any(region.net.way[chord[0]] == 1 for chord in chords(rest))
 
 
 def _parted(region: Region, path: Sides) -> list[list[int]]:

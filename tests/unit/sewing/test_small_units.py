@@ -82,9 +82,10 @@ def test_the_split_points_of_a_star_are_eight_diamonds_before_they_are_joined() 
 
 def test_a_field_of_cubes_is_sewn_box_by_box_and_then_in_rows() -> None:
     order = told(drawn("row (cubes fog slate moss across 2)", size="6 in"))
+    # Of each box left and right first, then the top set in.
     # Two boxes, trimmed at the top; half a box, a box, half a box; two boxes, trimmed at the bottom.
     first = "(((s m) f)!set-in ((s m) f)!set-in)"
-    second = "((f m) ((f s) m)!set-in (f s))"
+    second = "((f m) ((s m) f)!set-in (f s))"
     assert order == f"({first} {second} {first})!set-in"
 
 
