@@ -20,7 +20,7 @@ help:
 	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"
 	@echo "make sewn     sew every library block at all four sizes, and reckon 60 quilts by lot (a run of the tests takes fewer)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
-	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth"
+	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
 	@echo "make clean    remove what was built, and .venv"
@@ -64,6 +64,7 @@ bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/bench.py
 	@$(BIN)/python tests/bench/book.py
 	@$(BIN)/python tests/bench/cloth.py
+	@$(BIN)/python tests/bench/steps.py
 
 # Made anew when pyproject.toml changes: its scripts, packages and settings all come from there.
 .venv/.installed: pyproject.toml

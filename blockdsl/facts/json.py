@@ -30,6 +30,7 @@ from blockdsl.facts.json_book import asked_sizes, book_document, size_documents
 from blockdsl.facts.json_foundation import foundation_document
 from blockdsl.facts.json_quilt import quilt_document
 from blockdsl.facts.json_quilt_steps import DescribeQuilt
+from blockdsl.facts.json_steps import actions_document, parts_document
 from blockdsl.facts.papers import papers_document
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact, Polygon
@@ -304,6 +305,9 @@ def _step(step: StepFacts, say: Say) -> dict[str, object]:
         "sections": list(step.sections),
         "finished": _extent(step.finished, say) if step.finished else None,
         "unfinished": _extent(step.unfinished, say) if step.unfinished else None,
+        "size": _extent(step.size, say),
+        "parts": parts_document(step),
+        "actions": actions_document(step, say),
         "cells": [dict(zip(("column", "row", "columns", "rows"), cell, strict=True)) for cell in step.cells],
     }
 

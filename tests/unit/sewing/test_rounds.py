@@ -204,6 +204,5 @@ def test_tumblers_are_sewn_from_one_end_of_the_row_to_the_other_in_one_go() -> N
     (step,) = facts.steps
     assert [len(stage.parts) for stage in step.hands[0].stages] == [5]
     assert (
-        "Sew them together from left to right: A, B (Wet slate) (its sharp corner at the lower right)"
-        in texts(facts)[0]
+        "Sew them together from left to right: A, B (Wet slate) (a sharp corner at the lower right)" in texts(facts)[0]
     )
