@@ -28,10 +28,14 @@ _Cloth = tuple[str, str, tuple[bool, ...]]
 
 @dataclass(frozen=True, slots=True)
 class Likeness:
-    """`turned` is the same for parts that are alike up to a turn, `either` also for mirror images."""
+    """`turned` is the same for parts that are alike up to a turn, `either` also for mirror images.
+
+    `is_symmetric`: some turn leaves the part looking as it did.
+    """
 
     turned: int
     either: int
+    is_symmetric: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +131,8 @@ class Looks:
             frozenset(frozenset(self._seen(patches, Turn(symmetry, bool(way)))) for way in ways for symmetry in each)
             for each in (_TURNS, _MIRRORED)
         )
-        return Likeness(self._number(turned), self._number(frozenset((turned, mirrored))))
+        symmetric = len(turned) < len(_TURNS) * len(self._lying)
+        return Likeness(self._number(turned), self._number(frozenset((turned, mirrored))), symmetric)
 
     def match(self, first: Sequence[int], second: Sequence[int]) -> Match | None:
         """How the first lies as the second does, turned before mirrored; None when they are not alike."""
@@ -145,6 +150,8 @@ class Looks:
 
     def onto_itself(self, patches: Sequence[int]) -> tuple[Match, ...]:
         """The turns after which these patches look as before, the one that turns nothing left out."""
+        if not self.likeness(patches).is_symmetric:
+            return ()
         there = self._seen(patches, _AS_IT_LIES)
         looked_for, by_look = frozenset(there), dict(zip(there, patches, strict=True))
         found = []
