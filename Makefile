@@ -7,7 +7,7 @@ BIN := .venv/bin
 BOOK := library/demo/book.block
 
 .DEFAULT_GOAL := help
-.PHONY: help book gallery test check fuzz trial sewn read bench readme format clean libraries judges web-judges
+.PHONY: help book gallery test check fuzz trial sewn read mutants bench readme format clean libraries judges web-judges
 .DELETE_ON_ERROR:
 
 help:
@@ -20,6 +20,7 @@ help:
 	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"
 	@echo "make sewn     sew every library block at all four sizes, and reckon 60 quilts by lot (a run of the tests takes fewer)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
+	@echo "make mutants  a hundred changes of one operator or constant: do the tests notice? (an hour or two)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
@@ -56,6 +57,9 @@ sewn: .venv/.installed
 read: .venv/.installed
 	@$(BIN)/python -m tests.outside.reader
 	@$(BIN)/python -m tests.outside.reader.faults
+
+mutants: .venv/.installed libraries
+	@$(BIN)/python -m tests.mutants.run
 
 readme: .venv/.installed
 	@$(BIN)/python -m tests.snapshots.readme.draw
