@@ -115,23 +115,23 @@ def has_a_choice(patch: Polygon, allowance: Fraction) -> bool:
 
 
 def bias_of(
-    design: BlockDesign, lettered: Lettered, plan: GrainPlan, loose: Collection[int], on_papers: Collection[int] = ()
+    design: BlockDesign, lettered: Lettered, plan: GrainPlan, loose: Collection[int], slanted: Collection[int] = ()
 ) -> tuple[Bias, ...]:
-    """What lies on the bias, letter by letter; nothing for letters of which all edges are straight.
+    """What is cut on the bias, letter by letter; nothing for letters of which all edges are straight.
 
-    Patches that a method makes are cut on the straight grain of their unit, so along the axes of the block. Letters
-    that are on foundation papers alone (`on_papers` are those patches) are left out: the paper holds their edges.
+    What a method makes is cut as squares and strips, and has no edge on the bias until it is sewn; paper holds the
+    edges of what is sewn to it. Only strip sets that are cut at 45° have such edges, at the ends of their segments
+    (`slanted` are those patches): their strips run along the axes of the block.
     """
-    held = {lettered.letters[index] for index in on_papers}
-    held -= {letter for index, letter in enumerate(lettered.letters) if index not in on_papers}
     ways, exceptions = plan.ways, plan.exceptions
     by_themselves = {lettered.letters[index] for index in loose}
+    from_strips = {lettered.letters[index] for index in slanted}
     at_the_edge = _at_the_edge(design, lettered)
     found = []
     for letter, first in lettered.first.items():
-        if letter in held:
-            continue
         if letter in lettered.curved:  # a curve runs through every direction: it is eased in anyhow
+            continue
+        if letter not in by_themselves and letter not in from_strips:
             continue
         outline = clockwise(drop_straight_corners(first))
         sides = [step(a, b) for a, b in edges(outline)]

@@ -149,7 +149,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         lacking=tuple(
             LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
         ),
-        bias=bias_of(design, lettered, grain, making.loose, making.on_papers),
+        bias=bias_of(design, lettered, grain, making.loose, making.from_slanted_strips),
         sewing=sewing,
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),

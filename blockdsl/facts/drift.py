@@ -151,8 +151,7 @@ def drift_finder(
 
 def cuts_at(design: BlockDesign, making: Making) -> tuple[Cut, ...]:
     """The cut list of a block at another size; of what methods make, only what is not trimmed inside."""
-    stars = any(unit.method == "strip set" for unit in making.units)
-    made = plan_making(design, Problems()) if stars else replace(making, parts=(), foundations=())
+    made = plan_making(design, Problems()) if making.from_slanted_strips else replace(making, parts=(), foundations=())
     return cut_list(design, made, letter_patches(design.patches))
 
 

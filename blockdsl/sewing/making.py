@@ -14,7 +14,7 @@ from blockdsl.sewing.choices import ON_PAPERS, ChosenGroup, choose_methods, repo
 from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
 from blockdsl.sewing.foundation.plan import FoundationPlan, letter_on
-from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, PATCH_BY_PATCH
+from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, PATCH_BY_PATCH, STRIPS
 from blockdsl.sewing.over_papers import choose_over_papers
 from blockdsl.units import SHAPES
 
@@ -50,9 +50,14 @@ class Making:
     foundations: tuple[FoundationPlan, ...] = ()
 
     @property
-    def on_papers(self) -> frozenset[int]:
-        """The patches that are sewn to foundation papers, by their place in the block's list."""
-        places = (place for plan in self.foundations for place in plan.group.places)
+    def from_slanted_strips(self) -> frozenset[int]:
+        """The patches of stars whose points come out of strip sets cut at 45°, by their place in the block's list."""
+        stars = (
+            unit.group
+            for unit in self.units
+            if unit.method == STRIPS and unit.group.filling is not None and unit.group.filling.shape == "star45"
+        )
+        places = (place for star in stars for place in star.places)
         return frozenset(patch for place in places for patch in range(place.first, place.stop))
 
     @property

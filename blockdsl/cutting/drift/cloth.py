@@ -15,7 +15,7 @@ from blockdsl.geometry import Point, Polygon, Surd
 from blockdsl.geometry.polygon import drop_straight_corners, edges, step
 from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making
-from blockdsl.sewing.methods import CUT_PATCHES
+from blockdsl.sewing.methods import CUT_PATCHES, STRIPS
 from blockdsl.sewing.order import Joined, Piece
 
 TOLERANCE: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(1, 16), "cm": Fraction(3, 20)}
@@ -34,13 +34,7 @@ class Cloth:
         self._design, self._letters = design, letters
         self._cut_as = design
         self.tolerance = TOLERANCE[design.unit]
-        self._stars = frozenset(
-            patch
-            for unit in making.units
-            if unit.method == "strip set" and unit.group.filling is not None and unit.group.filling.shape == "star45"
-            for place in unit.group.places
-            for patch in range(place.first, place.stop)
-        )
+        self._stars = making.from_slanted_strips
         """Patches of stars from strip sets, the only things a method makes that are not trimmed inside."""
         made = making.made_whole | making.over_papers
         self.made_as_drawn = frozenset(patch for first, stop in made for patch in range(first, stop)) - self._stars
@@ -61,7 +55,7 @@ class Cloth:
         self.tolerance = TOLERANCE[self._cut_as.unit]
         self._known.clear()
         self._cuts.clear()
-        self._of_stars = {(cut.label, cut.fabric): [cut] for cut in cuts if self._stars and cut.method == "strip set"}
+        self._of_stars = {(cut.label, cut.fabric): [cut] for cut in cuts if self._stars and cut.method == STRIPS}
         for cut in cuts:
             if cut.method == CUT_PATCHES and not cut.unit and cut.label not in by_template:
                 self._cuts.setdefault((cut.label, cut.fabric), []).append(cut)

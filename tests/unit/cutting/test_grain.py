@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+import pytest
+
 from blockdsl.drawing.bias_words import say_bias
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import square_root
@@ -23,6 +25,29 @@ def test_half_squares_with_their_legs_on_the_outside_are_cut_once_so_that_the_lo
     facts = block("row fog/slate fog\\slate", "row slate\\fog slate/fog", size="6 in")
     assert cut_lines(facts, "fog") == ["fog: 2 square 3 7/8 once for 4"]
     assert bias(facts) == {"A": ("the long edge", 0)}
+
+
+@pytest.mark.parametrize(
+    ("cell", "method"),
+    [
+        ("fog/slate", "half as two at a time"),
+        ("fog/slate", "half as eight at a time"),
+        ("(hourglass fog slate)", "hourglass as two at a time"),
+        ("(snowball fog with slate)", "snowball as stitch and flip"),
+        ("(rails fog slate)", "rails as strip set"),
+    ],
+)
+def test_what_is_cut_as_squares_and_strips_has_no_edge_on_the_bias_before_it_is_sewn(cell: str, method: str) -> None:
+    facts = block(f"row {cell} {cell}", f"row {cell} {cell}", f"make {method}", size="8 in")
+    assert bias(facts) == {}
+    assert say_bias(facts) == ""
+
+
+def test_segments_of_a_star_that_are_cut_at_45_degrees_have_their_ends_on_the_bias() -> None:
+    star = "row (star45 points lantern moss rows 3 ground fog corners slate)"
+    facts = block(star, "make star45 as strip set", size="16 in")
+    # the diamonds' cut ends; the triangles are quarters of squares; the corners are squares
+    assert bias(facts) == {"A": ("2 of the 4 edges", 0), "B": ("the short edges", 0)}
 
 
 def test_quarter_squares_with_their_long_edge_on_the_outside_are_cut_twice() -> None:
