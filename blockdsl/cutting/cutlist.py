@@ -285,12 +285,12 @@ def _cut_of(needed: NeededPart, label: str, exact: Extent, design: BlockDesign) 
 
 
 def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) -> list[Cut]:
-    """A line for the pieces of a unit that are alike, as often as the unit and its mirror image are made.
+    """A line for the pieces of a unit that are cut alike, as often as the unit and its mirror image are made.
 
     Two triangles come of a square, whichever of the units they are for.
     """
-    needed: dict[tuple[str, str, str, RoomyPiece], dict[tuple[int, ...], int]] = {}
-    areas: dict[tuple[str, str, str, RoomyPiece], list[str]] = {}
+    needed: dict[tuple[object, ...], list[tuple[RoomyPiece, str, tuple[int, ...], int]]] = {}
+    names: dict[tuple[object, ...], tuple[str, str, str]] = {}
     for plan in making.foundations:
         group, first = plan.group, plan.group.places[0].first
         unit = group.name or (group.filling.shape if group.filling else "unit")
@@ -298,19 +298,26 @@ def _foundation_cuts(design: BlockDesign, making: Making, lettered: Lettered) ->
         sewn_on = ((f"{each.letter}{n}", sewn) for each in plan.sections for n, sewn in enumerate(each.patches, 1))
         for number, sewn in sewn_on:
             patch = group.picture[sewn.index]
-            piece = replace(roomy_piece(patch.outline, sewn.seam, patch.fabric, design), edge=None)
-            key = patch.fabric, lettered.letters[first + sewn.index], unit, piece
-            areas.setdefault(key, []).append(number)
-            shares = needed.setdefault(key, {})
-            shares[hands] = shares.get(hands, 0) + len(group.places)
-    return [replace(_foundation_cut(*key, shares), areas=tuple(areas[key])) for key, shares in needed.items()]
+            piece = roomy_piece(patch.outline, sewn.seam, patch.fabric, design)
+            name = patch.fabric, lettered.letters[first + sewn.index], unit
+            key = *name, piece.cut, piece.subcut
+            names[key] = name
+            needed.setdefault(key, []).append((piece, number, hands, len(group.places)))
+    return [_foundation_cut(*names[key], uses) for key, uses in needed.items()]
 
 
-def _foundation_cut(fabric: str, label: str, unit: str, piece: RoomyPiece, needed: dict[tuple[int, ...], int]) -> Cut:
+def _foundation_cut(
+    fabric: str, label: str, unit: str, uses: Sequence[tuple[RoomyPiece, str, tuple[int, ...], int]]
+) -> Cut:
+    """The line for areas whose pieces are cut alike: of each its piece, its number, its units and how many of them."""
+    piece = max((use[0] for use in uses), key=lambda each: each.exact)
     each = TRIANGLES.get(piece.subcut, 1)
+    wanted: dict[tuple[int, ...], int] = {}
+    for _, _, hands, count in uses:
+        wanted[hands] = wanted.get(hands, 0) + count
     shares: list[Share] = []
     pieces = total = 0
-    for hands, count in needed.items():
+    for hands, count in wanted.items():
         total += count
         more = ceil(total / each) - pieces
         shares.append((hands, more))
@@ -319,7 +326,7 @@ def _foundation_cut(fabric: str, label: str, unit: str, piece: RoomyPiece, neede
     yields, spare = pieces * each, pieces * each - total
     return Cut(
         fabric, label, kind, piece.cut, piece.exact, pieces, piece.subcut, yields, spare, FOUNDATION, unit,
-        tuple(shares),
+        tuple(shares), areas=tuple(use[1] for use in uses),
     )  # fmt: skip
 
 

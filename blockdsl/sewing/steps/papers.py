@@ -6,6 +6,7 @@ A unit of one section is that one step. Everything lies as the unit is drawn, th
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Final
 
 from blockdsl.geometry import Point
@@ -30,7 +31,8 @@ def paper_steps(plan: FoundationPlan, first: int, name: str, unit: int, whole: V
     drawn = _drawn(plan, whole)
     if not plan.joins:
         (section,) = plan.sections
-        return (MakingStep(first, name, FOUNDATION, unit, (drawn,), sections=(section.letter,)),)
+        alone = replace(_section(section, drawn), cells=drawn.cells)
+        return (MakingStep(first, name, FOUNDATION, unit, (alone,), sections=(section.letter,)),)
     made = {section.letter: first + place for place, section in enumerate(plan.sections)}
     steps = [
         MakingStep(
@@ -66,7 +68,7 @@ def _drawn(plan: FoundationPlan, whole: Variant) -> Variant:
 
 
 def _section(section: Section, drawn: Variant) -> Variant:
-    """A section by itself, its box at the origin."""
+    """A section by itself, its box at the origin; its patches in the order of sewing."""
     left, top, right, bottom = bounding_box(section.outline)
     return Variant(
         count=drawn.count,

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
-from math import ceil
+from math import atan2, ceil, degrees
 from typing import Any
 
 from shapely import affinity
@@ -27,8 +27,8 @@ from tests.outside.virtual.cloth import (
 )
 from tests.outside.virtual.flips import flipped, flips_and_base
 from tests.outside.virtual.looks import looks_like, out_of_place
-from tests.outside.virtual.piles import PIECES, Piles, shorter
-from tests.outside.virtual.plan import Hand, Line, Patch, Plan, Step
+from tests.outside.virtual.piles import Piles, shorter
+from tests.outside.virtual.plan import Area, Hand, Line, Patch, Plan, Step
 from tests.outside.virtual.stripsets import bands, cut_segments, on_ruler, segments_from
 
 ROOM = {True: 0.75, False: 0.25}
@@ -337,39 +337,48 @@ def _between(one: Any, other: Any) -> tuple[tuple[float, float], tuple[float, fl
 
 
 def _papers(step: Step, plan: Plan, piles: Piles) -> list[Work]:
-    """Pieces laid along an edge of their area: enough on every side, with something over for placing."""
+    """Pieces laid along their lines, an edge the allowance beyond each: enough on every side, and something over."""
     room = ROOM[plan.measure == 0.1] / 2
-    works = []
-    for hand in step.hands:
-        faces = []
-        for patch in hand.picture:
-            mine = [
-                line
-                for line in piles.lines(_purpose(step))
-                if (line.fabric, line.label) == (patch.fabric, patch.label) and piles.left[line] >= hand.count
-            ]
-            line = min(
-                (line for line in mine if _reaches(line, patch, plan.seam + room)),
-                key=lambda line: line.cut[0] * line.cut[1] / PIECES[line.subcut],
-                default=None,
-            )
-            if line is None:
-                raise Fault(f"nothing is cut for {patch.label} ({patch.fabric}) that covers its area: {mine}")
-            piles.take(line, hand.count)
-            others = joined(other.shape for other in hand.picture if other is not patch)
-            faces.append(replace(patch, shape=grown(patch.shape, plan.seam).difference(others)))
-        works.append(Work(tuple(faces)))
-    return works
+    (hand,), (letter,) = step.hands, step.sections
+    areas = plan.papers[letter]
+    if [(each.label, each.fabric) for each in areas] != [(each.label, each.fabric) for each in hand.picture]:
+        raise Fault(f"step {step.number} shows other areas than paper {letter} has")
+    faces = []
+    for patch, area in zip(hand.picture, areas, strict=True):
+        mine = [line for line in piles.lines(_purpose(step)) if area.number in line.areas]
+        line = next((line for line in mine if (line.fabric, line.label) == (patch.fabric, patch.label)), None)
+        if line is None or len(mine) > 1:
+            raise Fault(f"nothing, or more than one thing, is cut for area {area.number}")
+        if not _reaches(line, area, plan.seam, room):
+            raise Fault(f"the piece for area {area.number} does not cover it: {line.cut}")
+        piles.take(line, hand.count)
+        others = joined(other.shape for other in hand.picture if other is not patch)
+        faces.append(replace(patch, shape=grown(patch.shape, plan.seam).difference(others)))
+    return [Work(tuple(faces))]
 
 
-def _reaches(line: Line, patch: Patch, far: float) -> bool:
-    """Whether a piece turned along one of the area's edges covers all that is no further from the area than that."""
+def _reaches(line: Line, area: Area, seam: float, room: float) -> bool:
+    """Whether a piece covers all that is no further from its area than the allowance, with room for placing it.
+
+    It lies with one edge along the area's line, as the paper says which; the first one any way along an edge.
+    """
     if line.subcut == "once":
-        return fitted(corner_to_corner(line.cut[0], "once")[0], patch.shape, far - ROOM[False] / 4) is not None
-    wanted = patch.shape.buffer(far)
-    for angle in {0.0, *(round(angle, 6) for angle in directions(patch.shape))}:
-        left, top, right, bottom = affinity.rotate(wanted, -angle, origin=(0, 0)).bounds
-        sides = sorted((right - left, bottom - top))
-        if all(have > want - NEAR for have, want in zip(line.cut, sides, strict=True)):
-            return True
-    return False
+        laid = fitted(corner_to_corner(line.cut[0], "once")[0], area.shape, seam)
+        return laid is not None and float(laid.area) > float(grown(area.shape, seam).area) * (1 + NEAR)
+    if area.line is None:
+        wanted = area.shape.buffer(seam + room)
+        for angle in {0.0, *(round(angle, 6) for angle in directions(area.shape))}:
+            left, top, right, bottom = affinity.rotate(wanted, -angle, origin=(0, 0)).bounds
+            sides = sorted((right - left, bottom - top))
+            if all(have > want - NEAR for have, want in zip(line.cut, sides, strict=True)):
+                return True
+        return False
+    (ax, ay), (bx, by) = area.line
+    along = affinity.translate(area.shape, -ax, -ay)
+    along = affinity.rotate(along, -degrees(atan2(by - ay, bx - ax)), origin=(0, 0))
+    left, top, right, bottom = along.bounds
+    deep = max(abs(top), abs(bottom)) + 2 * seam + room
+    wide = right - left + 2 * seam + 2 * room
+    short, long = sorted(line.cut)
+    have = (short, long) if area.edge == "short" else (long, short)
+    return bool(have[0] > wide - NEAR and have[1] > deep - NEAR)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from blockdsl.facts import BlockFacts
@@ -64,6 +64,7 @@ class Line:
     slant: str = ""
     upright: str | None = None
     corner: float | None = None
+    areas: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +125,19 @@ class Step:
     hands: tuple[Hand, ...]
     unit: str = ""
     shape: str = ""
+    sections: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """An area of a printed paper: letter and fabric, shape, its line, and which edge of the piece lies there."""
+
+    number: str
+    label: str
+    fabric: str
+    shape: Any
+    line: tuple[Spot, Spot] | None
+    edge: str | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,6 +154,7 @@ class Plan:
     steps: tuple[Step, ...]
     trim: float = 0
     usable: float = 40
+    papers: dict[str, tuple[Area, ...]] = field(default_factory=dict)
     squared: tuple[float, float] = SQUARED["in"]
 
 
@@ -182,8 +197,18 @@ def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
         steps,
         trim,
         USABLE[document["unit"]],
+        {
+            paper["letter"]: tuple(map(_area, paper["patches"]))
+            for foundation in document["foundations"]
+            for paper in foundation["papers"]
+        },
         SQUARED[document["unit"]],
     )
+
+
+def _area(told: dict[str, Any]) -> Area:
+    line = told["seam"] and (_pair(told["seam"][0]), _pair(told["seam"][1]))
+    return Area(told["number"], told["label"], told["fabric"], drawn(told["outline"], None), line, told["edge"])
 
 
 def _pair(lengths: list[str]) -> Spot:
@@ -204,6 +229,7 @@ def _line(told: dict[str, Any]) -> Line:
     return Line(
         told["fabric"], told["label"], told["piece"], size, count, subcut, yields, spare, purpose, strip,
         told["slant"] or "", told["upright"], number(told["corner"]) if told["corner"] else None,
+        tuple(told["areas"]),
     )  # fmt: skip
 
 
@@ -223,8 +249,9 @@ def _step(told: dict[str, Any], step: StepFacts, placed: tuple[Patch, ...], fact
     unit, shape = _unit(step, facts)
     size = _pair(told["unfinished"]) if told["unfinished"] else None
     return Step(
-        told["number"], told["makes"], told["count"], told["spare"], told["method"], joins, size, hands, unit, shape
-    )
+        told["number"], told["makes"], told["count"], told["spare"], told["method"], joins, size, hands, unit, shape,
+        tuple(told["sections"]),
+    )  # fmt: skip
 
 
 def _with_segments(steps: list[Step]) -> tuple[Step, ...]:

@@ -312,3 +312,12 @@ def test_edges_that_papers_hold_are_not_called_bias_edges() -> None:
     facts = block("row tern", "make tern as foundation", size="6 in", above=TERN)
     assert facts.bias == ()
     assert [each.label for each in block("row tern", size="6 in", above=TERN).bias]
+
+
+def test_the_picture_of_a_section_has_its_areas_in_the_order_in_which_they_are_sewn() -> None:
+    """A square in a square is drawn with its corners first, and sewn from its middle."""
+    facts = block("row (diamond lantern on fog slate fog moss)", "make diamond as foundation", size="4 in")
+    (paper,) = facts.foundations[0].papers
+    pictured = [patch.fabric for patch in facts.steps[0].hands[0].picture]
+    assert pictured == [patch.fabric for patch in paper.patches]
+    assert pictured[0] == "lantern"
