@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from itertools import groupby, pairwise
 
 from blockdsl.facts.stepfacts import StepSeam
+from blockdsl.geometry.polygon import step
 from blockdsl.sewing.steps.action import Action, Lay, Measure, Press, Sew
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.landmarks import along
@@ -66,8 +67,17 @@ class Pressing(StepVoice):
         """A seam that is pressed one way as far as the middle, where many seams meet, and the other way beyond it."""
         if seam.fan is None:
             return ""
-        one, other = (self._labels.fabrics[fabric] for fabric in seam.fan.fabrics)
-        return self._words("press-fan", one=one, other=other, same="yes" if one == other else "no")
+        one, other = seam.fan.fabrics
+        if one == other and one not in seam.fan.across:
+            return self._words("press-fan", name=self._labels.fabrics[one])
+        half, way = towards(step(seam.fan.place, seam.line[0])), towards(seam.arrow)
+        return self._words(
+            "press-fan-halves",
+            half=self._pos(half),
+            way=self._pos(way),
+            rest=self._pos(OPPOSITE[half]),
+            back=self._pos(OPPOSITE[way]),
+        )
 
     def _by_row(self, seam: StepSeam, count: int) -> str:
         """A seam of rows that are alike, some of which are pressed the other way."""

@@ -280,13 +280,16 @@ class _Builder:
             return None
         seam, corner = self._seams.of(key[0])[key[1]], self._frames.origin(key[0])
         ends = (seam.line[0], seam.line[-1])
-        beside = (seam.beside[toward], seam.beside[1 - toward])
-        first, second = (
-            next(patch for patch in side if self._leads(moved(self._design.patches[patch].outline, corner), hub, end))
-            for side, end in zip(beside, ends, strict=True)
-        )
         place = Point(hub.x + corner.x - origin.x, hub.y + corner.y - origin.y)
-        return Fan(place, (self._design.patches[first].fabric, self._design.patches[second].fabric))
+        first, second, third, fourth = (
+            next(
+                self._design.patches[patch].fabric
+                for patch in seam.beside[side]
+                if self._leads(moved(self._design.patches[patch].outline, corner), hub, end)
+            )
+            for side, end in zip((toward, 1 - toward, 1 - toward, toward), (*ends, *ends), strict=True)
+        )
+        return Fan(place, (first, second), (third, fourth))
 
     @staticmethod
     def _leads(outline: Polygon, hub: Point, end: Point) -> bool:

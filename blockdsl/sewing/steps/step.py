@@ -39,11 +39,13 @@ class Fan:
     """A place inside a seam where many seams meet, as in the middle of a star, and all are pressed the same way round.
 
     From the start of the seam to `place` its allowances are pressed as `toward` says, beyond it to the other part;
-    `fabrics` are those of the patches at the place that the two halves are pressed toward.
+    `fabrics` are those of the patches at the place that the two halves are pressed toward, `across` those that they
+    are pressed away from.
     """
 
     place: Point
     fabrics: tuple[str, str]
+    across: tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True)

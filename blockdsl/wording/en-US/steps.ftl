@@ -230,10 +230,8 @@ press-by-number = Press { $several ->
    *[no] seam
 } { $second } { -toward } the { $other }.
 # The seam through the middle of a star: from there outward it goes to one side in one half and to the other beyond.
-press-fan = From the { -center } outward, press { $same ->
-    [yes] the seam { -toward } { $one }
-   *[no] one half of the seam { -toward } { $one } and the other half { -toward } { $other }
-}, and fan the seams open at the { -center }.
+press-fan = From the { -center } outward, press the seam { -toward } { $name }, and fan the seams open at the { -center }.
+press-fan-halves = From the { -center } outward, press the { $half } half of the seam { -toward } the { $way } and the { $rest } half { -toward } the { $back }, and fan the seams open at the { -center }.
 press-by-row = Press the { $count ->
     [one] seam
    *[other] seams

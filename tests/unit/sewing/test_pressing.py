@@ -8,6 +8,7 @@ from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Point
 from blockdsl.sewing.steps import StepSeam
 from blockdsl.sewing.steps.step import ByRow
+from blockdsl.wording import step_texts
 from tests.unit.model.blocks import block
 
 NINE = ("row slate fog slate", "row fog slate fog", "row slate fog slate")
@@ -181,3 +182,14 @@ def test_a_unit_that_looks_the_same_however_it_is_turned_is_pressed_alike_on_all
         toward.append({part is not None and part.fabric == "fog" for part in pressed})
     assert sorted(toward, key=str) == [{False}, {True}]
     assert sum(seam.unnested for seam in seams(facts)) == 0
+
+
+def test_a_star_of_small_diamonds_has_one_fabric_all_round_its_middle() -> None:
+    facts = block("row (star45 points fog slate rows 2 ground moss)", size="12 in")
+    last = facts.steps[-1].hands[0].stages[0].seams[0]
+    assert last.fan is not None
+    assert last.fan.fabrics == last.fan.across == ("fog", "fog")
+    said = step_texts(facts)[-1].text
+    # The seam leads from the upper left to the lower right, and its halves go to its two sides.
+    assert "press the upper left half of the seam toward the " in said
+    assert "and the lower right half toward the " in said
