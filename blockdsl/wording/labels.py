@@ -167,6 +167,8 @@ def _shortened(names: AbstractSet[str]) -> dict[str, str]:
         if count[head] == 1:
             found[name] = head
             continue
+        if head in names:
+            continue
         others = {
             fabric
             for other, (kind, *more) in parts.items()

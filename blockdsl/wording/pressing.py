@@ -10,10 +10,12 @@ from blockdsl.geometry.polygon import step
 from blockdsl.sewing.steps.action import Action, Lay, Measure, Press, Sew
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.landmarks import along
+from blockdsl.sewing.steps.plan import direction_of
 from blockdsl.wording.english import listed
 from blockdsl.wording.stepvoice import StepVoice
 
 _ENOUGH_OUTWARD = 3
+_BOTH_WAYS = 2
 
 
 class Pressing(StepVoice):
@@ -108,9 +110,10 @@ class Pressing(StepVoice):
             yield self._words("press-inward", count=len(seams), row=row, has=has)
         elif len(seams) % 2 == 0 and on == [False] * half + [True] * half:
             yield self._words("press-outward", count=len(seams), row=row, has=has)
-        elif len(set(over)) == 1 and len(set(ways)) == 2:
-            sides = list(dict.fromkeys(ways))
-            numbers = [[str(place + 1) for place, way in enumerate(ways) if way == side] for side in sides]
+        elif len(seams) > 1 and len(set(on)) == _BOTH_WAYS:
+            forward = direction_of(seams)
+            sides = [forward if each else OPPOSITE[forward] for each in dict.fromkeys(on)]
+            numbers = [[str(place + 1) for place, each in enumerate(on) if each == way] for way in dict.fromkeys(on)]
             yield self._words(
                 "press-by-number",
                 first=listed(numbers[0], self._words),

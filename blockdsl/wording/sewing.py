@@ -99,6 +99,7 @@ class Sewing(StepVoice):
         else:
             tail = self._sides() + self._meeting(sew.meeting)
             yield self._words("join-sew-alike", name=name, side=self._pos(sew.side), tail=tail)
+            self._base, self._same = sew.base, (sew.base, sew.meeting)
 
     def _out(self, sew: Sew, *, several: str) -> Iterator[str]:
         """Which points extend beyond the other part, and how far."""

@@ -100,7 +100,9 @@ class StepVoice:
             kind = "both" if len(lay.parts) == 2 else "all"
             shows = self._shows(lay.landmarks[0], count=2)
             if not alike and len(self._labels.parts) > len(lay.parts):
-                return self._words("join-lay", part=listed(names, self._words), shows=shows)
+                numbered = all(self._labels.is_numbered(part) for part in lay.parts)
+                several = self._labels.numbered(lay.parts) if numbered else listed(names, self._words)
+                return self._words("join-lay", part=several, shows=shows)
             is_all = alike and self._labels.count(lay.parts[0]) == len(self._labels.parts)
             plain = not alike or is_all or all(self._labels.is_numbered(part) for part in lay.parts)
             what = "" if plain else self._labels.many(lay.parts[0])

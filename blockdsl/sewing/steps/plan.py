@@ -41,7 +41,6 @@ from blockdsl.sewing.steps.step import Stage, StepSeam, Variant
 from blockdsl.sewing.steps.upright import in_whole_numbers, upright
 
 _ALIKE = 1e-6
-MOST_NAMED = 2
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
 
@@ -162,7 +161,7 @@ class _Planner:
             yield from self._beside(number, stage)
 
     def _is_shorter_listed(self, stage: Stage) -> bool:
-        """Of three units with long names that all must be told to lie, a list says it in fewer words."""
+        """Of two units that must be told to lie, beside a patch or with long names, a list says it in fewer words."""
         if len(stage.parts) != MOST_BESIDE or max(stage.parts) >= self._many:
             return False
         if any(self._is_numbered(part) for part in stage.parts):
@@ -170,14 +169,16 @@ class _Planner:
         names = [self._variant.ingredients[part].name for part in stage.parts]
         sides = zip(stage.parts, (*stage.seams, stage.seams[-1]), strict=True)
         told = [bool(self._lies(part, seam).landmarks) for part, seam in sides]
-        return told[0] and told[2] and sum(len(name.split(" ")) > 1 for name in (names[0], names[2])) == MOST_NAMED
+        is_patch = self._variant.ingredients[stage.parts[1]].step is None
+        long = all(len(name.split(" ")) > 1 for name in (names[0], names[2]))
+        return told[0] and told[2] and (is_patch or long)
 
     @staticmethod
     def _seams(number: int, stage: Stage) -> tuple[tuple[int, int], ...]:
         return tuple((number, place) for place in range(len(stage.seams)))
 
     def _row(self, number: int, stage: Stage) -> Row:
-        way = towards(stage.seams[0].over)
+        way = direction_of(stage.seams)
         marks = tuple(
             self._lies(part, stage.seams[min(place, len(stage.seams) - 1)]).landmarks
             for place, part in enumerate(stage.parts)
@@ -468,6 +469,11 @@ class _Planner:
                 )
                 yield Close(loose, onto, side, way, (stage_number, place))
                 return
+
+
+def direction_of(seams: Sequence[StepSeam]) -> Position:
+    """In which direction parts follow each other, one seam after the other."""
+    return towards(Point(sum(seam.over.x for seam in seams), sum(seam.over.y for seam in seams)))  # type: ignore[arg-type]  # no seam, no row
 
 
 def spreads(sew: Sew) -> bool:
