@@ -37,14 +37,15 @@ def test_a_quilt_stands_beside_itself_with_larger_blocks(shore: Path, run: Run) 
     """By hand, of cloth 40 in wide.
 
     4 x 5 blocks of 6 in: 24 x 30 in. Two squares of each fabric a block are 40, 3 7/8 in: ten to a strip, four strips,
-    15 1/2 in; with 2 in for washing 17 1/2 in, so 1/2 yd. The way round is 108 in, with 10 in for corners and joins
-    118 in: three strips of 40 in; 15 1/2 and 6 3/4 in are 22 1/4 in, with 2 in more than 22 1/2 in, so 3/4 yd. The
-    back is 4 in larger on each side: 32 x 38 in, and 38 in lie across the cloth: 32 in, with 2 in 1 yd.
+    15 1/2 in; with 2 in for washing 17 1/2 in, so 1/2 yd. The raw top is 24 1/2 x 30 1/2 in, 110 in round. A strip of
+    binding loses 2 1/4 in to a join, so it gives 37 3/4 in: three give 113 1/4 in, which is less than 110 and 10 in of
+    room, so four; 15 1/2 and 9 in are 24 1/2 in, with 2 in more than 22 1/2 in, so 3/4 yd. Strips: 4, 4 and 4. The
+    back is 4 in larger on each side: 32 1/2 x 38 1/2 in, and 38 1/2 in lie across the cloth: 32 1/2 in, with 2 in 1 yd.
 
-    At 9 in: 36 x 45 in. Squares of 5 3/8 in: seven to a strip, six strips, 32 1/4 in, with 2 in 1 yd. Round it are
-    162 in, and five joins of 2 1/4 in are more than 10 in: five strips, 11 1/4 in; 43 1/2 in and a twentieth are
-    45.7 in: 1 3/8 yd. The back is 44 x 53 in: two widths side by side, 44 in each, 88 in; with a twentieth 92.4 in, so
-    2 5/8 yd.
+    At 9 in: 36 x 45 in. Squares of 5 3/8 in: seven to a strip, six strips, 32 1/4 in, with 2 in 1 yd. Round the raw
+    top are 164 in, with room 174 in; four strips give 151 in: five, 11 1/4 in; 43 1/2 in and a twentieth are
+    45.7 in: 1 3/8 yd. The back is 44 1/2 x 53 1/2 in: two widths side by side, 44 1/2 in each, 89 in; with a twentieth
+    93.5 in, so 2 5/8 yd.
     """
     ended = run("compare", "shore.block", "--size", "9 in")
 
@@ -55,13 +56,13 @@ def test_a_quilt_stands_beside_itself_with_larger_blocks(shore: Path, run: Run) 
         ["finished", "24 × 30 in", "36 × 45 in"],
         ["blocks", "20", "20"],
         ["pieces to cut", "80", "80"],
-        ["strips across", "11", "17"],
+        ["strips across", "12", "17"],
         ["Harbour fog", "1/2 yd (needs 15 1/2 in)", "1 yd (needs 32 1/4 in)"],
-        ["Wet slate", "3/4 yd (needs 22 1/4 in)", "1 3/8 yd (needs 43 1/2 in)"],
-        ["all of these", "1 1/4 yd (needs 37 3/4 in)", "2 3/8 yd (needs 75 3/4 in)"],
-        ["backing", "1 yd (needs 32 in), 1 width", "2 5/8 yd (needs 88 in), 2 widths"],
-        ["binding", "3 strips", "5 strips"],
-        ["wadding", "32 × 38 in", "44 × 53 in"],
+        ["Wet slate", "3/4 yd (needs 24 1/2 in)", "1 3/8 yd (needs 43 1/2 in)"],
+        ["all of these", "1 1/4 yd (needs 40 in)", "2 3/8 yd (needs 75 3/4 in)"],
+        ["backing", "1 yd (needs 32 1/2 in), 1 width", "2 5/8 yd (needs 89 in), 2 widths"],
+        ["binding", "4 strips", "5 strips"],
+        ["wadding", "32 1/2 × 38 1/2 in", "44 1/2 × 53 1/2 in"],
     ]
 
 
@@ -137,8 +138,8 @@ def test_programs_read_the_comparison_as_json(shore: Path, run: Run) -> None:
     assert other["what_if"] == {"size": "9 in", "set": "3 x 3", "colouring": None}
     assert (own["finished"], other["finished"]) == (["24", "30"], ["27", "27"])
     assert own["fabrics"]["fog"] == {"need": "15 1/2", "allowed": "2", "buy": "1/2 yd"}
-    assert own["backing"] == {"need": "32", "allowed": "2", "buy": "1 yd", "widths": 1}
-    assert own["binding"] == {"strips": 3, "square": None, "need": "6 3/4"}
+    assert own["backing"] == {"need": "32 1/2", "allowed": "2", "buy": "1 yd", "widths": 1}
+    assert own["binding"] == {"strips": 4, "square": None, "need": "9"}
     assert document["blocks"] == []
 
 
