@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
+from math import cos, pi, sin, tan
 
 from tests.outside.reader.bench import Bench, merged, reads
-from tests.outside.reader.cloth import HAIR, Cloth, Misfit, joined, piece, runs, shared
+from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, joined, near, piece, runs, shared
+from tests.outside.reader.landmarks import inner_angles
 from tests.outside.reader.measuring import raw_length
 from tests.outside.reader.nests import check_nest
 from tests.outside.reader.stock import Area, Kind
@@ -313,6 +315,18 @@ def sew_sections(bench: Bench, found: re.Match[str]) -> None:
     bench.base = [base.key]
 
 
+def printed_length(cloth: Cloth, run: Run, seam: float) -> float:
+    """How long an edge is on the solid line of a paper, whose sharp points are cut square an allowance beyond them.
+
+    At an end with a sharp angle the edge, moved outward by the seam s, is cut square to the other side of the point:
+    there it is s (1 - sin) / cos longer than the finished edge.
+    """
+    angles = [angle for at, angle in inner_angles(cloth) if near(at, run.a) or near(at, run.b)]
+    sharp = [angle for angle in angles if angle < pi / 2 - HAIR]
+    over = sum(seam / tan(angle / 2) - seam * (1 - sin(angle)) / cos(angle) for angle in sharp)
+    return raw_length(cloth, run, seam) - over
+
+
 @reads(rf"☐ (?P<about>about )?(?P<d>{LENGTH}) (?:in|cm) along the edge marked (?P<mark>\S+)")
 def measure_edge(bench: Bench, found: re.Match[str]) -> None:
     """The edge of a section that is no rectangle."""
@@ -321,7 +335,7 @@ def measure_edge(bench: Bench, found: re.Match[str]) -> None:
 
     def follow(table: Table) -> Iterator[Table]:
         for cloth in table.bodies.values():
-            sizes = [raw_length(cloth, run, bench.stock.seam) for run in runs(cloth)]
+            sizes = [printed_length(cloth, run, bench.stock.seam) for run in runs(cloth)]
             if any(abs(size - said) < room for size in sizes):
                 yield table
                 return
