@@ -166,7 +166,7 @@ landmark-middle =
        *[other] edges
     }
 landmark-center = { $fabric } { $places } its center
-landmark-mark = its TOP note at the { $places }
+landmark-mark = its TOP mark at the { $places }
 quilt-square-corner = square corner at the { $place }
 quilt-part-lies = { $part } ({ $how })
 
@@ -174,7 +174,7 @@ quilt-part-lies = { $part } ({ $how })
 
 quilt-take = Take { $list }.
 quilt-take-each = For each, take { $list }.
-quilt-note-top = When a { $block } is made, pin a note with the word TOP to its top edge.
+quilt-note-top = When a { $block } is made, pin a TOP mark to its top edge.
 quilt-lay-each = Lay each { $block } with { $how }.
 quilt-lay-one = Lay the { $block } with { $how }.
 quilt-lay-as-in = Lay each { $block } as in step { $step }.
