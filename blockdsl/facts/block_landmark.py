@@ -14,7 +14,8 @@ from typing import Final, Literal
 
 from blockdsl.facts.blockfacts import AppliqueFacts, BlockFacts, Extent, PlacedPatch
 from blockdsl.geometry import Point, Polygon
-from blockdsl.geometry.polygon import contains, edges
+from blockdsl.geometry.polygon import contains, edges, is_convex
+from blockdsl.geometry.sharing import patches_under
 from blockdsl.geometry.symmetry import HALF_TURN, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry
 
 Where = Literal["top", "upper-right", "right", "lower-right", "bottom", "lower-left", "left", "upper-left"]
@@ -28,6 +29,8 @@ _KINDS: Final[tuple[LandmarkKind, ...]] = ("edge", "corner", "middle", "center")
 _NEAR: Final = Fraction(1, 200)
 """How far from its center a block is looked at, as a share of its sides."""
 _MOST_PLACES: Final = 3
+_MOST_UNDER: Final = 12
+"""So many patches under another are counted and no more: with them it is not known that all are of its fabric."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +57,7 @@ def landmarks_of(block: BlockFacts, colouring: str, lies: Symmetry) -> tuple[Blo
         turns = (QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
     fabrics = _fabrics(block, colouring)
     here = _picture(block, fabrics, lies)
-    own = _look(block, fabrics, lies)
-    others = [lies.then(turn) for turn in turns if _look(block, fabrics, lies.then(turn)) != own]
+    others = [lies.then(turn) for turn in turns if not _looks_alike(block, fabrics, lies, lies.then(turn))]
     if not others:
         return ()
     extent = lies.turned_extent(*size)
@@ -96,6 +98,21 @@ def _picture(block: BlockFacts, fabrics: Mapping[str, str], lies: Symmetry) -> P
             patch.label, fabrics.get(patch.fabric, patch.fabric), lies.apply_polygon(patch.outline, *block.finished)
         )
         for patch in block.placed
+    )
+
+
+def _looks_alike(block: BlockFacts, fabrics: Mapping[str, str], one: Symmetry, other: Symmetry) -> bool:
+    """Whether the block shows the same cloth in both ways, even where its seams then lie in other places."""
+    if _look(block, fabrics, one) == _look(block, fabrics, other):
+        return True
+    here, there = _picture(block, fabrics, one), _picture(block, fabrics, other)
+    plain = not block.appliques and all(patch.curved is None and is_convex(patch.outline) for patch in block.placed)
+    if not plain:
+        return False
+    under = patches_under([(patch.outline,) for patch in here], [patch.outline for patch in there])
+    return all(
+        len(found) < _MOST_UNDER and all(there[number].fabric == patch.fabric for number in found)
+        for patch, found in zip(here, under, strict=True)
     )
 
 
@@ -151,9 +168,9 @@ def _seen(picture: Picture, extent: Extent) -> Iterator[tuple[LandmarkKind, str,
         if len(fabrics) == 1:
             yield "edge", fabrics.pop(), side
             continue
-        inside = [fabric for fabric, (low, high) in along if low < middle[1 - axis] < high]
-        if len(inside) == 1:
-            yield "middle", inside[0], side
+        there = {fabric for fabric, (low, high) in along if low <= middle[1 - axis] <= high}
+        if len(there) == 1:
+            yield "middle", there.pop(), side
     corners = {
         "upper-left": Point(zero, zero),
         "upper-right": Point(width, zero),
@@ -170,8 +187,12 @@ def _seen(picture: Picture, extent: Extent) -> Iterator[tuple[LandmarkKind, str,
         "right": Point(width / 2 + across, height / 2),
         "bottom": Point(width / 2, height / 2 + down),
         "left": Point(width / 2 - across, height / 2),
+        "upper-left": Point(width / 2 - across, height / 2 - down),
+        "upper-right": Point(width / 2 + across, height / 2 - down),
+        "lower-right": Point(width / 2 + across, height / 2 + down),
+        "lower-left": Point(width / 2 - across, height / 2 + down),
     }
-    for side in _SIDES:
-        there = [patch.fabric for patch in picture if contains(patch.outline, around[side])]
+    for place in (*_SIDES, *_CORNERS):
+        there = {patch.fabric for patch in picture if contains(patch.outline, around[place])}
         if len(there) == 1:
-            yield "center", there[0], side
+            yield "center", there.pop(), place

@@ -157,6 +157,10 @@ center-top = above
 center-bottom = below
 center-left = to the left of
 center-right = to the right of
+center-upper-left = to the { -upper-left } of
+center-upper-right = to the { -upper-right } of
+center-lower-left = to the { -lower-left } of
+center-lower-right = to the { -lower-right } of
 
 # How a block lies. `with` begins what follows the block's name.
 landmark-at = { $fabric } at the { $places }
