@@ -123,7 +123,8 @@ def title_of(group: UnitGroup) -> str:
         title = group.name or "unit"
     else:
         trade = SHAPES[group.filling.shape].title
-        title = f"{group.name} ({trade})" if group.name else trade
+        is_own = group.name is not None and group.name.replace("-", " ") != trade.replace("-", " ")
+        title = f"{group.name} ({trade})" if is_own else trade
     return f"{title}, mirror image" if group.mirrored and not group.own_mirror else title
 
 
