@@ -247,11 +247,12 @@ class Bench:
         if place in table.laid:
             return [table]
         body = table.bodies[place]
-        turns = turns_of(body, on_point=on_point)
+        level = different(body.moved(turn) for turn in turns_of(body, on_point=on_point))
+        found = [table.with_body(place, cloth) for cloth in level]
         if not on_point and not is_upright(body):
-            turns += turns_of(body, on_point=True)
-        turned = different(body.moved(turn) for turn in turns)
-        return [table.with_body(place, cloth) for cloth in turned]
+            more = different(body.moved(turn) for turn in turns_of(body, on_point=True))
+            found += [replace(table.with_body(place, cloth), tilted=table.tilted + 1) for cloth in more]
+        return found
 
     # --- seams --------------------------------------------------------------------------------------------
 
@@ -277,8 +278,8 @@ def follow(bench: Bench, sentence: str) -> None:
 
 
 def _ends_so(name: str, short: str) -> bool:
-    """Whether a name may be shortened so: sash for long sash, set 2 for segment of set 2."""
-    return name.endswith(f" {short}") and not name[0].isupper()
+    """Whether a name may be shortened so: set 2 for segment of set 2, half-square triangle for one of Main and Pale."""
+    return not name[0].isupper() and (name.endswith(f" {short}") or name.startswith(f"{short} of "))
 
 
 def press(table: Table, sides: dict[int, str]) -> Table:

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import TOP
-from tests.outside.reader.landmarks import edges_exactly_at
+from tests.outside.reader.landmarks import edges_at
 from tests.outside.reader.table import Refused, Table
 
 
@@ -18,7 +18,7 @@ def pin_top(bench: Bench, found: re.Match[str]) -> None:
 
     def follow(table: Table) -> Iterator[Table]:
         for place, cloth in table.bodies.items():
-            top = [edge for run in edges_exactly_at(cloth, "top") for edge in run.edges]
+            top = [edge for run in edges_at(cloth, "top") for edge in run.edges]
             if place not in table.laid or not top:
                 raise Refused("it is not said which edge is the top")
             edges = tuple(replace(edge, tags=edge.tags | {TOP}) if edge in top else edge for edge in cloth.edges)

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 
 from tests.outside.reader.bench import Bench, merged, reads
-from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Stretch, joined, runs
+from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, joined, near, runs
 from tests.outside.reader.joining import fitted
 from tests.outside.reader.landmarks import different
 from tests.outside.reader.placing import two_things
@@ -52,16 +52,14 @@ def sew_on_curve(bench: Bench, on_item: Item, base_item: Item) -> None:
     def follow(table: Table) -> Iterator[Table]:
         on_place, base_place = table.home[on_item.key], table.home[base_item.key]
         on, ground = table.bodies[on_place], table.bodies[base_place]
-        ways = [
-            fitted(on, run, edge, laid=False) for edge in runs(ground) if edge.curve for run in runs(on) if run.curve
-        ]
+        ways = [fitted(on, run, edge, laid=False) for edge in curves(ground) for run in curves(on)]
         for cloth in different(way for way in ways if way):
             try:
                 whole, stretches = joined(cloth, ground, number_)
             except Misfit:
                 continue
             # The two bend alike only if they lie together all along.
-            if abs(sum(abs(s.b - s.a) for s in stretches) - _length(ground, stretches)) < HAIR:
+            if any(abs(sum(abs(s.b - s.a) for s in stretches) - _length(run)) < HAIR for run in curves(ground)):
                 yield merged(table, on_place, base_place, whole, Seam(number_, tuple(stretches)))
 
     bench.follow(follow, "their curves do not fit")
@@ -69,6 +67,20 @@ def sew_on_curve(bench: Bench, on_item: Item, base_item: Item) -> None:
     bench.base = [base_item.key]
 
 
-def _length(ground: Cloth, stretches: list[Stretch]) -> float:
-    touched = [run for run in runs(ground) if run.curve and any(abs(run.a - s.a) < HAIR for s in stretches)]
-    return sum(abs(edge.along) for run in touched for edge in run.edges)
+def _length(run: Run) -> float:
+    return sum(abs(edge.along) for edge in run.edges)
+
+
+def curves(cloth: Cloth) -> list[Run]:
+    """The curved edges of a cloth; arcs that follow each other are one."""
+    found: list[Run] = []
+    for run in runs(cloth):
+        if not run.curve:
+            continue
+        if found and near(found[-1].b, run.a):
+            found[-1] = Run((*found[-1].edges, *run.edges))
+        else:
+            found.append(run)
+    if len(found) > 1 and near(found[-1].b, found[0].a):
+        found[0] = Run((*found.pop().edges, *found[0].edges))
+    return found

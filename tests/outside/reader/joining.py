@@ -12,7 +12,7 @@ from tests.outside.reader.landmarks import Test, best, different, edges_at, edge
 from tests.outside.reader.laying import shown, tests_of
 from tests.outside.reader.nests import NEST, check_nest, nesting
 from tests.outside.reader.table import Item, Refused, Seam, Table
-from tests.outside.reader.words import PLACE, Unreadable
+from tests.outside.reader.words import PLACE, PLACES, Unreadable
 
 
 def fitted(on: Cloth, run: Run, edge: Run, *, laid: bool) -> Cloth | None:
@@ -38,35 +38,45 @@ class Sewing:
     tests: Sequence[Test] = ()
     nest: str | None = None
     which: Callable[[Cloth], list[Run]] = runs
+    zigzag: bool = False
+    """Whether it goes on round corners, from dot to dot."""
 
 
 def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
     """Sew a thing to an edge of another, in every way that the words leave open; the number of the seam."""
     number_ = bench.next_seam()
 
+    problems: list[str] = []
+
     def follow(table: Table) -> Iterator[Table]:
         if table.home[item.key] == table.home[base.key]:
             raise Refused("it is sewn on already")
-        problems: list[str] = []
         for lying in bench.lying(table, base):
-            yield from _ways(lying, problems)
-        if problems:
-            raise Refused(problems[0])
+            yield from ways_of(lying, item, base, sewing, number_, problems)
 
-    def _ways(lying: Table, problems: list[str]) -> Iterator[Table]:
-        on_place, base_place = lying.home[item.key], lying.home[base.key]
-        on, ground = lying.bodies[on_place], lying.bodies[base_place]
-        laid = on_place in lying.laid
-        for edge in sewing.choose(ground):
-            ways = [fitted(on, run, edge, laid=laid) for run in sewing.which(on)]
-            fitting = best(different(way for way in ways if way), sewing.tests)
-            for whole, stretches in tried(fitting, ground, number_, edge, as_said(sewing.nest), problems):
-                yield merged(lying, on_place, base_place, whole, Seam(number_, tuple(stretches)))
-
-    bench.follow(raising_late(follow), f"{' or '.join(sorted(item.names, key=len)[-1:])} does not fit there")
+    try:
+        bench.follow(follow, f"{max(item.names, key=len)} does not fit there")
+    except Refused as refused:
+        raise Refused(problems[0] if problems else str(refused)) from None
     bench.used.add(item.key)
     bench.note_joint(item.key, base.key)
     return number_
+
+
+def ways_of(lying: Table, item: Item, base: Item, sewing: Sewing, seam: int, problems: list[str]) -> Iterator[Table]:
+    """Every way of sewing a thing on, the base lying as it does; of broken edges those that leave nothing open."""
+    on_place, base_place = lying.home[item.key], lying.home[base.key]
+    on, ground = lying.bodies[on_place], lying.bodies[base_place]
+    found: list[tuple[float, Table]] = []
+    for edge in sewing.choose(ground):
+        ways = [fitted(on, run, edge, laid=on_place in lying.laid) for run in sewing.which(on)]
+        fitting = best(different(way for way in ways if way), sewing.tests)
+        along = None if sewing.zigzag else edge
+        for whole, stretches in tried(fitting, ground, seam, along, as_said(sewing.nest), problems):
+            long = sum(abs(s.b - s.a) for s in stretches)
+            found.append((long, merged(lying, on_place, base_place, whole, Seam(seam, tuple(stretches)))))
+    most = max((long for long, _ in found), default=0)
+    yield from (table for long, table in found if not sewing.zigzag or long > most - HAIR)
 
 
 def as_said(nest: str | None) -> Check:
@@ -128,11 +138,10 @@ def edges_of_kind(kind: str) -> Callable[[Cloth], list[Run]]:
     rf"Sew (?P<what>[^;]+?)(?: by its (?P<by>{EDGES}))? to (?P<whose>its|the) (?P<pos>{PLACE}) edge"
     r"(?: of (?P<base>.+?))?"
     rf"(?P<way> in the same way)?(?:, right sides together)?(?:, with (?P<how>.+?))?(?:, starting at the opposite end)?"
+    r"(?P<zigzag>, one stretch at a time, from dot to dot|, from dot to dot, turning at each)?"
     rf"(?:, (?:creases|middles) matched|, creases? at the corners? of .+?)?{NEST}"
 )
 def sew_to_edge(bench: Bench, found: re.Match[str]) -> None:
-    if bool(found["base"]) == (found["whose"] == "its"):
-        raise Unreadable("whose edge?")
     how = tests_of(bench, found["how"]) if found["how"] else []
     nest = nesting(found["nest"])
     if found["way"] and not nest:
@@ -140,27 +149,57 @@ def sew_to_edge(bench: Bench, found: re.Match[str]) -> None:
     first = bench.one(found["what"]) if re.match(r"one ", found["what"]) else None
     if first:
         bench.used.add(first.key)
-    if found["base"]:
-        owners = bench.several(found["base"])
-        marks = [
-            frozenset({shown(bench, phrase)})
-            if bench.brought(owner)
-            else bench.marks(phrase) & _of_body(bench, owner) or frozenset({owner.mark})
-            for phrase, owner in owners
-        ]
-        if re.match(r"(?:a|an|one) ", found["base"]):
-            marks = [frozenset({owners[0][1].mark})]
-            bench.used.add(owners[0][1].key)
-        bases = [owner for _, owner in owners]
-    else:
-        if not bench.base:
-            raise Refused("its edge: of what?")
-        bases, marks = [bench.items[key] for key in bench.base], []
+    bases, marks = bases_of(bench, found["base"], found["whose"])
     item = first or bench.one(found["what"])
     which = edges_of_kind(found["by"]) if found["by"] else runs
-    sewn_on(bench, item, bases[0], Sewing(edges_with(found["pos"], marks, bases), how, nest, which))
+    if found["zigzag"]:
+        which = runs
+    sewing = Sewing(edges_with(found["pos"], marks, bases), how, nest, which, zigzag=bool(found["zigzag"]))
+    sewn_on(bench, item, bases[0], sewing)
     bench.base = [base.key for base in bases]
     bench.last = {"nest": nest, "how": found["how"]}
+
+
+@reads(
+    rf"Sew (?P<what>an? .+?)(?: by its (?P<by>{EDGES}))? to (?P<whose>its|the) (?P<p>{PLACE}) and (?P<q>{PLACE}) edges"
+    rf"(?: of (?P<base>.+?))?(?:, right sides together)?(?:, with (?P<how>.+?))?{NEST}"
+)
+def sew_one_on_each(bench: Bench, found: re.Match[str]) -> None:
+    """One on each of two edges that do not touch."""
+    if PLACES[found["p"]] != -PLACES[found["q"]]:
+        raise Refused("one of them lies on the other")
+    bases, marks = bases_of(bench, found["base"], found["whose"])
+    how = tests_of(bench, found["how"]) if found["how"] else []
+    which = edges_of_kind(found["by"]) if found["by"] else runs
+    for place in (found["p"], found["q"]):
+        item = bench.one(found["what"])
+        if item.key in bench.used:
+            raise Refused("there are not two of them")
+        sewing = Sewing(edges_with(place, marks, bases), how, nesting(found["nest"]), which)
+        sewn_on(bench, item, bases[0], sewing)
+    bench.base = [base.key for base in bases]
+    bench.last = {"nest": nesting(found["nest"]), "how": found["how"]}
+
+
+def bases_of(bench: Bench, text: str | None, whose: str) -> tuple[list[Item], list[frozenset[str]]]:
+    """What is sewn to, and what must lie along the edge."""
+    if bool(text) == (whose == "its"):
+        raise Unreadable("whose edge?")
+    if not text:
+        if not bench.base:
+            raise Refused("its edge: of what?")
+        return [bench.items[key] for key in bench.base], []
+    owners = bench.several(text)
+    marks = [
+        frozenset({shown(bench, phrase)})
+        if bench.brought(owner)
+        else bench.marks(phrase) & _of_body(bench, owner) or frozenset({owner.mark})
+        for phrase, owner in owners
+    ]
+    if re.match(r"(?:a|an|one) ", text) and owners[0][1].key not in bench.used:
+        marks = [frozenset({owners[0][1].mark})]
+        bench.used.add(owners[0][1].key)
+    return [owner for _, owner in owners], marks
 
 
 def _of_body(bench: Bench, owner: Item) -> frozenset[str]:

@@ -68,7 +68,7 @@ def lies(cloth: Cloth, shows: str, place: str) -> float:
         return _corner_or_edge(cloth, shows, where)
     if shows in ("top mark", "top note"):
         return 3 * int(
-            any(shows.split(maxsplit=1)[0] in edge.tags for run in edges_exactly_at(cloth, place) for edge in run.edges)
+            any(shows.split(maxsplit=1)[0] in edge.tags for run in edges_at(cloth, place) for edge in run.edges)
         )
     outermost = [run for run in runs(cloth) if near(run.outward, unit(where)) and not run.curve]
     if any(_is_at(cloth, run.a, where) for run in outermost):

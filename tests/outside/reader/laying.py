@@ -72,6 +72,12 @@ def shown(bench: Bench, what: str) -> str:
     return stem(what)
 
 
+@reads(r"Lay (?P<a>row|column) (?P<n>\d+) and (?:row|column) (?P<m>\d+) with (?P<how>.+)")
+def lay_two_rows(bench: Bench, found: re.Match[str]) -> None:
+    for number_ in (found["n"], found["m"]):
+        lay(bench, bench.one(f"{found['a']} {number_}"), tests_of(bench, found["how"]))
+
+
 @reads(r"Lay (?P<kind>rows|columns) (?P<numbers>\d+(?:, \d+)*,? and \d+) with (?P<how>.+)")
 def lay_rows(bench: Bench, found: re.Match[str]) -> None:
     for number_ in re.findall(r"\d+", found["numbers"]):

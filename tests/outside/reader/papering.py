@@ -8,7 +8,7 @@ from dataclasses import replace
 from math import cos, pi, sin, tan
 
 from tests.outside.reader.bench import Bench, merged, reads
-from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, joined, near, piece, runs, shared
+from tests.outside.reader.cloth import HAIR, TOP, Cloth, Misfit, Run, joined, near, piece, runs, shared
 from tests.outside.reader.landmarks import inner_angles
 from tests.outside.reader.measuring import raw_length
 from tests.outside.reader.nests import check_nest
@@ -233,6 +233,16 @@ def add(bench: Bench, what: str, beside: str) -> None:
     bench.used.add(item.key)
 
 
+def with_top(cloth: Cloth) -> Cloth:
+    """Cloth on its paper, which has TOP printed at its upper edge."""
+    low, _ = cloth.box()
+    edges = (
+        replace(edge, tags=edge.tags | {TOP}) if max(edge.a.imag, edge.b.imag) < low.imag + HAIR else edge
+        for edge in cloth.edges
+    )
+    return replace(cloth, edges=tuple(edges))
+
+
 @reads(r"Cut paper and fabric on the solid line")
 def cut_out(bench: Bench, found: re.Match[str]) -> None:
     paper = next((item for item in bench.items if item.form == "paper"), None)
@@ -243,7 +253,7 @@ def cut_out(bench: Bench, found: re.Match[str]) -> None:
         raise Refused("not every area is covered, in the order of the numbers")
 
     def follow(table: Table) -> Iterator[Table]:
-        bodies = {place: body for place, body in table.bodies.items() if place != paper.key}
+        bodies = {place: with_top(body) for place, body in table.bodies.items() if place != paper.key}
         yield replace(table, bodies=bodies, home={key: at for key, at in table.home.items() if key != paper.key})
 
     bench.follow(follow, "")

@@ -14,7 +14,7 @@ from tests.outside.reader.halves import put_squares
 from tests.outside.reader.joining import Check, Sewing, edges_of_kind, fitted, raising_late, sewn_on, tried
 from tests.outside.reader.landmarks import different, edges_at, turns_of
 from tests.outside.reader.laying import lay, tests_of
-from tests.outside.reader.nests import check_nest
+from tests.outside.reader.nests import NEST, check_nest, nesting
 from tests.outside.reader.table import Item, Refused, Seam, Table
 from tests.outside.reader.words import PLACE, PLACES
 
@@ -170,14 +170,14 @@ def _on(stretches: list[Stretch], x: str, y: str) -> bool:
 
 @reads(
     rf"Sew 2 (?P<what>.+?) by their long edges to the (?P<p>{PLACE}) and (?P<q>{PLACE}) edges of (?P<base>.+?)"
-    r"(?:, right sides together)?(?:, (?:creases matched|middles matched|creases at the corners of .+?))?"
+    rf"(?:, right sides together)?{NEST}(?:, (?:creases matched|middles matched|creases at the corners of .+?))?"
 )
 def sew_two(bench: Bench, found: re.Match[str]) -> None:
     base = bench.one(found["base"])
     long = chosen("long edge", None)
     for place_name in (found["p"], found["q"]):
         item = bench.one(f"a {found['what']}")
-        sewn_on(bench, item, base, Sewing(_edge_of(base, place_name), which=long))
+        sewn_on(bench, item, base, Sewing(_edge_of(base, place_name), nest=nesting(found["nest"]), which=long))
     bench.base = [base.key]
     if PLACES[found["p"]] != -PLACES[found["q"]]:
         raise Refused("one of them lies on the other")
@@ -192,6 +192,7 @@ def _edge_of(base: Item, place_name: str) -> Choose:
     r"(?:Its point|The point of .+) extends (?:about )?.+ (?:in|cm) at the .+ end(?:, that of .+ at the other)?",
     r"Stop at the dot at the .+ end; backstitch",
     r"Sew from dot to dot; backstitch at both",
+    r"At each dot stop with the needle down and turn the work until the next two edges are even",
     r"The ends are not even: pin where the seam begins and ends, .+ (?:in|cm) from the edges",
     r"Offset the ends so that the edges cross .+ (?:in|cm) from the edge, where the seam runs",
     r"Sew just outside the corners of .+",

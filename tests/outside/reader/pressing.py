@@ -82,8 +82,20 @@ def meant(bench: Bench, table: Table, which: str, of: str | None) -> list[Seam]:
     return seams
 
 
+def edges_of(seam: Seam) -> int:
+    """How many straight edges a seam has: more than one where it goes on round corners. A curve is one edge."""
+    ways: list[complex] = []
+    for stretch in seam.stretches:
+        along = unit(stretch.b - stretch.a)
+        if stretch.curved and ways:
+            continue
+        if not any(abs(along - way) < HAIR for way in ways):
+            ways.append(along)
+    return len(ways)
+
+
 def check_count(bench: Bench, table: Table, which: str) -> None:
-    count = len(table.waiting) * bench.method.get("copies", 1)
+    count = sum(edges_of(seam) for seam in table.waiting) * bench.method.get("copies", 1)
     if not count:
         raise Refused("there is no seam to press")
     said = re.search(r"all (\w+) seams", which)

@@ -133,7 +133,10 @@ def sew_step(progress: Progress, step: Step) -> None:
 
 def _finish(bench: Bench) -> Cloth:
     """Put the result with the stock: one piece of cloth, pressed and measured, in one way only."""
-    different = list(ways(of_size(bench, list(_results(bench)))))
+    results = of_size(bench, list(_results(bench)))
+    least = min(tilted for _, tilted in results)
+    # What is laid with no word of how it lies has an edge level, if that will do.
+    different = list(ways(cloth for cloth, tilted in results if tilted == least))
     if len(different) != 1:
         raise Refused(f"{len(different)} different things can be made of these words")
     cloth = different[0]
@@ -155,16 +158,20 @@ def _finish(bench: Bench) -> Cloth:
     return cloth
 
 
-def of_size(bench: Bench, cloths: list[Cloth]) -> list[Cloth]:
+Result = tuple[Cloth, int]
+"""What may have been made, and how many things were laid without a level edge for it."""
+
+
+def of_size(bench: Bench, results: list[Result]) -> list[Result]:
     """Those that are as large as the title says.
 
     Errors: Refused where none is.
     """
     wanted = bench.title.finished
     if wanted is None or bench.title.rest:
-        return cloths
+        return results
     room = EIGHTH if bench.title.about or bench.trimmed else HAIR
-    fitting = [cloth for cloth in cloths if any(_is_so_large(size, wanted, room) for size in sizes_of(cloth))]
+    fitting = [each for each in results if any(_is_so_large(size, wanted, room) for size in sizes_of(each[0]))]
     if not fitting:
         raise Refused("the title says another size")
     return fitting
@@ -189,19 +196,20 @@ def _give_kinds(bench: Bench) -> None:
         bench.stock.give(f"mirror image of {name}", _pressed(other, {}), bench.title.mirrored)
 
 
-def _results(bench: Bench) -> Iterator[Cloth]:
+def _results(bench: Bench) -> Iterator[Result]:
     """What is on the table in every way of following the words."""
     for table in bench.tables:
         if bench.method.get("sorted"):
             if table.waiting:
                 raise Refused("a seam is not pressed")
-            yield bench.method["sorted"][0]
+            yield bench.method["sorted"][0], 0
             continue
         if len(table.bodies) != 1:
             raise Refused(f"{len(table.bodies)} things are left on the table")
         if table.waiting:
             raise Refused("a seam is not pressed")
-        yield from table.bodies.values()
+        for cloth in table.bodies.values():
+            yield cloth, table.tilted
 
 
 def _pressed(cloth: Cloth, sides: dict[int, str]) -> Cloth:

@@ -12,7 +12,7 @@ from tests.outside.reader.landmarks import Test, best, edges_at
 from tests.outside.reader.laying import lay, tests_of
 from tests.outside.reader.nests import NEST, nesting
 from tests.outside.reader.table import Item, Refused, Table
-from tests.outside.reader.words import PLACE, Unreadable
+from tests.outside.reader.words import PLACE, Unreadable, stem
 
 Place = tuple[str, list[Test], str]
 """What comes next in a row, how it lies, in words too."""
@@ -35,7 +35,7 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
     for part in written:
         if not (read := re.fullmatch(r"(?:(?P<n>\d+) )?(?P<what>.+?)(?P<how> \((?=[^()]* (?:at|in) the ).+\))?", part)):
             raise Unreadable(f"what comes next in a row: {part!r}")
-        how = read["how"][2:-1] if read["how"] else ""
+        how = read["how"][2:-1].removeprefix("each with ") if read["how"] else ""
         tests = tests_of(bench, how) if how else []
         found.extend([(read["what"], [*tests, *each], how)] * int(read["n"] or 1))
     return found
@@ -111,10 +111,12 @@ def sew_all(bench: Bench, found: re.Match[str]) -> None:
     sew_row(bench, parts, found["b"], nesting(found["nest"]))
 
 
-@reads(rf"(?P<name>(?:Row|Column) \d+), (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+)")
+@reads(rf"(?P<name>(?:Rows?|Columns?) \d+(?:(?:, and |, | and )\d+)*), (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+)")
 def list_row(bench: Bench, found: re.Match[str]) -> None:
     rows = bench.method.setdefault("rows", [])
-    rows.append((found["name"].lower(), parts_of(bench, found["list"]), found["b"]))
+    kind = stem(found["name"].split()[0])
+    for number_ in re.findall(r"\d+", found["name"]):
+        rows.append((f"{kind} {number_}", parts_of(bench, found["list"]), found["b"]))
 
 
 @reads(rf"Sew each (?:row|column) together(?:, right sides together)?{NEST}")

@@ -136,6 +136,14 @@ def set_like(bench: Bench, found: re.Match[str]) -> None:
     bench.base = [bases[0].key]
 
 
+@reads(rf"In the same way, set (?P<what>.+?) into the V at the (?P<pos>{PLACE})(?:, with (?P<how>.+))?")
+def set_alike(bench: Bench, found: re.Match[str]) -> None:
+    if not bench.base:
+        raise Refused("the V of what?")
+    tests = tests_of(bench, found["how"]) if found["how"] else []
+    set_in(bench, bench.one(found["what"]), bench.items[bench.base[0]], _at(found["pos"]), tests)
+
+
 @reads(
     rf"Set (?P<what>.+?) into the V at the (?P<pos>{PLACE})(?: of (?P<base>.+?))?(?:, with (?P<how>.+?))?"
     r"(?P<way> in the same way)?(?:, as .+? in step (?P<n>\d+))?"
@@ -216,6 +224,19 @@ def sew_dot_to_dot(bench: Bench, found: re.Match[str]) -> None:
     bench.base = [base_item.key]
 
 
+def halves_of(seam: Seam) -> list[tuple[Stretch, tuple[Stretch, ...]]]:
+    """A seam in two, from its middle outward: what lies at the middle, and all of it."""
+    ends = [end for s in seam.stretches for end in (s.a, s.b)]
+    a, b = max(combinations(ends, 2), key=lambda pair: abs(pair[0] - pair[1]))
+    middle = (a + b) / 2
+    first = tuple(s for s in seam.stretches if abs((s.a + s.b) / 2 - a) < abs((s.a + s.b) / 2 - b))
+    second = tuple(s for s in seam.stretches if s not in first)
+    inner = [next((s for s in half if near(s.a, middle) or near(s.b, middle)), None) for half in (first, second)]
+    if inner[0] is None or inner[1] is None:
+        raise Refused("no seams meet in the middle of it")
+    return [(inner[0], first), (inner[1], second)]
+
+
 @reads(r"From the center outward, press the seam toward (?P<what>.+?), and fan the seams open at the center")
 def press_fanned(bench: Bench, found: re.Match[str]) -> None:
     def follow(table: Table) -> Iterator[Table]:
@@ -223,7 +244,9 @@ def press_fanned(bench: Bench, found: re.Match[str]) -> None:
             raise Refused("more than one seam, or none")
         seam = table.waiting[0]
         halves = [
-            (stretch, side_of(bench, table, Seam(seam.number, (stretch,)), found["what"])) for stretch in seam.stretches
+            (stretch, side_of(bench, table, Seam(seam.number, (inner,)), found["what"]))
+            for inner, half in halves_of(seam)
+            for stretch in half
         ]
         bodies = {}
         for place, cloth in table.bodies.items():

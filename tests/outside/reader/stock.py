@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from cmath import phase, rect
+from cmath import phase, pi, rect
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
@@ -215,8 +215,16 @@ def outline(
     return tuple(points), tuple(curves)
 
 
-def arc(a: complex, b: complex, bend: Mapping[str, Any], count: int = 24) -> list[complex]:
-    """Points from a toward b round the centre of a bend, the shorter way."""
+ARC = pi / 96
+"""An eighth of 15°."""
+
+
+def arc(a: complex, b: complex, bend: Mapping[str, Any]) -> list[complex]:
+    """Points from a toward b round the centre of a bend, the shorter way, every so many degrees.
+
+    Arcs begin and end at whole steps of 15°, so that two that bend alike have their points at the same places.
+    """
     centre = point(bend["centre"])
     start, turn = phase(a - centre), phase((b - centre) / (a - centre))
+    count = max(1, round(abs(turn) / ARC))
     return [centre + rect(abs(a - centre), start + turn * step / count) for step in range(count)]

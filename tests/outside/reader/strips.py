@@ -18,7 +18,7 @@ from tests.outside.reader.words import LENGTH, length, number
 
 
 @reads(
-    r"Sew (?P<what>.+?) to each long edge of (?P<base>.+?)(?:, right sides together)?"
+    r"Sew (?P<what>.+?) to (?P<which>each|a) long edge of (?P<base>.+?)(?:, right sides together)?"
     r"(?P<nest>, nesting the seams|, matching the seams)?(?:, starting the second seam at the opposite end)?"
 )
 def sew_to_long_edges(bench: Bench, found: re.Match[str]) -> None:
@@ -32,7 +32,7 @@ def sew_to_long_edges(bench: Bench, found: re.Match[str]) -> None:
                 yield lying
 
     bench.follow(lay, "it has no long edges")
-    for place in ("top", "bottom"):
+    for place in ("top", "bottom") if found["which"] == "each" else ("top",):
         item = bench.one(found["what"])
         sewn_on(bench, item, base, Sewing(lambda cloth, place=place: edges_at(cloth, place), nest=nest))  # type: ignore[misc]
     bench.base = [base.key]

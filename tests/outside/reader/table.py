@@ -48,6 +48,8 @@ class Table:
     laid: frozenset[int] = frozenset()
     """Bodies that lie as the words say."""
     waiting: tuple[Seam, ...] = ()
+    tilted: int = 0
+    """How many things were taken to lie without a level edge, though no word says so."""
     notes: dict[str, object] = field(default_factory=dict)
     """What methods keep in mind: lines drawn, papers, the open end of a seam."""
 
@@ -67,6 +69,10 @@ class Table:
         return lying, tuple(sorted(self.home.items())), self.laid
 
 
+MANY = 150
+"""So many ways of following words are as good as none."""
+
+
 def each(tables: Iterable[Table], follow: Callable[[Table], Iterable[Table]], why: str) -> list[Table]:
     """Every way of following a sentence, over all that were open.
 
@@ -80,6 +86,8 @@ def each(tables: Iterable[Table], follow: Callable[[Table], Iterable[Table]], wh
                 found.setdefault(after.key(), after)
         except Refused as refused:
             reasons.append(str(refused))
+        if len(found) > MANY:
+            raise Refused(f"more than {MANY} ways are open")
     if not found:
         raise Refused(reasons[0] if reasons else why)
     return list(found.values())

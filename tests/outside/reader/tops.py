@@ -137,7 +137,7 @@ def lay_as(table: Table, found: re.Match[str]) -> None:
 SIDES = {"above": -1j, "below": 1j, "to the left of": -1, "to the right of": 1}
 HOW = re.compile(
     rf"(?P<x>[^,]+?) (?:at the (?P<pos>{PLACE}(?: and {PLACE})*)|in the middle of its (?P<mid>{PLACE}) edge"
-    r"|(?P<side>above and below|to the left of and to the right of|above|below|to the left of|to the right of) its center)"
+    r"|(?P<side>above and below|to the left of and to the right of|above|below|to the (?:left|right) of) its center)"
     r"(?: and |, |$)"
 )
 
@@ -224,7 +224,9 @@ def _group(table: Table, text: str) -> Iterator[tuple[Part, list[Test]]]:
         text, times = again["what"], 2 if again["n"] == "twice" else int(again["n"].split()[0])
     entries = []
     for part in re.split(r"(?:, and |, | and )(?=(?:an?|\d+) )(?![^(]*\))", text):
-        read = re.fullmatch(r"(?P<n>an?|\d+) (?P<what>.+?)(?: \((?P<how>[^()]* (?:at|in|above|to|below) [^()]*)\))?", part)
+        read = re.fullmatch(
+            r"(?P<n>an?|\d+) (?P<what>.+?)(?: \((?P<how>[^()]* (?:at|in|above|to|below) [^()]*)\))?", part
+        )
         if not read:
             raise Unreadable(f"what comes next: {part!r}")
         wanted = {key for key, _ in ((part_.key, 0) for part_, _ in table.taken)}
@@ -273,9 +275,7 @@ def turn_of(table: Table, part: Part, tests: list[Test], across: float, along: c
         for turn in (1 + 0j, 1j, -1 + 0j, -1j)
         if abs(_turned(part.size, turn)[1 if along == 1 else 0] - across) < HAIR
     ]
-    tests = tests or next(
-        (said for name, said in table.lays.get(table.number, {}).items() if name in part.names), []
-    )
+    tests = tests or next((said for name, said in table.lays.get(table.number, {}).items() if name in part.names), [])
     if part.cloth is None:
         if not turns or tests:
             raise Refused(f"{min(part.names)} does not fit into the row")
@@ -290,7 +290,9 @@ def turn_of(table: Table, part: Part, tests: list[Test], across: float, along: c
 # --- pressing -------------------------------------------------------------------------------------------
 
 
-@reads(r"Press (?P<which>all seams|the seams?|both seams|all long seams) (?:toward (?P<to>.+)|(?P<open>open|to one side))")
+@reads(
+    r"Press (?P<which>all seams|the seams?|both seams|all long seams) (?:toward (?P<to>.+)|(?P<open>open|to one side))"
+)
 def press(table: Table, found: re.Match[str]) -> None:
     for name in table.title.names:
         table.pressed[name] = found["to"] or "open"
@@ -383,15 +385,18 @@ def check_nest(table: Table, way: str) -> None:
     del way
 
 
-@reads(
-    r"Pin the cornerstones to the ends of the (?:long )?sashes, (?:nesting|matching) the seams(?:: (?P<which>.+))?"
-)
+@reads(r"Pin the cornerstones to the ends of the (?:long )?sashes, (?:nesting|matching) the seams(?:: (?P<which>.+))?")
 def pin_cornerstones(table: Table, found: re.Match[str]) -> None:
     if not found["which"]:
         return
-    along = (lambda p: p.imag) if table.way == "right" else (lambda p: p.real)
+
+    def along(at: complex) -> float:
+        return at.imag if table.way == "right" else at.real
+
     strips = [part for part in table.strips[0].lying if "cornerstone" in part.part.names]
-    for group in re.findall(r"cornerstones? ([\d, and]+?) to (?:columns?|rows?) ([\d, and]+?)(?:, and |$)", found["which"]):
+    for group in re.findall(
+        r"cornerstones? ([\d, and]+?) to (?:columns?|rows?) ([\d, and]+?)(?:, and |$)", found["which"]
+    ):
         stones, columns = ([int(n) for n in re.findall(r"\d+", text)] for text in group)
         for column in columns:
             sashes = [
@@ -407,7 +412,7 @@ def pin_cornerstones(table: Table, found: re.Match[str]) -> None:
 
 @reads(
     r"Sew the long edges", r"Pin with the marks at the seams of the blocks, and sew the long edges",
-    r"Mark .+", r"Pin it.*", r"The short edges of the triangles are on the bias: .+", r"Check that the corner lies flat",
+    r"Mark .+", r"The short edges of the triangles are on the bias: .+", r"Check that the corner lies flat",
     r"From the end of the seams, draw a line .+", r"Sew on the line from the inner corner outward",
     r"Trim the seam to .+",
 )  # fmt: skip
@@ -501,8 +506,7 @@ def sew_strips(table: Table, found: re.Match[str]) -> None:
         table.result.size[0], table.result.size[1] + 2 * width)  # fmt: skip
     size = complex(width, long) if upright else complex(long, width)
     turn = 1 if near(complex(*part.size), size) else 1j
-    for at in (size / 2, complex(*grown) - size / 2):
-        lying.append(_lying(part, at, turn))
+    lying += [_lying(part, at, turn) for at in (size / 2, complex(*grown) - size / 2)]
     table.result = Piece(tuple(lying), grown)
     table.trimmed = []
 

@@ -12,7 +12,8 @@ from tests.outside.reader.stock import outline, point, value
 from tests.outside.reader.words import Refused, stem
 
 ROLES = {
-    "post": "cornerstone", "sash strip": "sashing strip", "border corner": "corner square", "half post": "half cornerstone",
+    "post": "cornerstone", "sash strip": "sashing strip", "border corner": "corner square",
+    "half post": "half cornerstone",
 }  # fmt: skip
 """What the trade calls a piece of cloth, where its role in the facts has another name."""
 
