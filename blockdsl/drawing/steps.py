@@ -76,6 +76,7 @@ _PICTURE_PT: Final = 104.0
 _HANDS_PT: Final = 78.0
 _WIDE_PT: Final = 150.0
 _LESSON_PT: Final = 84.0
+_MOST_WIDE: Final = 2
 _INNER_PT: Final = 6.0
 _ARROW_ROOM_PT: Final = 20.0
 
@@ -275,11 +276,11 @@ def _halves(hand: Variant, box: Box, between: float) -> tuple[Box, Box, bool]:
 
 
 def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
-    """Number and name; then the parts of the method with their pictures, three or four across."""
+    """Number and name; then the parts of the method with their pictures, two to four across."""
     text = look.text(step)
     bottom, marks = _head(text, CONTENT_WIDTH_PT, 0.0)
     parts = text.lettered
-    across = 4 if len(parts) % 4 == 0 or len(parts) % 3 == 1 else 3
+    across = _across(len(parts))
     slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
     return [
         *slices,
@@ -288,6 +289,13 @@ def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
             for start in range(0, len(parts), across)
         ),
     ]
+
+
+def _across(parts: int) -> int:
+    """How many parts lie beside each other: few are wide, so that their words are easy to read."""
+    if parts <= _MOST_WIDE:
+        return _MOST_WIDE
+    return 4 if parts % 4 == 0 or parts % 3 == 1 else 3
 
 
 def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, unit: RulerUnit) -> Slice:
