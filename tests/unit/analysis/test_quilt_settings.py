@@ -237,3 +237,24 @@ def test_blocks_may_all_be_made_at_another_size() -> None:
 def test_a_quilt_in_centimetres_has_the_seam_of_its_blocks() -> None:
     facts = quilt('set straight 2 x 2 of "Metric"', above='block "Metric"\n size 20 cm\n row fog')
     assert exactly((facts.unit, facts.seam, facts.finished)) == ("cm", F(3, 4), (40, 40))
+
+
+def test_the_columns_of_a_mirrored_block_run_the_other_way_and_its_rows_do_not() -> None:
+    uneven = (
+        '\nblock "Uneven"\n  size 6 in\n  columns 1 2 3\n  heights 3 2 1\n'
+        "  row fog slate moss\n  row slate fog fog\n  row moss fog slate\n"
+    )
+    laid = design('row "Uneven" "Uneven"~', above=uneven)
+    own, mirrored = (kind.design for kind in laid.kinds)
+    assert (own.columns, own.heights) == ((1, 2, 3), (3, 2, 1))
+    assert (mirrored.columns, mirrored.heights) == ((3, 2, 1), (3, 2, 1))
+    # moss at the lower left, 1 in wide, comes to lie at the lower right
+    assert {
+        tuple(sorted({corner.x for corner in patch.outline})) for patch in own.patches if patch.fabric == "moss"
+    } == {
+        (0, 1),
+        (3, 6),
+    }
+    assert {
+        tuple(sorted({corner.x for corner in patch.outline})) for patch in mirrored.patches if patch.fabric == "moss"
+    } == {(5, 6), (0, 3)}
