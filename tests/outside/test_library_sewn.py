@@ -55,8 +55,8 @@ def test_every_block_is_sewn_with_its_seams_in_their_places_or_a_warning_says_th
                 raise
             continue
         assert warned or drift <= PLACE[facts.unit], (facts.name, drift)
-        # She confirms every warning of it.
-        assert facts.drift is None or drift > PLACE[facts.unit], (facts.name, drift)
+        # She confirms every warning that rounding adds up.
+        assert "rounding-adds-up" not in each.warned or drift > PLACE[facts.unit], (facts.name, drift)
 
 
 @pytest.mark.parametrize("block", ["Blazing Star", "Star of Bethlehem"])
