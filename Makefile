@@ -21,7 +21,6 @@ help:
 	@echo "make sewn     sew every library block at all four sizes, and reckon 60 quilts by lot (a run of the tests takes fewer)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
 	@echo "make mutants  a hundred changes of one operator or constant: do the tests notice? (an hour or two)"
-	@echo "make mutants  put in a hundred changes of one operator or constant: do the tests notice? (hours)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
@@ -60,9 +59,6 @@ read: .venv/.installed
 	@$(BIN)/python -m tests.outside.reader.faults
 
 mutants: .venv/.installed libraries
-	@$(BIN)/python -m tests.mutants.run
-
-mutants: .venv/.installed libraries judges
 	@$(BIN)/python -m tests.mutants.run
 
 readme: .venv/.installed

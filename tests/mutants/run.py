@@ -1,90 +1,162 @@
-"""`make mutants`: a hundred changes of one operator or constant, drawn by lot; each should make a test fail.
+"""Do the tests notice? A hundred changes of one operator or constant, one at a time: `make mutants`.
 
-Each is made in a copy of the project. The nearest tests are run first, then, for what they do not notice, all others.
-What survives is listed, but for what `harmless.toml` gives a reason for.
+The same changes every time, from a seed, out of the rooms where numbers are made. The nearest tests come first and stop
+at the first failure; what they let pass is tried on the whole suite. A change that nothing notices is listed, unless
+harmless.toml beside this file says why it can do no harm. `--first` and `--count` try a part of them.
 """
 
 from __future__ import annotations
 
+import argparse
 import os
+import random
 import shutil
 import subprocess
 import sys
 import tempfile
+import time
 import tomllib
-from argparse import ArgumentParser
+from collections.abc import Iterator, Sequence
 from pathlib import Path
+from typing import Final
 
-from tests.mutants.changes import Change, chosen
-from tests.mutants.nearest import nearest
+from tests.mutants.change import Change, changed, changes_in
 
-ROOT = Path(__file__).parents[2]
-HARMLESS = Path(__file__).with_name("harmless.toml")
-COUNT = 100
-WANTED = 90
-"""So many of a hundred are to be noticed or harmless."""
-LONGEST_S = 900.0
-"""A change that makes the tests run for so long is noticed too."""
-LEFT_OUT = shutil.ignore_patterns(
-    ".git", ".venv", "out", "dist", "node_modules", "__pycache__", ".*_cache", ".hypothesis"
-)
+ROOMS: Final = ("analysis", "sewing", "cutting", "facts")
+PICTURES: Final = Path("blockdsl", "sewing", "techniques")
+"""The scenes of lessons are pictures: they are looked at, and half of a sixteenth more in them is no fault."""
+
+SEED: Final = 22
+CHANGES: Final = 100
+WANTED: Final = 90
+PROJECT: Final = Path(__file__).resolve().parents[2]
+COPIED: Final = ("blockdsl", "tests", "grammars", "library", "pyproject.toml", "README.md", "DEVELOPERS.md", "Makefile")
+
+NEAR: Final[dict[str, tuple[tuple[str, ...], ...]]] = {
+    "analysis": (
+        ("tests/unit/analysis", "tests/spec"),
+        ("tests/unit/facts", "tests/library", "tests/outside/test_quilt_values.py",
+         "tests/outside/test_quilt_cover_shapely.py"),
+    ),
+    "sewing": (
+        ("tests/unit/sewing", "tests/unit/wording"),
+        ("tests/outside/test_virtual_sewing.py", "tests/outside/test_order_bruteforce.py",
+         "tests/outside/test_reader.py"),
+        ("tests/outside/test_library_sewn.py",),
+    ),
+    "cutting": (
+        ("tests/unit/cutting", "tests/outside/test_published_values.py", "tests/outside/test_block_lists.py"),
+        ("tests/outside/test_cut_shapely.py", "tests/outside/test_finishing.py",
+         "tests/outside/test_published_quilts.py",
+         "tests/outside/test_fat_quarters.py", "tests/library", "tests/spec"),
+        ("tests/outside/test_cloth_plans.py", "tests/outside/test_library_sewn.py"),
+    ),
+    "facts": (
+        ("tests/unit/facts", "tests/spec"),
+        ("tests/library", "tests/outside/test_published_values.py", "tests/outside/test_quilt_values.py",
+         "tests/outside/test_published_quilts.py", "tests/outside/test_virtual_sewing.py"),
+    ),
+}  # fmt: skip
+"""For each room its nearest tests, in the order in which they are tried."""
+
+
+def sample() -> list[Change]:
+    """The changes of the seed, in an order that does not follow the files."""
+    os.chdir(PROJECT)
+    paths = sorted(
+        path for room in ROOMS for path in Path("blockdsl", room).rglob("*.py") if PICTURES not in path.parents
+    )
+    every = [change for path in paths for change in changes_in(path)]
+    return random.Random(SEED).sample(every, CHANGES)  # noqa: S311 - the same ones every time
+
+
+def notice(change: Change, copy: Path) -> str | None:
+    """The first tests that fail with the change; None when it goes unseen."""
+    place = copy / change.path
+    before = place.read_text(encoding="utf-8")
+    place.write_text(changed(change), encoding="utf-8")
+    try:
+        for tests in _near(change):
+            if failed := _failing(tests, copy):
+                return failed
+        return _failing(("-n", "auto", "--dist", "worksteal", "tests"), copy)
+    finally:
+        place.write_text(before, encoding="utf-8")
+
+
+def _near(change: Change) -> Sequence[Sequence[str]]:
+    return NEAR[change.path.parts[1]]
+
+
+def _failing(tests: Sequence[str], copy: Path) -> str | None:
+    """The first test that fails, or what stopped pytest; None when all pass."""
+    there = [word for word in tests if not word.startswith("tests/") or (copy / word).exists()]
+    command = (sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", "--tb=no", *there)
+    environment = {**os.environ, "PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1"}
+    try:
+        ended = subprocess.run(
+            command, cwd=copy, env=environment, capture_output=True, text=True, timeout=1800, check=False
+        )
+    except subprocess.TimeoutExpired:
+        return f"{tests[0]}: no end"
+    if ended.returncode == 0:
+        return None
+    failed = [line for line in ended.stdout.splitlines() if line.startswith(("FAILED", "ERROR"))]
+    return failed[0] if failed else f"pytest ends with {ended.returncode}"
+
+
+def harmless() -> dict[str, str]:
+    """Changes that can do no harm, each with the reason."""
+    path = Path(__file__).with_name("harmless.toml")
+    rows = tomllib.loads(path.read_text(encoding="utf-8")).get("change", [])
+    return {row["what"]: row["why"] for row in rows}
 
 
 def main() -> int:
-    """Try the changes that are asked for; 1 when too many survive."""
-    parser = ArgumentParser(prog="make mutants")
-    parser.add_argument("--first", type=int, default=0, help="leave out so many of the sample")
-    parser.add_argument("--count", type=int, default=COUNT, help="try so many")
-    parser.add_argument("--seed", type=int, default=1)
-    parser.add_argument("--near", action="store_true", help="run the nearest tests alone")
-    asked = parser.parse_args()
-    changes = chosen(ROOT, COUNT, asked.seed)[asked.first : asked.first + asked.count]
-    known = {(each["file"], each["line"], each["old"], each["new"]) for each in harmless()}
-    survived = []
+    """Try them; print each with what noticed it, and the sum. Gives 1 when fewer than wanted are noticed."""
+    options = argparse.ArgumentParser(description=__doc__)
+    options.add_argument("--first", type=int, default=0)
+    options.add_argument("--count", type=int, default=CHANGES)
+    options.add_argument("--list", action="store_true", help="name the changes and try none")
+    chosen = options.parse_args()
+    changes = sample()[chosen.first : chosen.first + chosen.count]
+    if chosen.list:
+        print("\n".join(change.name for change in changes))
+        return 0
+    known, noticed, excused, unseen = harmless(), 0, 0, []
+    for copy in _copies():
+        for room in sorted({change.path.parts[1] for change in changes}):
+            if failed := next(filter(None, (_failing(tests, copy) for tests in NEAR[room])), None):
+                print(f"without any change the tests of {room} fail already: {failed}")
+                return 1
+        for number, change in enumerate(changes, start=chosen.first):
+            start = time.monotonic()
+            found = notice(change, copy)
+            why = known.get(change.name)
+            told = found or (f"harmless: {why}" if why else "UNSEEN")
+            print(f"{number:3} {change.name}\n    {told} ({time.monotonic() - start:.0f} s)", flush=True)
+            noticed += found is not None
+            excused += found is None and why is not None
+            unseen += [] if found or why else [change.name]
+    print(f"{len(changes)} changes: {noticed} noticed, {excused} harmless, {len(unseen)} unseen")
+    return 0 if (noticed + excused) * CHANGES >= WANTED * len(changes) else 1
+
+
+def _copies() -> Iterator[Path]:
+    """One copy of the project, so that the checkout itself is never changed."""
     with tempfile.TemporaryDirectory() as folder:
         copy = Path(folder) / "project"
-        shutil.copytree(ROOT, copy, ignore=LEFT_OUT)
-        for number, change in enumerate(changes, start=asked.first + 1):
-            if (change.file, change.line, change.old, change.new) in known:
-                print(f"{number:3}  harmless  {change}", flush=True)
-                continue
-            noticed = is_noticed(change, copy, near=asked.near)
-            print(f"{number:3}  {'noticed ' if noticed else 'SURVIVED'}  {change}", flush=True)
-            survived += [] if noticed else [change]
-    print(f"{len(changes) - len(survived)} of {len(changes)} noticed or harmless")
-    return 0 if len(survived) * COUNT <= (COUNT - WANTED) * max(len(changes), 1) else 1
-
-
-def harmless() -> list[dict[str, str]]:
-    """Changes that alter nothing that a maker could notice, each with its reason."""
-    found: list[dict[str, str]] = tomllib.loads(HARMLESS.read_text(encoding="utf-8")).get("change", [])
-    return found
-
-
-def is_noticed(change: Change, copy: Path, *, near: bool) -> bool:
-    """Whether a test fails with the change in."""
-    path = copy / change.file
-    before = path.read_text(encoding="utf-8")
-    path.write_text(change.made_in(before), encoding="utf-8")
-    try:
-        close = nearest(change.file, copy)
-        return fails(close, copy) or (
-            not near and fails(("tests", *(f"--ignore={test}" for test in close)), copy, "auto")
-        )
-    finally:
-        path.write_text(before, encoding="utf-8")
-
-
-def fails(tests: tuple[str, ...], copy: Path, processes: str = "0") -> bool:
-    """Whether any of the tests fails, or they run on and on; the first failure is enough."""
-    here = {**os.environ, "PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1"}
-    command = [sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", "-n", processes, *tests]
-    try:
-        done = subprocess.run(command, cwd=copy, env=here, capture_output=True, timeout=LONGEST_S, check=False)
-    except subprocess.TimeoutExpired:
-        return True
-    return done.returncode == 1
+        copy.mkdir()
+        for name in COPIED:
+            source = PROJECT / name
+            if source.is_dir():
+                shutil.copytree(
+                    source, copy / name, ignore=shutil.ignore_patterns("__pycache__", "node_modules"), symlinks=True
+                )
+            else:
+                shutil.copy2(source, copy / name)
+        yield copy
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    raise SystemExit(main())
