@@ -47,7 +47,11 @@ class Care(Pressing):
         new = [letter for letter in dict.fromkeys(letters) if letter not in self._told.dotted]
         if not new:
             return ""
+        before = self._told.dots
+        self._told.dots = before or self._step.number
         self._told.dotted |= set(new)
+        if before:
+            return self._words("join-dot-as", parts=listed(new, self._words), number=before)
         length = length_words(self._block.seam, self._block.unit, self._words)
         return self._words("join-dot", parts=listed(new, self._words), length=length)
 

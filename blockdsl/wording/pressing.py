@@ -7,7 +7,7 @@ from itertools import groupby, pairwise
 
 from blockdsl.facts.stepfacts import StepSeam
 from blockdsl.geometry.polygon import step
-from blockdsl.sewing.steps.action import Action, Lay, Measure, Press, Sew
+from blockdsl.sewing.steps.action import Action, Crease, Lay, Measure, Pin, Press, Sew, Trim
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.landmarks import along
 from blockdsl.sewing.steps.plan import direction_of
@@ -36,7 +36,7 @@ class Pressing(StepVoice):
                 if seam.parts[seam.toward] != sewn.part:
                     return []
                 presses.append(action)
-            elif not isinstance(action, Measure | Lay):
+            elif not isinstance(action, Measure | Lay | Crease | Trim | Pin):
                 return []
         return presses if len(presses) >= _ENOUGH_OUTWARD else []
 
@@ -125,6 +125,10 @@ class Pressing(StepVoice):
                 row=row,
                 has=has,
             )
+        elif len(seams) > 1:
+            forward = direction_of(seams)
+            name = self._words("press-way", pos=self._pos(forward if on[0] else OPPOSITE[forward]))
+            yield self._words("press-toward", count=len(seams), name=name, row=row, has=has)
         else:
             yield from (self._pressed([seam], row) for seam in seams)
 

@@ -58,7 +58,7 @@ class Sewing(StepVoice):
                 "join-sew", part=self._added(first.part), by=by, side=self._pos(first.side), base=base, tail=tail
             )
         self._base, self._same = first.base, same
-        yield from self._out(first, several="no")
+        yield from self._out(first, several="one-again" if first.base >= self._many else "no")
         yield from self._dots(first.dots)
 
     def _both_sides(self, run: Sequence[Sew]) -> Iterator[str]:
@@ -102,7 +102,13 @@ class Sewing(StepVoice):
             self._base, self._same = sew.base, (sew.base, sew.meeting)
 
     def _out(self, sew: Sew, *, several: str) -> Iterator[str]:
-        """Which points extend beyond the other part, and how far."""
+        """Which points extend beyond the other part, and how far; not again when it is as just said."""
+        for said in self._extending(sew, several=several):
+            if said != self._last_out:
+                self._last_out = said
+                yield said
+
+    def _extending(self, sew: Sew, *, several: str) -> Iterator[str]:
         if not sew.out or self._by_hand:
             return
         (one, first), (other, second) = sew.out

@@ -24,6 +24,7 @@ class Told:
     """What the steps of a block have said already, so that it is said once."""
 
     sides: bool = False
+    dots: int = 0
     dotted: set[str] = field(default_factory=set)
     set_in: tuple[str, int] = ("", 0)
     turning: bool = False
@@ -52,6 +53,7 @@ class StepVoice:
         self._is_block = step.makes == "block"
         self._row_names = self._named_rows()
         self._met: dict[str, int] = {}
+        self._last_out = ""
         self._lines: list[tuple[Point, Point]] = []
 
     def _named_rows(self) -> dict[int, str]:

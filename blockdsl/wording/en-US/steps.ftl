@@ -110,6 +110,7 @@ join-match = Match the seams and pin.
 join-sew-alike = Sew one { $name } to the { $side } edge of the other{ $tail }.
 join-sew-edge = Sew the { $edge }.
 join-place = Place { $part } on { $base }, right sides together, all edges even{ $shows }.
+join-dot-as = Mark dots on each { $parts }, as in step { $number }.
 join-dot-long = On the wrong side of each { $parts }, mark a dot { $length } from both edges at each end of its long edge.
 join-place-long = Place { $part } on { $base }, right sides together, long edges even.
 join-place-long-as = Place { $part } on { $base }, dots matched, and sew the long edge as in step { $number }.
@@ -117,6 +118,7 @@ join-match-dots = Match the dots, so that the narrow corner of each extends beyo
 join-points = { $several ->
     [yes] Their points extend { $length } at both ends.
     [again] Their points extend { $length }.
+    [one-again] Its points extend { $length }.
    *[no] Its points extend { $length } at both ends.
 }
 join-points-of = The points of { $part } extend { $length } at both ends.
