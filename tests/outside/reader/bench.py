@@ -279,7 +279,11 @@ def follow(bench: Bench, sentence: str) -> None:
 
 def _ends_so(name: str, short: str) -> bool:
     """Whether a name may be shortened so: set 2 for segment of set 2, half-square triangle for one of Main and Pale."""
-    return not name[0].isupper() and (name.endswith(f" {short}") or name.startswith(f"{short} of "))
+    if name[0].isupper():
+        return False
+    kind, _, fabrics = name.partition(" of ")
+    of_fabric = any(short == f"{fabric} {kind}" for fabric in re.split(r", and |, | and ", fabrics))
+    return of_fabric or name.endswith(f" {short}") or name.startswith(f"{short} of ")
 
 
 def press(table: Table, sides: dict[int, str]) -> Table:

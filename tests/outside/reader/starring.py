@@ -237,26 +237,42 @@ def halves_of(seam: Seam) -> list[tuple[Stretch, tuple[Stretch, ...]]]:
     return [(inner[0], first), (inner[1], second)]
 
 
-@reads(r"From the center outward, press the seam toward (?P<what>.+?), and fan the seams open at the center")
+def _toward(said: dict[str, str], seam: Seam, half: tuple[Stretch, ...]) -> str:
+    """Where the half of a seam that lies at a place is pressed."""
+    ends = [end for s in seam.stretches for end in (s.a, s.b)]
+    middle = sum(ends) / len(ends)
+    own = sum(s.a + s.b for s in half) / (2 * len(half))
+    first = dot(own - middle, PLACES[said["p"]]) > HAIR
+    if first == (dot(own - middle, PLACES[said["q"]]) > HAIR):
+        raise Refused("which half?")
+    return said["x"] if first else said["y"]
+
+
+@reads(
+    r"From the center outward, press the seam toward (?P<what>.+?), and fan the seams open at the center",
+    rf"From the center outward, press the (?P<p>{PLACE}) half of the seam toward the (?P<x>{PLACE}) and "
+    rf"the (?P<q>{PLACE}) half toward the (?P<y>{PLACE}), and fan the seams open at the center",
+)
 def press_fanned(bench: Bench, found: re.Match[str]) -> None:
+    said = found.groupdict()
+
     def follow(table: Table) -> Iterator[Table]:
         if len(table.waiting) != 1:
             raise Refused("more than one seam, or none")
         seam = table.waiting[0]
-        halves = [
-            (stretch, side_of(bench, table, Seam(seam.number, (inner,)), found["what"]))
-            for inner, half in halves_of(seam)
-            for stretch in half
-        ]
+        halves = []
+        for inner, half in halves_of(seam):
+            toward = said.get("what") or f"the {_toward(said, seam, half)}"
+            side = side_of(bench, table, Seam(seam.number, (inner,)), toward)
+            halves += [(stretch, side) for stretch in half]
         bodies = {}
         for place, cloth in table.bodies.items():
-            ends = []
-            for end in cloth.ends:
-                if end.seam == seam.number:
-                    side = next(side for stretch, side in halves if _ends(end.at, [stretch]))
-                    ends.append(replace(end, pressed=side))
-                else:
-                    ends.append(end)
+            ends = [
+                replace(end, pressed=next(side for stretch, side in halves if _ends(end.at, [stretch])))
+                if end.seam == seam.number
+                else end
+                for end in cloth.ends
+            ]
             bodies[place] = replace(cloth, ends=tuple(ends))
         yield replace(table, bodies=bodies, waiting=())
 
