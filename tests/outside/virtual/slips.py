@@ -12,12 +12,20 @@ from tests.outside.virtual.plan import Hand, Line, Part, Patch, Plan, Step, Stri
 
 Slip = tuple[str, Plan]
 """(what was done, the plan in which it was done)"""
+METRIC = 0.1
+"""The mark of a ruler in centimetres."""
+OVER = {True: 2 * 0.75 + 1, False: 2 * 0.25 + 0.5}
+"""What a piece for a paper has over for placing, both sides together, and by rounding up to 1 cm or 1/2 in."""
 OTHER_LINE = {45: 60, 60: 45}
 """The slanted line of the ruler that is taken for the right one."""
 
 
 def slips_of_the_cutter(plan: Plan) -> Iterator[Slip]:
-    """For one line of each kind: a mark of the ruler too small and too large, and one piece too few or too many."""
+    """For one line of each kind: a mark of the ruler too small and too large, and one piece too few or too many.
+
+    Pieces for papers are trimmed when they are sewn: too large is no fault, and too small is one when as much is
+    missing as they have over at most, so that the area and its allowances are not covered.
+    """
     seen = set()
     for place, line in enumerate(plan.cutting):
         kind = (line.piece, line.subcut, line.purpose, line.strip is None)
@@ -31,7 +39,8 @@ def slips_of_the_cutter(plan: Plan) -> Iterator[Slip]:
 
 def _wrong_lines(line: Line, mark: float) -> Iterator[tuple[str, Line]]:
     one, other = line.cut
-    for sign in (-mark, mark):
+    on_papers = line.purpose.startswith("foundation ")
+    for sign in (-OVER[mark == METRIC],) if on_papers else (-mark, mark):
         if line.piece == "square" or line.subcut != "none":
             yield f"{sign} each way", replace(line, cut=(one + sign, other + sign))
         else:
