@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import lru_cache
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, SheetPlan, fits_sheet, plan_sheets
 from blockdsl.model.fabric import RulerUnit
@@ -90,6 +91,12 @@ def sheets_for(pieces: Sequence[ClothPiece], sheet: SheetSize, measure: Fraction
 
     Errors: ValueError for a piece that no sheet holds.
     """
+    return _plan(tuple(pieces), sheet, measure, effort)
+
+
+@lru_cache(256)
+def _plan(pieces: tuple[ClothPiece, ...], sheet: SheetSize, measure: Fraction, effort: Effort) -> SheetPlan:
+    """The same question is asked once."""
     return plan_sheets(pieces, *sheet, measure, effort)
 
 

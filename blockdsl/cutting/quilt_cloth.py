@@ -11,6 +11,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from blockdsl.cutting.buying import SHOP_STEP, SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
@@ -101,8 +102,14 @@ def fabric_cloth(pieces: Sequence[QuiltPiece], bolt: Bolt, effort: Effort) -> Fa
     Errors: ValueError for a piece that the cloth does not hold (see `too_large`).
     """
     cloth, joined = cloth_pieces(pieces, bolt)
-    plan = plan_length(cloth, bolt.usable_width, bolt.measure, effort, buying_step=SHOP_STEP[bolt.unit])
+    plan = _plan(cloth, bolt, effort)
     return FabricCloth(plan, joined, buy(plan.length, bolt.unit, bolt.shrinkage))
+
+
+@lru_cache(256)
+def _plan(cloth: tuple[ClothPiece, ...], bolt: Bolt, effort: Effort) -> ClothPlan:
+    """A plan may take seconds, and a quilt stands in a book as well as by itself: the same question is asked once."""
+    return plan_length(cloth, bolt.usable_width, bolt.measure, effort, buying_step=SHOP_STEP[bolt.unit])
 
 
 def cloth_pieces(pieces: Sequence[QuiltPiece], bolt: Bolt) -> tuple[tuple[ClothPiece, ...], tuple[JoinedStrips, ...]]:
