@@ -6,9 +6,10 @@ them until it is joined, so there the straight grain decides how a patch is cut.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.curved import box_for_curved
@@ -215,18 +216,25 @@ def _is_outer(a: Point, b: Point, design: BlockDesign) -> bool:
 
 def _outer_bias(grain: Point, first: Polygon, patch: _AtTheEdge) -> int:
     """How many outer edges of a patch lie on the bias, cut as the first of its letter and turned the best way."""
-    sides = [step(a, b) for a, b in edges(clockwise(drop_straight_corners(first)))]
-    turns = _laid(grain, sides, patch.sides)
-    return min((sum(on_the_bias(patch.sides[place], laid) for place in patch.outer) for laid in turns), default=0)
+    turned = [_turned(grain, cos, sin) for cos, sin in _turns(_sides(first), patch.sides)]
+    return min((sum(on_the_bias(patch.sides[place], laid) for place in patch.outer) for laid in turned), default=0)
 
 
-def _laid(grain: Point, sides: Sequence[Point], place: Sequence[Point]) -> Iterator[Point]:
-    """The grain of a piece that is turned onto a patch, for each turn that lays it there.
+@lru_cache(256)
+def _sides(outline: Polygon) -> tuple[Point, ...]:
+    return tuple(step(a, b) for a, b in edges(clockwise(drop_straight_corners(outline))))
 
-    With f the first side and g the one that it comes to lie on, cos = f·g/|f|², sin = f×g/|f|².
+
+@lru_cache(1024)
+def _turns(sides: tuple[Point, ...], place: tuple[Point, ...]) -> tuple[tuple[Exact, Exact], ...]:
+    """Cosine and sine, both times the first side squared, of each turn that lays a piece onto a patch.
+
+    Patches of a letter lie alike in many places of a block, so it is worked out once. With f the first side and g the
+    one that it comes to lie on, cos = f·g/|f|², sin = f×g/|f|².
     """
     count, first = len(sides), sides[0]
     scale = dot(first, first)
+    found: list[tuple[Exact, Exact]] = []
     for turn in range(count):
         cos, sin = dot(first, place[turn]), cross(first, place[turn])
         turned = (_turned(side, cos, sin) for side in sides)
@@ -234,7 +242,8 @@ def _laid(grain: Point, sides: Sequence[Point], place: Sequence[Point]) -> Itera
             each == Point(scale * place[(i + turn) % count].x, scale * place[(i + turn) % count].y)
             for i, each in enumerate(turned)
         ):
-            yield _turned(grain, cos, sin)
+            found.append((cos, sin))
+    return tuple(found)
 
 
 def _turned(side: Point, cos: Exact, sin: Exact) -> Point:

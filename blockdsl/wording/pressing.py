@@ -140,6 +140,7 @@ class Pressing(StepVoice):
         if any(seam.toward is None for seam in seams):
             return ""
         self._lines = [pair for seam in seams for pair in pairwise(seam.line)]
+        self._sewn: dict[int, list[int]] = {}
         to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
         away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
         for word, these, others in (("toward", to, away), ("away", away, to)):
@@ -170,6 +171,11 @@ class Pressing(StepVoice):
         """The part and, where nothing names it, all that was sewn to make it."""
         if part < self._many or part in self._row_lists or part in self._row_names:
             return [part]
+        if part not in self._sewn:
+            self._sewn[part] = self._along_the_seam(part)
+        return self._sewn[part]
+
+    def _along_the_seam(self, part: int) -> list[int]:
         found = [part]
         for each in self._inside(part):
             outlines = [patch.corners for patch in self._labels.parts[each].picture]

@@ -12,7 +12,7 @@ from fractions import Fraction
 from itertools import combinations
 from typing import Final
 
-from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Landmark, LandmarkKind, Position
@@ -23,6 +23,8 @@ _KINDS: Final[tuple[LandmarkKind, ...]] = ("edge", "corner", "middle")
 Turn = tuple[Exact, Exact]
 """Cosine and sine of a turn clockwise on the page."""
 _NO_TURN: Final[Turn] = (Fraction(1), Fraction(0))
+_PLAINLY: Final = 1e-6
+"""Twice the area of a triangle that is surely not flat, far above what rounding does to grid squares."""
 Told = dict[tuple[LandmarkKind, Position], str]
 """What is seen where: a fabric along an edge, at a corner, in the middle of an edge."""
 
@@ -77,13 +79,22 @@ def _of_unit(part: Ingredient, outline: Polygon, turns: Sequence[Turn]) -> Lying
 def along(outline: Polygon, line: Sequence[Point]) -> int | None:
     """Which edge of the outline lies along the first stretch of a seam."""
     way = step(line[0], line[1])
+    plain = [(to_float(corner.x), to_float(corner.y)) for corner in (*line[:2], *outline)]
     for number, (start, end) in enumerate(edges(outline)):
+        if _is_off(plain[:2], plain[2 + number]):
+            continue
         if sign(cross(way, step(start, end))) or sign(cross(way, step(line[0], start))):
             continue
         low, high = sorted((dot(way, step(line[0], start)), dot(way, step(line[0], end))))
         if sign(high) > 0 and sign(low - dot(way, way)) < 0:
             return number
     return None
+
+
+def _is_off(line: Sequence[tuple[float, float]], spot: tuple[float, float]) -> bool:
+    """Whether a spot plainly lies beside a line, so that nothing need be worked out exactly."""
+    (ax, ay), (bx, by) = line
+    return abs((bx - ax) * (spot[1] - ay) - (by - ay) * (spot[0] - ax)) > _PLAINLY
 
 
 def _turns(outline: Polygon, side: int) -> list[Turn]:
