@@ -18,7 +18,7 @@ help:
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"
-	@echo "make sewn     sew every library block at all four sizes, and reckon 60 quilts by lot (a run of the tests takes fewer)"
+	@echo "make sewn     sew the library at four sizes and 300 blocks by lot, reckon 60 quilts (a run of the tests takes fewer)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
 	@echo "make mutants  a hundred changes of one operator or constant: do the tests notice? (an hour or two)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps"
@@ -52,7 +52,7 @@ trial: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.trial
 
 sewn: .venv/.installed
-	@BLOCKDSL_EVERY_SIZE=1 $(BIN)/pytest --quiet --numprocesses auto --dist worksteal tests/outside/test_library_sewn.py tests/outside/test_careful_maker.py tests/outside/test_calculator.py
+	@BLOCKDSL_EVERY_SIZE=1 $(BIN)/pytest --quiet --numprocesses auto --dist worksteal tests/outside/test_library_sewn.py tests/outside/test_virtual_sewing.py tests/outside/test_careful_maker.py tests/outside/test_calculator.py
 
 read: .venv/.installed
 	@$(BIN)/python -m tests.outside.reader

@@ -12,11 +12,12 @@ from shapely.geometry import box
 
 from tests.outside.virtual import batches, slips
 from tests.outside.virtual.cloth import Fault, Work, allowance, sewn
+from tests.outside.virtual.library import EVERY_SIZE
 from tests.outside.virtual.machine import sew
 from tests.outside.virtual.partial import closed, parted
 from tests.outside.virtual.plan import Patch, number, plan_of
 from tests.unit.model.any_block import AnyBlock, any_blocks
-from tests.unit.model.blocks import block, block_of
+from tests.unit.model.blocks import block, read
 
 # --- the machine itself ----------------------------------------------------------------------------
 
@@ -68,10 +69,14 @@ def test_lengths_of_the_cut_list_are_read_as_a_maker_reads_them() -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=15, phases=[Phase.explicit, Phase.generate])
+@settings(max_examples=300 if EVERY_SIZE else 15, phases=[Phase.explicit, Phase.generate])
 def test_any_block_is_sewn_from_its_cut_list_by_its_steps(any_block: AnyBlock) -> None:
-    text = any_block.text()
-    sew(plan_of(block_of(text)))
+    """Fifteen blocks in every run, three hundred by `make sewn`; no seam is out of place without a warning."""
+    facts, problems = read(any_block.text())
+    (block_facts,) = facts.blocks
+    drift = sew(plan_of(block_facts)).drift
+    warned = {problem.code for problem in problems} & {"size-off-ruler", "rounding-adds-up"}
+    assert warned or drift <= (1 / 16 if block_facts.unit == "in" else 0.15)
 
 
 # --- every method ------------------------------------------------------------------------------------
