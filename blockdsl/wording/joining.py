@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import to_float
-from blockdsl.sewing.steps.action import Action, Lay, Measure, Papers, Place, Press, Row, Sew, Trim, Turn
+from blockdsl.sewing.steps.action import Action, Lay, Measure, Papers, Place, Press, Row, SetIn, Sew, Trim, Turn
 from blockdsl.wording.care import Care
 from blockdsl.wording.measures import is_on_ruler, length_words, nearest_words, size_words
 from blockdsl.wording.messages import Messages
@@ -65,6 +65,20 @@ class _Writer(Sewing, Care):
                 runs[-1].append(action)
             else:
                 runs.append([action])
+        return self._each_set_in(runs)
+
+    def _each_set_in(self, runs: list[list[Action]]) -> list[list[Action]]:
+        """Two alike that are set in one after the other, as an earlier step taught, and then both pressed."""
+        for place in range(len(runs) - 3):
+            (one, *_), (first, *_), (other, *_), (second, *_) = runs[place : place + 4]
+            if not isinstance(one, SetIn) or not isinstance(other, SetIn) or self._by_hand or not self._told.set_in[1]:
+                continue
+            if not isinstance(first, Press) or not isinstance(second, Press) or one.landmarks or other.landmarks:
+                continue
+            if max(one.turns, other.turns) > 1 or not self._alike_names(one.part, other.part):
+                continue
+            both = Press((*first.seams, *second.seams))
+            return [*runs[:place], [one, other], [both], *runs[place + 4 :]]
         return runs
 
     def _goes_with(self, run: Sequence[Action], action: Action) -> bool:
@@ -94,6 +108,9 @@ class _Writer(Sewing, Care):
                 yield from self._press(first)
             case Trim():
                 yield self._words("join-trim")
+            case SetIn() if len(run) > 1:
+                name, number = self._told.set_in
+                yield self._words("join-set-in-each", part=self._labels.an(first.part), name=name, number=number)
             case _:
                 yield from self._with_care(first)
 

@@ -46,7 +46,10 @@ class Pressing(StepVoice):
         if special:
             yield from dict.fromkeys(special)
             return
-        whole = self._pressed(seams)
+        groups = [
+            [self._stages[key[0]].seams[key[1]] for key in keys] for _, keys in groupby(press.seams, lambda k: k[0])
+        ]
+        whole = self._pressed(seams) or (self._together(groups) if len(groups) > 1 else "")
         if whole:
             yield whole
             return
@@ -143,10 +146,10 @@ class Pressing(StepVoice):
         self._sewn: dict[int, list[int]] = {}
         to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
         away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
-        for word, these, others in (("toward", to, away), ("away", away, to)):
-            name = self._side(these, others)
-            if name:
-                return self._words(f"press-{word}", count=count, name=name, row=row, has="yes" if row else "no")
+        found = self._named(to, away)
+        if found:
+            word, name = found
+            return self._words(f"press-{word}", count=count, name=name, row=row, has="yes" if row else "no")
         first = seams[0].parts
         if len(seams) == 1 == len(self._stages) and not self._ordinal and self._alike_names(*first):
             return self._words("press-either")
@@ -155,6 +158,30 @@ class Pressing(StepVoice):
             name = self._words("press-way", pos=self._pos(ways.pop()))
             return self._words("press-toward", count=count, name=name, row=row, has="yes" if row else "no")
         return ""
+
+    def _named(self, to: Sequence[int], away: Sequence[int]) -> tuple[str, str] | None:
+        """`toward` or `away`, and the name of that side, where one name says it."""
+        for word, these, others in (("toward", to, away), ("away", away, to)):
+            name = self._side(these, others)
+            if name:
+                return word, name
+        return None
+
+    def _together(self, stages: Sequence[Sequence[StepSeam]]) -> str:
+        """Seams of several stages that go toward pieces of one name, though it lies on both sides of some."""
+        found = set[tuple[str, str] | None]()
+        for seams in stages:
+            if any(seam.toward is None for seam in seams):
+                return ""
+            self._lines = [pair for seam in seams for pair in pairwise(seam.line)]
+            to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
+            away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
+            found.add(self._named(to, away))
+        if len(found) != 1 or None in found:
+            return ""
+        ((word, name),) = (each for each in found if each is not None)
+        count = sum(len(seam.line) - 1 for seams in stages for seam in seams)
+        return self._words(f"press-{word}", count=count, name=name, row="", has="no")
 
     def _side(self, these: Sequence[int], others: Sequence[int]) -> str:
         """One name for all of these parts that none of the parts across their seams has."""

@@ -154,6 +154,7 @@ join-set-in-same = { $here ->
 }
 join-turning = Sew { $part } to the { $pos } edge of { $base }{ $tail }, one stretch at a time, from dot to dot. At each dot stop with the needle down and turn the work until the next two edges are even.
 join-turning-again = Sew { $part } to the { $pos } edge of { $base }{ $tail }, from dot to dot, turning at each.
+join-set-in-each = Set { $part } into each V, as { $name } in step { $number }.
 join-set-in-hand = Set { $part } into the V at the { $pos }{ $tail }, folding the papers at the corner.
 
 # Curves.
