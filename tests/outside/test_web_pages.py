@@ -51,11 +51,12 @@ def test_a_block_asked_for_at_three_sizes_has_a_section_and_a_table_for_each(dem
 
 
 def test_a_site_says_what_stays_on_the_bias(demo_site: Path) -> None:
-    # the corners of the block are half squares, cut corner to corner: their long edge is the diagonal of straight cloth
+    # Only the hourglass is sewn of triangles: quarters of a square that is cut twice corner to corner, whose long edge
+    # is the side of the square, on the straight grain. The half squares and the beams are made of squares.
     page = read_page(demo_site / "harbour-light.html")
     told = [paragraph.words for paragraph in page.all("p") if paragraph.words.startswith("On the bias")]
     assert len(told) == 1
-    assert re.search(r"the long edge of [^;]*\bB\b", told[0])
+    assert re.search(r"as told here: the short edges of D\.", told[0])
 
 
 def test_every_unit_has_a_box_to_tick_and_says_what_it_should_measure(demo_site: Path) -> None:

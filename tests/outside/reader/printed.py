@@ -41,6 +41,12 @@ class _Found:
     text: list[str] = field(default_factory=list)
     in_measure: bool = False
 
+    def end_measure(self) -> None:
+        """A measure stands on a line of its own; where words follow it in running text, a stop sets it apart."""
+        if self.in_measure:
+            self.text[-1] += "."
+        self.in_measure = False
+
     def step(self) -> Step:
         parts = [plain(" ".join(part)) for part in (self.name, self.made, self.size) if part]
         return Step(self.number, " · ".join(parts), plain(" ".join(self.text)))
@@ -126,5 +132,7 @@ def _put(run: Run, step: _Found, title_size: int, text_size: int) -> None:
     elif run.bold and not step.text:
         step.made.append(run.text)
     else:
+        if not run.bold:
+            step.end_measure()
         step.text.append(f"☐ {run.text}" if run.bold and not step.in_measure else run.text)
         step.in_measure = run.bold
