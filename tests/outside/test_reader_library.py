@@ -10,7 +10,7 @@ import pytest
 from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.pdf import write_pdf
 from tests.outside.reader.faults import MOST_UNSEEN, SEED, sample
-from tests.outside.reader.library import FAMILIES, documents, steps_of
+from tests.outside.reader.library import FAMILIES, OWN, another_size, check, documents, steps_of
 from tests.outside.reader.printed import printed_steps
 from tests.outside.reader.sentences import Step
 from tests.outside.reader.words import plain
@@ -39,3 +39,28 @@ def test_of_sixty_slips_of_wording_at_least_four_in_five_are_caught_and_the_othe
     slips = sample(FAULTS, SEED)
     assert len(slips) == FAULTS
     assert sum(slip.reason is not None for slip in slips) <= MOST_UNSEEN * FAULTS
+
+
+DO_NOT_SEW_YET = {
+    "Fanny's Fan": "the bottom edge is not as long as the measure says",
+    "Kaleidoscope": "the edge meant lies aslant, and another may lie level",
+    "Star of Bethlehem": "a mark is pinned to the top edge of what was never laid",
+    "Honeycomb": "a strip may lie one hexagon further along",
+    "Honeycomb Patch": "a strip may lie one hexagon further along",
+    "Box Blocks": "what is set in does not fit the corner that is named",
+    "Eight-pointed Star": "both seams are pressed where there are four",
+    "Pin Wheel Star": "both seams are pressed where there are four",
+    "Blazing Star": "both seams are pressed where there are four",
+    "Double Nine Patch": "in centimetres its strips are rounded up, and the set is wider than the measure says",
+    "Five Stripes": "at 9 in its strips are rounded up, and the set is wider than the measure says",
+    "Beggar's Blocks": "at 30 cm its strips are rounded up, and the set is wider than the measure says",
+}
+"""Blocks whose words do not sew them yet, at one of the two sizes at least, and why: to be taken out when they do."""
+
+
+@pytest.mark.parametrize("name", FAMILIES)
+def test_the_words_of_every_block_sew_it(name: str) -> None:
+    for size in (OWN, another_size(name)):
+        for document in documents(name, size):
+            if document["name"] not in DO_NOT_SEW_YET:
+                check(document)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from functools import lru_cache
 from typing import Any
+from zlib import crc32
 
 from blockdsl.facts.json import block_document
 from blockdsl.wording.steps import step_texts
@@ -12,13 +13,18 @@ from tests.outside.reader.comparing import compare
 from tests.outside.reader.reading import sew
 from tests.outside.reader.sentences import Step
 from tests.outside.reader.stock import stock_of
-from tests.outside.virtual.library import FAMILIES, OWN, others
+from tests.outside.virtual.library import FAMILIES, OWN, SIZES, tried
 
 
-@lru_cache(64)
+@lru_cache(128)
 def documents(name: str, size: str = OWN) -> tuple[dict[str, Any], ...]:
     """The facts of the blocks of a file of the library, with the titles and texts of their steps."""
-    return tuple(json.loads(json.dumps(block_document(each.facts, describe=step_texts))) for each in others(name, size))
+    return tuple(json.loads(json.dumps(block_document(each.facts, describe=step_texts))) for each in tried(name, size))
+
+
+def another_size(name: str) -> str:
+    """One more size at which the blocks of a file are read; all of them are, over the files."""
+    return SIZES[1 + crc32(name.encode()) % (len(SIZES) - 1)]
 
 
 def steps_of(document: dict[str, Any]) -> list[Step]:
@@ -33,4 +39,4 @@ def check(document: dict[str, Any]) -> None:
     compare(sew(steps_of(document), stock_of(document)), document)
 
 
-__all__ = ["FAMILIES", "OWN", "check", "documents", "steps_of"]
+__all__ = ["FAMILIES", "OWN", "another_size", "check", "documents", "steps_of"]

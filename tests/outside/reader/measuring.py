@@ -27,7 +27,8 @@ def trim(bench: Bench, found: re.Match[str]) -> None:
 def measure(bench: Bench, found: re.Match[str]) -> None:
     said = (float(length(found[2])), float(length(found[4])))
     about = bool(found[1] or found[3])
-    if about and "stage two" in bench.method and not {"crossing", "kinds"} & bench.method.keys():
+    is_result = bench.title.finished and abs(bench.title.finished[0] + 2 * bench.stock.seam - said[0]) < 2 * EIGHTH
+    if about and "stage two" in bench.method and not is_result:
         _measure_halves(bench, said[0])
         return
     room = EIGHTH if about or bench.trimmed == said else HAIR

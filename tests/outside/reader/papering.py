@@ -33,7 +33,7 @@ def print_papers(bench: Bench, found: re.Match[str]) -> None:
 @reads(
     r"Cut them apart outside the solid line",
     r"Cut it out outside the solid line",
-    r"Set a short stitch, about \d+ to the (?:inch|centimeter)",
+    r"Set a short stitch, about \d+ to the (?:inch|centimet(?:er|re))",
     rf"It must cover area \S+ and {SEAM} beyond it all around; shift it if it does not, then fold it forward and pin",
     r"Turn the paper over",
 )

@@ -59,6 +59,13 @@ def dots(bench: Bench, found: re.Match[str]) -> None:
     bench.method["dots"] = True
 
 
+@reads(r"Mark dots on each (?P<what>.+?), as in step (?P<n>\d+)")
+def dots_as_before(bench: Bench, found: re.Match[str]) -> None:
+    if not any("mark a dot" in sentence for sentence in bench.texts.get(int(found["n"]), [])):
+        raise Refused("that step marks no dots")
+    bench.method["dots"] = True
+
+
 @reads(r"Match the dots, so that the narrow corner of each extends beyond the wide corner of the other; pin")
 def match_dots(bench: Bench, found: re.Match[str]) -> None:
     if not bench.method.get("dots") or "placed" not in bench.method:

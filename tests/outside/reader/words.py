@@ -53,7 +53,7 @@ def american(text: str) -> str:
     for british, form in _BRITISH:
         text = text.replace(british, form)
     text = re.sub(r"\btop (left|right)\b", r"upper \1", text)
-    return re.sub(r"\bbottom (left|right)\b(?! (?:edge|corner) of)", r"lower \1", text)
+    return re.sub(r"\bbottom (left|right)\b", r"lower \1", text)
 
 
 def length(text: str) -> Fraction:
