@@ -20,6 +20,7 @@ Argument = str | int
 
 LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {"en-US": ("en-US",), "en-GB": ("en-GB", "en-US")}
 """For each language the folders that its messages are looked for in, the first one laid over the next."""
+_SAID_REMEMBERED: Final = 4096
 _ENTRY: Final = re.compile(r"^(-?[A-Za-z][A-Za-z0-9_-]*) *=", re.MULTILINE)
 _REFERENCE: Final = re.compile(r"\{\s*(-?[a-z][a-z0-9-]*)")
 _COMMENT: Final = re.compile(r"^#.*\n?", re.MULTILINE)
@@ -39,6 +40,8 @@ class Messages:
         self._waiting: dict[str, str] = {}
         for folder in reversed(LANGUAGES[language]):
             self._waiting |= _entries(folder)
+        # Steps that are alike say the same; 1 and True are told apart, for they are not written alike.
+        self._said = lru_cache(maxsize=_SAID_REMEMBERED, typed=True)(self._say)
 
     def __contains__(self, key: object) -> bool:
         """Whether the language has a message, or an attribute of one, of this key."""
@@ -51,6 +54,9 @@ class Messages:
 
         Errors: MissingMessageError when there is no such message, or when it needs an argument that is not given.
         """
+        return self._said(key, **arguments)
+
+    def _say(self, key: str, **arguments: Argument) -> str:
         pattern = self._pattern(key)
         if pattern is None:
             raise MissingMessageError(f"{key} in {self.language}")
