@@ -84,7 +84,8 @@ def sample(many: int, seed: int) -> list[Tried]:
     random = Random(seed)  # noqa: S311
     random.shuffle(every)
     found: list[Tried] = []
-    each = -(-many // len(every))
+    # Some blocks may not be readable, so each of the others gives a few more.
+    each = -(-many * 10 // (len(every) * 9))
     for document in every:
         if len(found) >= many:
             break
