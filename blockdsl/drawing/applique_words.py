@@ -18,23 +18,25 @@ def say_applique(facts: BlockFacts) -> tuple[str, ...]:
     turned = [label for label, width in under.items() if width]
     raw = [label for label, width in under.items() if not width]
     first = (
-        "Sew the block first and press it. The pieces are laid on it in the order of their letters, the first lowest."
+        "Sew and press the block first. Place the pieces on it in the order of their letters, the first one undermost."
     )
     said = [first]
     if turned:
         widths = sorted({under[label] for label in turned})
-        width = show_measure(widths[0], facts.unit) if len(widths) == 1 else "what the template says"
+        width = show_measure(widths[0], facts.unit) if len(widths) == 1 else "the allowance"
         said.append(
             f"{_letters(turned)}: cut on the solid line of the template. Trace the dashed line on the right side of "
-            f"the cloth, snip the allowance where the edge bends inward, fold {width} under along the line, pin, and "
-            "sew the fold down with small blind stitches. What lies under another piece stays flat."
+            f"the fabric. Clip the allowance where the edge curves inward, turn {width} under on the line, pin, and "
+            "sew the fold down with small blind stitches. Leave edges flat where another piece covers them."
         )
     if raw:
         said.append(
-            f"{_letters(raw)}: cut on the line, nothing is turned under. Hold the piece in place with fusible web or "
-            "glue for cloth, as its maker says, and sew round it with a close stitch."
+            f"{_letters(raw)}: cut on the line; no edges are turned under. Hold each piece in place with fusible web "
+            "or fabric glue, as its maker directs, and sew around the edges with a close zigzag or blanket stitch."
         )
-    said.append("Pins and needles: count them in and out. Sharp scissors: cut away from the hand that holds the cloth.")
+    said.append(
+        "Pins and needles: count them in and out. Sharp scissors: cut away from the hand holding the fabric."
+    )
     return tuple(said)
 
 

@@ -14,14 +14,14 @@ def say_bias(facts: BlockFacts) -> str:
     """
     if not facts.bias:
         return ""
-    stretch = "Bias stretches: handle these edges gently, and press by lowering and lifting the iron."
-    told = f"On the bias, cut as told here: {_listed(facts.bias)}. {stretch}"
+    stretch = "Bias stretches: handle these edges gently, and press without sliding the iron."
+    told = f"Bias edges if cut as listed: {_listed(facts.bias)}. {stretch}"
     outside = [bias.label for bias in facts.bias if bias.outside]
     if not outside:
         return told
     edges = "The outer edges of" if len(outside) > 1 else "The outer edge of"
     are = "are" if len(outside) > 1 else "is"
-    sew = "staystitch there, just inside the seam line, before the block is handled."
+    sew = "staystitch them inside the seam allowance before you handle the block."
     return f"{told} {edges} {_and(outside)} {are} on the bias too: {sew}"
 
 

@@ -26,10 +26,10 @@ from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 _NOTE: Final = Style(LEAD_PT, "regular", INK)
 _REMARK: Final = Style(BODY_PT, "regular", QUIET)
 _SOURCE: Final = Style(SMALL_PT, "regular", QUIET)
-_OTHER_SIZES: Final = "At another size the steps are the same; its measures stand with its units."
+_OTHER_SIZES: Final = "The steps are the same for the other sizes; their measures are listed with the units."
 _TEMPLATES: Final = (
     "Pieces marked “by template” are cut around full-size templates, which are printed in a file of their own for each "
-    "size: the test square on it must measure 1 in. Their sizes here are those of the cloth that each takes."
+    "size: the test square on it must measure 1 in. The sizes listed here are those of the fabric that each one takes."
 )
 
 

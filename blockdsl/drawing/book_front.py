@@ -20,30 +20,30 @@ _READING: Final = (
         "letter. Patches of one letter are of one shape and size; an r after it marks a mirror image."
     ),
     (
-        "The cutting table lists, fabric by fabric, how many pieces to cut and how large. A column for each size of "
-        "the block stands where the book gives several: choose one, and stay in its column."
+        "The cutting table lists, fabric by fabric, how many pieces to cut and how large. Where the book gives a "
+        "block in several sizes, each has its own column: choose one, and stay in its column."
     ),
     (
-        "Below it stand the units to make, with what each should measure before it is joined. Measuring as you go is "
+        "Below it are the units to make, with the size each should measure before you join it. Measuring as you go is "
         "quicker than unpicking."
     ),
 )
 _QUILTS: Final = (
-    "A quilt tells first what to buy and what is cut from each fabric over the whole quilt, with the cloth drawn "
-    "strip by strip; then how many of each block to make, how the top is put together, what it should measure on the "
-    "way, and how it is finished."
+    "A quilt begins with what to buy and what to cut from each fabric for the whole quilt, drawn strip by strip. Then "
+    "come the number of each block to make, how to assemble the top, what it should measure along the way, and how to "
+    "finish it."
 )
 _PRINTING: Final = (
     (
         "Print at actual size, 100 %, never fitted to the page. The test page at the end of the book, page {test}, "
-        "shows whether your printer kept to it: print that page first and measure it with the ruler that you cut with."
+        "shows whether your printer did: print that page first and measure it with the ruler you cut with."
     ),
-    "The tables and pictures may be read at any scale. Templates may not.",
+    "Tables and pictures can be printed at any scale. Templates cannot.",
 )
 _FIRST: Final = (
     (
-        "Cut and sew one block before you cut for a whole quilt. Cloth gives, most of all on the bias, and every hand "
-        "sews and presses a little differently: one block shows it while there is still cloth to spare."
+        "Cut and sew one block before you cut for a whole quilt. Fabric stretches, most of all on the bias, and "
+        "everyone sews and presses a little differently: one block shows it while there is still fabric to spare."
     ),
 )
 CAUTIONS_IN_FULL: Final = (
@@ -58,7 +58,7 @@ CAUTIONS_IN_FULL: Final = (
     (
         "The iron",
         (
-            "Keep hands, hair and the cord clear of the plate, mind the steam, and stand the iron on its heel or its "
+            "Keep hands, hair, and the cord clear of the plate, mind the steam, and stand the iron on its heel or its "
             "rest. Switch it off and let it cool when you leave the table. Try its heat on a scrap first."
         ),
     ),
@@ -79,8 +79,8 @@ CAUTIONS_IN_FULL: Final = (
     (
         "Tools and rules",
         (
-            "Follow the instructions that came with your tools and machines; where they differ from this book they go "
-            "before it. So do the rules for workshops and schools where you live."
+            "Follow the instructions that came with your tools and machines; where they differ from this book they "
+            "come first. So do the rules for workshops and schools where you live."
         ),
     ),
 )

@@ -66,7 +66,7 @@ def quilt_pages(facts: QuiltFacts, words: Sequence[WordsFacts], over: str, told:
 
 def _reference(name: str, anchor: str, page: str) -> Slice:
     """Where the cutting of one block and its steps are, with the way there."""
-    words = f"How one {name} is cut and sewn: page"
+    words = f"Cutting and sewing one {name}: page"
     baseline = STEP_PT + _BODY.baseline_pt
     height = _BODY.line_pt + 2 * STEP_PT
     marks = (

@@ -26,6 +26,7 @@ from blockdsl.drawing.theme import (
     Box,
     span_pt,
 )
+from blockdsl.drawing.words import say_method
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 
 _PICTURE_PT: Final = 60.0
@@ -87,7 +88,7 @@ def _card(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabr
     spare = f", {unit.spare} spare" if unit.spare else ""
     marks += runs([(f"Make {unit.count}", _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
     y += _BODY.line_pt
-    height, words_marks = paragraph(f"Method: {unit.method}", space, _QUIET)
+    height, words_marks = paragraph(f"Method: {say_method(unit.method)}", space, _QUIET)
     marks += moved(words_marks, x, y)
     y += height + STEP_PT
     height, table = _measures(sizes, units, space)

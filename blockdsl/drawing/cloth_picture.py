@@ -96,9 +96,7 @@ def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
             marks += moved(_pieces_of(strip.sections, cutter), cutter.pt(panel.width), cutter.pt(y))
             y += strip.height
         told.append(f"beside them {_say_strip(strip, cutter)}")
-    said = (
-        f"{many(panel.times, 'length')} of {plain_length(panel.height, cutter.unit)} {cutter.unit}, cut along the cloth"
-    )
+    said = f"{many(panel.times, 'length')} of {plain_length(panel.height, cutter.unit)} {cutter.unit}, cut lengthwise"
     return _row(number, tuple(marks), cutter.pt(panel.height), said, told)
 
 

@@ -97,7 +97,7 @@ def corner_picture(box: Box) -> Figure:
         marks += line_centred(f"({place + 1})", x + size / 2, y + size + 10.0, _NUMBER)
     return Figure(
         "Three pictures of a corner: the seam stops before the edge; the strip is folded straight up, which makes a "
-        "slanted fold; it is folded straight down, level with the edge, and sewn on.",
+        "slanted fold; it is folded straight down, even with the edge, and sewn on.",
         tuple(marks),
     )
 

@@ -46,11 +46,11 @@ _SUBCUTS: Final = {
     "once": "cut each once corner to corner",
     "twice": "cut each twice corner to corner",
 }
-_LENGTHWISE: Final = "along the length of the cloth"
+_LENGTHWISE: Final = "cut lengthwise"
 _OF_BLOCK: Final = {
     "strip": "then follow the block instructions",
     "octagon": "then cut off the corners, following the block instructions",
-    "template": "round its template",
+    "template": "around its template",
 }
 
 
@@ -184,7 +184,7 @@ def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
         width = plain_length(each.cut_width, facts.unit)
         yield (
             f"For {said}: sew {many(each.strips, 'strip')} {width} {facts.unit} wide end to end with straight seams, "
-            "press the seams open, and cut the lengths off."
+            "press the seams open, and cut them to length."
         )
 
 

@@ -23,15 +23,15 @@ def cutter_list(facts: BlockFacts) -> list[Slice]:
     """A line for each cutter of the maker's that the block can use, then what she lacks; nothing without cutters."""
     if not facts.cutters:
         return []
-    slices = [heading("Your cutters", aside="what each of them cuts, by its letter in the cutting table")]
+    slices = [heading("Your cutters", aside="what each one cuts, by the letters in the cutting table")]
     for label in facts.cutters:
         letters = dict.fromkeys(cut.label for cut in facts.cutting if label in cut.cutters)
         if letters:
             slices.append(_line(label, _say_patches(tuple(letters)), _BODY))
     if len(slices) == 1:
-        slices.append(_line("", "None of them cuts a piece of this block.", _BODY))
+        slices.append(_line("", "None of them fits a piece of this block.", _BODY))
     slices += [
-        _line("none of yours", f"{_say_patches(lacking.labels)}: {say_lacking(lacking, facts)}", _QUIET)
+        _line("no matching cutter", f"{_say_patches(lacking.labels)}: {say_lacking(lacking, facts)}", _QUIET)
         for lacking in facts.lacking
     ]
     return slices

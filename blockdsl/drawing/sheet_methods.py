@@ -9,12 +9,12 @@ from blockdsl.drawing.lengths import show_extent, show_measure
 from blockdsl.drawing.prose import Style, continued, heading, line
 from blockdsl.drawing.table import Column, grouped, table_head, table_row, words_cell
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, STEP_PT, span_pt
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import many, say_method
 from blockdsl.facts.alternatives import Alternative
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 from blockdsl.geometry import to_float
 
-TITLE: Final = "Ways of making"
+TITLE: Final = "Methods compared"
 _WASTE_PT: Final = 110.0
 _SEAMS_PT: Final = 44.0
 _PIECES: Final = {"template": "piece"}
@@ -33,11 +33,11 @@ def method_list(facts: BlockFacts) -> list[Slice]:
     columns = (
         Column("Method", span_pt(3)),
         Column("Cut", CONTENT_WIDTH_PT - span_pt(3) - _WASTE_PT - _SEAMS_PT),
-        Column(f"Cloth not seen, square {facts.unit}", _WASTE_PT, "right"),
+        Column(f"Fabric lost to seams and trimming, sq {facts.unit}", _WASTE_PT, "right"),
         Column("Seams", _SEAMS_PT, "right", 0.0),
     )
     head = table_head(columns)
-    slices = [heading(TITLE, aside="bold: the way that this sheet follows"), head]
+    slices = [heading(TITLE, aside="bold: the method used here"), head]
     for unit, ways in pairs:
         rows = [_row(facts, columns, way, ruled=place > 0) for place, way in enumerate(ways)]
         slices += grouped(head, _group(unit), rows, continued(TITLE))
@@ -52,7 +52,7 @@ def _group(unit: UnitFacts) -> Slice:
 def _row(facts: BlockFacts, columns: tuple[Column, ...], way: Alternative, *, ruled: bool) -> Slice:
     style = _BOLD if way.chosen else _BODY
     spare = f" ({way.spare} spare)" if way.spare else ""
-    texts = (f"{way.method}{spare}", say_way(way, facts), f"{to_float(way.waste):.0f}", str(way.seams))
+    texts = (f"{say_method(way.method)}{spare}", say_way(way, facts), f"{to_float(way.waste):.0f}", str(way.seams))
     cells = [words_cell(text, column, style) for text, column in zip(texts, columns, strict=True)]
     return table_row(columns, cells, ruled=ruled)
 

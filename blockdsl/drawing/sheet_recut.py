@@ -35,7 +35,7 @@ def recut_tables(facts: BlockFacts) -> list[Slice]:
         rows = list(_rows(facts, plan))
         if not rows:
             continue
-        aside = "what is not named here is cut as before" if len(rows) < len(plan.fabrics) else ""
+        aside = "all other fabrics are cut as before" if len(rows) < len(plan.fabrics) else ""
         table = [table_row(_COLUMNS, row, ruled=place > 0) for place, row in enumerate(rows)]
         # A short table: all of it stays on one page.
         bound = [heading(f"In the colouring {plan.name}", aside=aside), table_head(_COLUMNS), *table]

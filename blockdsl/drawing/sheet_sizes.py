@@ -16,5 +16,5 @@ def other_sizes(facts: BlockFacts) -> list[Slice]:
     if not facts.sizes:
         return []
     sizes = (facts, *facts.sizes)
-    head = replace(heading("At other sizes", aside="the steps are the same; these are their measures"), keep=True)
+    head = replace(heading("At other sizes", aside="the steps are the same; use these measures"), keep=True)
     return [head, *size_table(sizes), *cutting_tables(sizes), *units_at_sizes(sizes)]

@@ -16,14 +16,14 @@ from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 _LETTER: Final = Style(BODY_PT, "bold", ACCENT)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
 _COLUMNS: Final = 12
-_ASIDE: Final = "the right side of the cloth is up; dashes are cuts"
+_ASIDE: Final = "fabric right side up; dashed lines are cuts"
 _LAYERS: Final = (
     "Where a picture says “one layer”, do not fold the fabric: the layer below would give the mirror image. Lay the "
     "ruler's line for the angle on the edge of the strip, square off the end first, and cut away from yourself."
 )
 
 _CORNERS: Final = (
-    "Mark both edges so far from each corner, lay the ruler from mark to mark, and cut the corner off, away from "
+    "Mark both edges this far from each corner, lay the ruler from mark to mark, and cut the corner off, away from "
     "yourself. All layers are cut alike."
 )
 

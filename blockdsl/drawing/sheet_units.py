@@ -23,6 +23,7 @@ from blockdsl.drawing.theme import (
     Box,
     span_pt,
 )
+from blockdsl.drawing.words import say_method
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 
 _PICTURE_PT: Final = 66.0
@@ -68,7 +69,7 @@ def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, 
     spare = f", {unit.spare} spare" if unit.spare else ""
     marks += runs([(f"Make {unit.count}", _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
     y += _BODY.line_pt
-    for text in (f"Finished {show_extent(unit.finished, facts.unit)}", f"Method: {unit.method}"):
+    for text in (f"Finished {show_extent(unit.finished, facts.unit)}", f"Method: {say_method(unit.method)}"):
         height, words_marks = paragraph(text, room, _QUIET)
         marks += moved(words_marks, x, y)
         y += height

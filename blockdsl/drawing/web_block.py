@@ -37,6 +37,7 @@ from blockdsl.drawing.words import (
     say_allowance,
     say_between_marks,
     say_grid,
+    say_method,
     say_metric_rule,
     say_sources,
     say_squaring,
@@ -132,7 +133,7 @@ def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
             Heading(level, plain(title[:1].upper() + title[1:])),
             Paragraph((Run(f"Make {unit.count}", "strong"), *spare)),
             Paragraph((Run(f"Finished {plain_extent(unit.finished, facts.unit)} {facts.unit}", "quiet"),)),
-            Paragraph((Run(f"Method: {unit.method}", "quiet"),)),
+            Paragraph((Run(f"Method: {say_method(unit.method)}", "quiet"),)),
             Tick((Run(f"should measure {plain_extent(unit.unfinished, facts.unit)} {facts.unit}", "strong"),)),
         )
     )

@@ -14,6 +14,7 @@ from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.drafting import draft, named_family
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
+from blockdsl.units import SHAPES
 from blockdsl.wording import messages
 from blockdsl.wording.cutting import squaring_sentence
 from blockdsl.wording.drift import drift_sentences
@@ -31,6 +32,7 @@ _PIECES: Final = {
     "template": ("by template", "by template"),
 }
 _ORDINARY_METHOD: Final = "cut patches"
+_METHODS: Final = {_ORDINARY_METHOD: "traditional piecing"}
 _STRIP_SET: Final = "strip set"
 _LISTED_COLUMNS: Final = 12  # more widths than this are told by their range
 
@@ -93,11 +95,17 @@ def is_by_patch(cut: CutFacts) -> bool:
     return cut.method == _ORDINARY_METHOD
 
 
+def say_method(method: str) -> str:
+    """What a way of making is called where it is printed: the trade's word where the language has one of its own."""
+    return _METHODS.get(method, method)
+
+
 def say_purpose(cut: CutFacts) -> str:
     """The unit and the method that the pieces are for, unless that goes without saying: `beam, four at a time`."""
     if is_by_patch(cut):
         return ""
-    purpose = ", ".join(part for part in (cut.unit, cut.method) if part)
+    unit = SHAPES[cut.unit].title if cut.unit in SHAPES else cut.unit
+    purpose = ", ".join(part for part in (unit, cut.method) if part)
     return f"{purpose} {say_areas(cut.areas)}" if cut.areas else purpose
 
 
@@ -165,9 +173,8 @@ def _say_sizes(noun: str, way: str, sizes: Sequence[Exact], unit: RulerUnit) -> 
 def say_allowance(facts: BlockFacts | QuiltFacts) -> str:
     """The seam allowance and the ruler's measure in a plain sentence."""
     return (
-        f"Every size to cut includes a {show_measure(facts.seam, facts.unit)} seam allowance on each side and is "
-        f"rounded up to the next {_say_reading(facts)} of the ruler, never down. Finished sizes "
-        "are those of the sewn block, without allowance."
+        f"Cut sizes include {show_measure(facts.seam, facts.unit)} seam allowances and are rounded up to the next "
+        f"{_say_reading(facts)}. Finished sizes are those in the finished quilt, without seam allowances."
     )
 
 
@@ -205,7 +212,9 @@ def say_templates(facts: BlockFacts) -> str:
     """Where pieces that no ruler cuts come from; empty when there are none."""
     if not any(cut.piece == "template" for cut in facts.cutting):
         return ""
-    return "Pieces marked “by template” are cut around the full-size templates; their sizes are those of the cloth."
+    return (
+        "Pieces marked “by template” are cut around the full-size templates; their sizes are the fabric each takes."
+    )
 
 
 FAMILIES = ("Four-patch", "Nine-patch", "Five-patch", "Seven-patch")
@@ -232,8 +241,8 @@ def say_between_marks(facts: BlockFacts) -> str:
     if all(isinstance(side, Surd) or (side / facts.measure).denominator == 1 for side in sides):
         return ""
     return (
-        "Some finished sizes of this block fall between the marks of the ruler. Pieces are cut up to the next mark, so "
-        "that what you sew comes out a little large: trim each unit to the size told before you join it."
+        "Some finished sizes of this block fall between the marks of the ruler. Pieces are rounded up to the next "
+        "mark, so units come out slightly oversized: trim each one to the size given before you join it."
     )
 
 

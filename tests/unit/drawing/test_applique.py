@@ -30,9 +30,9 @@ def test_a_block_without_applique_is_told_nothing_of_it() -> None:
 
 def test_pieces_are_told_by_how_their_edge_is_sewn() -> None:
     first, turned, raw, care = say_applique(facts_of(TURNED, RAW))
-    assert "in the order of their letters, the first lowest" in first
+    assert "in the order of their letters, the first one undermost" in first
     assert turned.startswith("B: ")
-    assert "fold ¹⁄₄ in under along the line" in turned
+    assert "turn ¹⁄₄ in under on the line" in turned
     assert raw.startswith("C: ")
     assert "count them in and out" in care
 

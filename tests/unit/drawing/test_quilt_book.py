@@ -74,7 +74,7 @@ def test_a_block_that_the_book_tells_at_that_size_is_not_told_again_with_the_qui
     at_sea = [page for page in pages if "Lights at sea" in page.splitlines()[-2]]
     small = [page for page in pages if "Small lights" in page.splitlines()[-2]]
     own = next(page for page in pages if page.startswith("Quilts\nLight\n"))
-    (reference,) = [page for page in at_sea if "How one Light is cut and sewn: page" in page]
+    (reference,) = [page for page in at_sea if "Cutting and sewing one Light: page" in page]
     assert own.splitlines()[-1] in reference.splitlines()
     assert not any("Cutting for one" in page for page in at_sea)
     assert any("Cutting for one" in page for page in small)

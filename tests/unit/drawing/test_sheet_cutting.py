@@ -61,13 +61,13 @@ def test_sizes_line_up_at_the_fraction_or_at_the_point() -> None:
 
 def test_the_allowance_and_the_ruler_are_told_in_inches() -> None:
     words = say_allowance(sample.harbour_light())
-    assert "includes a ¹⁄₄ in seam allowance" in words
-    assert "rounded up to the next ¹⁄₈ in of the ruler, never down" in words
+    assert "include ¹⁄₄ in seam allowances" in words
+    assert "rounded up to the next ¹⁄₈ in." in words
 
 
 def test_metric_sheets_say_why_they_differ_from_the_usual_rule() -> None:
     assert "0.6 mm and 1.2 mm" in say_metric_rule(sample.in_centimetres())
-    assert "the next 1 mm of the ruler" in say_allowance(sample.in_centimetres())
+    assert "up to the next 1 mm." in say_allowance(sample.in_centimetres())
     assert say_metric_rule(sample.harbour_light()) == ""
 
 

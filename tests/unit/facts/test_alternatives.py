@@ -66,9 +66,9 @@ def test_a_unit_of_rows_is_cut_by_patches_alone() -> None:
 
 
 def test_the_sheet_compares_methods_when_the_block_asks_and_only_then() -> None:
-    assert "Ways of making" not in said(block(*EIGHT_HALVES, size="6 x 3 in"))
+    assert "Methods compared" not in said(block(*EIGHT_HALVES, size="6 x 3 in"))
     words = said(block(*EIGHT_HALVES, "compare methods", size="6 x 3 in"))
-    assert "Ways of making" in words
+    assert "Methods compared" in words
     assert "eight at a time" in words
 
 
