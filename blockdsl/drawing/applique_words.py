@@ -34,9 +34,7 @@ def say_applique(facts: BlockFacts) -> tuple[str, ...]:
             f"{_letters(raw)}: cut on the line; no edges are turned under. Hold each piece in place with fusible web "
             "or fabric glue, as its maker directs, and sew around the edges with a close zigzag or blanket stitch."
         )
-    said.append(
-        "Pins and needles: count them in and out. Sharp scissors: cut away from the hand holding the fabric."
-    )
+    said.append("Pins and needles: count them in and out. Sharp scissors: cut away from the hand holding the fabric.")
     return tuple(said)
 
 

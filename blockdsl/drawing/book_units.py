@@ -52,7 +52,7 @@ def units_at_sizes(sizes: Sequence[BlockFacts]) -> list[Slice]:
         return []
     fabrics = fabrics_of(sizes[0])
     cards = [_card(sizes, [facts.units[place] for facts in sizes], fabrics) for place in range(len(sizes[0].units))]
-    slices = [heading(_HEADING, aside="measure each one before it is joined")]
+    slices = [heading(_HEADING, aside="measure each one before you join it")]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
         marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []

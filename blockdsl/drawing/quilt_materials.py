@@ -157,8 +157,8 @@ def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
     widths = sorted({cloth.usable_width for cloth in told.fabrics})
     said = " and ".join(show_length(width, facts.unit) for width in widths)
     return (
-        f"Based on {said} {facts.unit} usable width. Shrinkage and squaring-up allowance is listed separately; the sum "
-        f"is rounded up to the next {_SHOP[facts.unit]}."
+        f"Based on {said} {facts.unit} usable width. Shrinkage and squaring-up allowance is listed separately; the "
+        f"total is rounded up to the next {_SHOP[facts.unit]}."
     )
 
 

@@ -40,7 +40,7 @@ def unit_list(facts: BlockFacts) -> list[Slice]:
         return []
     fabrics = fabrics_of(facts)
     cards = [_card(facts, unit, fabrics) for unit in facts.units]
-    slices = [heading("Units to make and measure", aside="measure each one before it is joined")]
+    slices = [heading("Units to make and measure", aside="measure each one before you join it")]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
         marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []

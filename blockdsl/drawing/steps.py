@@ -88,7 +88,7 @@ def step_list(facts: BlockFacts) -> list[Slice]:
         return _remark(facts)
     look = look_of(facts)
     has_dots = any(seam.dots for step in steps for hand in step.hands for stage in hand.stages for seam in stage.seams)
-    slices = [heading(TITLE, aside="sew in this order; the pictures show the right side, finished"), _key()]
+    slices = [heading(TITLE, aside="sew in this order; pictures show the right side, without seam allowances"), _key()]
     if has_dots:
         slices.append(_key_of_dots())
     waiting: list[StepFacts] = []
@@ -110,8 +110,8 @@ def _key() -> Slice:
     x = 0.0
     for words, sign in (
         ("seam to sew now", stitches((0.0, middle), (24.0, middle))),
-        ("press the allowances this way", arrow((4.0, middle), (18.0, middle), 13.0)),
-        ("patch, by its letter in the line drawing", letter_mark("A", 12.0, middle)),
+        ("press the seam allowances this way", arrow((4.0, middle), (18.0, middle), 13.0)),
+        ("patch letter, as in the line drawing", letter_mark("A", 12.0, middle)),
     ):
         marks += moved(sign, x, 0.0)
         marks += line(words, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
@@ -123,7 +123,7 @@ def _key_of_dots() -> Slice:
     """The sign of seams that end short of the edge, where something is set in later."""
     height = _BODY.line_pt + STEP_PT
     middle = height / 2
-    said = "stop a seam allowance from the edge: something is set in here later"
+    said = "stop one seam allowance from the edge; a piece is set in here later"
     return Slice(height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep=True)
 
 

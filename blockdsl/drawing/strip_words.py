@@ -12,7 +12,7 @@ from blockdsl.wording.cutting import print_words
 
 ONE_LAYER: Final = "one layer, right side up"
 _SQUARE: Final = 90
-_ON_LONGER: Final = " on the longer edge"
+_ON_LONGER: Final = " along the longer edge"
 _SLANTS: Final = {"rising": "from bottom left to top right", "falling": "from top left to bottom right"}
 
 
@@ -63,7 +63,7 @@ def _cuts(cut: CutFacts, unit: RulerUnit | None) -> str:
     words = f"cut at {strip.angles[0]}°{every}"
     if strip.across is None:
         return words
-    return f"{words}; cut both sharp points off, {_said(strip.across, unit)} apart"
+    return f"{words}; then cut off both sharp points, {_said(strip.across, unit)} apart"
 
 
 def _turned(angles: tuple[int, ...], every: str, count: int) -> str:
@@ -74,7 +74,7 @@ def _turned(angles: tuple[int, ...], every: str, count: int) -> str:
         return f"one end cut at {flat}°" if square else f"both ends cut at {_both(flat, steep)}"
     if square:
         return f"cut square and at {flat}° in turn{every}{_ON_LONGER if every else ''}"
-    return f"cut at {_both(flat, steep)}{every}{_ON_LONGER if every else ''}, turned each time"
+    return f"cut at {_both(flat, steep)}{every}{_ON_LONGER if every else ''}, turning the ruler each time"
 
 
 def _both(flat: int, steep: int) -> str:
@@ -92,7 +92,7 @@ def say_direction(cut: CutFacts) -> str:
     if not cut.slant:
         return words or where
     lies = words if words and cut.cut[0] == cut.cut[1] else f"short side down, {words or ONE_LAYER}"
-    other = f" (the other way than {cut.label[:-1]})" if cut.label.endswith("r") and not words else ""
+    other = f" (the opposite way from {cut.label[:-1]})" if cut.label.endswith("r") and not words else ""
     lies = f"{where}, {lies}" if where else lies
     return f"{lies}: cut once {_SLANTS[cut.slant]}{other}"
 
@@ -113,6 +113,6 @@ def say_octagon(cut: CutFacts, unit: RulerUnit | None) -> str:
     """What an octagon is cut from, and how far from its corners these are cut off."""
     first = "square" if cut.cut[0] == cut.cut[1] else "rectangle"
     if unit is None or cut.corner is None:
-        return f"{first}, then all corners off at 45°"
+        return f"{first}, then cut off all four corners at 45°"
     off = f"{plain_length(cut.corner, unit)} {unit}"
-    return f"{first}, then all corners off at 45°, {off} from each corner along both edges"
+    return f"{first}, then cut off all four corners at 45°, {off} from each corner along both edges"

@@ -117,7 +117,7 @@ def making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
         parts.append(_section(level, "Cutting", (cutting_table(facts, finished=finished),)))
     if facts.units:
         cards = Cards("units", tuple(_unit_card(facts, made, level + 1) for made in facts.units))
-        aside = Paragraph((Run("Measure each one before it is joined.", "quiet"),))
+        aside = Paragraph((Run("Measure each one before you join it.", "quiet"),))
         parts.append(_section(level, "Units to make and measure", (aside, cards)))
     if steps := step_cards(facts, level + 1):
         parts.append(_section(level, "Steps", tuple(steps)))

@@ -23,8 +23,8 @@ def step_cards(facts: BlockFacts, level: int) -> list[Part]:
     if not facts.steps:
         return []
     words = (
-        "Sew in this order. The pictures show the right side, finished: dashes are seams to sew, arrows show the way "
-        "to press."
+        "Sew in this order. Pictures show the right side, without seam allowances; dashed lines are seams to sew, and "
+        "arrows show which way to press."
     )
     look = look_of(facts)
     cards = tuple(card for step in facts.steps for card in _cards(facts, step, look, level))

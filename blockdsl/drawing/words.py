@@ -212,9 +212,7 @@ def say_templates(facts: BlockFacts) -> str:
     """Where pieces that no ruler cuts come from; empty when there are none."""
     if not any(cut.piece == "template" for cut in facts.cutting):
         return ""
-    return (
-        "Pieces marked “by template” are cut around the full-size templates; their sizes are the fabric each takes."
-    )
+    return "Pieces marked “by template” are cut around the full-size templates; their sizes are the fabric each takes."
 
 
 FAMILIES = ("Four-patch", "Nine-patch", "Five-patch", "Seven-patch")

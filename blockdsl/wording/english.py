@@ -58,10 +58,10 @@ def plural(name: str) -> str:
 
 
 def listed(items: Sequence[str], words: Messages) -> str:
-    """`A`, `A and B`, `A, B, and C`; without the last comma in British English."""
+    """`A`, `A and B`, `A, B, and C`, `rows 1 and 3, and A`; without the last comma in British English."""
     if len(items) < 2:
         return "".join(items)
-    if len(items) == 2:
+    if len(items) == 2 and " and " not in items[0]:
         return words("list-pair", first=items[0], last=items[1])
     return words("list-more", first=", ".join(items[:-1]), last=items[-1])
 

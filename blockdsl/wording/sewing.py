@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from blockdsl.sewing.steps.action import Place, Row, Sew
+from blockdsl.sewing.steps.action import Landmark, Place, Row, Sew
 from blockdsl.sewing.steps.plan import spreads
 from blockdsl.wording.english import an, capital, listed, plural
 from blockdsl.wording.measures import length_words, nearest_words
@@ -66,8 +66,8 @@ class Sewing(StepVoice):
         first = run[0]
         sides = listed([self._pos(each.side) for each in run], self._words)
         tail = self._sides() + self._meeting(first.meeting)
-        by = self._words(f"by-{first.edge}") if first.edge else ""
-        part = self._added(first.part)
+        by = f" {self._words(f'edges-{first.edge}')}" if first.edge else ""
+        part = self._labels.many(first.part)
         if first.base == self._base:
             yield self._words("join-sew-both-its", part=part, by=by, sides=sides, tail=tail)
         else:
@@ -212,11 +212,11 @@ class Sewing(StepVoice):
 
     def _in_order(self, row: Row, way: str) -> Iterator[str]:
         """Rows by number: how each kind of them lies, then all of them in order."""
-        lying: dict[str, list[int]] = {}
+        lying: dict[tuple[Landmark, ...], list[int]] = {}
         for part, landmarks in zip(row.parts, row.landmarks, strict=True):
-            lying.setdefault(self._shows(landmarks), []).append(part)
-        for shows, parts in lying.items():
-            if shows:
+            lying.setdefault(landmarks, []).append(part)
+        for landmarks, parts in lying.items():
+            if shows := self._shows(landmarks, count=len(parts)):
                 yield self._words("join-lay", part=self._labels.numbered(parts), shows=shows)
         yield self._words("join-in-order", way=way, tail=self._sides() + self._meeting(row.meeting))
 

@@ -11,10 +11,16 @@ other = the other { $name }
 another = another { $name }
 piece-triangle = triangle
 piece-square = square
-list-pairs = { $first } and { $other } { $count } times
+list-pairs = { $count ->
+    [2] { $first } and { $other } twice
+   *[other] { $first } and { $other } { $count } times
+}
 numbers-to = { $word } { $first } to { $last }
 list-each = { $list }, each with { $shows }
-list-repeated = { $first }, then { $other } and { $first } { $count } times
+list-repeated = { $count ->
+    [2] { $first }, then { $other } and { $first } twice
+   *[other] { $first }, then { $other } and { $first } { $count } times
+}
 
 # In which order.
 way-right = left to right
@@ -33,9 +39,18 @@ shows-middle = { $count ->
     [one] { $fabric } in the middle of its { $pos } edge
    *[other] { $fabric } in the middle of their { $pos } edges
 }
-shows-point = its point at the { $pos }
-shows-square-corner = its square corner at the { $pos }
-shows-sharp-corner = its sharp corner at the { $pos }
+shows-point = { $count ->
+    [one] its point at the { $pos }
+   *[other] their points at the { $pos }
+}
+shows-square-corner = { $count ->
+    [one] its square corner at the { $pos }
+   *[other] their square corners at the { $pos }
+}
+shows-sharp-corner = { $count ->
+    [one] its sharpest corner at the { $pos }
+   *[other] their sharpest corners at the { $pos }
+}
 shows-a-sharp-corner = a sharp corner at the { $pos }
 shows-long-edge = { $count ->
     [one] its long edge at the { $pos }
@@ -47,7 +62,10 @@ shows-short-edge = { $count ->
 }
 shows-upright-edges = two edges upright
 shows-level-edges = two edges level
-shows-mark = its TOP mark at the { $pos }
+shows-mark = { $count ->
+    [one] its TOP mark at the { $pos }
+   *[other] their TOP marks at the { $pos }
+}
 with-landmark-each = { $part } (each with { $shows })
 with-landmark = { $part } ({ $shows })
 
@@ -96,8 +114,8 @@ edge-at = { $edge } at the { $pos }
 edge-side = { $pos } edge
 join-sew = Sew { $part }{ $by } to the { $side } edge of { $base }{ $tail }.
 join-sew-its = Sew { $part }{ $by } to its { $side } edge{ $tail }.
-join-sew-both = Sew { $part }{ $by } to the { $sides } edges of { $base }{ $tail }.
-join-sew-both-its = Sew { $part }{ $by } to its { $sides } edges{ $tail }.
+join-sew-both = Sew 2 { $part }{ $by } to the { $sides } edges of { $base }{ $tail }.
+join-sew-both-its = Sew 2 { $part }{ $by } to its { $sides } edges{ $tail }.
 join-sew-two = Sew 2 { $part } { $edge } to the { $sides } edges of { $base }{ $tail }, creases matched.
 many-long = long edges
 many-short = short edges
@@ -126,7 +144,7 @@ join-point-each = Its point extends { $length } at the { $pos } end, that of { $
 join-stop-at-dot = Stop at the dot at the { $pos } end; backstitch.
 join-dot-to-dot = Sew from dot to dot; backstitch at both.
 join-in-order = Sew them together in order from { $way }{ $tail }.
-join-row = Sew them together from { $way }: { $list }{ $tail }.
+join-row = Sew them together from { $way }{ $tail }: { $list }.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = Sew each { $way } together{ $tail }.
 join-row-number = { $way } { $number }

@@ -161,7 +161,8 @@ def sew_to_edge(bench: Bench, found: re.Match[str]) -> None:
 
 
 @reads(
-    rf"Sew (?P<what>an? .+?)(?: by its (?P<by>{EDGES}))? to (?P<whose>its|the) (?P<p>{PLACE}) and (?P<q>{PLACE}) edges"
+    rf"(?!.+, (?:creases|middles) )Sew 2 (?P<what>.+?)(?: by their (?P<by>{EDGES})s)? "
+    rf"to (?P<whose>its|the) (?P<p>{PLACE}) and (?P<q>{PLACE}) edges"
     rf"(?: of (?P<base>.+?))?(?:, right sides together)?(?:, with (?P<how>.+?))?{NEST}"
 )
 def sew_one_on_each(bench: Bench, found: re.Match[str]) -> None:
@@ -172,7 +173,7 @@ def sew_one_on_each(bench: Bench, found: re.Match[str]) -> None:
     how = tests_of(bench, found["how"]) if found["how"] else []
     which = edges_of_kind(found["by"]) if found["by"] else runs
     for place in (found["p"], found["q"]):
-        item = bench.one(found["what"])
+        item = bench.one(f"a {found['what']}")
         if item.key in bench.used:
             raise Refused("there are not two of them")
         sewing = Sewing(edges_with(place, marks, bases), how, nesting(found["nest"]), which)

@@ -11,7 +11,16 @@ from tests.outside.reader.words import PLACES
 Test = Callable[[Cloth], float]
 """How well a laid piece answers to the words: 0 not at all, more is better."""
 POINTS = frozenset(
-    {"point", "sewn point", "sharp point", "sharp corner", "narrow corner", "square corner", "long edge"}
+    {
+        "point",
+        "sewn point",
+        "sharp point",
+        "sharp corner",
+        "sharpest corner",
+        "narrow corner",
+        "square corner",
+        "long edge",
+    }
 )
 
 
@@ -124,14 +133,17 @@ def _leans_both_ways(cloth: Cloth, at: complex, ends: list[End]) -> bool:
 
 
 EDGES = ("long edge", "longest edge", "middle edge", "short edge", "shortest edge")
-CORNERS = ("square corner", "sharp corner", "narrow corner", "wide corner")
+CORNERS = ("square corner", "sharp corner", "sharpest corner", "narrow corner", "wide corner")
 
 
 def _corner_or_edge(cloth: Cloth, shows: str, where: complex) -> int:
     if shows in EDGES:
         facing = edges_facing(cloth, where)
         return 3 * int(any(near(run.a, other.a) for run in edges_of(cloth, shows) for other in facing))
+    sharpest = min(inside for _, inside in inner_angles(cloth))
     for at, inside in inner_angles(cloth):
+        if shows == "sharpest corner" and inside - sharpest > HAIR:
+            continue
         square = abs(inside - pi / 2) < HAIR
         fits = square if shows == "square corner" else not square and (inside > pi / 2) == (shows == "wide corner")
         if fits and _is_at(cloth, at, where) and _is_alone(cloth, at, where):

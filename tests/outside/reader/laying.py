@@ -22,9 +22,9 @@ from tests.outside.reader.words import PLACE, Unreadable, stem
 
 HOW = re.compile(
     rf"(?:(?P<two>two edges) (?P<level>upright|level)"
-    rf"|(?:its |a |an |the )?(?P<x>(?:(?! at the | in the middle| edges (?:upright|level)).)+?)"
+    rf"|(?:its |their |a |an |the )?(?P<x>(?:(?! at the | in the middle| edges (?:upright|level)).)+?)"
     rf"(?: at the (?P<pos>{PLACE}(?:(?:,| and|, and) (?:at the |the )?{PLACE}(?= |,|$))*)(?: edge)?"
-    rf"| in the middle of (?:its|the) (?P<mid>{PLACE}(?: and {PLACE})*) edges?))(?:(?:,? and |, )(?=\S)|$)"
+    rf"| in the middle of (?:its|their|the) (?P<mid>{PLACE}(?: and {PLACE})*) edges?))(?:(?:,? and |, )(?=\S)|$)"
 )
 
 

@@ -23,8 +23,8 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
 
     Errors: Unreadable.
     """
-    if again := re.fullmatch(r"(?P<first>.+), then (?P<other>.+) and (?P<more>.+) (?P<n>\d+) times", text):
-        written = [again["first"], *[again["other"], again["more"]] * int(again["n"])]
+    if again := re.fullmatch(r"(?P<first>.+), then (?P<other>.+) and (?P<more>.+) (?:(?P<n>\d+) times|twice)", text):
+        written = [again["first"], *[again["other"], again["more"]] * int(again["n"] or 2)]
     else:
         written = re.split(r"(?:, and |, | and (?=[^ ]+$))(?![^(]*\))", text)
     found: list[Place] = []
@@ -66,7 +66,7 @@ def _beside(last: Item, way: str) -> Callable[[Cloth], list[Run]]:
 @reads(
     rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}), right sides together, starting each seam at the "
     r"opposite end: (?P<list>.+)(?P<nest>x)?",
-    rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}): (?P<list>.+?)(?:, right sides together)?{NEST}",
+    rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE})(?:, right sides together)?{NEST}: (?P<list>.+)",
 )
 def sew_them(bench: Bench, found: re.Match[str]) -> None:
     items = sew_row(bench, parts_of(bench, found["list"]), found["b"], nesting(found["nest"]))

@@ -49,7 +49,7 @@ def test_each_way_of_cutting_is_shown_once_and_told_to_those_who_cannot_see_it()
     lies = "short side down, one layer, right side up: cut once"
     assert told == [
         f"How A is cut: {lies} from bottom left to top right.",
-        f"How Ar is cut: {lies} from top left to bottom right (the other way than A).",
+        f"How Ar is cut: {lies} from top left to bottom right (the opposite way from A).",
     ]
 
 
@@ -104,7 +104,7 @@ def test_an_octagon_is_shown_as_a_square_with_its_corners_to_be_cut_off() -> Non
     """By hand: 6 1/2 in, and 1.904 in of each corner, 1 7/8 in on the ruler."""
     facts = block("row (octagon fog with slate)", size="6 in")
     (cut,) = (cut for cut in facts.cutting if cut.fabric == "fog")
-    told = "square, then all corners off at 45°, 1 7/8 in from each corner along both edges"
+    told = "square, then cut off all four corners at 45°, 1 7/8 in from each corner along both edges"
     assert say_subcut(cut, "in") == f"cut as a {told}"
     (shown,) = figures(facts)
     assert shown.alternative == f"How A is cut: a {told}."

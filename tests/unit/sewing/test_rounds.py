@@ -108,9 +108,9 @@ def test_a_log_cabin_has_no_more_seams_than_logs() -> None:
 def test_courthouse_steps_are_sewn_in_pairs_the_top_and_the_bottom_first() -> None:
     facts = block("row (courthouse centre lantern with fog fog slate slate rounds 2)", size="5 in")
     first, second = texts(facts)
-    assert "Sew an A (Harbour fog) to the top and bottom edges of A (Lantern), right sides together." in first
-    assert "Sew a B to the left and right edges of the joined pieces." in first
-    assert "Lay round 1 with Wet slate at the left and right. Sew a B to its top and bottom edges." in second
+    assert "Sew 2 A (Harbour fog) to the top and bottom edges of A (Lantern), right sides together." in first
+    assert "Sew 2 B to the left and right edges of the joined pieces." in first
+    assert "Lay round 1 with Wet slate at the left and right. Sew 2 B to its top and bottom edges." in second
     assert pressed_toward(facts) == [["fog", "fog", "slate", "slate"]] * 2
 
 
@@ -204,5 +204,6 @@ def test_tumblers_are_sewn_from_one_end_of_the_row_to_the_other_in_one_go() -> N
     (step,) = facts.steps
     assert [len(stage.parts) for stage in step.hands[0].stages] == [5]
     assert (
-        "Sew them together from left to right: A, B (Wet slate) (a sharp corner at the lower right)" in texts(facts)[0]
+        "Sew them together from left to right, right sides together: A, B (Wet slate) (a sharp corner at the lower "
+        "right)" in texts(facts)[0]
     )

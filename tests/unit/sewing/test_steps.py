@@ -259,7 +259,7 @@ def test_twenty_rows_alike_are_not_told_one_by_one() -> None:
     facts = block(*rows, size="40 in")
     assert [step.makes for step in facts.steps] == ["rows 1 to 20", "block"]
     row, whole = texts(facts)
-    assert "from left to right: A (Harbour fog) and A (Wet slate) 10 times" in row
+    assert "from left to right, right sides together: A (Harbour fog) and A (Wet slate) 10 times" in row
     assert whole.startswith("Take rows 1 to 20.")
     assert "Sew them together in order from top to bottom, nesting the seams." in whole
 
