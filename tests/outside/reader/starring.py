@@ -237,6 +237,13 @@ def halves_of(seam: Seam) -> list[tuple[Stretch, tuple[Stretch, ...]]]:
     return [(inner[0], first), (inner[1], second)]
 
 
+def _side_at(at: complex, halves: list[tuple[Stretch, str]]) -> str:
+    for stretch, side in halves:
+        if _ends(at, [stretch]):
+            return side
+    raise Refused("the seam does not end where its halves do")
+
+
 def _toward(said: dict[str, str], seam: Seam, half: tuple[Stretch, ...]) -> str:
     """Where the half of a seam that lies at a place is pressed."""
     ends = [end for s in seam.stretches for end in (s.a, s.b)]
@@ -260,7 +267,7 @@ def press_fanned(bench: Bench, found: re.Match[str]) -> None:
         if len(table.waiting) != 1:
             raise Refused("more than one seam, or none")
         seam = table.waiting[0]
-        halves = []
+        halves: list[tuple[Stretch, str]] = []
         for inner, half in halves_of(seam):
             toward = said.get("what") or f"the {_toward(said, seam, half)}"
             side = side_of(bench, table, Seam(seam.number, (inner,)), toward)
@@ -268,10 +275,7 @@ def press_fanned(bench: Bench, found: re.Match[str]) -> None:
         bodies = {}
         for place, cloth in table.bodies.items():
             ends = [
-                replace(end, pressed=next(side for stretch, side in halves if _ends(end.at, [stretch])))
-                if end.seam == seam.number
-                else end
-                for end in cloth.ends
+                replace(end, pressed=_side_at(end.at, halves)) if end.seam == seam.number else end for end in cloth.ends
             ]
             bodies[place] = replace(cloth, ends=tuple(ends))
         yield replace(table, bodies=bodies, waiting=())
