@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from blockdsl.sewing.steps.action import Landmark, Place, Row, Sew
+from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
 from blockdsl.sewing.steps.plan import spreads
 from blockdsl.wording.english import an, capital, listed, plural
 from blockdsl.wording.measures import length_words, nearest_words
@@ -185,6 +185,7 @@ class Sewing(StepVoice):
             yield self._words(
                 "join-row", way=way, list=self._list(rows[0]), tail=self._sides() + self._meeting(rows[0].meeting)
             )
+            yield from self._row_dots(rows[0])
             return
         word = self._way_of_rows()
         for number, row in enumerate(rows, start=1):
@@ -197,6 +198,20 @@ class Sewing(StepVoice):
             yield self._words("join-row-list", name=capital(name), way=way, list=items)
         meeting = next((row.meeting for row in rows if row.meeting), "")
         yield self._words("join-rows", way=word, tail=self._sides() + self._meeting(meeting))
+
+    def _row_dots(self, row: Row) -> Iterator[str]:
+        """Where the seams of a row stop, those that stop alike together."""
+        alike: dict[tuple[Position, ...], list[str]] = {}
+        for number, dots in enumerate(row.dots, start=1):
+            alike.setdefault(tuple(sorted(dots)), []).append(str(number))
+        for dots, numbers in alike.items():
+            if not dots or self._by_hand:
+                continue
+            seams = self._words("row-seams", count=len(numbers), numbers=listed(numbers, self._words))
+            if len(alike) == 1:
+                seams = self._words("row-each-seam")
+            key = "join-row-dot-to-dot" if len(dots) == 2 else "join-row-stop"
+            yield self._words(key, seams=seams, pos=self._pos(dots[0]))
 
     def _grouped(self, items: Sequence[tuple[str, str, int]]) -> list[str]:
         """What lies beside others of its kind that lie as it does, counted: `3 half-square triangles`."""

@@ -127,13 +127,17 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """Sew parts one to the other, in order from left to right or from top to bottom, each with its landmarks."""
+    """Sew parts one to the other, in order from left to right or from top to bottom, each with its landmarks.
+
+    `dots` are for each seam the ends at which it stops at a dot.
+    """
 
     parts: tuple[int, ...]
     way: Position
     stage: int
     landmarks: tuple[tuple[Landmark, ...], ...]
     meeting: Meeting = ""
+    dots: tuple[tuple[Position, ...], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -183,7 +183,8 @@ class _Planner:
             self._lies(part, stage.seams[min(place, len(stage.seams) - 1)]).landmarks
             for place, part in enumerate(stage.parts)
         )
-        return Row(stage.parts, way, number, marks, self._meeting(stage.seams))
+        dots = tuple(self._dots(seam) for seam in stage.seams)
+        return Row(stage.parts, way, number, marks, self._meeting(stage.seams), dots)
 
     @staticmethod
     def _meeting(seams: Sequence[StepSeam]) -> Meeting:

@@ -143,6 +143,13 @@ join-points-of = The points of { $part } extend { $length } at both ends.
 join-point-each = Its point extends { $length } at the { $pos } end, that of { $part } at the other.
 join-stop-at-dot = Stop at the dot at the { $pos } end; backstitch.
 join-dot-to-dot = Sew from dot to dot; backstitch at both.
+row-each-seam = each seam
+row-seams = { $count ->
+    [one] seam { $numbers }
+   *[other] seams { $numbers }
+}
+join-row-dot-to-dot = Sew { $seams } from dot to dot; backstitch at both ends.
+join-row-stop = Stop { $seams } at the dot at the { $pos } end; backstitch.
 join-in-order = Sew them together in order from { $way }{ $tail }.
 join-row = Sew them together from { $way }{ $tail }: { $list }.
 join-row-list = { $name }, { $way }: { $list }.

@@ -267,3 +267,11 @@ def test_twenty_rows_alike_are_not_told_one_by_one() -> None:
 def test_two_patches_alike_are_named_without_an_s() -> None:
     (told,) = texts(block("row moss moss", size="4 x 2 in"))
     assert told.startswith("Take 2 A (Moss). Sew one A to the right edge of the other")
+
+
+def test_the_seams_of_a_row_of_hexagons_stop_where_the_next_row_is_set_in() -> None:
+    # By hand: a row in the middle has hexagons above and below each of its seams, the first row below alone.
+    facts = block("row (hexagons fog slate moss across 4)", size="12 in")
+    first, second = texts(facts)[:2]
+    assert "Stop each seam at the dot at the bottom end; backstitch." in first
+    assert "Sew each seam from dot to dot; backstitch at both ends." in second
