@@ -25,6 +25,10 @@ _ENTRY: Final = re.compile(r"^(-?[A-Za-z][A-Za-z0-9_-]*) *=", re.MULTILINE)
 _REFERENCE: Final = re.compile(r"\{\s*(-?[a-z][a-z0-9-]*)")
 _COMMENT: Final = re.compile(r"^#.*\n?", re.MULTILINE)
 
+_LONG: Final = 200
+"""Longer arguments, such as the list of a row of forty patches, are put in after formatting: Fluent refuses more than
+2,500 letters in a place, to guard those who read files of strangers."""
+
 
 class MissingMessageError(LookupError):
     """A message that no file of the language has, or that was given too few arguments."""
@@ -60,11 +64,16 @@ class Messages:
         pattern = self._pattern(key)
         if pattern is None:
             raise MissingMessageError(f"{key} in {self.language}")
-        said, errors = self._bundle.format_pattern(pattern, arguments)
+        long = {name: value for name, value in arguments.items() if isinstance(value, str) and len(value) > _LONG}
+        stand_ins = {name: f"\ue000{place}\ue001" for place, name in enumerate(long)}
+        said, errors = self._bundle.format_pattern(pattern, {**arguments, **stand_ins})
         if errors:
             raise MissingMessageError(f"{key} in {self.language}: {errors[0]}")
         # Where a line of the file ends, a sentence goes on.
-        return str(said).replace("\n", " ")
+        text = str(said).replace("\n", " ")
+        for name, stand_in in stand_ins.items():
+            text = text.replace(stand_in, long[name])
+        return text
 
     def _read(self, name: str) -> None:
         """Parse an entry, and what it refers to."""

@@ -104,10 +104,11 @@ def _alarm() -> Iterator[None]:
 def _read(text: str, verdict: Verdict) -> FileFacts:
     problems, source = Problems(), Source(NAME, text)
     facts = collect_facts(analyse(source, TextReader({**_COMPANIONS, NAME: text}), problems), problems)
-    # The plan of a quilt's cloth takes seconds, and has judges of its own in tests/outside.
-    json.loads(
-        facts_json(replace(facts, quilts=tuple(replace(each, finishing=None) for each in facts.quilts)), problems)
+    # The plan of a quilt's cloth takes seconds, and has judges of its own in tests/outside; so have the steps with it.
+    quilts = tuple(
+        replace(each, finishing=None, steps=tuple(step for step in each.steps if step.of_top)) for each in facts.quilts
     )
+    json.loads(facts_json(replace(facts, quilts=quilts), problems))
     for problem in problems:
         render_text(problem, colour=False)
         json.loads(render_json(problem))

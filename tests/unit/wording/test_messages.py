@@ -52,3 +52,9 @@ def test_a_message_of_several_lines_in_its_file_is_one_paragraph() -> None:
     said = messages()("squaring-up", first="1", again="1/2", unit="in")
     assert "\n" not in said
     assert "squaring up the ends, and 1/2 in longer" in said
+
+
+def test_a_list_of_any_length_has_its_place_in_a_message() -> None:
+    # Fluent itself takes no argument of more than 2,500 letters, and this one is put into a term too.
+    row = ", ".join(["A (Harbour fog)"] * 400)
+    assert messages()("step-take", list=row) == f"Take {row}."
