@@ -281,7 +281,8 @@ def test_fields_fill_any_box(words: str) -> None:
 
 @pytest.mark.parametrize("words", ["triangles60 slate fog rows 40", "hexagons slate fog across 40"])
 def test_a_field_of_too_many_patches_is_refused_before_it_is_drawn(words: str) -> None:
-    size = "300 x 1/4 in" if "rows" in words else "1/4 x 300 in"
+    # 40 rows of 1/20 in: of triangles with sides of 0.058 in there are 3,460 in each row of 100 in.
+    size = "100 x 2 in" if "rows" in words else "2 x 100 in"
     assert "too-many-patches" in {problem.code for problem in errors(f"row ({words})", size=size)}
 
 
