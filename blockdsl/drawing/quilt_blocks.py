@@ -44,8 +44,7 @@ _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _LETTERS_PT: Final = 150.0
 _ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
 _ONE_ALONE: Final = (
-    "For one block. Totals are above, and at the end of each line: units that are made in batches are counted over the "
-    "whole quilt there."
+    "The last column is the total for the quilt; units made in batches are counted over all of its blocks."
 )
 
 

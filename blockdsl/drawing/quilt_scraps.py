@@ -66,13 +66,19 @@ def say_prints(spread: ScrapsFacts) -> tuple[str, ...]:
         best = "as few as there can be" if spread.proved else f"no spread has fewer than {spread.bound}"
         apart = f"{many(spread.clashes, 'pair')} of blocks side by side share a print: {best} with so few prints."
     least, most = min(spread.uses), max(spread.uses)
-    used = f"in {many(most, 'block')}" if least == most else f"in {least} to {most} blocks"
+    used = (
+        f"in {many(most, 'block')}"
+        if least == most
+        else f"in {least} {'or' if most == least + 1 else 'to'} {most} blocks"
+    )
     each = (
         f"One fat quarter gives {many(spread.blocks_each, 'block')}."
         if spread.blocks_each
         else "A block takes more than one fat quarter."
     )
-    return (f"Each block has one print, by its number in the picture. {apart} Each print is {used}. {each}",)
+    return (
+        f"Each block is made from one print, numbered as in the picture. {apart} Each print is used {used}. {each}",
+    )
 
 
 def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> tuple[float, tuple[Mark, ...]]:

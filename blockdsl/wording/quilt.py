@@ -294,7 +294,8 @@ class _Writer:
         center = words("quilt-center")
         seam = self.names.length(self.facts.seam)
         press = "quilt-corners-open" if action.open else "quilt-corners-press"
-        square_up = words("quilt-square-up", seam=seam)
+        is_sashed = any(row.kind == "sash row" for row in self.facts.rows)
+        square_up = words("quilt-square-up-sashes" if is_sashed else "quilt-square-up", seam=seam)
         crease = words("quilt-corners-crease")
         if action.onto is not None:
             how = (

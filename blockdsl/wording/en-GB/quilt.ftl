@@ -62,7 +62,7 @@ quilt-backing-cut =
     } of { $length } from { $fabric }, the whole width of the fabric, and trim off the selvedges.
 quilt-layers-batting = Lay the wadding{ $size } on it and smooth it from the middle, then the top, right side up, its seams straight.
 quilt-layers-baste = Tack the three layers together with rows of stitches or with safety pins, a hand's width apart, from the middle outward. Count pins in and out; keep them away from children and pets.
-quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. The wadding's wrapper says how far apart the lines may be.
+quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. Check the wadding packet for how far apart the lines can be.
 quilt-quilting-trim = Trim wadding and backing even with the top, corners square. Cut away from yourself, and close the blade when you put the cutter down.
 quilt-sleeve-baste = Centre it on the back of the quilt, its raw edges even with the top edge, and tack it { $seam } from the edge. The binding will cover the raw edges.
 quilt-sleeve-hang = Push the folded edge of the sleeve up a little, so that a rod has room, and sew it down by hand through backing and wadding only.
@@ -71,4 +71,4 @@ quilt-binding-strips =
         [one] strip
        *[other] strips
     } ({ $fabric }) { $width } wide, selvedge to selvedge.
-quilt-binding-corner = Stop { $seam } before each corner; finish with a few backstitches. Fold the strip straight up, then straight down, the fold even with the edge just sewn. Sew on from the fold.
+quilt-binding-corner = Stop { $seam } before each corner; finish with a few backstitches. Fold the strip straight up, then straight down, the fold even with the edge just sewn. Sew the next side, starting at the fold.

@@ -216,7 +216,7 @@ quilt-trim-rows = Measure the rows from end to end, about { $length }. Trim { $c
 quilt-trim-columns = Measure the columns from end to end, about { $length }. Trim { $count } { $strips } ({ $fabric }) to that length.
 quilt-trim-marks = Mark on both long edges of each strip where the blocks begin and end.
 quilt-take-rows = Take { $rows }.
-quilt-take-rows-strips = Take { $rows } and { $count } { $strips }.
+quilt-take-rows-strips = Take { $rows }, and { $count } { $strips }.
 quilt-arrange-down = Arrange them from top to bottom, { $strip } between each two rows{ $outer }.
 quilt-arrange-across = Arrange them from left to right, { $strip } between each two columns{ $outer }.
 quilt-outer-down = {" "}and one at the top and the bottom
@@ -242,7 +242,7 @@ quilt-long-bottom = Press all long seams toward the bottom.
 quilt-long-right = Press all long seams toward the right.
 
 quilt-point-down = Arrange the rows from top to bottom, row 1 at the top.
-quilt-point-strips = Place sashing strip 1 at the top, strip 2 between rows 1 and 2, and so on; the last lies at the bottom.
+quilt-point-strips = Lay sashing strip 1 at the top, strip 2 between rows 1 and 2, and so on; the last lies at the bottom.
 quilt-beyond-both =
     { $rows } { $count ->
         [one] extends
@@ -286,6 +286,7 @@ quilt-corners-open =
         [two] both seams
        *[other] the seams
     } open.
+quilt-square-up-sashes = Trim the edges { $seam } outside the points of the sashes, corners square.
 quilt-square-up = Trim the edges { $seam } outside the points of the blocks, corners square.
 
 # --- borders ---------------------------------------------------------------------------------------
@@ -362,7 +363,7 @@ quilt-layers-batting = Lay the batting{ $size } on it and smooth it from the mid
 quilt-layers-size = , { $size },
 quilt-layers-baste = Baste the three layers together with rows of stitches or with safety pins, a hand's width apart, from the middle outward. Count pins in and out; keep them away from children and pets.
 
-quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. The batting's wrapper says how far apart the lines may be.
+quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. Check the batting package for how far apart the lines can be.
 quilt-quilting-trim = Trim batting and backing even with the top, corners square. Cut away from yourself, and close the blade when you put the cutter down.
 
 quilt-sleeve-join = Sew { $count } strips { $width } wide together end to end.
@@ -387,8 +388,8 @@ quilt-binding-tube = On the wrong side, draw lines { $width } apart, parallel to
 quilt-binding-join-bias = Join the strips with slanted seams, and press the seams open.
 quilt-binding-measures = The strip measures about { $length }; the edge takes { $around }.
 quilt-binding-fold = Fold it lengthwise, wrong sides together, and press.
-quilt-binding-start = Starting in the middle of a side, { $tail } loose, place the raw edges of the strip on the edge of the top. Sew { $seam } from the edge.
-quilt-binding-corner = Stop { $seam } before each corner; backstitch. Fold the strip straight up, then straight down, the fold even with the edge just sewn. Sew on from the fold.
+quilt-binding-start = Starting in the middle of a side and leaving a tail of { $tail }, place the raw edges of the strip on the edge of the top. Sew { $seam } from the edge.
+quilt-binding-corner = Stop { $seam } before each corner; backstitch. Fold the strip straight up, then straight down, the fold even with the edge just sewn. Sew the next side, starting at the fold.
 quilt-binding-close = Join the two ends with a slanted seam and sew the rest.
 quilt-binding-turn = Turn the fold to the back and sew it down over the seam.
 quilt-binding-around = { $around } around

@@ -313,7 +313,7 @@ def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told:
 def test_the_prints_are_told_with_how_often_each_is_used() -> None:
     """Forty-two blocks from seven prints: six of each."""
     facts = quilts.scrappy()
-    assert "Each print is in 6 blocks." in say_prints(facts.scraps[0])[0]
+    assert "Each print is used in 6 blocks." in say_prints(facts.scraps[0])[0]
     assert words(scraps(facts)).count("6 blocks, 1 fat quarter") == 7
 
 

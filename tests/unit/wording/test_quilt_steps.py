@@ -108,11 +108,21 @@ def test_the_columns_of_a_dropped_quilt_are_told_in_full() -> None:
         "the sashes. ☐ 6 1/2 × 44 in"
     )
     assert told["Quilt center"].text == (
-        "Take columns 1, 2, 3, and 4 and 3 sashing strips. Arrange them from left to right, a sashing strip "
+        "Take columns 1, 2, 3, and 4, and 3 sashing strips. Arrange them from left to right, a sashing strip "
         "between each two columns. Pin the cornerstones to the ends of the long sashes, nesting the seams: "
         "cornerstones 1, 3, 5, 7, 9, and 11 to columns 2 and 4, and cornerstones 2, 4, 6, 8, and 10 to columns 1 "
         "and 3. Sew the long edges. Press all long seams toward the sashing strips. ☐ 29 × 44 in"
     )
+
+
+@pytest.mark.parametrize(
+    ("sashes", "points"),
+    [((), "the points of the blocks"), (("sash 1 1/2 in slate posts lantern",), "the points of the sashes")],
+)
+def test_a_center_on_point_is_trimmed_by_what_reaches_its_edge(sashes: tuple[str, ...], points: str) -> None:
+    # By hand: sashes go round every block, so their corners lie on the finished edge and the blocks' points inside it.
+    told = steps('set on point 2 x 3 of "Pin"', "fill fog", *sashes)
+    assert f"Trim the edges 1/4 in outside {points}, corners square." in told["Quilt center"].text
 
 
 def test_blocks_that_are_turned_are_laid_by_what_is_seen_of_them() -> None:
