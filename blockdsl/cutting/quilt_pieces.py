@@ -26,7 +26,7 @@ from blockdsl.cutting.sizes import (
     with_allowance,
 )
 from blockdsl.cutting.ways import Piece, Subcut
-from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry import Exact, Polygon, floor_to
 from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model.fabric import RulerUnit
@@ -50,8 +50,8 @@ class PlainPiece:
 
     `cut` is on the ruler, the shorter side first; of a directional fabric across the cloth first, as the piece lies in
     the quilt. `pieces` are cut for `count` that are needed. `upright` says that they may not be turned. `to_spare` is
-    how much longer than `exact` they are cut, to be trimmed to what is measured; of a mitred border, whose slanted
-    ends need some of it, longer than its outer edge with its seam allowances.
+    how much longer than `exact` they are cut at least, to be trimmed to what is measured; of a mitred border it is what
+    is left beyond the tips of its slanted ends, in whole marks of the ruler.
     """
 
     role: PieceRole
@@ -126,7 +126,7 @@ def _exact(cloth: PlacedCloth, allowance: Fraction, *, upright: bool) -> tuple[E
         case "corner triangle":
             side = square_for_half_square_triangle(cloth.outline, allowance)
             return (side, side), "once"
-    if recognise(cloth.outline).kind in ("square", "rectangle"):
+    if _has_square_ends(recognise(cloth.outline).kind):
         extent = rectangle_for(cloth.outline, allowance)
         if upright:
             left, top, right, bottom = bounding_box(cloth.outline)
@@ -147,6 +147,8 @@ def _piece(quilt: QuiltDesign, members: tuple[int, ...], directional: set[str]) 
     to_spare = TO_SPARE[quilt.unit] if cloth.role in MEASURED else Fraction(0)
     cut = round_up(_to_trim(quilt, members[0], exact, to_spare) if to_spare else exact, quilt.measure)
     shape = recognise(cloth.outline)
+    if to_spare and not _has_square_ends(shape.kind):
+        to_spare = floor_to(max(have - need for have, need in zip(cut, exact, strict=True)), quilt.measure)
     count, each = len(members), TRIANGLES.get(subcut, 1)
     pieces = ceil(count / each)
     usable = cloth_width(quilt, cloth.fabric)
@@ -188,10 +190,15 @@ def _to_trim(quilt: QuiltDesign, place: int, exact: Extent, to_spare: Fraction) 
     cloth, allowance = quilt.cloth[place], 2 * quilt.seam
     along = 1 if exact[0] == _strip_width(quilt, place) + allowance else 0
     wanted = exact[along] + to_spare
-    if recognise(cloth.outline).kind not in ("square", "rectangle"):
+    if not _has_square_ends(recognise(cloth.outline).kind):
         left, top, right, bottom = bounding_box(cloth.outline)
         wanted = max(max(right - left, bottom - top) + allowance + to_spare, exact[along] + to_spare / 2)
     return (exact[0], wanted) if along else (wanted, exact[1])
+
+
+def _has_square_ends(kind: str) -> bool:
+    """Whether a piece has square ends; a mitred border has not."""
+    return kind in ("square", "rectangle")
 
 
 def _strip_width(quilt: QuiltDesign, place: int) -> Exact:

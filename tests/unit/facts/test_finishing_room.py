@@ -133,6 +133,16 @@ def test_mitred_strips_are_the_outer_edge_and_two_inches_long() -> None:
     assert pieces(quilt, "slate") == {"border": ["2 @ 5 1/2 x 96", "2 @ 5 1/2 x 69"]}
 
 
+def test_what_mitred_strips_have_to_spare_lies_beyond_the_tips_of_their_ends() -> None:
+    # Sewn 1/4 in inside its edges, a 45 degree end reaches 1/4 (1 + root 2) in beyond the finished corner: the long
+    # strips are 93 1/2 + 1/2 + 1/2 root 2 = 94.71 in from tip to tip, and 96 in leave 1.29 in, at least 1 1/4 in.
+    quilt, _ = read("56 1/2 x 83 1/2 in", "border 5 in slate mitred along length")
+    assert {piece.to_spare for piece in quilt.pieces if piece.role == "border"} == {length("1 1/4")}
+    # with 1 in seams 35 7/8 in for 34.83 in
+    quilt, _ = read("20 in\n  seam 1 in", "border 5 in slate mitred along length")
+    assert {piece.to_spare for piece in quilt.pieces if piece.role == "border"} == {length("1")}
+
+
 def test_metric_borders_have_five_centimetres_to_spare() -> None:
     # 60 x 80 cm raw are 61.5 and 81.5 cm; top and bottom of 60 + 2 x 5 + 1.5 cm
     quilt, _ = read("60 x 80 cm", "border 5 cm slate butted")
