@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Hashable, Sequence
+from collections.abc import Callable, Collection, Hashable, Sequence
 from fractions import Fraction
+from itertools import pairwise
 from math import lcm
 from typing import Final
 
@@ -11,8 +12,8 @@ from blockdsl.cutting.cutlist import Cut
 from blockdsl.cutting.drift.pieces import NOTHING, Offsets, side_offsets
 from blockdsl.cutting.drift.sides import Part, Sewer, Side
 from blockdsl.cutting.grain import at_origin
-from blockdsl.geometry import Point, Polygon, Surd
-from blockdsl.geometry.polygon import drop_straight_corners, edges, step
+from blockdsl.geometry import Point, Polygon, Surd, to_float
+from blockdsl.geometry.polygon import cross, dot, drop_straight_corners, edges, step
 from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making
 from blockdsl.sewing.methods import CUT_PATCHES, STRIPS
@@ -27,7 +28,8 @@ class Cloth:
 
     Corners are whole numbers where there are no roots: the block is `scale` times as large then. `by_template` are
     letters that are cut round their templates, whatever the list says; `cut_as` is the same block at another size
-    where the list is that of it. `rough` is for a first look, in floats.
+    where the list is that of it. `rough` is for a first look, in floats; corners are floats then, too, where there are
+    roots.
     """
 
     def __init__(self, design: BlockDesign, making: Making, letters: Sequence[str], *, rough: bool = False) -> None:
@@ -46,6 +48,12 @@ class Cloth:
         self._rooted = rooted
         self._known: dict[Hashable, tuple[Offsets, Offsets] | None] = {}
         self._points: dict[Point, Point] = {}
+        self._exact: dict[Point, Point] = {}
+        """Of corners in floats, what they are exactly."""
+        self._laid: dict[Hashable, Point] = {}
+        self._corners: dict[int, Polygon] = {}
+        """Of each patch, without straight corners."""
+        self._forms: dict[int, Hashable] = {}
         self._cuts: dict[tuple[str, str], list[Cut]] = {}
         self._of_stars: dict[tuple[str, str], list[Cut]] = {}
 
@@ -72,16 +80,30 @@ class Cloth:
 
     def point(self, point: Point) -> Point:
         """A corner of the block, enlarged."""
-        if self._rooted:
+        if self._rooted and not self._rough:
             return point
         known = self._points.get(point)
         if known is None:
-            x, y = (number * self.scale for number in point)
-            known = self._points[point] = Point(x.numerator, y.numerator)  # type: ignore[union-attr,arg-type]
+            if self._rooted:
+                known = self.sewer.number_pair(point)
+                self._exact[known] = point
+            else:
+                x, y = (number * self.scale for number in point)
+                known = Point(x.numerator, y.numerator)  # type: ignore[union-attr,arg-type]
+            self._points[point] = known
         return known
+
+    def laid(self, point: Point, lies: Hashable, place: Callable[[Point], Point]) -> Point:
+        """An enlarged corner of something that lies elsewhere: worked out once for each way to lie."""
+        key = (lies, point)
+        if key not in self._laid:
+            self._laid[key] = self.point(place(point))
+        return self._laid[key]
 
     def unscaled(self, point: Point, origin: Point) -> Point:
         """An enlarged corner as it was, measured from an origin."""
+        if self._rooted:
+            return step(origin, self._exact.get(point, point))
         return Point(Fraction(1, self.scale) * point.x - origin.x, Fraction(1, self.scale) * point.y - origin.y)
 
     def drawn(self, node: Joined) -> Part:
@@ -102,7 +124,9 @@ class Cloth:
 
     def _sides(self, number: int, *, exact: bool) -> list[Side]:
         patch = self._design.patches[number]
-        outline = drop_straight_corners(patch.outline)
+        outline = self._corners.get(number)
+        if outline is None:
+            outline = self._corners[number] = drop_straight_corners(patch.outline)
         corners = tuple([self.point(corner) for corner in outline])
         known = None if exact or patch.curved else self._real(number, outline, corners)
         if known is None:
@@ -115,7 +139,7 @@ class Cloth:
     def _real(self, number: int, outline: Polygon, corners: Polygon) -> tuple[Offsets, Offsets] | None:
         """How far the sides of a patch lie outside those drawn, and how much longer they are; None where they do not.
 
-        Patches of one letter are alike up to turning, so their first side tells them apart.
+        Patches of one letter are alike up to turning, so which of their sides is the first tells them apart.
         """
         letter, fabric = self._letters[number], self._design.patches[number].fabric
         cuts = (self._of_stars if number in self._stars else self._cuts).get((letter, fabric))
@@ -125,7 +149,7 @@ class Cloth:
         if len(cuts) > 1:
             outside = any(self._is_outer(a, b) for a, b in edges(outline))
             cut = next((each for each in cuts if each.outside == outside), cut)
-        key = (letter, fabric, cut.outside, step(corners[0], corners[1]))
+        key = (letter, fabric, cut.outside, self._form(number, corners))
         if key not in self._known:
             real = drop_straight_corners(self._cut_as.patches[number].outline)
             offsets = side_offsets(at_origin(real), cut, self._cut_as.seam)
@@ -133,6 +157,17 @@ class Cloth:
                 offsets = tuple(map(float, offsets))  # type: ignore[arg-type]  # floats in place of numbers
             self._known[key] = (offsets, self.sewer.lengthened(corners, offsets)) if any(offsets) else None
         return self._known[key]
+
+    def _form(self, number: int, corners: Polygon) -> Hashable:
+        """The same for patches that are alike when turned, side by side from the first."""
+        known = self._forms.get(number)
+        if known is None:
+            sides = [step(start, end) for start, end in edges(corners)]
+            told = [
+                to_float(each) for a, b in pairwise((*sides, sides[0])) for each in (dot(a, a), dot(a, b), cross(a, b))
+            ]
+            known = self._forms[number] = tuple([round(each, 6) for each in told])
+        return known
 
     def _is_outer(self, a: Point, b: Point) -> bool:
         width, height = self._design.width, self._design.height

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import inf
 from typing import Final
 
 from blockdsl.cutting.cutlist import Cut
@@ -32,7 +33,8 @@ class RealSize:
     """What one thing to make really measures before it is trimmed, between opposite edges, finished.
 
     `patches` are those of its first place. `across` are the distances between parallel edges of its outline: (a step
-    along the edges, as drawn, really). `is_trimmed`: the steps give its size, so that it is trimmed to it.
+    along the edges, as drawn, really; an average along both edges). `is_trimmed`: the steps give its size, so that it
+    is trimmed to it.
     """
 
     patches: tuple[int, ...]
@@ -77,9 +79,9 @@ class DriftFinder:
     def drifts(self, cuts: Sequence[Cut], cut_as: BlockDesign) -> bool:
         """Whether anything would be found at another size; in floats where that is beyond doubt."""
         self._rough.cut(cuts, cut_as=cut_as)
-        if not self._may_drift():
+        if self._rough.is_exact:
             return False
-        most = to_float(_Steps(self._rough, self._all_things()).most)
+        most = to_float(_Steps(self._rough, self._all_things(), enough=float(self._rough.tolerance) + ROOM).most)
         if abs(most - float(self._rough.tolerance)) > ROOM:
             return most > self._rough.tolerance
         return self._exactly(cuts, (), cut_as).drift is not None
@@ -199,7 +201,7 @@ def across(cloth: Cloth, outline: Polygon, sides: Sequence[Side]) -> list[tuple[
             apart = cloth.sewer.apart(a, b, c, d)
             if apart is not None:
                 more = [
-                    cloth.sewer.furthest(sides, cloth.point(start), cloth.point(end)) for start, end in ((a, b), (c, d))
+                    cloth.sewer.mean(sides, cloth.point(start), cloth.point(end)) for start, end in ((a, b), (c, d))
                 ]
                 found.append((step(a, b), apart, apart + more[0] + more[1]))
     return found
@@ -211,7 +213,8 @@ def across(cloth: Cloth, outline: Polygon, sides: Sequence[Side]) -> list[tuple[
 class _Steps:
     """Every thing to make, in the order of its steps; what the steps give the size of is trimmed to it."""
 
-    def __init__(self, cloth: Cloth, things: Things) -> None:
+    def __init__(self, cloth: Cloth, things: Things, *, enough: float = inf) -> None:
+        """Sew all of them, or until a seam lies farther from its place than is `enough`."""
         self._cloth, self._things, self._frames = cloth, things, things.frames
         self._made: dict[Key, Part] = {}
         self._worst: Misfit | None = None
@@ -221,6 +224,8 @@ class _Steps:
         """How far the seam lies from its place that lies furthest, of all that is laid evenly and trimmed."""
         for thing in self._things.steps():
             self._made[thing.key] = self._make(thing)
+            if to_float(self.most) > enough:
+                break
 
     @property
     def sizes(self) -> tuple[RealSize, ...]:
@@ -285,9 +290,13 @@ class _Steps:
 
         def place(point: Point) -> Point:
             laid = placement.point(self._cloth.unscaled(point, here))
-            return self._cloth.point(Point(laid.x + there.x, laid.y + there.y))
+            return Point(laid.x + there.x, laid.y + there.y)
 
-        sides = [side._replace(start=place(side.start), end=place(side.end)) for side in made.sides]
+        lies = (part.patches, taker.key)
+        sides = [
+            side._replace(start=self._cloth.laid(side.start, lies, place), end=self._cloth.laid(side.end, lies, place))
+            for side in made.sides
+        ]
         if placement.turn.symmetry.is_mirrored:
             sides = [side._replace(start=side.end, end=side.start) for side in sides]
         ways = (placement.direction(Point(Fraction(x), Fraction(1 - x))) for x in (1, 0))

@@ -49,6 +49,8 @@ class Misfit:
 
 BESIDE = 1e-6
 """Twice the area of three corners of a block, below 10 m, from which floats tell that they are not in line."""
+SQUARE_NEAR = 1e-12
+"""Normals whose (sine of the angle between them)² is less are one direction: errors of floats."""
 Reach = tuple[Exact, Exact]
 """The least and the most of a measure."""
 
@@ -73,8 +75,8 @@ class Sewer:
     """Sews parts together, and remembers directions: a block has few.
 
     `scale` is what the corners are multiplied by (offsets are not), so that they can be whole numbers; nothing where
-    they have roots. `rough`: in
-    floats, for a first look; what lies on what is exact all the same, and lengths of seams are not compared.
+    they have roots. `rough`: in floats, for a first look: offsets, and corners where they have roots. Lengths of seams
+    are not compared then.
     """
 
     def __init__(self, scale: int, *, rough: bool = False) -> None:
@@ -168,7 +170,7 @@ class Sewer:
                 if (side.start if ahead else side.end) != place or side is on:
                     continue
                 other = step(side.start, side.end)
-                if cross(way, other) != 0:
+                if abs(to_float(cross(way, other))) > BESIDE:
                     cosine, over_sine = self._corner(way, other) if ahead else self._corner(other, way)
                     return (side.off - off * cosine) * over_sine
         return None
@@ -196,9 +198,15 @@ class Sewer:
         over = cross(one, away)
         return None if over <= 0 else over / square_root(Fraction(1) * dot(one, one))
 
-    def furthest(self, part: Sequence[Side], start: Point, end: Point) -> Exact:
-        """How far outside an edge of a part its real sides lie, where they lie furthest out."""
-        return max((side.off for side in self._split(part, _Stretch(start, end))[0]), default=NOTHING)
+    def mean(self, part: Sequence[Side], start: Point, end: Point) -> Exact:
+        """How far outside an edge of a part its real sides lie, on an average along the edge."""
+        stretch = _Stretch(start, end)
+        total: Exact = NOTHING
+        for side in self._split(part, stretch)[0]:
+            if side.off:
+                along = dot(stretch.way, step(side.start, side.end)) / (Fraction(1) * stretch.square)
+                total += side.off * (along if along >= 0 else -along)
+        return total
 
     def _split(self, part: Iterable[Side], stretch: _Stretch) -> tuple[list[Side], list[Side]]:
         """The sides of a part that lie on a stretch, at least in part; and what is left of all its sides beside it."""
@@ -223,15 +231,12 @@ class Sewer:
 
     def _place(self, point: Point, stretch: _Stretch) -> Exact | None:
         """How far along a stretch a point lies, `square` at its end; None for a point beside it."""
+        if self._rooted and self._rough:
+            return _place_in_floats(step(stretch.start, point), stretch)
         if self._rooted:
             (ax, ay), (bx, by), (x, y) = self._near(stretch.start), self._near(stretch.end), self._near(point)
             if abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) > BESIDE:
                 return None
-            if self._rough:
-                along = (bx - ax) * (x - ax) + (by - ay) * (y - ay)
-                if abs(along) < BESIDE:
-                    return NOTHING
-                return stretch.square if abs(along - to_float(stretch.square)) < BESIDE else Fraction(along)
             if turn_at(stretch.start, stretch.end, point) != 0:
                 return None
         elif cross(stretch.way, step(stretch.start, point)) != 0:
@@ -292,6 +297,16 @@ class _Stretch:
         return square_root(Fraction(1) * self.square)
 
 
+def _place_in_floats(away: Point, stretch: _Stretch) -> Exact | None:
+    """How far along a stretch something lies that is so far away from its start; the same, near enough, as exactly."""
+    if abs(to_float(cross(stretch.way, away))) > BESIDE:
+        return None
+    along = dot(stretch.way, away)
+    if abs(to_float(along)) < BESIDE:
+        return NOTHING
+    return stretch.square if abs(to_float(along - stretch.square)) < BESIDE else along
+
+
 def widen(seams: dict[tuple[Exact, Exact], Reach], normal: tuple[Exact, Exact], reach: Reach) -> None:
     """Add seams of one direction; normals that point opposite ways are one direction."""
     (x, y), (low, high) = normal, reach
@@ -316,6 +331,6 @@ def _moved(pushes: Sequence[tuple[tuple[Exact, Exact], Exact]]) -> tuple[Exact, 
         xx, xy, yy = xx + nx * nx, xy + nx * ny, yy + ny * ny
         px, py = px + push * nx, py + push * ny
     turn = xx * yy - xy * xy
-    if turn:
+    if to_float(turn) > SQUARE_NEAR:
         return (px * yy - py * xy) / turn, (py * xx - px * xy) / turn
     return px / len(pushes), py / len(pushes)
