@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Papers, Partial, Pin, SetIn
+from blockdsl.facts.stepfacts import StepSeam
+from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Fold, Papers, Partial, Pin, SetIn
 from blockdsl.wording.english import listed
 from blockdsl.wording.measures import figure, length_words
 from blockdsl.wording.pressing import Pressing
@@ -20,10 +21,8 @@ class Care(Pressing):
                 yield self._crease(action)
             case Dot():
                 yield self._dot(action)
-            case Partial():
-                yield from self._partial(action)
-            case Close():
-                yield from self._close(action)
+            case Partial() | Fold() | Close():
+                yield from self._left_open(action)
             case SetIn():
                 yield from self._set_in(action)
             case Curve():
@@ -34,6 +33,15 @@ class Care(Pressing):
                 yield self._words("join-pin-top")
             case Papers():
                 yield self._words("join-papers-out" if action.out else "join-papers-in")
+
+    def _left_open(self, action: Partial | Fold | Close) -> Iterator[str]:
+        match action:
+            case Partial():
+                yield from self._partial(action)
+            case Fold():
+                yield self._words("join-fold", part=self._loose(action.part))
+            case Close():
+                yield from self._close(action)
 
     def _crease(self, crease: Crease) -> str:
         base = self._middle(crease.base) if crease.base >= self._many else self._labels.the(crease.base)
@@ -80,16 +88,25 @@ class Care(Pressing):
         length = length_words(partial.length + self._block.seam, unit, self._words)
         yield self._words("join-sew-partial", length=length, even=self._pos(partial.even))
 
+    def _loose(self, part: int) -> str:
+        return self._labels.short(part) if part < self._many else self._joined(part)
+
     def _close(self, close: Close) -> Iterator[str]:
-        loose = self._labels.short(close.part) if close.part < self._many else self._joined(close.part)
         onto = self._words("join-joined")
         if 0 < len(close.onto) <= MOST_ALONG:
             onto = listed(list(dict.fromkeys(self._labels.short(part) for part in close.onto)), self._words)
-        yield self._words("join-close", part=loose, side=self._pos(close.side), onto=onto)
+        yield self._words("join-close", part=self._loose(close.part), side=self._pos(close.side), onto=onto)
         yield self._words("join-close-sew", pos=self._pos(close.end))
         stage, place = close.seam
-        yield self._pressed([self._stages[stage].seams[place]])
+        yield self._closed(self._stages[stage].seams[place], close.part)
         self._base = None
+
+    def _closed(self, seam: StepSeam, loose: int) -> str:
+        """Pressing by the full name of what was loose: across the seam there lies more than when it was begun."""
+        if seam.toward is None:
+            return self._pressed([seam])
+        word = "toward" if seam.parts[seam.toward] == loose else "away"
+        return self._words(f"press-{word}", count=1, name=self._loose(loose), row="", has="no")
 
     def _set_in(self, set_in: SetIn) -> Iterator[str]:
         tail = self._words("tail-with", shows=self._shows(set_in.landmarks)) if set_in.landmarks else ""
@@ -108,7 +125,9 @@ class Care(Pressing):
         else:
             bare = self._labels.short(set_in.part) if set_in.part < self._many else self._joined(set_in.part)
             self._told.set_in = (bare, self._step.number)
-            yield self._words("join-set-in", part=part, base=self._on(set_in.base), pos=pos, tail=tail)
+            base = self._on(set_in.base)
+            has = "no" if base == self._words("join-joined") else "yes"
+            yield self._words("join-set-in", part=part, base=base, has=has, pos=pos, tail=tail)
             yield self._words("join-set-in-sew")
 
     def _curve(self, curve: Curve) -> Iterator[str]:

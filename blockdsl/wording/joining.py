@@ -9,7 +9,7 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import to_float
 from blockdsl.sewing.steps.action import Action, Lay, Measure, Papers, Place, Press, Row, SetIn, Sew, Trim, Turn
 from blockdsl.wording.care import Care
-from blockdsl.wording.measures import is_on_ruler, length_words, nearest_words, size_words
+from blockdsl.wording.measures import figure, is_on_ruler, length_words, nearest_words, rounded, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sewing import Sewing, spread_alike
 from blockdsl.wording.steptext import StepPart
@@ -27,17 +27,21 @@ def joining_parts(step: StepFacts, block: BlockFacts, words: Messages, told: Tol
 class _Writer(Sewing, Care):
     """All actions of a step, in order."""
 
+    _is_trimmed = False
+
     def parts(self) -> tuple[StepPart, ...]:
-        """The whole; broken after pressing when it is long."""
+        """The whole; broken after pressing when it is long, and wherever something is measured on the way."""
         groups: list[list[str]] = [[self._take()]]
-        measure = ""
+        measures: list[tuple[int, str]] = []
         self._outward = self._pressed_outward(self._step.actions)
         runs = self._runs(self._step.actions)
         rounds = any(isinstance(run[0], Sew) and len(run) > 1 and run[0].out for run in runs)
         trims = [run for run in runs if isinstance(run[0], Trim)]
         for run in runs:
             if isinstance(run[0], Measure):
-                measure = self._measure(run[0])
+                groups = [group for group in groups if group]
+                measures.append((len(groups), self._measure(run[0])))
+                groups.append([])
                 continue
             if isinstance(run[0], Press) and self._outward:
                 groups[-1] += [self._words("press-each")] if run[0] is self._outward[0] else []
@@ -47,6 +51,9 @@ class _Writer(Sewing, Care):
             groups[-1] += [sentence for sentence in self._said(run) if sentence]
             if isinstance(run[0], Press | Trim | Papers):
                 groups.append([])
+        if len(measures) > 1:
+            return _between(groups, measures)
+        measure = measures[0][1] if measures else ""
         groups = [group for group in groups if group]
         if sum(len(sentence.split()) for group in groups for sentence in group) <= _MOST_WORDS or len(groups) < 2:
             return (StepPart(tuple(sentence for group in groups for sentence in group), measure),)
@@ -108,16 +115,36 @@ class _Writer(Sewing, Care):
                 yield from self._press(first)
             case Trim():
                 yield self._words("join-trim")
+                yield self._trimmed(first)
             case SetIn() if len(run) > 1:
                 name, number = self._told.set_in
                 yield self._words("join-set-in-each", part=self._labels.an(first.part), name=name, number=number)
             case _:
                 yield from self._with_care(first)
 
+    def _trimmed(self, trim: Trim) -> str:
+        """To which size two triangles are trimmed that make a rectangle; never to less than it must have."""
+        unit = self._block.unit
+        if trim.sides is None or any(rounded(side, unit) < side for side in trim.sides):
+            return ""
+        self._is_trimmed = True
+        return self._words(
+            "join-trim-to",
+            each="yes" if self._step.count > 1 else "no",
+            width=figure(trim.sides[0], unit),
+            height=figure(trim.sides[1], unit),
+            unit=unit,
+            seam=length_words(self._block.seam, unit, self._words),
+            points="yes" if trim.points else "no",
+        )
+
     def _measure(self, measure: Measure) -> str:
         unit = self._block.unit
         if measure.sides is not None:
             said = size_words(measure.sides, unit, self._words)
+            if self._is_trimmed:
+                width, height = (figure(side, unit) for side in measure.sides)
+                return self._words("size", width=width, height=height, unit=unit)
             if self._is_block and measure.points:
                 beyond = length_words(self._block.seam, unit, self._words)
                 return self._words("measure-points", size=said, length=beyond, count=measure.points)
@@ -127,6 +154,15 @@ class _Writer(Sewing, Care):
         if measure.along is None:
             return self._words("measure-across", length=length)
         return self._words("measure-along", length=length, pos=self._pos(measure.along))
+
+
+def _between(groups: Sequence[Sequence[str]], measures: Sequence[tuple[int, str]]) -> tuple[StepPart, ...]:
+    """A part up to each measure, which is taken after so many groups."""
+    found, start = [], 0
+    for stop, measure in measures:
+        found.append(StepPart(tuple(sentence for group in groups[start:stop] for sentence in group), measure))
+        start = stop
+    return tuple(found)
 
 
 def _gathered(groups: Sequence[Sequence[str]]) -> list[list[str]]:

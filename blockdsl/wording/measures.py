@@ -24,10 +24,15 @@ def is_on_ruler(length: Exact, unit: RulerUnit) -> bool:
 
 def figure(length: Exact, unit: RulerUnit) -> str:
     """The length alone, `3 1/2`; rounded to the nearest eighth or millimetre where no ruler shows it."""
+    return write_length(rounded(length, unit), unit)
+
+
+def rounded(length: Exact, unit: RulerUnit) -> Exact:
+    """The length where a ruler shows it, else the nearest eighth or millimetre."""
     if is_on_ruler(length, unit):
-        return write_length(length, unit)
+        return length
     below, above = floor_to(length, _NEAREST[unit]), ceil_to(length, _NEAREST[unit])
-    return write_length(below if length - below < above - length else above, unit)
+    return below if length - below < above - length else above
 
 
 def length_words(length: Exact, unit: RulerUnit, words: Messages) -> str:

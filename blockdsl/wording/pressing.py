@@ -46,6 +46,9 @@ class Pressing(StepVoice):
         if special:
             yield from dict.fromkeys(special)
             return
+        if len(seams) == 1 and seams[0].stop is not None and (named := self._sewn_part(seams[0])):
+            yield named
+            return
         groups = [
             [self._stages[key[0]].seams[key[1]] for key in keys] for _, keys in groupby(press.seams, lambda k: k[0])
         ]
@@ -83,6 +86,15 @@ class Pressing(StepVoice):
             rest=self._pos(OPPOSITE[half]),
             back=self._pos(OPPOSITE[way]),
         )
+
+    def _sewn_part(self, seam: StepSeam) -> str:
+        """Of a seam that is left open, what is sewn of it."""
+        if seam.toward is None:
+            return ""
+        self._lines = list(pairwise(seam.line))
+        self._sewn = {}
+        name = self._side([seam.parts[seam.toward]], [seam.parts[1 - seam.toward]])
+        return self._words("press-sewn", name=name) if name else ""
 
     def _by_row(self, seam: StepSeam, count: int) -> str:
         """A seam of rows that are alike, some of which are pressed the other way."""
@@ -143,7 +155,7 @@ class Pressing(StepVoice):
         if any(seam.toward is None for seam in seams):
             return ""
         self._lines = [pair for seam in seams for pair in pairwise(seam.line)]
-        self._sewn: dict[int, list[int]] = {}
+        self._sewn = {}
         to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
         away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
         found = self._named(to, away)
@@ -174,6 +186,7 @@ class Pressing(StepVoice):
             if any(seam.toward is None for seam in seams):
                 return ""
             self._lines = [pair for seam in seams for pair in pairwise(seam.line)]
+            self._sewn = {}
             to = [seam.parts[seam.toward] for seam in seams if seam.toward is not None]
             away = [seam.parts[1 - seam.toward] for seam in seams if seam.toward is not None]
             found.add(self._named(to, away))

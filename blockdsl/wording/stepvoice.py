@@ -55,6 +55,7 @@ class StepVoice:
         self._met: dict[str, int] = {}
         self._last_out = ""
         self._lines: list[tuple[Point, Point]] = []
+        self._sewn: dict[int, list[int]] = {}
 
     def _named_rows(self) -> dict[int, str]:
         """What stages are called that are joined with one another: `the first row`, `the second row`."""

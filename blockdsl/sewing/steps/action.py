@@ -158,6 +158,13 @@ class Partial:
 
 
 @dataclass(frozen=True, slots=True)
+class Fold:
+    """Fold the loose end of `part`, sewn by a partial seam, out of the way of the next one."""
+
+    part: int
+
+
+@dataclass(frozen=True, slots=True)
 class Close:
     """Sew the open rest of a partial seam of `part`, from the stop to the `end`, to the `onto` along it now."""
 
@@ -212,7 +219,13 @@ class Press:
 
 @dataclass(frozen=True, slots=True)
 class Trim:
-    """Trim the dog-ears."""
+    """Trim the dog-ears; two triangles that make a rectangle to its `sides`, unfinished, too.
+
+    `points`: the seam comes to a seam allowance inside two opposite corners, not into them.
+    """
+
+    sides: tuple[Exact, Exact] | None = None
+    points: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,6 +262,7 @@ Action: TypeAlias = (
     | Place
     | Row
     | Partial
+    | Fold
     | Close
     | SetIn
     | Curve

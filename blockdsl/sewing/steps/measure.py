@@ -25,10 +25,13 @@ def finished_size(variant: Variant) -> tuple[Exact, Exact]:
 
 
 def _sides(outline: Polygon) -> tuple[Exact, Exact]:
-    """Of a rectangle that lies aslant: the edge that is nearest to level first."""
+    """Of a rectangle that lies aslant: the edge that is nearest to level first.
+
+    At 45 degrees that is the edge that rises to the right: an eighth of a turn clockwise lays it level (see `upright`).
+    """
     ways = [step(start, end) for start, end in edges(outline)][:2]
     lengths = [_length(way) for way in ways]
-    flat = [sign(way.x * sign(way.x) - way.y * sign(way.y)) for way in ways]
+    flat = [(sign(way.x * sign(way.x) - way.y * sign(way.y)), -sign(way.x) * sign(way.y)) for way in ways]
     return (lengths[1], lengths[0]) if flat[1] > flat[0] else (lengths[0], lengths[1])
 
 

@@ -16,8 +16,10 @@ from blockdsl.sewing.steps.action import (
     Crease,
     Curve,
     Dot,
+    Fold,
     Landmark,
     Lay,
+    Measure,
     Meeting,
     Papers,
     Partial,
@@ -36,11 +38,12 @@ from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.edges import edge_kind, is_rectangle, is_slanted
 from blockdsl.sewing.steps.ends import overhang
 from blockdsl.sewing.steps.landmarks import NOTHING, Lying, along, half_turned, lying
-from blockdsl.sewing.steps.measure import measure_of
-from blockdsl.sewing.steps.step import Stage, StepSeam, Variant
+from blockdsl.sewing.steps.measure import finished_size, measure_of
+from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.upright import in_whole_numbers, upright
 
 _ALIKE = 1e-6
+_UPRIGHT = ("top", "bottom", "left", "right")
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
 
@@ -56,7 +59,7 @@ def plan_by_hand(variant: Variant, seam: Fraction, *, is_whole: bool) -> tuple[A
     `is_whole`: nothing else is sewn to it over papers, so the papers come out.
     """
     planned = _Planner(variant, seam).plan()
-    sewn = (action for action in planned if not isinstance(action, Crease | Dot | Press | Trim))
+    sewn = (action for action in planned if not isinstance(action, Crease | Dot | Press | Trim | Measure))
     return (Baste(), *sewn, Papers(is_whole), measure_of(variant, seam))
 
 
@@ -87,6 +90,7 @@ class _Planner:
         self._lying: dict[int, Lying] = {}
         self._told: set[int] = set()
         self._creased: set[str] = set()
+        self._even: Position = "right"
 
     def plan(self) -> Iterator[Action]:
         """In order."""
@@ -374,8 +378,16 @@ class _Planner:
         return [
             Place(other, one, side, (number, 0), kind, marks, says, offset, self._dots(seam)),
             Press(((number, 0),)),
-            Trim(),
+            self._trimmed(under, over, points=offset),
         ]
+
+    def _trimmed(self, under: Ingredient, over: Ingredient, *, points: bool) -> Trim:
+        """Two triangles that are all of a rectangle are trimmed to it; of others the dog-ears only."""
+        alone = self._many == 2 and self._variant.outline is not None and is_rectangle(self._variant.outline)
+        if not alone or {len(under.outline or ()), len(over.outline or ())} != {3}:
+            return Trim()
+        width, height = (side * Fraction(1, self._times) + 2 * self._seam for side in finished_size(self._variant))
+        return Trim((width, height), points)
 
     def _extends(self, part: int, base: int, seam: StepSeam) -> tuple[tuple[Position, float], ...]:
         """How far the part extends beyond the base at both ends of their seam; nothing when both are even."""
@@ -417,6 +429,8 @@ class _Planner:
         """Seams that turn, that are left open, or that close one left open."""
         base = self._base(stage)
         yield from self._laid(stage, base)
+        closing = [action for start, end in stage.closes for action in self._closing(number, start, end)]
+        yield from (Fold(close.part) for close in closing if number > close.seam[0])
         for place in (place for place in range(len(stage.parts)) if place != base):
             seam_number = min(base, place)
             seam = stage.seams[seam_number]
@@ -430,8 +444,29 @@ class _Planner:
             else:
                 yield self._sewn(number, stage, base, place)
         yield Press(self._seams(number, stage))
-        for start, end in stage.closes:
-            yield from self._closing(number, start, end)
+        first = next((seam for seam in stage.seams if seam.stop is not None), None)
+        if first is not None:
+            self._even = self._towards_start(first)
+            yield from self._midway(number)
+        if closing:
+            yield from self._midway(number)
+        yield from closing
+
+    @staticmethod
+    def _towards_start(seam: StepSeam) -> Position:
+        return towards(Point(seam.line[0].x - seam.line[-1].x, seam.line[0].y - seam.line[-1].y))
+
+    def _midway(self, number: int) -> Iterator[Measure]:
+        """While a seam is open no rectangle lies there: its edge at the end that is sewn is measured."""
+        outlines = [ring for part in self._inside(self._many + number) for ring in self._outlines(part)]
+        if self._even not in _UPRIGHT or not all(is_rectangle(ring) for ring in outlines):
+            return
+        xs, ys = ([corner[axis] for ring in outlines for corner in ring] for axis in (0, 1))
+        own, other = (xs, ys) if self._even in ("left", "right") else (ys, xs)
+        far = max(own) if self._even in ("right", "bottom") else min(own)
+        there = [place for place, side in zip(other, own, strict=True) if side == far]
+        length = (max(there) - min(there)) * Fraction(1, self._times)
+        yield Measure(None, self._even, length + 2 * self._seam)
 
     @staticmethod
     def _across(seam: StepSeam) -> Position:

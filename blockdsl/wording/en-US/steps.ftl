@@ -158,6 +158,13 @@ join-row-number = { $way } { $number }
 join-joined = the joined pieces
 join-pin-top = Pin a TOP mark to its top edge.
 join-trim = Trim the dog-ears.
+join-trim-to = Trim { $each ->
+    [yes] each
+   *[no] it
+} to { $width } × { $height } { $unit }, with the seam { $points ->
+    [yes] { $seam } inside two opposite corners
+   *[no] from corner to corner
+}.
 join-crease = Crease the middle of each edge of { $base } and of each long edge of { $parts }.
 join-crease-units = Crease the middle of each edge of { $base } and of the long edge of each { $parts }.
 join-dot = On the wrong side of each { $parts }, mark a dot { $length } from both edges at each corner.
@@ -169,9 +176,13 @@ join-place-partial = { $has ->
    *[no] Place { $part } on { $base }, right sides together, on the { $side } edge of { $base }, { $even } ends even. The { $rest } end of { $name } extends beyond { $base }.
 }
 join-sew-partial = Sew the first { $length } from the { $even } end; backstitch. Leave the rest open.
+join-fold = Fold the loose end of { $part } out of the way.
 join-close = Place the loose end of { $part } on the { $side } edge of { $onto }, right sides together, edges even.
 join-close-sew = Sew from { -before-stop } before the stop to the { $pos } end.
-join-set-in = Set { $part } into the V at the { $pos } of { $base }{ $tail }. Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops.
+join-set-in = Set { $part } into the V at the { $pos }{ $has ->
+    [yes] {" "}of { $base }
+   *[no] {""}
+}{ $tail }. Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops.
 join-set-in-sew = Sew each edge from that dot to its outer end; backstitch at the dot.
 join-set-in-same = { $here ->
     [yes] In the same way, set { $part } into the V at the { $pos }{ $tail }.
