@@ -30,7 +30,7 @@ class Care(Pressing):
             case Baste():
                 yield from self._baste()
             case Pin():
-                yield self._words("join-pin-top")
+                yield self._words("join-pin-top", pos=self._pos(action.side))
             case Papers():
                 yield self._words("join-papers-out" if action.out else "join-papers-in")
 

@@ -230,7 +230,9 @@ class Trim:
 
 @dataclass(frozen=True, slots=True)
 class Pin:
-    """Pin a mark to the top edge, by which the result is told to lie later."""
+    """Pin a mark to the top edge, or the one at `side` where none is at the top: it tells later how the result lies."""
+
+    side: Position = "top"
 
 
 @dataclass(frozen=True, slots=True)

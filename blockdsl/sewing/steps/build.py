@@ -27,7 +27,7 @@ from blockdsl.sewing.steps.papers import paper_steps, step_count
 from blockdsl.sewing.steps.plan import pinned, plan_actions, plan_by_hand, told_to_lie
 from blockdsl.sewing.steps.step import ByRow, Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
-from blockdsl.sewing.steps.upright import lies_turned
+from blockdsl.sewing.steps.upright import marked_edge
 from blockdsl.sewing.strips import steps_before
 
 MOST_PATCHES = 1000
@@ -182,7 +182,9 @@ class _Builder:
         steps = [step for pair in self._pairs for step in self._steps_of(pair)]
         marked = {number for step in steps for number in _marked(step)}
         return tuple(
-            replace(step, actions=pinned(step.actions)) if step.number in marked and step.actions else step
+            replace(step, actions=pinned(step.actions, marked_edge(step.variants[0])[0]))
+            if step.number in marked and step.actions
+            else step
             for step in steps
         )
 
@@ -200,8 +202,8 @@ class _Builder:
     def _step(self, number: int, pair: _Pair) -> MakingStep:
         thing, name = pair.first, self._names[pair.first.key]
         variants = tuple(self._variant(each) for each in (pair.first, pair.second) if each is not None)
-        if lies_turned(variants[0]):
-            self._tops[thing.key] = Point(Fraction(-1), Fraction(-1))
+        if not thing.by_method:
+            self._tops[thing.key] = marked_edge(variants[0])[1]
         if thing.by_method:
             method = self._making.units[thing.key[1]].method
             return MakingStep(number, name, method, thing.key[1], variants)

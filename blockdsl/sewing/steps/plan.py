@@ -63,9 +63,9 @@ def plan_by_hand(variant: Variant, seam: Fraction, *, is_whole: bool) -> tuple[A
     return (Baste(), *sewn, Papers(is_whole), measure_of(variant, seam))
 
 
-def pinned(actions: Sequence[Action]) -> tuple[Action, ...]:
-    """The same with a mark pinned at the top before it is measured."""
-    return (*actions[:-1], Pin(), actions[-1])
+def pinned(actions: Sequence[Action], side: Position) -> tuple[Action, ...]:
+    """The same with a mark pinned to that edge before it is measured."""
+    return (*actions[:-1], Pin(side), actions[-1])
 
 
 def told_to_lie(action: Action) -> Iterator[tuple[int, tuple[Landmark, ...]]]:

@@ -9,14 +9,11 @@ from itertools import pairwise
 from math import lcm
 
 from blockdsl.geometry import Point, Polygon
-from blockdsl.geometry.polygon import bounding_box
+from blockdsl.geometry.polygon import bounding_box, edges
 from blockdsl.model import Patch
+from blockdsl.sewing.steps.action import Position
+from blockdsl.sewing.steps.directions import ORDER, outward, towards
 from blockdsl.sewing.steps.step import Stage, StepSeam, Variant
-
-
-def lies_turned(variant: Variant) -> bool:
-    """Whether it lies otherwise on the table than in the block."""
-    return upright(variant) is not variant
 
 
 def upright(variant: Variant) -> Variant:
@@ -33,6 +30,20 @@ def upright(variant: Variant) -> Variant:
     if len(outline) == 3 or len(variant.picture) == len(variant.ingredients) == 2:
         return variant  # a triangle is told by its long edge; two patches are placed on one another
     return _moved(variant, _rotated)
+
+
+def marked_edge(variant: Variant) -> tuple[Position, Point]:
+    """The edge that a mark is pinned to: where it is as the result lies on the table, and the way out across it.
+
+    The way is that in the block. It is the edge at the top, or where no single one is there, the next that is alone.
+    """
+    lying, own = upright(variant).outline, variant.outline
+    if lying is not None and own is not None:
+        ways = [towards(outward(*edge)) for edge in edges(lying)]
+        for place in ORDER:
+            if ways.count(place) == 1:
+                return place, outward(*list(edges(own))[ways.index(place)])
+    return "top", Point(Fraction(0), Fraction(-1))
 
 
 def in_whole_numbers(variant: Variant) -> tuple[Variant, int]:

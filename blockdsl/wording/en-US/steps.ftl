@@ -156,7 +156,7 @@ join-row-list = { $name }, { $way }: { $list }.
 join-rows = Sew each { $way } together{ $tail }.
 join-row-number = { $way } { $number }
 join-joined = the joined pieces
-join-pin-top = Pin a TOP mark to its top edge.
+join-pin-top = Pin a TOP mark to its { $pos } edge.
 join-trim = Trim the dog-ears.
 join-trim-to = Trim { $each ->
     [yes] each

@@ -10,15 +10,16 @@ from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import TOP
 from tests.outside.reader.landmarks import edges_at
 from tests.outside.reader.table import Refused, Table
+from tests.outside.reader.words import PLACE
 
 
-@reads(r"Pin an? (?:TOP mark|note with the word TOP) to (?:its|the) top edge")
+@reads(rf"Pin an? (?:TOP mark|note with the word TOP) to (?:its|the) (?P<pos>{PLACE}) edge")
 def pin_top(bench: Bench, found: re.Match[str]) -> None:
     """Where nothing else tells how a unit lies: what is its top now is told later."""
 
     def follow(table: Table) -> Iterator[Table]:
         for place, cloth in table.bodies.items():
-            top = [edge for run in edges_at(cloth, "top") for edge in run.edges]
+            top = [edge for run in edges_at(cloth, found["pos"]) for edge in run.edges]
             if place not in table.laid or not top:
                 raise Refused("it is not said which edge is the top")
             edges = tuple(replace(edge, tags=edge.tags | {TOP}) if edge in top else edge for edge in cloth.edges)
