@@ -15,6 +15,7 @@ from blockdsl.drawing.quilt_picture import quilt_picture
 from blockdsl.drawing.sheet_fabrics import key_column
 from blockdsl.drawing.sheet_head import pictures_of
 from blockdsl.drawing.theme import GUTTER_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box, span_pt
+from blockdsl.drawing.words import say_colouring
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
 from blockdsl.geometry import to_float
 
@@ -79,14 +80,15 @@ def other_colourings(facts: BlockFacts) -> list[Slice]:
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in facts.colourings]
-    slices = [heading("Other colourings")]
+    title = f"Other {say_colouring(facts.unit)}s"
+    slices = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]
         marks: list[Mark] = []
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (span_pt(_KEY_COLUMNS) + GUTTER_PT), 0.0)
         before = (5 if start else 1) * STEP_PT
-        head = (continued("Other colourings"),)
+        head = (continued(title),)
         slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=head))
     return slices
 

@@ -30,7 +30,7 @@ from blockdsl.drawing.theme import (
     Box,
     span_pt,
 )
-from blockdsl.drawing.words import many, say_between_marks
+from blockdsl.drawing.words import many, say_between_marks, say_colouring
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
 
@@ -89,7 +89,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
 
 def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
     if colouring:
-        yield f"in the colouring {colouring}"
+        yield f"in the {say_colouring(kind.block.unit)} {colouring}"
     if role := _ROLES[kind.role]:
         yield role
     block = kind.block

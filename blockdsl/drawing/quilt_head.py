@@ -14,7 +14,7 @@ from blockdsl.drawing.quilt_words import say_blocks, say_setting, title_of
 from blockdsl.drawing.sheet_fabrics import key_column
 from blockdsl.drawing.sheet_head import measures_slice, title_slice
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box, span_pt
-from blockdsl.drawing.words import many
+from blockdsl.drawing.words import many, say_colouring
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, RingFacts
 from blockdsl.wording import quilt_names
 from blockdsl.wording.english import capital
@@ -79,7 +79,7 @@ def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float) -> Dr
     marks: list[Mark] = [picture]
     y = 0.0
     told = [(fitted(title_of(kind), width - left, _NAME), _NAME)]
-    told += [(fitted(f"colouring {colouring}", width - left, _BODY), _BODY)] if colouring else []
+    told += [(fitted(f"{say_colouring(block.unit)} {colouring}", width - left, _BODY), _BODY)] if colouring else []
     told += [(f"Make {count:,}", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
     for words, style in told:
         marks += line(words, left, y + style.baseline_pt, style)

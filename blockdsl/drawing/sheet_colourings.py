@@ -10,6 +10,7 @@ from blockdsl.drawing.marks import Mark
 from blockdsl.drawing.prose import Style, continued, fitted, heading, line, lines_of
 from blockdsl.drawing.sheet_fabrics import key_column
 from blockdsl.drawing.theme import GUTTER_PT, INK, LEAD_PT, STEP_PT, Box, span_pt
+from blockdsl.drawing.words import say_colouring
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
 
 _ACROSS: Final = 2
@@ -25,14 +26,15 @@ def colouring_gallery(facts: BlockFacts) -> list[Slice]:
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in (None, *facts.colourings)]
-    slices = [heading("Colourings")]
+    title = f"{say_colouring(facts.unit)}s".capitalize()
+    slices = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]
         marks: list[Mark] = []
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
         before = 4 * STEP_PT if start else STEP_PT
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=(continued("Colourings"),)))
+        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=(continued(title),)))
     return slices
 
 

@@ -13,7 +13,7 @@ from blockdsl.drawing.prose import Style, heading
 from blockdsl.drawing.table import Cell, Column, table_head, table_row, words_cell
 from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box, span_pt
 from blockdsl.drawing.typeset import fraction_text
-from blockdsl.drawing.words import many, say_piece, say_subcut
+from blockdsl.drawing.words import many, say_colouring, say_piece, say_subcut
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
@@ -38,7 +38,7 @@ def recut_tables(facts: BlockFacts) -> list[Slice]:
         aside = "all other fabrics are cut as before" if len(rows) < len(plan.fabrics) else ""
         table = [table_row(_COLUMNS, row, ruled=place > 0) for place, row in enumerate(rows)]
         # A short table: all of it stays on one page.
-        bound = [heading(f"In the colouring {plan.name}", aside=aside), table_head(_COLUMNS), *table]
+        bound = [heading(f"In the {say_colouring(facts.unit)} {plan.name}", aside=aside), table_head(_COLUMNS), *table]
         slices += [*(replace(piece, keep=True) for piece in bound[:-1]), bound[-1]]
     return slices
 

@@ -45,7 +45,7 @@ from blockdsl.drawing.web_pictures import (
     rows_page,
 )
 from blockdsl.drawing.web_quilt_tables import cutting_parts, rows_table
-from blockdsl.drawing.words import CAUTIONS, many
+from blockdsl.drawing.words import CAUTIONS, many, say_colouring
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
@@ -142,7 +142,8 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> 
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     page = page_of(block)
     named = (Run(title_of(kind), target=page),) if page else plain(title_of(kind))
-    about = [text for text in (f"in the colouring {colouring}" if colouring else "", _ROLES[kind.role]) if text]
+    plan_words = f"in the {say_colouring(block.unit)} {colouring}" if colouring else ""
+    about = [text for text in (plan_words, _ROLES[kind.role]) if text]
     size = f"{plain_extent(block.finished, block.unit)} {block.unit} finished"
     return Card(
         (

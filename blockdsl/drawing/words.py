@@ -95,6 +95,11 @@ def is_by_patch(cut: CutFacts) -> bool:
     return cut.method == _ORDINARY_METHOD
 
 
+def say_colouring(unit: RulerUnit) -> str:
+    """`coloring` on a sheet in inches, which is in American English, `colouring` on one in centimetres."""
+    return "coloring" if unit == "in" else "colouring"
+
+
 def say_method(method: str) -> str:
     """What a way of making is called where it is printed: the trade's word where the language has one of its own."""
     return _METHODS.get(method, method)
@@ -251,7 +256,7 @@ def _say_fabrics(facts: BlockFacts, colouring: ColouringFacts | None) -> str:
 
 def say_colour_picture(facts: BlockFacts, colouring: ColouringFacts | None = None) -> str:
     """Alternative text of the block in colour."""
-    plan = "" if colouring is None else f", colouring {colouring.name}"
+    plan = "" if colouring is None else f", {say_colouring(facts.unit)} {colouring.name}"
     return (
         f"{facts.name}{plan} in colour: {plain_extent(facts.finished, facts.unit)} {facts.unit} finished, "
         f"{many(len(facts.placed), 'patch', 'patches')} of {_say_fabrics(facts, colouring)}."
