@@ -201,11 +201,13 @@ def _say_reading(facts: BlockFacts | QuiltFacts) -> str:
 
 
 def say_metric_rule(facts: BlockFacts) -> str:
-    """Why metric sizes are larger than the usual rule of thumb; empty where the rule is not meant.
+    """Why metric sizes are larger than the usual rule of thumb; empty where the rule is not meant or cuts nothing.
 
     Source: a leg needs 0.75 × (2 + √2) = 2.561 cm, a long edge 0.75 × (2 + 2√2) = 3.621 cm.
     """
     if facts.unit != "cm" or facts.seam != Fraction(3, 4):
+        return ""
+    if not any(cut.subcut != "none" or cut.method.endswith("at a time") for cut in facts.cutting):
         return ""
     return (
         "The usual metric rule adds 2.5 cm for half-square and 3.5 cm for quarter-square triangles. With a 0.75 cm "

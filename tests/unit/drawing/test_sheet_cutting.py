@@ -69,6 +69,8 @@ def test_metric_sheets_say_why_they_differ_from_the_usual_rule() -> None:
     assert "0.6 mm and 1.2 mm" in say_metric_rule(sample.in_centimetres())
     assert "up to the next 1 mm." in say_allowance(sample.in_centimetres())
     assert say_metric_rule(sample.harbour_light()) == ""
+    squares = [replace(cut, subcut="none", method="cut patches") for cut in sample.in_centimetres().cutting]
+    assert say_metric_rule(replace(sample.in_centimetres(), cutting=tuple(squares))) == ""
 
 
 def test_an_even_grid_is_told_by_its_cell_and_an_uneven_one_by_its_columns_and_rows() -> None:
