@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import combinations, pairwise
-from math import atan2, cos, degrees, hypot, radians, sin
+from math import atan2, cos, degrees, dist, hypot, radians, sin
 from typing import Any
 
 from numpy import errstate
 from shapely import affinity, buffer, set_precision, union_all
-from shapely.geometry import Point, Polygon, box
+from shapely.geometry import LineString, Point, Polygon, box
 
 from tests.outside.virtual.curves import band, has_curves, inset, straight_edges
 from tests.outside.virtual.plan import Patch, Spot
@@ -197,11 +197,21 @@ def allowance(cloth: Any, line: tuple[Spot, Spot], normal: Spot, seam: float) ->
     return float(min(depths)) - HAIR
 
 
-def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tuple[Any, Any], kind: str = "") -> Work:
+def sewn(
+    one: Work,
+    other: Work,
+    line: tuple[Spot, ...],
+    seam: float,
+    lies: tuple[Any, Any],
+    kind: str = "",
+    *,
+    ends_even: bool = False,
+) -> Work:
     """Two works joined along a seam; `lies` are the finished shapes of both.
 
     A straight seam is sewn an allowance from both raw edges, so that what is too large moves away from the seam. At a
-    seam with corners nothing can move: both must have their allowance beyond each stretch.
+    seam with corners nothing can move: both must have their allowance beyond each stretch. `ends_even`: along a seam
+    the other is slid until it stands out as far at both ends; else both as their own edges lead them.
     """
     ours, theirs = lies
     stretches = list(pairwise(line))
@@ -219,8 +229,13 @@ def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tupl
         if excess < -one.drift - NEAR or lack < -other.drift - NEAR:
             raise Fault(f"the cloth does not reach {-min(excess, lack):.3f} of the allowance beyond a seam")
         if len(stretches) == 1:
-            one = _slid(one, ours, (nx, ny), excess, seam)
-            other = _slid(other, theirs, (-nx, -ny), lack, seam)
+            square = _slid(one, (-nx * excess, -ny * excess)), _slid(other, (nx * lack, ny * lack))
+            along = _even_at_both_ends(square, lies, stretch, seam) if ends_even else None
+            if along is not None:
+                one, other = square[0], _slid(square[1], along)
+            else:
+                one = _slid_aside(one, ours, (nx, ny), excess, seam)
+                other = _slid_aside(other, theirs, (-nx, -ny), lack, seam)
     start, normal = line[0], normals[0]
     beyond = half_plane(start, normal)
     apart = ours.intersection(beyond).area < NEAR and theirs.difference(beyond).area < NEAR
@@ -232,7 +247,7 @@ def sewn(one: Work, other: Work, line: tuple[Spot, ...], seam: float, lies: tupl
     return Work((*one.faces, *other.faces), max(one.drift, other.drift))
 
 
-def _slid(work: Work, shape: Any, normal: Spot, excess: float, seam: float) -> Work:
+def _slid_aside(work: Work, shape: Any, normal: Spot, excess: float, seam: float) -> Work:
     """Slid away from a seam by what it is too large there: square to the seam, or along one of its own edges.
 
     Along an edge where that keeps its allowance: pieces with slanted seams are laid with their straight edges level.
@@ -248,7 +263,54 @@ def _slid(work: Work, shape: Any, normal: Spot, excess: float, seam: float) -> W
         edges = [edge for edge in _margins(work, shape, seam) if edge[0] * nx + edge[1] * ny < 1 - NEAR]
         ways = [(-x * excess / (x * nx + y * ny), -y * excess / (x * nx + y * ny)) for x, y in slanted]
         slide = max([slide, *ways], key=lambda way: round(min(m + way[0] * x + way[1] * y for x, y, m in edges), 6))
-    return replace(moved(work, *slide), drift=work.drift + hypot(*slide))
+    return _slid(work, slide)
+
+
+def _slid(work: Work, way: Spot) -> Work:
+    return replace(moved(work, *way), drift=work.drift + hypot(*way))
+
+
+def _even_at_both_ends(
+    works: tuple[Work, Work], lies: tuple[Any, Any], line: tuple[Spot, Spot], seam: float
+) -> Spot | None:
+    """How to slide the other work along a seam, so that it stands out as far at both ends.
+
+    None where the edge of either runs on beyond an end: nothing can be seen there.
+    """
+    beyond = [
+        [_stands_out(work.cloth, shape, ends, seam) for work, shape in zip(works, lies, strict=True)]
+        for ends in (line[::-1], line)
+    ]
+    start, end = (None if None in found else found[1] - found[0] for found in beyond)  # type: ignore[operator]
+    if start is None or end is None:
+        return None
+    more = (start - end) / 2
+    (a, b), (x, y) = line
+    return (x - a) * more / dist(*line), (y - b) * more / dist(*line)
+
+
+def _stands_out(cloth: Any, shape: Any, line: tuple[Spot, Spot], seam: float) -> float | None:
+    """How far, along a seam, cloth reaches beyond where it should at the seam's end; None where its edge runs on."""
+    (a, b), (x, y) = line
+    length = dist(*line)
+    ux, uy = (x - a) / length, (y - b) / length
+    if shape.distance(Point(x + ux * seam / 16, y + uy * seam / 16)) < NEAR:
+        return None
+    deep = 12 * seam
+    ray = LineString([((a + x) / 2, (b + y) / 2), (x + ux * deep, y + uy * deep)])
+    reach = [_first_run(each, ray) for each in (cloth, grown(shape, seam))]
+    return reach[0] - reach[1] if min(reach) > 0 else None
+
+
+def _first_run(cloth: Any, ray: Any) -> float:
+    """How far from its start a ray lies on cloth."""
+    parts = ray.intersection(cloth)
+    ends = [
+        sorted(ray.project(Point(spot)) for spot in part.coords)
+        for part in getattr(parts, "geoms", (parts,))
+        if part.geom_type == "LineString" and not part.is_empty
+    ]
+    return max((end[-1] for end in ends if end[0] < NEAR), default=0)
 
 
 def _margins(work: Work, shape: Any, seam: float) -> list[tuple[float, float, float]]:

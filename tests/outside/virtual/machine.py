@@ -113,7 +113,7 @@ def _sewn(hand: Hand, plan: Plan, piles: Piles, table: dict[int, list[Stack]], t
                 ends += later
             else:
                 ends = closed(ends, whole, other, theirs, plan.seam)
-            whole = sewn(whole, other, line, plan.seam, (lies, theirs), seam.kind)
+            whole = sewn(whole, other, line, plan.seam, (lies, theirs), seam.kind, ends_even=plan.ends_even)
             lies = joined([lies, theirs])
         works.append((whole, lies))
     if ends:

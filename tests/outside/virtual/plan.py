@@ -142,7 +142,11 @@ class Area:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """`trim` is what the file says after `trim`: facts do not hold it."""
+    """`trim` is what the file says after `trim`: facts do not hold it.
+
+    `ends_even`: how she lays two parts along a straight seam, so that they stand out alike at both ends; else pieces
+    with slanted seams with their own straight edges level.
+    """
 
     seam: float
     measure: float
@@ -156,6 +160,7 @@ class Plan:
     usable: float = 40
     papers: dict[str, tuple[Area, ...]] = field(default_factory=dict)
     squared: tuple[float, float] = SQUARED["in"]
+    ends_even: bool = False
 
 
 def number(text: str) -> float:
