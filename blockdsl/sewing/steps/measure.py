@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root, to_float
 from blockdsl.geometry.polygon import bounding_box, cross, dot, edges, step
+from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Measure
 from blockdsl.sewing.steps.directions import ORDER, outward, towards
 from blockdsl.sewing.steps.edges import is_rectangle
@@ -50,7 +52,9 @@ def measure_of(variant: Variant, seam: Fraction) -> Measure:
         width, height = finished_size(variant)
         return Measure((width + 2 * seam, height + 2 * seam), points=_points(variant))
     across = _across(outline)
-    return _edge(outline, seam) if across is None else Measure(None, length=across + 2 * seam, across=True)
+    if across is None:
+        return _edge(outline, seam, variant.picture)
+    return Measure(None, length=across + 2 * seam, across=True)
 
 
 def _across(outline: Polygon) -> Exact | None:
@@ -71,8 +75,12 @@ def _across(outline: Polygon) -> Exact | None:
     return inside[0] / _length(way) if inside else None
 
 
-def _edge(outline: Polygon, seam: Fraction) -> Measure:
-    """The length of an edge whose place has a name that no other edge has: upright and level ones first, then long."""
+def _edge(outline: Polygon, seam: Fraction, picture: Sequence[Patch]) -> Measure:
+    """The length of an edge whose place has a name that no other edge has: upright and level ones first, then long.
+
+    Beside a curved edge it goes on beyond its corner as far as the curve begins to lead away from it there.
+    """
+    leads = _curves_from(picture)
     count = len(outline)
     named: dict[str, list[int]] = {}
     ring = list(edges(outline))
@@ -83,14 +91,28 @@ def _edge(outline: Polygon, seam: Fraction) -> Measure:
             number = named[place][0]
             start, end = ring[number]
             before, after = outline[number - 1], outline[(number + 2) % count]
-            ends = beyond(end, start, before), beyond(start, end, after)
+            ends = beyond(end, start, leads.get(start, before)), beyond(start, end, leads.get(end, after))
             whole = _length(step(start, end))
-            if min(ends) == max(ends) == 1:
+            if min(ends) == max(ends) == 1 and not leads.keys() & {start, end}:
                 return Measure(None, place, whole + 2 * seam)
             length = to_float(whole) + float(seam) * sum(ends)
             return Measure(None, place, Fraction(round(length * _FINE), _FINE), about=True)
     left, top, right, bottom = bounding_box(outline)
     return Measure((right - left + 2 * seam, bottom - top + 2 * seam))
+
+
+def _curves_from(picture: Sequence[Patch]) -> dict[Point, Point]:
+    """For each corner from which a curve leads a point that lies straight on from there, the way the curve begins."""
+    found: dict[Point, Point] = {}
+    for side in (side for patch in picture if patch.curved for side in patch.curved.sides()):
+        if side.bend is None:
+            continue
+        for here, there in ((side.start, side.end), (side.end, side.start)):
+            out = step(side.bend.centre, here)
+            way = Point(-out.y, out.x)
+            on = sign(dot(way, step(here, there)))
+            found[here] = Point(here.x + on * way.x, here.y + on * way.y)
+    return found
 
 
 def _points(variant: Variant) -> int:
