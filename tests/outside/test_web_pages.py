@@ -54,9 +54,9 @@ def test_a_site_says_what_stays_on_the_bias(demo_site: Path) -> None:
     # Only the hourglass is sewn of triangles: quarters of a square that is cut twice corner to corner, whose long edge
     # is the side of the square, on the straight grain. The half squares and the beams are made of squares.
     page = read_page(demo_site / "harbour-light.html")
-    told = [paragraph.words for paragraph in page.all("p") if paragraph.words.startswith("On the bias")]
+    told = [paragraph.words for paragraph in page.all("p") if paragraph.words.startswith("Bias edges")]
     assert len(told) == 1
-    assert re.search(r"as told here: the short edges of D\.", told[0])
+    assert re.search(r"if cut as listed: the short edges of D\.", told[0])
 
 
 def test_every_unit_has_a_box_to_tick_and_says_what_it_should_measure(demo_site: Path) -> None:
