@@ -8,9 +8,9 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Final
 
+from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
 from blockdsl.analysis.names import Names, bring_in
 from blockdsl.analysis.place import Placer
-from blockdsl.analysis.pressing import read_pressing, report_repeated_ways
 from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
@@ -82,7 +82,7 @@ class Shelf:
 
     def _book(self, book: ast.BookDeclaration) -> BookDesign:
         self._report_repeats(book)
-        report_repeated_ways(book.lines, self._problems)
+        report_choices(book.lines, self._problems)
         author, paper, techniques = "", "letter", False
         chapters = [_Chapter("")]
         for line in book.lines:
@@ -101,8 +101,8 @@ class Shelf:
             advice = 'name one, for example `block "Harbour Light" sizes 6 12 in`'
             self._report("book-without-blocks", book.name.span, advice, name=book.name.text)
         kept = tuple(ChapterDesign(part.title, tuple(part.items)) for part in chapters if part.title or part.items)
-        pressing = read_pressing(book.lines)
-        return BookDesign(book.name.text, book.name.span, author, paper, kept, techniques, pressing)
+        pressing, language = read_pressing(book.lines), read_language(book.lines)
+        return BookDesign(book.name.text, book.name.span, author, paper, kept, techniques, pressing, language)
 
     def _item(self, line: ast.BookLine) -> Sequence[WordsInBook | BlockInBook | QuiltInBook]:
         """What the line puts into its chapter."""

@@ -9,10 +9,10 @@ from itertools import pairwise
 from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.curves import report_tight_curves
+from blockdsl.analysis.maker_choices import read_language, read_pressing
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.neighbours import report_colourings, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
-from blockdsl.analysis.pressing import read_pressing
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_grains, read_settings
 from blockdsl.diagnostics import Problems
@@ -89,6 +89,7 @@ def _assemble(
         grains=read_grains(block.lines),
         compares_methods=any(isinstance(line, ast.Compare) for line in block.lines),
         pressing=read_pressing(block.lines),
+        language=read_language(block.lines),
     )
 
 

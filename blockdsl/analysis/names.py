@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from blockdsl.analysis.cutters import read_cutter
-from blockdsl.analysis.pressing import report_repeated_ways
+from blockdsl.analysis.maker_choices import report_choices
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.diagnostics import Problems, Source, Span, nearest_word
 from blockdsl.model import Fabric, RulerUnit, value_of
@@ -178,7 +178,7 @@ def _width(declaration: ast.FabricDeclaration, problems: Problems) -> tuple[Frac
 
 def _declare_maker(maker: ast.MakerDeclaration, problems: Problems, names: Names) -> None:
     """The first stands; none gives way to another, because a project has one maker."""
-    report_repeated_ways(maker.lines, problems)
+    report_choices(maker.lines, problems)
     first = names.maker
     if first is None:
         names.maker = maker

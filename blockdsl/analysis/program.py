@@ -6,11 +6,11 @@ from dataclasses import dataclass, replace
 
 from blockdsl.analysis.books import Shelf
 from blockdsl.analysis.letters_printed import read_further_font, report_letters_not_in_font
+from blockdsl.analysis.maker_choices import Choices, Settled, read_language, read_pressing
 from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
 from blockdsl.analysis.place import Placer
-from blockdsl.analysis.pressing import Pressed, read_pressing
 from blockdsl.analysis.reading import Reader
 from blockdsl.analysis.recolouring import Supposed
 from blockdsl.analysis.resize import design_at_all_sizes
@@ -18,7 +18,8 @@ from blockdsl.analysis.settings import read_choices
 from blockdsl.analysis.supposing import report_no_such_colouring, suppose
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.fonts.further import FurtherFont
-from blockdsl.model import BlockDesign, BookDesign, Choice, PressingChoice, QuiltDesign
+from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
+from blockdsl.model.language import Language
 from blockdsl.syntax import ast, ast_quilt
 
 Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
@@ -47,21 +48,30 @@ class Program:
     font: FurtherFont | None = None
 
 
-def analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None = None) -> Program:
+def analyse(
+    source: Source,
+    reader: Reader,
+    problems: Problems,
+    what_if: WhatIf | None = None,
+    language: Language | None = None,
+) -> Program:
     """Resolve, place and prove every block that `source` declares, set its quilts and put its books together.
 
-    Blocks and quilts with errors are left out. With `what_if` all of it is as is supposed there, not as the file says.
+    Blocks and quilts with errors are left out. With `what_if` all of it is as is supposed there, not as the file says;
+    `language` is what all pages are in, whatever the file says.
     """
 
     def attempt(supposed: WhatIf | None, found: Problems) -> Program:
-        return _analyse(source, reader, found, supposed)
+        return _analyse(source, reader, found, supposed, language)
 
     if what_if is None or what_if == WhatIf():
         return attempt(None, problems)
     return suppose(attempt, lambda program: program.quilts, what_if, problems)
 
 
-def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None) -> Program:
+def _analyse(
+    source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None, language: Language | None
+) -> Program:
     names = bring_together(source, reader, problems)
     font = read_further_font(names, reader, problems)
     report_letters_not_in_font(names.main, font, problems)
@@ -103,17 +113,13 @@ def _analyse(source: Source, reader: Reader, problems: Problems, what_if: WhatIf
     )
     if what_if is not None:
         program = _supposed(program, what_if, problems)
-    return _pressed(program, None if names.maker is None else read_pressing(names.maker.lines))
-
-
-def _pressed(program: Program, maker: PressingChoice | None) -> Program:
-    """The program with the choice of pressing that holds for each design where it is printed."""
-    pressed = Pressed(maker)
+    said = () if names.maker is None else names.maker.lines
+    settled = Settled(Choices(read_pressing(said), read_language(said), language))
     return replace(
         program,
-        blocks=tuple(map(pressed.block, program.blocks)),
-        quilts=tuple(map(pressed.quilt, program.quilts)),
-        books=tuple(map(pressed.book, program.books)),
+        blocks=tuple(map(settled.block, program.blocks)),
+        quilts=tuple(map(settled.quilt, program.quilts)),
+        books=tuple(map(settled.book, program.books)),
     )
 
 

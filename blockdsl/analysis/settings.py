@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeVar
 
+from blockdsl.analysis.maker_choices import report_choices
 from blockdsl.analysis.names import Names
-from blockdsl.analysis.pressing import report_repeated_ways
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
 from blockdsl.model.lengths import write_size
@@ -49,7 +49,7 @@ class Settings:
 def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings | None:
     """The settings, with the usual ones where none are given; None when the size cannot be told (reported)."""
     _report_repeats(block.lines, problems)
-    report_repeated_ways(block.lines, problems)
+    report_choices(block.lines, problems)
     size = _first(block.lines, ast.Size)
     if size is None:
         if not any(isinstance(line, ast.Damaged) and line.keyword == "size" for line in block.lines):

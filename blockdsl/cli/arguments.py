@@ -11,6 +11,7 @@ from blockdsl.cli.outputs import ASKED, KINDS, USUAL_MARGIN_MM
 from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
 from blockdsl.cli.telling import MESSAGE_FORMATS
 from blockdsl.drawing.theme import PAPERS, paper_named
+from blockdsl.model.language import LANGUAGES
 
 _MOST_JOBS: Final = 256
 MOST_MARGIN_MM: Final = 50
@@ -58,6 +59,16 @@ def _command(commands: _Commands[ArgumentParser], name: str, words: str, more: s
         description=f"{words[0].upper()}{words[1:]}.{more}",
         epilog=_STATUSES,
         formatter_class=RawDescriptionHelpFormatter,
+    )
+
+
+def _language(command: ArgumentParser) -> None:
+    command.add_argument(
+        "--language",
+        choices=LANGUAGES,
+        metavar="LANGUAGE",
+        help=f"what the pages are in, whatever the files say: {', '.join(LANGUAGES)} (American English where sizes are "
+        "in inches, British where they are in centimetres)",
     )
 
 
@@ -117,6 +128,7 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         metavar="LENGTH",
         help="what the printer leaves white round templates on the larger papers, such as '15 mm' or '1/2 in' (12 mm)",
     )
+    _language(command)
     command.add_argument(
         "--check-print",
         action="store_true",
@@ -228,6 +240,7 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument(
         "--no-cloth", action="store_true", help="leave out how the cloth of quilts is cut, which takes longest to plan"
     )
+    _language(command)
     _cache_options(command)
     _message_format(command)
 
@@ -301,6 +314,7 @@ def _gallery(commands: _Commands[ArgumentParser]) -> None:
         "--title", type=_printed_words, default="Gallery", metavar="TEXT", help="what stands over it (Gallery)"
     )
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
+    _language(command)
     _message_format(command)
 
 

@@ -39,7 +39,7 @@ def build(arguments: Namespace) -> int:
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
-    asked = Asked(arguments.paper, creation_date(os.environ), arguments.margin)
+    asked = Asked(arguments.paper, creation_date(os.environ), arguments.margin, arguments.language)
     cache = asked_cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
@@ -119,11 +119,12 @@ class _Wanted:
     def anew(self, origin: Input) -> list[Job]:
         """The work on a file that was remembered, where what is kept of it turns out to be damaged."""
         fresh = Input(origin.source, origin.path, Problems(), origin.readable)
-        return [job for each in plan([work_through(fresh)], self.kinds, self.asked) for job in each.jobs]
+        works = [work_through(fresh, language=self.asked.language)]
+        return [job for each in plan(works, self.kinds, self.asked) for job in each.jobs]
 
     def _look(self, inputs: Sequence[Input], faults: list[Exception]) -> list[Worked]:
         works: list[Worked] = []
-        look = partial(work_through, what_if=self.what_if)
+        look = partial(work_through, what_if=self.what_if, language=self.asked.language)
         for found in run_all(look, inputs, self.processes, _WORTH_SHARING_FILES):
             if isinstance(found, Exception):
                 faults.append(found)

@@ -23,7 +23,7 @@ def gallery(arguments: Namespace) -> int:
     blocks: list[BlockFacts] = []
     works: list[Worked] = []
     for origin in open_inputs(arguments.files):
-        worked = work_through(origin)
+        worked = work_through(origin, language=arguments.language)
         teller.tell(origin.problems)
         blocks += worked.facts.blocks
         works.append(worked)

@@ -32,13 +32,13 @@ def facts(arguments: Namespace) -> int:
     documents = []
     works: list[Worked] = []
     for origin in origins:
-        key = memory_key(origin, "facts", what_if, arguments.no_cloth)
+        key = memory_key(origin, "facts", what_if, arguments.no_cloth, arguments.language)
         known = recall(cache, key, origin) if origin.readable and cache.folder is not None else None
         if known is not None:
             teller.tell(known.problems)
             documents.append(known.data.decode())
             continue
-        worked = work_through(origin, what_if=what_if)
+        worked = work_through(origin, what_if=what_if, language=arguments.language)
         works.append(worked)
         refuse_without_quilts(works, [what_if])
         teller.tell(origin.problems)

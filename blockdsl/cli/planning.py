@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from blockdsl.diagnostics import Problems, Source, Span
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
+    from blockdsl.model.language import Language
 
 USUAL_PAPER: Final = "letter"
 EVERYTHING: Final = frozenset(KINDS)
@@ -52,11 +53,12 @@ class Planned:
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """How the user asked for pages to be printed; `paper` is None where the file's book may say."""
+    """How the user asked for pages to be printed; `paper` and `language` are None where the file may say."""
 
     paper: str | None
     created: datetime | None
     margin_mm: float
+    language: Language | None = None
 
     def on(self, usual: str, font: FurtherFont | None = None) -> Print:
         """The printing on the paper that was asked for, or else on the usual one; `font` is the maker's own."""
@@ -155,7 +157,7 @@ def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Pri
 
 def _pressed_alike(block: BlockFacts) -> BlockFacts:
     sizes = tuple(map(_pressed_alike, block.sizes))
-    return replace(block, pressing="as it nests", sizes=sizes)
+    return replace(block, pressing="as it nests", language="en-US", sizes=sizes)
 
 
 class _Names:
@@ -177,7 +179,8 @@ class _Names:
     def is_new(self, block: BlockFacts, *, however_pressed: bool = False) -> bool:
         """Whether this very block has no name yet; it has one from now on.
 
-        `however_pressed`: templates and papers are the same however seams are pressed.
+        `however_pressed`: templates and papers are the same however seams are pressed, and the words of a book in
+        another language are on those of its own pages.
         """
         known = self._known.setdefault(block.name, [])
         if block in known or (however_pressed and _pressed_alike(block) in map(_pressed_alike, known)):

@@ -12,6 +12,7 @@ from blockdsl.analysis.override import WhatIf
 from blockdsl.cli.inputs import Input, RememberingReader, project_folder
 from blockdsl.diagnostics import Span
 from blockdsl.facts import FileFacts, collect_facts
+from blockdsl.model.language import Language
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,13 +39,16 @@ class Worked:
         return self.origin.problems.has_errors
 
 
-def work_through(origin: Input, what_if: WhatIf | None = None) -> Worked:
-    """All that a file says, or what comes of it if something is supposed; problems go to its own collector."""
+def work_through(origin: Input, what_if: WhatIf | None = None, language: Language | None = None) -> Worked:
+    """All that a file says, or what comes of it if something is supposed; problems go to its own collector.
+
+    `language` is what its pages are in, whatever it says.
+    """
     if not origin.readable:
         return Worked(origin, FileFacts(origin.source.name, (), (origin.source.name,)), (), ())
     with about(origin.source.name):
         reader = RememberingReader(project_folder(origin.path))
-        program = analyse(origin.source, reader, origin.problems, what_if)
+        program = analyse(origin.source, reader, origin.problems, what_if, language)
         facts = collect_facts(program, origin.problems)
     return Worked(origin, facts, tuple(reader.read.items()), tuple(design.span for design in program.blocks))
 

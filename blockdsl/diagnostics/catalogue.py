@@ -576,6 +576,11 @@ CATALOGUE: dict[str, Entry] = {
         "no seam is pressed `{text}`",
         "Seams are pressed open, as they nest, or toward the darker fabric.",
     ),
+    "language-unknown": Entry(
+        "error",
+        "pages cannot be in `{tag}`",
+        "Sheets, books and sites are printed in one of the languages that blockdsl has all the words of.",
+    ),
     # --- sewing
     "cannot-be-sewn": Entry(
         "error",

@@ -17,10 +17,9 @@ from blockdsl.drawing.typeset import fraction_text
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.wording.english import capital
+from blockdsl.wording.grammar import capital
 from blockdsl.wording.measures import length_words
 from blockdsl.wording.messages import Messages, messages
-from blockdsl.wording.steps import language_of
 
 _PICTURE_PT: Final = 96.0
 _ACROSS: Final = 3
@@ -31,7 +30,7 @@ _CARE: Final = ("cutter", "fold", "iron", "blades")
 
 def foundation_head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     """The marks of the head at the top of the box, and the y of the rule that ends it."""
-    words = messages(language_of(facts))
+    words = messages(facts.language)
     size = show_extent(facts.finished, facts.unit)
     marks, y = headed(facts.name, words("papers-guide-subtitle", size=size), _guide(facts, words), box)
     joined = list(_joined(facts))

@@ -17,7 +17,6 @@ from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperPat
 from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.geometry.offset import trim_points
 from blockdsl.wording.messages import Messages, messages
-from blockdsl.wording.steps import language_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +63,7 @@ class PaperPattern:
 
 def paper_patterns(foundation: FoundationFacts, facts: BlockFacts, copies: int) -> list[PaperPattern]:
     """The papers of a unit, section by section: all copies of the first, then all of the second."""
-    words = messages(language_of(facts))
+    words = messages(facts.language)
     return [
         _paper_pattern(paper, foundation, facts, (copy, copies), words)
         for paper in foundation.papers

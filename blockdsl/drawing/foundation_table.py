@@ -11,7 +11,7 @@ from blockdsl.drawing.foundation_pattern import PaperPattern, TableLine
 from blockdsl.drawing.marks import Mark, Path, Text, Weight
 from blockdsl.drawing.theme import ACCENT, GUTTER_PT, HAIRLINE_PT, INK, QUIET, RULE, Box
 from blockdsl.drawing.typeset import ellipsis, measure, wrap
-from blockdsl.wording.english import listed
+from blockdsl.wording.grammar import listed
 from blockdsl.wording.messages import Messages, messages
 
 _SIZE_PT: Final = 8.5

@@ -17,7 +17,7 @@ from blockdsl.drawing.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QU
 from blockdsl.drawing.words import many, say_colouring
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, RingFacts
 from blockdsl.wording import quilt_names
-from blockdsl.wording.english import capital
+from blockdsl.wording.grammar import capital
 
 _PICTURE_COLUMNS: Final = 8
 _TALLEST_PT: Final = 330.0

@@ -23,7 +23,7 @@ from blockdsl.facts.finishingfacts import FabricClothFacts, FinishingFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import ceil_to
 from blockdsl.wording import quilt_names
-from blockdsl.wording.english import capital
+from blockdsl.wording.grammar import capital
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)

@@ -28,9 +28,9 @@ from blockdsl.facts.techniquefacts import (
     Press,
     Words,
 )
-from blockdsl.facts.techniques import english_of
 from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box
+from blockdsl.model.language import Language, usual_language
 from blockdsl.wording.lessons import describe_picture
 
 _TOLD: Final = Style(SMALL_PT, "regular", INK)
@@ -47,7 +47,7 @@ _ORDER: Final = (Paper, Cloth, Line, Dot, Press, Cutting, Measured, Gap, Words)
 
 
 def technique_picture(
-    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, english: str = ""
+    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, language: Language | None = None
 ) -> Figure:
     """The scene in the middle of the box, with what it shows for those who cannot see it."""
     setting = set_scene(picture, box)
@@ -55,7 +55,7 @@ def technique_picture(
     # Cloth lies as it is listed; everything else lies on it.
     for item in sorted(picture.items, key=_layer):
         marks += _drawn(item, picture, setting, fabrics, unit)
-    return Figure(describe_picture(picture, unit, english or english_of(unit)), tuple(marks))
+    return Figure(describe_picture(picture, unit, language or usual_language(unit)), tuple(marks))
 
 
 def _layer(item: Item) -> int:

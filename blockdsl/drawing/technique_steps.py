@@ -102,7 +102,7 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
         told = _TOLD_PT if picture.hand else 0.0
         height = cards.picture_pt - 2 * _INNER_PT - told
         inner = Box(place * each + _INNER_PT, _INNER_PT + told, each - 2 * _INNER_PT, height)
-        marks.append(technique_picture(picture, section.fabrics, section.unit, inner, section.english))
+        marks.append(technique_picture(picture, section.fabrics, section.unit, inner, section.language))
         if picture.hand:
             hand = f"{picture.hand}-handed"
             marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)

@@ -31,7 +31,7 @@ from blockdsl.drawing.web_parts import (
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
 from blockdsl.geometry import Exact
-from blockdsl.wording.english import capital
+from blockdsl.wording.grammar import capital
 from blockdsl.wording.lessons import (
     section_shown,
     section_title,
@@ -70,7 +70,7 @@ def _steps(section: TechniqueSection) -> Iterator[Card]:
 
 def _pictures(section: TechniqueSection, step: Step) -> Iterator[Picture]:
     for scene in step.pictures:
-        figure = technique_picture(scene, section.fabrics, section.unit, _SCENE, section.english)
+        figure = technique_picture(scene, section.fabrics, section.unit, _SCENE, section.language)
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (figure,))
         yield Picture(page, f"{scene.hand}-handed" if scene.hand else "")
 

@@ -20,6 +20,7 @@ from blockdsl.facts.papers import PaperOfPatch
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved, CurvedArea
 from blockdsl.model.fabric import PressingChoice
+from blockdsl.model.language import Language
 
 if TYPE_CHECKING:
     from blockdsl.facts.alternatives import Alternative
@@ -220,7 +221,8 @@ class BlockFacts:
     paper on which they lie (columns of 1, 2, 1 lie on four squares) and `cell` the finished size of its square;
     when no such grid is of use `grid` counts the block's own columns and rows and `cell` is None. `family` is the
     kind of block that it is, None when the designer does not say, and `sources` where it comes from. `sizes` are the
-    same block at the further sizes that it asks for. `pressing` is how its seams are pressed where this is printed.
+    same block at the further sizes that it asks for. `pressing` is how its seams are pressed where this is printed,
+    `language` that of the pages.
     `drift` says where sizes rounded to the ruler add up to more than a seam takes in.
     """
 
@@ -256,6 +258,7 @@ class BlockFacts:
     sizes: tuple[BlockFacts, ...] = ()
     appliques: tuple[AppliqueFacts, ...] = ()
     pressing: PressingChoice = "as it nests"
+    language: Language = "en-US"
     drift: DriftFacts | None = None
 
     @property

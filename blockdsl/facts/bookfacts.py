@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.model.fabric import PressingChoice
+from blockdsl.model.language import Language
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +47,7 @@ class ChapterFacts:
 
 @dataclass(frozen=True, slots=True)
 class BookFacts:
-    """A whole book. `paper` is a paper's name such as `letter` or `roll 36 in`; `language` a tag such as `en`."""
+    """A whole book. `paper` is a paper's name such as `letter` or `roll 36 in`; `language` that of its pages."""
 
     name: str
     author: str
@@ -54,7 +55,7 @@ class BookFacts:
     chapters: tuple[ChapterFacts, ...]
     techniques: bool
     pressing: PressingChoice = "as it nests"
-    language: str = "en"
+    language: Language = "en-US"
 
     @property
     def blocks(self) -> Iterator[BookBlockFacts]:

@@ -45,6 +45,7 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch, QuiltDesign
+from blockdsl.model.language import usual_language
 from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
 from blockdsl.sewing.classes import is_mirror_image
@@ -154,6 +155,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         compares_methods=design.compares_methods,
         sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
         pressing=design.pressing or "as it nests",
+        language=design.language or usual_language(design.unit),
         drift=drift,
     )
 

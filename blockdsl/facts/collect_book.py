@@ -16,7 +16,8 @@ FactsOfQuilt = Callable[[QuiltDesign], QuiltFacts]
 def collect_book(book: BookDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt) -> BookFacts:
     """The book with the facts of its blocks and quilts, which the two functions give."""
     chapters = tuple(_chapter(chapter, facts_of, facts_of_quilt) for chapter in book.chapters)
-    return BookFacts(book.name, book.author, book.paper, chapters, book.techniques, book.pressing or "as it nests")
+    pressing, language = book.pressing or "as it nests", book.language or "en-US"
+    return BookFacts(book.name, book.author, book.paper, chapters, book.techniques, pressing, language)
 
 
 def _chapter(chapter: ChapterDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt) -> ChapterFacts:

@@ -24,6 +24,7 @@ from blockdsl.facts.quiltfacts import (
 )
 from blockdsl.geometry import square_root
 from blockdsl.model import BlockDesign
+from blockdsl.model.language import usual_language
 from blockdsl.model.quilt import AssemblyRow, QuiltDesign, Ring
 
 FactsOf = Callable[[BlockDesign], BlockFacts]
@@ -70,6 +71,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
         shrinkage=quilt.shrinkage,
         finishing=finishing,
         pressing=quilt.pressing or "as it nests",
+        language=quilt.language or usual_language(quilt.unit),
     )
 
 

@@ -151,6 +151,7 @@ def block_document(
         "sizes": [_extent(extent, say) for extent in (block.finished, *asked)],
         "at_sizes": size_documents(block.sizes, lambda size: block_document(size, (), describe)),
         "pressing": block.pressing,
+        "language": block.language,
         "notes": list(block.notes),
         "placed": [_placed(patch, say) for patch in block.placed],
         "appliques": [

@@ -47,6 +47,7 @@ def book_document(book: BookFacts, block_document: Callable[[BlockFacts], dict[s
         "author": book.author,
         "paper": book.paper,
         "pressing": book.pressing,
+        "language": book.language,
         "chapters": [
             {"title": chapter.title, "items": [item(found) for found in chapter.items]} for chapter in book.chapters
         ],

@@ -69,6 +69,7 @@ def quilt_document(quilt: QuiltFacts, describe: DescribeQuilt | None = None) -> 
             for cloth in quilt.cloth
         ],
         "pressing": quilt.pressing,
+        "language": quilt.language,
         "notes": list(quilt.notes),
     }
 

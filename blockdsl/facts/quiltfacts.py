@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, Piece, RulerUnit, Subcut
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
 from blockdsl.model.fabric import PressingChoice
+from blockdsl.model.language import Language
 from blockdsl.model.quilt import Corners, InRow, KindRole, PieceRole, PlacedBlock, RowKind, Setting
 
 if TYPE_CHECKING:
@@ -169,6 +170,7 @@ class QuiltFacts:
     shrinkage: Fraction | None = None
     finishing: QuiltFinishing | None = field(default=None, compare=False)
     pressing: PressingChoice = "as it nests"
+    language: Language = "en-US"
 
     @property
     def fabrics(self) -> tuple[FabricClothFacts, ...]:

@@ -11,6 +11,7 @@ from fractions import Fraction
 
 from blockdsl.facts.blockfacts import CutFacts, Extent, FabricFacts, RulerUnit
 from blockdsl.geometry import Exact
+from blockdsl.model.language import Language
 from blockdsl.sewing.techniques.scene import (
     Cloth,
     Cutting,
@@ -88,7 +89,7 @@ class UnitUse:
     unfinished: Extent
     cuts: tuple[CutFacts, ...]
     fabrics: Mapping[str, str]
-    english: str = "en-US"
+    language: Language = "en-US"
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +98,7 @@ class TechniqueSection:
 
     `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell, if
     they are `sized`. Lengths are in the
-    section's own `unit`, all but those of `uses`; `english` is that in which it is told.
+    section's own `unit`, all but those of `uses`; `language` is that in which it is told.
     """
 
     shape: str
@@ -110,7 +111,7 @@ class TechniqueSection:
     table: SizeTable
     uses: tuple[UnitUse, ...]
     sized: bool = True
-    english: str = "en-US"
+    language: Language = "en-US"
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,7 @@ from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import bounding_box
+from blockdsl.model.language import Language, usual_language
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 from blockdsl.sewing.techniques import LESSONS, Topic
 
@@ -44,28 +45,23 @@ SET_IN, PARTIAL, MITERED, BIAS = "set-in seams", "partial seams", "mitered corne
 """Lessons of seams that no method of the language makes, by the names that they have among the methods."""
 
 
-def english_of(unit: RulerUnit) -> str:
-    """The English that goes with a ruler: American with inches, British with centimetres."""
-    return "en-US" if unit == "in" else "en-GB"
-
-
 def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = ()) -> tuple[TechniqueFacts, ...]:
     """The techniques that blocks and quilts use, in the order of the lessons, each with all the blocks' units.
 
-    All are told in one English, that of the first block or quilt.
+    All are told in one language, that of the first block or quilt.
     """
-    units: list[RulerUnit] = [*(block.unit for block in blocks), *(quilt.unit for quilt in quilts)]
-    english = english_of(units[0]) if units else ""
+    languages = [*(block.language for block in blocks), *(quilt.language for quilt in quilts)]
+    language = languages[0] if languages else None
     found: dict[str, list[TechniqueFacts]] = {}
     for block in blocks:
         used = _used_by(block)
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]
             if shapes:
-                found.setdefault(method, []).append(technique_facts(method, shapes, block, block.unit, english))
+                found.setdefault(method, []).append(technique_facts(method, shapes, block, block.unit, language))
     for quilt in quilts:
         for method in sewn_in_quilt(quilt):
-            found.setdefault(method, []).append(technique_facts(method, [PLAIN], None, quilt.unit, english))
+            found.setdefault(method, []).append(technique_facts(method, [PLAIN], None, quilt.unit, language))
     return tuple(_together(found[method]) for method in LESSONS if method in found)
 
 
@@ -112,12 +108,12 @@ def technique_facts(
     shapes: Sequence[str],
     block: BlockFacts | None,
     unit: RulerUnit = "in",
-    english: str = "",
+    language: Language | None = None,
 ) -> TechniqueFacts:
     """The pages of one method: for each shape its steps, the block's units that are made so, common sizes.
 
     Units:  lengths in the block's unit, or in `unit` when there is no block; its seam and measure likewise. It is told
-            in `english`, or in that of the unit.
+            in `language`, or in that of the unit.
     Errors: KeyError for a method that the language does not have. A shape that the method does not make gets the
             method's first topic.
     """
@@ -127,7 +123,7 @@ def technique_facts(
     seam, measure = USUAL[unit] if block is None else (block.seam, block.measure)
     wanted = dict.fromkeys(topic_shape(method, shape) for shape in shapes)
     sections = tuple(
-        _section(method, lesson.topics[shape], block, (unit, seam, measure), english or english_of(unit))
+        _section(method, lesson.topics[shape], block, (unit, seam, measure), language or usual_language(unit))
         for shape in wanted
     )
     return TechniqueFacts(method, sections)
@@ -150,8 +146,8 @@ def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], t
     return topic.steps(replace(measures, dark=dark_roles(fabrics), made=made, open_seams=open_seams)), fabrics
 
 
-def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler, english: str) -> TechniqueSection:
-    uses = {place: _use(place, block, english) for place in _places(method, topic, block)} if block is not None else {}
+def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler, language: Language) -> TechniqueSection:
+    uses = {place: _use(place, block, language) for place in _places(method, topic, block)} if block is not None else {}
     fits = (place for place in uses if block is not None and _is_shown(block.units[place], topic))
     place = next(fits, None)
     first = None if place is None or block is None else block.units[place]
@@ -175,7 +171,7 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler, 
         table=size_table(method, topic.shape, ruler),
         uses=tuple(uses.values()),
         sized=topic.sized,
-        english=english,
+        language=language,
     )
 
 
@@ -203,7 +199,7 @@ def _places(method: str, topic: Topic, block: BlockFacts) -> list[int]:
     ]
 
 
-def _use(place: int, block: BlockFacts, english: str = "") -> UnitUse:
+def _use(place: int, block: BlockFacts, language: Language | None = None) -> UnitUse:
     """A unit by its place in the block's list, with what is cut for it, and its mirror image, alone."""
     unit = block.units[place]
     names = {fabric.name: fabric.label for fabric in block.fabrics}
@@ -218,7 +214,7 @@ def _use(place: int, block: BlockFacts, english: str = "") -> UnitUse:
         unit.unfinished,
         cuts,
         names,
-        english or english_of(block.unit),
+        language or block.language,
     )
 
 

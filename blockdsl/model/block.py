@@ -13,6 +13,7 @@ from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
+from blockdsl.model.language import Language
 
 APPLIQUE: Final = "appliqué piece"
 """What the shape of a piece is called that is sewn onto the pieced ground."""
@@ -140,7 +141,8 @@ class BlockDesign:
     """One block at its size. `columns` and `heights` are the finished measures of its grid, `cutters` the maker's.
 
     `family` is the kind of block that it is, `sources` where it or its name comes from, both as the designer says.
-    `pressing` is how its seams are pressed, None where nobody says so: as they nest.
+    `pressing` is how its seams are pressed, None where nobody says so: as they nest. `language` is that of its pages,
+    None where nobody says so: the usual one for its unit.
     """
 
     name: str
@@ -169,3 +171,4 @@ class BlockDesign:
     sizes: tuple[BlockDesign, ...] = ()
     appliques: tuple[Applique, ...] = ()
     pressing: PressingChoice | None = None
+    language: Language | None = None

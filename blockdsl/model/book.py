@@ -8,6 +8,7 @@ from typing import Final
 from blockdsl.diagnostics import Span
 from blockdsl.model.block import BlockDesign
 from blockdsl.model.fabric import PressingChoice
+from blockdsl.model.language import Language
 from blockdsl.model.quilt import QuiltDesign
 
 SHEETS: Final = ("letter", "a4", "legal", "tabloid", "a3")
@@ -49,7 +50,8 @@ class ChapterDesign:
 class BookDesign:
     """A whole book. `paper` is one of `SHEETS` or `roll 36 in`, `roll 90 cm`.
 
-    `pressing` is how the seams of its blocks and quilts are pressed, where they do not say.
+    `pressing` is how the seams of its blocks and quilts are pressed, where they do not say. `language` is that of the
+    book and of all that is printed in it.
     """
 
     name: str
@@ -59,3 +61,4 @@ class BookDesign:
     chapters: tuple[ChapterDesign, ...]
     techniques: bool
     pressing: PressingChoice | None = None
+    language: Language | None = None

@@ -14,6 +14,7 @@ from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.block import BlockDesign
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
+from blockdsl.model.language import Language
 
 Setting = Literal["straight", "dropped columns", "on point", "strippy", "rows", "medallion"]
 KindRole = Literal["block", "half block", "border unit"]
@@ -193,6 +194,7 @@ class QuiltDesign:
     `usable_width` is what `fabric width … usable` says, `shrinkage` a share (1/20 for 5 %); None when nothing is said.
     `fabrics` are all that it is made of, backing and binding too, as the files declare them. `pressing` is how its
     seams are pressed, and those of its blocks where they do not say; None where nobody says so: as they nest.
+    `language` is that of its pages, and of those of its blocks printed with it.
     """
 
     name: str
@@ -222,3 +224,4 @@ class QuiltDesign:
     usable_width: Fraction | None = None
     shrinkage: Fraction | None = None
     pressing: PressingChoice | None = None
+    language: Language | None = None

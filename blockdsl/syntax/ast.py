@@ -322,6 +322,14 @@ class Press:
     how: Pressed
 
 
+@dataclass(frozen=True, slots=True)
+class Language:
+    """`language en-GB`: what the pages are in."""
+
+    span: Span
+    tag: Word
+
+
 UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | Damaged
 BlockLine = (
     UnitLine
@@ -337,6 +345,7 @@ BlockLine = (
     | Family
     | Origin
     | Press
+    | Language
     | ExpectCut
     | ExpectUnit
     | ExpectFinished
@@ -403,7 +412,7 @@ class Techniques:
     span: Span
 
 
-BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Damaged
+BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Language | Damaged
 
 
 @dataclass(frozen=True, slots=True)
@@ -414,7 +423,7 @@ class Font:
     path: Text
 
 
-MakerLine = Press | Font | Damaged
+MakerLine = Press | Language | Font | Damaged
 
 
 # --- declarations ------------------------------------------------------------------------------
@@ -470,7 +479,7 @@ class BookDeclaration:
     lines: tuple[BookLine, ...]
 
 
-QuiltLine = QuiltOwnLine | Note | Press | ExpectFinished | Damaged
+QuiltLine = QuiltOwnLine | Note | Press | Language | ExpectFinished | Damaged
 
 
 @dataclass(frozen=True, slots=True)

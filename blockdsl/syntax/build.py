@@ -33,6 +33,7 @@ from blockdsl.syntax.ast import (
     Grain,
     GridExtent,
     Heights,
+    Language,
     LengthLiteral,
     LengthUnit,
     Make,
@@ -295,6 +296,11 @@ def press_of(place: Place, span: Span, tree: LineTree) -> Press:
     return Press(span, _PRESSED[said])
 
 
+def language_of(place: Place, span: Span, tree: LineTree) -> Language:
+    """A line that says what the pages are in, in a quilt as elsewhere."""
+    return Language(span, place.word(_token(tree, "NAME")))
+
+
 def _source(place: Place, span: Span, tree: LineTree) -> Origin:
     return Origin(span, place.text(_token(tree, "TEXT")))
 
@@ -394,6 +400,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "family": _family,
     "source": _source,
     "press": press_of,
+    "language": language_of,
     "font": _font,
     "expect_cut": _expect_cut,
     "expect_unit": _expect_unit,

@@ -34,7 +34,7 @@ from blockdsl.syntax.ast_quilt import (
     Where,
 )
 from blockdsl.syntax.atoms import Place, SlipFound, slip_at
-from blockdsl.syntax.build import extent_of, length_of, press_of
+from blockdsl.syntax.build import extent_of, language_of, length_of, press_of
 from blockdsl.syntax.grammar import LineTree
 from blockdsl.syntax.lines import RawLine
 
@@ -256,6 +256,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], QuiltLine]]] = {
     "shrinkage": _shrinkage,
     "note": _note,
     "press": press_of,
+    "language": language_of,
     "expect_finished": _expect_finished,
     "expect_blocks": _expect_blocks,
 }

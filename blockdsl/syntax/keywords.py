@@ -45,6 +45,7 @@ QUILT_KINDS: Final[dict[str, LineKind]] = {
     "note": LineKind("quilt", '`note "Press toward the dark."`'),
     "font": LineKind("maker alone", '`font "My.ttf"`'),
     "press": LineKind("maker", "`press open`, `press as it nests` or `press toward dark`"),
+    "language": LineKind("maker", "`language en-US` or `language en-GB`"),
     "expect": LineKind("quilt", '`expect finished 62 x 86 in` or `expect blocks "Harbour Light" 22`'),
 }
 """Every kind of line that stands in a quilt; some of the words begin lines of a block as well."""

@@ -10,7 +10,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.drift import DriftFacts
 from blockdsl.geometry import floor_to
 from blockdsl.model.lengths import write_length, write_size
-from blockdsl.wording.english import listed
+from blockdsl.wording.grammar import listed
 from blockdsl.wording.measures import length_words
 from blockdsl.wording.messages import Messages
 

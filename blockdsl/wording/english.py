@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING, Final
 
-from blockdsl.wording.messages import Messages
+from blockdsl.wording.grammar import Article
+
+if TYPE_CHECKING:
+    from blockdsl.wording.messages import Messages
 
 _LETTERS_WITH_AN = frozenset("AEFHILMNORSX")
 _NUMBERS_WITH_AN = ("8", "11", "18")
@@ -57,15 +61,28 @@ def plural(name: str) -> str:
     return name if low.endswith("s") else f"{name}s"
 
 
-def listed(items: Sequence[str], words: Messages) -> str:
-    """`A`, `A and B`, `A, B, and C`, `rows 1 and 3, and A`; without the last comma in British English."""
-    if len(items) < 2:
-        return "".join(items)
-    if len(items) == 2 and " and " not in items[0]:
-        return words("list-pair", first=items[0], last=items[1])
-    return words("list-more", first=", ".join(items[:-1]), last=items[-1])
+class English:
+    """English, American and British: they differ in their messages alone."""
+
+    decimal = "."
+
+    def listed(self, items: Sequence[str], words: Messages) -> str:
+        """`A`, `A and B`, `A, B, and C`, `rows 1 and 3, and A`; without the last comma in British English."""
+        if len(items) < 2:
+            return "".join(items)
+        if len(items) == 2 and " and " not in items[0]:
+            return words("list-pair", first=items[0], last=items[1])
+        return words("list-more", first=", ".join(items[:-1]), last=items[-1])
+
+    def plural(self, name: str) -> str:
+        """By the ending of the head noun."""
+        return plural(name)
+
+    def with_article(self, name: str, article: Article, words: Messages) -> str:
+        """With `the`, or with `a` or `an` by the sound of the name."""
+        if article == "the":
+            return words("the", name=name)
+        return an(name) if article == "a" else name
 
 
-def capital(text: str) -> str:
-    """With a capital at its beginning."""
-    return text[:1].upper() + text[1:]
+GRAMMAR: Final = English()

@@ -9,7 +9,7 @@ from collections.abc import Set as AbstractSet
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import Ingredient, StepFacts, Variant
-from blockdsl.wording.english import an, listed, plural
+from blockdsl.wording.grammar import an, listed, plural
 from blockdsl.wording.messages import Messages
 
 _NUMBERED = re.compile(r"^(row|column) |\bround \d+$")
@@ -81,7 +81,7 @@ class Labels:
             return self.parts[number].name
         name = self.short(number)
         if self.count(number) > 1:
-            return an(name)
+            return an(name, self._words)
         return name if self.is_patch(number) else self._words("the", name=name)
 
     def the(self, number: int) -> str:
@@ -92,7 +92,7 @@ class Labels:
     def many(self, number: int) -> str:
         """More than one of it: `B`, `corners`."""
         name = self.short(number)
-        return name if self.is_patch(number) else plural(name)
+        return name if self.is_patch(number) else plural(name, self._words)
 
     # --- takes -------------------------------------------------------------------------------------
 
@@ -130,8 +130,12 @@ class Labels:
 
     def _numbered(self, word: str, numbers: Sequence[str]) -> str:
         if len(numbers) > _MOST_LISTED and numbers == [str(number) for number in range(1, len(numbers) + 1)]:
-            return self._words("numbers-to", word=plural(word), first=numbers[0], last=numbers[-1])
-        return f"{word} {numbers[0]}" if len(numbers) == 1 else f"{plural(word)} {listed(numbers, self._words)}"
+            return self._words("numbers-to", word=plural(word, self._words), first=numbers[0], last=numbers[-1])
+        return (
+            f"{word} {numbers[0]}"
+            if len(numbers) == 1
+            else f"{plural(word, self._words)} {listed(numbers, self._words)}"
+        )
 
     def _taken(self, number: int) -> str:
         part, count = self.parts[number], self.count(number)
@@ -139,7 +143,7 @@ class Labels:
             return f"{count} {part.name}{self._form(part)} ({self.fabrics[part.fabric]})"
         if count == 1 and self._step.count == 1 and part.step and self._made(part.step) == 1:
             return self._words("the", name=part.name)
-        return f"{count} {part.name if count == 1 else plural(part.name)}"
+        return f"{count} {part.name if count == 1 else plural(part.name, self._words)}"
 
     def _made(self, number: int) -> int:
         return next(step.count for step in self._block.steps if step.number == number)

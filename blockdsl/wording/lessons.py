@@ -6,7 +6,8 @@ from collections.abc import Sequence
 
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit
 from blockdsl.facts.techniquefacts import Picture, Step, TechniqueFacts, TechniqueSection, UnitUse
-from blockdsl.wording.english import capital, listed, plural
+from blockdsl.model.language import Language
+from blockdsl.wording.grammar import capital, listed, plural
 from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.sentences import sentence
@@ -14,12 +15,12 @@ from blockdsl.wording.sentences import sentence
 
 def technique_title(technique: TechniqueFacts) -> str:
     """`Four at a time`."""
-    return messages(technique.sections[0].english)(f"{_key(technique)}.title")
+    return messages(technique.sections[0].language)(f"{_key(technique)}.title")
 
 
 def technique_about(technique: TechniqueFacts) -> str:
     """What the method is good for."""
-    return messages(technique.sections[0].english)(_key(technique))
+    return messages(technique.sections[0].language)(_key(technique))
 
 
 def _key(technique: TechniqueFacts) -> str:
@@ -28,35 +29,35 @@ def _key(technique: TechniqueFacts) -> str:
 
 def take_care(technique: TechniqueFacts) -> str:
     """The heading of the cautions."""
-    return messages(technique.sections[0].english)("take-care")
+    return messages(technique.sections[0].language)("take-care")
 
 
 def section_title(section: TechniqueSection) -> str:
     """`Flying geese`."""
-    return messages(section.english)(f"topic-{section.key}")
+    return messages(section.language)(f"topic-{section.key}")
 
 
 def section_shown(section: TechniqueSection) -> str:
     """At which size the steps are shown; nothing where they tell none."""
     if not section.sized:
         return ""
-    words = messages(section.english)
+    words = messages(section.language)
     return words("section-shown", size=size_words(section.finished, section.unit, words))
 
 
 def step_title(step: Step, section: TechniqueSection) -> str:
     """The name of a lesson's step."""
-    return sentence(step.title, section.unit, messages(section.english))
+    return sentence(step.title, section.unit, messages(section.language))
 
 
 def step_words(step: Step, section: TechniqueSection) -> str:
     """What to do in a lesson's step, and why."""
-    return sentence(step.text, section.unit, messages(section.english))
+    return sentence(step.text, section.unit, messages(section.language))
 
 
-def describe_picture(picture: Picture, unit: RulerUnit, english: str) -> str:
+def describe_picture(picture: Picture, unit: RulerUnit, language: Language) -> str:
     """What a picture shows, for those who cannot see it."""
-    words = messages(english)
+    words = messages(language)
     key = f"picture-{picture.hand}" if picture.hand else "picture"
     return words(key, shows=sentence(picture.shows, unit, words))
 
@@ -66,7 +67,7 @@ def describe_picture(picture: Picture, unit: RulerUnit, english: str) -> str:
 
 def table_heads(section: TechniqueSection) -> list[str]:
     """The finished size, the pieces, what the unit should measure."""
-    words = messages(section.english)
+    words = messages(section.language)
     heads = [words("head-finished")]
     for key, oversized in section.table.heads:
         head = words(f"head-{key}")
@@ -76,7 +77,7 @@ def table_heads(section: TechniqueSection) -> list[str]:
 
 def sizes_title(section: TechniqueSection) -> str:
     """`Flying geese: common sizes`."""
-    return messages(section.english)("sizes-title", topic=section_title(section))
+    return messages(section.language)("sizes-title", topic=section_title(section))
 
 
 def sizes_aside(section: TechniqueSection) -> str:
@@ -90,7 +91,7 @@ def sizes_caption(section: TechniqueSection) -> str:
 
 
 def _about_table(key: str, section: TechniqueSection, **more: str) -> str:
-    words = messages(section.english)
+    words = messages(section.language)
     seam = length_words(section.seam, section.unit, words)
     wide, high = section.table.proportion
     return words(key, unit=section.unit, seam=seam, wide=wide if wide != high else 1, high=high, **more)
@@ -98,7 +99,7 @@ def _about_table(key: str, section: TechniqueSection, **more: str) -> str:
 
 def sizes_remark(sections: Sequence[TechniqueSection]) -> str:
     """What the columns of all the tables mean."""
-    words = messages(sections[0].english)
+    words = messages(sections[0].language)
     seams = dict.fromkeys(length_words(each.seam, each.unit, words) for each in sections)
     extra = dict.fromkeys(
         length_words(each.table.oversized, each.unit, words) for each in sections if each.table.oversized
@@ -113,12 +114,12 @@ def sizes_remark(sections: Sequence[TechniqueSection]) -> str:
 def uses_title(section: TechniqueSection) -> str:
     """`Flying geese in Rip Current`, or in these blocks."""
     names = list(dict.fromkeys(use.block for use in section.uses))
-    return messages(section.english)("uses-title", topic=section_title(section), block=names[0], count=len(names))
+    return messages(section.language)("uses-title", topic=section_title(section), block=names[0], count=len(names))
 
 
 def use_words(use: UnitUse, *, named: bool) -> str:
     """One unit: how many, what is cut for it, what it should measure; `named` with its block's name."""
-    words = messages(use.english)
+    words = messages(use.language)
     title = f"{use.block}: {use.title}" if named else capital(use.title)
     size = size_words(use.finished, use.unit, words)
     said = [words("uses-head", title=title, count=use.count, spare=use.spare, size=size)]
@@ -135,11 +136,11 @@ def _cut(cut: CutFacts, use: UnitUse, words: Messages) -> str:
         f"uses-piece-{cut.subcut}",
         count=cut.count,
         fabric=use.fabrics.get(cut.fabric, cut.fabric),
-        form=plural(form) if cut.count > 1 else form,
+        form=plural(form, words) if cut.count > 1 else form,
         size=f"{sides} {use.unit}",
     )
 
 
 def uses_more(count: int, section: TechniqueSection) -> str:
     """How many units more there are."""
-    return messages(section.english)("uses-more", count=count)
+    return messages(section.language)("uses-more", count=count)

@@ -9,9 +9,11 @@ import re
 from collections.abc import Mapping
 from functools import lru_cache
 from importlib.resources import files
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Any, Final
 
 from fluent.runtime import FluentBundle, FluentResource
+
+from blockdsl.wording.grammar import grammar_of, name_in_case
 
 if TYPE_CHECKING:
     from fluent.runtime.resolver import Pattern
@@ -39,7 +41,8 @@ class Messages:
 
     def __init__(self, language: str) -> None:
         self.language = language
-        self._bundle = FluentBundle([language], use_isolating=False)
+        self.grammar = grammar_of(language)
+        self._bundle = FluentBundle([language], use_isolating=False, functions={"NAME": self._named()})
         # Each entry is parsed when it is first wanted: a run needs few of many hundred.
         self._waiting: dict[str, str] = {}
         for folder in reversed(LANGUAGES[language]):
@@ -74,6 +77,14 @@ class Messages:
         for name, stand_in in stand_ins.items():
             text = text.replace(stand_in, long[name])
         return text
+
+    def _named(self) -> Any:
+        """The function of `NAME($part, case: "dative")` in a message."""
+
+        def named(name: str, *, case: str = "nominative") -> str:
+            return name_in_case(name, str(case), self)
+
+        return named
 
     def _read(self, name: str) -> None:
         """Parse an entry, and what it refers to."""

@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.sewing.message import Style
 from blockdsl.sewing.method_steps import MethodPiece
-from blockdsl.wording.english import an, listed, plural
+from blockdsl.wording.grammar import an, listed, plural
 from blockdsl.wording.measures import figure
 from blockdsl.wording.messages import Messages
 
@@ -42,7 +42,8 @@ class PieceNames:
             case "both":
                 return piece.label if self._is_own_letter(piece) else f"{piece.label} ({fabric})"
             case "a":
-                return an(piece.label if self._is_own_letter(piece) else f"{self._plain(piece)} {self._form(piece)}")
+                name = piece.label if self._is_own_letter(piece) else f"{self._plain(piece)} {self._form(piece)}"
+                return an(name, self._words)
             case "the":
                 return piece.label if self._is_own_letter(piece) else f"the {self._plain(piece)} {self._form(piece)}"
         return self._plain(piece)
@@ -60,7 +61,9 @@ class PieceNames:
 
     def _taken(self, piece: MethodPiece, count: int) -> str:
         form = self._form(piece)
-        return f"{count} {piece.label} {plural(form) if count > 1 else form} ({self._labels[piece.fabric]})"
+        return (
+            f"{count} {piece.label} {plural(form, self._words) if count > 1 else form} ({self._labels[piece.fabric]})"
+        )
 
     def _form(self, piece: MethodPiece) -> str:
         return self._words(f"form-{piece.form}")

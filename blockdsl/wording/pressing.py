@@ -11,7 +11,7 @@ from blockdsl.sewing.steps.action import Action, Crease, Lay, Measure, Pin, Pres
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.landmarks import along
 from blockdsl.sewing.steps.plan import direction_of
-from blockdsl.wording.english import listed
+from blockdsl.wording.grammar import listed
 from blockdsl.wording.stepvoice import StepVoice
 
 _ENOUGH_OUTWARD = 3

@@ -22,7 +22,7 @@ from blockdsl.facts.quiltstepfacts import (
     TrimStrips,
 )
 from blockdsl.model.quilt import RowKind
-from blockdsl.wording.english import an, capital, listed
+from blockdsl.wording.grammar import an, capital, listed
 from blockdsl.wording.messages import messages
 from blockdsl.wording.quilt_borders import measured_border, mitred_border, pieced_border
 from blockdsl.wording.quilt_finishing import finishing_parts, finishing_size
@@ -32,14 +32,9 @@ from blockdsl.wording.steptext import StepPart, StepText
 Parts = list[StepPart]
 
 
-def quilt_language(facts: QuiltFacts) -> str:
-    """The English that a quilt is told in: American where it is measured in inches, British where in centimetres."""
-    return "en-US" if facts.unit == "in" else "en-GB"
-
-
 def quilt_names(facts: QuiltFacts, language: str | None = None) -> QuiltNames:
     """What the parts of a quilt are called, in its language."""
-    return QuiltNames(facts, messages(language or quilt_language(facts)))
+    return QuiltNames(facts, messages(language or facts.language))
 
 
 def quilt_step_texts(facts: QuiltFacts, language: str | None = None) -> tuple[StepText, ...]:
@@ -248,7 +243,7 @@ class _Writer:
             yield words(f"quilt-join-{action.way}", meeting=meeting)
             return
         outer = words(f"quilt-outer-{action.way}") if action.outer else ""
-        yield words(f"quilt-arrange-{action.way}", strip=an(self._strips(step, 1)), outer=outer)
+        yield words(f"quilt-arrange-{action.way}", strip=an(self._strips(step, 1), words), outer=outer)
         if action.between == "plain":
             yield words("quilt-sew-long-marks")
             return

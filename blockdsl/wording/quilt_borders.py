@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from blockdsl.facts.quiltstepfacts import MeasuredBorder, MitredBorder, PiecedBorder, QuiltStepFacts
 from blockdsl.geometry import Exact
-from blockdsl.wording.english import an
+from blockdsl.wording.grammar import an
 from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steptext import StepPart
 
@@ -52,8 +52,9 @@ def measured_border(action: MeasuredBorder, step: QuiltStepFacts, names: QuiltNa
         return [StepPart((*first, *sew)), StepPart((*second, same, press))]
     both = [measure(f"measure-{ways[1]}", action.second), trim(action.second)]
     meeting = words("quilt-matching" if action.open else "quilt-nesting")
+    corner = an(names.piece(action.corner), words)
     squares = [
-        words("quilt-border-corners", corner=an(names.piece(action.corner)), fabric=names.fabric_of(action.corner)),
+        words("quilt-border-corners", corner=corner, fabric=names.fabric_of(action.corner)),
         words("quilt-border-corners-open" if action.open else "quilt-border-corners-press"),
         words(f"quilt-border-corners-{ends[1]}", meeting=meeting),
         press,
@@ -102,7 +103,7 @@ def pieced_border(action: PiecedBorder, step: QuiltStepFacts, names: QuiltNames)
         strips.append(
             words(
                 "quilt-units-corners",
-                corner=an(names.piece(action.corner)),
+                corner=an(names.piece(action.corner), words),
                 fabric=names.fabric_of(action.corner),
                 sides="yes" if action.sides_first else "no",
             )

@@ -12,7 +12,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, RingFacts
 from blockdsl.facts.quiltstepfacts import QuiltPart, QuiltTake
 from blockdsl.geometry import Exact, to_float
 from blockdsl.model.quilt import PieceRole, RowKind
-from blockdsl.wording.english import an, listed, plural
+from blockdsl.wording.grammar import an, listed, plural
 from blockdsl.wording.measures import length_words, size_words
 from blockdsl.wording.messages import Messages
 
@@ -79,7 +79,7 @@ class QuiltNames:
     def _block(self, kind: int, colouring: str, count: int) -> str:
         design = self.facts.kinds[kind]
         if design.role == "border unit" and design.name[:1].islower():
-            return design.name if count == 1 else plural(design.name)
+            return design.name if count == 1 else plural(design.name, self.words)
         if design.role == "half block" and (half := self._half(design.name)):
             return self.words(half, count=count)
         colored = len(design.colourings) > 1
@@ -116,7 +116,7 @@ class QuiltNames:
 
     def a(self, part: QuiltPart) -> str:
         """One part with its article."""
-        return an(self.part(part))
+        return an(self.part(part), self.words)
 
     def takes(self, takes: Iterable[QuiltTake]) -> str:
         """`6 blocks and 5 long sashes`: blocks first, then what lies between them, then what ends a row."""

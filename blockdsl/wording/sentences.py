@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.sewing.message import Argument, Cut, Length, Message, Names, PieceList, PieceName, Size
-from blockdsl.wording.english import listed
+from blockdsl.wording.grammar import listed
 from blockdsl.wording.measures import length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.pieces import PieceNames

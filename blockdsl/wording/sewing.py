@@ -7,7 +7,7 @@ from itertools import groupby
 
 from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
 from blockdsl.sewing.steps.plan import spreads
-from blockdsl.wording.english import an, capital, listed, plural
+from blockdsl.wording.grammar import an, capital, listed, plural
 from blockdsl.wording.measures import length_words, nearest_words
 from blockdsl.wording.stepvoice import StepVoice
 
@@ -172,7 +172,9 @@ class Sewing(StepVoice):
         yield self._words("join-sew-edge", edge=edge)
 
     def _placed(self, part: int) -> str:
-        return an(self._labels.short(part)) if self._labels.count(part) > 1 else self._labels.by_fabric(part)
+        return (
+            an(self._labels.short(part), self._words) if self._labels.count(part) > 1 else self._labels.by_fabric(part)
+        )
 
     def _rows(self, rows: Sequence[Row]) -> Iterator[str]:
         """Parts listed in order."""
@@ -194,7 +196,11 @@ class Sewing(StepVoice):
         for number, row in enumerate(rows, start=1):
             said.setdefault(self._list(row), []).append(str(number))
         for items, numbers in said.items():
-            name = f"{word} {numbers[0]}" if len(numbers) == 1 else f"{plural(word)} {listed(numbers, self._words)}"
+            name = (
+                f"{word} {numbers[0]}"
+                if len(numbers) == 1
+                else f"{plural(word, self._words)} {listed(numbers, self._words)}"
+            )
             yield self._words("join-row-list", name=capital(name), way=way, list=items)
         meeting = next((row.meeting for row in rows if row.meeting), "")
         yield self._words("join-rows", way=word, tail=self._sides() + self._meeting(meeting))

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.wording.english import capital, plural
+from blockdsl.wording.grammar import capital, plural
 from blockdsl.wording.joining import joining_parts
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages, messages
@@ -16,14 +16,9 @@ from blockdsl.wording.steptext import StepText
 from blockdsl.wording.stepvoice import Told
 
 
-def language_of(block: BlockFacts) -> str:
-    """The English that a block is told in: American where it is measured in inches, British where in centimetres."""
-    return "en-US" if block.unit == "in" else "en-GB"
-
-
 def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText, ...]:
     """The words of every step of a block, in order."""
-    words = messages(language or language_of(block))
+    words = messages(language or block.language)
     taught: dict[tuple[object, ...], int] = {}
     on_papers: dict[str, int] = {}
     told = Told()
@@ -49,7 +44,9 @@ def _text(
         parts = joining_parts(step, block, words, told)
     if papers := without_papers(step, block, words):
         parts = (*parts[:-1], replace(parts[-1], sentences=(*parts[-1].sentences, papers)))
-    name = plural(step.makes) if step.count > 1 and not step.makes.startswith(("rows ", "columns ")) else step.makes
+    name = (
+        plural(step.makes, words) if step.count > 1 and not step.makes.startswith(("rows ", "columns ")) else step.makes
+    )
     made = made_by_method(step, words)
     size = words("step-size", size=size_words(step.size, block.unit, words))
     if step.sections and not step.finished:

@@ -11,7 +11,7 @@ from blockdsl.geometry import Point
 from blockdsl.sewing.steps.action import Baste, Landmark, Lay, Turn
 from blockdsl.sewing.steps.directions import towards
 from blockdsl.sewing.steps.upright import upright
-from blockdsl.wording.english import capital, listed
+from blockdsl.wording.grammar import capital, listed
 from blockdsl.wording.labels import Labels
 from blockdsl.wording.messages import Messages
 

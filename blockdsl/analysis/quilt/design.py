@@ -6,8 +6,8 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import Final, cast
 
+from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
 from blockdsl.analysis.names import Names
-from blockdsl.analysis.pressing import read_pressing, report_repeated_ways
 from blockdsl.analysis.quilt.bands import plan_rings
 from blockdsl.analysis.quilt.choosing import by_rows, every_second, with_rules
 from blockdsl.analysis.quilt.fabrics import fabrics_of
@@ -55,7 +55,7 @@ class QuiltReader:
         """The quilt as it will look when it is finished; None when it has errors."""
         lines = self._quilt.lines
         report_repeats(lines, self._problems)
-        report_repeated_ways(lines, self._problems)
+        report_choices(lines, self._problems)
         errors = sum(1 for problem in self._problems if problem.severity == "error")
         line = self._set_line()
         if line is None:
@@ -242,6 +242,7 @@ class QuiltReader:
             usable_width=finish.usable_width,
             shrinkage=finish.shrinkage,
             pressing=read_pressing(self._quilt.lines),
+            language=read_language(self._quilt.lines),
         )
 
 

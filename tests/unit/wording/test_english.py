@@ -3,7 +3,8 @@
 import pytest
 
 from blockdsl.wording import messages
-from blockdsl.wording.english import an, listed, plural
+from blockdsl.wording.english import an, plural
+from blockdsl.wording.grammar import listed
 
 
 @pytest.mark.parametrize(

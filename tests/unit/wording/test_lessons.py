@@ -36,7 +36,7 @@ def test_every_lesson_is_told_in_sentences_in_both_languages(method: str, unit: 
         for step in section.steps:
             assert step_title(step, section)
             assert step_words(step, section).endswith((".", ")"))
-            assert all(describe_picture(picture, unit, section.english).endswith(".") for picture in step.pictures)
+            assert all(describe_picture(picture, unit, section.language).endswith(".") for picture in step.pictures)
 
 
 @pytest.mark.parametrize("method", LESSONS)
@@ -73,5 +73,5 @@ def test_a_book_of_inches_and_centimetres_is_told_in_one_english() -> None:
     inches = block("row (half fog slate) fog", "row fog fog", "make half as two at a time", size="6 in")
     metric = block("row (hourglass fog slate) fog", "row fog fog", "make hourglass as two at a time", size="12 cm")
     (two,) = (each for each in techniques_for([inches, metric]) if each.method == "two at a time")
-    assert [(section.unit, section.english) for section in two.sections] == [("in", "en-US"), ("cm", "en-US")]
+    assert [(section.unit, section.language) for section in two.sections] == [("in", "en-US"), ("cm", "en-US")]
     assert sizes_aside(two.sections[1]) == "in centimeters, 0.75 cm seam allowance"

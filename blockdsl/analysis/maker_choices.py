@@ -1,0 +1,132 @@
+"""What the maker chooses for all her pages: how seams are pressed, and the language of the pages.
+
+Of pressing the innermost line wins: block, quilt, book, maker. A page is in one language, so what is printed in a quilt
+or a book is in that of the quilt or the book; the command's choice comes before every line.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from typing import TypeVar, cast
+
+from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.model import BlockDesign, BookDesign, PressingChoice, QuiltDesign
+from blockdsl.model.book import BlockInBook, ChapterDesign, QuiltInBook, WordsInBook
+from blockdsl.model.fabric import RulerUnit
+from blockdsl.model.language import LANGUAGES, Language, usual_language
+from blockdsl.syntax import ast
+
+Lines = Sequence[ast.BlockLine | ast.QuiltLine | ast.BookLine | ast.MakerLine]
+_Design = TypeVar("_Design", BlockDesign, QuiltDesign)
+
+
+def read_pressing(lines: Lines) -> PressingChoice | None:
+    """What a declaration itself says, or None."""
+    return next((line.how for line in lines if isinstance(line, ast.Press)), None)
+
+
+def read_language(lines: Lines) -> Language | None:
+    """The language that a declaration itself says, or None; one that there is not counts as not said."""
+    said = next((line.tag.text for line in lines if isinstance(line, ast.Language)), None)
+    return said if said in LANGUAGES else None
+
+
+def report_choices(lines: Lines, problems: Problems) -> None:
+    """A maker's choice that stands twice in one declaration, and a language that there is not."""
+    seen: dict[type, Span] = {}
+    for line in lines:
+        if isinstance(line, ast.Press | ast.Language):
+            before = seen.setdefault(type(line), line.span)
+            if before is not line.span:
+                what, related = type(line).__name__.lower(), ((before, "first set here"),)
+                problems.report("setting-twice", line.span, what=what, related=related, help="keep one of the two")
+            elif isinstance(line, ast.Language) and line.tag.text not in LANGUAGES:
+                _report_unknown(line, problems)
+
+
+def _report_unknown(line: ast.Language, problems: Problems) -> None:
+    near = nearest_word(line.tag.text, LANGUAGES)
+    there_are = f"pages can be in {', '.join(f'`{tag}`' for tag in LANGUAGES)}"
+    help_text = f"did you mean `{near}`?" if near else there_are
+    problems.report("language-unknown", line.tag.span, tag=line.tag.text, help=help_text)
+
+
+@dataclass(frozen=True, slots=True)
+class Choices:
+    """What holds around a design; None for what nobody says. `forced` is a language that no line changes."""
+
+    pressing: PressingChoice | None = None
+    language: Language | None = None
+    forced: Language | None = None
+
+    def for_block(self, design: BlockDesign) -> tuple[PressingChoice | None, Language]:
+        """What holds for a block that is printed here."""
+        language = self.forced or design.language or self.language or usual_language(design.unit)
+        return design.pressing or self.pressing, language
+
+
+@dataclass(slots=True)
+class Settled:
+    """The designs of one file, each with the choices that hold for it where it is printed.
+
+    What was one design under one choice before is one design after. `maker` is what the project's maker says.
+    """
+
+    maker: Choices
+    _found: dict[tuple[int, Choices], tuple[BlockDesign | QuiltDesign, BlockDesign | QuiltDesign]] = field(
+        default_factory=dict
+    )
+
+    def block(self, design: BlockDesign, around: Choices | None = None) -> BlockDesign:
+        """The block, where what it is printed in says `around`."""
+        around = around or self.maker
+        pressing, language = around.for_block(design)
+        if pressing == design.pressing and language == design.language:
+            return design
+        sizes = tuple(self.block(size, around) for size in design.sizes)
+        return self._once(design, around, replace(design, pressing=pressing, language=language, sizes=sizes))
+
+    def quilt(self, design: QuiltDesign, around: Choices | None = None) -> QuiltDesign:
+        """The quilt and its blocks, those of borders too."""
+        around = around or self.maker
+        language = around.forced or design.language or around.language or usual_language(design.unit)
+        inside = Choices(design.pressing or around.pressing, language, language)
+        kinds = tuple(replace(kind, design=self.block(kind.design, inside)) for kind in design.kinds)
+        settled = replace(design, pressing=inside.pressing, language=language, kinds=kinds)
+        return self._once(design, around, settled)
+
+    def book(self, design: BookDesign) -> BookDesign:
+        """The book with its blocks and quilts, those of other files too."""
+        language = self.maker.forced or design.language or self.maker.language or usual_language(_unit_of(design))
+        inside = Choices(design.pressing or self.maker.pressing, language, language)
+
+        def item(found: WordsInBook | BlockInBook | QuiltInBook) -> WordsInBook | BlockInBook | QuiltInBook:
+            match found:
+                case BlockInBook():
+                    return replace(found, sizes=tuple(self.block(size, inside) for size in found.sizes))
+                case QuiltInBook():
+                    return replace(found, design=self.quilt(found.design, inside))
+                case _:
+                    return found
+
+        chapters = tuple(ChapterDesign(part.title, tuple(map(item, part.items))) for part in design.chapters)
+        return replace(design, pressing=inside.pressing, language=language, chapters=chapters)
+
+    def _once(self, design: _Design, around: Choices, settled: _Design) -> _Design:
+        """The design that was settled for this one before, if any.
+
+        The design before is kept beside the other, so that no other design comes by its number.
+        """
+        return cast("_Design", self._found.setdefault((id(design), around), (design, settled))[1])
+
+
+def _unit_of(book: BookDesign) -> RulerUnit:
+    """The unit of the first block or quilt of a book."""
+    for chapter in book.chapters:
+        for found in chapter.items:
+            if isinstance(found, QuiltInBook):
+                return found.design.unit
+            if isinstance(found, BlockInBook) and found.sizes:
+                return found.sizes[0].unit
+    return "in"
