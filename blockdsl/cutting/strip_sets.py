@@ -42,14 +42,16 @@ class StripSet:
     """One kind of strip set of a unit, and all sets of it.
 
     `strips` are the (letter, fabric) of one set's strips from its first edge to the other, each cut `strip_width` wide;
-    sewn together they measure `across`, unfinished. Cuts are at `angle` to the strips, `segment` apart, square to the
-    cut. The `segments` in all are rows `rows` of the units, from 1; `lengths` are long before short.
+    sewn together they measure `across`, unfinished: more than `exact_across` where strips are rounded up to the ruler.
+    Cuts are at `angle` to the strips, `segment` apart, square to the cut. The `segments` in all are rows `rows` of the
+    units, from 1; `lengths` are long before short.
     """
 
     strips: tuple[tuple[str, str], ...]
     strip_width: Fraction
     segment: Fraction
-    across: Exact
+    across: Fraction
+    exact_across: Exact
     angle: int
     rows: tuple[int, ...]
     segments: int
@@ -138,7 +140,8 @@ def _strip_set(kind: Sequence[NeededPart], design: BlockDesign, lettered: Letter
         strips=tuple((letters[fabric], fabric) for fabric in bands),
         strip_width=measures.width,
         segment=measures.segment,
-        across=len(bands) * (measures.exact_width - allowance) + allowance,
+        across=len(bands) * (measures.width - allowance) + allowance,
+        exact_across=len(bands) * (measures.exact_width - allowance) + allowance,
         angle=measures.angle,
         rows=first.part.rows,
         segments=sum(first.segments),

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
-from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, StripSetFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, StripSetFacts, UnitFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.technique_example import counts_of, dark_roles
+from blockdsl.geometry import ceil_to
 from blockdsl.sewing.method_steps import MethodPiece
 from blockdsl.sewing.method_steps.strip_sets import SetLength, StripSetUnit, joined, segments_of
 from blockdsl.sewing.methods import STRIPS
@@ -26,6 +27,7 @@ def strip_steps(
     units = [_set_unit(each, unit, block) for each in unit.strip_sets]
     if is_a_segment(unit):
         told, fabrics = units[0]
+        told = replace(told, trimmed=_trimmed_across(unit.strip_sets[0], block))
         return (_made_by(made, taken(unit.strip_sets[0]), told, fabrics),)
     start = first_set(unit, joining)
     numbered = sum(len(each.strip_sets) for each in joining) > 1
@@ -35,9 +37,25 @@ def strip_steps(
         for place, (each, told) in enumerate(zip(unit.strip_sets, units, strict=True))
     )
     told, fabrics = units[0]
+    told = replace(told, trimmed=_trimmed_joined(unit, block))
     join = joined(told, tuple(range(start, start + len(units))) if numbered else (), unit.count)
     joins = tuple(JoinFacts(step.makes, step.count, step.number) for step in before)
     return (*before, replace(made, joins=joins, lesson=join.parts, fabrics=fabrics, made_by=join))
+
+
+def _trimmed_across(each: StripSetFacts, block: BlockFacts) -> Extent | None:
+    """What a set is trimmed to across before segments that are units are cut from it, and these as they are cut."""
+    across = ceil_to(each.exact_across, block.measure)
+    return (across, each.segment) if across < each.across else None
+
+
+def _trimmed_joined(unit: UnitFacts, block: BlockFacts) -> Extent | None:
+    """What a unit of several segments is trimmed to, where its strips or their segments were rounded up."""
+    first, seams = unit.strip_sets[0], 2 * block.seam
+    rows = sum(len(each.rows) for each in unit.strip_sets)
+    made = first.across, rows * (first.segment - seams) + seams
+    size = ceil_to(unit.unfinished[0], block.measure), ceil_to(unit.unfinished[1], block.measure)
+    return size if made[0] > size[0] or made[1] > size[1] else None
 
 
 def first_set(unit: UnitFacts, joining: Sequence[UnitFacts]) -> int:

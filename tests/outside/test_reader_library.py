@@ -47,9 +47,6 @@ DO_NOT_SEW_YET = {
     "Honeycomb": "a strip may lie one hexagon further along",
     "Honeycomb Patch": "a strip may lie one hexagon further along",
     "Box Blocks": "what is set in does not fit the corner that is named",
-    "Double Nine Patch": "in centimetres its strips are rounded up, and the set is wider than the measure says",
-    "Five Stripes": "at 9 in its strips are rounded up, and the set is wider than the measure says",
-    "Beggar's Blocks": "at 30 cm its strips are rounded up, and the set is wider than the measure says",
 }
 """Blocks whose words do not sew them yet, at one of the two sizes at least, and why: to be taken out when they do."""
 

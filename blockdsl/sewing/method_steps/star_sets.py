@@ -1,7 +1,8 @@
 """Stars of many small diamonds: a step for each row's strip set, then large diamonds, pairs, quarters, halves, star.
 
 Large diamonds are all alike, and their rows are symmetrical: the fabric of the middle of the star is the first one of
-the first set. What is measured follows from the side S of the large diamond: a pair is S√2 from side dot to side dot.
+the first set. What is measured of diamonds and pairs follows from their strips as these are cut, what is measured from
+the middle of the star from its finished size.
 """
 
 from __future__ import annotations
@@ -16,9 +17,9 @@ from blockdsl.sewing.message import Length, Message, Names, PieceList, PieceName
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodPiece, MethodStep
 from blockdsl.sewing.method_steps.strip_sets import StripSetUnit
 from blockdsl.sewing.techniques import stars as scenes
-from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
+from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Picture, show
-from blockdsl.units.star45 import POINTS, corner_side
+from blockdsl.units.star45 import POINTS
 
 PAIR: Final = (POINTS - 1, 0)
 HALF: Final = (POINTS - 1, 0, 1, 2)
@@ -136,7 +137,8 @@ def pairs(star: StarUnit) -> MethodStep:
     """Two large diamonds, sewn to the dot."""
     seam = star.measures.allowance
     middle = PieceName(star.sets[0].roles[0], "fabric")
-    between = corner_side(star.measures.width) * ROOT_TWO
+    # A diamond of 45° is √2 times as long on a side as it is across, and a pair √2 times as wide as that.
+    between = 2 * (star.sets[0].across - 2 * star.measures.seam)
     press = message("method-press-open", seams=1) if star.measures.open_seams else message("method-star-press-pair")
     return _step(
         star,

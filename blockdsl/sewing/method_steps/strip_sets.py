@@ -10,7 +10,7 @@ from blockdsl.geometry import Exact
 from blockdsl.sewing.message import Argument, Length, Message, Names, PieceList, PieceName, Place, Size, message
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodPiece, MethodStep
 from blockdsl.sewing.techniques import strips as scenes
-from blockdsl.sewing.techniques.measures import Measures
+from blockdsl.sewing.techniques.measures import Extent, Measures
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +28,8 @@ class StripSetUnit:
     """One kind of strip set: the roles of its strips from the first edge to the other, and the pieces by role.
 
     `strip_width` and `segment` are cut widths, `across` is what the set measures, unfinished. `lengths` are long
-    before short.
+    before short. `trimmed` is what the finished unit is trimmed to, unfinished (the set across, where each segment is
+    a unit); None where strips that the ruler shows exactly need no trimming.
     """
 
     measures: Measures
@@ -38,6 +39,7 @@ class StripSetUnit:
     segment: Fraction
     across: Exact
     lengths: tuple[SetLength, ...]
+    trimmed: Extent | None = None
 
     @property
     def band(self) -> Exact:
@@ -54,7 +56,8 @@ def segments_of(unit: StripSetUnit) -> MethodStep:
     """Sew the strips, press, cut across."""
     measures = unit.measures
     down, press = _pressing(unit)
-    size = Size(unit.segment, unit.across)
+    across = unit.trimmed[0] if unit.trimmed else unit.across
+    trim = (message("method-trim-set", length=Length(across)),) if unit.trimmed else ()
     parts = (
         MethodPart(
             (*_takes(unit), *_sewing(unit), *((press,) if down else ())),
@@ -62,9 +65,9 @@ def segments_of(unit: StripSetUnit) -> MethodStep:
             message("method-measure-across", length=Length(unit.across)),
         ),
         MethodPart(
-            _cutting(unit),
+            (*trim, *_cutting(unit)),
             scenes.cut_across(measures, unit.roles, unit.band, unit.segment)[0],
-            message("method-measure", size=size),
+            message("method-measure", size=Size(unit.segment, across)),
         ),
     )
     # Sets differ in too much to be told as others are.
@@ -73,6 +76,7 @@ def segments_of(unit: StripSetUnit) -> MethodStep:
         *(unit.pieces[role].fabric for role in unit.roles),
         str(unit.lengths),
         str(unit.segment),
+        str(unit.trimmed),
     )
     again = MethodPart((*_takes(unit), message("method-again")), parts[-1].pictures[0], parts[-1].measure)
     return MethodStep("strips", unit.sets, unit.lengths[0].segments, unit.pieces, parts, way, again)
@@ -140,10 +144,11 @@ def joined(unit: StripSetUnit, sets: tuple[int, ...], count: int) -> MethodStep:
     """
     measures = unit.measures
     rows = measures.counts[0]
-    size = message("method-measure", size=measures.size)
+    size = message("method-measure", size=Size(*unit.trimmed) if unit.trimmed else measures.size)
+    trim = (message("method-trim-joined", count=count, size=Size(*unit.trimmed)),) if unit.trimmed else ()
     take, body = _rows_of_two_sets(rows, sets, measures) if len(sets) == 2 else _rows_of_one_set(unit, rows, sets)
     start = message("method-take-each" if count > 1 else "method-take", pieces=take)
-    parts = (MethodPart((start, *body), scenes.checker_checked(measures), size),)
+    parts = (MethodPart((start, *body, *trim), scenes.checker_checked(measures), size),)
     way: tuple[Argument, ...] = ("checker", rows, *sets, *(unit.pieces[role].fabric for role in unit.roles))
     return MethodStep("each", count, 1, unit.pieces, parts, way, parts[0])
 

@@ -136,6 +136,11 @@ method-press-side = { $seams ->
     [2] Press both seams { -toward } the { $position }.
    *[other] Press all seams { -toward } the { $position }.
 }
+method-trim-set = Trim the set to { $length } across, the same amount off each long edge.
+method-trim-joined = Trim { $count ->
+    [one] it
+   *[other] each
+} to { $size }, the same amount off opposite edges.
 method-set-cut = { $sets ->
     [one] Square up one end.
    *[other] Square up one end of each set.

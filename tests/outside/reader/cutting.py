@@ -76,6 +76,16 @@ def put_together(patches: Iterable[Patch], ends: Iterable[End] = ()) -> Cloth:
     return Cloth(edges, tuple(ends), tuple((1 + 0j, 0j, cloth) for cloth in cloths))
 
 
+def stretched(cloth: Cloth, across: float, down: float) -> Cloth:
+    """Cloth with all widths and heights at another rate."""
+
+    def moved(point: complex) -> complex:
+        return complex(point.real * across, point.imag * down)
+
+    patches = [replace(patch, points=tuple(map(moved, patch.points))) for patch in cloth.patches()]
+    return put_together(patches, [replace(end, at=moved(end.at)) for end in cloth.ends])
+
+
 def ends_kept(cloth: Cloth, a: complex, b: complex) -> list[End]:
     """The ends of seams on one side of a cut, and those that the cut makes."""
     along = unit(b - a)

@@ -18,7 +18,9 @@ EIGHTH = 1 / 16 + 1e-6
 """A measure with `about` is rounded to the nearest eighth of an inch; to a millimetre or two in centimetres."""
 
 
-@reads(rf"Trim each(?: \w[^,]*?)? to {SIZE}(?:, with (?P<how>.+))?", rf"Trim it to {SIZE}(?:, with (?P<how>.+))?")
+@reads(
+    rf"Trim (?:each(?: \w[^,]*?)?|it) to {SIZE}(?:, with (?P<how>.+)|, the same amount off opposite edges)?",
+)
 def trim(bench: Bench, found: re.Match[str]) -> None:
     bench.trimmed = (float(length(found[2])), float(length(found[4])))
 

@@ -133,7 +133,7 @@ def sew_step(progress: Progress, step: Step) -> None:
 
 def _finish(bench: Bench) -> Cloth:
     """Put the result with the stock: one piece of cloth, pressed and measured, in one way only."""
-    results = of_size(bench, list(_results(bench)))
+    results = _as_large_as_said(bench, list(_results(bench)))
     least = min(tilted for _, tilted in results)
     # What is laid with no word of how it lies has an edge level, if that will do.
     different = list(ways(cloth for cloth, tilted in results if tilted == least))
@@ -156,6 +156,16 @@ def _finish(bench: Bench) -> Cloth:
         own = _pressed(cloth, bench.pressed_by_row.get(name, {}))
         bench.stock.give(name, own, bench.title.count // len(names))
     return cloth
+
+
+def _as_large_as_said(bench: Bench, results: list[Result]) -> list[Result]:
+    """Those that are as large as the title says: segments of rounded strips as they are cut, or as they are drawn."""
+    drawn = [(strips.as_drawn(bench, cloth), tilted) for cloth, tilted in results]
+    try:
+        return of_size(bench, drawn)
+    except Refused:
+        of_size(bench, results)
+        return drawn
 
 
 Result = tuple[Cloth, int]

@@ -9,12 +9,15 @@ from dataclasses import replace
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import HAIR, Cloth
-from tests.outside.reader.cutting import cut_patches, ends_kept, put_together
+from tests.outside.reader.cutting import cut_patches, ends_kept, put_together, stretched
 from tests.outside.reader.joining import Sewing, sewn_on
 from tests.outside.reader.landmarks import edges_at
 from tests.outside.reader.table import Refused, Table, ways
 from tests.outside.reader.taking import take_list
 from tests.outside.reader.words import LENGTH, length, number
+
+RULER = 1 / 8
+"""So much at most is a strip cut wider than it would be without a ruler."""
 
 
 @reads(
@@ -99,6 +102,47 @@ def cut_segments(bench: Bench, found: re.Match[str]) -> None:
 
     bench.follow(follow, "there is nothing to cut")
     bench.measured = True
+
+
+@reads(rf"Trim the set to (?P<d>{LENGTH}) (?:in|cm) across, the same amount off each long edge")
+def trim_set(bench: Bench, found: re.Match[str]) -> None:
+    """Strips that were cut wider than they finish: the set is as wide as the unit, all strips alike for the reader."""
+    across = float(length(found["d"])) - 2 * bench.stock.seam
+
+    def follow(table: Table) -> Iterator[Table]:
+        if table.waiting:
+            raise Refused("the set is not pressed yet")
+        for place, cloth in table.bodies.items():
+            wide, high = cloth.size()
+            if across > min(wide, high) - HAIR:
+                raise Refused("nothing is to be trimmed")
+            rate = (1, across / high) if wide > high else (across / wide, 1)
+            yield table.with_body(place, stretched(cloth, *rate))
+
+    bench.follow(follow, "there is nothing to trim")
+
+
+def as_drawn(bench: Bench, cloth: Cloth) -> Cloth:
+    """A segment of rounded strips as its letters are drawn: so much wider are its seam allowances, not its patches.
+
+    Errors: Refused where a strip or segment is no patch of its letter, even as the ruler rounds it up.
+    """
+    if "segments" not in bench.method:
+        return cloth
+    rates = []
+    for is_down in (False, True):
+        drawn = made = 0.0
+        for patch in cloth.patches():
+            shape = [point.imag if is_down else point.real for point in patch.points]
+            own = max(shape) - min(shape)
+            letter = bench.stock.letters[patch.label].points
+            sides = [abs(a - b) for a, b in zip(letter, letter[1:] + letter[:1], strict=True)]
+            fitting = [side for side in sides if -HAIR < own - side < RULER]
+            if not fitting:
+                raise Refused(f"{patch.label} is not {own:.4g} wide")
+            drawn, made = drawn + min(fitting, key=lambda side: own - side), made + own
+        rates.append(drawn / made)
+    return cloth if all(abs(rate - 1) < HAIR for rate in rates) else stretched(cloth, rates[0], rates[1])
 
 
 @reads(r"Make (?P<n>\d+) (?P<what>pairs) alike")

@@ -182,6 +182,24 @@ def test_a_strip_set_that_gives_the_unit_reads_as_in_the_worked_example() -> Non
     )
 
 
+def test_a_set_of_strips_that_are_rounded_up_is_measured_as_it_comes_out_and_trimmed() -> None:
+    """By hand: 9 in by five are 1 4/5 in and 2 3/10 in cut, 2 3/8 in on the ruler: 5 × 1 7/8 + 1/2 = 9 7/8 in."""
+    text = step(block("row (rails slate fog slate fog slate)", "make rails as strip set", size="9 in")).text
+    assert "2 3/8 × 10 1/2 in" in text
+    assert text.endswith(
+        "☐ 9 7/8 in across (b) Trim the set to 9 1/2 in across, the same amount off each long edge. Square up one end. "
+        "Cut 1 segment 9 1/2 in wide. ☐ 9 1/2 × 9 1/2 in"
+    )
+
+
+def test_a_unit_of_segments_that_are_rounded_up_is_trimmed_when_they_are_joined() -> None:
+    """By hand: 2 in by three are 1 1/6 in cut, 1 1/4 in on the ruler: 3 × 3/4 + 1/2 = 2 3/4 in, for 2 1/2 in."""
+    first, _, joined = step_texts(block(*NINE, size="6 in"))[:3]
+    assert first.title == "Segments of set 1 · make 10 from 1 strip set · 3/4 × 2 1/4 in finished"
+    assert first.text.endswith("☐ 1 1/4 × 2 3/4 in")
+    assert joined.text.endswith("Trim each to 2 1/2 × 2 1/2 in, the same amount off opposite edges. ☐ 2 1/2 × 2 1/2 in")
+
+
 NINE = ("row (checker 3 x 3 slate fog) fog (checker 3 x 3 slate fog)", "row fog (checker 3 x 3 slate fog) fog",
         "row (checker 3 x 3 slate fog) fog (checker 3 x 3 slate fog)", "make checker as strip set")  # fmt: skip
 
@@ -235,7 +253,9 @@ def test_what_is_flipped_larger_for_trimming_is_trimmed_to_size() -> None:
 
 
 def test_a_star_of_strip_sets_is_made_row_by_row_and_each_step_says_its_size() -> None:
-    """By hand, 18 in, three rows: S = 18 (1 - √2/2) = 5.272; pairs 5.272 √2 = 7.456; 9 + 1/4 from the middle out."""
+    """By hand, 18 in, three rows: 9 + 1/4 from the middle out; strips of 1.743 in are cut 1 3/4 in wide, so three of
+    them are 3 × 1 1/4 + 1/2 = 4 1/4 in across, and a pair is √2 × √2 times the 3 3/4 in that they finish at.
+    """
     facts = block("row (star45 points fog lantern slate rows 3 ground moss)", "make star45 as strip set", size="18 in")
     texts = step_texts(facts)
     assert [text.name for text in texts] == [
@@ -243,8 +263,8 @@ def test_a_star_of_strip_sets_is_made_row_by_row_and_each_step_says_its_size() -
         "Block",
     ]  # fmt: skip
     assert [text.parts[-1].measure for text in texts[3:]] == [
-        "about 4 1/4 in across, between both pairs of edges",
-        "about 7 1/2 in between the side dots",
+        "4 1/4 in across, between both pairs of edges",
+        "7 1/2 in between the side dots",
         "9 1/4 in from the bottom dot to the top edge",
         "9 1/4 in from the center dot to each outer edge",
         "18 1/2 × 18 1/2 in, with 1/4 in beyond each point",
