@@ -128,7 +128,7 @@ class Shelf:
     # --- paper and words -----------------------------------------------------------------------
 
     def _paper(self, line: ast.Paper) -> str:
-        """The paper's name as the drawing room knows it; Letter when it is unknown, which is reported."""
+        """The paper's name as the list of papers has it; Letter when it is unknown, which is reported."""
         name, width = line.name.text.lower(), line.width
         if name == "roll" and width is not None:
             if _NARROWEST_ROLL[width.unit] <= width.value <= _WIDEST_ROLL[width.unit]:

@@ -14,8 +14,8 @@ from blockdsl.analysis.grid import Grid
 from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Span
 from blockdsl.model import Filling
+from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast
-from blockdsl.units import SHAPES
 
 MOST_PATCHES = 100_000
 MOST_UNITS = 100_000

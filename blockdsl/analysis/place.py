@@ -16,11 +16,11 @@ from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Applique, Filling, Patch, UnitPlace
+from blockdsl.shapes import SHAPES
+from blockdsl.shapes.fields import MOST_PATCHES as MOST_IN_A_FIELD
+from blockdsl.shapes.outlines import box
+from blockdsl.shapes.words import WordReader
 from blockdsl.syntax import ast, trade_words
-from blockdsl.units import SHAPES
-from blockdsl.units.fields import MOST_PATCHES as MOST_IN_A_FIELD
-from blockdsl.units.outlines import box
-from blockdsl.units.words import WordReader
 
 MOST_GUESSES = 100
 ZERO = Fraction(0)

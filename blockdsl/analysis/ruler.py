@@ -10,7 +10,7 @@ from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import write_size
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 RECTANGLE = 4
 LONGEST = 1000

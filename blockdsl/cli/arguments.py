@@ -10,7 +10,7 @@ from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS, USUAL_MARGIN_MM
 from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
 from blockdsl.cli.telling import MESSAGE_FORMATS
-from blockdsl.drawing.theme import PAPERS, paper_named
+from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.model.language import LANGUAGES
 
 _MOST_JOBS: Final = 256

@@ -40,10 +40,11 @@ def gallery(arguments: Namespace) -> int:
 
 
 def _files(blocks: list[BlockFacts], title: str, paper: str) -> dict[str, bytes]:
-    from blockdsl.drawing.gallery import gallery_document, gallery_page, gallery_site
+    from blockdsl.document.gallery import gallery_site
     from blockdsl.export.html import site_files
     from blockdsl.export.pdf import write_pdf
     from blockdsl.export.svg import write_svg
+    from blockdsl.page.gallery import gallery_document, gallery_page
 
     stem = slug(title)
     created = creation_date(os.environ)

@@ -121,7 +121,7 @@ def _key(job: Job, output: Output) -> str:
 
 
 def _do(job: Job, cache: Cache) -> Made:
-    from blockdsl.drawing.typeset import printing_with
+    from blockdsl.marks.typeset import printing_with
 
     with printing_with(job.printed.font):
         return _made(job, cache)

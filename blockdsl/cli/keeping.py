@@ -8,11 +8,11 @@ import msgspec
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
-from blockdsl.drawing.book_parts import Bodies, texts_of
-from blockdsl.drawing.marks import Kept, Page
-from blockdsl.drawing.theme import Paper
-from blockdsl.drawing.typeset import font_beside
 from blockdsl.export.pdf_page import PaintedPage, paint_page
+from blockdsl.marks.display_list import Kept, Page
+from blockdsl.marks.theme import Paper
+from blockdsl.marks.typeset import font_beside
+from blockdsl.page.book.parts import Bodies, texts_of
 
 _Painted = tuple[tuple[PaintedPage, str], ...]
 """The pages of one part, each with its texts."""

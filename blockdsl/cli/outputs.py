@@ -15,10 +15,10 @@ from blockdsl.cli.naming import Taken
 from blockdsl.fonts.further import FurtherFont
 
 if TYPE_CHECKING:
-    from blockdsl.drawing.marks import Page, Publication
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColouringFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
+    from blockdsl.marks.display_list import Page, Publication
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 """What is written when `--only` does not say."""
@@ -133,14 +133,14 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
 
 
 def _quilt_sheet(quilt: QuiltFacts, printed: Print) -> bytes:
-    from blockdsl.drawing.quilt_sheet import quilt_sheet
+    from blockdsl.page.quilt.sheet import quilt_sheet
 
     return pdf_bytes(quilt_sheet(quilt, paper=printed.sheet_paper), printed)
 
 
 def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
-    from blockdsl.drawing.quilt_cutting import quilt_cutting_rows
     from blockdsl.export import tables
+    from blockdsl.page.quilt.cutting import quilt_cutting_rows
 
     write: Callable[..., str] = getattr(tables, form)
     return write(*quilt_cutting_rows(quilt)).encode()
@@ -168,8 +168,8 @@ def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Out
 def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
     """The book on the paper that was asked for."""
     from blockdsl.cli.keeping import PageKeeper
-    from blockdsl.drawing.book import book_document
     from blockdsl.export.pdf import write_pdf
+    from blockdsl.page.book.book import book_document
 
     keeper = PageKeeper(cache)
     document = book_document(replace(book, paper=printed.sheet_paper), keeper)
@@ -178,53 +178,53 @@ def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
 
 def too_large(block: BlockFacts) -> tuple[str, ...]:
     """The letters of the patches whose templates no page can hold; with one of them no templates are printed."""
-    from blockdsl.drawing.templates import templates_too_large
+    from blockdsl.fullsize.templates import templates_too_large
 
     return templates_too_large(block)
 
 
 def _sheet(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.drawing.sheet import block_sheet
+    from blockdsl.page.sheet.sheet import block_sheet
 
     return pdf_bytes(block_sheet(block, paper=printed.sheet_paper), printed)
 
 
 def _templates(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.drawing.templates import template_pages
+    from blockdsl.fullsize.templates import template_pages
 
     return pdf_bytes(template_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
 def foundations_too_large(block: BlockFacts) -> tuple[str, ...]:
     """The names of the foundation papers that no page can hold; with one of them no papers are printed."""
-    from blockdsl.drawing.foundation import foundations_too_large as too_large_of
+    from blockdsl.fullsize.foundation import foundations_too_large as too_large_of
 
     return too_large_of(block)
 
 
 def _foundation(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.drawing.foundation import foundation_pages
+    from blockdsl.fullsize.foundation import foundation_pages
 
     return pdf_bytes(foundation_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
 def papers_too_large(block: BlockFacts) -> tuple[str, ...]:
     """The letters of the papers to fold round that no page can hold; with one of them none are printed."""
-    from blockdsl.drawing.papers import papers_too_large as too_large_of
+    from blockdsl.fullsize.papers import papers_too_large as too_large_of
 
     return too_large_of(block)
 
 
 def _papers(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.drawing.papers import paper_pages
+    from blockdsl.fullsize.papers import paper_pages
 
     return pdf_bytes(paper_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
 
 
 def check_print_bytes(printed: Print) -> bytes:
     """The page that tells whether a printer prints at actual size."""
-    from blockdsl.drawing.marks import Document
-    from blockdsl.drawing.scale_check_page import check_print_page
+    from blockdsl.fullsize.scale_check_page import check_print_page
+    from blockdsl.marks.display_list import Document
 
     return pdf_bytes(Document("Check of the print", (check_print_page(printed.sheet_paper),)), printed)
 
@@ -255,11 +255,11 @@ def _picture(
     title: str,
     colouring: ColouringFacts | None = None,
 ) -> Output:
-    """The picture that `drawing.picture` has under the name `page`, of a block in one of its colourings."""
+    """The picture that `page.single` has under the name `page`, of a block in one of its colourings."""
 
     def make() -> bytes:
-        from blockdsl.drawing import picture
         from blockdsl.export.svg import write_svg
+        from blockdsl.page import single as picture
 
         draw: Callable[..., Page] = getattr(picture, page)
         drawn = draw(block) if colouring is None else draw(block, colouring)
@@ -284,7 +284,7 @@ def _cairo_version() -> str:
 
 
 def _step_picture(block: BlockFacts, number: int, ending: str) -> bytes:
-    from blockdsl.drawing.steps_page import PIXELS_AN_INCH, step_page
+    from blockdsl.page.step_slide import PIXELS_AN_INCH, step_page
 
     page = step_page(block, number)
     if ending == "png":
@@ -304,8 +304,8 @@ def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
 
 
 def _table(block: BlockFacts, form: str) -> bytes:
-    from blockdsl.drawing.cutting_words import cutting_rows
     from blockdsl.export import tables
+    from blockdsl.page.cutting_words import cutting_rows
 
     write: Callable[..., str] = getattr(tables, form)
     return write(*cutting_rows(block)).encode()

@@ -146,7 +146,7 @@ class Run:
             self._writer.put(path.parent, {path.name: self._book(path, printed)}, BOOK)
 
     def _book(self, path: Path, printed: Print) -> bytes:
-        from blockdsl.drawing.typeset import printing_with
+        from blockdsl.marks.typeset import printing_with
 
         planned = [each for each in self._plans if isinstance(each, Planned)]
         blocks = [block for made in planned for block in made.blocks]

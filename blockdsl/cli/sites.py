@@ -39,7 +39,7 @@ def unpacked(folder: str, data: bytes) -> dict[str, bytes]:
 
 
 def _packed(book: BookFacts) -> bytes:
-    from blockdsl.drawing.web_site import RESERVED, web_site
+    from blockdsl.document.site import RESERVED, web_site
     from blockdsl.export.html import site_files
 
     return msgspec.msgpack.encode(site_files(web_site(book, Taken(RESERVED).take)))

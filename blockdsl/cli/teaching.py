@@ -15,10 +15,10 @@ from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.working import sources_of, work_through
 from blockdsl.cli.writing import SQUARES, Writer
-from blockdsl.drawing.drafting import say_squares
-from blockdsl.drawing.lengths import plain_extent, plain_length
 from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
 from blockdsl.model.lengths import write_size
+from blockdsl.pictures.drafting import say_squares
+from blockdsl.pictures.lengths import plain_extent, plain_length
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts
@@ -121,8 +121,8 @@ def _cell_row(row: SizeFacts) -> tuple[str, ...]:
 
 def _draw(blocks: Sequence[BlockFacts], folder: Path, writer: Writer) -> None:
     """The block on its grid as a picture; two blocks of one name get two pictures."""
-    from blockdsl.drawing.drafting import drafting_page
     from blockdsl.export.svg import write_svg
+    from blockdsl.pictures.drafting import drafting_page
 
     taken = Taken()
     files = {

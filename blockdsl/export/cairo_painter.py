@@ -7,9 +7,9 @@ from functools import lru_cache
 from math import radians
 from typing import Any
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
-from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.cairo_library import font_face, load_cairo
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
+from blockdsl.marks.typeset import UNITS_PER_EM, shape
 
 
 class CairoPainter:

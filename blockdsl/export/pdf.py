@@ -10,13 +10,13 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, datetime
 from types import MappingProxyType
 
-from blockdsl.drawing.marks import Bookmark, Publication
 from blockdsl.export.pdf_objects import ObjectFile, references, words
 from blockdsl.export.pdf_page import PaintedPage, number, paint_page
 from blockdsl.export.pdf_structure import Place, Structure, anchor_names, labels, outline
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, base_name, descriptor, reading_map, subset, widths
 from blockdsl.export.printable import Unprintable, check_text
 from blockdsl.export.recognised import PRODUCER
+from blockdsl.marks.display_list import Bookmark, Publication
 
 
 def write_pdf(

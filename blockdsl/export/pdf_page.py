@@ -10,10 +10,10 @@ from math import cos, radians, sin
 from types import MappingProxyType
 from typing import Final, Literal
 
-from blockdsl.drawing.further_letters import with_letters_drawn
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
+from blockdsl.marks.further_letters import with_letters_drawn
 
 _SQUEEZE: Final = 6
 """How hard zlib tries: more takes longer and gains a fiftieth."""

@@ -6,10 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from blockdsl.drawing.marks import Bookmark, PageLabels
 from blockdsl.export.pdf_objects import ObjectFile, references, words
 from blockdsl.export.pdf_page import PaintedPage, number
 from blockdsl.export.printable import Unprintable
+from blockdsl.marks.display_list import Bookmark, PageLabels
 
 _LABEL_STYLES: Final = {"roman": b"/r", "decimal": b"/D"}
 

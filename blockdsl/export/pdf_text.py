@@ -16,9 +16,9 @@ from typing import Any, Final
 
 import uharfbuzz
 
-from blockdsl.drawing.marks import Weight
-from blockdsl.drawing.typeset import ASCENT, CAP_HEIGHT, DESCENT, UNITS_PER_EM, Glyph, Run, fraction_figures, shape
 from blockdsl.fonts import font_bytes
+from blockdsl.marks.display_list import Weight
+from blockdsl.marks.typeset import ASCENT, CAP_HEIGHT, DESCENT, UNITS_PER_EM, Glyph, Run, fraction_figures, shape
 
 WEIGHTS: Final[tuple[Weight, ...]] = ("regular", "bold")
 RESOURCE: Final[dict[Weight, bytes]] = {"regular": b"/R", "bold": b"/B"}

@@ -5,11 +5,11 @@ from __future__ import annotations
 from io import BytesIO
 from typing import Final
 
-from blockdsl.drawing.further_letters import with_letters_drawn
-from blockdsl.drawing.marks import Page
 from blockdsl.export.cairo_library import load_cairo
 from blockdsl.export.cairo_painter import CairoPainter
 from blockdsl.export.printable import Unprintable, check_page
+from blockdsl.marks.display_list import Page
+from blockdsl.marks.further_letters import with_letters_drawn
 
 _POINTS_PER_INCH: Final = 72
 _LARGEST_SIDE: Final = 32_767

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""

@@ -12,12 +12,12 @@ from svgwrite.container import Defs, Group, Style
 from svgwrite.etree import etree
 from svgwrite.text import Text as TextElement
 
-from blockdsl.drawing.further_letters import with_letters_drawn
-from blockdsl.drawing.marks import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
-from blockdsl.drawing.typeset import UNITS_PER_EM, shape
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 from blockdsl.export.recognised import SVG_MARK
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
+from blockdsl.marks.further_letters import with_letters_drawn
+from blockdsl.marks.typeset import UNITS_PER_EM, shape
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}

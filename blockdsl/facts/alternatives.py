@@ -14,7 +14,7 @@ from blockdsl.geometry.symmetry import IDENTITY, MIRROR
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing import UnitClass, plan_making
 from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, methods_for
-from blockdsl.units.star45 import POINTS
+from blockdsl.shapes.star45 import POINTS
 
 MOST_PATCHES = 400
 """All copies of a unit together; of more no ways are compared."""

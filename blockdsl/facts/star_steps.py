@@ -16,7 +16,7 @@ from blockdsl.sewing.methods import STRIPS
 from blockdsl.sewing.techniques import Measures
 from blockdsl.sewing.techniques.measures import ROOT_TWO
 from blockdsl.sewing.techniques.scene import Cloth
-from blockdsl.units.star45 import POINTS
+from blockdsl.shapes.star45 import POINTS
 
 
 def is_star_of_strips(unit: UnitFacts) -> bool:

@@ -13,7 +13,7 @@ from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, makes, methods_for
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 ON_PAPERS = (FOUNDATION, OVER_PAPERS)
 """Methods that take in all that lies inside a unit."""

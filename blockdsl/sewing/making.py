@@ -16,7 +16,7 @@ from blockdsl.sewing.foundation.choose import plan_foundations, without_what_pap
 from blockdsl.sewing.foundation.plan import FoundationPlan, letter_on
 from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, PATCH_BY_PATCH, STRIPS
 from blockdsl.sewing.over_papers import choose_over_papers
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 Span = tuple[int, int]
 """The patches of a unit in the block's list: its first, and the one after its last."""

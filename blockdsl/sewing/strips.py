@@ -11,8 +11,8 @@ from blockdsl.geometry import Exact
 from blockdsl.model import Filling
 from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
-from blockdsl.units import SHAPES
-from blockdsl.units.star45 import POINTS
+from blockdsl.shapes import SHAPES
+from blockdsl.shapes.star45 import POINTS
 
 
 def _set(

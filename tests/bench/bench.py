@@ -22,13 +22,13 @@ from blockdsl.analysis import FileReader, TextReader, analyse
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.reading import Reader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.drawing.picture import quilt_page
-from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import FileFacts, collect_facts
 from blockdsl.geometry.cover import prove_cover
 from blockdsl.geometry.number import write_exact
+from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.single import quilt_page
 from blockdsl.sewing.order import find_order
 from blockdsl.wording import facts_json
 

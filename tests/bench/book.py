@@ -51,8 +51,8 @@ def sheet_pages() -> Iterator[object]:
     """Pages of the library's sheets at several sizes, the book's own mixture of pictures, tables and words."""
     from blockdsl.analysis import FileReader, analyse  # noqa: PLC0415 - the children do without
     from blockdsl.diagnostics import Problems, Source  # noqa: PLC0415
-    from blockdsl.drawing.sheet import block_sheet  # noqa: PLC0415
     from blockdsl.facts import collect_facts  # noqa: PLC0415
+    from blockdsl.page.sheet.sheet import block_sheet  # noqa: PLC0415
 
     while True:
         for name, text in library_blocks():
@@ -117,8 +117,8 @@ def child(work: str, folder: Path) -> tuple[float, float, float, float]:
 
 def paint(folder: Path) -> None:
     """Paint the pages in this process."""
-    from blockdsl.drawing.marks import Document  # noqa: PLC0415
     from blockdsl.export.pdf import write_pdf  # noqa: PLC0415
+    from blockdsl.marks.display_list import Document  # noqa: PLC0415
 
     pages = pickle.loads((folder / "pages.pickle").read_bytes())  # noqa: S301 - written a moment ago
     tell(lambda: write_pdf(Document("Book", tuple(pages))))
@@ -126,9 +126,9 @@ def paint(folder: Path) -> None:
 
 def paint_again(folder: Path) -> None:
     """Bind pages that were painted before, as the cache has them, with the two of one block painted anew."""
-    from blockdsl.drawing.marks import Document  # noqa: PLC0415
     from blockdsl.export.pdf import bind  # noqa: PLC0415
     from blockdsl.export.pdf_page import paint_page  # noqa: PLC0415
+    from blockdsl.marks.display_list import Document  # noqa: PLC0415
 
     changed = pickle.loads((folder / "pages.pickle").read_bytes())[:2]  # noqa: S301
     kept = folder / "painted.pickle"

@@ -19,13 +19,13 @@ from xml.etree import ElementTree as ET
 from blockdsl.analysis import TextReader, analyse
 from blockdsl.cli import main
 from blockdsl.diagnostics import Problems, Source, render_json, render_text
-from blockdsl.drawing.marks import Page
-from blockdsl.drawing.picture import colour_page, cutting_page, grid_page, letters_page
-from blockdsl.drawing.sheet import block_sheet
-from blockdsl.drawing.templates import template_pages, templates_too_large
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import BlockFacts, FileFacts, collect_facts
+from blockdsl.fullsize.templates import template_pages, templates_too_large
+from blockdsl.marks.display_list import Page
+from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.single import colour_page, cutting_page, grid_page, letters_page
 from blockdsl.syntax.format import format_text
 from blockdsl.wording import facts_json
 from tests.fuzz.seeds import companions

@@ -12,14 +12,14 @@ import pytest
 import shapely
 from pypdf import PdfReader
 
-from blockdsl.drawing.arcs import outline_places
-from blockdsl.drawing.templates import template_pages
 from blockdsl.export.pdf import write_pdf
+from blockdsl.fullsize.templates import template_pages
 from blockdsl.geometry import Point, to_float
 from blockdsl.geometry.arc import Curved, CurvedArea
 from blockdsl.geometry.arc_offset import offset_curved
 from blockdsl.model import Filling
-from blockdsl.units import SHAPES
+from blockdsl.pictures.arcs import outline_places
+from blockdsl.shapes import SHAPES
 from tests.outside.test_templates_print import lines_of
 from tests.unit.model.blocks import block_of
 

@@ -12,9 +12,9 @@ from typing import Any
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.book import book_document
 from blockdsl.export.pdf import write_pdf
-from tests.unit.drawing import books
+from blockdsl.page.book.book import book_document
+from tests.unit.page import books
 
 
 @pytest.fixture(scope="module")
@@ -115,9 +115,9 @@ def test_other_readers_find_nothing_wrong(printed: bytes, tmp_path: Path) -> Non
 MEASURE = """
 import resource, sys
 from pathlib import Path
-from blockdsl.drawing.book import book_document
+from blockdsl.page.book.book import book_document
 from blockdsl.export.pdf import write_pdf
-from tests.unit.drawing import books
+from tests.unit.page import books
 write_pdf(book_document(books.many()))
 status = Path("/proc/self/status")
 if status.exists():  # the other figure begins with that of the process that started this one

@@ -9,9 +9,9 @@ import pytest
 from pypdf import PdfReader
 from shapely.geometry import LineString, Polygon
 
-from blockdsl.drawing.foundation import foundation_pages
 from blockdsl.export.pdf import write_pdf
 from blockdsl.facts import BlockFacts
+from blockdsl.fullsize.foundation import foundation_pages
 from blockdsl.geometry import to_float
 from tests.outside.test_templates_print import Dot, lines_of
 from tests.unit.model.blocks import block

@@ -11,8 +11,8 @@ import pytest
 from shapely import hausdorff_distance, union_all
 from shapely.geometry import box
 
-from blockdsl.drawing.templates import template_pages
 from blockdsl.facts.json import block_document
+from blockdsl.fullsize.templates import template_pages
 from tests.outside.virtual import slips
 from tests.outside.virtual.cloth import HAIR, Fault, grown
 from tests.outside.virtual.curves import has_curves

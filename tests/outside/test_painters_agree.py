@@ -22,13 +22,13 @@ from PIL import Image
 
 from blockdsl.analysis import FileReader, analyse
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.drawing.book import book_document
-from blockdsl.drawing.marks import Document, Page
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import collect_facts
 from blockdsl.fonts import FontWeight, font_bytes
 from blockdsl.fonts.make_core import set_fraction_figures
+from blockdsl.marks.display_list import Document, Page
+from blockdsl.page.book.book import book_document
 
 SCALE = 2
 STEP = 2

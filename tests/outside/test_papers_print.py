@@ -11,9 +11,9 @@ from pypdf import PdfReader
 from shapely.affinity import rotate, translate
 from shapely.geometry import Polygon
 
-from blockdsl.drawing.papers import MOST_PAPERS, paper_pages
 from blockdsl.export.pdf import write_pdf
 from blockdsl.facts import BlockFacts
+from blockdsl.fullsize.papers import MOST_PAPERS, paper_pages
 from blockdsl.geometry import to_float
 from tests.outside.test_templates_print import Dot, lines_of
 from tests.unit.model.blocks import block

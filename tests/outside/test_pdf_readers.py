@@ -19,16 +19,16 @@ import pypdfium2
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.marks import Document
-from blockdsl.drawing.quilt_sheet import quilt_sheet
-from blockdsl.drawing.scale_check_page import check_print_page
-from blockdsl.drawing.sheet import block_sheet
-from blockdsl.drawing.templates import template_pages
-from blockdsl.drawing.theme import PAPERS, paper_named
 from blockdsl.export.pdf import write_pdf
-from tests.unit.drawing.quilts import harbour_quilt
-from tests.unit.drawing.sample import harbour_light
-from tests.unit.drawing.sample_templates import block_of, half_square, small_templates
+from blockdsl.fullsize.scale_check_page import check_print_page
+from blockdsl.fullsize.templates import template_pages
+from blockdsl.marks.display_list import Document
+from blockdsl.marks.theme import PAPERS, paper_named
+from blockdsl.page.quilt.sheet import quilt_sheet
+from blockdsl.page.sheet.sheet import block_sheet
+from tests.unit.fullsize.sample_templates import block_of, half_square, small_templates
+from tests.unit.page.quilts import harbour_quilt
+from tests.unit.pictures.sample import harbour_light
 
 ROLLS = ("roll 24 in", "roll 36 in", "roll 90 cm")
 SHEETS = [f"sheet on {paper}" for paper in PAPERS]

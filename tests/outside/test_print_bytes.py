@@ -10,7 +10,7 @@ import pytest
 WRITE = """
 import sys
 from hashlib import sha256
-from blockdsl.drawing.marks import Document, Figure, Page, Path, Text
+from blockdsl.marks.display_list import Document, Figure, Page, Path, Text
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.svg import write_svg

@@ -10,10 +10,10 @@ import numpy as np
 import pytest
 from PIL import Image
 
-from blockdsl.drawing.hatch import HATCHES, hatch
-from blockdsl.drawing.marks import Figure, Mark, Page, Path, Text
 from blockdsl.export.png import write_png
 from blockdsl.export.svg import write_svg
+from blockdsl.marks.display_list import Figure, Mark, Page, Path, Text
+from blockdsl.marks.hatch import HATCHES, hatch
 
 FONTS = FilePath(__file__).parents[2] / "blockdsl" / "fonts"
 RENDER = "import sys, cairosvg; cairosvg.svg2png(sys.stdin.buffer.read(), write_to=sys.stdout.buffer, dpi=72, scale=2)"

@@ -6,7 +6,8 @@ from math import hypot
 import pytest
 from shapely.geometry import LineString, MultiLineString, Point, Polygon, box
 
-from blockdsl.drawing.hatch import (
+from blockdsl.marks.display_list import Path
+from blockdsl.marks.hatch import (
     HATCHES,
     Dots,
     Lines,
@@ -19,7 +20,6 @@ from blockdsl.drawing.hatch import (
     hatch_ink,
     luminance,
 )
-from blockdsl.drawing.marks import Path
 
 ARROW = ((10.0, 10.0), (90.0, 15.0), (80.0, 95.0), (45.0, 40.0), (5.0, 70.0))
 SQUARE = ((0.0, 0.0), (72.0, 0.0), (72.0, 72.0), (0.0, 72.0))

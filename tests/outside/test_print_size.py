@@ -8,8 +8,8 @@ import pypdfium2
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.marks import Document, Page, Path
 from blockdsl.export.pdf import write_pdf
+from blockdsl.marks.display_list import Document, Page, Path
 
 DPI = 600
 TOLERANCE_MM = 0.05

@@ -3,9 +3,9 @@
 import pypdfium2
 import pytest
 
-from blockdsl.drawing.marks import Document, Page, Text
-from blockdsl.drawing.typeset import fraction_text
 from blockdsl.export.pdf import write_pdf
+from blockdsl.marks.display_list import Document, Page, Text
+from blockdsl.marks.typeset import fraction_text
 
 
 def taken_out(*texts: Text) -> str:

@@ -8,9 +8,9 @@ import pytest
 import uharfbuzz
 from fontTools.ttLib import TTFont
 
-from blockdsl.drawing.marks import Weight
-from blockdsl.drawing.typeset import Run, cap_height, ellipsis, fraction_text, line_height, measure, shape, wrap
 from blockdsl.fonts import CORE_RANGES, core_bytes, font_bytes
+from blockdsl.marks.display_list import Weight
+from blockdsl.marks.typeset import Run, cap_height, ellipsis, fraction_text, line_height, measure, shape, wrap
 
 WEIGHTS: tuple[Weight, ...] = ("regular", "bold")
 

@@ -14,14 +14,14 @@ from pypdf import PdfReader
 from shapely.geometry import LineString, MultiLineString, Polygon
 from shapely.ops import unary_union
 
-from blockdsl.drawing.marks import Document
-from blockdsl.drawing.scale_check_page import check_print_page
-from blockdsl.drawing.templates import template_pages
-from blockdsl.drawing.templates_pattern import Pattern, pattern_of
-from blockdsl.drawing.theme import PAPERS
 from blockdsl.export.pdf import write_pdf
 from blockdsl.facts.blockfacts import BlockFacts
-from tests.unit.drawing.sample_templates import block_of, half_square, sample_block, small_templates
+from blockdsl.fullsize.pattern import Pattern, pattern_of
+from blockdsl.fullsize.scale_check_page import check_print_page
+from blockdsl.fullsize.templates import template_pages
+from blockdsl.marks.display_list import Document
+from blockdsl.marks.theme import PAPERS
+from tests.unit.fullsize.sample_templates import block_of, half_square, sample_block, small_templates
 
 MILLIMETRE = 72 / 25.4
 DPI = 600

@@ -12,11 +12,11 @@ from syrupy.assertion import SnapshotAssertion
 
 from blockdsl.analysis import FileReader, analyse
 from blockdsl.diagnostics import Problems, Source, render_text, summary
-from blockdsl.drawing.cutting_words import cutting_rows
-from blockdsl.drawing.marks import Figure, Mark, Text
-from blockdsl.drawing.sheet import block_sheet
 from blockdsl.export.tables import to_markdown
 from blockdsl.facts import BlockFacts, collect_facts
+from blockdsl.marks.display_list import Figure, Mark, Text
+from blockdsl.page.cutting_words import cutting_rows
+from blockdsl.page.sheet.sheet import block_sheet
 
 DEMO = Path(__file__).parents[2] / "library" / "demo"
 SIX_SLIPS = """\

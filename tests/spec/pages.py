@@ -18,8 +18,8 @@ from blockdsl.cli import main
 from blockdsl.cli.arguments import parser
 from blockdsl.cli.supposed import what_if_of
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.drawing.templates import templates_too_large
 from blockdsl.facts import collect_facts
+from blockdsl.fullsize.templates import templates_too_large
 from blockdsl.wording import facts_json
 
 HERE: Final = Path(__file__).parent

@@ -13,7 +13,7 @@ from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR, Symmetry
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import AssemblyRow, InRow, KindRole, PieceRole, PlacedBlock, PlacedCloth, QuiltKind, RowKind
-from blockdsl.units.outlines import box
+from blockdsl.shapes.outlines import box
 
 ZERO: Final = Fraction(0)
 

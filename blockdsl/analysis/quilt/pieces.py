@@ -11,8 +11,8 @@ from blockdsl.analysis.names import Names
 from blockdsl.analysis.place import Placer
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import BlockDesign
+from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast
-from blockdsl.units import SHAPES
 
 FindBlock = Callable[[ast.BlockDeclaration, ast.LengthLiteral | None], BlockDesign | None]
 """A block at its own size, or so wide; None when it has errors."""

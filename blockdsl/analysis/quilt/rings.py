@@ -13,7 +13,7 @@ from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import Corners, KindRole, PieceRole, PlacedBlock, PlacedCloth, Ring
-from blockdsl.units.outlines import box
+from blockdsl.shapes.outlines import box
 
 _OUTWARD: Final = (IDENTITY, QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
 """How a unit of the top side is turned on the top, the right, the bottom and the left."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Final
 
-from blockdsl.drawing.web_parts import (
+from blockdsl.document.parts import (
     Card,
     Cards,
     Divider,

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.drawing.further_letters import with_letters_drawn
-from blockdsl.drawing.marks import Figure, Mark, Page
 from blockdsl.export.html.elements import element, plain_fractions
 from blockdsl.export.printable import check_page
 from blockdsl.export.svg import inner_markup, number
+from blockdsl.marks.display_list import Figure, Mark, Page
+from blockdsl.marks.further_letters import with_letters_drawn
 
 _PIXELS_PER_POINT: Final = 96 / 72
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.drawing.web_parts import WebPage, WebSite
+from blockdsl.document.parts import WebPage, WebSite
 from blockdsl.export.html.elements import address, element, file_name, unset, words
 from blockdsl.export.html.fonts import WebFonts, web_fonts
 from blockdsl.export.html.parts import parts_markup

@@ -6,8 +6,8 @@ from functools import cache
 from importlib.resources import files
 from typing import Final
 
-from blockdsl.drawing import theme
 from blockdsl.fonts import FAMILY
+from blockdsl.marks import theme
 
 _COLOURS: Final = {
     "ink": theme.INK,

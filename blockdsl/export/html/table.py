@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
-from blockdsl.drawing.web_parts import Cell, Column, RowGroup, SizeCell, Table, TickCell, Words
+from blockdsl.document.parts import Cell, Column, RowGroup, SizeCell, Table, TickCell, Words
 from blockdsl.export.html.elements import element, plain_fractions, words
 from blockdsl.export.html.picture import picture_markup
 

@@ -13,7 +13,7 @@ from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.foundation.peel import Added
 from blockdsl.sewing.foundation.search import Cut, SectionSearch
 from blockdsl.sewing.order.net import Net, make_net
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 MOST_PATCHES: Final = 200
 """Patches of a unit that is sewn to papers; more are refused."""

@@ -19,7 +19,7 @@ from blockdsl.sewing.method_steps.strip_sets import StripSetUnit
 from blockdsl.sewing.techniques import stars as scenes
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Picture, show
-from blockdsl.units.star45 import POINTS
+from blockdsl.shapes.star45 import POINTS
 
 PAIR: Final = (POINTS - 1, 0)
 HALF: Final = (POINTS - 1, 0, 1, 2)

@@ -10,7 +10,7 @@ from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.sewing.order.net import Net
 from blockdsl.sewing.order.region import box_of, flood, look_at
 from blockdsl.sewing.order.small_units import small_units
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 Span = tuple[int, int]
 Unnamed = Literal["all", "shapes", "none"]

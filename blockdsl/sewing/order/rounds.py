@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.order.alike import Span
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 
 def added_last(design: BlockDesign) -> dict[Span, int]:

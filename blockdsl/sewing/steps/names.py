@@ -10,7 +10,7 @@ from blockdsl.sewing.making import Making, UnitClass
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION, OVER_PAPERS
 from blockdsl.sewing.steps.described import described
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 _WAYS = {
     CUT_PATCHES: "patch by patch",

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from blockdsl.sewing.making import Making
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,8 +26,8 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
 from blockdsl.sewing.techniques.scene import Cloth, Dot, Line, Picture, Step, lesson_step, show
-from blockdsl.units import SHAPES
-from blockdsl.units.star45 import POINTS
+from blockdsl.shapes import SHAPES
+from blockdsl.shapes.star45 import POINTS
 
 DRAWN: Final = (*((0, 1) * (POINTS // 2)), *(2,) * 4, *(3,) * 4)
 """The role of each patch: diamonds in turn, clockwise from the one right of the top, triangles, squares."""

@@ -23,7 +23,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step, lesson_step, show
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 
 ROUNDS: Final = 2
 SIDES: Final = 4

@@ -15,8 +15,8 @@ from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline, pressed
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Step, lesson_step, show
-from blockdsl.units import SHAPES
-from blockdsl.units.star45 import POINTS
+from blockdsl.shapes import SHAPES
+from blockdsl.shapes.star45 import POINTS
 
 ROWS = 3
 GROUND = ROWS

@@ -10,11 +10,11 @@ from pathlib import Path
 
 from blockdsl.analysis import FileReader, analyse
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.drawing import marks
-from blockdsl.drawing.sheet import block_sheet
-from blockdsl.drawing.theme import WHITE
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import collect_facts
+from blockdsl.marks import display_list as marks
+from blockdsl.marks.theme import WHITE
+from blockdsl.page.sheet.sheet import block_sheet
 from blockdsl.resources import library_folder, library_path
 
 PICTURE = Path(__file__).with_name("harbour-light-sheet.svg")

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.book_cover import rows_that_fit
+from blockdsl.page.book.cover import rows_that_fit
 from tests.outputs import in_folder
 from tests.unit.cli.pinwheel import PINWHEEL, Run
 

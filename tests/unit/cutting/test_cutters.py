@@ -3,11 +3,11 @@
 import pytest
 
 from blockdsl.diagnostics import Source
-from blockdsl.drawing.cutting_words import cutting_rows
-from blockdsl.drawing.marks import Text
-from blockdsl.drawing.sheet_cutters import cutter_list
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry.number import write_exact
+from blockdsl.marks.display_list import Text
+from blockdsl.page.cutting_words import cutting_rows
+from blockdsl.page.sheet.cutters import cutter_list
 from blockdsl.syntax.format import format_text
 from tests.unit.model.blocks import block, read, written
 

@@ -6,11 +6,11 @@ from typing import Any
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.marks import Anchor, Bookmark, Figure, Link, Page, PageLabels, Path, Publication, Text
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
+from blockdsl.marks.display_list import Anchor, Bookmark, Figure, Link, Page, PageLabels, Path, Publication, Text
 
 SQUARE = Path((((80.0, 80.0), (90.0, 80.0), (90.0, 90.0)),), fill="#e0a030")
 HERE = Page(612, 792, (Link("there", 72, 60, 100, 20, (Text(72, 72, "go there", 12),)), Figure("A corner", (SQUARE,))))

@@ -7,11 +7,11 @@ from typing import Any
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.marks import Document, Figure, Page, Path, Text
 from blockdsl.export import cairo_library
 from blockdsl.export.cairo_library import CairoMissing, load_cairo
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.printable import Unprintable
+from blockdsl.marks.display_list import Document, Figure, Page, Path, Text
 
 SQUARE = Path((((9.0, 9.0), (18.0, 9.0), (18.0, 18.0)),), fill="#e0a030")
 PAGE = Page(612, 792, (Text(72, 72, "Harbour Light", 12), Figure("The block", (SQUARE, Text(20, 20, "A", 8)))))

@@ -8,11 +8,11 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
-from blockdsl.drawing.marks import Anchor, Bookmark, Document, Figure, Kept, Link, Page, PageLabels, Path, Text
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.pdf_page import paint_page
 from blockdsl.export.pdf_text import shown
 from blockdsl.export.printable import Unprintable
+from blockdsl.marks.display_list import Anchor, Bookmark, Document, Figure, Kept, Link, Page, PageLabels, Path, Text
 
 SQUARE = Path((((9.0, 9.0), (81.0, 9.0), (81.0, 81.0), (9.0, 81.0)),), fill="#ff0000")
 

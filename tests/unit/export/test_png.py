@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 from PIL import Image
 
-from blockdsl.drawing.marks import Page, Path
 from blockdsl.export.png import write_png
 from blockdsl.export.printable import Unprintable
+from blockdsl.marks.display_list import Page, Path
 
 
 def test_an_inch_square_fills_its_pixels_and_the_paper_is_white() -> None:

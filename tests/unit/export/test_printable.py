@@ -5,11 +5,11 @@ from math import inf, nan
 
 import pytest
 
-from blockdsl.drawing.marks import Document, Figure, Page, Path, Text
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
+from blockdsl.marks.display_list import Document, Figure, Page, Path, Text
 
 PAINTERS: list[Callable[[Page], bytes]] = [
     lambda page: write_svg(page, title="T"),

@@ -10,12 +10,11 @@ import pypdfium2
 import pytest
 from PIL import Image
 
-from blockdsl.drawing.flow import moved
-from blockdsl.drawing.marks import Document, Mark, Page, Path, Place, Stamp
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
+from blockdsl.marks.display_list import Document, Mark, Page, Path, Place, Stamp, moved
 
 FLAG = ((0.0, 0.0), (30.0, 0.0), (0.0, 20.0))
 HALF = sqrt(0.5)

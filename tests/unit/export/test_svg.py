@@ -5,9 +5,9 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from blockdsl.drawing.marks import Figure, Page, Path, Text
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
+from blockdsl.marks.display_list import Figure, Page, Path, Text
 
 SVG = "{http://www.w3.org/2000/svg}"
 INCH = ((72.0, 72.0), (144.0, 72.0), (144.0, 144.0), (72.0, 144.0))

@@ -2,10 +2,10 @@
 
 from fractions import Fraction
 
-from blockdsl.drawing.marks import Figure, Mark, Text
-from blockdsl.drawing.sheet import block_sheet
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.alternatives import Alternative
+from blockdsl.marks.display_list import Figure, Mark, Text
+from blockdsl.page.sheet.sheet import block_sheet
 from tests.unit.model.blocks import block
 
 EIGHT_HALVES = ["row " + "fog/slate " * 4, "row " + "fog/slate " * 4]

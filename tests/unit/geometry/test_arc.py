@@ -16,8 +16,8 @@ from blockdsl.geometry.polygon import dot, step
 from blockdsl.geometry.recognise import congruence_key
 from blockdsl.geometry.symmetry import ALL_EIGHT, QUARTER_CLOCKWISE
 from blockdsl.model import Filling
-from blockdsl.units import SHAPES
-from blockdsl.units.curve import quarter_circle, surround
+from blockdsl.shapes import SHAPES
+from blockdsl.shapes.curve import quarter_circle, surround
 
 F = Fraction
 QUARTER = F(1, 4)

@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 
 from blockdsl.sewing.methods import METHODS, methods_for
-from blockdsl.units import SHAPES
+from blockdsl.shapes import SHAPES
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 
 BEAMS = "unit beam = geese lantern on fog"

@@ -4,8 +4,8 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.drawing.words import say_areas
 from blockdsl.facts.foundationfacts import FoundationFacts
+from blockdsl.pictures.words import say_areas
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 from tests.unit.sewing.virtual_papers import sew
 

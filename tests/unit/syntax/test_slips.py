@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.diagnostics import Diagnostic, Problems, Source
+from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast, parse, trade_words
 from blockdsl.syntax.keywords import KEYWORDS
 from blockdsl.syntax.parse import LARGEST_FILE
-from blockdsl.units import SHAPES
 
 
 def slips_in(text: str) -> list[Diagnostic]:

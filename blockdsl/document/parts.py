@@ -1,0 +1,246 @@
+"""What a page of the web site is made of: a closed, small set of parts that says what things are, not how they look.
+
+Words are plain; a fraction in them may be plain (`2 7/8`) or set (`2 ⁷⁄₈`). Pictures are pages of marks. A target is
+the name of a page of the same site, with `#` and an anchor where it leads into it; nothing leads outside.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from blockdsl.marks.display_list import Page
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """A run of words, plain, strong or quiet; with a target it leads there."""
+
+    text: str
+    weight: Literal["plain", "strong", "quiet", "emphasis"] = "plain"
+    target: str = ""
+
+
+Words = tuple[Run, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading below the page's title: level 2 or deeper, no level left out on the way down."""
+
+    level: int
+    words: Words
+    anchor: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    """Running words."""
+
+    words: Words
+
+
+@dataclass(frozen=True, slots=True)
+class Listing:
+    """Items one below the other; `start` is the first number of a list that counts them."""
+
+    items: tuple[Parts, ...]
+    start: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Quotation:
+    """Words of somebody else."""
+
+    parts: Parts
+
+
+@dataclass(frozen=True, slots=True)
+class Verbatim:
+    """Lines kept as they were written."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Divider:
+    """A pause between two trains of thought."""
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A drawing; its figures say in words what is seen. `beside` is one that only repeats the words next to it."""
+
+    page: Page
+    caption: str = ""
+    beside: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Pairs:
+    """Names and what is said of each, on one line or more. `kind` is what they are: measures or explained words."""
+
+    entries: tuple[tuple[str, tuple[Words, ...]], ...]
+    kind: Literal["measures", "terms"] = "measures"
+
+
+@dataclass(frozen=True, slots=True)
+class FabricLine:
+    """A line of the key of fabrics."""
+
+    swatch: Page
+    number: int
+    label: str
+    value: str
+
+
+@dataclass(frozen=True, slots=True)
+class Key:
+    """The key of fabrics."""
+
+    fabrics: tuple[FabricLine, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Sign:
+    """A sign that pictures use, and what it means."""
+
+    drawing: Page
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Signs:
+    """The key to the signs of the pictures that follow."""
+
+    entries: tuple[Sign, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """Something to do or measure, with a box to tick."""
+
+    words: Words
+
+
+@dataclass(frozen=True, slots=True)
+class TickCell:
+    """A box to tick in a table; `what` names it for those who do not see the row."""
+
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class SizeCell:
+    """The sides of a piece with plain fractions and without their unit: one for a square."""
+
+    sides: tuple[str, ...]
+
+
+Cell = Words | TickCell | SizeCell
+ColumnKind = Literal["tick", "count", "words", "size", "then", "letter", "purpose", "spare", "number"]
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of a table: its head, and what stands in it. The first that is no tick names its rows."""
+
+    head: str
+    kind: ColumnKind
+
+
+@dataclass(frozen=True, slots=True)
+class RowGroup:
+    """Rows under a heading of their own: a swatch, words, a quiet remark; without words just rows."""
+
+    rows: tuple[tuple[Cell, ...], ...]
+    words: Words = ()
+    swatch: Page | None = None
+    aside: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A table; `caption` names it. One that is ticked off is read row by row, which narrow screens may break."""
+
+    caption: str
+    columns: tuple[Column, ...]
+    groups: tuple[RowGroup, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """A picture with a few words, one among others alike; with a target all of it leads there."""
+
+    parts: Parts
+    target: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Cards:
+    """Cards beside each other, as many as there is room for; steps have an order."""
+
+    kind: Literal["blocks", "pictures", "units", "colourings", "steps"]
+    cards: tuple[Card, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """Where else to go; with a label it is a way through the page of its own, such as the sizes on it."""
+
+    entries: tuple[Run, ...]
+    label: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """A part of a page under its heading."""
+
+    heading: Heading
+    parts: Parts
+
+
+Part = (
+    Heading
+    | Paragraph
+    | Listing
+    | Quotation
+    | Verbatim
+    | Divider
+    | Picture
+    | Pairs
+    | Key
+    | Signs
+    | Tick
+    | Table
+    | Cards
+    | Places
+    | Section
+)
+Parts = tuple[Part, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class WebPage:
+    """One page. `name` is that of its file without ending; `over` stands above the title: a chapter, a remark."""
+
+    name: str
+    title: str
+    parts: Parts
+    over: str = ""
+    under: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class WebSite:
+    """A whole site, its pages in reading order, the home page first. `language` is a tag such as `en`."""
+
+    title: str
+    author: str
+    language: str
+    pages: tuple[WebPage, ...]
+
+
+def plain(text: str) -> Words:
+    """One plain run."""
+    return (Run(text),)

@@ -1,0 +1,207 @@
+"""A quilt's page: pictures, measures, what to buy, what to cut, the blocks, how it is put together and finished."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import Final
+
+from blockdsl.document.block import fabric_line, making
+from blockdsl.document.parts import (
+    Card,
+    Cards,
+    Cell,
+    Column,
+    Heading,
+    Key,
+    Listing,
+    Pairs,
+    Paragraph,
+    Part,
+    Parts,
+    Picture,
+    RowGroup,
+    Run,
+    Section,
+    Table,
+    Tick,
+    WebPage,
+    plain,
+)
+from blockdsl.document.pictures import (
+    colour_page,
+    finishing_page,
+    letters_page,
+    mitre_page,
+    prints_page,
+    quilt_page,
+    ring_page,
+    rows_page,
+)
+from blockdsl.document.quilt_tables import cutting_parts, rows_table
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
+from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.page.quilt.assembly import steps_with_words
+from blockdsl.page.quilt.finishing import finishing_steps
+from blockdsl.page.quilt.materials import Material, material_lines, said_of_materials
+from blockdsl.page.quilt.scraps import say_prints
+from blockdsl.page.quilt.sheet import sizes_said
+from blockdsl.pictures.lengths import plain_extent
+from blockdsl.pictures.quilt_words import say_blocks, say_setting, say_strips_of_ring, title_of
+from blockdsl.pictures.words import CAUTIONS, many, say_colouring
+from blockdsl.wording import StepText
+
+_MATERIALS: Final = (
+    Column("what", "words"),
+    Column("buy", "words"),
+    Column("needed", "words"),
+    Column("washing, squaring", "words"),
+    Column("for", "purpose"),
+)
+_ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
+
+PageOf = Callable[[BlockFacts], str]
+"""The name of the page that tells how a block is made at its size; none where no page does."""
+
+
+def quilt_web_page(facts: QuiltFacts, name: str, page_of: PageOf, *, over: str = "") -> WebPage:
+    """The page of one quilt. A block that has a page of its own is told there; of others the making is told here."""
+    parts: list[Part] = [
+        Cards("pictures", (Card((Picture(quilt_page(facts)),)),)),
+        Pairs(_measures(facts)),
+        _section(2, "Fabrics", Key(tuple(map(fabric_line, facts.fabrics_used)))),
+    ]
+    if facts.notes:
+        parts.append(_section(2, "Notes", *(Paragraph(plain(note)) for note in facts.notes)))
+    parts += _materials(facts)
+    before = [Paragraph(plain(text)) for text in sizes_said(facts)]
+    cautions = Listing(tuple((Paragraph(plain(text)),) for text in CAUTIONS))
+    parts.append(_section(2, "Before you cut", *before, cautions))
+    parts += [_section(2, "Cutting", *cutting)] if (cutting := tuple(cutting_parts(facts))) else []
+    parts.append(_section(2, "Blocks to make", *_blocks(facts, page_of)))
+    parts.append(_section(2, "Assembly", *_assembly(facts)))
+    parts += _scraps(facts)
+    if finishing := _finishing(facts):
+        parts.append(_section(2, "Finishing", Cards("steps", finishing)))
+    return WebPage(name, facts.name, tuple(parts), over=over)
+
+
+def say_size(facts: QuiltFacts) -> str:
+    """The finished size: `66 1/2 × 93 1/2 in`."""
+    return f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+
+
+def _section(level: int, title: str, *parts: Part) -> Section:
+    return Section(Heading(level, plain(title)), parts)
+
+
+def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[Run, ...], ...]], ...]:
+    setting = say_setting(facts)
+    borders = f"{plain_extent(facts.middle, facts.unit)} {facts.unit} without borders"
+    return (
+        ("Finished", (plain(say_size(facts)), *((plain(borders),) if facts.rings else ()))),
+        ("Set", (plain(setting[:1].upper() + setting[1:]),)),
+        ("Blocks", (plain(say_blocks(facts)),)),
+        ("Made of", (plain(many(len(facts.fabrics_used), "fabric")),)),
+    )
+
+
+def _materials(facts: QuiltFacts) -> Iterator[Section]:
+    """What to buy, and what that is based on; nothing where nothing is known of it."""
+    rows = [_material(line) for line in material_lines(facts)]
+    if rows:
+        table = Table(f"Fabric requirements for {facts.name}", _MATERIALS, (RowGroup(tuple(rows)),))
+        said = (Paragraph((Run(text, "quiet"),)) for text in said_of_materials(facts))
+        yield _section(2, "Fabric requirements", table, *said)
+
+
+def _material(line: Material) -> tuple[Cell, ...]:
+    words = (line.need, line.allowed, line.uses)
+    return (plain(line.name), (Run(line.buy, "strong"),), *(plain(text) if text else () for text in words))
+
+
+# --- blocks ----------------------------------------------------------------------------------------------
+
+
+def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[Part]:
+    """A card for each block in each colouring, then the making of those that have no page of their own."""
+    yield Paragraph((Run("Sew one and measure it before you cut for all.", "quiet"),))
+    yield Cards("units", tuple(_card(kind, *counted, page_of) for kind in facts.kinds for counted in kind.colourings))
+    for kind in facts.kinds:
+        block = kind.block
+        if page_of(block) or len(block.placed) < 2:
+            continue
+        pictures = Cards("pictures", (Card((Picture(letters_page(block), "Patches by letter"),)),))
+        alone = Paragraph((Run("Cutting for one block; totals are above.", "quiet"),))
+        size = f"{plain_extent(block.finished, block.unit)} {block.unit}"
+        yield _section(3, f"Making {block.name}", pictures, alone, *making(block, 4, size))
+
+
+def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> Card:
+    block = kind.block
+    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
+    page = page_of(block)
+    named = (Run(title_of(kind), target=page),) if page else plain(title_of(kind))
+    plan_words = f"in the {say_colouring(block.unit)} {colouring}" if colouring else ""
+    about = [text for text in (plan_words, _ROLES[kind.role]) if text]
+    size = f"{plain_extent(block.finished, block.unit)} {block.unit} finished"
+    return Card(
+        (
+            Picture(colour_page(block, plan)),
+            Heading(3, named),
+            Paragraph((Run(f"Make {count:,}", "strong"),)),
+            *(Paragraph((Run(text, "quiet"),)) for text in (*about, size)),
+            Tick((Run(f"should measure {plain_extent(block.unfinished, block.unit)} {block.unit}", "strong"),)),
+        )
+    )
+
+
+# --- putting together ------------------------------------------------------------------------------------
+
+
+def _assembly(facts: QuiltFacts) -> Iterator[Part]:
+    if len(facts.rows) > 1:
+        yield Picture(rows_page(facts))
+        yield rows_table(facts)
+    yield Cards("steps", tuple(_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top))
+
+
+def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Card:
+    ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
+    parts: list[Part] = [Picture(ring_page(facts, ring))] if ring is not None else []
+    parts += [Picture(mitre_page())] if ring is not None and ring.corners == "mitred" else []
+    parts += _words(text)
+    if ring is not None and (cut := say_strips_of_ring(facts, ring)):
+        parts.append(Paragraph((Run(cut, "quiet"),)))
+    return Card(tuple(parts))
+
+
+def _words(text: StepText) -> list[Part]:
+    """A step's heading, what is done part by part, what is measured."""
+    more = " · ".join(filter(None, (text.made, text.size)))
+    parts: list[Part] = [Heading(3, (Run(f"{text.number} "), Run(text.name)))]
+    parts += [Paragraph((Run(more, "quiet"),))] if more else []
+    for letter, part in text.lettered:
+        parts.append(Paragraph(plain(" ".join(filter(None, (letter, *part.sentences))))))
+        if part.measure:
+            parts.append(Tick((Run(part.measure, "strong"),)))
+    return parts
+
+
+def _scraps(facts: QuiltFacts) -> Iterator[Section]:
+    labels = {fabric.name: fabric for fabric in facts.fabrics_used}
+    for spread in facts.scraps:
+        fabric = labels[spread.role]
+        words = (Paragraph(plain(text)) for text in say_prints(spread))
+        picture = Picture(prints_page(facts, spread, fabric))
+        yield _section(2, f"Prints for {fabric.label or fabric.name}", *words, picture)
+
+
+def _finishing(facts: QuiltFacts) -> tuple[Card, ...]:
+    cards = []
+    for step in finishing_steps(facts):
+        pictures: Parts = tuple(
+            Picture(finishing_page(picture)) for _, picture in step.stretches if picture is not None
+        )
+        cards.append(Card((*pictures, *_words(step.text))))
+    return tuple(cards)

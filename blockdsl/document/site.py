@@ -1,0 +1,206 @@
+"""A book, or the blocks of a file, as a web site: the pages in reading order behind a home page of contents."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
+from itertools import groupby
+from pathlib import PurePosixPath
+from typing import Final
+
+from blockdsl.document.block import block_page, say_finished
+from blockdsl.document.glossary import glossary_page
+from blockdsl.document.index import index_page
+from blockdsl.document.lesson import technique_page
+from blockdsl.document.parts import (
+    Card,
+    Cards,
+    Heading,
+    Paragraph,
+    Part,
+    Picture,
+    Places,
+    Run,
+    Section,
+    WebPage,
+    WebSite,
+    plain,
+)
+from blockdsl.document.pictures import small_page, small_quilt_page
+from blockdsl.document.quilt import PageOf, quilt_web_page, say_size
+from blockdsl.document.reading import read_text
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.facts.techniques import techniques_for
+from blockdsl.pictures.quilt_words import say_blocks
+from blockdsl.pictures.words import many, say_count
+from blockdsl.wording.lessons import technique_title
+
+HOME: Final = "index"
+BLOCKS: Final = "blocks"
+GLOSSARY: Final = "words"
+RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
+"""Names of pages that no block or text may take."""
+_TECHNIQUES: Final = "Techniques"
+Item = WordsFacts | BookBlockFacts | QuiltFacts
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    """A page with what the contents show of it; `mark` tells its picture there from others, in ASCII."""
+
+    page: WebPage
+    block: BookBlockFacts | None = None
+    quilt: QuiltFacts | None = None
+    mark: str = ""
+
+    @property
+    def pictured(self) -> bool:
+        """Whether the contents show a picture of it."""
+        return self.block is not None or self.quilt is not None
+
+
+_Chapters = Sequence[tuple[str, Sequence[_Entry]]]
+
+
+def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
+    """The whole site. `name_of` gives each page its file's name from its title, never one twice nor one of RESERVED."""
+    names = _names(book, name_of)
+    told = [
+        (facts, names[chapter, place])
+        for chapter, place, item in _items(book)
+        if isinstance(item, BookBlockFacts)
+        for facts in item.sizes
+    ]
+    page_of = partial(_page_of, told)
+    chapters = [
+        (
+            chapter.title,
+            [
+                replace(_entry(item, chapter.title, names[number, place], page_of), mark=f"card-{number}-{place}")
+                for place, item in enumerate(chapter.items)
+            ],
+        )
+        for number, chapter in enumerate(book.chapters)
+    ]
+    if book.techniques:
+        chapters.append((_TECHNIQUES, list(_techniques(book, name_of))))
+    pages = [entry.page for _, entries in chapters for entry in entries]
+    back = list(_back(chapters, pages))
+    home = WebPage(HOME, book.name, tuple(_contents(chapters, back)), under=_under(book))
+    return WebSite(book.name, book.author, book.language, (home, *pages, *back))
+
+
+def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Entry]:
+    """A page for each way of making that the blocks use."""
+    blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
+    for technique in techniques_for(blocks, tuple(book.quilts)):
+        yield _Entry(technique_page(technique, name_of(technique_title(technique)), over=_TECHNIQUES))
+
+
+def _back(chapters: _Chapters, pages: Sequence[WebPage]) -> Iterator[WebPage]:
+    """What is looked up: the blocks when there are several, and the words of the trade."""
+    found = [(entry.block, entry.page.name) for _, entries in chapters for entry in entries if entry.block is not None]
+    quilts = [(entry.quilt, entry.page.name) for _, entries in chapters for entry in entries if entry.quilt is not None]
+    if len(found) > 1:
+        yield index_page(found, BLOCKS, quilts)
+    glossary = glossary_page(pages, GLOSSARY)
+    if glossary is not None:
+        yield glossary
+
+
+def _items(book: BookFacts) -> Iterator[tuple[int, int, Item]]:
+    """The places of chapter and item, and the item."""
+    for number, chapter in enumerate(book.chapters):
+        for place, item in enumerate(chapter.items):
+            yield number, place, item
+
+
+def _names(book: BookFacts, name_of: Callable[[str], str]) -> dict[tuple[int, int], str]:
+    """The name of each item's page, given in reading order."""
+    return {(number, place): name_of(_title(item)) for number, place, item in _items(book)}
+
+
+def _title(item: Item) -> str:
+    if isinstance(item, WordsFacts):
+        return read_text(item.markdown).title or _title_of(item.path)
+    return item.name
+
+
+def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
+    """The page that tells of this very block at its size."""
+    return next((page for facts, page in told if facts.name == block.name and facts == block), "")
+
+
+def _entry(item: Item, chapter: str, name: str, page_of: PageOf) -> _Entry:
+    if isinstance(item, BookBlockFacts):
+        return _Entry(block_page(item.sizes, name, over=chapter), block=item)
+    if isinstance(item, QuiltFacts):
+        return _Entry(quilt_web_page(item, name, page_of, over=chapter), quilt=item)
+    return _Entry(WebPage(name, _title(item), read_text(item.markdown).parts, over=chapter))
+
+
+def _title_of(path: str) -> str:
+    """A text without a heading goes by its file's name."""
+    words = PurePosixPath(path).stem.replace("-", " ").replace("_", " ").strip()
+    return words[:1].upper() + words[1:] or "Words"
+
+
+def _under(book: BookFacts) -> str:
+    return f"{f'by {book.author} · ' if book.author else ''}{say_count(book)} to cut and sew"
+
+
+# --- contents ------------------------------------------------------------------------------------------
+
+
+def _contents(chapters: _Chapters, back: Sequence[WebPage]) -> Iterator[Part]:
+    for title, entries in chapters:
+        parts = tuple(_chapter(entries))
+        if title and parts:
+            yield Section(Heading(2, plain(title)), parts)
+        else:
+            yield from parts
+    if back:
+        links = tuple(Run(page.title, target=page.name) for page in back)
+        yield Section(Heading(2, plain("At the back")), (Places(links),))
+
+
+def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
+    """Texts as lines, blocks and quilts as cards, in the order of the book."""
+    for pictured, group in groupby(entries, key=lambda entry: entry.pictured):
+        if pictured:
+            yield Cards("blocks", tuple(card for entry in group for card in _cards(entry)))
+        else:
+            yield Places(tuple(Run(entry.page.title, target=entry.page.name) for entry in group))
+
+
+def _cards(entry: _Entry) -> Iterator[Card]:
+    """The card of a block or a quilt."""
+    if entry.block is not None:
+        yield _card(entry.page, entry.block)
+    if entry.quilt is not None:
+        blocks = say_blocks(entry.quilt)
+        yield Card(
+            (
+                Picture(small_quilt_page(entry.quilt, entry.mark), beside=True),
+                Paragraph((Run(entry.quilt.name, "strong"),)),
+                Paragraph((Run(f"quilt, {say_size(entry.quilt)}; {blocks}", "quiet"),)),
+            ),
+            entry.page.name,
+        )
+
+
+def _card(page: WebPage, block: BookBlockFacts) -> Card:
+    first = block.sizes[0]
+    sizes = ", ".join(say_finished(facts) for facts in block.sizes)
+    about = f"{sizes}; {many(len(first.placed), 'patch', 'patches')}, {many(len(first.fabrics), 'fabric')}"
+    return Card(
+        (
+            Picture(small_page(first), beside=True),
+            Paragraph((Run(block.name, "strong"),)),
+            Paragraph((Run(about, "quiet"),)),
+        ),
+        page.name,
+    )

@@ -1,0 +1,54 @@
+"""The steps of a block on its web page: cards in order, with the pictures of the sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from blockdsl.document.parts import Card, Cards, Heading, Paragraph, Part, Picture, Run, plain
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.marks.display_list import Page
+from blockdsl.marks.theme import Box
+from blockdsl.page.steps import StepLook, hand_pictures, look_of
+from blockdsl.pictures.scene import technique_picture
+from blockdsl.wording import StepPart
+
+_PICTURE: Final = Box(0.0, 0.0, 264.0, 118.0)
+_SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
+
+
+def step_cards(facts: BlockFacts, level: int) -> list[Part]:
+    """A line on how to read the pictures and the cards of all steps; nothing when there are none."""
+    if not facts.steps:
+        return []
+    words = (
+        "Sew in this order. Pictures show the right side, without seam allowances; dashed lines are seams to sew, and "
+        "arrows show which way to press."
+    )
+    look = look_of(facts)
+    cards = tuple(card for step in facts.steps for card in _cards(facts, step, look, level))
+    return [Paragraph((Run(words, "quiet"),)), Cards("steps", cards)]
+
+
+def _cards(facts: BlockFacts, step: StepFacts, look: StepLook, level: int) -> Iterator[Card]:
+    """One card; of a unit made by a method a card for each part of it that has a picture."""
+    text = look.text(step)
+    drawn = [hand_pictures(step, place, look, _PICTURE) for place in range(len(step.hands))]
+    pages = [Page(_PICTURE.width_pt, _PICTURE.height_pt, marks) for marks in drawn]
+    made = f", {text.made}" if text.made else ""
+    heading = Heading(level, (Run(f"{step.number} "), Run(text.name + made)))
+    size = (Paragraph((Run(text.size, "quiet"),)),) if text.size else ()
+    alone = [_part(letter, part) for letter, part in text.lettered if part.picture is None]
+    yield Card((*map(Picture, pages), heading, *size, *alone))
+    for letter, part in text.lettered:
+        if part.picture is None:
+            continue
+        scene = technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, _SCENE)
+        page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (scene,))
+        name = Heading(level, (Run(f"{step.number}{letter.strip('()')} "), Run(part.heading or text.name)))
+        yield Card((Picture(page), name, _part("", part)))
+
+
+def _part(letter: str, part: StepPart) -> Paragraph:
+    return Paragraph(plain(f"{letter} {part.text}".strip()))

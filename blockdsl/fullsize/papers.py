@@ -1,0 +1,249 @@
+"""Papers to fold cloth round, at exactly the finished size: every patch that is made over papers, as often as needed.
+
+A paper has no allowance. It is printed as the mirror image of its patch, for it lies on the wrong side of the cloth
+with its letter upward. Papers lie close in rows, those that no page holds run over tiles, and every page has the means
+to check its scale.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.papers import PaperOfPatch
+from blockdsl.fullsize.head import Guide, foot, headed
+from blockdsl.fullsize.layout import Leaf
+from blockdsl.fullsize.packing import Place, Room, page_count
+from blockdsl.fullsize.packing_rows import Kind, pack_rows
+from blockdsl.fullsize.pattern import POINTS_PER_UNIT, Pattern, Words, quarter_turn
+from blockdsl.fullsize.room import centroid
+from blockdsl.fullsize.scale_check import square_and_bar
+from blockdsl.fullsize.template_marks import centred, cutting_lines
+from blockdsl.fullsize.tiles import tile_marks, tiled
+from blockdsl.fullsize.tiling import Tiling
+from blockdsl.fullsize.words_inside import letter_inside
+from blockdsl.geometry import to_float
+from blockdsl.geometry.polygon import bounding_box
+from blockdsl.marks.clip import Ring, bounds
+from blockdsl.marks.display_list import Document, Figure, Mark, Page, Text, moved
+from blockdsl.marks.theme import (
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    LEADING,
+    LONGEST_PAGE_PT,
+    MARGIN_PT,
+    SMALL_PT,
+    Box,
+    Paper,
+    paper_named,
+)
+from blockdsl.marks.typeset import wrap
+from blockdsl.pictures.lengths import show_extent, show_measure
+
+MOST_PAPERS: Final = 1000
+"""Papers of a block that are printed as often as they are needed; of more than that each is printed once."""
+
+_GAP_PT: Final = 4.0
+_BELOW_HEAD_PT: Final = 8.0
+_LEAST_LETTER_PT: Final = 4.5
+
+
+def paper_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_PT) -> Document:
+    """The papers of all patches of a block that are made over papers.
+
+    Units:  points on the page; pages as for templates (see `template_pages`), always upright.
+    Errors: ValueError for a block without such papers, an unknown kind of page, a margin too wide for it, or a paper
+            longer than 14,400 pt (`papers_too_large` names those; ask it first).
+    """
+    if not facts.papers:
+        raise ValueError("no unit of the block is made over papers")
+    if papers_too_large(facts):
+        raise ValueError(f"too large to print: {', '.join(papers_too_large(facts))}")
+    page = paper_named(paper)
+    if page.roll:
+        page = page.cut_at(LONGEST_PAGE_PT)
+    leaf = Leaf(page, page.printable(margin_pt))
+    turned = [_turns(_pattern(each, facts)) for each in facts.papers]
+    whole = [number for number, each in enumerate(turned) if _ways(each, leaf.room)]
+    counts = _printed(facts)
+    _, head_pt = _head(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, 0.0))
+    room = Room(leaf.room, Box(leaf.room.x_pt, leaf.room.y_pt, leaf.room.width_pt, head_pt + _BELOW_HEAD_PT))
+    places = _closest(whole, turned, counts, room)
+    large = [tiled(turned[number][0], leaf.room.width_pt, leaf.room.height_pt) for number in _rest(turned, whole)]
+    if page.roll:
+        leaf = _cut_roll(leaf, places, turned, large, leaf.room.y_pt + head_pt)
+    pages = _shared_pages(places, turned)
+    for pattern, tiling in large:
+        pages += [tile_marks(pattern, tiling, number, leaf.room, leaf.strip) for number in range(len(tiling.tiles))]
+    top, _ = _head(facts, Box(leaf.box.x_pt, leaf.box.y_pt, CONTENT_WIDTH_PT, 0.0))
+    return _document(facts, leaf, [(*top, *pages[0]), *pages[1:]])
+
+
+def papers_too_large(facts: BlockFacts) -> tuple[str, ...]:
+    """The letters of the papers that are longer or wider than 14,400 pt (200 in), and cannot be printed."""
+    scale = POINTS_PER_UNIT[facts.unit]
+    found = []
+    for paper in facts.papers:
+        left, top, right, bottom = bounding_box(paper.outline)
+        if max(to_float(right - left), to_float(bottom - top)) * scale > LONGEST_PAGE_PT:
+            found.append(paper.label)
+    return tuple(found)
+
+
+# --- papers ----------------------------------------------------------------------------------------
+
+
+def _pattern(paper: PaperOfPatch, facts: BlockFacts) -> Pattern:
+    """The paper in points, as seen from the back; here the exact numbers become floats, once."""
+    scale = POINTS_PER_UNIT[facts.unit]
+    _, _, right, _ = bounding_box(paper.outline)
+    ring = tuple((to_float(right - corner.x) * scale, to_float(corner.y) * scale) for corner in reversed(paper.outline))
+    needed = f"{paper.count} for the block" if paper.count > 1 else "1 for the block"
+    words = Words(paper.label, "Paper", (f"finished {show_extent(paper.finished, facts.unit)}", needed))
+    return Pattern(words, ring, ring, (-to_float(paper.grain[0]), to_float(paper.grain[1])))
+
+
+Turned = tuple[Pattern, Pattern, Pattern, Pattern]
+
+
+def _turns(pattern: Pattern) -> Turned:
+    first = quarter_turn(pattern)
+    second = quarter_turn(first)
+    return pattern, first, second, quarter_turn(second)
+
+
+def _ways(turned: Turned, box: Box, *, on_side: bool = False) -> tuple[int, ...]:
+    """The two turns in which it fits the page, those wanted first; none when neither fits."""
+    for turns in ((1, 3), (0, 2)) if on_side else ((0, 2), (1, 3)):
+        pattern = turned[turns[0]]
+        if pattern.width_pt <= box.width_pt and pattern.height_pt <= box.height_pt:
+            return turns
+    return ()
+
+
+def _printed(facts: BlockFacts) -> tuple[int, ...]:
+    """How many of each are printed."""
+    counts = tuple(paper.count for paper in facts.papers)
+    return counts if sum(counts) <= MOST_PAPERS else (1,) * len(counts)
+
+
+def _rest(turned: Sequence[Turned], whole: Sequence[int]) -> list[int]:
+    return [number for number in range(len(turned)) if number not in set(whole)]
+
+
+def _closest(whole: Sequence[int], turned: Sequence[Turned], counts: Sequence[int], room: Room) -> tuple[Place, ...]:
+    """The places of all copies, as drawn or all on their sides, whichever takes fewer pages, or less of the last."""
+    found = []
+    for side in (0, 1):
+        order = [(number, _ways(turned[number], room.box, on_side=bool(side))) for number in whole]
+        order.sort(key=lambda each: (-turned[each[0]][each[1][0]].height_pt, each[0]))
+        kinds = [Kind(_rings(turned[number]), ways, counts[number]) for number, ways in order]
+        for mixed in (False, True):
+            packed = pack_rows(kinds, room, _GAP_PT, mixed=mixed)
+            places = tuple(replace(place, item=order[place.item][0]) for place in packed)
+            last = page_count(places) - 1
+            low = max((_bottom(place, turned) for place in places if place.page == last), default=0.0)
+            found.append((last, round(low, 3), side, mixed, places))
+    return min(found)[-1]
+
+
+def _rings(turned: Turned) -> tuple[Ring, Ring, Ring, Ring]:
+    first, second, third, fourth = (each.cutting for each in turned)
+    return first, second, third, fourth
+
+
+def _bottom(place: Place, turned: Sequence[Turned]) -> float:
+    return place.y_pt + turned[place.item][place.turns].height_pt
+
+
+# --- pages -----------------------------------------------------------------------------------------
+
+
+def _shared_pages(places: Sequence[Place], turned: Sequence[Turned]) -> list[tuple[Mark, ...]]:
+    """The pages with whole papers; at least one, for the head."""
+    pages: list[list[Mark]] = [[] for _ in range(max(1, page_count(places)))]
+    drawn: dict[tuple[int, int], Figure] = {}
+    for place in places:
+        key = place.item, place.turns
+        if key not in drawn:
+            drawn[key] = _drawn(turned[place.item][place.turns])
+        figure = drawn[key]
+        pages[place.page].append(Figure(figure.alternative, moved(figure.marks, place.x_pt, place.y_pt)))
+    return [tuple(page) for page in pages]
+
+
+def _drawn(pattern: Pattern) -> Figure:
+    """The outline to be cut on, the letter and the grain; in a very small paper the letter alone."""
+    inside = letter_inside(pattern, pattern.cutting) or ()
+    if not any(isinstance(mark, Text) for mark in inside):
+        left, top, right, bottom = bounds(pattern.cutting)
+        size = max(_LEAST_LETTER_PT, min(SMALL_PT, (right - left) / 3, (bottom - top) / 3))
+        inside = (centred(centroid(pattern.cutting), pattern.letter, size),)
+    alternative = f"Paper {pattern.letter}: {', '.join(pattern.words.lines)}"
+    return Figure(alternative, (cutting_lines((pattern.cutting,), closed=True), *inside))
+
+
+def _head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
+    """The marks of the head, with how many of each letter the block needs, and the y where it ends."""
+    size = show_extent(facts.finished, facts.unit)
+    title = f"Papers for English paper piecing at full size, for the block of {size} finished"
+    marks, y = headed(facts.name, title, _guide(facts), box)
+    needed = " · ".join(f"{paper.count} {paper.label}" for paper in facts.papers)
+    said = f"For one block: {needed}."
+    if sum(paper.count for paper in facts.papers) > MOST_PAPERS:
+        said += " One of each is printed: copy the pages, or use each paper several times."
+    y += 16.0
+    for row in wrap(said, BODY_PT, "bold", box.width_pt):
+        marks = (*marks, Text(box.x_pt, y, row, BODY_PT, "bold"))
+        y += BODY_PT * LEADING
+    return marks, y - BODY_PT * LEADING + 4.0
+
+
+def _guide(facts: BlockFacts) -> Guide:
+    seam = show_measure(facts.seam, facts.unit)
+    scale = "Measure the test square and the bars below. If they are not right, print again at actual size."
+    cut = "Print on stiff paper, and cut each paper out exactly on its line: it has no allowance."
+    lay = "The papers are mirror images. Pin each, this side up, on the wrong side of its piece, the arrow along the"
+    tack = "Fold the cloth over the paper edge by edge and tack it down."
+    whip = "Sew pieces right sides together with small whip stitches that catch the folds and not the paper."
+    use = (
+        f"{scale} {cut}",
+        f"{lay} straight grain and {seam} of cloth all round.",
+        f"{tack} {whip}",
+        "Take a paper out when all its edges are sewn; it can be used again.",
+    )
+    care = (
+        "Cut paper with other scissors than cloth, away from your fingers.",
+        "Count your pins before you press, and take them out.",
+        "Keep scissors, pins and needles from children and pets.",
+    )
+    return Guide("How to use the papers", use, care)
+
+
+def _cut_roll(
+    leaf: Leaf,
+    places: Sequence[Place],
+    turned: Sequence[Turned],
+    large: Sequence[tuple[Pattern, Tiling]],
+    head_bottom_pt: float,
+) -> Leaf:
+    """The roll just long enough for the fullest page."""
+    ends = [head_bottom_pt, *(_bottom(place, turned) for place in places)]
+    ends += [leaf.room.y_pt + tile.window.height_pt for _, tiling in large for tile in tiling.tiles]
+    return leaf.cut_at(min(max(ends), leaf.room.bottom_pt))
+
+
+def _document(facts: BlockFacts, leaf: Leaf, pages: Sequence[tuple[Mark, ...]]) -> Document:
+    check = square_and_bar(leaf.box.x_pt, leaf.check_y_pt)
+    paper: Paper = leaf.paper
+    finished = tuple(
+        Page(
+            paper.width_pt,
+            paper.height_pt,
+            (*page, *check, *foot(facts, leaf.box, number, len(pages), what="papers at full size, mirrored")),
+        )
+        for number, page in enumerate(pages, 1)
+    )
+    return Document(f"{facts.name}: papers", finished, subject="Papers for English paper piecing at full size")

@@ -1,0 +1,160 @@
+"""A template in points: its outlines with the dog ears cut off, its grain, and what is written on it.
+
+Here the exact numbers of the facts become floats, once. The cutting outline's top left corner is the origin.
+"""
+
+from __future__ import annotations
+
+import unicodedata
+from dataclasses import dataclass
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
+from blockdsl.geometry import Polygon, to_float
+from blockdsl.geometry.arc import Curved
+from blockdsl.geometry.arc_recognise import BLADE, QUARTER_CIRCLE
+from blockdsl.geometry.offset import trim_points
+from blockdsl.marks.clip import Dot, Ring, bounds
+from blockdsl.marks.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
+from blockdsl.model.block import APPLIQUE
+from blockdsl.pictures.arcs import notches_of, outline_places
+from blockdsl.pictures.lengths import show_extent, show_measure
+
+POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What a template says: its letter, its shape, its size and use, and last the block's name, shortened to fit."""
+
+    letter: str
+    title: str
+    lines: tuple[str, ...] = ()
+    block: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """One template: rings in points, `grain` a direction; `notches` lead from the cutting line to a curved seam."""
+
+    words: Words
+    cutting: Ring
+    sewing: Ring
+    grain: Dot
+    notches: tuple[tuple[Dot, Dot], ...] = ()
+
+    @property
+    def letter(self) -> str:
+        """The letter by which the sheet calls it."""
+        return self.words.letter
+
+    @property
+    def width_pt(self) -> float:
+        """From its leftmost to its rightmost point."""
+        return bounds(self.cutting)[2]
+
+    @property
+    def height_pt(self) -> float:
+        """From its highest to its lowest point."""
+        return bounds(self.cutting)[3]
+
+    @property
+    def alternative(self) -> str:
+        """What it is, for those who cannot see it."""
+        return f"Template {self.letter}: {self.words.title}. {'. '.join(self.words.lines)}."
+
+
+def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
+    """The template with its words, trimmed and measured in points."""
+    scale = POINTS_PER_UNIT[facts.unit]
+    if template.curved is not None:
+        return _curved_pattern(template, template.curved, facts, scale)
+    trims = template.shape != APPLIQUE
+    cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam) if trims else template.cutting, scale)
+    left, top, _, _ = bounds(cutting)
+    return Pattern(
+        _words(template, facts),
+        tuple((x - left, y - top) for x, y in cutting),
+        tuple((x - left, y - top) for x, y in _ring(template.sewing, scale)),
+        (to_float(template.grain[0]), to_float(template.grain[1])),
+    )
+
+
+def _words(template: TemplateFacts, facts: BlockFacts) -> Words:
+    title = template.shape[:1].upper() + template.shape[1:]
+    return Words(template.label, title, _lines(template, facts), facts.name)
+
+
+def _curved_pattern(
+    template: TemplateFacts, outlines: tuple[Curved, Curved], facts: BlockFacts, scale: float
+) -> Pattern:
+    """Its points are trimmed already, with the arcs that they stand beside."""
+    sewing, cutting = (tuple((x * scale, y * scale) for x, y in outline_places(outline, scale)) for outline in outlines)
+    left, top, _, _ = bounds(cutting)
+
+    def placed(ring: Ring) -> Ring:
+        return tuple((x - left, y - top) for x, y in ring)
+
+    notches = ((placed(notch)[0], placed(notch)[1]) for notch in notches_of(outlines[0], facts.seam, scale))
+    grain = (to_float(template.grain[0]), to_float(template.grain[1]))
+    return Pattern(_words(template, facts), placed(cutting), placed(sewing), grain, tuple(notches))
+
+
+def _ring(polygon: Polygon, scale: float) -> Ring:
+    return tuple((to_float(point.x) * scale, to_float(point.y) * scale) for point in polygon)
+
+
+def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
+    labels = {fabric.name: _closed(fabric.label) for fabric in facts.fabrics}
+    cut = ", ".join(f"{count} {labels.get(name, _closed(name))}" for name, count in template.uses)
+    lines = [_finished(template, facts.unit)]
+    if template.uses:
+        lines.append(f"cut {cut}")
+    under = next((piece.turn_under for piece in facts.appliques if piece.label == template.label), None)
+    if under is not None:
+        lines.append(f"turn {show_measure(under, facts.unit)} under" if under else "raw edge")
+    if template.mirror_of is not None:
+        lines.append(f"mirror image of {template.mirror_of}")
+    return tuple(lines)
+
+
+def _closed(label: str) -> str:
+    """A name from the right is closed with a mark that is not seen, lest the next number be read as a part of it."""
+    backward = any(unicodedata.bidirectional(letter) in {"R", "AL"} for letter in label)
+    return f"{label}\N{LEFT-TO-RIGHT MARK}" if backward else label
+
+
+def _finished(template: TemplateFacts, unit: RulerUnit) -> str:
+    """The finished size as the trade says it for the shape: a square by one side, a triangle by its legs."""
+    first = show_measure(template.finished[0], unit)
+    if template.curved is not None:
+        return _finished_curve(template, template.curved[0], unit)
+    if template.shape == "square":
+        return f"finished {first} square"
+    if template.shape == "half-square triangle":
+        return f"finished {first}, short sides"
+    if template.shape == "quarter-square triangle":
+        return f"finished {first}, long side"
+    return f"finished {show_extent(template.finished, unit)}"
+
+
+def _finished_curve(template: TemplateFacts, sewing: Curved, unit: RulerUnit) -> str:
+    first, second = (show_measure(side, unit) for side in template.finished)
+    if template.shape == QUARTER_CIRCLE:
+        return f"finished radius {first}"
+    if template.shape == BLADE:
+        return f"finished {first} long, {second} across its end"
+    radius = next(bend.radius for bend in sewing.bends if bend is not None)
+    return f"finished {show_extent(template.finished, unit)}, radius {show_measure(radius, unit)}"
+
+
+def quarter_turn(pattern: Pattern) -> Pattern:
+    """The template turned a quarter clockwise, grain and all; its words are written anew."""
+    height = pattern.height_pt
+
+    def turned(ring: Ring) -> Ring:
+        return tuple((height - y, x) for x, y in ring)
+
+    grain = (-pattern.grain[1], pattern.grain[0])
+    notches = tuple((turned(notch)[0], turned(notch)[1]) for notch in pattern.notches)
+    return Pattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain, notches)

@@ -1,0 +1,149 @@
+"""Whether the print came out at actual size: a test square, a short bar, and long bars with a table.
+
+A square of an inch shows that Letter was fitted to A4 as three hundredths of an inch, which is easily overlooked; the
+long bars show it as nearly a fifth. All lengths are exact: from the middle of one end stroke to the middle of the
+other, and so for the square's lines. Each length is said in both units, for rulers of either kind: of a bar in
+centimetres the inches are those that come nearest, to a thirty-second (5 cm are 1 31/32 in to 0.0003 in, 15 cm are
+5 29/32 in to 0.0008 in, 20 cm are 7 7/8 in to 0.001 in).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Final
+
+from blockdsl.facts.blockfacts import RulerUnit
+from blockdsl.fullsize.template_marks import centred
+from blockdsl.marks.clip import Dot
+from blockdsl.marks.display_list import Mark, Path, Text, Weight
+from blockdsl.marks.theme import (
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    HAIRLINE_PT,
+    INK,
+    POINTS_PER_CENTIMETRE,
+    POINTS_PER_INCH,
+    QUIET,
+    RULE,
+    SMALL_PT,
+    THIN_PT,
+)
+from blockdsl.marks.typeset import measure
+from blockdsl.pictures.lengths import drafted_length
+
+TEST_SQUARE_PT: Final = POINTS_PER_INCH
+SHORT_BAR_PT: Final = 5 * POINTS_PER_CENTIMETRE
+INCH_BAR_PT: Final = 6 * POINTS_PER_INCH
+CENTIMETRE_BAR_PT: Final = 15 * POINTS_PER_CENTIMETRE
+ACTUAL_SIZE: Final = ("Print at actual size (100 %),", "not fit to page")
+
+_FIVE_CENTIMETRES: Final = f"{drafted_length(Fraction(63, 32), 'in')} in"
+_LABEL_PT: Final = 112.0
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What a bar of a known length may measure; the lengths are in its unit. `other` is its length in the other."""
+
+    meant: int
+    unit: RulerUnit
+    readings: tuple[Fraction, ...]
+    other: str
+
+    @property
+    def title(self) -> str:
+        """`6 in`."""
+        return f"{self.meant} {self.unit}"
+
+
+# From 94 % to 104 %, in sixteenths of an inch and in millimetres: what a ruler shows.
+SIX_INCHES: Final = Reading(6, "in", tuple(Fraction(k, 16) for k in (90, 92, 93, 94, 95, 96, 97, 98, 100)), "15.24 cm")
+FIFTEEN_CENTIMETRES: Final = Reading(
+    15,
+    "cm",
+    tuple(Fraction(k, 10) for k in (141, 144, 146, 147, 149, 150, 151, 153, 156)),
+    f"{drafted_length(Fraction(189, 32), 'in')} in",
+)
+EIGHT_INCHES: Final = Reading(
+    8, "in", tuple(Fraction(k, 16) for k in (120, 123, 124, 126, 127, 128, 129, 130, 133)), "20.32 cm"
+)
+TWENTY_CENTIMETRES: Final = Reading(
+    20,
+    "cm",
+    tuple(Fraction(k, 10) for k in (188, 192, 195, 197, 199, 200, 201, 203, 208)),
+    f"{drafted_length(Fraction(63, 8), 'in')} in",
+)
+
+
+def square_and_bar(x: float, y: float) -> tuple[Mark, ...]:
+    """The 1-inch test square with the 5 cm bar and the printing note to its right; 72 pt high, about 234 pt wide."""
+    side = TEST_SQUARE_PT
+    square = ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
+    middle = x + side / 2
+    bar_x, bar_y = x + side + 20.0, y + side - 20.0
+    return (
+        Path((square,), stroke=INK, stroke_width_pt=THIN_PT),
+        centred((middle, y + 18.0), "test square", SMALL_PT, colour=QUIET),
+        centred((middle, y + 31.0), "1 in", BODY_PT, "bold"),
+        centred((middle, y + 43.0), "25.4 mm", BODY_PT),
+        centred((middle, y + 55.0), "each side", SMALL_PT, colour=QUIET),
+        *(Text(bar_x, y + 7.0 + row * 12.0, words, BODY_PT, "bold") for row, words in enumerate(ACTUAL_SIZE)),
+        *ruled_bar(bar_x, bar_y, SHORT_BAR_PT, 5),
+        centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), f"5 cm ({_FIVE_CENTIMETRES})", SMALL_PT, colour=QUIET),
+    )
+
+
+def ruled_bar(x: float, y: float, length: float, parts: int, *, upright: bool = False) -> tuple[Path, Path]:
+    """A bar of that length with strokes across its ends and, shorter, at each part: the line, then the strokes.
+
+    It runs from (x, y) to the right, or downward when upright.
+    """
+    strokes = []
+    for number in range(parts + 1):
+        reach = 6.0 if number in (0, parts) else 3.0
+        at = length * number / parts
+        strokes.append(((at, -reach), (at, reach)))
+
+    def placed(line: tuple[Dot, Dot]) -> tuple[Dot, ...]:
+        return tuple((x + across, y + along) if upright else (x + along, y + across) for along, across in line)
+
+    return (
+        Path((placed(((0.0, 0.0), (length, 0.0))),), closed=False, stroke=INK, stroke_width_pt=THIN_PT),
+        Path(tuple(placed(stroke) for stroke in strokes), closed=False, stroke=INK, stroke_width_pt=THIN_PT),
+    )
+
+
+LONG_BARS_HEIGHT_PT: Final = 112.0
+
+
+def long_bars(x: float, y: float) -> tuple[Mark, ...]:
+    """The 6 in and 15 cm bars, each with its line of the table "it measures … / your scale was …"."""
+    marks: list[Mark] = []
+    for reading, length, parts, top in (
+        (SIX_INCHES, INCH_BAR_PT, 6, y),
+        (FIFTEEN_CENTIMETRES, CENTIMETRE_BAR_PT, 15, y + LONG_BARS_HEIGHT_PT / 2),
+    ):
+        marks += ruled_bar(x, top + 8.0, length, parts)
+        marks.append(Text(x + length + 10.0, top + 11.0, reading.title, BODY_PT, "bold"))
+        beside = x + length + 10.0 + measure(reading.title, BODY_PT, "bold") + 5.0
+        marks.append(Text(beside, top + 11.0, f"({reading.other})", SMALL_PT, colour=QUIET))
+        marks += reading_table(x, top + 27.0, reading)
+    return tuple(marks)
+
+
+def reading_table(x: float, y: float, reading: Reading, width_pt: float = CONTENT_WIDTH_PT) -> list[Mark]:
+    """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
+    column = (width_pt - _LABEL_PT) / len(reading.readings)
+    marks: list[Mark] = [
+        Text(x, y, f"{reading.title} bar measured, {reading.unit}", SMALL_PT, colour=QUIET),
+        Text(x, y + 13.0, "means your scale was", SMALL_PT, colour=QUIET),
+        Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
+    ]
+    for number, length in enumerate(reading.readings):
+        edge = x + _LABEL_PT + column * (number + 1)
+        weight: Weight = "bold" if length == reading.meant else "regular"
+        scale = "100 %" if length == reading.meant else f"{float(length) / reading.meant * 100:.1f} %"
+        for words, row in ((drafted_length(length, reading.unit), y), (scale, y + 13.0)):
+            marks.append(Text(edge - measure(words, SMALL_PT, weight), row, words, SMALL_PT, weight))
+    return marks

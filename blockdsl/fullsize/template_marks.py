@@ -1,0 +1,134 @@
+"""The marks of a template: its two outlines, grain arrow, leader, and what joins tiles; thin lines, no fills."""
+
+from __future__ import annotations
+
+from math import atan2, cos, degrees, hypot, sin
+from typing import Final
+
+from blockdsl.marks.clip import Dot, Ring
+from blockdsl.marks.display_list import Mark, Path, Text, Weight
+from blockdsl.marks.theme import ACCENT, HAIRLINE_PT, INK, QUIET, RULE, SMALL_PT, THIN_PT, TINT, Box
+from blockdsl.marks.typeset import cap_height, measure
+
+SEWING_DASH_PT: Final = (4.0, 2.5)
+_JOIN_DASH_PT: Final = (8.0, 4.0)
+_DIAMOND_PT: Final = 6.0
+_HEAD_PT: Final = 4.5
+
+
+def cutting_lines(rings: tuple[Ring, ...], *, closed: bool) -> Path:
+    """Where the scissors go: solid."""
+    return Path(rings, closed=closed, stroke=INK, stroke_width_pt=THIN_PT)
+
+
+def sewing_lines(rings: tuple[Ring, ...], *, closed: bool) -> Path:
+    """Where the seam goes: dashed."""
+    return Path(rings, closed=closed, stroke=INK, stroke_width_pt=THIN_PT, dash=SEWING_DASH_PT)
+
+
+def notch_lines(notches: tuple[tuple[Dot, Dot], ...]) -> tuple[Mark, ...]:
+    """Marks across the allowance, to match two curved edges by; none for straight ones."""
+    return (Path(notches, closed=False, stroke=INK, stroke_width_pt=THIN_PT),) if notches else ()
+
+
+def grain_arrow(start: Dot, stop: Dot) -> Path:
+    """A line with a head at both ends, along the straight grain."""
+    length = hypot(stop[0] - start[0], stop[1] - start[1])
+    along = ((stop[0] - start[0]) / length, (stop[1] - start[1]) / length)
+    head = min(_HEAD_PT, length / 3)
+    return Path(
+        ((start, stop), _head(start, along, head), _head(stop, (-along[0], -along[1]), head)),
+        closed=False,
+        stroke=QUIET,
+        stroke_width_pt=THIN_PT,
+    )
+
+
+def _head(tip: Dot, inward: Dot, size: float) -> Ring:
+    """Two short strokes from the tip, 25 degrees to either side."""
+    angle = atan2(inward[1], inward[0])
+    first, last = ((tip[0] + size * cos(angle + s), tip[1] + size * sin(angle + s)) for s in (0.44, -0.44))
+    return first, tip, last
+
+
+def reading_direction(direction: Dot) -> Dot:
+    """The direction or its opposite, as words run along it: to the right, or upward."""
+    x, y = direction
+    return (-x, -y) if x < -1e-9 or (abs(x) <= 1e-9 and y > 0) else (x, y)
+
+
+def words_along(start: Dot, stop: Dot, words: str, size_pt: float) -> Text:
+    """Small words just above a line and in its middle; the line runs in reading direction."""
+    length = hypot(stop[0] - start[0], stop[1] - start[1])
+    along = ((stop[0] - start[0]) / length, (stop[1] - start[1]) / length)
+    lead = (length - measure(words, size_pt)) / 2
+    lift = 2.5
+    x = start[0] + along[0] * lead + along[1] * lift
+    y = start[1] + along[1] * lead - along[0] * lift
+    return Text(x, y, words, size_pt, colour=QUIET, turn_degrees=degrees(atan2(along[1], along[0])))
+
+
+def leader(start: Dot, stop: Dot) -> tuple[Mark, ...]:
+    """A thin line from words to the shape they speak of, with a dot at the shape's end."""
+    x, y = stop
+    r = 1.1
+    dot = tuple((x + r * cos(a * 0.7854), y + r * sin(a * 0.7854)) for a in range(8))
+    return (
+        Path(((start, stop),), closed=False, stroke=QUIET, stroke_width_pt=HAIRLINE_PT),
+        Path((dot,), fill=QUIET),
+    )
+
+
+def registration_mark(at: Dot, letter: str, *, upright: bool) -> tuple[Mark, ...]:
+    """A diamond with its cross, and its letter on both sides of the join line, so that each tile keeps one."""
+    x, y = at
+    d = _DIAMOND_PT
+    diamond = ((x, y - d), (x + d, y), (x, y + d), (x - d, y))
+    cross = (((x - d, y), (x + d, y)), ((x, y - d), (x, y + d)))
+    away = d + 7.0
+    sides = ((x - away, y), (x + away, y)) if upright else ((x, y - away), (x, y + away))
+    return (
+        Path((diamond,), stroke=ACCENT, stroke_width_pt=THIN_PT),
+        Path(cross, closed=False, stroke=ACCENT, stroke_width_pt=HAIRLINE_PT),
+        *(centred(place, letter, 9.0, "bold", ACCENT) for place in sides),
+    )
+
+
+def join_line(start: Dot, stop: Dot) -> Path:
+    """Where two tiles meet."""
+    return Path(((start, stop),), closed=False, stroke=ACCENT, stroke_width_pt=THIN_PT, dash=_JOIN_DASH_PT)
+
+
+def centred(at: Dot, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> Text:
+    """Words with their middle at a place."""
+    x = at[0] - measure(words, size_pt, weight) / 2
+    return Text(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
+
+
+def tile_map(box: Box, outline: Ring, tiles: tuple[tuple[str, Box], ...], current: str) -> tuple[Mark, ...]:
+    """The template in small with its tiles, each with its number; the one at hand is drawn heavier.
+
+    `outline` and the tiles' boxes are in the template's coordinates; they are scaled to fit the box.
+    """
+    left = min(tile.x_pt for _, tile in tiles)
+    top = min(tile.y_pt for _, tile in tiles)
+    right = max(tile.right_pt for _, tile in tiles)
+    bottom = max(tile.bottom_pt for _, tile in tiles)
+    scale = min(box.width_pt / (right - left), box.height_pt / (bottom - top))
+
+    def small(x: float, y: float) -> Dot:
+        return box.x_pt + (x - left) * scale, box.y_pt + (y - top) * scale
+
+    marks: list[Mark] = []
+    for name, tile in sorted(tiles, key=lambda entry: entry[0] == current):
+        here = name == current
+        corners = (small(tile.x_pt, tile.y_pt), small(tile.right_pt, tile.bottom_pt))
+        (x0, y0), (x1, y1) = corners
+        ring = ((x0, y0), (x1, y0), (x1, y1), (x0, y1))
+        marks.append(Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT))
+        size = min(SMALL_PT, (y1 - y0) * 0.6, (x1 - x0) * 0.8)
+        if size >= 3:
+            weight: Weight = "bold" if here else "regular"
+            marks.append(centred(((x0 + x1) / 2, (y0 + y1) / 2), name, size, weight, ACCENT if here else QUIET))
+    shape = tuple(small(x, y) for x, y in outline)
+    return (Path((shape,), fill=TINT, stroke=RULE, stroke_width_pt=THIN_PT), *marks)

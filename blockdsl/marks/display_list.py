@@ -1,0 +1,180 @@
+"""The display list: the closed, small set of marks that every painter knows.
+
+All coordinates are points (1/72 in) at real size, x to the right, y downward from the page's top left corner.
+Colours are `#rrggbb`. Text is already measured and broken: one mark is one run on one line.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Literal
+
+Weight = Literal["regular", "bold"]
+
+
+@dataclass(frozen=True, slots=True)
+class Path:
+    """One or more rings or open lines. `fill` and `stroke` may each be None; `dash` is in points.
+
+    With `round_ends` lines and dashes end in half circles, so that a dash of next to no length is a dot.
+    """
+
+    rings: tuple[tuple[tuple[float, float], ...], ...]
+    closed: bool = True
+    fill: str | None = None
+    stroke: str | None = None
+    stroke_width_pt: float = 0.5
+    dash: tuple[float, ...] = ()
+    round_ends: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """One run of text whose left end stands at (x, y) on the baseline, turned clockwise by `turn_degrees` about it."""
+
+    x_pt: float
+    y_pt: float
+    text: str
+    size_pt: float
+    weight: Weight = "regular"
+    colour: str = "#1d1d1b"
+    turn_degrees: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A picture with alternative text for those who cannot see it."""
+
+    alternative: str
+    marks: tuple[Mark, ...]
+
+
+Place = tuple[float, float, float, float, float, float]
+"""Where a stamp comes down: (a, b, c, d, e, f) puts its (x, y) at (a x + c y + e, b x + d y + f), in points."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stamp:
+    """The same paths and words at many places, told once: the blocks of a quilt. `name` is as an anchor's, its own.
+
+    The places turn, mirror and move but do not stretch, so that lines keep their thickness.
+    """
+
+    name: str
+    marks: tuple[Path | Text, ...]
+    places: tuple[Place, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Anchor:
+    """A place that links and bookmarks lead to; nothing is seen of it. Names are of ASCII letters, digits and `-`."""
+
+    name: str
+    x_pt: float
+    y_pt: float
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """Marks that lead to the anchor `target` of the same document when their box is clicked; on paper just marks."""
+
+    target: str
+    x_pt: float
+    y_pt: float
+    width_pt: float
+    height_pt: float
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """All that stands on a page but its foot, painted before: the painter of PDF has what came of it, by its key.
+
+    It comes before any mark that is seen. `words` are all the texts in it. Other painters paint nothing for it.
+    """
+
+    key: str
+    words: str
+
+
+Mark = Path | Text | Figure | Stamp | Link | Anchor | Kept
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page, real size."""
+
+    width_pt: float
+    height_pt: float
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Bookmark:
+    """A line of a viewer's outline: its words, the page that it leads to, from 0, and the lines below it."""
+
+    words: str
+    page: int
+    inner: tuple[Bookmark, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PageLabels:
+    """From the page `first`, counted from 0, pages are called 1, 2, 3 … or i, ii, iii …; till the next such entry."""
+
+    first: int
+    style: Literal["decimal", "roman"]
+
+
+@dataclass(frozen=True, slots=True)
+class Publication:
+    """A file's pages with what a PDF says about itself. Pages may be made one after the other, as they are asked for.
+
+    `outline` are the bookmarks of a longer file; `labels` what a viewer calls its pages.
+    """
+
+    title: str
+    pages: Iterable[Page]
+    language: str = "en"
+    author: str = ""
+    subject: str = ""
+    outline: tuple[Bookmark, ...] = ()
+    labels: tuple[PageLabels, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Document(Publication):
+    """A publication whose pages are all at hand."""
+
+    pages: tuple[Page, ...]
+
+
+def moved(marks: Iterable[Mark], dx_pt: float, dy_pt: float) -> tuple[Mark, ...]:
+    """The same marks, further right and down."""
+    if not dx_pt and not dy_pt:
+        return tuple(marks)
+    return tuple([_moved(mark, dx_pt, dy_pt) for mark in marks])
+
+
+def _moved(mark: Mark, dx: float, dy: float) -> Mark:
+    if isinstance(mark, Path):
+        rings = tuple([tuple([(x + dx, y + dy) for x, y in ring]) for ring in mark.rings])
+        return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash, mark.round_ends)
+    if isinstance(mark, Text):
+        return Text(
+            mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
+        )
+    if isinstance(mark, Figure):
+        return Figure(mark.alternative, moved(mark.marks, dx, dy))
+    if isinstance(mark, Link):
+        inner = moved(mark.marks, dx, dy)
+        return Link(mark.target, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt, inner)
+    if isinstance(mark, Kept | Stamp):
+        return mark if isinstance(mark, Kept) else _moved_stamp(mark, dx, dy)  # a kept page has its place already
+    return Anchor(mark.name, mark.x_pt + dx, mark.y_pt + dy)
+
+
+def _moved_stamp(stamp: Stamp, dx: float, dy: float) -> Stamp:
+    places = tuple([(a, b, c, d, e + dx, f + dy) for a, b, c, d, e, f in stamp.places])
+    return Stamp(stamp.name, stamp.marks, places)

@@ -1,0 +1,272 @@
+"""A pattern book: title page, contents, chapters of blocks and quilts, techniques, glossary, index and a test page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from functools import partial
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.fullsize.scale_check_page import check_print_page
+from blockdsl.marks.display_list import Bookmark, Mark, Page, PageLabels, Publication
+from blockdsl.marks.theme import Paper, paper_named
+from blockdsl.page.book import front as book_front
+from blockdsl.page.book import glossary as book_glossary
+from blockdsl.page.book import index as book_index
+from blockdsl.page.book.block import block_pages
+from blockdsl.page.book.chapter import chapter_pages
+from blockdsl.page.book.contents import contents_pages
+from blockdsl.page.book.cover import cover
+from blockdsl.page.book.lessons import technique_parts
+from blockdsl.page.book.parts import (
+    Bodies,
+    Keeper,
+    NothingKept,
+    PageNumbers,
+    Part,
+    flowed,
+    foot,
+    page_top,
+    part_title,
+    texts_of,
+)
+from blockdsl.page.book.quilt import Elsewhere, making_elsewhere, quilt_pages, told_elsewhere
+from blockdsl.page.book.words import read_words
+from blockdsl.pictures.words import say_count
+
+CONTENTS: Final = "contents"
+TEST: Final = "test"
+_TEST_TITLE: Final = "Test page"
+_ROMAN: Final = (("x", 10), ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
+
+
+def book_document(book: BookFacts, keeper: Keeper | None = None) -> Publication:
+    """The book as pages that are drawn one after the other, as they are asked for; some the `keeper` may have.
+
+    Units:  points at real size; every page has the size of the book's paper, and breaks are the same on all papers.
+    Errors: ValueError for an unknown paper.
+    """
+    plan = _Plan(book, paper_named(book.paper), keeper or NothingKept())
+    return Publication(
+        title=book.name,
+        pages=plan.pages(),
+        author=book.author,
+        subject=f"Pattern book of {say_count(book)}",
+        language=book.language,
+        outline=plan.outline(),
+        labels=(PageLabels(0, "roman"), PageLabels(plan.ahead, "decimal")),
+    )
+
+
+class _Plan:
+    """All parts of a book and the page on which each begins."""
+
+    def __init__(self, book: BookFacts, paper: Paper, keeper: Keeper) -> None:
+        """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
+        self._book = book
+        self._paper = paper
+        self._parts = _body(book, paper, keeper)
+        # How many pages a part takes does not depend on the numbers that it tells.
+        self._lengths = [0] * len(self._parts)
+        texts: dict[str, str] = {}
+        first = 1
+        for place, part in enumerate(self._parts):
+            bodies = part.draw({})
+            self._lengths[place] = len(bodies)
+            for number, marks in enumerate(bodies, start=first):
+                texts[str(number)] = " ".join(texts_of(marks))
+            first += len(bodies)
+        self._add(*self._behind(book_glossary.terms_used(texts)))
+        self.ahead = 1 + len(contents_pages(self._parts, {}, paper))
+        self._numbers = self._page_numbers()
+
+    def _behind(self, terms: dict[str, str]) -> Sequence[Part]:
+        """What ends the book: glossary, index, test page."""
+        blocks = [part for part in self._parts if part.pictured]
+        glossary = partial(book_glossary.glossary_pages, terms, self._paper)
+        index = partial(_index, blocks, self._paper)
+        test = partial(_test_page, self._paper)
+        parts = [Part("words", book_glossary.TITLE, 0, glossary)] if terms else []
+        return [*parts, Part("index", book_index.TITLE, 0, index), Part(TEST, _TEST_TITLE, 0, test)]
+
+    def _add(self, *parts: Part) -> None:
+        self._parts = [*self._parts, *parts]
+        self._lengths += [len(part.draw({})) for part in parts]
+
+    def _page_numbers(self) -> PageNumbers:
+        numbers = {CONTENTS: roman(2)}
+        first = 1
+        for part, length in zip(self._parts, self._lengths, strict=True):
+            numbers[part.anchor] = str(first)
+            first += length
+        return numbers
+
+    def pages(self) -> Iterator[Page]:
+        """Every page in order."""
+        book, paper = self._book, self._paper
+        yield self._page(cover(book, paper))
+        for number, marks in enumerate(contents_pages(self._parts, self._numbers, paper), start=2):
+            top = (page_top(CONTENTS, paper),) if number == 2 else ()
+            yield self._page((*top, *marks, *foot((book.name, "Contents"), roman(number), paper)))
+        chapter, number = "", 0
+        for part in self._parts:
+            chapter = part.title if part.level == 0 else chapter
+            for place, marks in enumerate(part.draw(self._numbers)):
+                number += 1
+                top = (page_top(part.anchor, paper),) if place == 0 else ()
+                left = (book.name, chapter, part.title) if part.level else (book.name, chapter)
+                yield self._page((*top, *marks, *foot(left, str(number), paper)))
+
+    def _page(self, marks: Iterable[Mark]) -> Page:
+        return Page(self._paper.width_pt, self._paper.height_pt, tuple(marks))
+
+    def outline(self) -> tuple[Bookmark, ...]:
+        """Title, contents, and every part, the blocks below their chapter."""
+        found: list[tuple[Part, int, list[Bookmark]]] = []
+        first = self.ahead
+        for part, length in zip(self._parts, self._lengths, strict=True):
+            if part.level and found:
+                found[-1][2].append(Bookmark(part.title, first))
+            else:
+                found.append((part, first, []))
+            first += length
+        lines = (
+            Bookmark(f"{part.over}: {part.title}" if part.over else part.title, page, tuple(inner))
+            for part, page, inner in found
+        )
+        return (Bookmark(self._book.name, 0), Bookmark("Contents", 1), *lines)
+
+
+def roman(number: int) -> str:
+    """A page's number in small Roman figures, as the pages before the first chapter are counted."""
+    words = ""
+    for figure, worth in _ROMAN:
+        while number >= worth:
+            words += figure
+            number -= worth
+    return words
+
+
+# --- the parts -------------------------------------------------------------------------------------
+
+
+def _body(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
+    """What the maker ordered, with what every book has."""
+    sizes = [facts for block in book.blocks for facts in block.sizes]
+    opening, chapters = _opening_apart(book.chapters)
+    parts = [_words_part(text, f"opening-{number}", paper, keeper) for number, text in enumerate(opening, start=1)]
+    front = partial(_front, [*sizes, *book.of_quilts], any(book.quilts), paper)
+    parts.append(Part("begin", book_front.TITLE, 0, front))
+    numbered = list(enumerate(chapters, start=1))
+    elsewhere = making_elsewhere(
+        (f"block-{number}-{place}", item)
+        for number, chapter in numbered
+        for place, (item, _) in enumerate(_items_with_words(chapter)[1], start=1)
+        if isinstance(item, BookBlockFacts)
+    )
+    for number, chapter in numbered:
+        parts += _chapter_parts(chapter, number, elsewhere, paper, keeper)
+    if book.techniques:
+        parts += technique_parts(book, paper, keeper)
+    return parts
+
+
+def _opening_apart(chapters: Sequence[ChapterFacts]) -> tuple[list[WordsFacts], list[ChapterFacts]]:
+    """Words before the first block and chapter open the book; blocks without a chapter get one called The blocks."""
+    if not chapters or chapters[0].title:
+        return [], list(chapters)
+    items = list(chapters[0].items)
+    opening: list[WordsFacts] = []
+    while items and isinstance(items[0], WordsFacts):
+        opening.append(items[0])
+        items = items[1:]
+    rest = [ChapterFacts("The blocks", tuple(items))] if items else []
+    return opening, [*rest, *chapters[1:]]
+
+
+def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: Keeper) -> Part:
+    title = read_words(text.markdown).title or "To begin with"
+
+    def draw(pages: PageNumbers) -> Bodies:
+        del pages
+        slices = [part_title(title), *read_words(text.markdown).slices]
+        return keeper.pages(("words", text), paper, lambda: flowed(slices, paper))
+
+    return Part(anchor, title, 0, draw)
+
+
+def _chapter_parts(
+    chapter: ChapterFacts, number: int, elsewhere: Elsewhere, paper: Paper, keeper: Keeper
+) -> list[Part]:
+    """The chapter's opening, then its blocks and quilts, each with the words that follow it."""
+    opening, items = _items_with_words(chapter)
+    parts = []
+    for place, (item, words) in enumerate(items, start=1):
+        if isinstance(item, BookBlockFacts):
+            draw = partial(_block, item, tuple(words), chapter.title, paper, keeper)
+            parts.append(Part(f"block-{number}-{place}", item.name, 1, draw, block=item))
+        else:
+            draw = partial(_quilt, item, tuple(words), chapter.title, elsewhere, paper, keeper)
+            parts.append(Part(f"quilt-{number}-{place}", item.name, 1, draw, quilt=item))
+    over = f"Chapter {number}"
+    draw = partial(_chapter, chapter.title, over, opening, parts, paper)
+    return [Part(f"chapter-{number}", chapter.title, 0, draw, over), *parts]
+
+
+def _items_with_words(
+    chapter: ChapterFacts,
+) -> tuple[list[WordsFacts], list[tuple[BookBlockFacts | QuiltFacts, list[WordsFacts]]]]:
+    """The words that open the chapter, and its blocks and quilts, each with the words that follow it."""
+    opening: list[WordsFacts] = []
+    items: list[tuple[BookBlockFacts | QuiltFacts, list[WordsFacts]]] = []
+    for item in chapter.items:
+        if not isinstance(item, WordsFacts):
+            items.append((item, []))
+        elif items:
+            items[-1][1].append(item)
+        else:
+            opening.append(item)
+    return opening, items
+
+
+def _front(sizes: Sequence[BlockFacts], quilts: bool, paper: Paper, pages: PageNumbers) -> Bodies:
+    return book_front.front_pages(sizes, pages, paper, quilts=quilts)
+
+
+def _chapter(
+    title: str, over: str, words: Sequence[WordsFacts], parts: Sequence[Part], paper: Paper, pages: PageNumbers
+) -> Bodies:
+    return chapter_pages(title, over, words, parts, pages, paper)
+
+
+def _block(
+    block: BookBlockFacts, words: tuple[WordsFacts, ...], over: str, paper: Paper, keeper: Keeper, pages: PageNumbers
+) -> Bodies:
+    del pages
+    return keeper.pages(("block", block, words, over), paper, lambda: block_pages(block, words, over, paper))
+
+
+def _quilt(
+    quilt: QuiltFacts,
+    words: tuple[WordsFacts, ...],
+    over: str,
+    elsewhere: Elsewhere,
+    paper: Paper,
+    keeper: Keeper,
+    pages: PageNumbers,
+) -> Bodies:
+    told = {kind: (anchor, pages.get(anchor, "0")) for kind, anchor in told_elsewhere(quilt, elsewhere).items()}
+    return keeper.pages(
+        ("quilt", quilt, words, over, told), paper, lambda: quilt_pages(quilt, words, over, told, paper)
+    )
+
+
+def _index(parts: Sequence[Part], paper: Paper, pages: PageNumbers) -> Bodies:
+    return book_index.index_pages(parts, pages, paper)
+
+
+def _test_page(paper: Paper, pages: PageNumbers) -> Bodies:
+    del pages
+    return [check_print_page(paper.name).marks]

@@ -1,0 +1,109 @@
+"""The ways of making that a book's blocks use: a list of them, then the lesson of each."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.bookfacts import BookFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.facts.techniquefacts import TechniqueFacts
+from blockdsl.facts.techniques import sewn_in_block, sewn_in_quilt, techniques_for
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, line, line_ending, lines_of, paragraph
+from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, Paper, span_pt
+from blockdsl.page.book.parts import (
+    NUMBER_PT,
+    READING,
+    READING_PT,
+    SIDE_PT,
+    Bodies,
+    Keeper,
+    PageNumbers,
+    Part,
+    flowed,
+    hairline,
+    linked,
+    part_title,
+)
+from blockdsl.page.flow import Slice
+from blockdsl.page.lesson.lesson import technique_bodies
+from blockdsl.wording.lessons import technique_about, technique_title
+
+TITLE: Final = "Techniques"
+
+_NAME: Final = Style(HEADING_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+
+
+def technique_parts(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
+    """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
+    blocks = [*(block.sizes[0] for block in book.blocks), *book.of_quilts]
+    quilts = tuple(book.quilts)
+    lessons = techniques_for(_teaching(blocks), quilts)
+    entries = [
+        (
+            Part(f"technique-{number}", technique_title(lesson), 1, partial(_lesson, lesson, paper, keeper)),
+            lesson,
+            _users(lesson, blocks, quilts),
+        )
+        for number, lesson in enumerate(lessons, start=1)
+    ]
+    if not entries:
+        return []
+    return [Part("techniques", TITLE, 0, partial(_list, entries, paper)), *(part for part, _, _ in entries)]
+
+
+def _teaching(blocks: Sequence[BlockFacts]) -> list[BlockFacts]:
+    """The blocks that bring in a way of making some kind of unit which none before them uses."""
+    seen: set[tuple[str, str]] = set()
+    teaching = []
+    for facts in blocks:
+        ways = _ways(facts)
+        if not ways <= seen:
+            teaching.append(facts)
+        seen |= ways
+    return teaching
+
+
+def _ways(facts: BlockFacts) -> set[tuple[str, str]]:
+    """Each method with what it makes; patches that are cut by themselves make nothing else."""
+    seams = {(method, "") for method in sewn_in_block(facts)}
+    return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting} | seams
+
+
+def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts]) -> str:
+    names = [facts.name for facts in blocks if any(method == lesson.method for method, _ in _ways(facts))]
+    names += [quilt.name for quilt in quilts if lesson.method in sewn_in_quilt(quilt)]
+    return ", ".join(dict.fromkeys(names))
+
+
+def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: Keeper, pages: PageNumbers) -> Bodies:
+    del pages
+    return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper))
+
+
+def _list(entries: Sequence[tuple[Part, TechniqueFacts, str]], paper: Paper, pages: PageNumbers) -> Bodies:
+    rows = [
+        _entry(part, technique_about(lesson), users, pages.get(part.anchor, "0"), ruled=place > 0)
+        for place, (part, lesson, users) in enumerate(entries)
+    ]
+    return flowed([part_title(TITLE), *rows], paper)
+
+
+def _entry(part: Part, about: str, users: str, number: str, *, ruled: bool) -> Slice:
+    """A technique's name, what it is good for, the blocks that use it, its page."""
+    top = 2.5 * STEP_PT
+    marks: list[Mark] = []
+    for place, words in enumerate(lines_of(part.title, span_pt(4) - GUTTER_PT, _NAME)):
+        marks += line(words, 0.0, top + READING.baseline_pt + place * _NAME.line_pt, _NAME)
+    height, words_marks = paragraph(about, READING_PT - NUMBER_PT, READING)
+    marks += moved(words_marks, SIDE_PT, top)
+    used_height, used = paragraph(f"Used by {users}" if users else "", READING_PT - NUMBER_PT, _QUIET)
+    marks += moved(used, SIDE_PT, top + height + STEP_PT)
+    marks += line_ending(number, CONTENT_WIDTH_PT, top + READING.baseline_pt, _NAME)
+    height = max(height + used_height + STEP_PT, _NAME.line_pt * 2) + top + 4 * STEP_PT
+    rule = (hairline(0.0),) if ruled else ()
+    return Slice(height, (*rule, linked(part.anchor, CONTENT_WIDTH_PT, height, marks)))

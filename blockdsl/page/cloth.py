@@ -1,0 +1,170 @@
+"""How a cloth is cut, to scale: every strip across it in the order of cutting, with what is sub-cut from it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Final
+
+from blockdsl.cutting.cloth import ClothPlan, Panel, PlacedPiece, Section, Sheet, Strip
+from blockdsl.facts.blockfacts import RulerUnit
+from blockdsl.geometry import to_float
+from blockdsl.marks.display_list import Figure, Mark, Path, moved
+from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle, width_of
+from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT
+from blockdsl.marks.typeset import fraction_text
+from blockdsl.page.flow import Slice
+from blockdsl.pictures.lengths import plain_extent, plain_length, show_length
+from blockdsl.pictures.words import many
+
+LabelOf = Callable[[str], str]
+"""The short name of a piece, such as its letter, by its key in the plan."""
+
+_PICTURE_PT: Final = 300.0
+_NUMBER_PT: Final = 20.0
+_GAP_PT: Final = 4 * STEP_PT
+_WORDS_PT: Final = CONTENT_WIDTH_PT - _NUMBER_PT - _PICTURE_PT - _GAP_PT
+_LEAST_HEIGHT_PT: Final = 9.0
+_MOST_HEIGHT_PT: Final = 400.0
+"""A length of cloth that is longer is drawn smaller, so that it stands on one page with its words."""
+_NUMBER: Final = Style(BODY_PT, "bold", INK)
+_LABEL: Final = Style(SMALL_PT, "bold", ACCENT)
+_SIZE: Final = Style(SMALL_PT, "regular", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+
+
+@dataclass(frozen=True, slots=True)
+class Cutter:
+    """What the pictures of one cloth share: points for a unit of length, the unit, the colour, the pieces' names."""
+
+    scale: float
+    unit: RulerUnit
+    colour: str
+    label_of: LabelOf
+
+    def pt(self, length: Fraction) -> float:
+        """A length on the page."""
+        return to_float(length) * self.scale
+
+
+def cloth_pictures(plan: ClothPlan, unit: RulerUnit, colour: str, label_of: LabelOf) -> list[Slice]:
+    """A slice for each kind of panel and strip, numbered in the order of cutting."""
+    cutter = Cutter(_PICTURE_PT / to_float(plan.usable_width), unit, colour, label_of)
+    slices = [_panel(panel, number, cutter) for number, panel in enumerate(plan.panels, start=1)]
+    first = len(slices) + 1
+    return slices + [_strip(strip, number, cutter) for number, strip in enumerate(plan.strips, start=first)]
+
+
+def sheet_pictures(
+    sheets: Sequence[Sheet], size: tuple[Fraction, Fraction], unit: RulerUnit, colour: str, label_of: LabelOf
+) -> list[Slice]:
+    """A slice for each kind of sheet, such as a fat quarter, cut alike."""
+    width, length = size
+    cutter = Cutter(_PICTURE_PT * 0.8 / to_float(max(width, length)), unit, colour, label_of)
+    slices = []
+    for number, sheet in enumerate(sheets, start=1):
+        across, down = (length, width) if sheet.along else (width, length)
+        marks: list[Mark] = [_ground(across, down, cutter)]
+        y = Fraction(0)
+        for strip in sheet.strips:
+            for _ in range(strip.times):
+                marks += moved(_pieces_of(strip.sections, cutter), 0.0, cutter.pt(y))
+                y += strip.height
+        said = f"{many(sheet.times, 'piece')} of {plain_extent((across, down), unit)} {unit}"
+        told = [_say_strip(strip, cutter) for strip in sheet.strips]
+        slices.append(_row(number, tuple(marks), cutter.pt(down), said, told))
+    return slices
+
+
+def _strip(strip: Strip, number: int, cutter: Cutter) -> Slice:
+    marks = (_ground(strip.width, strip.height, cutter), *_pieces_of(strip.sections, cutter))
+    said = f"{many(strip.times, 'strip')} {plain_length(strip.height, cutter.unit)} {cutter.unit} wide"
+    return _row(number, marks, cutter.pt(strip.height), said, _say_pieces(strip.sections, cutter, strip.times))
+
+
+def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
+    """A length of cloth: what is cut along it at the left, strips beside that."""
+    cutter = replace(cutter, scale=min(cutter.scale, _MOST_HEIGHT_PT / to_float(panel.height)))
+    strips_width = panel.strips[0].width if panel.strips else Fraction(0)
+    marks: list[Mark] = [_ground(panel.width + strips_width, panel.height, cutter), *_pieces_of(panel.columns, cutter)]
+    y = Fraction(0)
+    told = _say_pieces(panel.columns, cutter, panel.times)
+    for strip in panel.strips:
+        for _ in range(strip.times):
+            marks += moved(_pieces_of(strip.sections, cutter), cutter.pt(panel.width), cutter.pt(y))
+            y += strip.height
+        told.append(f"beside them {_say_strip(strip, cutter)}")
+    said = f"{many(panel.times, 'length')} of {plain_length(panel.height, cutter.unit)} {cutter.unit}, cut lengthwise"
+    return _row(number, tuple(marks), cutter.pt(panel.height), said, told)
+
+
+def _row(number: int, marks: tuple[Mark, ...], height_pt: float, said: str, told: Sequence[str]) -> Slice:
+    """Number, picture, words."""
+    words_x = _NUMBER_PT + _PICTURE_PT + _GAP_PT
+    text_height, heading = paragraph(fraction_text(said), _WORDS_PT, _NUMBER)
+    words: list[Mark] = [*moved(heading, words_x, 0.0)]
+    for line_of in told:
+        more, body = paragraph(fraction_text(line_of), _WORDS_PT, _BODY)
+        words += moved(body, words_x, text_height)
+        text_height += more
+    picture = Figure(f"{said}: {'; '.join(told)}.", moved(marks, _NUMBER_PT, 2.0))
+    number_marks = line(str(number), 0.0, _NUMBER.baseline_pt, _NUMBER)
+    return Slice(max(height_pt + 4.0, text_height), (*number_marks, picture, *words), before_pt=2 * STEP_PT)
+
+
+def _ground(width: Fraction, height: Fraction, cutter: Cutter) -> Path:
+    """The cloth before it is sub-cut: what no piece covers is left over."""
+    return rectangle(0.0, 0.0, cutter.pt(width), cutter.pt(height), fill=TINT, stroke=RULE, stroke_width_pt=0.5)
+
+
+def _pieces_of(sections: Sequence[Section], cutter: Cutter) -> list[Mark]:
+    marks: list[Mark] = []
+    for section in sections:
+        for piece in section.pieces:
+            marks += _piece(piece, cutter)
+    return marks
+
+
+def _piece(piece: PlacedPiece, cutter: Cutter) -> Iterator[Mark]:
+    """A piece in the colour of its cloth, with its name on a white ground, and its size where there is room."""
+    x, y, width, height = map(cutter.pt, (piece.x, piece.y, piece.width, piece.height))
+    yield rectangle(x, y, width, height, fill=cutter.colour, stroke=INK, stroke_width_pt=0.4)
+    label = cutter.label_of(piece.key)
+    if not label or height < _LEAST_HEIGHT_PT or width < width_of(label, _LABEL) + 3:
+        return
+    size = _size_in(piece, cutter.unit)
+    wide = width_of(f"{label}  {size}", _SIZE) + 8
+    words = f"{label} {size}" if width >= wide and height >= _LEAST_HEIGHT_PT + 2 else label
+    style = _LABEL if words == label else _SIZE
+    middle_x, middle_y = x + width / 2, y + height / 2
+    half = width_of(words, style) / 2 + 1.5
+    yield rectangle(middle_x - half, middle_y - 4.2, 2 * half, 8.4, fill="#ffffff")
+    yield from line_centred(fitted(words, width, style), middle_x, middle_y, style)
+
+
+def _size_in(piece: PlacedPiece, unit: RulerUnit) -> str:
+    if piece.width == piece.height:
+        return show_length(piece.width, unit)
+    return f"{show_length(piece.width, unit)} × {show_length(piece.height, unit)}"
+
+
+def _say_strip(strip: Strip, cutter: Cutter) -> str:
+    said = "; ".join(_say_pieces(strip.sections, cutter, strip.times))
+    return f"{many(strip.times, 'strip')} {plain_length(strip.height, cutter.unit)} {cutter.unit} wide: {said}"
+
+
+def _say_pieces(sections: Sequence[Section], cutter: Cutter, times: int) -> list[str]:
+    """What they give in all: `26 A, 2 7/8 × 2 7/8 in`."""
+    counts: dict[tuple[str, Fraction, Fraction], int] = {}
+    for section in sections:
+        for piece in section.pieces:
+            short, long = sorted((piece.width, piece.height))
+            key = (cutter.label_of(piece.key), short, long)
+            counts[key] = counts.get(key, 0) + times
+    told = []
+    for (label, short, long), count in counts.items():
+        size = plain_length(short, cutter.unit) if short == long else plain_extent((short, long), cutter.unit)
+        told.append(f"{count} {label}, {size} {cutter.unit}" if label else f"{count} of {size} {cutter.unit}")
+    return told

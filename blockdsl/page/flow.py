@@ -1,0 +1,116 @@
+"""Running a column of slices over pages.
+
+A slice is a piece of the page that is never divided: a table row, a heading, a line of words. Slices are drawn from
+(0, 0) and put in place here, so that what draws them need not know where they land.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from blockdsl.marks.display_list import Mark, Page, moved
+from blockdsl.marks.theme import Box
+
+
+@dataclass(frozen=True, slots=True)
+class Slice:
+    """Something of a known height that stays whole; its marks start at (0, 0).
+
+    `before_pt` is white space above it, left out at the top of a page. `keep` binds it to the slice after it.
+    `head` is what is said again above it when it comes first on a page: a table's head, its group's name.
+    """
+
+    height_pt: float
+    marks: tuple[Mark, ...] = ()
+    before_pt: float = 0.0
+    keep: bool = False
+    head: tuple[Slice, ...] = ()
+
+
+def stacked(slices: Sequence[Slice]) -> tuple[float, tuple[Mark, ...]]:
+    """All slices one under the other without a page break: their height together and their marks."""
+    y = 0.0
+    marks: list[Mark] = []
+    for place, piece in enumerate(slices):
+        y += piece.before_pt if place else 0.0
+        marks += moved(piece.marks, 0.0, y)
+        y += piece.height_pt
+    return y, tuple(marks)
+
+
+def in_columns(slices: Sequence[Slice], width_pt: float, tallest_pt: float, gap_pt: float) -> Page:
+    """The slices on one page of their own, in as many columns as keep it from growing taller than `tallest_pt`."""
+    columns: list[list[Slice]] = [[]]
+    height = 0.0
+    for group in _bound_together(slices):
+        tall = sum(piece.before_pt + piece.height_pt for piece in group)
+        if columns[-1] and height + tall > tallest_pt:
+            columns.append([*group[0].head])
+            height = sum(piece.height_pt for piece in columns[-1])
+        columns[-1] += group
+        height += tall
+    stacks = [stacked(column) for column in columns]
+    marks = tuple(
+        mark
+        for place, (_, found) in enumerate(stacks)
+        for mark in moved(found, gap_pt + place * (width_pt + gap_pt), gap_pt)
+    )
+    return Page(len(stacks) * (width_pt + gap_pt) + gap_pt, max(tall for tall, _ in stacks) + 2 * gap_pt, marks)
+
+
+def _bound_together(slices: Sequence[Slice]) -> Iterator[list[Slice]]:
+    """Each slice with those before it that are kept with it."""
+    group: list[Slice] = []
+    for piece in slices:
+        group.append(piece)
+        if not piece.keep:
+            yield group
+            group = []
+    if group:
+        yield group
+
+
+def run_over_pages(slices: Sequence[Slice], box: Box) -> list[tuple[Mark, ...]]:
+    """The marks of each page; slices bound together start a new page together when they do not fit.
+
+    Errors: none; a slice taller than the box stands alone on its page and runs out below.
+    """
+    pages: list[list[Mark]] = [[]]
+    y = box.y_pt
+    for chain in _chains(slices):
+        fresh = y == box.y_pt
+        if not fresh and y + _height(chain, fresh=False) > box.bottom_pt + 0.01:
+            pages.append([])
+            y = box.y_pt
+        for piece in chain:
+            if y != box.y_pt and y + piece.before_pt + piece.height_pt > box.bottom_pt + 0.01:
+                pages.append([])
+                y = box.y_pt
+            if y == box.y_pt and len(pages) > 1 and piece.head:
+                height, marks = stacked(piece.head)
+                pages[-1] += moved(marks, box.x_pt, y)
+                y += height
+            elif y != box.y_pt:
+                y += piece.before_pt
+            pages[-1] += moved(piece.marks, box.x_pt, y)
+            y += piece.height_pt
+    return [tuple(page) for page in pages]
+
+
+def _chains(slices: Sequence[Slice]) -> list[list[Slice]]:
+    """Slices that stay together, each chain ending with one that does not bind the next."""
+    chains: list[list[Slice]] = []
+    bound = False
+    for piece in slices:
+        if bound:
+            chains[-1].append(piece)
+        else:
+            chains.append([piece])
+        bound = piece.keep
+    return chains
+
+
+def _height(chain: Sequence[Slice], *, fresh: bool) -> float:
+    whole = sum(piece.before_pt + piece.height_pt for piece in chain)
+    return whole - (chain[0].before_pt if fresh else 0.0)

@@ -1,0 +1,96 @@
+"""A contact sheet: many blocks side by side, small, by family, each with its name."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.marks.display_list import Document, Mark, Page, moved
+from blockdsl.marks.prose import Style, fitted, line, lines_of
+from blockdsl.marks.theme import (
+    CONTENT_WIDTH_PT,
+    FOOTER_HEIGHT_PT,
+    GUTTER_PT,
+    INK,
+    QUIET,
+    SMALL_PT,
+    STEP_PT,
+    TITLE_PT,
+    Box,
+    paper_named,
+)
+from blockdsl.page.flow import Slice, in_columns, run_over_pages
+from blockdsl.page.headings import heading
+from blockdsl.page.sheet.sheet import numbered_pages
+from blockdsl.page.single import TALLEST_PT
+from blockdsl.pictures.block import block_picture
+from blockdsl.pictures.lengths import show_extent
+from blockdsl.pictures.words import families_in_order, many, say_family
+
+_COLUMNS: Final = 5
+_COLUMN_PT: Final = (CONTENT_WIDTH_PT - (_COLUMNS - 1) * GUTTER_PT) / _COLUMNS
+_NAME: Final = Style(SMALL_PT, "bold", INK)
+_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_TITLE: Final = Style(TITLE_PT, "bold", INK)
+_NAME_LINES: Final = 2
+_MARGIN_PT: Final = 18.0
+
+
+def families_of(blocks: Sequence[BlockFacts]) -> list[tuple[str, list[BlockFacts]]]:
+    """The blocks by family, in the order of an index of families; within one as they come."""
+    found: dict[str, list[BlockFacts]] = {}
+    for block in blocks:
+        found.setdefault(say_family(block), []).append(block)
+    return [(family, found[family]) for family in families_in_order(found)]
+
+
+def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "letter") -> Document:
+    """The contact sheet on pages of paper."""
+    sheet = paper_named(paper)
+    content = sheet.content
+    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    bodies = run_over_pages(_slices(blocks, title), room)
+    pages = numbered_pages(bodies, title, sheet)
+    return Document(title, pages, subject=f"Contact sheet of {many(len(blocks), 'patchwork block')}")
+
+
+def gallery_page(blocks: Sequence[BlockFacts], title: str) -> Page:
+    """The whole contact sheet as one page, as wide as a sheet's content; a very long one in several columns."""
+    return in_columns(_slices(blocks, title), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
+
+
+def _slices(blocks: Sequence[BlockFacts], title: str) -> list[Slice]:
+    name = fitted(title, CONTENT_WIDTH_PT, _TITLE)
+    head = Slice(_TITLE.line_pt + STEP_PT, line(name, 0.0, _TITLE.baseline_pt, _TITLE), keep=True)
+    slices = [head]
+    for family, found in families_of(blocks):
+        slices.append(heading(family, aside=many(len(found), "block")))
+        slices += _rows(found)
+    return slices
+
+
+def _rows(blocks: Sequence[BlockFacts]) -> Iterator[Slice]:
+    for start in range(0, len(blocks), _COLUMNS):
+        marks: list[Mark] = []
+        height = 0.0
+        for place, block in enumerate(blocks[start : start + _COLUMNS]):
+            bottom, entry = _entry(block)
+            marks += moved(entry, place * (_COLUMN_PT + GUTTER_PT), 0.0)
+            height = max(height, bottom)
+        yield Slice(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0)
+
+
+def _entry(block: BlockFacts) -> tuple[float, tuple[Mark, ...]]:
+    """The block in colour, its name and its size below."""
+    figure, _ = block_picture(block, Box(0.0, 0.0, _COLUMN_PT, _COLUMN_PT))
+    marks: list[Mark] = [figure]
+    y = _COLUMN_PT + STEP_PT
+    lines = lines_of(block.name, _COLUMN_PT, _NAME)
+    if len(lines) > _NAME_LINES:
+        lines = [lines[0], fitted(" ".join(lines[1:]), _COLUMN_PT, _NAME)]
+    for words in lines:
+        marks += line(words, 0.0, y + _NAME.baseline_pt, _NAME)
+        y += _NAME.line_pt
+    marks += line(show_extent(block.finished, block.unit), 0.0, y + _QUIET.baseline_pt, _QUIET)
+    return y + _QUIET.line_pt, tuple(marks)

@@ -1,0 +1,152 @@
+"""Putting the top together: its rows drawn apart, what each row measures, then the steps."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, line, paragraph, width_of
+from blockdsl.marks.theme import (
+    ACCENT,
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    STEP_PT,
+    Box,
+    span_pt,
+)
+from blockdsl.marks.typeset import fraction_text
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import continued, heading
+from blockdsl.page.steps import part_marks
+from blockdsl.page.table import Column, grouped, table_head, table_row, tick_cell, words_cell
+from blockdsl.pictures.border import mitre_picture, ring_picture
+from blockdsl.pictures.quilt import rows_picture
+from blockdsl.pictures.quilt_words import say_strips_of_ring
+from blockdsl.wording import StepText, quilt_names, quilt_step_texts
+
+_TITLE: Final = "Assembly"
+_TALLEST_PT: Final = 380.0
+_STEP_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
+_STEP_NAME: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+NUMBER_PT: Final = 18.0
+"""Where the words of a step begin, beside its number."""
+_RING_PT: Final = 150.0
+_MITRE_PT: Final = 74.0
+_COLUMNS: Final = (
+    Column("", 18.0),
+    Column("row", 124.0),
+    Column("takes", CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
+    Column("should measure, raw edges", 150.0, gap_pt=0.0),
+)
+
+
+def assembly(facts: QuiltFacts) -> list[Slice]:
+    """The picture, the table of rows, and the steps; borders with a picture each."""
+    slices = [heading(_TITLE, aside="lay everything out by the picture before you sew")]
+    if len(facts.rows) > 1:
+        picture, filled = rows_picture(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, _TALLEST_PT))
+        slices.append(Slice(filled.height_pt + 2 * STEP_PT, (picture,)))
+    slices += _rows(facts)
+    slices += _steps(facts)
+    return slices
+
+
+# --- rows ----------------------------------------------------------------------------------------
+
+
+def _rows(facts: QuiltFacts) -> list[Slice]:
+    """Rows that are alike share a line."""
+    if len(facts.rows) < 2:
+        return []
+    head = table_head(_COLUMNS)
+    lines = list(alike_rows(facts))
+    if not lines:
+        return []
+    rows = [_row(line, ruled=place > 0) for place, line in enumerate(lines)]
+    group = Slice(0.0, keep=True)
+    return [head, *grouped(head, group, rows, continued("Rows"))[1:]]
+
+
+def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
+    """(which rows, what one takes, what it should measure), as their steps say."""
+    names = quilt_names(facts)
+    for step, text in steps_with_words(facts):
+        if step.makes == "rows":
+            yield text.name, names.takes(step.takes), fraction_text(text.parts[-1].measure)
+
+
+def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
+    name, members, size = told
+    _, first, second, third = _COLUMNS
+    cells = (
+        tick_cell(_BODY),
+        words_cell(name, first, _BOLD),
+        words_cell(members, second, _BODY),
+        words_cell(size, third, _BOLD),
+    )
+    return table_row(_COLUMNS, cells, ruled=ruled)
+
+
+# --- steps ---------------------------------------------------------------------------------------
+
+
+def _steps(facts: QuiltFacts) -> list[Slice]:
+    return [_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top]
+
+
+def steps_with_words(facts: QuiltFacts) -> list[tuple[QuiltStepFacts, StepText]]:
+    """Every step of the quilt with its words."""
+    return list(zip(facts.steps, quilt_step_texts(facts), strict=True))
+
+
+def head_marks(text: StepText, width: float) -> tuple[float, list[Mark]]:
+    """Number and name, how many are made, the finished size; and how high that is."""
+    marks: list[Mark] = [
+        *line(str(text.number), 0.0, _STEP_NUMBER.baseline_pt, _STEP_NUMBER),
+        *line(text.name, NUMBER_PT, _STEP_NAME.baseline_pt, _STEP_NAME),
+    ]
+    more = " · ".join(filter(None, (text.made, text.size)))
+    if more:
+        at = NUMBER_PT + width_of(text.name, _STEP_NAME) + 2 * STEP_PT
+        said = fraction_text(more)
+        if at + width_of(said, _QUIET) <= NUMBER_PT + width:
+            marks += line(said, at, _STEP_NAME.baseline_pt, _QUIET)
+        else:
+            height, quiet = paragraph(said, width, _QUIET)
+            marks += moved(quiet, NUMBER_PT, _STEP_NAME.line_pt)
+            return _STEP_NAME.line_pt + height, marks
+    return _STEP_NAME.line_pt, marks
+
+
+def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Slice:
+    """Number, name and words; of a border its picture beside them."""
+    ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
+    left = NUMBER_PT
+    room = CONTENT_WIDTH_PT - left - (_RING_PT + GUTTER_PT if ring is not None else 0.0)
+    y, marks = head_marks(text, room)
+    for letter, part in text.lettered:
+        height, words = part_marks(f"{letter} ".lstrip(), part, min(room, span_pt(10)), _BODY)
+        marks += moved(words, left, y)
+        y += height
+    if ring is not None and (cut := say_strips_of_ring(facts, ring)):
+        height, words = paragraph(fraction_text(cut), min(room, span_pt(10)), _QUIET)
+        marks += moved(words, left, y)
+        y += height
+    if ring is not None and ring.corners == "mitred":
+        marks.append(mitre_picture(Box(left, y + 2 * STEP_PT, room, _MITRE_PT)))
+        y += _MITRE_PT + 3 * STEP_PT
+    if ring is not None:
+        picture, filled = ring_picture(facts, ring, Box(CONTENT_WIDTH_PT - _RING_PT, 0.0, _RING_PT, _RING_PT))
+        marks.append(picture)
+        y = max(y, filled.bottom_pt)
+    return Slice(y, tuple(marks), before_pt=3 * STEP_PT)

@@ -1,0 +1,101 @@
+"""Finishing: layers, quilting, a sleeve and binding, in words and small pictures."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.facts.quiltstepfacts import Makes
+from blockdsl.marks.display_list import Figure, Mark, moved
+from blockdsl.marks.prose import Style
+from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, STEP_PT, Box, span_pt
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import heading
+from blockdsl.page.quilt.assembly import NUMBER_PT, head_marks, steps_with_words
+from blockdsl.page.quilt.materials import finishing_of
+from blockdsl.page.steps import part_marks
+from blockdsl.pictures.finishing import (
+    backing_picture,
+    corner_picture,
+    join_picture,
+    layers_picture,
+    sleeve_picture,
+)
+from blockdsl.wording import StepPart, StepText, quilt_names
+
+_BODY: Final = Style(BODY_PT, "regular", INK)
+PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), 112.0)
+"""Where on its step a small picture stands."""
+_WORDS_PT: Final = CONTENT_WIDTH_PT - NUMBER_PT - PICTURE.width_pt - GUTTER_PT
+Lettered = tuple[tuple[str, StepPart], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FinishingStep:
+    """A step of finishing: its words, and stretches of its parts, each with a picture or none."""
+
+    text: StepText
+    stretches: tuple[tuple[Lettered, Figure | None], ...]
+
+
+def finishing(facts: QuiltFacts) -> list[Slice]:
+    """The heading, then step by step."""
+    steps = finishing_steps(facts)
+    if not steps:
+        return []
+    return [heading("Finishing", aside="layer, quilt, bind"), *(each for step in steps for each in _slices(step))]
+
+
+def finishing_steps(facts: QuiltFacts) -> list[FinishingStep]:
+    """All that is done to the top when it is sewn, in order; nothing where nothing is known of it."""
+    if finishing_of(facts) is None:
+        return []
+    return [
+        FinishingStep(text, _stretches(text.lettered, _pictures(facts, step.makes)))
+        for step, text in steps_with_words(facts)
+        if not step.of_top
+    ]
+
+
+def _stretches(lettered: Lettered, pictures: Sequence[Figure]) -> tuple[tuple[Lettered, Figure | None], ...]:
+    """The parts of a step beside its pictures: the first beside the first, what is left beside the last."""
+    if len(pictures) < 2 or len(lettered) < 2:
+        return ((lettered, pictures[0] if pictures else None),)
+    return ((lettered[:1], pictures[0]), *_stretches(lettered[1:], pictures[1:]))
+
+
+def _pictures(facts: QuiltFacts, makes: Makes) -> tuple[Figure, ...]:
+    """The small pictures of a step, in order."""
+    if makes == "backing" and facts.backing is not None:
+        return (backing_picture(facts.backing.plan, facts.unfinished, PICTURE),)
+    if makes == "layers":
+        words = quilt_names(facts).words
+        return (
+            layers_picture(PICTURE, (words("quilt-top-right"), words("quilt-batting"), words("quilt-backing-wrong"))),
+        )
+    if makes == "sleeve":
+        return (sleeve_picture(PICTURE),)
+    if makes == "binding" and facts.binding is not None:
+        straight = facts.binding.plan.square is None
+        return (*((join_picture(PICTURE),) if straight else ()), corner_picture(PICTURE))
+    return ()
+
+
+def _slices(step: FinishingStep) -> list[Slice]:
+    """The head with the first stretch, then each further stretch with its picture."""
+    slices = []
+    for place, (lettered, picture) in enumerate(step.stretches):
+        room = _WORDS_PT if picture is not None else span_pt(10)
+        y, marks = head_marks(step.text, room) if not place else (0.0, list[Mark]())
+        for letter, part in lettered:
+            height, words = part_marks(f"{letter} ".lstrip(), part, room, _BODY)
+            marks += moved(words, NUMBER_PT, y)
+            y += height + STEP_PT / 2
+        if picture is not None:
+            marks.append(picture)
+            y = max(y, PICTURE.height_pt)
+        last = place == len(step.stretches) - 1
+        slices.append(Slice(y, tuple(marks), before_pt=STEP_PT if place else 3 * STEP_PT, keep=not last))
+    return slices

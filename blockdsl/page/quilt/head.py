@@ -1,0 +1,115 @@
+"""The head of a quilt's sheet: its name, its sizes, the quilt in colour, and beside it fabrics, blocks and borders."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, RingFacts
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, fitted, line, paragraph
+from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box, span_pt
+from blockdsl.page.flow import Slice
+from blockdsl.page.sheet.fabrics import key_column
+from blockdsl.page.sheet.head import measures_slice, title_slice
+from blockdsl.pictures.block import block_picture
+from blockdsl.pictures.lengths import show_extent, show_measure
+from blockdsl.pictures.quilt import quilt_picture
+from blockdsl.pictures.quilt_words import say_blocks, say_setting, title_of
+from blockdsl.pictures.words import many, say_colouring
+from blockdsl.wording import quilt_names
+from blockdsl.wording.grammar import capital
+
+_PICTURE_COLUMNS: Final = 8
+_TALLEST_PT: Final = 330.0
+_BLOCK_PT: Final = 50.0
+_NAME: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_CORNERS: Final = {"butted": "", "mitred": "quilt-corners-mitered", "squares": "quilt-corners-squares"}
+"""What is said of a border's corners, by the key of its words."""
+Drawn = tuple[float, tuple[Mark, ...]]
+"""How high it is, and its marks from (0, 0)."""
+
+
+def quilt_head(facts: QuiltFacts) -> list[Slice]:
+    """Everything above the materials."""
+    return [title_slice(facts.name), _measures(facts), _picture(facts)]
+
+
+def _measures(facts: QuiltFacts) -> Slice:
+    setting = say_setting(facts)
+    whole = sum(count for _, count in facts.blocks)
+    halves = sum(count for _, count in facts.half_blocks)
+    more = f"and {many(halves, 'half block')}" if halves else ""
+    return measures_slice(
+        (
+            ("Finished", show_extent(facts.finished, facts.unit), "", 3),
+            ("Set", setting[:1].upper() + setting[1:], "", 3),
+            ("Blocks", say_blocks(facts) if len(facts.blocks) < 2 else many(whole, "block"), more, 4),
+            ("Made of", many(len(facts.fabrics_used), "fabric"), "", 2),
+        )
+    )
+
+
+def _picture(facts: QuiltFacts) -> Slice:
+    """The quilt at the left; at its right fabrics, then blocks and borders as far as they find room beside it."""
+    picture, placed = quilt_picture(facts, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
+    x = placed.width_pt + 2 * GUTTER_PT
+    width = CONTENT_WIDTH_PT - x
+    y, key = key_column(facts.fabrics_used, width)
+    marks: list[Mark] = [picture, *moved(key, x, 0.0)]
+    for part in (_blocks(facts, width), _borders(facts, width)):
+        height, drawn = part
+        if drawn and y + 4 * STEP_PT + height <= placed.height_pt:
+            marks += moved(drawn, x, y + 4 * STEP_PT)
+            y += 4 * STEP_PT + height
+    return Slice(max(placed.height_pt, y), tuple(marks), before_pt=3.5 * STEP_PT)
+
+
+def _blocks(facts: QuiltFacts, width: float) -> Drawn:
+    """Each block in each of its colourings, small, with how many there are."""
+    return _stacked([_block(kind, *counted, width) for kind in facts.kinds for counted in kind.colourings])
+
+
+def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float) -> Drawn:
+    block = kind.block
+    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
+    picture, placed = block_picture(block, Box(0.0, 0.0, _BLOCK_PT, _BLOCK_PT), colouring=plan)
+    left = _BLOCK_PT + 2 * STEP_PT
+    marks: list[Mark] = [picture]
+    y = 0.0
+    told = [(fitted(title_of(kind), width - left, _NAME), _NAME)]
+    told += [(fitted(f"{say_colouring(block.unit)} {colouring}", width - left, _BODY), _BODY)] if colouring else []
+    told += [(f"Make {count:,}", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
+    for words, style in told:
+        marks += line(words, left, y + style.baseline_pt, style)
+        y += style.line_pt
+    return max(placed.height_pt, y), tuple(marks)
+
+
+def _borders(facts: QuiltFacts, width: float) -> Drawn:
+    """The middle without borders, then each border from the inside out."""
+    if not facts.rings:
+        return 0.0, ()
+    labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
+    center = capital(quilt_names(facts).words("quilt-center"))
+    told = [f"{center} {show_extent(facts.middle, facts.unit)}", *(_ring(facts, ring, labels) for ring in facts.rings)]
+    return _stacked([paragraph(words, width, _BODY) for words in told])
+
+
+def _ring(facts: QuiltFacts, ring: RingFacts, labels: dict[str, str]) -> str:
+    of = labels.get(ring.fabric, ring.fabric) if ring.fabric else f"pieced of {ring.unit}"
+    corners = _CORNERS[ring.corners]
+    more = f", {quilt_names(facts).words(corners)}" if corners else ""
+    return f"{ring.word.capitalize()} {show_measure(ring.width, facts.unit)}, {of}{more}"
+
+
+def _stacked(parts: list[Drawn]) -> Drawn:
+    """One under the other, a little apart."""
+    y = 0.0
+    marks: list[Mark] = []
+    for place, (height, drawn) in enumerate(parts):
+        y += STEP_PT if place else 0.0
+        marks += moved(drawn, 0.0, y)
+        y += height
+    return y, tuple(marks)

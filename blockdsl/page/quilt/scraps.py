@@ -1,0 +1,131 @@
+"""Which block is of which print: the quilt drawn with its numbers, and how often each print is used."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.facts.blockfacts import FabricFacts
+from blockdsl.facts.finishingfacts import ScrapsFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry import to_float
+from blockdsl.marks.display_list import Figure, Mark, Path, moved
+from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle
+from blockdsl.marks.theme import CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT, Box, span_pt
+from blockdsl.marks.typeset import fraction_text
+from blockdsl.page.cloth import sheet_pictures
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import heading
+from blockdsl.page.quilt.materials import finishing_of
+from blockdsl.pictures.placing import Placing, fit
+from blockdsl.pictures.prints import shade
+from blockdsl.pictures.quilt import QuiltPainter
+from blockdsl.pictures.words import many
+
+_BODY: Final = Style(9.0, "regular", INK)
+_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_TALLEST_PT: Final = 330.0
+_LEAST_PT: Final = 5.0
+_PICTURE_COLUMNS: Final = 8
+_PRINT_LINE_PT: Final = 15.0
+
+
+def scraps(facts: QuiltFacts) -> list[Slice]:
+    """A picture and a few words for each role that is spread over prints."""
+    told = finishing_of(facts)
+    slices: list[Slice] = []
+    for spread in told.scraps if told is not None else ():
+        fabric = next(fabric for fabric in facts.fabrics_used if fabric.name == spread.role)
+        slices += [heading(f"Prints for {fabric.label or fabric.name}", aside=many(spread.prints, "print"))]
+        slices += [_words(text) for text in say_prints(spread)]
+        height, marks = prints_picture(facts, spread, fabric)
+        slices.append(Slice(height, marks, before_pt=STEP_PT))
+        slices += _one_cut(facts, spread, fabric)
+    return slices
+
+
+def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> list[Slice]:
+    """How one fat quarter is cut, for as many blocks as it gives or as a print has."""
+    if spread.layout is None:
+        return []
+    size = (spread.layout.sheet_width, spread.layout.sheet_length)
+    words = f"One fat quarter, cut for {many(spread.layout_blocks, 'block')}; the letters are those of the patches."
+    pictures = sheet_pictures(spread.layout.sheets, size, facts.unit, fabric.colour, lambda key: key)
+    return [replace(_words(words), before_pt=3 * STEP_PT), *pictures]
+
+
+def _words(text: str) -> Slice:
+    height, marks = paragraph(fraction_text(text), span_pt(10), _BODY)
+    return Slice(height + STEP_PT, marks, keep=True)
+
+
+def say_prints(spread: ScrapsFacts) -> tuple[str, ...]:
+    """How the prints are spread, and what each gives."""
+    if spread.clashes == 0:
+        apart = "No two blocks side by side share a print."
+    else:
+        best = "as few as there can be" if spread.proved else f"no spread has fewer than {spread.bound}"
+        apart = f"{many(spread.clashes, 'pair')} of blocks side by side share a print: {best} with so few prints."
+    least, most = min(spread.uses), max(spread.uses)
+    used = (
+        f"in {many(most, 'block')}"
+        if least == most
+        else f"in {least} {'or' if most == least + 1 else 'to'} {most} blocks"
+    )
+    each = (
+        f"One fat quarter gives {many(spread.blocks_each, 'block')}."
+        if spread.blocks_each
+        else "A block takes more than one fat quarter."
+    )
+    return (
+        f"Each block is made from one print, numbered as in the picture. {apart} Each print is used {used}. {each}",
+    )
+
+
+def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> tuple[float, tuple[Mark, ...]]:
+    """Every block as a box in the tint of its print, with the print's number; at the right the prints."""
+    placing, placed = fit(facts.finished, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
+    painter = QuiltPainter(facts, placing, "prints")
+    marks: list[Mark] = [rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=TINT, stroke=RULE)]
+    for index, number in zip(spread.blocks, spread.assignment, strict=True):
+        marks += _block(facts, index, number, painter, placing, shade(fabric.colour, number, spread.prints))
+    said = f"The quilt with the number of the print on each of {many(len(spread.blocks), 'block')}."
+    x = placed.width_pt + 2 * GUTTER_PT
+    height, prints = _prints(spread, fabric, CONTENT_WIDTH_PT - x, placed.height_pt)
+    return max(placed.height_pt, height), (Figure(said, tuple(marks)), *moved(prints, x, 0.0))
+
+
+def _prints(spread: ScrapsFacts, fabric: FabricFacts, width: float, height: float) -> tuple[float, tuple[Mark, ...]]:
+    """Each print with its tint, in how many blocks it is, how many fat quarters it takes; in columns when many."""
+    rows = max(1, int(height / _PRINT_LINE_PT))
+    columns = -(-spread.prints // rows)
+    marks: list[Mark] = []
+    for place, uses in enumerate(spread.uses):
+        x, y = (place // rows) * width / columns, (place % rows) * _PRINT_LINE_PT
+        colour = shade(fabric.colour, place + 1, spread.prints)
+        middle = y + _PRINT_LINE_PT / 2
+        marks.append(rectangle(x, y + 1.5, 18.0, _PRINT_LINE_PT - 3, fill=colour, stroke=INK, stroke_width_pt=0.4))
+        number = Style(9.0, "bold", INK)
+        marks += line(str(place + 1), x + 24.0, middle + number.capitals_pt / 2, number)
+        quarters = f", {many(spread.fat_quarters[place], 'fat quarter')}" if spread.fat_quarters else ""
+        words = fitted(f"{many(uses, 'block')}{quarters}", width / columns - 44.0, _BODY)
+        marks += line(words, x + 40.0, middle + _BODY.capitals_pt / 2, _BODY)
+    return min(rows, spread.prints) * _PRINT_LINE_PT, tuple(marks)
+
+
+def _block(
+    facts: QuiltFacts, index: int, number: int, painter: QuiltPainter, placing: Placing, colour: str
+) -> list[Mark]:
+    block = facts.placed[index]
+    a, b, c, d, e, f = painter.place_of(block)
+    width, height = (to_float(side) * placing.scale for side in facts.kinds[block.kind].block.finished)
+    corners = ((0.0, 0.0), (width, 0.0), (width, height), (0.0, height))
+    ring = tuple((a * x + c * y + e, b * x + d * y + f) for x, y in corners)
+    marks: list[Mark] = [Path((ring,), fill=colour, stroke=INK, stroke_width_pt=0.4)]
+    size = min(11.0, min(width, height) * 0.5)
+    if size >= _LEAST_PT:
+        x, y = (sum(point[axis] for point in ring) / len(ring) for axis in (0, 1))
+        half = size * 0.72
+        marks.append(rectangle(x - half, y - half * 0.8, 2 * half, 1.6 * half, fill="#ffffff"))
+        marks += line_centred(str(number), x, y, Style(size, "bold", INK))
+    return marks

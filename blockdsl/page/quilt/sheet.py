@@ -1,0 +1,67 @@
+"""The sheets of a quilt: all that a maker needs to buy, cut, sew and finish it, on as few pages as it takes."""
+
+from __future__ import annotations
+
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.marks.display_list import Document, Mark
+from blockdsl.marks.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
+from blockdsl.page.flow import Slice, run_over_pages
+from blockdsl.page.quilt.assembly import assembly
+from blockdsl.page.quilt.blocks import blocks_to_make, is_alone, makings
+from blockdsl.page.quilt.cutting import quilt_cutting
+from blockdsl.page.quilt.finishing import finishing
+from blockdsl.page.quilt.head import quilt_head
+from blockdsl.page.quilt.materials import materials
+from blockdsl.page.quilt.scraps import scraps
+from blockdsl.page.sheet.notes import closing_slice, designer_notes
+from blockdsl.page.sheet.sheet import numbered_pages
+from blockdsl.pictures.lengths import plain_extent
+from blockdsl.pictures.words import say_allowance, say_metric_rule, say_squaring, say_templates
+
+
+def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -> Document:
+    """Picture, materials, cutting, blocks, assembly, borders, finishing, on pages of one size.
+
+    Errors: ValueError for an unknown paper.
+    """
+    sheet = paper_named(paper)
+    size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+    return Document(
+        title=f"{facts.name}, {size}",
+        pages=numbered_pages(quilt_bodies(facts, sheet), facts.name, sheet),
+        author=author,
+        subject=f"Pattern of a patchwork quilt, {size} finished",
+    )
+
+
+def quilt_bodies(facts: QuiltFacts, paper: Paper) -> list[tuple[Mark, ...]]:
+    """What stands on each page above its foot. The making of each block begins on a page of its own."""
+    content = paper.content
+    room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    bodies: list[tuple[Mark, ...]] = []
+    for part in quilt_parts(facts):
+        bodies += run_over_pages(part, room)
+    return bodies
+
+
+def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
+    """The parts of the sheet, each to begin a page."""
+    made = makings(facts)
+    front = [
+        *quilt_head(facts),
+        *materials(facts),
+        *designer_notes(facts.notes),
+        closing_slice(sizes_said(facts)),
+        *quilt_cutting(facts),
+        *([] if made and is_alone(facts) else blocks_to_make(facts)),
+    ]
+    together = [*assembly(facts), *scraps(facts), *finishing(facts)]
+    return [front, *made, together]
+
+
+def sizes_said(facts: QuiltFacts) -> list[str]:
+    """What the sizes mean, of the quilt and of its blocks, each thing once."""
+    blocks = [kind.block for kind in facts.kinds]
+    says = (say_squaring, say_metric_rule, say_templates)
+    texts = dict.fromkeys([say_allowance(facts), *(say(block) for say in says for block in blocks)])
+    return [text for text in texts if text]

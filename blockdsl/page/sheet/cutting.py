@@ -1,0 +1,168 @@
+"""The cutting table: by fabric, a row to tick off for each size, fractions on common axes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
+from blockdsl.marks.display_list import Mark
+from blockdsl.marks.prose import Style, fitted, line, line_ending, width_of
+from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box
+from blockdsl.marks.typeset import fraction_text
+from blockdsl.page.cutting_words import cuts_by_fabric
+from blockdsl.page.flow import Slice, stacked
+from blockdsl.page.headings import continued, heading
+from blockdsl.page.table import (
+    EMPTY,
+    Cell,
+    Column,
+    grouped,
+    lengths_axes,
+    lengths_cell,
+    table_head,
+    table_row,
+    tick_cell,
+    words_cell,
+)
+from blockdsl.pictures.block import swatch
+from blockdsl.pictures.lengths import show_length
+from blockdsl.pictures.words import many, say_piece, say_purpose, say_subcut
+
+_NUMBER: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_GROUP: Final = Style(LEAD_PT, "bold", INK)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_LETTERS_MOST_PT: Final = 60.0
+_PURPOSE_MOST_PT: Final = 118.0
+_MORE_GAP_PT: Final = 40.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Layout:
+    """Columns that suit all rows of the table, and the axes of its sizes."""
+
+    columns: tuple[Column, ...]
+    axes: tuple[tuple[float, float], ...]
+
+
+Totals = Mapping[int, int]
+"""For a cut, by its place in the block's list, how many are cut for a whole quilt."""
+
+
+def cutting_table(facts: BlockFacts, totals: Totals | None = None) -> list[Slice]:
+    """The heading and the whole table as slices; nothing when there is nothing to cut.
+
+    With `totals` the table of one block of a quilt: what all of them take stands beside each line, and nothing is said
+    of what is left over, since what one leaves the next one takes.
+    """
+    groups = cuts_by_fabric(facts)
+    if not groups:
+        return []
+    layout = _layout(facts, [cut for _, cuts in groups for cut in cuts], totals)
+    head = table_head(layout.columns)
+    aside = f"sizes in {'inches' if facts.unit == 'in' else 'centimetres'}, with seam allowance"
+    slices = [heading("Cutting", aside=aside), head]
+    again_head = head_again(head)
+    for place, (fabric, cuts) in enumerate(groups):
+        rows = [_row(facts, cut, layout, totals, ruled=row > 0) for row, cut in enumerate(cuts)]
+        group = fabric_group(fabric, sum(cut.count for cut in cuts))
+        named_again = fabric_group(fabric, None)
+        whole = grouped(again_head, group, rows, named_again)
+        slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
+    return slices
+
+
+def head_again(head: Slice) -> Slice:
+    """The table's head as it is said again on a new page."""
+    height, marks = stacked([continued("Cutting"), head])
+    return Slice(height, marks, keep=True)
+
+
+def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
+    """The side of a square, or both sides of another piece, as they are printed."""
+    sides = cut.sides
+    return [show_length(side, facts.unit) for side in sides]
+
+
+def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) -> _Layout:
+    """Narrow columns take what their words need, the sub-cut takes the rest; columns with no words are left out."""
+    axes, size_pt = lengths_axes([cut_sides(cut, facts) for cut in cuts], _BODY)
+    gap = 3 * STEP_PT
+
+    def need(words: Sequence[str], head: str, style: Style) -> float:
+        widest = max((width_of(text, style) for text in words), default=0.0)
+        return max(widest, width_of(head, _SMALL)) + gap + 0.1  # what is just as wide as its column is not broken
+
+    letters = min(need([cut.label for cut in cuts], "patch", _LETTER), _LETTERS_MOST_PT)
+    purposes = [say_purpose(cut) for cut in cuts]
+    purpose = min(need(purposes, "for", _QUIET), _PURPOSE_MOST_PT) if any(purposes) else 0.0
+    last = "spare" if totals is None else "in all"
+    beside = [_beside(facts, cut, totals) for cut in cuts]
+    spare = need(beside, last, _BODY) if any(beside) else 0.0
+    count = need([str(cut.count) for cut in cuts], "cut", _NUMBER) - STEP_PT
+    piece = need([say_piece(cut) for cut in cuts], "piece", _BODY)
+    size = max(size_pt, width_of("size", _SMALL)) + gap + STEP_PT
+    tick = 4 * STEP_PT
+    subcuts = [fraction_text(say_subcut(cut, facts.unit)) for cut in cuts]
+    then = need(subcuts, "then", _BODY) if any(subcuts) else 0.0
+    free = CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare
+    if free < 0:  # a rare case of long words everywhere: the sub-cut breaks over lines
+        then += free
+    more = min(max(free, 0.0) / 5, _MORE_GAP_PT)
+    piece, size, letters = piece + more, size + more, letters + more
+    then += more if then else 0.0
+    purpose += more if purpose else 0.0
+    rest = max(0.0, CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare)
+    letters, purpose = (letters, purpose + rest) if purpose else (letters + rest, purpose)
+    columns = (
+        Column("", tick),
+        Column("cut", count, "right", gap - STEP_PT),
+        Column("piece", piece, gap_pt=gap),
+        Column("size", size, gap_pt=gap),
+        Column("then" if then else "", then, gap_pt=gap),
+        Column("patch", letters, gap_pt=gap),
+        Column("for" if purpose else "", purpose, gap_pt=gap if spare else 0.0),
+        Column(last if spare else "", spare, "right", 0.0),
+    )
+    return _Layout(columns, tuple(axes))
+
+
+def fabric_group(fabric: FabricFacts, pieces: int | None) -> Slice:
+    """A fabric's name beside its swatch, over its rows; without a count the name as it is said again on a new page."""
+    height = 5.5 * STEP_PT
+    box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
+    x = box.right_pt + 2 * STEP_PT
+    baseline = height / 2 + _GROUP.capitals_pt / 2
+    aside = f"{many(pieces, 'piece')} to cut" if pieces is not None else ""
+    after = "" if aside else "  continued"
+    room = CONTENT_WIDTH_PT - x - width_of(aside + after, _SMALL) - 4 * STEP_PT
+    label = fitted(fabric.label or fabric.name, room, _GROUP)
+    marks: list[Mark] = [*swatch(fabric, box), *line(label, x, baseline, _GROUP)]
+    marks += line(after, x + width_of(label, _GROUP), baseline, _SMALL)
+    marks += line_ending(aside, CONTENT_WIDTH_PT, baseline, _SMALL)
+    return Slice(height, tuple(marks))
+
+
+def _beside(facts: BlockFacts, cut: CutFacts, totals: Totals | None) -> str:
+    """At the end of a line how many are left over, or how many a whole quilt takes."""
+    count = cut.spare if totals is None else totals.get(facts.cutting.index(cut), 0)
+    return f"{count:,}" if count else ""
+
+
+def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, totals: Totals | None, *, ruled: bool) -> Slice:
+    _, count, piece, _, then, letters, purpose, spare = layout.columns
+    cells: tuple[Cell, ...] = (
+        tick_cell(_BODY),
+        words_cell(str(cut.count), count, _NUMBER),
+        words_cell(say_piece(cut), piece, _BODY),
+        lengths_cell(cut_sides(cut, facts), layout.axes, _BODY),
+        words_cell(fraction_text(say_subcut(cut, facts.unit)), then, _BODY) if then.width_pt else EMPTY,
+        words_cell(cut.label, letters, _LETTER),
+        words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
+        words_cell(_beside(facts, cut, totals), spare, _BODY) if spare.width_pt else EMPTY,
+    )
+    return table_row(layout.columns, cells, ruled=ruled)

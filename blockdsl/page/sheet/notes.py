@@ -1,0 +1,105 @@
+"""What is said in sentences: the designer's notes, the block's source, at the end what the sizes mean and cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, line, lines_of, paragraph, rule
+from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, SMALL_PT, STEP_PT, span_pt
+from blockdsl.page.applique_words import is_told_in_a_step, say_applique
+from blockdsl.page.bias_words import say_bias
+from blockdsl.page.flow import Slice
+from blockdsl.pictures.words import (
+    CAUTIONS,
+    say_allowance,
+    say_between_marks,
+    say_drift,
+    say_metric_rule,
+    say_sources,
+    say_squaring,
+    say_templates,
+)
+
+_NAME: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_SMALL: Final = Style(SMALL_PT, "regular", INK)
+_CLOSING: Final = Style(BODY_PT - 0.75, "regular", INK)
+_LEFT_COLUMNS: Final = 3
+_RIGHT_COLUMNS: Final = 9
+_HALF_COLUMNS: Final = 6
+_FEW_LINES: Final = 6
+"""So many lines of small type stay on one page."""
+
+
+def notes(facts: BlockFacts) -> list[Slice]:
+    """The designer's notes, where the block comes from, then the closing lines."""
+    return [*designer_notes(facts.notes), *_beside("Source", say_sources(facts), _SMALL), _closing(facts)]
+
+
+def applique_notes(facts: BlockFacts) -> list[Slice]:
+    """How appliqué is prepared and sewn on, where no step tells it; nothing for a block without."""
+    return [] if is_told_in_a_step(facts) else _beside("Appliqué", say_applique(facts), _BODY)
+
+
+def designer_notes(texts: Sequence[str]) -> list[Slice]:
+    """A name beside its paragraphs; nothing without notes."""
+    return _beside("Notes", texts, _BODY)
+
+
+def before_the_first_cut(facts: BlockFacts) -> list[Slice]:
+    """Where rounding to the ruler adds up, and what to do about it; nothing for most blocks."""
+    return _beside("Before you cut", say_drift(facts), _BODY)
+
+
+def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:
+    """A name beside its paragraphs, line by line so that long ones run over pages; nothing without words."""
+    slices: list[Slice] = []
+    left = span_pt(_LEFT_COLUMNS) + GUTTER_PT
+    # Small words stand on the line of the name beside them.
+    drop = _NAME.baseline_pt - style.baseline_pt
+    for text in texts:
+        lines = lines_of(text, span_pt(_RIGHT_COLUMNS), style)
+        for place, words in enumerate(lines):
+            marks = line(words, left, drop + style.baseline_pt, style)
+            before = STEP_PT if place == 0 and slices else 0.0
+            keep = place in (0, len(lines) - 2) and place < len(lines) - 1
+            slices.append(Slice(style.line_pt, marks, before_pt=before, keep=keep))
+    if not slices:
+        return []
+    if style is _SMALL and len(slices) <= _FEW_LINES:
+        slices = [replace(piece, keep=place < len(slices) - 1) for place, piece in enumerate(slices)]
+    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line(name, 0.0, 2 * STEP_PT + _NAME.baseline_pt, _NAME)]
+    top += moved(slices[0].marks, 0.0, 2 * STEP_PT)
+    height = slices[0].height_pt + 2 * STEP_PT
+    slices[0] = replace(slices[0], height_pt=height, marks=tuple(top), before_pt=5 * STEP_PT)
+    return slices
+
+
+def _closing(facts: BlockFacts) -> Slice:
+    """What the sizes mean at the left, the cautions at the right, under one rule."""
+    says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
+    sizes = [text for say in says if (text := say(facts))]
+    return closing_slice(sizes)
+
+
+def closing_slice(sizes: Sequence[str]) -> Slice:
+    """What is said of the sizes at the left, the cautions at the right, under one rule."""
+    left_height, left = _column("About the sizes", sizes)
+    right_height, right = _column("Take care", CAUTIONS)
+    marks = (rule(0.0, CONTENT_WIDTH_PT), *left, *moved(right, span_pt(_HALF_COLUMNS) + GUTTER_PT, 0.0))
+    return Slice(max(left_height, right_height), marks, before_pt=5 * STEP_PT)
+
+
+def _column(name: str, texts: Sequence[str]) -> tuple[float, tuple[Mark, ...]]:
+    y = 2 * STEP_PT
+    marks: list[Mark] = [*line(name, 0.0, y + _NAME.baseline_pt, _NAME)]
+    y += _NAME.line_pt + STEP_PT / 2
+    for text in texts:
+        height, words = paragraph(text, span_pt(_HALF_COLUMNS), _CLOSING)
+        marks += moved(words, 0.0, y)
+        y += height + STEP_PT * 0.75
+    return y, tuple(marks)

@@ -1,0 +1,267 @@
+"""One block at several sizes: a table of the sizes, and one cutting table with a column for each.
+
+Where the sizes are cut alike (the same pieces, as many, made the same way) they share a table; others follow apart.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.marks.prose import Style, width_of
+from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
+from blockdsl.page.cutting_words import cuts_by_fabric
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import heading
+from blockdsl.page.sheet.cutting import cut_sides, cutting_table, fabric_group, head_again
+from blockdsl.page.table import (
+    EMPTY,
+    Cell,
+    Column,
+    grouped,
+    lengths_axes,
+    lengths_cell,
+    table_head,
+    table_row,
+    words_cell,
+)
+from blockdsl.pictures.lengths import show_extent, show_measure
+from blockdsl.pictures.words import say_piece, say_purpose, say_subcut
+
+_NUMBER: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_GAP_PT: Final = 3 * STEP_PT
+_SIZE_HEADS: Final = ("Finished", "Unfinished", "Grid, finished", "Its cells unfinished", "Seam", "Ruler reads")
+_MOST_SIZE_GAP_PT: Final = 30.0
+_MOST_LETTERS_PT: Final = 60.0
+_MOST_PURPOSE_PT: Final = 118.0
+_MOST_THEN_PT: Final = 240.0
+_LEAST_THEN_PT: Final = 110.0
+_MOST_EXTRA_PT: Final = 22.0
+
+
+def say_size(facts: BlockFacts | QuiltFacts) -> str:
+    """What a size is called: `9 in`, or `6 × 9 in` when the block is no square."""
+    if facts.finished[0] == facts.finished[1]:
+        return show_measure(facts.finished[0], facts.unit)
+    return show_extent(facts.finished, facts.unit)
+
+
+def say_sizes(sizes: Sequence[BlockFacts]) -> str:
+    """All sizes in a row: `6, 9 and 12 in`; unit by unit."""
+    told = []
+    for unit in dict.fromkeys(facts.unit for facts in sizes):
+        of_unit = [facts for facts in sizes if facts.unit == unit]
+        told.append(f"{_listed([say_size(facts).removesuffix(f' {unit}') for facts in of_unit])} {unit}")
+    return " and ".join(told) if len(told) > 1 and len(sizes) == len(told) else ", ".join(told)
+
+
+def _listed(words: Sequence[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def size_table(sizes: Sequence[BlockFacts]) -> list[Slice]:
+    """A row for each size: finished, unfinished, the squares of the grid, the seam allowance, the ruler's measure."""
+    rows = [_size_row(facts) for facts in sizes]
+    needs = [max(width_of(words, _NUMBER) for words in column) + 1 for column in zip(_SIZE_HEADS, *rows, strict=True)]
+    extra = min((CONTENT_WIDTH_PT - sum(needs)) / (len(needs) - 1), _MOST_SIZE_GAP_PT)
+    if extra < STEP_PT:  # very long measures: the ruler and the seam are told with the sizes in front
+        return size_table_of(_SIZE_HEADS[:4], [row[:4] for row in rows], [CONTENT_WIDTH_PT / 4] * 4, STEP_PT)
+    widths = [need + extra for need in needs]
+    widths[-1] += CONTENT_WIDTH_PT - sum(widths)
+    return size_table_of(_SIZE_HEADS, rows, widths, extra)
+
+
+def size_table_of(
+    heads: Sequence[str], rows: Sequence[Sequence[str]], widths: Sequence[float], gap_pt: float
+) -> list[Slice]:
+    """A table whose first column is bold, all of it bound together."""
+    columns = [
+        Column(head, width, gap_pt=min(gap_pt - 0.5, width / 2)) for head, width in zip(heads, widths, strict=True)
+    ]
+    slices = [table_head(columns)]
+    for place, row in enumerate(rows):
+        cells = [
+            words_cell(words, column, _BODY if number else _NUMBER)
+            for number, (words, column) in enumerate(zip(row, columns, strict=True))
+        ]
+        slices.append(replace(table_row(columns, cells, ruled=place > 0), keep=True))
+    return slices
+
+
+def _size_row(facts: BlockFacts) -> tuple[str, ...]:
+    cell = unfinished_cell = "uneven"
+    if facts.cell is not None:
+        one, other = facts.cell
+        square = one == other
+        cell = show_measure(one, facts.unit) if square else show_extent(facts.cell, facts.unit)
+        grown = (one + 2 * facts.seam, other + 2 * facts.seam)
+        unfinished_cell = show_measure(grown[0], facts.unit) if square else show_extent(grown, facts.unit)
+        cell = f"{facts.grid[0]} × {facts.grid[1]} of {cell}"
+    return (
+        show_extent(facts.finished, facts.unit),
+        show_extent(facts.unfinished, facts.unit),
+        cell,
+        unfinished_cell,
+        show_measure(facts.seam, facts.unit),
+        show_measure(facts.measure, facts.unit),
+    )
+
+
+def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Slice]:
+    """The cutting of all sizes; nothing when there is nothing to cut."""
+    slices: list[Slice] = []
+    alike: dict[object, list[BlockFacts]] = {}
+    for facts in sizes:
+        alike.setdefault(_way_of_cutting(facts), []).append(facts)
+    for group in alike.values():
+        for part in _that_fit(group):
+            named = f"Cutting for {say_sizes(part)}" if len(part) < len(sizes) else "Cutting"
+            slices += _together(part, named) if len(part) > 1 else _alone(part[0], named)
+    return slices
+
+
+def _way_of_cutting(facts: BlockFacts) -> object:
+    """Equal for sizes that differ in nothing but the sizes of their pieces."""
+    return tuple(
+        (
+            cut.fabric,
+            cut.label,
+            cut.piece,
+            cut.subcut,
+            cut.method,
+            cut.unit,
+            cut.count,
+            cut.yields,
+            cut.spare,
+            cut.slant,
+            cut.upright,
+            cut.print_up,
+            cut.strip and cut.strip.strips,
+        )
+        for cut in facts.cutting
+    )
+
+
+def _alone(facts: BlockFacts, named: str) -> list[Slice]:
+    """The table of one size, as on its sheet, under its own heading."""
+    slices = cutting_table(facts)
+    unit = "inches" if facts.unit == "in" else "centimetres"
+    return [heading(named, aside=f"sizes in {unit}, with seam allowance"), *slices[1:]] if slices else []
+
+
+def _that_fit(sizes: Sequence[BlockFacts]) -> list[Sequence[BlockFacts]]:
+    """The sizes in as few groups as the page's width allows."""
+    if len(sizes) == 1 or _free_pt(sizes) >= 0:
+        return [sizes]
+    middle = (len(sizes) + 1) // 2
+    return [*_that_fit(sizes[:middle]), *_that_fit(sizes[middle:])]
+
+
+def _free_pt(sizes: Sequence[BlockFacts]) -> float:
+    return CONTENT_WIDTH_PT - sum(column.width_pt for column in _columns(sizes)[0])
+
+
+def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple[float, float]]]]:
+    """The columns as narrow as their words allow, and the axes of each column of sizes."""
+    cuts = sizes[0].cutting
+
+    def need(words: Sequence[str], head: str, style: Style) -> float:
+        return max(*(width_of(text, style) for text in words), width_of(head, _SMALL)) + _GAP_PT + 1
+
+    count = Column("cut", need([str(cut.count) for cut in cuts], "cut", _NUMBER), "right", _GAP_PT)
+    piece = Column("piece", need([say_piece(cut) for cut in cuts], "piece", _BODY), gap_pt=_GAP_PT)
+    columns, axes = [count, piece], []
+    for facts in sizes:
+        found, width = lengths_axes([cut_sides(cut, facts) for cut in facts.cutting], _BODY)
+        columns.append(
+            Column(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT)
+        )
+        axes.append(found)
+    for head, say, most in (("then", _then, _MOST_THEN_PT), ("patch", _letters, _MOST_LETTERS_PT)):
+        words = [say(cut) for cut in cuts]
+        width = min(need(words, head, _LETTER), most) if any(words) else 0.0
+        columns.append(Column(head if width else "", width, gap_pt=_GAP_PT))
+    purposes = [say_purpose(cut) for cut in cuts]
+    width = min(need(purposes, "for", _QUIET), _MOST_PURPOSE_PT) if any(purposes) else 0.0
+    columns.append(Column("for" if width else "", width, gap_pt=0.0))
+    over = sum(column.width_pt for column in columns) - CONTENT_WIDTH_PT
+    then = columns[-3]
+    if over > 0 and then.width_pt > _LEAST_THEN_PT:  # what is done with a piece may take several lines
+        columns[-3] = replace(then, width_pt=max(_LEAST_THEN_PT, then.width_pt - over))
+    return columns, axes
+
+
+def _then(cut: CutFacts) -> str:
+    """What is done with a piece, and what is left over."""
+    return ", ".join(words for words in (say_subcut(cut), f"{cut.spare} spare" if cut.spare else "") if words)
+
+
+def _letters(cut: CutFacts) -> str:
+    return cut.label
+
+
+def _together(sizes: Sequence[BlockFacts], named: str) -> list[Slice]:
+    """One table for sizes that are cut alike: a column for each size between the piece and what is done with it."""
+    columns, axes = _columns(sizes)
+    columns = _widened(columns)
+    head = table_head(columns)
+    slices = [heading(named, aside="a column for each finished size; sizes to cut, with seam allowance"), head]
+    again = head_again(head)
+    tables = [cuts_by_fabric(facts) for facts in sizes]
+    for place, (fabric, cuts) in enumerate(tables[0]):
+        rows = [
+            _row(sizes, [table[place][1][number] for table in tables], columns, axes, ruled=number > 0)
+            for number in range(len(cuts))
+        ]
+        group = fabric_group(fabric, sum(cut.count for cut in cuts))
+        whole = grouped(again, group, rows, fabric_group(fabric, None))
+        slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
+    return slices
+
+
+def _widened(columns: Sequence[Column]) -> list[Column]:
+    """The columns spread over the page's width, their words no further apart than the eye can follow."""
+    free = max(0.0, CONTENT_WIDTH_PT - sum(column.width_pt for column in columns))
+    seen = [place for place, column in enumerate(columns) if column.width_pt]
+    extra = min(free / (len(seen) - 1), _MOST_EXTRA_PT)
+    wide = [
+        replace(column, width_pt=column.width_pt + extra, gap_pt=column.gap_pt + extra) if place in seen[1:] else column
+        for place, column in enumerate(columns)
+    ]
+    rest = CONTENT_WIDTH_PT - sum(column.width_pt for column in wide)
+    wide[seen[-1]] = replace(wide[seen[-1]], width_pt=wide[seen[-1]].width_pt + rest)
+    return wide
+
+
+def _row(
+    sizes: Sequence[BlockFacts],
+    cuts: Sequence[CutFacts],
+    columns: Sequence[Column],
+    axes: Sequence[Sequence[tuple[float, float]]],
+    *,
+    ruled: bool,
+) -> Slice:
+    """The same line of the table at each size."""
+    cut = cuts[0]
+    count, piece, *_ = columns
+    then, letters, purpose = columns[-3:]
+    lengths = [
+        lengths_cell(cut_sides(at_size, facts), axis, _BODY)
+        for at_size, facts, axis in zip(cuts, sizes, axes, strict=True)
+    ]
+    cells: list[Cell] = [
+        words_cell(str(cut.count), count, _NUMBER),
+        words_cell(say_piece(cut), piece, _BODY),
+        *lengths,
+        words_cell(_then(cut), then, _BODY) if then.width_pt else EMPTY,
+        words_cell(cut.label, letters, _LETTER),
+        words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
+    ]
+    return table_row(columns, cells, ruled=ruled)

@@ -1,0 +1,81 @@
+"""Pictures of the cuts that are not square, under the cutting table: how the strip lies and where the ruler goes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, fitted, line, paragraph, width_of
+from blockdsl.marks.theme import ACCENT, BODY_PT, GUTTER_PT, QUIET, SMALL_PT, STEP_PT, span_pt
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import heading
+from blockdsl.pictures.strip import cut_picture, has_picture
+from blockdsl.pictures.strip_words import is_handed
+
+_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
+_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_COLUMNS: Final = 12
+_ASIDE: Final = "fabric right side up; dashed lines are cuts"
+_LAYERS: Final = (
+    "Where a picture says “one layer”, do not fold the fabric: the layer below would give the mirror image. Lay the "
+    "ruler's line for the angle on the edge of the strip, square off the end first, and cut away from yourself."
+)
+
+_CORNERS: Final = (
+    "Mark both edges this far from each corner, lay the ruler from mark to mark, and cut the corner off, away from "
+    "yourself. All layers are cut alike."
+)
+
+
+def strip_pictures(facts: BlockFacts) -> list[Slice]:
+    """A picture for each way of cutting, strips before rectangles; nothing where all cuts are square."""
+    shown: dict[object, CutFacts] = {}
+    for cut in facts.cutting:
+        if has_picture(cut):
+            shown.setdefault((cut.label, cut.cut, cut.slant, cut.outside), cut)
+    if not shown:
+        return []
+    slices = [heading("Cuts at an angle", aside=_ASIDE)]
+    strips = [cut for cut in shown.values() if cut.strip is not None]
+    slices += _beside(strips, facts, 2)
+    slices += _beside([cut for cut in shown.values() if cut.strip is None], facts, 4)
+    for remark, meant in ((_LAYERS, lambda cut: cut.corner is None), (_CORNERS, lambda cut: cut.corner is not None)):
+        if any(map(meant, shown.values())):
+            height, words = paragraph(remark, span_pt(_COLUMNS), _QUIET)
+            slices.append(Slice(height, words, before_pt=2 * STEP_PT))
+    return slices
+
+
+def _beside(cuts: Sequence[CutFacts], facts: BlockFacts, in_a_row: int) -> list[Slice]:
+    width = span_pt(_COLUMNS // in_a_row)
+    slices = []
+    for place in range(0, len(cuts), in_a_row):
+        row = [_titled(cut, facts, width) for cut in cuts[place : place + in_a_row]]
+        marks: list[Mark] = []
+        for at, (_, each) in enumerate(row):
+            marks += moved(each, at * (width + GUTTER_PT), 0.0)
+        slices.append(Slice(max(height for height, _ in row), tuple(marks), before_pt=2 * STEP_PT))
+    return slices
+
+
+def _titled(cut: CutFacts, facts: BlockFacts, width: float) -> tuple[float, tuple[Mark, ...]]:
+    layer = ", one layer" if is_handed(cut) else ""
+    layer += ", for the edge of the block" if cut.outside else ""
+    first = line(cut.label, 0.0, _LETTER.baseline_pt, _LETTER)
+    after = width_of(cut.label, _LETTER) + 2 * STEP_PT
+    named = line(fitted(f"{_what(cut)}{layer}", width - after, _QUIET), after, _LETTER.baseline_pt, _QUIET)
+    height, picture = cut_picture(cut, facts.unit, width)
+    top = _LETTER.line_pt + STEP_PT
+    return top + height, (*first, *named, *moved((picture,), 0.0, top))
+
+
+def _what(cut: CutFacts) -> str:
+    if cut.corner is not None:
+        return "octagon, its corners cut off"
+    if cut.strip is None:
+        return "rectangle, cut once"
+    if cut.strip.form == "turned":
+        return f"{cut.piece}, each turned from the one before"
+    return cut.piece

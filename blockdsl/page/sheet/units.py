@@ -1,0 +1,82 @@
+"""The measuring list: each unit with its picture, how many, and what it should measure before it is joined."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, line, lines_of, paragraph, rule, runs
+from blockdsl.marks.theme import (
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    HAIRLINE_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    RULE,
+    STEP_PT,
+    Box,
+    span_pt,
+)
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import continued, heading
+from blockdsl.page.table import tick_cell
+from blockdsl.pictures.block import Fabrics, fabrics_of, unit_picture
+from blockdsl.pictures.lengths import show_extent
+from blockdsl.pictures.words import say_method
+
+_PICTURE_PT: Final = 66.0
+_ACROSS: Final = 2
+_TITLE: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+
+
+def unit_list(facts: BlockFacts) -> list[Slice]:
+    """The heading and two units beside each other on each slice; nothing when the block has no units."""
+    if not facts.units:
+        return []
+    fabrics = fabrics_of(facts)
+    cards = [_card(facts, unit, fabrics) for unit in facts.units]
+    slices = [heading("Units to make and measure", aside="measure each one before you join it")]
+    for start in range(0, len(cards), _ACROSS):
+        pair = cards[start : start + _ACROSS]
+        marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []
+        for place, (_, card) in enumerate(pair):
+            x = place * (span_pt(6) + GUTTER_PT)
+            marks += moved(card, x, 2.5 * STEP_PT)
+        height = max(height for height, _ in pair) + 4.5 * STEP_PT
+        slices.append(Slice(height, tuple(marks), head=(continued("Units to make and measure"),)))
+    return slices
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:
+    """Height and marks of one unit: picture at the left, words at its right."""
+    picture, placed = unit_picture(unit, fabrics, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), unit_of_length=facts.unit)
+    x = _PICTURE_PT + 3 * STEP_PT
+    room = span_pt(6) - x
+    marks: list[Mark] = [*moved([picture], (_PICTURE_PT - placed.width_pt) / 2, 0.0)]
+    y = -3.0
+    for words in lines_of(_capital(unit.title or unit.name), room, _TITLE):
+        marks += line(words, x, y + _TITLE.baseline_pt, _TITLE)
+        y += _TITLE.line_pt
+    spare = f", {unit.spare} spare" if unit.spare else ""
+    marks += runs([(f"Make {unit.count}", _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
+    y += _BODY.line_pt
+    for text in (f"Finished {show_extent(unit.finished, facts.unit)}", f"Method: {say_method(unit.method)}"):
+        height, words_marks = paragraph(text, room, _QUIET)
+        marks += moved(words_marks, x, y)
+        y += height
+    y += STEP_PT / 2
+    marks += moved(tick_cell(_BODY).marks, x, y)
+    indent = 3.5 * STEP_PT
+    height, words_marks = paragraph(f"should measure {show_extent(unit.unfinished, facts.unit)}", room - indent, _BOLD)
+    marks += moved(words_marks, x + indent, y)
+    return max(placed.height_pt, y + height), tuple(marks)

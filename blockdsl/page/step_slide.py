@@ -1,0 +1,143 @@
+"""One step as a page of its own, 16 to 9: for a screen, a class, a film."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.marks.display_list import Mark, Page, moved
+from blockdsl.marks.prose import Style, fitted, line, line_ending, paragraph, rectangle, width_of
+from blockdsl.marks.theme import ACCENT, INK, QUIET, TINT, Box
+from blockdsl.marks.typeset import fraction_text
+from blockdsl.page.steps import StepLook, hand_pictures, look_of, part_marks
+from blockdsl.pictures.scene import technique_picture
+from blockdsl.wording import StepPart, StepText
+
+WIDTH_PT: Final = 960.0
+HEIGHT_PT: Final = 540.0
+PIXELS_AN_INCH: Final = 144
+"""At which the page is 1920 × 1080 pixels."""
+
+_MARGIN_PT: Final = 36.0
+_TOP_PT: Final = 84.0
+_BOTTOM_PT: Final = 506.0
+_WORDS_PT: Final = 300.0
+_GAP_PT: Final = 24.0
+_SIGNS: Final = 2.0
+_SIZES_PT: Final = (17.0, 15.0, 13.5, 12.0, 10.5, 9.5, 8.5, 7.5)
+_TITLE: Final = Style(28.0, "bold", INK)
+_NUMBER: Final = Style(28.0, "bold", ACCENT)
+_SMALL: Final = Style(12.0, "regular", QUIET)
+
+
+def step_page(facts: BlockFacts, number: int) -> Page:
+    """Step `number` of the block, from 1: its pictures large, what to take and what to do beside them.
+
+    Units:  960 × 540 pt; at 144 pixels to the inch 1920 × 1080.
+    Errors: ValueError when the block has no such step.
+    """
+    step = next((each for each in facts.steps if each.number == number), None)
+    if step is None:
+        raise ValueError(f"{facts.name} has no step {number}; it has {len(facts.steps)}")
+    look = look_of(facts)
+    has_pictures = any(part.picture is not None for part in look.text(step).parts)
+    body = _lesson(facts, step, look) if has_pictures else _pieced(step, look)
+    return Page(WIDTH_PT, HEIGHT_PT, (*_head(look.text(step)), *body, *_foot(facts, step)))
+
+
+def _head(text: StepText) -> tuple[Mark, ...]:
+    number, count = f"{text.number}  ", text.made
+    x = _MARGIN_PT + width_of(number, _NUMBER)
+    room = WIDTH_PT - _MARGIN_PT - x - width_of(count, _TITLE) - _GAP_PT
+    baseline = _MARGIN_PT + _TITLE.baseline_pt - 6.0
+    return (
+        *line(number, _MARGIN_PT, baseline, _NUMBER),
+        *line(fitted(text.name, room, _TITLE), x, baseline, _TITLE),
+        *line_ending(count, WIDTH_PT - _MARGIN_PT, baseline, _TITLE),
+    )
+
+
+def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
+    words = f"step {step.number} of {len(facts.steps)}"
+    baseline = HEIGHT_PT - 14.0
+    return (
+        *line(fitted(facts.name, WIDTH_PT / 2, _SMALL), _MARGIN_PT, baseline, _SMALL),
+        *line_ending(words, WIDTH_PT - _MARGIN_PT, baseline, _SMALL),
+    )
+
+
+def _pieced(step: StepFacts, look: StepLook) -> list[Mark]:
+    """Pictures at the left, one band for each hand; words at the right, as large as they fit."""
+    width = WIDTH_PT - 2 * _MARGIN_PT - _WORDS_PT - _GAP_PT
+    height = _BOTTOM_PT - _TOP_PT
+    each = height / len(step.hands)
+    marks: list[Mark] = [rectangle(_MARGIN_PT, _TOP_PT, width, height, fill=TINT)]
+    for place in range(len(step.hands)):
+        box = Box(_MARGIN_PT, _TOP_PT + place * each, width, each)
+        marks += hand_pictures(step, place, look, box, _SIGNS)
+    x = _MARGIN_PT + width + _GAP_PT
+    return [
+        *marks,
+        *moved(_words(look.text(step), _WORDS_PT, height), x, _TOP_PT),
+    ]
+
+
+def _words(text: StepText, width: float, height: float) -> tuple[Mark, ...]:
+    """The size, then each sentence as a paragraph, in the largest type in which all of it fits."""
+    marks: list[Mark] = []
+    for size in _SIZES_PT:
+        marks, y = [], 0.0
+        style = Style(size, "regular", INK)
+        if text.size:
+            y, words = paragraph(fraction_text(text.size), width, Style(size, "regular", QUIET))
+            marks += words
+            y += size * 0.45
+        for letter, part in text.lettered:
+            for place, sentence in enumerate(part.sentences):
+                told = f"{letter} {sentence}".strip() if place == 0 else sentence
+                tall, words = paragraph(fraction_text(told), width, style)
+                marks += moved(words, 0.0, y)
+                y += tall + size * 0.45
+            tall, words = part_marks("", replace(part, sentences=()), width, style)
+            marks += moved(words, 0.0, y)
+            y += tall + (size * 0.45 if tall else 0.0)
+        if y <= height:
+            break
+    return tuple(marks)
+
+
+def _lesson(facts: BlockFacts, step: StepFacts, look: StepLook) -> list[Mark]:
+    """The method's pictures in one or two rows, each with its words below it."""
+    marks: list[Mark] = []
+    top = _TOP_PT
+    parts = look.text(step).lettered
+    across = len(parts) if len(parts) <= 4 else (len(parts) + 1) // 2
+    rows = -(-len(parts) // across)
+    width = (WIDTH_PT - 2 * _MARGIN_PT - (across - 1) * _GAP_PT) / across
+    height = (_BOTTOM_PT - top - (rows - 1) * 12.0) / rows
+    picture = height * 0.5
+    size = _lesson_size([part for _, part in parts], width, height - picture - 6.0)
+    for place, (letter, part) in enumerate(parts):
+        x, y = _MARGIN_PT + place % across * (width + _GAP_PT), top + place // across * (height + 12.0)
+        marks.append(rectangle(x, y, width, picture, fill=TINT))
+        inner = Box(x + 8.0, y + 8.0, width - 16.0, picture - 16.0)
+        if part.picture is not None:
+            marks.append(technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, inner))
+        bold = Style(size, "bold", INK)
+        marks += line(f"{letter} {part.heading}".strip(), x, y + picture + 6.0 + bold.baseline_pt, bold)
+        _, told = part_marks("", part, width, Style(size, "regular", INK))
+        marks += moved(told, x, y + picture + 6.0 + bold.line_pt)
+    return marks
+
+
+def _lesson_size(parts: Sequence[StepPart], width: float, height: float) -> float:
+    """The largest type in which the words of every picture fit below it."""
+    for size in _SIZES_PT:
+        style = Style(size, "regular", INK)
+        tall = max(part_marks("", part, width, style)[0] for part in parts)
+        if tall + style.line_pt <= height:
+            break
+    return size

@@ -1,0 +1,318 @@
+"""The steps on the sheet: two columns of cards, and the methods with all their pictures across the page."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
+from blockdsl.facts.stepfacts import StepFacts, Variant
+from blockdsl.geometry import to_float
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import Style, line, line_ending, lines_of, paragraph, rectangle, width_of
+from blockdsl.marks.theme import (
+    ACCENT,
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    RULE,
+    STEP_PT,
+    TINT,
+    Box,
+    span_pt,
+)
+from blockdsl.marks.typeset import fraction_text
+from blockdsl.page.flow import Slice
+from blockdsl.page.headings import continued, heading
+from blockdsl.page.step_words import TOO_MANY, labels_of, say_apart, say_joined
+from blockdsl.page.table import tick_cell
+from blockdsl.pictures.block import Fabrics, fabrics_of
+from blockdsl.pictures.scene import technique_picture
+from blockdsl.pictures.step import apart_picture, arrow, dot, joined_picture, letter_mark, stitches
+from blockdsl.sewing.steps.upright import upright
+from blockdsl.wording import StepPart, StepText, step_texts
+
+
+@dataclass(frozen=True, slots=True)
+class StepLook:
+    """What all cards of a block share: its fabrics and their labels, its ruler, the words of its steps."""
+
+    fabrics: Fabrics
+    labels: dict[str, str]
+    unit: RulerUnit
+    texts: Mapping[int, StepText]
+
+    def text(self, step: StepFacts) -> StepText:
+        """The words of a step."""
+        return self.texts[step.number]
+
+
+def look_of(facts: BlockFacts) -> StepLook:
+    """The look of a block's steps, and their words."""
+    texts = {text.number: text for text in step_texts(facts)}
+    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts)
+
+
+TITLE: Final = "Steps"
+_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
+_NAME: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = Style(BODY_PT, "regular", INK)
+_BOLD: Final = Style(BODY_PT, "bold", INK)
+_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_PICTURE_PT: Final = 104.0
+_HANDS_PT: Final = 78.0
+_WIDE_PT: Final = 150.0
+_LESSON_PT: Final = 84.0
+_MOST_WIDE: Final = 2
+_INNER_PT: Final = 6.0
+_ARROW_ROOM_PT: Final = 20.0
+
+
+def step_list(facts: BlockFacts) -> list[Slice]:
+    """The section of steps; nothing for a block of one patch, a remark for one of too many."""
+    steps = facts.steps
+    if not steps:
+        return _remark(facts)
+    look = look_of(facts)
+    has_dots = any(seam.dots for step in steps for hand in step.hands for stage in hand.stages for seam in stage.seams)
+    slices = [heading(TITLE, aside="sew in this order; pictures show the right side, without seam allowances"), _key()]
+    if has_dots:
+        slices.append(_key_of_dots())
+    waiting: list[StepFacts] = []
+    for step in steps:
+        if any(part.picture is not None for part in look.text(step).parts):
+            slices += _cards(waiting, look)
+            waiting = []
+            slices += _lesson(step, look)
+        else:
+            waiting.append(step)
+    return [*slices, *_cards(waiting, look)]
+
+
+def _key() -> Slice:
+    """What the signs in the pictures mean."""
+    height = _BODY.line_pt + STEP_PT
+    middle = height / 2
+    marks: list[Mark] = []
+    x = 0.0
+    for words, sign in (
+        ("seam to sew now", stitches((0.0, middle), (24.0, middle))),
+        ("press the seam allowances this way", arrow((4.0, middle), (18.0, middle), 13.0)),
+        ("patch letter, as in the line drawing", letter_mark("A", 12.0, middle)),
+    ):
+        marks += moved(sign, x, 0.0)
+        marks += line(words, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
+        x += 30.0 + width_of(words, _BODY) + 5 * STEP_PT
+    return Slice(height, tuple(marks), keep=True)
+
+
+def _key_of_dots() -> Slice:
+    """The sign of seams that end short of the edge, where something is set in later."""
+    height = _BODY.line_pt + STEP_PT
+    middle = height / 2
+    said = "stop one seam allowance from the edge; a piece is set in here later"
+    return Slice(height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep=True)
+
+
+def _remark(facts: BlockFacts) -> list[Slice]:
+    if facts.sewing is None or facts.sewing.is_told:
+        return []
+    height, words = paragraph(TOO_MANY.format(count=len(facts.placed)), CONTENT_WIDTH_PT, _BODY)
+    return [heading(TITLE), Slice(height, words)]
+
+
+# --- cards, two beside each other ------------------------------------------------------------------
+
+
+def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
+    slices = []
+    for start in range(0, len(steps), 2):
+        if start + 1 == len(steps):
+            height, wide = _wide_card(steps[start], look)
+            slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(TITLE),)))
+            break
+        marks: list[Mark] = []
+        height = 0.0
+        for place, step in enumerate(steps[start : start + 2]):
+            card_height, card = step_card(step, look, span_pt(6))
+            marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
+            height = max(height, card_height)
+        slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(TITLE),)))
+    return slices
+
+
+def _wide_card(step: StepFacts, look: StepLook) -> tuple[float, tuple[Mark, ...]]:
+    """A card across the page, pictures at the left, words at the right: for the last of an odd number."""
+    width, x = span_pt(7), span_pt(7) + GUTTER_PT
+    height, marks = _pictures(step, look, width, _WIDE_PT)
+    y, words = _text(step, look, span_pt(5), 0.0)
+    return max(height, y), (*marks, *moved(words, x, 0.0))
+
+
+def step_card(step: StepFacts, look: StepLook, width: float) -> tuple[float, tuple[Mark, ...]]:
+    """Height and marks of one card: the pictures on a tinted ground, number and name, what to take, what to do."""
+    height, marks = _pictures(step, look, width, _PICTURE_PT)
+    y, words = _text(step, look, width, height + STEP_PT)
+    return y, (*marks, *words)
+
+
+def _text(step: StepFacts, look: StepLook, width: float, y: float) -> tuple[float, list[Mark]]:
+    """Number and name, then what to do, from a height downward; where it ends."""
+    text = look.text(step)
+    y, marks = _head(text, width, y)
+    for letter, part in text.lettered:
+        tall, said = part_marks(f"{letter} ".lstrip(), part, width, _BODY)
+        marks += moved(said, 0.0, y)
+        y += tall
+    return y, marks
+
+
+def part_marks(letter: str, part: StepPart, width: float, style: Style) -> tuple[float, tuple[Mark, ...]]:
+    """Height and marks of one part of a step: its sentences, the measure on a line of its own, what follows."""
+    height = 0.0
+    marks: list[Mark] = []
+    if part.sentences:
+        height, words = paragraph(fraction_text(letter + " ".join(part.sentences)), width, style)
+        marks += words
+    if part.measure:
+        bold = Style(style.size_pt, "bold", INK)
+        indent = style.size_pt + STEP_PT
+        tall, words = paragraph(fraction_text(part.measure), width - indent, bold)
+        marks += moved((*tick_cell(bold, style.size_pt * 0.8).marks,), 0.0, height)
+        marks += moved(words, indent, height)
+        height += tall
+    if part.after:
+        tall, words = paragraph(fraction_text(" ".join(part.after)), width, style)
+        marks += moved(words, 0.0, height)
+        height += tall
+    return height, tuple(marks)
+
+
+def _head(text: StepText, width: float, y: float) -> tuple[float, list[Mark]]:
+    """Number and name at the left, how many at the right, the finished size below."""
+    number = f"{text.number}  "
+    indent = width_of(number, _NUMBER)
+    room = width - indent - (width_of(text.made, _BOLD) + 2 * STEP_PT if text.made else 0.0)
+    beside = bool(text.made) and room > width / 3
+    marks: list[Mark] = [*line(number, 0.0, y + _NUMBER.baseline_pt, _NUMBER)]
+    if beside:
+        marks += line_ending(text.made, width, y + _NAME.baseline_pt, _BOLD)
+    for words in lines_of(text.name, room if beside else width - indent, _NAME):
+        marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
+        y += _NAME.line_pt
+    below = " · ".join(filter(None, (text.size, "" if beside else text.made)))
+    if below:
+        tall, sizes = paragraph(fraction_text(below), width - indent, _QUIET)
+        marks += moved(sizes, indent, y)
+        y += tall
+    return y + STEP_PT / 2, marks
+
+
+def _pictures(step: StepFacts, look: StepLook, width: float, high: float) -> tuple[float, list[Mark]]:
+    """The parts apart and joined; once more for the other hand."""
+    each = high if len(step.hands) == 1 else _HANDS_PT
+    height = each * len(step.hands)
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, height, fill=TINT)]
+    for place in range(len(step.hands)):
+        top = place * each
+        marks += hand_pictures(step, place, look, Box(0.0, top, width, each))
+        if place:
+            marks.append(rectangle(0.0, top, width, 0.0, stroke=RULE, stroke_width_pt=0.4))
+    return height, marks
+
+
+def hand_pictures(step: StepFacts, place: int, look: StepLook, box: Box, size: float = 1.0) -> tuple[Mark, ...]:
+    """The two pictures of one hand in a box, an arrow between them; one alone for what a method makes.
+
+    Side by side, or one above the other where they come out larger so.
+    """
+    hand = upright(step.hands[place])
+    edge = _INNER_PT * size
+    inner = Box(box.x_pt + edge, box.y_pt + edge, box.width_pt - 2 * edge, box.height_pt - 2 * edge)
+    if not hand.ingredients:
+        # Areas of papers are numbered in the order of sewing, in which the picture has them.
+        areas = [f"{letter}{place}" for letter in step.sections for place in range(1, len(hand.picture) + 1)]
+        says = f"Step {step.number}: {step.makes}."
+        return (joined_picture(hand, look.fabrics, inner, says, size, areas)[0],)
+    first, second, turned = _halves(hand, inner, _ARROW_ROOM_PT * size)
+    apart, _ = apart_picture(hand, look.fabrics, first, say_apart(step, look.labels), size)
+    joined, _ = joined_picture(hand, look.fabrics, second, say_joined(step), size)
+    x, y = (first.right_pt + second.x_pt) / 2, (first.bottom_pt + second.y_pt) / 2
+    reach = 6.0 * size
+    if turned:
+        x = inner.x_pt + inner.width_pt / 2
+        return (apart, *arrow((x, y - reach), (x, y + reach), 10.0 * size), joined)
+    y = inner.y_pt + inner.height_pt / 2
+    return (apart, *arrow((x - reach, y), (x + reach, y), 10.0 * size), joined)
+
+
+def _halves(hand: Variant, box: Box, between: float) -> tuple[Box, Box, bool]:
+    """Boxes for the two pictures, and whether they lie one above the other."""
+    wide, high = (to_float(side) for side in hand.extent)
+    across, down = (box.width_pt - between) / 2, (box.height_pt - between) / 2
+    beside = min(across / wide, box.height_pt / high)
+    below = min(box.width_pt / wide, down / high)
+    if beside >= below:
+        right = Box(box.x_pt + across + between, box.y_pt, across, box.height_pt)
+        return Box(box.x_pt, box.y_pt, across, box.height_pt), right, False
+    lower = Box(box.x_pt, box.y_pt + down + between, box.width_pt, down)
+    return Box(box.x_pt, box.y_pt, box.width_pt, down), lower, True
+
+
+# --- the steps of a method -------------------------------------------------------------------------
+
+
+def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
+    """Number and name; then the parts of the method with their pictures, two to four across."""
+    text = look.text(step)
+    bottom, marks = _head(text, CONTENT_WIDTH_PT, 0.0)
+    parts = text.lettered
+    across = _across(len(parts))
+    slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
+    return [
+        *slices,
+        *(
+            _lesson_row(step, parts[start : start + across], across, look.unit)
+            for start in range(0, len(parts), across)
+        ),
+    ]
+
+
+def _across(parts: int) -> int:
+    """How many parts lie beside each other: few are wide, so that their words are easy to read."""
+    if parts <= _MOST_WIDE:
+        return _MOST_WIDE
+    return 4 if parts % 4 == 0 or parts % 3 == 1 else 3
+
+
+def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, unit: RulerUnit) -> Slice:
+    width = span_pt(12 // across)
+    marks: list[Mark] = []
+    height = 0.0
+    for place, (letter, part) in enumerate(parts):
+        tall, card = lesson_card(step, part, letter, width, unit)
+        marks += moved(card, place * (width + GUTTER_PT), 0.0)
+        height = max(height, tall)
+    return Slice(height, tuple(marks), before_pt=2 * STEP_PT, head=(continued(f"{TITLE}, step {step.number}"),))
+
+
+def lesson_card(
+    step: StepFacts, part: StepPart, letter: str, width: float, unit: RulerUnit
+) -> tuple[float, tuple[Mark, ...]]:
+    """One part of a method: its picture (for the right hand where there are two), letter and heading, words."""
+    inner = Box(_INNER_PT, _INNER_PT, width - 2 * _INNER_PT, _LESSON_PT - 2 * _INNER_PT)
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, _LESSON_PT, fill=TINT)]
+    if part.picture is not None:
+        marks.append(technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, unit, inner))
+    y = _LESSON_PT + STEP_PT
+    if letter:
+        marks += line(letter, 0.0, y + _BOLD.baseline_pt, Style(BODY_PT, "bold", ACCENT))
+    if part.heading:
+        marks += line(part.heading, width_of(f"{letter} ".lstrip(), _BOLD), y + _BOLD.baseline_pt, _BOLD)
+    y += _BOLD.line_pt
+    height, words = part_marks("", part, width, _BODY)
+    return y + height, (*marks, *moved(words, 0.0, y))

@@ -1,0 +1,197 @@
+"""One scene of a technique as marks: cloth of both sides, seams, cuts, arrows, measures, tools."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import cos, hypot, pi, sin
+from typing import Final
+
+from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
+from blockdsl.facts.techniquefacts import (
+    Cloth,
+    Cutting,
+    Dot,
+    Gap,
+    Item,
+    Line,
+    LineKind,
+    Measured,
+    Paper,
+    Picture,
+    Press,
+    Words,
+)
+from blockdsl.geometry import Point
+from blockdsl.geometry.polygon import bounding_box
+from blockdsl.marks.display_list import Figure, Mark, Path
+from blockdsl.marks.hatch import LINE_WIDTH_PT, Lines, clipped_lines, hatch, hatch_ink
+from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
+from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, TINT, WHITE, Box
+from blockdsl.model.language import Language, usual_language
+from blockdsl.pictures.lengths import show_measure
+from blockdsl.pictures.scene_placing import Place, Setting, set_scene
+from blockdsl.pictures.tools import tools
+from blockdsl.wording.lessons import describe_picture
+
+_TOLD: Final = Style(SMALL_PT, "regular", INK)
+_NUMBER: Final = Style(11.0, "bold", INK)
+_WRONG_SIDE: Final = Lines(0, 3.4, 1.0, 3.0)
+_PALE: Final = 0.68
+_STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
+    "drawn": (QUIET, 0.7, ()),
+    "sewn": (INK, 1.1, (3.2, 2.0)),
+    "cut": (ACCENT, 1.5, ()),
+    "printed": (INK, 0.6, ()),
+}
+_ORDER: Final = (Paper, Cloth, Line, Dot, Press, Cutting, Measured, Gap, Words)
+
+
+def technique_picture(
+    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, language: Language | None = None
+) -> Figure:
+    """The scene in the middle of the box, with what it shows for those who cannot see it."""
+    setting = set_scene(picture, box)
+    marks: list[Mark] = []
+    # Cloth lies as it is listed; everything else lies on it.
+    for item in sorted(picture.items, key=_layer):
+        marks += _drawn(item, picture, setting, fabrics, unit)
+    return Figure(describe_picture(picture, unit, language or usual_language(unit)), tuple(marks))
+
+
+def _layer(item: Item) -> int:
+    return max(1, _ORDER.index(type(item)))
+
+
+def _drawn(
+    item: Item, picture: Picture, setting: Setting, fabrics: Sequence[FabricFacts], unit: RulerUnit
+) -> tuple[Mark, ...]:
+    match item:
+        case Cloth():
+            fabric = fabrics[min(item.role, len(fabrics) - 1)]
+            marks = cloth_marks(setting.ring(item.outline), fabric, wrong=item.side == "wrong")
+        case Paper():
+            marks = (Path((setting.ring(item.outline),), fill=WHITE, stroke=QUIET, stroke_width_pt=0.5),)
+        case Line():
+            marks = line_marks(item.kind, setting.place(item.start), setting.place(item.end))
+        case Dot():
+            marks = (_dot(setting.place(item.place), 3.4, WHITE), _dot(setting.place(item.place), 2.4, ACCENT))
+        case Press():
+            marks = arrow_marks(setting.place(item.start), setting.place(item.end))
+        case Measured():
+            marks = _measured(item, setting, unit)
+        case Gap():
+            marks = _gap(item, setting, unit)
+        case Words():
+            marks = _number(item, setting, on_cloth=_is_on_cloth(item.place, picture))
+        case Cutting():
+            start, end = setting.place(item.start), setting.place(item.end)
+            reach = setting.top_pt, setting.bottom_pt
+            marks = tools(start, end, reach, right_handed=picture.hand != "left", unit_pt=setting.scale)
+    return marks
+
+
+def cloth_marks(ring: tuple[Place, ...], fabric: FabricFacts, *, wrong: bool) -> tuple[Mark, ...]:
+    """A piece of cloth: its colour and hatch, or paler and speckled where its wrong side is seen."""
+    edge = Path((ring,), stroke=INK, stroke_width_pt=0.5)
+    if not wrong:
+        return (Path((ring,), fill=fabric.colour), *hatch(ring, fabric.number, fabric.colour), edge)
+    pale = _paler(fabric.colour)
+    specks = tuple(clipped_lines(ring, _WRONG_SIDE))
+    speckled = (Path(specks, closed=False, stroke=hatch_ink(pale), stroke_width_pt=LINE_WIDTH_PT),) if specks else ()
+    return (Path((ring,), fill=pale), *speckled, edge)
+
+
+def _dot(place: Place, radius: float, colour: str) -> Path:
+    ring = tuple((place[0] + radius * cos(pi * step / 8), place[1] + radius * sin(pi * step / 8)) for step in range(16))
+    return Path((ring,), fill=colour)
+
+
+def _paler(colour: str) -> str:
+    parts = bytes.fromhex(colour[1:])
+    return "#" + "".join(f"{round(part + (255 - part) * _PALE):02x}" for part in parts)
+
+
+def line_marks(kind: LineKind, start: Place, end: Place) -> tuple[Mark, ...]:
+    """A line of its kind, on a white one that keeps it off dark cloth."""
+    colour, thickness, dash = _STROKES[kind]
+    under = Path((_shorter(start, end, 3.0),), closed=False, stroke=WHITE, stroke_width_pt=thickness + 1.2)
+    over = Path(((start, end),), closed=False, stroke=colour, stroke_width_pt=thickness, dash=dash)
+    return (under, over)
+
+
+def _shorter(start: Place, end: Place, by: float) -> tuple[Place, Place]:
+    """The line without so much of both its ends, so that the white ground stays within the cloth."""
+    dx, dy = end[0] - start[0], end[1] - start[1]
+    share = min(0.4, by / (hypot(dx, dy) or 1.0))
+    return (start[0] + dx * share, start[1] + dy * share), (end[0] - dx * share, end[1] - dy * share)
+
+
+def arrow_marks(start: Place, end: Place) -> tuple[Mark, ...]:
+    """A stout arrow."""
+    dx, dy = end[0] - start[0], end[1] - start[1]
+    length = hypot(dx, dy) or 1.0
+    ux, uy = dx / length, dy / length
+    neck = (end[0] - 7.0 * ux, end[1] - 7.0 * uy)
+
+    def beside(place: Place, by: float) -> Place:
+        return place[0] - uy * by, place[1] + ux * by
+
+    ring = (
+        beside(start, 1.5), beside(neck, 1.5), beside(neck, 4.5), end,
+        beside(neck, -4.5), beside(neck, -1.5), beside(start, -1.5),
+    )  # fmt: skip
+    return (
+        Path((ring,), stroke=WHITE, stroke_width_pt=2.0),
+        Path((ring,), fill=INK),
+    )
+
+
+def _measured(item: Measured, setting: Setting, unit: RulerUnit) -> tuple[Mark, ...]:
+    """A length below a level side or at the left of an upright one, between two ticks."""
+    (x0, y0), (x1, y1) = setting.place(item.start), setting.place(item.end)
+    words = show_measure(item.length, unit)
+    if abs(x1 - x0) > abs(y1 - y0):
+        low = y0 if y0 > (setting.top_pt + setting.bottom_pt) / 2 else setting.bottom_pt
+        y, left, right = low + 5.0, min(x0, x1), max(x0, x1)
+        ticks = (((left, y), (right, y)), ((left, y - 2), (left, y + 2)), ((right, y - 2), (right, y + 2)))
+        middle, wide, high = (left + right) / 2, width_of(words, _TOLD) + 3.0, _TOLD.capitals_pt + 3.0
+        ground = rectangle(middle - wide / 2, y + 7.5 - high / 2, wide, high, fill=TINT)
+        told: tuple[Mark, ...] = (ground, *line_centred(words, middle, y + 7.5, _TOLD))
+    else:
+        x, top, bottom = min(x0, x1) - 5.0, min(y0, y1), max(y0, y1)
+        ticks = (((x, top), (x, bottom)), ((x - 2, top), (x + 2, top)), ((x - 2, bottom), (x + 2, bottom)))
+        told = line_ending(words, x - 4.0, (top + bottom) / 2 + _TOLD.capitals_pt / 2, _TOLD)
+    return (Path(ticks, closed=False, stroke=QUIET, stroke_width_pt=0.5), *told)
+
+
+def _is_on_cloth(place: Point, picture: Picture) -> bool:
+    """Whether some cloth's box holds a place."""
+    boxes = (bounding_box(item.outline) for item in picture.items if isinstance(item, Cloth))
+    return any(left < place.x < right and top < place.y < bottom for left, top, right, bottom in boxes)
+
+
+def _number(item: Words, setting: Setting, *, on_cloth: bool) -> tuple[Mark, ...]:
+    """A number, on a white ground where there is cloth that may be as dark as ink."""
+    x, y = setting.place(item.place)
+    told = line_centred(item.text, x, y, _NUMBER)
+    if not on_cloth:
+        return told
+    wide, high = width_of(item.text, _NUMBER) + 4.0, _NUMBER.capitals_pt + 4.0
+    return (rectangle(x - wide / 2, y - high / 2, wide, high, fill=WHITE), *told)
+
+
+def _gap(item: Gap, setting: Setting, unit: RulerUnit) -> tuple[Mark, ...]:
+    """The short way between two lines, its length on a white ground a little further on."""
+    start, end = setting.place(item.start), setting.place(item.end)
+    dx, dy = start[0] - end[0], start[1] - end[1]
+    length = hypot(dx, dy) or 1.0
+    words = show_measure(item.length, unit)
+    width, height = width_of(words, _TOLD) + 4.0, _TOLD.capitals_pt + 4.0
+    reach = 6.0 + (abs(dx) * width + abs(dy) * height) / (2 * length)
+    x, y = start[0] + dx / length * reach, start[1] + dy / length * reach
+    return (
+        Path(((start, end),), closed=False, stroke=WHITE, stroke_width_pt=3.4),
+        Path(((start, end), (start, (x, y))), closed=False, stroke=ACCENT, stroke_width_pt=0.9),
+        rectangle(x - width / 2, y - height / 2, width, height, fill=WHITE, stroke=ACCENT, stroke_width_pt=0.4),
+        *line_centred(words, x, y, _TOLD),
+    )

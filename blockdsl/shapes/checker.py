@@ -1,0 +1,48 @@
+"""`checker R x C a b`: squares or rectangles of two fabrics in turn; four-patch and nine-patch are checkers."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from blockdsl.geometry import Exact
+from blockdsl.model import Filling
+from blockdsl.shapes.outlines import box
+from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.words import WordReader
+
+MOST = 200
+
+
+def _read(words: WordReader) -> Filling | None:
+    down = words.number()
+    if down is None or not (words.is_next("x") or words.is_next("×")):
+        return None
+    across = words.number()
+    first, second = words.word(), words.word()
+    if across is None or not first or not second or not words.done:
+        return None
+    if any(number.denominator != 1 or not 1 <= number <= MOST for number in (down, across)):
+        return None
+    return Filling("checker", (first, second), (down, across))
+
+
+def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+    down, across = (int(number) for number in filling.numbers)
+    lines_x = [width * Fraction(i, across) for i in range(across + 1)]
+    lines_y = [height * Fraction(i, down) for i in range(down + 1)]
+    return tuple(
+        (filling.fabrics[(row + column) % 2], box(lines_x[column], lines_y[row], lines_x[column + 1], lines_y[row + 1]))
+        for row in range(down)
+        for column in range(across)
+    )
+
+
+SHAPE = Shape(
+    "checker",
+    "checker ROWS x COLUMNS FIRST SECOND",
+    "checkerboard",
+    "equal patches of two fabrics in turn; FIRST is at the top left",
+    None,
+    _read,
+    _draw,
+)

@@ -1,0 +1,23 @@
+"""`rails a b c …`: equal strips stacked from top to bottom."""
+
+from __future__ import annotations
+
+from blockdsl.geometry import Exact
+from blockdsl.model import Filling
+from blockdsl.shapes.outlines import box
+from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.words import WordReader
+
+
+def _read(words: WordReader) -> Filling | None:
+    fabrics = words.rest()
+    return Filling("rails", fabrics) if fabrics else None
+
+
+def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+    count, zero = len(filling.fabrics), 0 * width
+    step = height / count
+    return tuple((fabric, box(zero, step * i, width, step * (i + 1))) for i, fabric in enumerate(filling.fabrics))
+
+
+SHAPE = Shape("rails", "rails TOP … BOTTOM", "rail unit", "equal strips, one below the other", None, _read, _draw)

@@ -1,0 +1,130 @@
+"""What a shape of the language is, and the list of them.
+
+A new shape is one file beside this one and one line in `SHAPES`: grammar, checks, cutting, help and the
+language reference learn of it from here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from fractions import Fraction
+
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.arc import Curved
+from blockdsl.model import Filling
+from blockdsl.shapes.words import WordReader
+
+Cloth = tuple[str, Polygon]
+"""A fabric and the finished outline that it fills."""
+
+
+@dataclass(frozen=True, slots=True)
+class Round:
+    """What is sewn on in one go to what there is already: what it is called, and how many patches at a time."""
+
+    name: str
+    added: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """One shape of the language.
+
+    `usage` is how it is written, `title` its name in the trade. `proportion` is width over height, or None
+    when any box will do; `proportion_of` tells it where it depends on the words. `read` gives None when the words
+    do not fit. `draw` fills a box width × height (origin top left) and gives the patches in reading order, or, where
+    there are `rounds` about a first patch, in the order of sewing. `count` tells about how many there will be, for
+    shapes that draw as many as the box takes, and `measured` what of their patches should fall on the ruler: what it
+    rounds up there adds up along a row. `parts` are the runs of patches, each by its first
+    and the one after its last, that are sewn by themselves before they are joined.
+    """
+
+    name: str
+    usage: str
+    title: str
+    summary: str
+    proportion: Fraction | None
+    read: Callable[[WordReader], Filling | None]
+    draw: Callable[[Filling, Exact, Exact], tuple[Cloth, ...]]
+    proportion_of: Callable[[Filling], Fraction] | None = None
+    rounds: Callable[[Filling], tuple[Round, ...]] | None = None
+    bend: Callable[[Filling, Exact, Exact], tuple[Curved | None, ...]] | None = None
+    count: Callable[[Filling, Exact, Exact], int] | None = None
+    measured: Callable[[Filling, Exact, Exact], Exact] | None = None
+    parts: Callable[[Filling, Exact, Exact], tuple[tuple[int, int], ...]] | None = None
+
+    def wants(self, filling: Filling) -> Fraction | None:
+        """Width over height of these words: that of the shape, or what the words themselves come to."""
+        return self.proportion_of(filling) if self.proportion_of else self.proportion
+
+
+def _all_shapes() -> dict[str, Shape]:
+    from blockdsl.shapes import (  # noqa: PLC0415  the shapes use the class above
+        bars,
+        checker,
+        courthouse,
+        cubes,
+        curve,
+        diamond,
+        fan,
+        geese,
+        half,
+        half_rectangle,
+        hexagons,
+        hourglass,
+        kite,
+        log,
+        long_diamond,
+        octagon,
+        peak,
+        pineapple,
+        quarters,
+        rails,
+        slant,
+        snowball,
+        split,
+        spool,
+        square,
+        star45,
+        trapezoid,
+        triangles60,
+        tumblers,
+    )
+
+    modules = (
+        square,
+        half,
+        quarters,
+        hourglass,
+        split,
+        geese,
+        diamond,
+        snowball,
+        rails,
+        bars,
+        checker,
+        star45,
+        triangles60,
+        hexagons,
+        cubes,
+        half_rectangle,
+        peak,
+        long_diamond,
+        kite,
+        trapezoid,
+        slant,
+        spool,
+        octagon,
+        tumblers,
+        log,
+        courthouse,
+        pineapple,
+        curve,
+        fan,
+    )
+    return {module.SHAPE.name: module.SHAPE for module in modules}
+
+
+SHAPES: dict[str, Shape] = {}
+SHAPES.update(_all_shapes())
