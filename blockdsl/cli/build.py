@@ -12,10 +12,10 @@ from functools import partial
 from pathlib import Path
 from typing import Final
 
+from blockdsl.analysis.inputs import Input, open_inputs
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cli.cache import Cache, asked_cache
 from blockdsl.cli.cache_keys import content_of
-from blockdsl.cli.inputs import Input, open_inputs
 from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do
 from blockdsl.cli.outputs import KINDS
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
@@ -25,9 +25,9 @@ from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.workers import processors, run_all
-from blockdsl.cli.working import Worked, sources_of, work_through
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.finishing import QuiltFinishing
+from blockdsl.pipeline import Worked, work_through
 
 _DATE: Final = "SOURCE_DATE_EPOCH"
 _WORTH_SHARING_FILES: Final = 150
@@ -112,9 +112,10 @@ class _Wanted:
         refuse_without_quilts(works, [self.what_if])
         by_origin: dict[int, Planned | Remembered] = {**remembered, **{id(each.origin): each for each in planned}}
         plans = tuple(by_origin[id(origin)] for origin in inputs if id(origin) in by_origin)
-        sources = [path for each in remembered.values() for path in (each.origin.path, *each.used) if path is not None]
+        read: list[Remembered | Worked] = [*remembered.values(), *works]
+        sources = tuple(path for each in read for path in each.sources)
         has_book = any(each.has_book for each in remembered.values())
-        return _Files(tuple(inputs), plans, (*sources, *sources_of(works)), has_book or any(map(_may_have_book, works)))
+        return _Files(tuple(inputs), plans, sources, has_book or any(map(_may_have_book, works)))
 
     def anew(self, origin: Input) -> list[Job]:
         """The work on a file that was remembered, where what is kept of it turns out to be damaged."""

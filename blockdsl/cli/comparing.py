@@ -7,17 +7,17 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING, Final, TypeVar
 
+from blockdsl.analysis.inputs import Input, open_input
 from blockdsl.cli.comparison_lines import block_lines, quilt_lines
-from blockdsl.cli.inputs import Input, open_input
 from blockdsl.cli.saying import in_columns, write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_ifs_of
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import Worked, work_through
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.compare_blocks import BlockTable, compare_blocks
 from blockdsl.facts.compare_quilts import QuiltTable, compare_quilts
 from blockdsl.facts.json_compare import Compared, compare_json
+from blockdsl.pipeline import Worked, work_through
 
 if TYPE_CHECKING:
     from blockdsl.analysis.override import WhatIf

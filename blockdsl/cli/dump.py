@@ -8,7 +8,7 @@ from dataclasses import fields, is_dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from blockdsl.cli.inputs import Input, RememberingReader, open_input, project_folder
+from blockdsl.analysis.inputs import Input, RememberingReader, open_input, project_folder
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
@@ -38,24 +38,20 @@ def _stage(origin: Input, stage: str) -> object:
 
         return list(read_lines(origin.source, origin.problems))
     if stage == "ast":
-        from blockdsl.syntax.parse import parse
+        from blockdsl import pipeline
 
-        return parse(origin.source, origin.problems).declarations
+        return pipeline.parse(origin.source, origin.problems).declarations
     return _meaning(origin, stage)
 
 
 def _meaning(origin: Input, stage: str) -> object:
-    from blockdsl.analysis import analyse
-    from blockdsl.facts import collect_facts
+    from blockdsl import pipeline
 
-    program = analyse(origin.source, RememberingReader(project_folder(origin.path)), origin.problems)
-    if stage == "model":
-        return (*program.blocks, *program.quilts)
-    if stage == "making":
-        from blockdsl.sewing import plan_making
-
-        return {design.name: plan_making(design, origin.problems) for design in program.blocks}
-    facts = collect_facts(program, origin.problems)
+    reader = RememberingReader(project_folder(origin.path))
+    if stage in {"model", "making"}:
+        program = pipeline.analyse(origin.source, reader, origin.problems)
+        return (*program.blocks, *program.quilts) if stage == "model" else pipeline.plan(program, origin.problems)
+    facts = pipeline.run(origin.source, reader, origin.problems).facts
     if stage == "cuts":
         cuts: dict[str, object] = {block.name: block.cutting for block in facts.blocks}
         return cuts | {quilt.name: quilt.cutting for quilt in facts.quilts}

@@ -6,15 +6,15 @@ import os
 from argparse import Namespace
 from pathlib import Path
 
+from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.build import creation_date
-from blockdsl.cli.inputs import open_inputs
-from blockdsl.cli.naming import slug
 from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import Worked, sources_of, work_through
 from blockdsl.cli.writing import GALLERY, Writer
+from blockdsl.export.naming import slug
 from blockdsl.facts import BlockFacts
+from blockdsl.pipeline import Worked, work_through
 
 
 def gallery(arguments: Namespace) -> int:
@@ -33,7 +33,7 @@ def gallery(arguments: Namespace) -> int:
         write_out("there is no block to show\n")
         return FINE
     files = _files(blocks, arguments.title, arguments.paper or "letter")
-    Writer(sources_of(works)).put(Path(arguments.output), files, GALLERY)
+    Writer(path for worked in works for path in worked.sources).put(Path(arguments.output), files, GALLERY)
     if arguments.message_format == "text":
         write_out(f"{many(len(blocks), 'block')} shown, {many(len(files), 'file')} written to {arguments.output}\n")
     return FINE

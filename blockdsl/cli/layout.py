@@ -7,12 +7,12 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Final
 
-from blockdsl.cli.inputs import Input, open_inputs
+from blockdsl.analysis.inputs import Input, open_inputs
 from blockdsl.cli.saying import in_words, write_out
 from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import about
 from blockdsl.export.files import write_whole
+from blockdsl.pipeline import about
 from blockdsl.syntax.format import format_text
 from blockdsl.syntax.parse import parse
 

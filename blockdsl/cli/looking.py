@@ -5,14 +5,14 @@ from __future__ import annotations
 from argparse import Namespace
 from dataclasses import replace
 
+from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.cache import asked_cache
-from blockdsl.cli.inputs import open_inputs
 from blockdsl.cli.remembering import memory_key, recall, remember
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import Worked, work_through
+from blockdsl.pipeline import Worked, work_through
 
 
 def check(arguments: Namespace) -> int:

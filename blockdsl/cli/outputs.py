@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
-from blockdsl.cli.naming import Taken
+from blockdsl.export.naming import Taken
 from blockdsl.fonts.further import FurtherFont
 
 if TYPE_CHECKING:

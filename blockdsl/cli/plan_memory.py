@@ -8,8 +8,8 @@ from pathlib import Path
 
 import msgspec
 
+from blockdsl.analysis.inputs import Input
 from blockdsl.cli.cache import Cache
-from blockdsl.cli.inputs import Input
 from blockdsl.cli.jobs import OutputKey
 from blockdsl.cli.planning import Asked, Planned
 from blockdsl.cli.remembering import memory_key, recall, remember
@@ -24,6 +24,11 @@ class Remembered:
     outputs: tuple[OutputKey, ...]
     declared: Mapping[str, str]
     has_book: bool
+
+    @property
+    def sources(self) -> tuple[Path, ...]:
+        """The paths of all files that were read, its own first; standard input has none."""
+        return self.used if self.origin.path is None else (self.origin.path, *self.used)
 
 
 class _Plan(msgspec.Struct, frozen=True, array_like=True):

@@ -10,14 +10,14 @@ from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
-from blockdsl.cli.naming import Taken, slug
 from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, papers_too_large, too_large
 from blockdsl.cli.sites import site_of_blocks
-from blockdsl.cli.working import Worked
+from blockdsl.export.naming import Taken, slug
 from blockdsl.fonts.further import FurtherFont
+from blockdsl.pipeline import Worked
 
 if TYPE_CHECKING:
-    from blockdsl.cli.inputs import Input
+    from blockdsl.analysis.inputs import Input
     from blockdsl.diagnostics import Problems, Source, Span
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.quiltfacts import QuiltFacts

@@ -10,11 +10,11 @@ from pathlib import Path
 
 import msgspec
 
+from blockdsl.analysis.inputs import Input, has_digest, project_folder
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
-from blockdsl.cli.inputs import Input, has_digest, project_folder
-from blockdsl.cli.working import Worked
 from blockdsl.diagnostics import CATALOGUE, Diagnostic, Severity, Span
+from blockdsl.pipeline import Worked
 
 
 class _Problem(msgspec.Struct, frozen=True, array_like=True):

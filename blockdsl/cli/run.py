@@ -10,10 +10,10 @@ from functools import partial
 from pathlib import Path
 from typing import Final
 
+from blockdsl.analysis.inputs import Input
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
-from blockdsl.cli.inputs import Input
 from blockdsl.cli.jobs import Job, Made, OutputKey, do, kept_files, output_keys
 from blockdsl.cli.outputs import Print, book_bytes, check_print_bytes, kind_of
 from blockdsl.cli.plan_memory import PlanMemory, Remembered

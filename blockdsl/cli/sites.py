@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 import msgspec
 
 from blockdsl.cli.cache_keys import content_of
-from blockdsl.cli.naming import Taken
 from blockdsl.cli.outputs import Output
+from blockdsl.export.naming import Taken
 from blockdsl.export.written import is_inside
 
 if TYPE_CHECKING:

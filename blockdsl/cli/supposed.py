@@ -15,8 +15,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from blockdsl.analysis.override import WhatIf
-    from blockdsl.cli.working import Worked
     from blockdsl.model import RulerUnit
+    from blockdsl.pipeline import Worked
     from blockdsl.syntax.ast_quilt import Pattern
 
 PATTERNS: Final = ("straight", "dropped columns", "on point", "strippy")

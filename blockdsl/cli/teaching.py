@@ -8,17 +8,17 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from blockdsl.cli.inputs import open_inputs
-from blockdsl.cli.naming import Taken
+from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.saying import in_columns, many, write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
-from blockdsl.cli.working import sources_of, work_through
 from blockdsl.cli.writing import SQUARES, Writer
+from blockdsl.export.naming import Taken
 from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
 from blockdsl.model.lengths import write_size
 from blockdsl.pictures.drafting import say_squares
 from blockdsl.pictures.lengths import plain_extent, plain_length
+from blockdsl.pipeline import work_through
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts
@@ -52,7 +52,7 @@ def _blocks(arguments: Namespace) -> tuple[list[BlockFacts], list[Path], int]:
     for worked in works:
         teller.tell(worked.origin.problems)
         blocks += () if worked.has_errors else worked.facts.blocks
-    return blocks, sources_of(works), ERRORS if teller.sum_up() else FINE
+    return blocks, [path for worked in works for path in worked.sources], ERRORS if teller.sum_up() else FINE
 
 
 # --- sizes -------------------------------------------------------------------------------------

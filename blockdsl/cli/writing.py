@@ -11,9 +11,9 @@ from hashlib import sha256
 from pathlib import Path
 from typing import Final
 
-from blockdsl.cli.naming import slug
 from blockdsl.cli.saying import in_words
 from blockdsl.cli.status import CannotGoOn
+from blockdsl.export.naming import slug
 from blockdsl.export.output_folder import Busy, OutputFolder, Refused
 
 BOOK: Final = "--book"

@@ -18,13 +18,14 @@ from fractions import Fraction
 from functools import partial
 from pathlib import Path
 
+from blockdsl import pipeline
 from blockdsl.analysis import FileReader, TextReader, analyse
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.reading import Reader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
-from blockdsl.facts import FileFacts, collect_facts
+from blockdsl.facts import FileFacts
 from blockdsl.geometry.cover import prove_cover
 from blockdsl.geometry.number import write_exact
 from blockdsl.page.sheet.sheet import block_sheet
@@ -70,7 +71,7 @@ def show(name: str, seconds: list[float], target: float | None = None) -> None:
 def worked(source: Source, reader: Reader) -> tuple[FileFacts, Problems]:
     """A text worked through to its facts."""
     problems = Problems()
-    return collect_facts(analyse(source, reader, problems), problems), problems
+    return pipeline.run(source, reader, problems).facts, problems
 
 
 def checkerboard(across: int) -> str:

@@ -49,16 +49,15 @@ def say(name: str = "", found: str = "", target: str = "") -> None:
 
 def sheet_pages() -> Iterator[object]:
     """Pages of the library's sheets at several sizes, the book's own mixture of pictures, tables and words."""
-    from blockdsl.analysis import FileReader, analyse  # noqa: PLC0415 - the children do without
+    from blockdsl import pipeline  # noqa: PLC0415
+    from blockdsl.analysis import FileReader  # noqa: PLC0415 - the children do without
     from blockdsl.diagnostics import Problems, Source  # noqa: PLC0415
-    from blockdsl.facts import collect_facts  # noqa: PLC0415
     from blockdsl.page.sheet.sheet import block_sheet  # noqa: PLC0415
 
     while True:
         for name, text in library_blocks():
             problems = Problems()
-            program = analyse(Source(name, text), FileReader(ROOT), problems)
-            for block in collect_facts(program, problems).blocks:
+            for block in pipeline.run(Source(name, text), FileReader(ROOT), problems).facts.blocks:
                 yield from block_sheet(block).pages
 
 

@@ -9,9 +9,10 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import BlockFacts, collect_facts
+from blockdsl.facts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.wording import StepText, step_texts
 
@@ -29,7 +30,7 @@ def blocks() -> Iterator[BlockFacts]:
         for path in sorted((ROOT / folder).glob("*.block")):
             problems = Problems()
             source = Source(str(path), path.read_text("utf-8"))
-            for block in collect_facts(analyse(source, FileReader(ROOT), problems), problems).blocks:
+            for block in pipeline.run(source, FileReader(ROOT), problems).facts.blocks:
                 if block.name not in seen:
                     seen.add(block.name)
                     yield block

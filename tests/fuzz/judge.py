@@ -16,12 +16,13 @@ from tempfile import TemporaryDirectory
 from types import FrameType
 from xml.etree import ElementTree as ET
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.cli import main
 from blockdsl.diagnostics import Problems, Source, render_json, render_text
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
-from blockdsl.facts import BlockFacts, FileFacts, collect_facts
+from blockdsl.facts import BlockFacts, FileFacts
 from blockdsl.fullsize.templates import template_pages, templates_too_large
 from blockdsl.marks.display_list import Page
 from blockdsl.page.sheet.sheet import block_sheet
@@ -103,7 +104,7 @@ def _alarm() -> Iterator[None]:
 
 def _read(text: str, verdict: Verdict) -> FileFacts:
     problems, source = Problems(), Source(NAME, text)
-    facts = collect_facts(analyse(source, TextReader({**_COMPANIONS, NAME: text}), problems), problems)
+    facts = pipeline.run(source, TextReader({**_COMPANIONS, NAME: text}), problems).facts
     # The plan of a quilt's cloth takes seconds, and has judges of its own in tests/outside; so have the steps with it.
     quilts = tuple(
         replace(each, finishing=None, steps=tuple(step for step in each.steps if step.of_top)) for each in facts.quilts

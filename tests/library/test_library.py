@@ -8,9 +8,10 @@ from pathlib import Path
 
 import pytest
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts.collect import FileFacts, collect_facts
+from blockdsl.facts.collect import FileFacts
 from blockdsl.resources import library_folder, library_names, library_path
 from blockdsl.syntax.format import format_text
 
@@ -36,7 +37,7 @@ def _facts(name: str) -> tuple[FileFacts, list[str]]:
     problems = Problems()
     # The demo's files use each other by path, as a quilter's own files do.
     source = Source(str(library_path(name)), _text(name))
-    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    facts = pipeline.run(source, FileReader(library_folder()), problems).facts
     return facts, [f"{problem.span.line}: {problem.message}" for problem in problems]
 
 
@@ -106,6 +107,6 @@ def test_every_block_of_the_demo_has_another_colouring_and_a_note() -> None:
 def test_a_fabric_of_the_file_itself_recolours_the_librarys_units() -> None:
     text = 'use library "basics"\nfabric main "My plum" #5b2a4a dark\nblock "Mine"\nsize 6 in\nrow pinwheel\n'
     problems = Problems()
-    facts = collect_facts(analyse(Source("mine.block", text), FileReader(Path()), problems), problems)
+    facts = pipeline.run(Source("mine.block", text), FileReader(Path()), problems).facts
     assert list(problems) == []
     assert {fabric.name: fabric.label for fabric in facts.blocks[0].fabrics} == {"ground": "Ground", "main": "My plum"}

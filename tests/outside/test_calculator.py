@@ -8,9 +8,9 @@ from typing import Any
 
 import pytest
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.resources import library_folder, library_names, library_path
 from blockdsl.wording import facts_json
 from tests.outside.calculator.blocks import complaints_of_block
@@ -50,7 +50,7 @@ def test_all_of_a_quilt_can_be_cut_from_what_is_bought(number: int) -> None:
 def test_all_blocks_and_quilts_of_the_library_can_be_cut_from_what_is_bought(name: str) -> None:
     problems = Problems()
     source = Source(str(library_path(name)), library_path(name).read_text(encoding="utf-8"))
-    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    facts = pipeline.run(source, FileReader(library_folder()), problems).facts
     assert complaints(json.loads(facts_json(facts, list(problems)))) == []
 
 

@@ -20,11 +20,11 @@ import pytest
 from fontTools.ttLib import TTFont
 from PIL import Image
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
-from blockdsl.facts import collect_facts
 from blockdsl.fonts import FontWeight, font_bytes
 from blockdsl.fonts.make_core import set_fraction_figures
 from blockdsl.marks.display_list import Document, Page
@@ -49,8 +49,9 @@ for drawing in sorted(Path(sys.argv[1]).glob("*.svg")):
 def pages(project: Path) -> list[Page]:
     path = project / "library" / "demo" / "book.block"
     problems = Problems()
-    program = analyse(Source(str(path), path.read_text(encoding="utf-8")), FileReader(project), problems)
-    (book,) = collect_facts(program, problems).books
+    (book,) = pipeline.run(
+        Source(str(path), path.read_text(encoding="utf-8")), FileReader(project), problems
+    ).facts.books
     return list(book_document(book).pages)
 
 

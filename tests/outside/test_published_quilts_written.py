@@ -7,10 +7,10 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.cutting.buying import buy
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.model.lengths import write_length
@@ -63,7 +63,7 @@ NOTHING = Fraction(0)
 def read(*lines: str, text: str = NINE_PATCH) -> QuiltFacts:
     problems = Problems()
     text += "".join(f"  {line}\n" for line in lines)
-    facts = collect_facts(analyse(Source("nine.block", text), TextReader(), problems), problems)
+    facts = pipeline.run(Source("nine.block", text), TextReader(), problems).facts
     assert [problem.message for problem in problems if problem.code != "fabric-unused"] == []
     (quilt,) = facts.quilts
     return quilt

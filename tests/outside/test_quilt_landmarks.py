@@ -15,9 +15,9 @@ import pytest
 from shapely import LineString, Point, Polygon, affinity, box, unary_union
 from shapely.geometry.base import BaseGeometry
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.facts.block_landmark import BlockLandmark, landmarks_of
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import to_float
@@ -39,8 +39,7 @@ Laid = dict[str, BaseGeometry]
 @lru_cache
 def blocks(path: Path) -> tuple[BlockFacts, ...]:
     problems = Problems()
-    program = analyse(Source(str(path), path.read_text(encoding="utf-8")), FileReader(ROOT), problems)
-    return collect_facts(program, problems).blocks
+    return pipeline.run(Source(str(path), path.read_text(encoding="utf-8")), FileReader(ROOT), problems).facts.blocks
 
 
 def laid(block: BlockFacts, degrees: int) -> Laid:

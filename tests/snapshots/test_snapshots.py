@@ -10,10 +10,11 @@ from pathlib import Path
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source, render_text, summary
 from blockdsl.export.tables import to_markdown
-from blockdsl.facts import BlockFacts, collect_facts
+from blockdsl.facts import BlockFacts
 from blockdsl.marks.display_list import Figure, Mark, Text
 from blockdsl.page.cutting_words import cutting_rows
 from blockdsl.page.sheet.sheet import block_sheet
@@ -38,14 +39,14 @@ def facts_of(name: str) -> BlockFacts:
     path = DEMO / f"{name}.block"
     problems = Problems()
     source = Source(str(path), path.read_text(encoding="utf-8"))
-    facts = collect_facts(analyse(source, FileReader(DEMO), problems), problems)
+    facts = pipeline.run(source, FileReader(DEMO), problems).facts
     assert len(problems) == 0
     return facts.blocks[0]
 
 
 def test_the_messages_about_a_file_with_six_slips(snapshot: SnapshotAssertion) -> None:
     problems = Problems()
-    collect_facts(analyse(Source("light.block", SIX_SLIPS), FileReader(DEMO), problems), problems)
+    pipeline.run(Source("light.block", SIX_SLIPS), FileReader(DEMO), problems)
     told = "\n".join(render_text(problem, colour=False) for problem in problems)
     assert f"{told}\n{summary(problems)}" == snapshot
 

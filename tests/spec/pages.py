@@ -12,13 +12,13 @@ from io import BytesIO, StringIO, TextIOWrapper
 from pathlib import Path
 from typing import Final
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cli import main
 from blockdsl.cli.arguments import parser
 from blockdsl.cli.supposed import what_if_of
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.fullsize.templates import templates_too_large
 from blockdsl.wording import facts_json
 
@@ -78,7 +78,7 @@ class Example:
         """For each line of its facts the path, the value that is promised and the one that is told."""
         source = self._written(folder)
         problems = Problems()
-        facts = collect_facts(analyse(source, FileReader(folder), problems), problems)
+        facts = pipeline.run(source, FileReader(folder), problems).facts
         document = json.loads(facts_json(facts, problems))
         pairs = [line.split(": ", maxsplit=1) for line in self.facts.splitlines()]
         return [(path, json.loads(value), _at(document, path)) for path, value in pairs]
@@ -104,9 +104,8 @@ def _at(document: object, path: str) -> object:
 def check(source: Source, folder: Path) -> Problems:
     """Everything that `blockdsl check`, and `blockdsl build` with its templates, would say of a file."""
     problems = Problems()
-    program = analyse(source, FileReader(folder), problems, _supposed(source.text))
-    facts = collect_facts(program, problems)
-    for design, block in zip(program.blocks, facts.blocks, strict=True):
+    stages = pipeline.run(source, FileReader(folder), problems, _supposed(source.text))
+    for design, block in zip(stages.program.blocks, stages.facts.blocks, strict=True):
         if letters := templates_too_large(block):
             problems.report("template-too-large", design.span, what="templates", of=f"patch {', '.join(letters)}")
     return problems

@@ -11,9 +11,9 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.geometry import Exact
 
@@ -96,7 +96,7 @@ def _off(verdict: str) -> Fraction:
 def block_facts(text: str, name: str | None = None) -> tuple[BlockFacts, list[str]]:
     """The facts of the block `name` of a text, or of its only block, and the codes of the problems found."""
     problems = Problems()
-    facts = collect_facts(analyse(Source("published.block", text), TextReader(), problems), problems)
+    facts = pipeline.run(Source("published.block", text), TextReader(), problems).facts
     codes = sorted({problem.code for problem in problems})
     blocks = [block for block in facts.blocks if name in (None, block.name)]
     assert len(blocks) == 1, [f"{problem.span.line}: {problem.message}" for problem in problems]

@@ -7,9 +7,9 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.facts.json import block_document
 from blockdsl.resources import library_folder, library_path
 from tests.outside.reader.comparing import compare
@@ -31,7 +31,7 @@ def document(name: str) -> dict[str, Any]:
     path = library_path(DEMO[own]) if own in DEMO else FOLDER / f"{own}.block"
     problems = Problems()
     source = Source(str(path), path.read_text(encoding="utf-8"))
-    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    facts = pipeline.run(source, FileReader(library_folder()), problems).facts
     assert not [problem.message for problem in problems if problem.severity == "error"]
     found: dict[str, Any] = json.loads(json.dumps(block_document(facts.blocks[0])))
     for line in found["cutting"]:

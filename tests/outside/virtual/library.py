@@ -9,9 +9,10 @@ from fractions import Fraction
 from functools import lru_cache
 from zlib import crc32
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import BlockFacts, collect_facts
+from blockdsl.facts import BlockFacts
 from blockdsl.resources import library_folder, library_names, library_path
 
 FAMILIES = [name for name in library_names() if name not in ("basics", "demo/palette", "demo/book")]
@@ -43,7 +44,7 @@ def tried(name: str, size: str = OWN, more: str = "") -> tuple[Tried, ...]:
         line = f"\n  {more}" if more else ""
         text = SIZE.sub(lambda old: _sized(old[1], old[2] or old[1], width, unit) + line, OF_A_SIZE.sub("", text))
     source = Source(str(library_path(name)), text)
-    facts = collect_facts(analyse(source, FileReader(library_folder()), problems), problems)
+    facts = pipeline.run(source, FileReader(library_folder()), problems).facts
     assert [problem.message for problem in problems if problem.severity == "error"] == []
     begins = {block.name: _line_of(block.name, source.text) for block in facts.blocks}
     found = []

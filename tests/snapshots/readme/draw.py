@@ -8,10 +8,10 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.export.svg import write_svg
-from blockdsl.facts import collect_facts
 from blockdsl.marks import display_list as marks
 from blockdsl.marks.theme import WHITE
 from blockdsl.page.sheet.sheet import block_sheet
@@ -25,7 +25,7 @@ def picture() -> bytes:
     path = library_path("demo/harbour-light")
     problems = Problems()
     source = Source(str(path), path.read_text(encoding="utf-8"))
-    block = collect_facts(analyse(source, FileReader(library_folder()), problems), problems).blocks[0]
+    block = pipeline.run(source, FileReader(library_folder()), problems).facts.blocks[0]
     page = block_sheet(block).pages[0]
     across, down = page.width_pt, page.height_pt
     paper = marks.Path((((0, 0), (across, 0), (across, down), (0, down)),), fill=WHITE)

@@ -203,7 +203,7 @@ def test_a_palette_saved_while_the_build_is_at_work_is_seen_by_the_next_one(
         return collect_facts(*given)  # type: ignore[arg-type]
 
     with monkeypatch.context() as during:
-        during.setattr("blockdsl.cli.working.collect_facts", save_meanwhile)
+        during.setattr("blockdsl.pipeline.collect_facts", save_meanwhile)
         run(*build)
     assert b"#dfe3e0" in (folder / "out" / "pinwheel.svg").read_bytes()
 
@@ -218,7 +218,7 @@ def test_a_file_that_is_unchanged_is_not_worked_through_again(
     build = ("build", "pinwheel.block", "-o", "out", "--cache", "kept")
     run(*build)
     before = outputs(folder / "out")
-    monkeypatch.setattr("blockdsl.cli.working.analyse", None)  # it would fail if it were asked
+    monkeypatch.setattr("blockdsl.pipeline.analyse", None)  # it would fail if it were asked
 
     assert run(*build).out == "8 files written to out\n"
     assert outputs(folder / "out") == before

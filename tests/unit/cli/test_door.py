@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 import blockdsl
-from blockdsl.cli import working
+from blockdsl import pipeline
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import CannotGoOn
 from blockdsl.export.cairo_library import CairoMissing
@@ -23,7 +23,7 @@ def break_analysis(monkeypatch: pytest.MonkeyPatch, fault: Exception) -> None:
     def broken(*_: object) -> None:
         raise fault
 
-    monkeypatch.setattr(working, "analyse", broken)
+    monkeypatch.setattr(pipeline, "analyse", broken)
 
 
 @pytest.mark.parametrize("words", [(), ("chek", "a.block"), ("check",), ("build", "a.block"), ("check", "--loud", "a")])

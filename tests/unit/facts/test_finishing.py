@@ -9,9 +9,9 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.facts.compare_quilts import compare_quilts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -38,7 +38,7 @@ def read(*lines: str, slate: str = "") -> tuple[QuiltFacts, list[str]]:
     cloth = f'fabric fog "Fog" #dfe3e0\nfabric lantern "Lantern" #e0a030\nfabric slate "Slate" #3a4750{slate}\n'
     text = cloth + BLOCK + "".join(f"  {line}\n" for line in lines)
     problems = Problems()
-    facts = collect_facts(analyse(Source("quilt.block", text), TextReader(), problems), problems)
+    facts = pipeline.run(Source("quilt.block", text), TextReader(), problems).facts
     (quilt,) = facts.quilts
     return quilt, [f"{problem.code}: {problem.message}" for problem in problems if problem.code != "fabric-unused"]
 
@@ -240,7 +240,7 @@ def test_the_document_says_what_to_buy_as_it_is_asked_for_in_the_shop() -> None:
     problems = Problems()
     text = f'fabric fog "Fog" #dfe3e0\nfabric lantern "Lantern" #e0a030\nfabric slate "Slate" #3a4750\n{BLOCK}'
     text += "".join(f"  {line}\n" for line in WHOLE)
-    facts = collect_facts(analyse(Source("quilt.block", text), TextReader(), problems), problems)
+    facts = pipeline.run(Source("quilt.block", text), TextReader(), problems).facts
     (quilt,) = json.loads(facts_json(facts, problems))["quilts"]
     lantern = next(each for each in quilt["fabrics"] if each["fabric"] == "lantern")
     assert (lantern["need"], lantern["bound"], lantern["buy"]) == ("13 3/4", "13 3/4", "1/2 yd")

@@ -9,9 +9,9 @@ from fractions import Fraction
 
 import pytest
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from tests.outside.published.judge import length
@@ -30,7 +30,7 @@ def read(size: str, *lines: str, head: str = HEAD, setting: str = "set straight 
     text = f'{head}block "Light"\n  size {size}\n  row lantern fog\n\nquilt "Shore"\n  {setting} of "Light"\n'
     text += "".join(f"  {line}\n" for line in lines)
     problems = Problems()
-    facts = collect_facts(analyse(Source("quilt.block", text), TextReader(), problems), problems)
+    facts = pipeline.run(Source("quilt.block", text), TextReader(), problems).facts
     (quilt,) = facts.quilts
     return quilt, [problem.code for problem in problems if problem.code != "fabric-unused"]
 

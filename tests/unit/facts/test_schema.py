@@ -10,9 +10,9 @@ from typing import Any
 import pytest
 from jsonschema import Draft202012Validator, ValidationError, validators
 
-from blockdsl.analysis import FileReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.wording import facts_json
 from tests.unit.model.blocks import written
 
@@ -39,9 +39,7 @@ JUDGE = validators.extend(Draft202012Validator, {"$ref": judged_once})(SCHEMA)
 
 def facts_of(name: str, text: str, folder: Path = ROOT) -> Any:
     problems = Problems()
-    return json.loads(
-        facts_json(collect_facts(analyse(Source(name, text), FileReader(folder), problems), problems), problems)
-    )
+    return json.loads(facts_json(pipeline.run(Source(name, text), FileReader(folder), problems).facts, problems))
 
 
 def slips(document: object) -> list[str]:

@@ -3,9 +3,10 @@
 from collections.abc import Mapping
 from fractions import Fraction
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Diagnostic, Problems, Source
-from blockdsl.facts import BlockFacts, FileFacts, collect_facts
+from blockdsl.facts import BlockFacts, FileFacts
 from blockdsl.geometry import Polygon, sign
 from blockdsl.geometry.number import write_exact
 from blockdsl.geometry.polygon import Point, cross, edges, step
@@ -21,7 +22,7 @@ fabric moss    "Moss"        #5f7a3a
 def read(text: str, files: Mapping[str, str] | None = None) -> tuple[FileFacts, list[Diagnostic]]:
     """The facts of a file and all that is wrong with it."""
     problems = Problems()
-    facts = collect_facts(analyse(Source("mine.block", text), TextReader(files), problems), problems)
+    facts = pipeline.run(Source("mine.block", text), TextReader(files), problems).facts
     return facts, list(problems)
 
 

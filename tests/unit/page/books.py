@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import cache
 
-from blockdsl.analysis import TextReader, analyse
+from blockdsl import pipeline
+from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import BookFacts, collect_facts
+from blockdsl.facts import BookFacts
 
 CLOTH = """
 fabric fog     "Harbour fog" #dfe3e0 light
@@ -71,7 +72,7 @@ WORDS = {"intro.md": INTRO, "after.md": "# Afterwards\n\nSet *four* together.\n"
 def book_of(text: str) -> BookFacts:
     """The only book of a file in which nothing is wrong but warnings."""
     problems = Problems()
-    facts = collect_facts(analyse(Source("book.block", text), TextReader(WORDS), problems), problems)
+    facts = pipeline.run(Source("book.block", text), TextReader(WORDS), problems).facts
     assert [problem.message for problem in problems if problem.severity == "error"] == []
     return facts.books[0]
 

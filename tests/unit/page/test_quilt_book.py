@@ -6,9 +6,9 @@ from collections.abc import Iterable, Iterator
 
 import pytest
 
-from blockdsl.cli.naming import Taken
 from blockdsl.document.parts import Cards, Heading, Part, Run, Section, WebPage
 from blockdsl.document.site import RESERVED, web_site
+from blockdsl.export.naming import Taken
 from blockdsl.marks.display_list import Figure, Link, Mark, Page, Text
 from blockdsl.page.book.book import book_document
 from blockdsl.pictures.words import say_count

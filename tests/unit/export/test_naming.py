@@ -2,7 +2,7 @@
 
 import pytest
 
-from blockdsl.cli.naming import Taken, slug
+from blockdsl.export.naming import Taken, slug
 
 
 @pytest.mark.parametrize(
