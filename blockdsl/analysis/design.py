@@ -11,10 +11,10 @@ from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.curves import report_tight_curves
 from blockdsl.analysis.maker_choices import read_language, read_pressing
 from blockdsl.analysis.names import Names
-from blockdsl.analysis.neighbours import report_colourings, report_fabrics_too_alike
+from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
-from blockdsl.analysis.settings import Settings, read_choices, read_colourings, read_grains, read_settings
+from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact
 from blockdsl.model import BlockDesign, Fabric
@@ -24,7 +24,7 @@ from blockdsl.syntax import ast
 def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, problems: Problems) -> BlockDesign | None:
     """The block as it will look when it is finished; None when it has errors, which are reported."""
     settings = read_settings(block, problems)
-    colourings = read_colourings(block.lines, names, problems)
+    colourways = read_colourways(block.lines, names, problems)
     if settings is None:
         placer.look_through(block.lines, block.name.span)
         return None
@@ -40,11 +40,11 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
         return None
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
-    design = replace(design, choices=read_choices(block.lines, problems))
+    design = replace(design, choices=read_choices(block.lines, names, problems))
     report_sizes_off_the_ruler(design, problems)
     report_fabrics_too_alike(design, names, problems)
-    report_colourings(design, block, problems)
-    return replace(design, colourings=colourings)
+    report_colourways(design, block, problems)
+    return replace(design, colourways=colourways)
 
 
 def _fabrics_in_order(layout: Layout, names: Names) -> tuple[Fabric, ...]:
@@ -80,7 +80,7 @@ def _assemble(
         units=layout.units,
         appliques=layout.appliques,
         choices=(),
-        colourings=(),
+        colourways=(),
         palette=tuple(names.fabrics.values()),
         notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),
         family=next((line.name.text for line in block.lines if isinstance(line, ast.Family)), None),

@@ -39,7 +39,7 @@ Lines = Sequence[ast.BlockLine]
 
 
 SETTINGS = frozenset(
-    {"size", "seam", "measure", "trim", "make", "colouring", "expect", "note", "compare", "family", "source"}
+    {"size", "seam", "measure", "trim", "make", "colourway", "expect", "note", "compare", "family", "source"}
 )
 
 

@@ -89,20 +89,20 @@ def _on_line(start: Point, end: Point) -> tuple[tuple[Exact, ...], Exact, Exact]
     return (slope, start.y - slope * start.x), low, high
 
 
-def report_colourings(design: BlockDesign, block: ast.BlockDeclaration, problems: Problems) -> None:
+def report_colourways(design: BlockDesign, block: ast.BlockDeclaration, problems: Problems) -> None:
     """Warn of colour plans that change nothing, or that run two neighbours into one."""
     used = {fabric.name for fabric in design.fabrics}
     for line in block.lines:
-        if not isinstance(line, ast.Colouring):
+        if not isinstance(line, ast.Colourway):
             continue
         for old, _ in line.changes:
             if old.text not in used:
                 help_text = f"the block uses {', '.join(f'`{name}`' for name in sorted(used))}"
-                problems.report("colouring-idle", old.span, name=old.text, help=help_text)
+                problems.report("colourway-idle", old.span, name=old.text, help=help_text)
         _report_merged(design, line, problems)
 
 
-def _report_merged(design: BlockDesign, line: ast.Colouring, problems: Problems) -> None:
+def _report_merged(design: BlockDesign, line: ast.Colourway, problems: Problems) -> None:
     taken = {old.text: new.text for old, new in line.changes}
     names = [fabric.name for fabric in design.fabrics]
     alike = [pair for pair in combinations(names, 2) if taken.get(pair[0], pair[0]) == taken.get(pair[1], pair[1])]
@@ -110,7 +110,7 @@ def _report_merged(design: BlockDesign, line: ast.Colouring, problems: Problems)
     for one, other in alike:
         if (one, other) in touching:
             problems.report(
-                "colouring-merges",
+                "colourway-merges",
                 line.span,
                 one=one,
                 other=other,
@@ -141,7 +141,7 @@ def _words_said(file: ast.File) -> set[str]:
     for declaration in file.declarations:
         if isinstance(declaration, ast.BlockDeclaration):
             for line in declaration.lines:
-                if isinstance(line, ast.Colouring):
+                if isinstance(line, ast.Colourway):
                     said.update(word.text for pair in line.changes for word in pair)
         elif isinstance(declaration, ast.UnitDeclaration):
             said.update(_words_of_unit(declaration))

@@ -1,4 +1,4 @@
-"""What if: the same file with its blocks at another size, its quilts set in another way, or in another colouring.
+"""What if: the same file with its blocks at another size, its quilts set in another way, or in another colourway.
 
 The file itself is never changed. What it says is changed after it is read and before anything is laid, here and
 nowhere else; all that follows, warnings too, is then told of what is supposed.
@@ -26,13 +26,13 @@ class WhatIf:
     """What is supposed; None where it is to be as the file says.
 
     `size` is the finished width of every block; `places` are the blocks across and down and `pattern` the setting of
-    every quilt; `colouring` is the colour plan in which all blocks are that have it.
+    every quilt; `colourway` is the colour plan in which all blocks are that have it.
     """
 
     size: tuple[Fraction, RulerUnit] | None = None
     places: tuple[int, int] | None = None
     pattern: ast_quilt.Pattern | None = None
-    colouring: str | None = None
+    colourway: str | None = None
 
     @property
     def sets(self) -> bool:
@@ -53,13 +53,13 @@ class WhatIf:
     @property
     def options(self) -> str:
         """As it is typed in a command: `--size '9 in' --set 'on point'`."""
-        pairs = (("--size", self.size_words), ("--set", self.set_words), ("--colouring", self.colouring or ""))
+        pairs = (("--size", self.size_words), ("--set", self.set_words), ("--colourway", self.colourway or ""))
         return " ".join(f"{option} {_quoted(words)}" for option, words in pairs if words)
 
     @property
     def words(self) -> str:
         """In short, to stand over a column: `9 in, 6 x 8 on point, Night`; nothing for the file as it says."""
-        return ", ".join(words for words in (self.size_words, self.set_words, self.colouring) if words)
+        return ", ".join(words for words in (self.size_words, self.set_words, self.colourway) if words)
 
 
 def _quoted(words: str) -> str:
@@ -100,8 +100,8 @@ def override(names: Names, what_if: WhatIf, problems: Problems) -> None:
 def _block(block: ast.BlockDeclaration, what_if: WhatIf) -> ast.BlockDeclaration:
     """The block at the size; checks of its numbers are of the block as it is written, and are left out."""
     lines: Iterable[ast.BlockLine] = block.lines
-    plans = {line.name.text for line in block.lines if isinstance(line, ast.Colouring)}
-    if what_if.colouring in plans:
+    plans = {line.name.text for line in block.lines if isinstance(line, ast.Colourway)}
+    if what_if.colourway in plans:
         lines = [line for line in lines if not isinstance(line, ast.ExpectCut)]
     if what_if.size is not None and not _has_odd_size(block):
         lines = list(_at_size(block, lines, what_if.size))

@@ -19,8 +19,10 @@ from blockdsl.model import Applique, Filling, Patch, UnitPlace
 from blockdsl.shapes import SHAPES
 from blockdsl.shapes.fields import MOST_PATCHES as MOST_IN_A_FIELD
 from blockdsl.shapes.outlines import box
+from blockdsl.shapes.shape import FORMER_NAMES
 from blockdsl.shapes.words import WordReader
 from blockdsl.syntax import ast, trade_words
+from blockdsl.syntax.read import renamed_help
 
 MOST_GUESSES = 100
 ZERO = Fraction(0)
@@ -238,6 +240,9 @@ class Placer:
 
     def _filling(self, call: ast.ShapeCall) -> Filling | None:
         shape = SHAPES.get(call.shape.text)
+        if shape is None and (now := FORMER_NAMES.get(call.shape.text)):
+            self._once("word-renamed", call.shape.span, word=call.shape.text, now=now, help=renamed_help(now))
+            shape = SHAPES[now]
         if shape is None:
             near = trade_words.SHAPES.get(call.shape.text.lower()) or nearest_word(call.shape.text, SHAPES)
             help_text = f"did you mean `{near}`?" if near else f"the shapes are {', '.join(SHAPES)}"

@@ -15,7 +15,7 @@ from blockdsl.analysis.reading import Reader
 from blockdsl.analysis.recolouring import Supposed
 from blockdsl.analysis.resize import design_at_all_sizes
 from blockdsl.analysis.settings import read_choices
-from blockdsl.analysis.supposing import report_no_such_colouring, suppose
+from blockdsl.analysis.supposing import report_no_such_colourway, suppose
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
@@ -88,7 +88,7 @@ def _analyse(
             if design is not None:
                 declared.append((declaration, design))
             else:
-                unlaid += read_choices(declaration.lines, problems)
+                unlaid += read_choices(declaration.lines, names, problems)
     for declaration in names.main.declarations:
         if isinstance(declaration, ast.UnitDeclaration):
             placer.look_up_unit(declaration)
@@ -124,10 +124,10 @@ def _analyse(
 
 
 def _supposed(program: Program, what_if: WhatIf, problems: Problems) -> Program:
-    """The program in the colouring that is supposed, with notes of all that is."""
-    if what_if.colouring is not None and not problems.has_errors:
+    """The program in the colourway that is supposed, with notes of all that is."""
+    if what_if.colourway is not None and not problems.has_errors:
         of_quilts = (kind.design for quilt in program.quilts for kind in quilt.kinds)
-        report_no_such_colouring(what_if.colouring, (*program.blocks, *of_quilts), problems)
+        report_no_such_colourway(what_if.colourway, (*program.blocks, *of_quilts), problems)
     supposed = Supposed(what_if)
     return replace(
         program,

@@ -25,10 +25,10 @@ def blocks_with(quilt: QuiltDesign, fabric: str) -> tuple[int, ...]:
     shown: dict[tuple[int, str], bool] = {}
 
     def shows(block: PlacedBlock) -> bool:
-        key = (block.kind, block.colouring)
+        key = (block.kind, block.colourway)
         if key not in shown:
             design = quilt.kinds[block.kind].design
-            plans = (dict(plan.replaces) for plan in design.colourings if plan.name == block.colouring)
+            plans = (dict(plan.replaces) for plan in design.colourways if plan.name == block.colourway)
             replaces = next(plans, {})
             shown[key] = any(replaces.get(each.name, each.name) == fabric for each in design.fabrics)
         return shown[key] and quilt.kinds[block.kind].role != "border unit"

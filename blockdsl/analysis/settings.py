@@ -12,7 +12,9 @@ from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
 from blockdsl.model.lengths import write_size
+from blockdsl.shapes.shape import FORMER_NAMES
 from blockdsl.syntax import ast
+from blockdsl.syntax.read import renamed_help
 
 Line = TypeVar("Line", bound=ast.BlockLine)
 
@@ -124,7 +126,7 @@ def _length(literal: ast.LengthLiteral, unit: RulerUnit, problems: Problems, wha
     return literal.value / 10 if literal.unit == "mm" else literal.value
 
 
-def read_choices(lines: Sequence[ast.BlockLine], problems: Problems) -> tuple[Choice, ...]:
+def read_choices(lines: Sequence[ast.BlockLine], names: Names, problems: Problems) -> tuple[Choice, ...]:
     """All `make` lines, in order, but those with a count that cannot be, which are reported."""
     found: list[Choice] = []
     for line in lines:
@@ -134,8 +136,18 @@ def read_choices(lines: Sequence[ast.BlockLine], problems: Problems) -> tuple[Ch
                 count = whole_number(line.count, "number of units", problems, most=MOST_UNITS)
                 if count is None:
                     continue
-            found.append(Choice(line.what.text, line.method.text, line.what.span, line.method.span, count))
+            what = now_called(line.what, problems) if line.what.text not in names.units else line.what.text
+            found.append(Choice(what, line.method.text, line.what.span, line.method.span, count))
     return tuple(found)
+
+
+def now_called(shape: ast.Word, problems: Problems) -> str:
+    """The name of a shape as it is now; a name of old is reported and holds all the same."""
+    now = FORMER_NAMES.get(shape.text)
+    if now is None:
+        return shape.text
+    problems.report("word-renamed", shape.span, word=shape.text, now=now, help=renamed_help(now))
+    return now
 
 
 def read_grains(lines: Sequence[ast.BlockLine]) -> tuple[GrainChoice, ...]:
@@ -147,11 +159,11 @@ def read_grains(lines: Sequence[ast.BlockLine]) -> tuple[GrainChoice, ...]:
     )
 
 
-def read_colourings(lines: Sequence[ast.BlockLine], names: Names, problems: Problems) -> tuple[ColourPlan, ...]:
+def read_colourways(lines: Sequence[ast.BlockLine], names: Names, problems: Problems) -> tuple[ColourPlan, ...]:
     """All colour plans whose fabrics are known; the others are reported."""
     plans: dict[str, ColourPlan] = {}
     for line in lines:
-        if not isinstance(line, ast.Colouring):
+        if not isinstance(line, ast.Colourway):
             continue
         unknown = [word for pair in line.changes for word in pair if word.text not in names.fabrics]
         for word in unknown:
@@ -161,7 +173,7 @@ def read_colourings(lines: Sequence[ast.BlockLine], names: Names, problems: Prob
             help_text = f"did you mean `{near}`?" if near else f"declare it with a `fabric {word.text}` line"
             problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=help_text)
         if line.name.text in plans:
-            problems.report("name-twice", line.name.span, kind="colouring", name=line.name.text, help="name one anew")
+            problems.report("name-twice", line.name.span, kind="colourway", name=line.name.text, help="name one anew")
         elif not unknown:
             changes = tuple((old.text, new.text) for old, new in line.changes)
             plans[line.name.text] = ColourPlan(line.name.text, changes)

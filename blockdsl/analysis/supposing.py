@@ -79,19 +79,19 @@ def _told(problem: Diagnostic, what_if: WhatIf, instead: WhatIf | None) -> Diagn
     return replace(problem, message=f"with {what_if.options}: {problem.message}", help=advice)
 
 
-def report_no_such_colouring(name: str, blocks: Iterable[BlockDesign], problems: Problems) -> None:
-    """Tell when no block has the colouring that is supposed; a file without blocks has none to miss."""
+def report_no_such_colourway(name: str, blocks: Iterable[BlockDesign], problems: Problems) -> None:
+    """Tell when no block has the colourway that is supposed; a file without blocks has none to miss."""
     designs = list(blocks)
-    known = list(dict.fromkeys(plan.name for design in designs for plan in design.colourings))
+    known = list(dict.fromkeys(plan.name for design in designs for plan in design.colourways))
     if not designs or name in known:
         return
     near = nearest_word(name, known)
     listed = ", ".join(f'"{each}"' for each in known)
     if near:
-        advice = f"did you mean --colouring '{near}'?"
+        advice = f"did you mean --colourway '{near}'?"
     else:
-        advice = f"there is {listed}" if known else "give a block such a `colouring` line"
-    problems.report("name-unknown", designs[0].span, kind="colouring", name=name, help=advice)
+        advice = f"there is {listed}" if known else "give a block such a `colourway` line"
+    problems.report("name-unknown", designs[0].span, kind="colourway", name=name, help=advice)
 
 
 # --- what would do -----------------------------------------------------------------------------

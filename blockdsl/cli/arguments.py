@@ -99,7 +99,7 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         "\nUnits made as foundation or over papers have papers too. A file without a book has a web site when\n"
         "`--only web` says so.\n"
         "Of a file that has errors nothing is written, and what was written of it before stays as it was.\n"
-        "With --size, --set or --colouring all of it is of what is supposed, and the sheets say so; the file stays as\n"
+        "With --size, --set or --colourway all of it is of what is supposed, and the sheets say so; the file stays as\n"
         "it is.",
     )
     _files(command)
@@ -232,7 +232,7 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "facts",
         "give the numbers of a file as JSON",
-        "\nSeveral files give a list of such documents. With --size, --set or --colouring the numbers are of what is\n"
+        "\nSeveral files give a list of such documents. With --size, --set or --colourway the numbers are of what is\n"
         "supposed; the file stays as it is.",
     )
     _files(command)
@@ -249,8 +249,8 @@ def _compare(commands: _Commands[ArgumentParser]) -> None:
     command = _command(
         commands,
         "compare",
-        "put a file beside itself at other sizes, in other settings and colourings, as one table",
-        "\nEvery combination of --size, --set and --colouring is a column, after the file as it says. There is a\n"
+        "put a file beside itself at other sizes, in other settings and colourways, as one table",
+        "\nEvery combination of --size, --set and --colourway is a column, after the file as it says. There is a\n"
         "table for each quilt and one for each block; the file stays as it is.",
     )
     command.add_argument("file", metavar="FILE", help="a block file, or - for standard input")

@@ -1,4 +1,4 @@
-"""`blockdsl compare`: a file beside itself at other sizes, in other settings and colourings."""
+"""`blockdsl compare`: a file beside itself at other sizes, in other settings and colourways."""
 
 from __future__ import annotations
 
@@ -70,7 +70,7 @@ def _blocks(works: Sequence[tuple[WhatIf, Worked]]) -> Iterator[Compared]:
     columns: list[tuple[WhatIf, Sequence[BlockFacts]]] = []
     seen: set[tuple[object, str | None]] = set()
     for what_if, worked in works:
-        key = what_if.size, what_if.colouring
+        key = what_if.size, what_if.colourway
         if key not in seen:
             seen.add(key)
             columns.append((_of_block(what_if), _own_blocks(worked)))

@@ -13,6 +13,7 @@ from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
 from blockdsl.cli.telling import Teller
 from blockdsl.export.files import write_whole
 from blockdsl.pipeline import about
+from blockdsl.shapes.shape import FORMER_NAMES
 from blockdsl.syntax.format import format_text
 from blockdsl.syntax.parse import parse
 
@@ -46,7 +47,7 @@ def _laid_out(origin: Input) -> str | None:
     if not origin.readable:
         return None
     with about(origin.source.name):
-        text = format_text(origin.source)
+        text = format_text(origin.source, FORMER_NAMES)
         if text is None:
             parse(origin.source, origin.problems)
     return text

@@ -30,7 +30,7 @@ _OF_FILES: Final = frozenset({"book", "web"})
 """Kinds that are made of a whole file and not of a block."""
 
 _DIAGRAMS: Final = ("letters", "grid", "cutting")
-"""Names that a colouring's picture may not take."""
+"""Names that a colourway's picture may not take."""
 
 
 USUAL_MARGIN_MM: Final = 12.0
@@ -237,7 +237,7 @@ def pdf_bytes(document: Publication, printed: Print) -> bytes:
 
 
 def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
-    """The block in colour, in each of its colourings, with its letters, and on its grid."""
+    """The block in colour, in each of its colourways, with its letters, and on its grid."""
     yield _picture("colour_page", block, content, f"{stem}.svg", block.name)
     taken = Taken(_DIAGRAMS)
     for plan in block.colourings:
@@ -253,7 +253,7 @@ def _picture(
     content: str,
     name: str,
     title: str,
-    colouring: ColouringFacts | None = None,
+    colourway: ColouringFacts | None = None,
 ) -> Output:
     """The picture that `page.single` has under the name `page`, of a block in one of its colourings."""
 
@@ -262,10 +262,10 @@ def _picture(
         from blockdsl.page import single as picture
 
         draw: Callable[..., Page] = getattr(picture, page)
-        drawn = draw(block) if colouring is None else draw(block, colouring)
+        drawn = draw(block) if colourway is None else draw(block, colourway)
         return write_svg(drawn, title=title)
 
-    return Output(name, make, (page, content, title, colouring))
+    return Output(name, make, (page, content, title, colourway))
 
 
 def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:

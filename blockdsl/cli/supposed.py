@@ -1,9 +1,9 @@
-"""The options of what is supposed: `--size`, `--set`, `--colouring`, one of each or several to be compared."""
+"""The options of what is supposed: `--size`, `--set`, `--colourway`, one of each or several to be compared."""
 
 from __future__ import annotations
 
 import re
-from argparse import ArgumentParser, ArgumentTypeError, Namespace
+from argparse import SUPPRESS, ArgumentParser, ArgumentTypeError, Namespace
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import product
@@ -70,11 +70,16 @@ def setting(text: str) -> Setting:
     return Setting(places, pattern or None)
 
 
-def colouring(text: str) -> str:
-    """The name of a colouring; argparse turns the error into its own message."""
+def colourway(text: str) -> str:
+    """The name of a colourway; argparse turns the error into its own message."""
     if not text.strip():
-        raise ArgumentTypeError("say the name of a colouring, as the block gives it")
+        raise ArgumentTypeError("say the name of a colourway, as the block gives it")
     return text.strip()
+
+
+def _colouring(_name: str) -> str:
+    """What the option was called once."""
+    raise ArgumentTypeError("this option is now called --colourway")
 
 
 def add_options(command: ArgumentParser, *, several: bool = False) -> None:
@@ -97,23 +102,25 @@ def add_options(command: ArgumentParser, *, several: bool = False) -> None:
         **told,
     )
     command.add_argument(
-        "--colouring",
-        type=colouring,
+        "--colourway",
+        "--colorway",
+        type=colourway,
         metavar="NAME",
-        help=f"as if every block that has this colouring were in it{more}",
+        help=f"as if every block that has this colourway were in it{more}",
         **told,
     )
+    command.add_argument("--colouring", type=_colouring, metavar="NAME", help=SUPPRESS)
 
 
 def what_if_of(arguments: Namespace) -> WhatIf | None:
     """What is supposed; None when nothing is."""
-    found = _what_if(arguments.size, arguments.set, arguments.colouring)
+    found = _what_if(arguments.size, arguments.set, arguments.colourway)
     return found if found.options else None
 
 
 def what_ifs_of(arguments: Namespace) -> list[WhatIf]:
     """Every combination that is to be compared, the file as it says first."""
-    asked = product(arguments.size or [None], arguments.set or [None], arguments.colouring or [None])
+    asked = product(arguments.size or [None], arguments.set or [None], arguments.colourway or [None])
     found = [_what_if(None, None, None), *(_what_if(*each) for each in asked)]
     return list(dict.fromkeys(found))
 

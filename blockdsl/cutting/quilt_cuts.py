@@ -1,6 +1,6 @@
 """Everything that a quilt top is cut from, added up over all its blocks and its plain cloth.
 
-The units of all blocks of one kind and colouring, and of its mirror image, are made together, so batches are counted
+The units of all blocks of one kind and colourway, and of its mirror image, are made together, so batches are counted
 over the whole quilt: three units for each of four blocks, two at a time, are six pairs of squares, not eight. Triangles
 of one size are cut from common squares, whatever they are for. Neither batches nor squares are shared by two prints.
 """
@@ -124,16 +124,16 @@ def _of_blocks(quilt: QuiltDesign) -> Iterator[_Need]:
     for place, block in enumerate(quilt.blocks):
         mirror = quilt.kinds[block.kind].mirror_of
         family = block.kind if mirror is None else mirror
-        families.setdefault((family, block.colouring), {}).setdefault(block.kind, []).append(prints[place])
-    for (_, colouring), copies in sorted(families.items()):
-        yield from _of_family(quilt, colouring, copies)
+        families.setdefault((family, block.colourway), {}).setdefault(block.kind, []).append(prints[place])
+    for (_, colourway), copies in sorted(families.items()):
+        yield from _of_family(quilt, colourway, copies)
 
 
-def _of_family(quilt: QuiltDesign, colouring: str, copies: dict[int, list[Prints]]) -> Iterator[_Need]:
+def _of_family(quilt: QuiltDesign, colourway: str, copies: dict[int, list[Prints]]) -> Iterator[_Need]:
     """The blocks of one kind, and of its mirror image, in one colour plan: their units are made in common batches."""
     names = listed_names((kind.name, kind.role) for kind in quilt.kinds)
     kinds = sorted(copies)
-    designs = [as_cut(quilt, kind, colouring) for kind in kinds]
+    designs = [as_cut(quilt, kind, colourway) for kind in kinds]
     runs = [
         Run(choose_for_block(design, Problems()), tuple(copies[kind]))
         for kind, design in zip(kinds, designs, strict=True)

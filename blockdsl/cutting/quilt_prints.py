@@ -43,13 +43,13 @@ def prints_of_blocks(quilt: QuiltDesign) -> tuple[Prints, ...]:
     return tuple(tuple(sorted(set(each))) for each in found)
 
 
-def as_cut(quilt: QuiltDesign, kind: int, colouring: str) -> BlockDesign:
+def as_cut(quilt: QuiltDesign, kind: int, colourway: str) -> BlockDesign:
     """A kind of block in a colour plan, its fabrics as wide as the quilt's cloth.
 
     What is spread over prints is no wider than a fat quarter, but in the units of borders, which are cut from a length.
     """
     design = quilt.kinds[kind].design
-    plan = next((plan for plan in design.colourings if plan.name == colouring), None)
+    plan = next((plan for plan in design.colourways if plan.name == colourway), None)
     coloured = design if plan is None else recoloured(design, plan)
     in_border = quilt.kinds[kind].role == "border unit"
     spread = frozenset[str]() if in_border else frozenset(choice.fabric for choice in quilt.scraps)
@@ -71,9 +71,9 @@ def pieces_of_blocks(quilt: QuiltDesign, fabric: str) -> PiecesOf | None:
             to block, so that no batch with them is shared.
     """
     best: tuple[Fraction, PiecesOf] | None = None
-    for kind, colouring in sorted({(block.kind, block.colouring) for block in quilt.blocks}):
+    for kind, colourway in sorted({(block.kind, block.colourway) for block in quilt.blocks}):
         if quilt.kinds[kind].role == "block":
-            pieces_of = _pieces_of(quilt, (kind, colouring), fabric)
+            pieces_of = _pieces_of(quilt, (kind, colourway), fabric)
             takes = area_of(pieces_of(1))
             if takes and (best is None or takes > best[0]):
                 best = takes, pieces_of
@@ -89,7 +89,7 @@ def pieces_of_each_print(quilt: QuiltDesign, fabric: str, blocks: Sequence[tuple
     counts: dict[int, Counter[tuple[int, str]]] = {}
     for place, number in blocks:
         block = quilt.blocks[place]
-        counts.setdefault(number, Counter())[block.kind, block.colouring] += 1
+        counts.setdefault(number, Counter())[block.kind, block.colourway] += 1
     found: list[list[ClothPiece]] = []
     for number in range(1, max(counts, default=0) + 1):
         pieces: list[ClothPiece] = []

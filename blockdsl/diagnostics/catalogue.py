@@ -154,6 +154,11 @@ CATALOGUE: dict[str, Entry] = {
         "no line begins with `{word}`",
         "The first word of a line says what kind of line it is; this one is not known.",
     ),
+    "word-renamed": Entry(
+        "error",
+        "`{word}` is now called `{now}`",
+        "A word of the language has been replaced by the one that quilters use.",
+    ),
     "line-outside-declaration": Entry(
         "error",
         "the `{keyword}` line belongs to nothing",
@@ -269,7 +274,7 @@ CATALOGUE: dict[str, Entry] = {
     "fabric-unused": Entry(
         "warning",
         "the fabric `{name}` is not used",
-        "A fabric is declared and no cell, unit or colouring uses it.",
+        "A fabric is declared and no cell, unit or colourway uses it.",
     ),
     "setting-too-large": Entry(
         "error",
@@ -286,15 +291,15 @@ CATALOGUE: dict[str, Entry] = {
         "`{one}` and `{other}` both bring in {names}; what comes last stands",
         "Two files that are used declare the same name, and one of the two gives way.",
     ),
-    "colouring-idle": Entry(
+    "colourway-idle": Entry(
         "warning",
-        "the block does not use `{name}`, so this colouring changes nothing there",
-        "A colouring replaces a fabric that the block does not have.",
+        "the block does not use `{name}`, so this colourway changes nothing there",
+        "A colourway replaces a fabric that the block does not have.",
     ),
-    "colouring-merges": Entry(
+    "colourway-merges": Entry(
         "warning",
-        "in the colouring `{name}` `{one}` and `{other}` are both `{becomes}`, and they lie side by side",
-        "A colouring gives two neighbours the same fabric, so that they look like one patch.",
+        "in the colourway `{name}` `{one}` and `{other}` are both `{becomes}`, and they lie side by side",
+        "A colourway gives two neighbours the same fabric, so that they look like one patch.",
     ),
     "contrast-low": Entry(
         "warning",

@@ -37,7 +37,7 @@ from blockdsl.pictures.words import (
     many,
     say_allowance,
     say_between_marks,
-    say_colouring,
+    say_colourway,
     say_grid,
     say_method,
     say_metric_rule,
@@ -148,7 +148,7 @@ def _colourings(facts: BlockFacts) -> list[Part]:
     if not facts.colourings:
         return []
     cards = tuple(_colouring_card(facts, plan) for plan in (None, *facts.colourings))
-    return [_section(2, f"{say_colouring(facts.unit)}s".capitalize(), (Cards("colourings", cards),))]
+    return [_section(2, f"{say_colourway(facts.unit)}s".capitalize(), (Cards("colourings", cards),))]
 
 
 def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:

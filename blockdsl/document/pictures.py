@@ -46,7 +46,7 @@ def small_page(facts: BlockFacts) -> Page:
 
 
 def letters_page(facts: BlockFacts) -> Page:
-    """The line drawing with the letters of the patches."""
+    """The lettered diagram of the patches."""
     return _around(*letter_diagram(facts, _box(_LARGE_PT)))
 
 

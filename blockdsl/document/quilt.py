@@ -48,7 +48,7 @@ from blockdsl.page.quilt.scraps import say_prints
 from blockdsl.page.quilt.sheet import sizes_said
 from blockdsl.pictures.lengths import plain_extent
 from blockdsl.pictures.quilt_words import say_blocks, say_setting, say_strips_of_ring, title_of
-from blockdsl.pictures.words import CAUTIONS, many, say_colouring
+from blockdsl.pictures.words import CAUTIONS, many, say_colourway
 from blockdsl.wording import StepText
 
 _MATERIALS: Final = (
@@ -142,7 +142,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> 
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     page = page_of(block)
     named = (Run(title_of(kind), target=page),) if page else plain(title_of(kind))
-    plan_words = f"in the {say_colouring(block.unit)} {colouring}" if colouring else ""
+    plan_words = f"in the {say_colourway(block.unit)} {colouring}" if colouring else ""
     about = [text for text in (plan_words, _ROLES[kind.role]) if text]
     size = f"{plain_extent(block.finished, block.unit)} {block.unit} finished"
     return Card(

@@ -139,7 +139,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
         templates=tuple(_template(template) for template in (*pieced, *laid_on)),
         appliques=_appliques(design, lettered),
-        colourings=tuple(_colouring(plan, design, lettered) for plan in design.colourings),
+        colourings=tuple(_colouring(plan, design, lettered) for plan in design.colourways),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
         family=design.family,

@@ -183,7 +183,7 @@ def _of_prints(
             a print and share no batches.
     """
     least = fat_quarters_of_prints(spread.uses, each)
-    kinds = {(design.blocks[block].kind, design.blocks[block].colouring) for block in blocks}
+    kinds = {(design.blocks[block].kind, design.blocks[block].colourway) for block in blocks}
     if least is None or len(kinds) == 1:
         return least
     sheet = usable_fat_quarter(design.unit)

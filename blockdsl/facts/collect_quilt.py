@@ -78,7 +78,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
 def _kinds(quilt: QuiltDesign, facts_of: FactsOf) -> tuple[QuiltKindFacts, ...]:
     counts: list[Counter[str]] = [Counter() for _ in quilt.kinds]
     for place in quilt.blocks:
-        counts[place.kind][place.colouring] += 1
+        counts[place.kind][place.colourway] += 1
     return tuple(
         QuiltKindFacts(facts_of(kind.design), kind.role, sum(count.values()), tuple(sorted(count.items())))
         for kind, count in zip(quilt.kinds, counts, strict=True)

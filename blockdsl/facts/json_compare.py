@@ -43,7 +43,7 @@ def _supposed(what_if: WhatIf) -> dict[str, object]:
     return {
         "size": what_if.size_words or None,
         "set": what_if.set_words or None,
-        "colouring": what_if.colouring,
+        "colouring": what_if.colourway,
     }
 
 

@@ -153,7 +153,7 @@ def _placed(place: PlacedBlock, say: Say) -> dict[str, object]:
         "turns": turns_of(place.symmetry),
         "at": [say(place.x), say(place.y)],
         "on_point": place.on_point,
-        "colouring": place.colouring,
+        "colouring": place.colourway,
         "row": place.row,
         "column": place.column,
         "round": place.ring,

@@ -33,7 +33,7 @@ def ring_steps(
         used = Counter(piece for place, piece in piece_of.items() if quilt.cloth[place].ring == ring.number)
         action = _pieced(quilt, ring, piece_of, part_of) if ring.unit else _plain(quilt, ring, pieces, piece_of)
         blocks = Counter(
-            (place.kind, place.colouring) for place in quilt.blocks if ring.unit and place.ring == ring.number
+            (place.kind, place.colourway) for place in quilt.blocks if ring.unit and place.ring == ring.number
         )
         yield QuiltStepFacts(
             number=0,

@@ -90,10 +90,10 @@ class MiddleSteps:
         """A block of the quilt as it lies; `turned` further, in a row that is laid out another way."""
         block = self._quilt.blocks[place]
         lies = block.symmetry if turned is None else block.symmetry.then(turned)
-        key = (block.kind, block.colouring, lies)
+        key = (block.kind, block.colourway, lies)
         if key not in self._landmarks:
-            self._landmarks[key] = landmarks_of(self._kinds[block.kind].block, block.colouring, lies)
-        return QuiltPart("block", block.kind, block.colouring, self._landmarks[key])
+            self._landmarks[key] = landmarks_of(self._kinds[block.kind].block, block.colourway, lies)
+        return QuiltPart("block", block.kind, block.colourway, self._landmarks[key])
 
     def _member(self, member: InRow) -> QuiltPart:
         if member.what == "block":

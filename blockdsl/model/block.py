@@ -160,7 +160,7 @@ class BlockDesign:
     patches: tuple[Patch, ...]
     units: tuple[UnitPlace, ...]
     choices: tuple[Choice, ...]
-    colourings: tuple[ColourPlan, ...]
+    colourways: tuple[ColourPlan, ...]
     palette: tuple[Fabric, ...]
     notes: tuple[str, ...]
     family: str | None = None

@@ -59,7 +59,7 @@ class QuiltKind:
 
 @dataclass(frozen=True, slots=True)
 class PlacedBlock:
-    """One block in its place. `kind` is its place in the quilt's list of kinds, `colouring` a colour plan or nothing.
+    """One block in its place. `kind` is its place in the quilt's list of kinds, `colourway` a colour plan or nothing.
 
     The block, turned by `symmetry`, has the top left corner of its upright box at (x, y). `on_point`: it is then
     turned an eighth clockwise about that corner, which is its topmost: what lay `across` and `down` from the corner
@@ -73,7 +73,7 @@ class PlacedBlock:
     x: Exact
     y: Exact
     on_point: bool = False
-    colouring: str = ""
+    colourway: str = ""
     row: int = 0
     column: int = 0
     ring: int = 0

@@ -24,6 +24,6 @@ def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
         patches=tuple(Patch(new(patch.fabric), patch.outline, patch.curved) for patch in design.patches),
         units=tuple(replace(unit, filling=filled(unit.filling)) for unit in design.units),
         appliques=tuple(replace(piece, fabric=new(piece.fabric)) for piece in design.appliques),
-        colourings=(),
+        colourways=(),
         sizes=tuple(recoloured(size, plan) for size in design.sizes),
     )

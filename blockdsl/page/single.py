@@ -44,7 +44,7 @@ def colour_page(facts: BlockFacts, colouring: ColouringFacts | None = None) -> P
 
 
 def letters_page(facts: BlockFacts) -> Page:
-    """The line drawing with the letters of the patches, at most 6 in wide and high."""
+    """The lettered diagram of the patches, at most 6 in wide and high."""
     return _alone(*letter_diagram(facts, _box()))
 
 

@@ -102,7 +102,7 @@ def _key() -> Slice:
     for words, sign in (
         ("seam to sew now", stitches((0.0, middle), (24.0, middle))),
         ("press the seam allowances this way", arrow((4.0, middle), (18.0, middle), 13.0)),
-        ("patch letter, as in the line drawing", letter_mark("A", 12.0, middle)),
+        ("patch letter, as in the lettered diagram", letter_mark("A", 12.0, middle)),
     ):
         marks += moved(sign, x, 0.0)
         marks += line(words, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)

@@ -1,4 +1,4 @@
-"""Pictures of a block: in colour, as a line drawing with letters, its grid, and its units one by one."""
+"""Pictures of a block: in colour, as a lettered diagram, its grid, and its units one by one."""
 
 from __future__ import annotations
 
@@ -110,7 +110,7 @@ def _edge(placed: Box, thickness_pt: float = 1.0) -> Path:
 
 
 def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
-    """A line drawing with each patch's letter well inside it; and the box it fills with its outside letters.
+    """A lettered diagram with each patch's letter well inside it; and the box it fills with its outside letters.
 
     Letters that fit in none of their patches stand beside the block on leaders, for which the block is drawn smaller.
     """

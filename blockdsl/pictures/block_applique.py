@@ -1,4 +1,4 @@
-"""Letters of appliqué in a line drawing, and of the patches that lie half under it."""
+"""Letters of appliqué in a lettered diagram, and of the patches that lie half under it."""
 
 from __future__ import annotations
 

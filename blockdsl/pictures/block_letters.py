@@ -1,4 +1,4 @@
-"""Letters in the patches of a line drawing: inside where there is room, else beside the block on a thin leader."""
+"""Letters in the patches of a lettered diagram: inside where there is room, else beside the block on a thin leader."""
 
 from __future__ import annotations
 

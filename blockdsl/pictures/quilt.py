@@ -125,7 +125,7 @@ class QuiltPainter:
         places: dict[tuple[int, str, Tints], list[Place]] = {}
         for index, shift in members:
             block = self._facts.placed[index]
-            look = (block.kind, block.colouring, self._tints.get(index, ()))
+            look = (block.kind, block.colourway, self._tints.get(index, ()))
             places.setdefault(look, []).append(self.place_of(block, shift))
         return [
             Stamp(f"{self._name}-{number}", self._once(*look), tuple(found))

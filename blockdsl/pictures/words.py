@@ -95,9 +95,9 @@ def is_by_patch(cut: CutFacts) -> bool:
     return cut.method == _ORDINARY_METHOD
 
 
-def say_colouring(unit: RulerUnit) -> str:
-    """`coloring` on a sheet in inches, which is in American English, `colouring` on one in centimetres."""
-    return "coloring" if unit == "in" else "colouring"
+def say_colourway(unit: RulerUnit) -> str:
+    """`colorway` on a sheet in inches, which is in American English, `colourway` on one in centimetres."""
+    return "colorway" if unit == "in" else "colourway"
 
 
 def say_method(method: str) -> str:
@@ -258,7 +258,7 @@ def _say_fabrics(facts: BlockFacts, colouring: ColouringFacts | None) -> str:
 
 def say_colour_picture(facts: BlockFacts, colouring: ColouringFacts | None = None) -> str:
     """Alternative text of the block in colour."""
-    plan = "" if colouring is None else f", {say_colouring(facts.unit)} {colouring.name}"
+    plan = "" if colouring is None else f", {say_colourway(facts.unit)} {colouring.name}"
     return (
         f"{facts.name}{plan} in colour: {plain_extent(facts.finished, facts.unit)} {facts.unit} finished, "
         f"{many(len(facts.placed), 'patch', 'patches')} of {_say_fabrics(facts, colouring)}."
@@ -266,12 +266,12 @@ def say_colour_picture(facts: BlockFacts, colouring: ColouringFacts | None = Non
 
 
 def say_letter_picture(facts: BlockFacts) -> str:
-    """Alternative text of the line drawing."""
+    """Alternative text of the lettered diagram."""
     counts: dict[str, int] = {}
     for patch in facts.placed:
         counts[patch.label] = counts.get(patch.label, 0) + 1
     letters = ", ".join(f"{many(count, 'patch', 'patches')} {label}" for label, count in sorted(counts.items()))
-    return f"Line drawing of {facts.name} with the letters of its patches: {letters}."
+    return f"Lettered diagram of {facts.name} with the letters of its patches: {letters}."
 
 
 def say_unit_picture(unit: UnitFacts, unit_of_length: RulerUnit) -> str:

@@ -15,7 +15,7 @@ OPTIONS = ("strip", "rounds")
 
 
 def _read(words: WordReader) -> Filling | None:
-    if not words.is_next("centre") or not (centre := words.word()) or not words.is_next("with"):
+    if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     named = words.several(*OPTIONS)
     wide: Fraction | None = Fraction(1)

@@ -23,7 +23,7 @@ Corners = tuple[Corner, ...]
 
 
 def _read(words: WordReader) -> Filling | None:
-    if not words.is_next("centre") or not (centre := words.word()) or not words.is_next("with"):
+    if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     straight = words.several(until="diagonal") if words.is_next("straight") else ()
     diagonal = words.several(*OPTIONS) if words.is_next("diagonal") else ()

@@ -37,7 +37,7 @@ class Shape:
     there are `rounds` about a first patch, in the order of sewing. `count` tells about how many there will be, for
     shapes that draw as many as the box takes, and `measured` what of their patches should fall on the ruler: what it
     rounds up there adds up along a row. `parts` are the runs of patches, each by its first
-    and the one after its last, that are sewn by themselves before they are joined.
+    and the one after its last, that are sewn by themselves before they are joined. `former` are names that it had once.
     """
 
     name: str
@@ -53,6 +53,7 @@ class Shape:
     count: Callable[[Filling, Exact, Exact], int] | None = None
     measured: Callable[[Filling, Exact, Exact], Exact] | None = None
     parts: Callable[[Filling, Exact, Exact], tuple[tuple[int, int], ...]] | None = None
+    former: tuple[str, ...] = ()
 
     def wants(self, filling: Filling) -> Fraction | None:
         """Width over height of these words: that of the shape, or what the words themselves come to."""
@@ -77,7 +78,6 @@ def _all_shapes() -> dict[str, Shape]:
         log,
         long_diamond,
         octagon,
-        peak,
         pineapple,
         quarters,
         rails,
@@ -88,6 +88,7 @@ def _all_shapes() -> dict[str, Shape]:
         square,
         star45,
         trapezoid,
+        triangle_in_square,
         triangles60,
         tumblers,
     )
@@ -109,7 +110,7 @@ def _all_shapes() -> dict[str, Shape]:
         hexagons,
         cubes,
         half_rectangle,
-        peak,
+        triangle_in_square,
         long_diamond,
         kite,
         trapezoid,
@@ -128,3 +129,6 @@ def _all_shapes() -> dict[str, Shape]:
 
 SHAPES: dict[str, Shape] = {}
 SHAPES.update(_all_shapes())
+
+FORMER_NAMES: dict[str, str] = {old: shape.name for shape in SHAPES.values() for old in shape.former}
+"""Names that shapes had once, and what is written now."""

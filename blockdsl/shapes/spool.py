@@ -14,7 +14,7 @@ USUAL_CUT = Fraction(1, 4)
 
 
 def _read(words: WordReader) -> Filling | None:
-    if not words.is_next("centre") or not (centre := words.word()) or not words.is_next("with"):
+    if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     ends, sides = words.word(), words.word()
     cut = words.number() if words.is_next("cut") else USUAL_CUT

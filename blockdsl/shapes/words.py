@@ -35,9 +35,9 @@ class WordReader:
             return found.value
         return None
 
-    def is_next(self, text: str) -> bool:
-        """Whether the next word is `text`; if so it is passed over."""
-        if not self.done and isinstance(found := self._words[self._next], Word) and found.text == text:
+    def is_next(self, *spellings: str) -> bool:
+        """Whether the next word is this one, in any of its spellings; if so it is passed over."""
+        if not self.done and isinstance(found := self._words[self._next], Word) and found.text in spellings:
             self._next += 1
             return True
         return False

@@ -249,8 +249,8 @@ class Make:
 
 
 @dataclass(frozen=True, slots=True)
-class Colouring:
-    """`colouring "Night" fog=slate slate=fog`."""
+class Colourway:
+    """`colourway "Night" fog=slate slate=fog`."""
 
     span: Span
     name: Text
@@ -341,7 +341,7 @@ BlockLine = (
     | Make
     | Grain
     | Compare
-    | Colouring
+    | Colourway
     | Family
     | Origin
     | Press

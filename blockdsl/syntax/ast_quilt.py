@@ -95,8 +95,8 @@ class TurnRule:
 
 
 @dataclass(frozen=True, slots=True)
-class ColouringRule:
-    """`colouring "Night" on every second`."""
+class ColourwayRule:
+    """`colourway "Night" on every second`."""
 
     span: Span
     name: Text
@@ -220,7 +220,7 @@ QuiltOwnLine = (
     | Fill
     | Alternate
     | TurnRule
-    | ColouringRule
+    | ColourwayRule
     | Sash
     | Band
     | Binding

@@ -18,7 +18,7 @@ from blockdsl.syntax.ast import (
     BookText,
     By,
     Chapter,
-    Colouring,
+    Colourway,
     Columns,
     Compare,
     Corner,
@@ -264,12 +264,12 @@ def _make(place: Place, span: Span, tree: LineTree) -> Make:
     return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)), number)
 
 
-def _colouring(place: Place, span: Span, tree: LineTree) -> Colouring:
+def _colourway(place: Place, span: Span, tree: LineTree) -> Colourway:
     changes = []
     for change in _trees(tree, "change"):
         before, after = _tokens(change, "NAME")
         changes.append((place.word(before), place.word(after)))
-    return Colouring(span, place.text(_token(tree, "TEXT")), tuple(changes))
+    return Colourway(span, place.text(_token(tree, "TEXT")), tuple(changes))
 
 
 def _note(place: Place, span: Span, tree: LineTree) -> Note:
@@ -395,7 +395,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], LineNode]]] = {
     "make": _make,
     "grain": _grain,
     "compare": _compare,
-    "colouring": _colouring,
+    "colourway": _colourway,
     "note": _note,
     "family": _family,
     "source": _source,

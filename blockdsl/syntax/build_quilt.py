@@ -15,7 +15,7 @@ from blockdsl.syntax.ast_quilt import (
     Band,
     Binding,
     BlocksSize,
-    ColouringRule,
+    ColourwayRule,
     ExpectBlocks,
     Fill,
     Pattern,
@@ -129,8 +129,8 @@ def _turn(_place: Place, span: Span, tree: LineTree) -> TurnRule:
     return TurnRule(span, _turns(_maybe(tree, "MARKS")), _where(tree))
 
 
-def _colouring(place: Place, span: Span, tree: LineTree) -> ColouringRule:
-    return ColouringRule(span, _title(place, tree), _where(tree))
+def _colourway(place: Place, span: Span, tree: LineTree) -> ColourwayRule:
+    return ColourwayRule(span, _title(place, tree), _where(tree))
 
 
 # --- what lies between and around --------------------------------------------------------------
@@ -176,12 +176,18 @@ def _band(place: Place, span: Span, word: Literal["border", "round"], tree: Line
         width=length_of(place, tree),
         what=_title_or_name(place, tree),
         turns=_turns(_maybe(tree, "TURNS")),
-        joint=cast("Literal['butted', 'mitred'] | None", str(said["joint"]) if "joint" in said else None),
+        joint=_joint(said.get("joint")),
         corner=corner,
         pieced=tree.data == "pieced",
         top_first="TOP" in said,
         along_length="ALONG" in said,
     )
+
+
+def _joint(token: Token | None) -> Literal["butted", "mitred"] | None:
+    if token is None:
+        return None
+    return "butted" if token.type == "BUTTED" else "mitred"
 
 
 # --- what the whole quilt takes ----------------------------------------------------------------
@@ -242,7 +248,7 @@ _BUILD: Final[dict[str, Callable[[Place, Span, LineTree], QuiltLine]]] = {
     "fill": _fill,
     "alternate": _alternate,
     "turn": _turn,
-    "colouring": _colouring,
+    "colourway": _colourway,
     "sash": _sash,
     "border": _border,
     "round": _round,

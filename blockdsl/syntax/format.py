@@ -6,8 +6,9 @@ declaration belongs to it.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 from typing import Final, Literal
 
 from blockdsl.diagnostics import Problems, Source
@@ -49,25 +50,32 @@ class _Line:
     deep: bool = False
 
 
-def format_text(source: Source) -> str | None:
+def format_text(source: Source, renamed: Mapping[str, str] = MappingProxyType({})) -> str | None:
     """The text in its usual form; None when it has slips of grammar, for then its meaning is not sure.
 
-    Formatting twice gives the same as once, and the ast stays the same, spans apart.
+    Words of old become those of today; `renamed` says which shapes have a new name. Formatting twice gives the same
+    as once, and the ast stays the same, spans and such names apart.
     """
     if is_too_large(source):
         return None
     problems = Problems()
     lines = list(read_lines(source, problems))
     assemble(lines, problems)
-    if any(problem.severity == "error" for problem in problems):
+    if any(problem.severity == "error" and problem.code != "word-renamed" for problem in problems):
         return None
-    written = _with_blank_lines(_indented(list(_grouped(lines))))
+    written = _with_blank_lines(_indented(list(_grouped(lines, _in_this_file(lines, renamed)))))
     laid_out = "".join(f"{text}\n" for text in _in_columns(written))
     # Columns set apart may take a file that is all but too large over the limit: then it stays as it is.
     return source.text if is_too_large(Source(source.name, laid_out)) else laid_out
 
 
-def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
+def _in_this_file(lines: Sequence[ReadLine], renamed: Mapping[str, str]) -> Mapping[str, str]:
+    """The shapes to be renamed: not those whose old name is a unit's of this file, for which `make` may stand."""
+    units = {line.node.name.text for line in lines if isinstance(line.node, UnitDeclaration)}
+    return {old: new for old, new in renamed.items() if old not in units}
+
+
+def _grouped(lines: Iterable[ReadLine], renamed: Mapping[str, str]) -> Iterator[_Line]:
     """Each line with its kind and the group that it is aligned with."""
     declaration, fabrics, in_chapter = 0, 0, False
     for number, line in enumerate(lines, start=1):
@@ -81,7 +89,7 @@ def _grouped(lines: Iterable[ReadLine]) -> Iterator[_Line]:
             fabrics = 0
             yield _Line("line", (raw.text.strip(),), raw.comment)
             continue
-        parts = line_parts(raw, node, in_quilt=line.in_quilt)
+        parts = line_parts(raw, node, renamed, in_quilt=line.in_quilt)
         if line.in_quilt or isinstance(node, BookBlock | BookQuilt) or raw.keyword not in DECLARATIONS:
             deep = in_chapter and isinstance(node, BookBlock | BookQuilt | BookText)
             in_chapter = deep or isinstance(node, Chapter)

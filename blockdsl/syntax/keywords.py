@@ -13,11 +13,14 @@ class LineKind:
     """`home`: it declares something, or belongs in units and blocks, in blocks only, in quilts only, or in books.
 
     A line whose home is `maker` is a maker's own way of working: it stands in her `maker`, and in a book, a quilt or a
-    block, where it wins; one whose home is `maker alone` stands nowhere else. `usage` is an example.
+    block, where it wins; one whose home is `maker alone` stands nowhere else. `usage` is an example. The word may be
+    spelled as in `also`; `former` are words that it had once, which are read and reported.
     """
 
     home: Home
     usage: str
+    also: tuple[str, ...] = ()
+    former: tuple[str, ...] = ()
 
 
 QUILT_KINDS: Final[dict[str, LineKind]] = {
@@ -31,13 +34,18 @@ QUILT_KINDS: Final[dict[str, LineKind]] = {
     "fill": LineKind("quilt", "`fill fog`"),
     "alternate": LineKind("quilt", '`alternate "Chain"` or `alternate fog`'),
     "turn": LineKind("quilt", "`turn > on even rows`, `on odd columns`, `on every second` or `on all`"),
-    "colouring": LineKind("quilt", '`colouring "Night" on even rows`, `on odd columns`, `on every second` or `on all`'),
+    "colourway": LineKind(
+        "quilt",
+        '`colourway "Night" on even rows`, `on odd columns`, `on every second` or `on all`',
+        also=("colorway",),
+        former=("colouring",),
+    ),
     "sash": LineKind("quilt", "`sash 1 1/2 in slate posts lantern outer`"),
     "border": LineKind("quilt", "`border 2 in lantern mitred` or `border 3 in pieced beam corners slate`"),
     "round": LineKind("quilt", '`round 2 in lantern`, `round 3 in pieced beam` or `round "Chain"`'),
     "binding": LineKind("quilt", "`binding 2 1/4 in slate straight` or `bias`"),
     "backing": LineKind("quilt", "`backing fog overage 4 in`"),
-    "wadding": LineKind("quilt", "`wadding overage 4 in`"),
+    "wadding": LineKind("quilt", "`wadding overage 4 in`", also=("batting",)),
     "sleeve": LineKind("quilt", "`sleeve 4 in fog`"),
     "scraps": LineKind("quilt", "`scraps lantern from 8 fat quarters`"),
     "fabric": LineKind("quilt", "`fabric width 40 in usable`"),
@@ -76,7 +84,9 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
     "make": LineKind("block", "`make half as two at a time` or `make 4 of half as two at a time`"),
     "grain": LineKind("block", "`grain B long edge` or `grain B short edges`"),
     "compare": LineKind("block", "`compare methods`"),
-    "colouring": LineKind("block", '`colouring "Night" fog=slate slate=fog`'),
+    "colourway": LineKind(
+        "block", '`colourway "Night" fog=slate slate=fog`', also=("colorway",), former=("colouring",)
+    ),
     "family": LineKind("block", "`family nine-patch`"),
     "source": LineKind("block", '`source "Listed in a book of 1915."`'),
     "expect": LineKind(
@@ -91,7 +101,14 @@ LINE_KINDS: Final[dict[str, LineKind]] = QUILT_KINDS | {
 }
 """Every kind of line that can be read."""
 
-KEYWORDS: Final = frozenset(LINE_KINDS)
+FORMER: Final[dict[str, str]] = {old: word for word, kind in LINE_KINDS.items() for old in kind.former}
+"""Words that lines once began with, and what is written now."""
+
+_SPELLINGS: Final[dict[str, str]] = FORMER | {other: word for word, kind in LINE_KINDS.items() for other in kind.also}
+
+KEYWORDS: Final = frozenset(LINE_KINDS) | frozenset(_SPELLINGS) - frozenset(FORMER)
+"""Words that a line may begin with, in every spelling of today."""
+
 DECLARATIONS: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind.home == "file")
 
 BOOK_MEMBERS: Final = frozenset({"block", "quilt"})
@@ -102,3 +119,8 @@ MAKER_LINES: Final = frozenset(word for word, kind in LINE_KINDS.items() if kind
 
 QUILT_LINES: Final = frozenset(QUILT_KINDS)
 """Lines that tell a quilt from the name of one in a book."""
+
+
+def keyword_of(word: str) -> str:
+    """The keyword as the table has it, whichever way it is spelled; any other word stays as it is."""
+    return _SPELLINGS.get(word, word)

@@ -14,6 +14,7 @@ from types import MappingProxyType
 from typing import Final
 
 from blockdsl.diagnostics import Source, Span
+from blockdsl.syntax.keywords import keyword_of
 
 DEEPEST: Final = 32
 """Brackets may be nested this deep, and no deeper."""
@@ -42,9 +43,14 @@ class RawLine:
     slip: Slip | None
 
     @property
-    def keyword(self) -> str:
-        """The first word, up to a space."""
+    def word(self) -> str:
+        """The first word as it is written, up to a space."""
         return next(iter(self.text.split(maxsplit=1)), "")
+
+    @property
+    def keyword(self) -> str:
+        """The first word in its one usual spelling."""
+        return keyword_of(self.word)
 
     def span(self, start: int = 0, stop: int | None = None) -> Span:
         """The place of `text[start:stop]` in the source."""

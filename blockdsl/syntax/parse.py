@@ -137,7 +137,7 @@ class _Gathering:
         if self._complained:
             return
         self._complained = True
-        span = raw.span(0, len(raw.keyword))
+        span = raw.span(0, len(raw.word))
         if self._head is None:
             advice = advice or _BEGIN.format(keyword=raw.keyword)
             self._problems.report("line-outside-declaration", span, help=advice, keyword=raw.keyword)

@@ -19,6 +19,7 @@ from blockdsl.syntax.grammar import parse_line, parse_quilt_line
 from blockdsl.syntax.keywords import (
     BOOK_MEMBERS,
     DECLARATIONS,
+    FORMER,
     KEYWORDS,
     LINE_KINDS,
     MAKER_LINES,
@@ -126,7 +127,9 @@ def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
     if raw.keyword not in KEYWORDS:
         return ReadLine(raw, _damaged(raw, unknown_line(raw), problems))
     try:
-        return ReadLine(raw, build_line(raw, parse_line(raw.text)))
+        node = build_line(raw, parse_line(raw.text))
+        _report_former(raw, problems)
+        return ReadLine(raw, node)
     except UnexpectedInput as error:
         slip = explain(raw, error)
     except SlipFound as found:
@@ -138,12 +141,25 @@ def _read_line_of_a_quilt(raw: RawLine, problems: Problems) -> ReadLine:
     if raw.slip is not None:
         return ReadLine(raw, _damaged(raw, raw.slip, problems))
     try:
-        return ReadLine(raw, build_quilt_line(raw, parse_quilt_line(raw.text)), in_quilt=True)
+        node = build_quilt_line(raw, parse_quilt_line(raw.text))
+        _report_former(raw, problems)
+        return ReadLine(raw, node, in_quilt=True)
     except UnexpectedInput as error:
         slip = explain(raw, error, in_quilt=True)
     except SlipFound as found:
         slip = found.slip
     return ReadLine(raw, _damaged(raw, slip, problems))
+
+
+def _report_former(raw: RawLine, problems: Problems) -> None:
+    """Report the word that a line begins with, where it had another name once; the line holds all the same."""
+    if now := FORMER.get(raw.word):
+        problems.report("word-renamed", raw.span(0, len(raw.word)), word=raw.word, now=now, help=renamed_help(now))
+
+
+def renamed_help(now: str) -> str:
+    """How a word of old is brought up to date."""
+    return f"write `{now}`; `blockdsl format` rewrites the whole file"
 
 
 def _damaged(raw: RawLine, slip: Slip, problems: Problems) -> Damaged:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Final
 
 LINES: Final[dict[str, str]] = {
-    "batting": "`wadding overage 4 in`",
     "lattice": "`sash 1 1/2 in slate`",
     "sashing": "`sash 1 1/2 in slate`",
     "cornerstone": "`sash 1 1/2 in slate posts lantern`",
@@ -15,9 +14,8 @@ LINES: Final[dict[str, str]] = {
     "triangles": "`fill fog`, which side and corner triangles are of",
     "on": "`set on point 4 x 6 of …`",
     "layout": "`set straight 4 x 6 of …`",
-    "color": "`fabric fog … #dfe3e0` for cloth, and `colouring` for another colour plan",
-    "colour": "`fabric fog … #dfe3e0` for cloth, and `colouring` for another colour plan",
-    "colorway": "`colouring`",
+    "color": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
+    "colour": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
 }
 """For a word that begins no line how the line is written that is meant."""
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Final
 
 from lark import Token
@@ -10,28 +12,34 @@ from blockdsl.syntax.ast import (
     Cell,
     Continue,
     FabricDeclaration,
+    Make,
     NameCell,
     PairCell,
     Row,
     ShapeCell,
     Text,
+    UnitDeclaration,
     Word,
 )
 from blockdsl.syntax.ast_quilt import QuiltRow, RowPlace
 from blockdsl.syntax.grammar import parse_line, parse_quilt_line
+from blockdsl.syntax.keywords import FORMER
 from blockdsl.syntax.lines import RawLine
 
 _TIGHT_AFTER: Final = {"OPEN"}
 _TIGHT_BEFORE: Final = {"CLOSE", "TURNS"}
 
 
-def line_parts(line: RawLine, node: object, *, in_quilt: bool = False) -> tuple[str, ...]:
+def line_parts(
+    line: RawLine, node: object, renamed: Mapping[str, str] = MappingProxyType({}), *, in_quilt: bool = False
+) -> tuple[str, ...]:
     """The parts of a line that stand in columns of their own: keyword and cells of a row, the words of a fabric.
 
-    Any other line is one part. The line has no slip. `in_quilt`: it is one of a quilt.
+    Any other line is one part. The line has no slip. `in_quilt`: it is one of a quilt. `renamed`: shapes that have a
+    new name, which is written for the old one.
     """
     if isinstance(node, Row):
-        return ("row", *(_cell(cell) for cell in node.cells))
+        return ("row", *(_cell(cell, renamed) for cell in node.cells))
     if isinstance(node, QuiltRow):
         return ("row", *(_place(place) for place in node.places))
     parse = parse_quilt_line if in_quilt else parse_line
@@ -39,17 +47,28 @@ def line_parts(line: RawLine, node: object, *, in_quilt: bool = False) -> tuple[
     if isinstance(node, FabricDeclaration):
         first = [_token(token) for token in tokens[:4]]
         return (*first, " ".join(_token(token) for token in tokens[4:])) if len(tokens) > 4 else tuple(first)
-    return (_joined(tokens),)
+    return (_joined(tokens, _new_words(line, node, renamed)),)
 
 
-def _joined(tokens: list[Token]) -> str:
-    in_colouring = tokens[0].type == "COLOURING"
+def _new_words(line: RawLine, node: object, renamed: Mapping[str, str]) -> dict[int | None, str]:
+    """Words of the line that are called something else now, by their place in it."""
+    found: dict[int | None, str] = {0: FORMER[line.word]} if line.word in FORMER else {}
+    shape = node.shape.shape if isinstance(node, UnitDeclaration) and node.shape else None
+    shape = node.what if isinstance(node, Make) else shape
+    if shape is not None and shape.text in renamed:
+        found[shape.span.start - line.start] = renamed[shape.text]
+    return found
+
+
+def _joined(tokens: list[Token], new_words: Mapping[int | None, str]) -> str:
+    in_colourway = tokens[0].type == "COLOURWAY"
     text = ""
     glued = True
     for token in tokens:
-        close = glued or token.type in _TIGHT_BEFORE or (in_colouring and token.type == "EQUALS")
-        text += _token(token) if close else f" {_token(token)}"
-        glued = token.type in _TIGHT_AFTER or (in_colouring and token.type == "EQUALS")
+        close = glued or token.type in _TIGHT_BEFORE or (in_colourway and token.type == "EQUALS")
+        word = new_words.get(token.start_pos) or _token(token)
+        text += word if close else f" {word}"
+        glued = token.type in _TIGHT_AFTER or (in_colourway and token.type == "EQUALS")
     return text
 
 
@@ -74,7 +93,7 @@ def _place(place: RowPlace) -> str:
     return (quoted(written) if isinstance(place.name, Text) else written) + "".join(place.turns)
 
 
-def _cell(cell: Cell) -> str:
+def _cell(cell: Cell, renamed: Mapping[str, str]) -> str:
     if isinstance(cell, Continue):
         return cell.span.text
     turns = "".join(cell.turns)
@@ -82,11 +101,11 @@ def _cell(cell: Cell) -> str:
         return cell.name.span.text + turns
     if isinstance(cell, PairCell):
         return f"{cell.left.span.text}{cell.slope}{cell.right.span.text}{turns}"
-    return _shape(cell) + turns
+    return _shape(cell, renamed) + turns
 
 
-def _shape(cell: ShapeCell) -> str:
-    words = [cell.call.shape.span.text]
+def _shape(cell: ShapeCell, renamed: Mapping[str, str]) -> str:
+    words = [renamed.get(cell.call.shape.text, cell.call.shape.span.text)]
     for word in cell.call.words:
         times = isinstance(word, Word) and word.text == "x"
         words.append("x" if times else " ".join(word.span.text.split()))

@@ -171,11 +171,11 @@ def roots() -> None:
 
 
 def large_quilt(across: int, down: int) -> Source:
-    """A quilt of so many blocks of 60 patches, with sashing, posts and two colourings."""
+    """A quilt of so many blocks of 60 patches, with sashing, posts and two colourways."""
     fabrics = "".join(f'fabric {name} "{name}" #{colour}\n' for name, colour in (("a", "eeeeee"), ("b", "2f5f8f")))
-    block = 'block "Sixty"\n  size 5 x 3 in\n' + "  row a b a b a b a b a b\n" * 6 + '  colouring "Other" a=b b=a\n'
+    block = 'block "Sixty"\n  size 5 x 3 in\n' + "  row a b a b a b a b a b\n" * 6 + '  colourway "Other" a=b b=a\n'
     setting = f'  set straight {across} x {down} of "Sixty"\n  sash 1 in b posts a\n'
-    setting += '  colouring "Other" on every second\n'
+    setting += '  colourway "Other" on every second\n'
     return Source("quilt.block", f'{fabrics}\n{block}\nquilt "Large"\n{setting}')
 
 

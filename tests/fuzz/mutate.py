@@ -94,7 +94,7 @@ _LINES = (
     ),
     *("make half as foundation", "make half as two at a time", "make geese as four at a time", "make x as y"),
     *(
-        'colouring "x" a=b',
+        'colourway "x" a=b',
         'note ""',
         'source ""',
         "family star",

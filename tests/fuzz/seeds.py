@@ -47,7 +47,7 @@ block "Everything"
   make chess as strip set
   make snowball as stitch and flip
   trim 1/8 in
-  colouring "Dusk" shore=ink ink=shore
+  colourway "Dusk" shore=ink ink=shore
   note "Press towards the kelp."
 
 quilt "Everything set"

@@ -115,7 +115,7 @@ def _block(chance: random.Random, title: str, names: list[str], *, metric: bool)
     if chance.random() < 0.3:
         lines.append(f"  note {_words(chance)}")
     if chance.random() < 0.3:
-        lines.append(f"  colouring {_words(chance)} {names[0]}={names[1]} {names[1]}={names[0]}")
+        lines.append(f"  colourway {_words(chance)} {names[0]}={names[1]} {names[1]}={names[0]}")
     if chance.random() < 0.2:
         lines.append("  measure 1 mm" if metric else "  measure 1/16 in")
     if chance.random() < 0.2:

@@ -93,7 +93,7 @@ CELLS = {
     "bars": "(bars fog moss slate lantern)",
     "checker": "(checker 3 x 3 fog moss)",
     "half-rectangle": "(half-rectangle fog slate)",
-    "peak": "(peak lantern on fog moss)",
+    "triangle-in-square": "(triangle-in-square lantern on fog moss)",
     "long-diamond": "(long-diamond lantern on fog slate moss fog)",
     "kite": "(kite lantern on fog moss)",
     "trapezoid": "(trapezoid lantern on fog moss)",

@@ -88,7 +88,7 @@ block_lines = st.one_of(
     words("measure", lengths),
     words("trim", lengths),
     words("make", names, "as two at a time"),
-    st.tuples(quoted, names, names).map(lambda found: f"colouring {found[0]} {found[1]} = {found[2]} fog=fog"),
+    st.tuples(quoted, names, names).map(lambda found: f"colourway {found[0]} {found[1]} = {found[2]} fog=fog"),
     st.tuples(names, numbers, numbers).map(
         lambda found: f"expect cut {found[0]} 4 rectangles {found[1]} x {found[2]} once"
     ),
@@ -116,7 +116,7 @@ quilt_lines = st.one_of(
     words("fill", names),
     words("alternate", st.one_of(names, quoted)),
     words("turn ~> on", wheres),
-    words("colouring", quoted, "on", wheres),
+    words("colourway", quoted, "on", wheres),
     words("sash", lengths, names, "posts", names, "outer"),
     bands.flatmap(lambda found: words(*found)),
     words("binding", lengths, names, "bias"),

@@ -11,7 +11,7 @@ from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.syntax import ast, ast_quilt
 
-Rule = ast_quilt.TurnRule | ast_quilt.ColouringRule
+Rule = ast_quilt.TurnRule | ast_quilt.ColourwayRule
 _EVERY_SECOND: Final = "every second"
 
 
@@ -71,7 +71,7 @@ def with_rules(choose: Chooser, lines: Sequence[ast.QuiltLine], *, on_point: boo
 
 
 def _mark(here: Here) -> object:
-    return here.fabric if isinstance(here, PlainSquare) else (id(here.design), here.symmetry, here.colouring)
+    return here.fabric if isinstance(here, PlainSquare) else (id(here.design), here.symmetry, here.colourway)
 
 
 def _changed(here: Here, rules: Sequence[Rule]) -> Here:
@@ -80,6 +80,6 @@ def _changed(here: Here, rules: Sequence[Rule]) -> Here:
             break
         if isinstance(rule, ast_quilt.TurnRule):
             here = replace(here, symmetry=here.symmetry.then(from_turns("".join(rule.turns))))
-        elif any(plan.name == rule.name.text for plan in here.design.colourings):
-            here = replace(here, colouring=rule.name.text)
+        elif any(plan.name == rule.name.text for plan in here.design.colourways):
+            here = replace(here, colourway=rule.name.text)
     return here

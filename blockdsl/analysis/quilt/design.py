@@ -13,7 +13,7 @@ from blockdsl.analysis.quilt.choosing import by_rows, every_second, with_rules
 from blockdsl.analysis.quilt.fabrics import fabrics_of
 from blockdsl.analysis.quilt.fits import (
     are_alike,
-    colourings_are_known,
+    colourways_are_known,
     few_enough,
     halves_fit,
     is_square,
@@ -194,7 +194,7 @@ class QuiltReader:
         alternate = first_line(lines, ast_quilt.Alternate)
         fits = are_alike(plan.main, designs, alternate.span if alternate else span, problems)
         fits = turns_fit(plan.main, lines, rows, problems) and fits
-        fits = colourings_are_known(lines, designs, problems) and fits
+        fits = colourways_are_known(lines, designs, problems) and fits
         if plan.on_point:
             fits = is_square(plan.main, span, problems) and fits
         if (plan.on_point and plan.fill is None) or (plan.setting == "strippy" and plan.strip is None):
@@ -253,9 +253,9 @@ def _named(cloth: Iterable[PlacedCloth], finish: Finish) -> set[str]:
 
 
 def _of_blocks(quilt: QuiltDesign) -> list[str]:
-    """The fabrics that its blocks are pieced from, whatever their colouring, in order."""
+    """The fabrics that its blocks are pieced from, whatever their colourway, in order."""
     names = {fabric.name for kind in quilt.kinds for fabric in kind.design.fabrics}
-    names |= {new for kind in quilt.kinds for plan in kind.design.colourings for _, new in plan.replaces}
+    names |= {new for kind in quilt.kinds for plan in kind.design.colourways for _, new in plan.replaces}
     return [fabric.name for fabric in quilt.fabrics if fabric.name in names]
 
 

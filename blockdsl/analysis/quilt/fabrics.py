@@ -17,9 +17,9 @@ def fabrics_of(
     """
     used = set(named)
     of_blocks: dict[str, Fabric] = {}
-    for kind, colouring in sorted({(place.kind, place.colouring) for place in blocks}):
+    for kind, colourway in sorted({(place.kind, place.colourway) for place in blocks}):
         design = kinds[kind].design
-        replaces = next((dict(plan.replaces) for plan in design.colourings if plan.name == colouring), {})
+        replaces = next((dict(plan.replaces) for plan in design.colourways if plan.name == colourway), {})
         declared = {fabric.name: fabric for fabric in design.palette}
         for fabric in design.fabrics:
             name = replaces.get(fabric.name, fabric.name)

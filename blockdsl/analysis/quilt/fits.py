@@ -96,15 +96,15 @@ def halves_fit(
     return True
 
 
-def colourings_are_known(lines: Sequence[ast.QuiltLine], designs: Sequence[BlockDesign], problems: Problems) -> bool:
+def colourways_are_known(lines: Sequence[ast.QuiltLine], designs: Sequence[BlockDesign], problems: Problems) -> bool:
     """Whether some block has each colour plan that a rule names; what none has is reported."""
-    known = {plan.name for design in designs for plan in design.colourings}
+    known = {plan.name for design in designs for plan in design.colourways}
     complete = True
     for line in lines:
-        if isinstance(line, ast_quilt.ColouringRule) and line.name.text not in known:
+        if isinstance(line, ast_quilt.ColourwayRule) and line.name.text not in known:
             near = nearest_word(line.name.text, known)
-            advice = f'did you mean "{near}"?' if near else "give the block such a `colouring` line"
-            problems.report("name-unknown", line.name.span, kind="colouring", name=line.name.text, help=advice)
+            advice = f'did you mean "{near}"?' if near else "give the block such a `colourway` line"
+            problems.report("name-unknown", line.name.span, kind="colourway", name=line.name.text, help=advice)
             complete = False
     return complete
 

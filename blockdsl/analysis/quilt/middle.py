@@ -31,7 +31,7 @@ class BlockHere:
 
     design: BlockDesign
     symmetry: Symmetry = IDENTITY
-    colouring: str = ""
+    colourway: str = ""
 
 
 Here = BlockHere | PlainSquare
@@ -87,14 +87,14 @@ class Top:
         if key not in self._mirrors:
             self._mirrors[key] = mirror_image(here.design)
         mirrored = self._mirrors[key]
-        return here if mirrored is None else BlockHere(mirrored, MIRROR.then(here.symmetry), here.colouring)
+        return here if mirrored is None else BlockHere(mirrored, MIRROR.then(here.symmetry), here.colourway)
 
     def put_block(self, here: BlockHere, x: Exact, y: Exact, row: int, column: int) -> InRow:
         """A whole block with its top left corner at (x, y) of the middle."""
         here = self.as_sewn(here)
         kind = self.kind_of(here.design, "block")
         place = PlacedBlock(
-            kind, here.symmetry, self.left + x, self.top + y, colouring=here.colouring, row=row, column=column
+            kind, here.symmetry, self.left + x, self.top + y, colourway=here.colourway, row=row, column=column
         )
         return self.add(place)
 
@@ -109,7 +109,7 @@ class Top:
         kind = self.kind_of(self._halves[key], "half block")
         x, y, row, column = at
         place = PlacedBlock(
-            kind, here.symmetry, self.left + x, self.top + y, colouring=here.colouring, row=row, column=column
+            kind, here.symmetry, self.left + x, self.top + y, colourway=here.colourway, row=row, column=column
         )
         return self.add(place)
 

@@ -125,7 +125,7 @@ class _Field:
         kind = self.top.kind_of(here.design, "block")
         column, row = place[0] - 1, place[1] - 1
         return PlacedBlock(
-            kind, here.symmetry, corner.x, corner.y, on_point=True, colouring=here.colouring, row=row, column=column
+            kind, here.symmetry, corner.x, corner.y, on_point=True, colourway=here.colourway, row=row, column=column
         )
 
     # --- cloth -------------------------------------------------------------------------------

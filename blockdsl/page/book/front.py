@@ -16,7 +16,7 @@ TITLE: Final = "Before you begin"
 
 _READING: Final = (
     (
-        "Every block begins with its pictures: the block in colour, and a line drawing in which each patch has its "
+        "Every block begins with its pictures: the block in colour, and a lettered diagram that gives each patch its "
         "letter. Patches of one letter are of one shape and size; an r after it marks a mirror image."
     ),
     (

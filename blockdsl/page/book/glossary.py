@@ -19,7 +19,7 @@ TERMS: Final[dict[str, str]] = {
     "appliqué": "Pieces sewn onto a finished background, with their edges turned under or left raw.",
     "bias": "A direction at an angle to the threads, stretchiest at 45°. Handle bias edges lightly.",
     "by template": "Cut around a full-size printed shape, because no ruler cuts it.",
-    "colouring": "Another colour plan of the same block: the patches stay, the fabrics change places.",
+    "colourway": "Another colour plan of the same block: the patches stay, the fabrics change places.",
     "corner to corner": "A square cut once from corner to corner gives two triangles, cut twice four.",
     "curved seam": "A seam along an arc: the concave edge is eased onto the convex one, with the concave piece on top.",
     "cut size": "The size of a piece as you cut it, with seam allowance on every side.",

@@ -18,7 +18,7 @@ from blockdsl.page.sheet.size_tables import say_sizes
 from blockdsl.pictures.block import block_picture, fabrics_of, letter_diagram
 from blockdsl.pictures.lengths import show_extent
 from blockdsl.pictures.quilt import quilt_picture
-from blockdsl.pictures.words import say_colouring
+from blockdsl.pictures.words import say_colourway
 
 _CAPTION: Final = Style(SMALL_PT, "regular", QUIET)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
@@ -81,7 +81,7 @@ def other_colourings(facts: BlockFacts) -> list[Slice]:
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in facts.colourings]
-    title = f"Other {say_colouring(facts.unit)}s"
+    title = f"Other {say_colourway(facts.unit)}s"
     slices = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]

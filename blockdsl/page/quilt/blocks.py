@@ -33,7 +33,7 @@ from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import block_picture, letter_diagram
 from blockdsl.pictures.lengths import show_extent
 from blockdsl.pictures.quilt_words import title_of
-from blockdsl.pictures.words import many, say_between_marks, say_colouring
+from blockdsl.pictures.words import many, say_between_marks, say_colourway
 
 _ACROSS: Final = 3
 _COLUMNS: Final = 4
@@ -90,7 +90,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
 
 def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
     if colouring:
-        yield f"in the {say_colouring(kind.block.unit)} {colouring}"
+        yield f"in the {say_colourway(kind.block.unit)} {colouring}"
     if role := _ROLES[kind.role]:
         yield role
     block = kind.block

@@ -15,7 +15,7 @@ from blockdsl.pictures.block import block_picture
 from blockdsl.pictures.lengths import show_extent, show_measure
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.pictures.quilt_words import say_blocks, say_setting, title_of
-from blockdsl.pictures.words import many, say_colouring
+from blockdsl.pictures.words import many, say_colourway
 from blockdsl.wording import quilt_names
 from blockdsl.wording.grammar import capital
 
@@ -79,7 +79,7 @@ def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float) -> Dr
     marks: list[Mark] = [picture]
     y = 0.0
     told = [(fitted(title_of(kind), width - left, _NAME), _NAME)]
-    told += [(fitted(f"{say_colouring(block.unit)} {colouring}", width - left, _BODY), _BODY)] if colouring else []
+    told += [(fitted(f"{say_colourway(block.unit)} {colouring}", width - left, _BODY), _BODY)] if colouring else []
     told += [(f"Make {count:,}", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
     for words, style in told:
         marks += line(words, left, y + style.baseline_pt, style)

@@ -12,7 +12,7 @@ from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.pictures.block import block_picture, fabrics_of
-from blockdsl.pictures.words import say_colouring
+from blockdsl.pictures.words import say_colourway
 
 _ACROSS: Final = 2
 _COLUMNS: Final = 6
@@ -27,7 +27,7 @@ def colouring_gallery(facts: BlockFacts) -> list[Slice]:
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in (None, *facts.colourings)]
-    title = f"{say_colouring(facts.unit)}s".capitalize()
+    title = f"{say_colourway(facts.unit)}s".capitalize()
     slices = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]

@@ -1,4 +1,4 @@
-"""The head of the sheet: name, sizes, the block in colour beside its line drawing, the key of fabrics."""
+"""The head of the sheet: name, sizes, the block in colour beside its lettered diagram, the key of fabrics."""
 
 from __future__ import annotations
 
@@ -140,7 +140,7 @@ def _pair(facts: BlockFacts, left_pt: float, right_pt: float) -> tuple[float, tu
 
 
 def _lettered(facts: BlockFacts, box: Box) -> tuple[float, tuple[Mark, ...]]:
-    """The line drawing with its caption: where they end, and their marks."""
+    """The lettered diagram with its caption: where they end, and their marks."""
     letters, filled = letter_diagram(facts, box)
     top = filled.bottom_pt + STEP_PT
     caption = line("Patches by letter", filled.x_pt, top + _CAPTION.baseline_pt, _CAPTION)

@@ -15,7 +15,7 @@ from blockdsl.page.headings import heading
 from blockdsl.page.table import Cell, Column, table_head, table_row, words_cell
 from blockdsl.pictures.block import swatch
 from blockdsl.pictures.lengths import show_length
-from blockdsl.pictures.words import many, say_colouring, say_piece, say_subcut
+from blockdsl.pictures.words import many, say_colourway, say_piece, say_subcut
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -39,7 +39,7 @@ def recut_tables(facts: BlockFacts) -> list[Slice]:
         aside = "all other fabrics are cut as before" if len(rows) < len(plan.fabrics) else ""
         table = [table_row(_COLUMNS, row, ruled=place > 0) for place, row in enumerate(rows)]
         # A short table: all of it stays on one page.
-        bound = [heading(f"In the {say_colouring(facts.unit)} {plan.name}", aside=aside), table_head(_COLUMNS), *table]
+        bound = [heading(f"In the {say_colourway(facts.unit)} {plan.name}", aside=aside), table_head(_COLUMNS), *table]
         slices += [*(replace(piece, keep=True) for piece in bound[:-1]), bound[-1]]
     return slices
 

@@ -16,7 +16,7 @@ MIDDLES = {
     "snowball": 0,
     "curve": 1,
     "fan": 1,
-    "peak": 1,
+    "triangle-in-square": 1,
     "kite": 1,
     "trapezoid": 1,
     "long-diamond": 2,

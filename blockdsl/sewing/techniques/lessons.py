@@ -128,9 +128,9 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0,),
             ),
             Topic(
-                "peak",
+                "triangle-in-square",
                 "triangle-in-a-square",
-                "peak a on b",
+                "triangle-in-square a on b",
                 peaks.triangle_in_square,
                 drawn=(1, 0, 2),
                 common=NONE,

@@ -146,11 +146,11 @@ def test_rules_turn_and_recolour_the_places_that_they_name_one_after_the_other()
         'set straight 2 x 2 of "Pin"',
         "turn >> on even rows",
         "turn > on every second",
-        'colouring "Night" on odd columns',
+        'colourway "Night" on odd columns',
     )
     turned = [place.symmetry for place in laid.blocks]
     assert turned == [IDENTITY, QUARTER_CLOCKWISE, HALF_TURN.then(QUARTER_CLOCKWISE), HALF_TURN]
-    assert [place.colouring for place in laid.blocks] == ["Night", "", "Night", ""]
+    assert [place.colourway for place in laid.blocks] == ["Night", "", "Night", ""]
 
 
 def test_a_mirrored_block_is_another_block_to_sew_unless_it_looks_the_same_in_the_mirror() -> None:

@@ -18,7 +18,7 @@ fabric slate   "Slate"   #3a4750
 block "Light"
   size 6 in
   row lantern/fog
-  colouring "Night" lantern=slate
+  colourway "Night" lantern=slate
 
 block "Plain Sailing"
   size 6 in
@@ -102,5 +102,5 @@ def test_blocks_without_the_role_take_no_print() -> None:
 
 
 def test_a_colour_plan_that_replaces_the_role_takes_its_blocks_out() -> None:
-    design = quilt('set straight 2 x 2 of "Light"', 'colouring "Night" on even rows')
+    design = quilt('set straight 2 x 2 of "Light"', 'colourway "Night" on even rows')
     assert len(blocks_with(design, "lantern")) == 2

@@ -80,40 +80,40 @@ def test_a_grid_said_twice_is_called_a_grid() -> None:
 
 
 def test_a_colour_plan_says_what_takes_whose_place() -> None:
-    facts = block("row fog/slate", 'colouring "Night" fog=slate slate=moss')
-    (night,) = facts.colourings
+    facts = block("row fog/slate", 'colourway "Night" fog=slate slate=moss')
+    (night,) = facts.colourways
     assert night.name == "Night"
     assert night.replaces == (("fog", "slate"), ("slate", "moss"))
     assert [fabric.name for fabric in night.fabrics] == ["slate", "moss"]
 
 
 def test_fabrics_change_places_at_once_not_one_after_the_other() -> None:
-    (plan,) = block("row fog/slate", 'colouring "Turned" fog=slate slate=fog').colourings
+    (plan,) = block("row fog/slate", 'colourway "Turned" fog=slate slate=fog').colourways
     assert plan.replaces == (("fog", "slate"), ("slate", "fog"))
 
 
 def test_a_fabric_keeps_its_number_in_every_plan() -> None:
-    facts = block("row fog/slate", 'colouring "Night" fog=moss')
+    facts = block("row fog/slate", 'colourway "Night" fog=moss')
     numbers = {fabric.name: fabric.number for fabric in facts.fabrics}
-    (night,) = facts.colourings
+    (night,) = facts.colourways
     assert numbers == {"fog": 1, "slate": 2}
     assert {fabric.name: fabric.number for fabric in night.fabrics} == {"moss": 3, "slate": 2}
 
 
 def test_a_plan_with_an_unknown_fabric_is_answered_with_the_nearest() -> None:
-    problem = one_error("row fog/slate", 'colouring "Night" fog=slat')
+    problem = one_error("row fog/slate", 'colourway "Night" fog=slat')
     assert problem.code == "name-unknown"
     assert problem.help == "did you mean `slate`?"
 
 
 def test_a_plan_changes_fabrics_not_units() -> None:
-    problem = one_error("row corner", 'colouring "Night" fog=corner', above="unit corner = half fog slate")
+    problem = one_error("row corner", 'colourway "Night" fog=corner', above="unit corner = half fog slate")
     assert problem.code == "name-unknown"
     assert "did you mean `corner`" not in (problem.help or "")
 
 
 def test_two_plans_of_one_name_are_one_mistake() -> None:
-    assert one_error("row fog/slate", *['colouring "Night" fog=moss'] * 2).code == "name-twice"
+    assert one_error("row fog/slate", *['colourway "Night" fog=moss'] * 2).code == "name-twice"
 
 
 # --- the ruler -----------------------------------------------------------------------------------
@@ -203,7 +203,7 @@ def test_a_fabric_that_nothing_uses_is_warned_of_at_its_line() -> None:
 
 def test_a_fabric_in_a_colour_plan_or_in_a_spare_unit_is_used() -> None:
     above = "unit spare = half lantern moss"
-    problems = read(written("row fog", 'colouring "Night" fog=slate', above=above))[1]
+    problems = read(written("row fog", 'colourway "Night" fog=slate', above=above))[1]
     assert problems == []
 
 

@@ -94,7 +94,7 @@ def test_a_missing_file_is_one_mistake_whatever_it_would_have_declared() -> None
     lines = [
         'use "gone.block"',
         'block "Rows"\n  size 6 in\n  row sky sea/sand (half dune reed)',
-        'block "Free"\n  size 6 in\n  grid 1 x 1\n  patch sky at 0,0 1,0 1,1 0,1\n  colouring "Night" sky=sea',
+        'block "Free"\n  size 6 in\n  grid 1 x 1\n  patch sky at 0,0 1,0 1,1 0,1\n  colourway "Night" sky=sea',
     ]
     assert codes("\n".join(lines)) == ["use-missing"]
 

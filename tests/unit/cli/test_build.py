@@ -44,8 +44,8 @@ def test_the_cutting_table_as_csv_says_what_to_cut(folder: Path, run: Run) -> No
     ]
 
 
-def test_each_colouring_has_its_picture_and_none_takes_the_name_of_another(folder: Path, run: Run) -> None:
-    night = '  colouring "Night" fog=slate slate=fog\n  colouring "Letters" fog=slate slate=fog\n'
+def test_each_colourway_has_its_picture_and_none_takes_the_name_of_another(folder: Path, run: Run) -> None:
+    night = '  colourway "Night" fog=slate slate=fog\n  colourway "Letters" fog=slate slate=fog\n'
     (folder / "pinwheel.block").write_text(PINWHEEL + night, encoding="utf-8")
 
     run("build", "pinwheel.block", "-o", "out", "--only", "diagrams")
@@ -311,7 +311,7 @@ def test_a_title_that_another_file_has_too_is_an_error_that_names_both(folder: P
 
 def test_what_a_file_no_longer_makes_is_removed_and_nothing_of_its_neighbours(folder: Path, run: Run) -> None:
     (folder / "mill.block").write_text(PINWHEEL.replace("Pinwheel", "Mill"), encoding="utf-8")
-    night = '  colouring "Night" fog=slate slate=fog\n'
+    night = '  colourway "Night" fog=slate slate=fog\n'
     (folder / "pinwheel.block").write_text(PINWHEEL + night, encoding="utf-8")
     run("build", "mill.block", "-o", "out")
     run("build", "pinwheel.block", "-o", "out")

@@ -72,9 +72,9 @@ def test_a_block_stands_beside_itself_at_other_sizes_and_in_other_colours(folder
     7 in have cells of 3 1/2 in, 7 1/4 in of 3 5/8 in, 841/64 square inches each.
     """
     text = PINWHEEL.replace("fog\\slate  fog/slate", "fog  slate").replace("slate/fog  slate\\fog", "fog  fog")
-    (folder / "plain.block").write_text(f'{text}  colouring "Night" fog=slate slate=fog\n', encoding="utf-8")
+    (folder / "plain.block").write_text(f'{text}  colourway "Night" fog=slate slate=fog\n', encoding="utf-8")
 
-    ended = run("compare", "plain.block", "--size", "7 in", "--size", "7 1/4 in", "--colouring", "Night")
+    ended = run("compare", "plain.block", "--size", "7 in", "--size", "7 1/4 in", "--colourway", "Night")
 
     assert ended.status == 0
     assert lines(ended.out) == [

@@ -1,4 +1,4 @@
-"""What if: a file at another size, set in another way, in another colouring, in one command."""
+"""What if: a file at another size, set in another way, in another colourway, in one command."""
 
 import json
 import re
@@ -10,7 +10,7 @@ import pytest
 from blockdsl.resources import library_path
 from tests.unit.cli.pinwheel import PINWHEEL, Run, spoil
 
-NIGHT = f'{PINWHEEL}  colouring "Night" fog=slate slate=fog\n'
+NIGHT = f'{PINWHEEL}  colourway "Night" fog=slate slate=fog\n'
 
 MOLE = """\
 use "palette.block"
@@ -24,7 +24,7 @@ quilt "Mole"
 
 @pytest.fixture
 def mole(folder: Path) -> Path:
-    """The folder with a quilt and with a colouring too."""
+    """The folder with a quilt and with a colourway too."""
     (folder / "pinwheel.block").write_text(NIGHT, encoding="utf-8")
     (folder / "mole.block").write_text(MOLE, encoding="utf-8")
     return folder
@@ -170,42 +170,42 @@ def test_a_block_of_the_library_is_at_a_size_what_its_file_would_be(folder: Path
     assert supposed["blocks"][0]["finished"] == ["15", "15"]
 
 
-# --- colourings --------------------------------------------------------------------------------
+# --- colourways --------------------------------------------------------------------------------
 
 
-def test_a_block_is_cut_in_the_fabrics_of_a_colouring(mole: Path, run: Run) -> None:
+def test_a_block_is_cut_in_the_fabrics_of_a_colourway(mole: Path, run: Run) -> None:
     """By hand: light and dark are exchanged; 6 in with three light patches of twelve then has nine."""
     text = NIGHT.replace("row fog\\slate  fog/slate", "row fog  slate").replace(
         "row slate/fog  slate\\fog", "row fog  fog"
     )
     (mole / "pinwheel.block").write_text(text, encoding="utf-8")
-    block = asked(run, "pinwheel.block", "--colouring", "Night")["blocks"][0]
+    block = asked(run, "pinwheel.block", "--colourway", "Night")["blocks"][0]
     assert cuts(block) == [("fog", "3 1/2", 1), ("slate", "3 1/2", 3)]
     assert block["area_by_fabric"] == {"fog": "9", "slate": "27"}
     assert block["colourings"] == []
-    assert block["notes"] == ["What if, not as the file says: in the colouring Night."]
+    assert block["notes"] == ["What if, not as the file says: in the colourway Night."]
 
 
-def test_every_block_of_a_quilt_that_has_the_colouring_is_in_it(mole: Path, run: Run) -> None:
+def test_every_block_of_a_quilt_that_has_the_colourway_is_in_it(mole: Path, run: Run) -> None:
     (mole / "mole.block").write_text(
         MOLE.replace("set straight 2 x 3 of", "set medallion of") + '  round "Pinwheel"\n', encoding="utf-8"
     )
-    quilt = quilt_of(run, "--colouring", "Night", "--set", "straight")
+    quilt = quilt_of(run, "--colourway", "Night", "--set", "straight")
     # the middle, and a ring of eight round it
     assert [kind["colourings"] for kind in quilt["kinds"]] == [{"Night": 9}]
 
 
-def test_books_print_blocks_in_the_colouring(mole: Path, run: Run) -> None:
+def test_books_print_blocks_in_the_colourway(mole: Path, run: Run) -> None:
     (mole / "mole.block").write_text('use "pinwheel.block"\nbook "B"\n  block "Plain" sizes 6 in\n', encoding="utf-8")
     text = NIGHT.replace("Pinwheel", "Plain").replace("row fog\\slate  fog/slate", "row fog  slate")
     (mole / "pinwheel.block").write_text(text.replace("row slate/fog  slate\\fog", "row fog  fog"), encoding="utf-8")
-    (item,) = asked(run, "mole.block", "--colouring", "Night")["books"][0]["chapters"][0]["items"]
+    (item,) = asked(run, "mole.block", "--colourway", "Night")["books"][0]["chapters"][0]["items"]
     assert cuts(item["sizes"][0]) == [("fog", "3 1/2", 1), ("slate", "3 1/2", 3)]
 
 
-def test_a_quilt_in_a_colouring_is_what_its_rule_would_make_it(mole: Path, run: Run) -> None:
-    supposed = quilt_of(run, "--colouring", "Night", "--set", "on point")
-    text = MOLE.replace("straight 2 x 3", "on point 2 x 3") + '  colouring "Night" on all\n'
+def test_a_quilt_in_a_colourway_is_what_its_rule_would_make_it(mole: Path, run: Run) -> None:
+    supposed = quilt_of(run, "--colourway", "Night", "--set", "on point")
+    text = MOLE.replace("straight 2 x 3", "on point 2 x 3") + '  colourway "Night" on all\n'
     (mole / "mole.block").write_text(text, encoding="utf-8")
     written = quilt_of(run)
     del supposed["notes"], written["notes"]
@@ -215,11 +215,11 @@ def test_a_quilt_in_a_colouring_is_what_its_rule_would_make_it(mole: Path, run: 
 # --- what cannot be ----------------------------------------------------------------------------
 
 
-def test_an_unknown_colouring_is_told_with_the_nearest(mole: Path, run: Run) -> None:
-    told = refused(run, "pinwheel.block", "--colouring", "Nihgt")
-    assert "pinwheel.block:3:7: error[name-unknown]: with --colouring Nihgt: there is no colouring `Nihgt`" in told
-    assert "did you mean --colouring 'Night'?" in told
-    assert 'there is "Night"' in refused(run, "pinwheel.block", "--colouring", "Dusk")
+def test_an_unknown_colourway_is_told_with_the_nearest(mole: Path, run: Run) -> None:
+    told = refused(run, "pinwheel.block", "--colourway", "Nihgt")
+    assert "pinwheel.block:3:7: error[name-unknown]: with --colourway Nihgt: there is no colourway `Nihgt`" in told
+    assert "did you mean --colourway 'Night'?" in told
+    assert 'there is "Night"' in refused(run, "pinwheel.block", "--colourway", "Dusk")
 
 
 def test_a_setting_that_lacks_a_fabric_is_told_with_one_that_works(mole: Path, run: Run) -> None:
@@ -271,7 +271,7 @@ def test_rows_and_medallions_say_how_they_are_set_themselves(
 
 def test_the_files_own_mistakes_are_told_first_and_alone(mole: Path, run: Run) -> None:
     spoil(mole / "pinwheel.block")
-    told = refused(run, "pinwheel.block", "--size", "9 in", "--colouring", "Dusk")
+    told = refused(run, "pinwheel.block", "--size", "9 in", "--colourway", "Dusk")
     assert "pinwheel.block:5:7: error[name-unknown]: there is no fabric `frog`" in told
     assert "1 error" in told
     assert "--size" not in told
@@ -287,7 +287,8 @@ def test_the_files_own_mistakes_are_told_first_and_alone(mole: Path, run: Run) -
         (("--size", "9"), "say a finished width"),
         (("--size", "1e9 in"), "say a finished width"),
         (("--size", "1/0 in"), "say a finished width"),
-        (("--colouring", " "), "say the name of a colouring"),
+        (("--colourway", " "), "say the name of a colourway"),
+        (("--colouring", "Night"), "this option is now called --colourway"),
         (("--set", "straight"), "there is no quilt in these files"),
     ],
 )
@@ -315,5 +316,5 @@ def test_build_writes_what_is_supposed_and_the_cache_tells_both_apart(mole: Path
 
 
 def test_of_what_cannot_be_nothing_is_written(mole: Path, run: Run) -> None:
-    assert run("build", "mole.block", "-o", "out", "--no-cache", "--colouring", "Dusk").status == 1
+    assert run("build", "mole.block", "-o", "out", "--no-cache", "--colourway", "Dusk").status == 1
     assert not (mole / "out").exists()

@@ -106,7 +106,7 @@ def test_a_fat_quarter_is_counted_with_the_batches_of_its_own_blocks() -> None:
 
 def test_a_fabric_of_one_colour_plan_is_counted_for_the_blocks_that_have_it() -> None:
     # Three rows of two: the middle one has lantern in place of fog.
-    facts = quilt('set straight 2 x 3 of "Pin"', 'colouring "Night" on even rows')
+    facts = quilt('set straight 2 x 3 of "Pin"', 'colourway "Night" on even rows')
     cloth = {each.fabric: each.fat_quarters for each in facts.fabrics}
     assert [(name, use.blocks) for name, use in cloth.items() if use] == [("fog", 4), ("lantern", 2), ("slate", 6)]
     assert all(use.blocks_each for use in cloth.values() if use)

@@ -105,20 +105,20 @@ def test_the_facts_of_a_block_with_an_error_are_left_out_and_the_error_is_told()
 
 
 def test_the_same_file_gives_the_same_bytes() -> None:
-    text = written(*BLOCK, 'colouring "Night" fog=moss moss=fog', "make half as two at a time")
+    text = written(*BLOCK, 'colourway "Night" fog=moss moss=fog', "make half as two at a time")
     facts, problems = read(text)
     again, same = read(text)
     assert facts_json(facts, problems) == facts_json(again, same)
 
 
-def test_a_colouring_has_a_cutting_table_of_its_own() -> None:
+def test_a_colourway_has_a_cutting_table_of_its_own() -> None:
     """By hand: 3 in squares are cut 3 1/2 in; two fog and two slate, exchanged by the one plan, merged by the other."""
     blocks = document(
         written(
             "row fog slate",
             "row slate moss",
-            'colouring "Night" fog=slate slate=fog',
-            'colouring "Dusk" moss=fog',
+            'colourway "Night" fog=slate slate=fog',
+            'colourway "Dusk" moss=fog',
             size="6 in",
         )
     )["blocks"]

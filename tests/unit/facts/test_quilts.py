@@ -53,7 +53,7 @@ def test_triangles_of_one_size_come_from_common_squares_whatever_they_are_for() 
 
 
 def test_each_colour_plan_is_cut_from_its_own_fabrics() -> None:
-    facts = quilt('set straight 2 x 2 of "Pin"', 'colouring "Night" on even rows')
+    facts = quilt('set straight 2 x 2 of "Pin"', 'colourway "Night" on even rows')
     # four half-square units in a block of 6 in, two at a time: 2 squares of 3 7/8 of each fabric, 4 blocks
     size = (F(31, 8), F(31, 8))
     assert exactly(cut(facts, "slate")) == [(size, 8, "none")]

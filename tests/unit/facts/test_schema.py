@@ -67,7 +67,7 @@ def test_the_facts_of_every_library_file_are_as_the_schema_says(path: Path) -> N
     ("size", "lines"),
     [
         ("30 cm", ["row fog/slate fog", "row (hourglass fog slate) moss", "make half as two at a time"]),
-        ("10 in", ["row fog slate fog", 'note "Thirds"', 'colouring "Night" fog=moss']),
+        ("10 in", ["row fog slate fog", 'note "Thirds"', 'colourway "Night" fog=moss']),
         ("4 in", ["grid 2 x 2", "patch fog at 0,2 1,2-r3 2,2", "patch slate at 0,0 1,0 1,2-r3 0,2"]),
         ("4 in", ["grid 2 x 1", "patch fog at 0,0 2,0 0,1", "patch slate at 2,0 2,1 0,1"]),
         ("8 x 4 in", ["grid 2 x 2", "patch fog at 1,0 2,1 1,2 0,1", "patch slate at 0,0 1,0 0,1"]),

@@ -66,7 +66,7 @@ plain = st.one_of(
     shaped("(bars %s %s)", 2),
     shaped("(checker 3 x 2 %s %s)", 2),
     shaped("(half-rectangle %s %s)", 2),
-    shaped("(peak %s on %s)", 2),
+    shaped("(triangle-in-square %s on %s)", 2),
     shaped("(kite %s on %s %s)", 3),
     shaped("(slant %s between %s %s cut 1/3)", 3),
     shaped("(octagon %s with %s)", 2),

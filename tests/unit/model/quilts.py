@@ -33,7 +33,7 @@ block "Pin"
   make half as two at a time
   row fog\\slate  fog/slate
   row slate/fog  slate\\fog
-  colouring "Night" fog=lantern
+  colourway "Night" fog=lantern
 
 block "Small"
   size 3 in

@@ -22,7 +22,7 @@ block "Light"
   row fog/lantern  lantern      fog\\lantern
   row lantern      (hourglass fog slate)  lantern
   row fog\\lantern  lantern      fog/lantern
-  colouring "Night" fog=slate slate=fog
+  colourway "Night" fog=slate slate=fog
   note "The lantern stands in the middle."
 """
 TIDE = """
@@ -92,7 +92,7 @@ def strained() -> BookFacts:
         f'fabric f{n} "Fabric number {n}, with a label that is long" {colour}' for n, colour in enumerate(colours)
     )
     rows = "\n".join(f"row f{n}/f{(n + 5) % 12}  f{n + 1}  f{n + 2}\\f{(n + 7) % 12}" for n in (0, 3, 6, 9))
-    block = f'block "{long}"\nsize 9 x 12 in\n{rows}\ncolouring "{long}" f0=f1\n'
+    block = f'block "{long}"\nsize 9 x 12 in\n{rows}\ncolourway "{long}" f0=f1\n'
     book = f'book "{long} and Sewn"\nby "{long}"\nchapter "{long}"\nblock "{long}" sizes 3 6 9 12 15 in 30 cm\n'
     return book_of(f"{fabrics}\n{block}{book}techniques\n")
 

@@ -37,7 +37,7 @@ def harbour_quilt() -> QuiltFacts:
         "border 2 in lantern corners slate",
         "border 4 in slate mitred along length",
         "border 1 in fog",
-        'colouring "Night" on every second',
+        'colourway "Night" on every second',
         'note "Every second block is of the night."',
     )
     return replace(quilt(*lines, *FINISHED), name="Harbour Light")

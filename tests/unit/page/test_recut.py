@@ -1,4 +1,4 @@
-"""What a sheet says of cutting in other colourings."""
+"""What a sheet says of cutting in other colourways."""
 
 from blockdsl.marks.display_list import Figure, Mark, Text
 from blockdsl.page.sheet.recut import recut_tables
@@ -20,7 +20,7 @@ def said(*lines: str) -> list[str]:
 
 def test_a_fabric_that_only_takes_the_place_of_another_is_cut_as_in_the_table() -> None:
     """By hand: two half-square triangles of each fabric are one square, cut once."""
-    told = said("row fog/slate fog", "row fog slate/fog", 'colouring "Night" slate=moss')
+    told = said("row fog/slate fog", "row fog slate/fog", 'colourway "Night" slate=moss')
     assert "In the coloring Night" in told[0]
     assert [row for row in told if "Moss" in row] == ["Moss Wet slate 1 piece, as in the cutting table"]
     assert not any(row.startswith("Harbour fog") for row in told)
@@ -28,11 +28,11 @@ def test_a_fabric_that_only_takes_the_place_of_another_is_cut_as_in_the_table() 
 
 def test_two_fabrics_that_become_one_are_told_together() -> None:
     """By hand: a square of 3 in is cut 3 1/2 in: two of fog and two of slate are four."""
-    told = said("row fog slate", "row slate fog", 'colouring "Plain" slate=fog')
+    told = said("row fog slate", "row slate fog", 'colourway "Plain" slate=fog')
     assert [row for row in told if "4 squares" in row] == [
         "Harbour fog Harbour fog and Wet slate 4 pieces: 4 squares 3 ¹⁄₂, patch A"
     ]
 
 
-def test_a_block_without_colourings_has_no_such_table() -> None:
+def test_a_block_without_colourways_has_no_such_table() -> None:
     assert said("row fog slate") == []

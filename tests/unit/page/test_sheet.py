@@ -145,7 +145,7 @@ def test_every_picture_says_what_it_shows() -> None:
         "Harbour Light in colour: 12 × 12 in finished, 40 patches of Harbour fog (light), Lantern (medium), "
         "Wet slate (dark)."
     )
-    assert len(alternatives) == 7  # colour, letters, three units, two colourings
+    assert len(alternatives) == 7  # colour, letters, three units, two colourways
     assert all(len(alternative) > 20 for alternative in alternatives)
 
 

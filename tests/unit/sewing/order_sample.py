@@ -57,7 +57,7 @@ def laid(patches: Iterable[tuple[str, Sequence[Place]]], width: Exact | int, hei
         ),
         units=(),
         choices=(),
-        colourings=(),
+        colourways=(),
         palette=(),
         notes=(),
     )

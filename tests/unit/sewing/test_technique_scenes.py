@@ -136,7 +136,7 @@ def test_the_last_picture_tells_what_the_unit_should_measure() -> None:
         ("partial seams", "square", HALF),
         ("cut patches", "log", HALF),
         ("cut patches", "star45", HALF),
-        ("cut patches", "peak", HALF),
+        ("cut patches", "triangle-in-square", HALF),
     ):
         last = LESSONS[method].topics[shape].steps(sample)[-1].pictures[-1]
         told = {item.length for item in last.items if isinstance(item, Measured)}

@@ -42,14 +42,14 @@ def test_a_pair_in_an_oblong_cell_is_told_of_half_rectangles_and_the_mend_fits(c
 
 
 def test_a_peak_stands_on_the_whole_lower_side_with_its_point_in_the_middle_of_the_upper_one() -> None:
-    facts = block("row (peak lantern on fog moss)", size="6 x 8 in")
+    facts = block("row (triangle-in-square lantern on fog moss)", size="6 x 8 in")
     assert corners(facts) == "fog moss lantern lantern"
     assert dict(facts.area_by_fabric) == {"fog": 12, "lantern": 24, "moss": 12}
     assert letters(facts) == "A B Ar"
 
 
 def test_a_peak_has_the_same_sky_on_both_sides_unless_another_is_said() -> None:
-    assert corners(block("row (peak lantern on fog)", size="6 in")) == "fog fog lantern lantern"
+    assert corners(block("row (triangle-in-square lantern on fog)", size="6 in")) == "fog fog lantern lantern"
 
 
 def test_a_long_diamond_touches_the_middles_of_the_sides_of_any_box() -> None:
@@ -145,9 +145,9 @@ def test_a_taper_near_1_makes_tumblers_nearly_upright() -> None:
     [
         "half-rectangle fog",
         "half-rectangle fog slate moss",
-        "peak fog slate",
-        "peak fog on",
-        "peak fog on slate moss lantern",
+        "triangle-in-square fog slate",
+        "triangle-in-square fog on",
+        "triangle-in-square fog on slate moss lantern",
         "long-diamond fog on slate moss",
         "kite fog on",
         "kite fog on slate moss lantern",
@@ -180,7 +180,7 @@ def test_what_belongs_in_a_square_is_never_stretched(words: str) -> None:
     "words",
     [
         "half-rectangle fog slate",
-        "peak fog on slate",
+        "triangle-in-square fog on slate",
         "long-diamond fog on slate",
         "trapezoid fog on slate",
         "slant fog between slate moss",

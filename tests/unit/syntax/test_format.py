@@ -42,9 +42,9 @@ def test_a_comment_above_a_declaration_belongs_to_it() -> None:
 
 
 def test_numbers_stay_as_written_and_signs_take_their_usual_form() -> None:
-    text = 'block “A”\nsize 12×9.50in\ncolumns 1   1/2 2.5\ncolouring "N" a = b\nrow (checker 4x4 a b)'
+    text = 'block “A”\nsize 12×9.50in\ncolumns 1   1/2 2.5\ncolourway "N" a = b\nrow (checker 4x4 a b)'
     assert formatted(text) == (
-        'block "A"\n  size 12 x 9.50 in\n  columns 1 1/2 2.5\n  colouring "N" a=b\n  row (checker 4 x 4 a b)\n'
+        'block "A"\n  size 12 x 9.50 in\n  columns 1 1/2 2.5\n  colourway "N" a=b\n  row (checker 4 x 4 a b)\n'
     )
 
 

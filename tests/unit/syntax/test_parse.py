@@ -222,9 +222,9 @@ def test_a_unit_may_be_called_of() -> None:
     assert node.what.text == "of"
 
 
-def test_a_colouring_says_which_fabric_becomes_which() -> None:
-    node = line_of('colouring "Night" fog=slate slate = fog')
-    assert isinstance(node, ast.Colouring)
+def test_a_colourway_says_which_fabric_becomes_which() -> None:
+    node = line_of('colourway "Night" fog=slate slate = fog')
+    assert isinstance(node, ast.Colourway)
     assert node.name.text == "Night"
     assert [(one.text, other.text) for one, other in node.changes] == [("fog", "slate"), ("slate", "fog")]
 

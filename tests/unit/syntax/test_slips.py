@@ -80,7 +80,7 @@ def test_a_slip_is_named_and_shown_where_it_is(line: str, code: str, place: str)
         ('size 12"', "write `in` for inches: `12 in`"),
         ("rwo fog", "did you mean `row`?"),
         ("Row fog", "did you mean `row`?"),
-        ("coloring", "did you mean `colouring`?"),
+        ("coloring", "did you mean `colorway`?"),
         ("row fog >", "`fog>`"),
         ("row fog #comment", "`# comment`"),
         ("size 7,5 cm", "`7.5`"),
@@ -210,8 +210,7 @@ def test_a_slip_in_the_name_of_a_quilt_in_a_book_says_how_it_is_written() -> Non
 @pytest.mark.parametrize(
     ("line", "words"),
     [
-        ("batting overage 4 in", "`wadding overage 4 in`"),
-        ("Batting overage 4 in", "`wadding overage 4 in`"),
+        ("Lattice 2 in slate", "`sash 1 1/2 in slate`"),
         ("cornerstones lantern", "posts lantern"),
         ("sashing 2 in slate", "`sash 1 1/2 in slate`"),
         ("setting triangles slate", "`fill fog`"),

@@ -9,7 +9,7 @@ import pytest
 from blockdsl.wording import StepText, quilt_step_texts
 from tests.unit.model.quilts import quilt
 
-WING = 'block "Wing"\n  size 6 in\n  row slate/fog\n  colouring "Night" fog=slate slate=lantern\n'
+WING = 'block "Wing"\n  size 6 in\n  row slate/fog\n  colourway "Night" fog=slate slate=lantern\n'
 FLAG = 'block "Flag"\n  size 6 in\n  row lantern slate slate\n  row slate slate slate\n  row fog fog fog\n'
 
 
@@ -148,7 +148,7 @@ def test_blocks_that_are_turned_are_laid_by_what_is_seen_of_them() -> None:
 
 
 def test_colourways_are_told_row_by_row() -> None:
-    told = steps('set straight 2 x 2 of "Wing"', 'colouring "Night" on odd rows', above=WING)
+    told = steps('set straight 2 x 2 of "Wing"', 'colourway "Night" on odd rows', above=WING)
     assert "2 Wing blocks in Night" in told["Row 1"].text
     # in Night the slate half is of lantern, the fog half of slate
     assert "Lay each Wing block in Night with Lantern at the top and left." in told["Row 1"].text
