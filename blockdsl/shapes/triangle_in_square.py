@@ -1,4 +1,4 @@
-"""`triangle-in-square a on b [c]`: a triangle as wide and as high as the cell, point up, with a narrow one on each side."""
+"""`triangle-in-square a on b [c]`: a triangle as wide and as high as the cell, point up, a narrow one on each side."""
 
 from __future__ import annotations
 
@@ -31,8 +31,7 @@ SHAPE = Shape(
     "triangle-in-square",
     "triangle-in-square TRIANGLE on BACKGROUND [RIGHT-BACKGROUND]",
     "triangle in a square",
-    "a triangle on the whole lower side, its point in the middle of the upper one, with a narrow one on each "
-    "side",
+    "a triangle on the whole lower side, its point in the middle of the upper one, with a narrow one on each side",
     None,
     _read,
     _draw,

@@ -232,7 +232,7 @@ def strained() -> BlockFacts:
         heights=(F(12, 5), F(36, 5), F(12, 5)),
         fabrics=fabrics,
         units=units,
-        colourings=tuple(replace(base.colourways[0], name=f"{LONG_NAME} {place}") for place in range(4)),
+        colourings=tuple(replace(base.colourings[0], name=f"{LONG_NAME} {place}") for place in range(4)),
         notes=(LONG_NAME * 5, "Short."),
     )
 
