@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from itertools import groupby
 
 from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
+from blockdsl.sewing.steps.directions import ORDER
 from blockdsl.sewing.steps.plan import spreads
 from blockdsl.wording.grammar import an, capital, listed, plural
 from blockdsl.wording.measures import length_words, nearest_words
@@ -23,7 +24,7 @@ class Sewing(StepVoice):
             yield from self._both_sides(run)
             return
         if len(run) == 2:
-            names = [self._pos(each.side) for each in run]
+            names = self._sides_of(run)
             yield self._words(
                 "join-sew-two",
                 part=self._labels.many(first.part),
@@ -61,10 +62,14 @@ class Sewing(StepVoice):
         yield from self._out(first, several="one-again" if first.base >= self._many else "no")
         yield from self._dots(first.dots)
 
+    def _sides_of(self, run: Sequence[Sew]) -> list[str]:
+        """Two opposite edges, the one that is read first before the other."""
+        return [self._pos(side) for side in sorted((each.side for each in run), key=ORDER.index)]
+
     def _both_sides(self, run: Sequence[Sew]) -> Iterator[str]:
         """Two alike on opposite edges of one base, neither on the other."""
         first = run[0]
-        sides = listed([self._pos(each.side) for each in run], self._words)
+        sides = listed(self._sides_of(run), self._words)
         tail = self._sides() + self._meeting(first.meeting)
         by = f" {self._words(f'edges-{first.edge}')}" if first.edge else ""
         part = self._labels.many(first.part)

@@ -9,12 +9,25 @@ from tests.outside.reader.reading import Fault, sew
 from tests.outside.reader.sentences import Step
 from tests.outside.reader.stock import stock_of
 from tests.outside.reader.table import Refused
-from tests.outside.reader.worked_examples import NAMES, check, document, steps
+from tests.outside.reader.worked_examples import NAMES, check, document, own_document, own_steps, steps, words
 
 
 @pytest.mark.parametrize("name", NAMES)
 def test_the_words_of_a_worked_example_sew_its_block(name: str) -> None:
     check(name)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_words_of_the_program_sew_the_block_of_a_worked_example(name: str) -> None:
+    facts = own_document(name)
+    compare(sew(own_steps(name), stock_of(facts)), facts)
+
+
+def test_the_program_takes_no_more_words_than_the_worked_examples() -> None:
+    """Nor many more for any of them: it trims dog-ears where they are left to the maker there."""
+    pairs = {name: (words(own_steps(name)), words(steps(name))) for name in NAMES}
+    assert sum(ours for ours, _ in pairs.values()) <= sum(theirs for _, theirs in pairs.values())
+    assert {name: pair for name, pair in pairs.items() if pair[0] > pair[1] * 1.08} == {}
 
 
 SLIPS = [

@@ -168,7 +168,11 @@ class _Judge:
         """Whether two triangles alike come last, on two opposite sides of a square or rectangle that is pieced."""
         if len(parts) != 3 or any(len(part) > 1 or len(self._net.rings[part[0]]) != 3 for part in parts[::2]):
             return False
-        return self._area(parts[0]) == self._area(parts[2]) and len(parts[1]) > 1 and self._fills_its_box(parts[1])
+        return (
+            self._area(parts[0]) == self._area(parts[2])
+            and len(parts[1]) > 1
+            and (self._fills_its_box(parts[1]) or self._fills_its_box_on_point(parts[1]))
+        )
 
     def _fills_its_box(self, part: Sequence[int]) -> bool:
         net = self._net
@@ -177,6 +181,18 @@ class _Judge:
             return self._area(part) == 2 * (net.across[right] - net.across[left]) * (net.down[bottom] - net.down[top])
         across, down = net.exact_across, net.exact_down
         return self._area(part) == (across[right] - across[left]) * (down[bottom] - down[top])
+
+    def _fills_its_box_on_point(self, part: Sequence[int]) -> bool:
+        """Whether a part is a square whose edges lie at 45°: as large in x + y as in x - y, and twice its area."""
+        net = self._net
+        ring = [corner for patch in part for corner in net.rings[patch]]
+        if net.is_whole:
+            rising, falling = ([x + sign * y for x, y in map(net.whole.__getitem__, ring)] for sign in (1, -1))
+            side = max(rising) - min(rising)
+            return side == max(falling) - min(falling) and self._area(part) == side * side
+        ups, downs = ([place.x + sign * place.y for place in map(net.points.__getitem__, ring)] for sign in (1, -1))
+        width = max(ups) - min(ups)
+        return width == max(downs) - min(downs) and self._area(part) == width * width / 2
 
     def _area(self, part: Sequence[int]) -> Exact | int:
         return sum(self._net.areas[patch] for patch in part)

@@ -43,6 +43,7 @@ from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.upright import in_whole_numbers, upright
 
 _ALIKE = 1e-6
+_BACKWARDS = ("left", "top")
 _UPRIGHT = ("top", "bottom", "left", "right")
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
@@ -188,7 +189,11 @@ class _Planner:
             for place, part in enumerate(stage.parts)
         )
         dots = tuple(self._dots(seam) for seam in stage.seams)
-        return Row(stage.parts, way, number, marks, self._meeting(stage.seams), dots)
+        row = Row(stage.parts, way, number, marks, self._meeting(stage.seams), dots)
+        # What lies aslant in the block is turned to be sewn, and read as it lies then.
+        if way in _BACKWARDS and len(stage.seams) < MOST_BESIDE:
+            return replace(row, parts=row.parts[::-1], way=OPPOSITE[way], landmarks=marks[::-1], dots=dots[::-1])
+        return row
 
     @staticmethod
     def _meeting(seams: Sequence[StepSeam]) -> Meeting:

@@ -73,6 +73,18 @@ def match_dots(bench: Bench, found: re.Match[str]) -> None:
     bench.method["placed"]["dots"] = True
 
 
+@reads(r"Place (?P<what>.+?) on (?P<base>.+?), dots matched, and sew the long edge as in step (?P<n>\d+)")
+def long_edges_as_before(bench: Bench, found: re.Match[str]) -> None:
+    before = bench.texts.get(int(found["n"]), [])
+    if not any("mark a dot" in said for said in before) or "Sew the long edge" not in before:
+        raise Refused("that step sews no long edges by their dots")
+    on, base = two_things(bench, found["what"], found["base"])
+    bench.method["dots"] = True
+    placed = {"on": on, "base": base, "even": "long edges", "x": None, "y": None, "dots": True}
+    bench.base = [base.key]
+    sew_placed(bench, placed, chosen("long edge", None))
+
+
 @reads(
     r"Sew the (?P<which>long edge|short edge|long edges|longest edge|middle edge|shortest edge|edge|"
     rf"(?P<upper>{PLACE}) edge)(?: at the (?P<pos>{PLACE}))?"

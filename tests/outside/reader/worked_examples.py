@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import re
+from copy import deepcopy
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
@@ -12,6 +14,7 @@ from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.json import block_document
 from blockdsl.resources import library_folder, library_path
+from blockdsl.wording.steps import step_texts
 from tests.outside.reader.comparing import compare
 from tests.outside.reader.reading import sew
 from tests.outside.reader.sentences import Step
@@ -25,15 +28,34 @@ NAMES = tuple(sorted(path.stem for path in FOLDER.glob("*.steps") if path.stem !
 
 
 @lru_cache
-def document(name: str) -> dict[str, Any]:
-    """The facts of a worked example's block."""
+def own_document(name: str) -> dict[str, Any]:
+    """The facts of a worked example's block, with the steps that the program writes for it."""
     own = name.removesuffix("-open")
     path = library_path(DEMO[own]) if own in DEMO else FOLDER / f"{own}.block"
     problems = Problems()
-    source = Source(str(path), path.read_text(encoding="utf-8"))
-    facts = pipeline.run(source, FileReader(library_folder()), problems).facts
+    text = path.read_text(encoding="utf-8") + ("  press open\n" if own != name else "")
+    facts = pipeline.run(Source(str(path), text), FileReader(library_folder()), problems).facts
     assert not [problem.message for problem in problems if problem.severity == "error"]
-    found: dict[str, Any] = json.loads(json.dumps(block_document(facts.blocks[0])))
+    found: dict[str, Any] = json.loads(json.dumps(block_document(facts.blocks[0], describe=step_texts)))
+    return found
+
+
+def own_steps(name: str) -> list[Step]:
+    """The steps that the program writes."""
+    return [Step(step["number"], step["title"], step["text"]) for step in own_document(name)["steps"]]
+
+
+def words(told: list[Step]) -> int:
+    """How many words steps take, without their titles, the letters of sub-steps and boxes; a number is one word."""
+    return sum(
+        len(re.sub(r"(?<=\d) (?=\d+/\d)", "-", re.sub(r"\([a-z]\) |☐ ?", "", step.text)).split()) for step in told
+    )
+
+
+@lru_cache
+def document(name: str) -> dict[str, Any]:
+    """The facts of a worked example's block."""
+    found = deepcopy(own_document(name))
     for line in found["cutting"]:
         line["cut"] = [SQUARED.get(side, side) if line["piece"] == "strip" else side for side in line["cut"]]
     return found

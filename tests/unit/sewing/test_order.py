@@ -59,6 +59,19 @@ def test_a_square_in_a_square_takes_opposite_corners_first() -> None:
     assert shape("diamond fog on slate lantern slate lantern") == "(l (s f s) l)"
 
 
+def test_a_nine_patch_on_point_is_sewn_whole_before_its_corners_are_added() -> None:
+    """Its rows run on into two of the corners, but no row is sewn to a corner first."""
+    corners = (((0, 0), (3, 0), (0, 3)), ((3, 0), (6, 0), (6, 3)), ((6, 3), (6, 6), (3, 6)), ((3, 6), (0, 6), (0, 3)))
+    squares = [
+        ((3 + x - y, x + y), (4 + x - y, 1 + x + y), (3 + x - y, 2 + x + y), (2 + x - y, 1 + x + y))
+        for x in range(3)
+        for y in range(3)
+    ]
+    fabrics = "lslslslsl"
+    design = laid([*(("f", each) for each in corners), *zip(fabrics, squares, strict=True)], 6, 6)
+    assert told(design) == "(f (f ((l s l) (s l s) (l s l)) f) f)"
+
+
 def test_a_snowball_takes_its_corners_one_after_the_other() -> None:
     assert shape("snowball fog with slate cut 1/4") == "((((s f) s) s) s)"
 
