@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import os
 from argparse import Namespace
-from collections.abc import Generator, Mapping, Sequence
+from collections.abc import Generator, Sequence
 from contextlib import closing, suppress
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import datetime
 from functools import partial
 from pathlib import Path
 from typing import Final
@@ -19,7 +19,7 @@ from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do
 from blockdsl.cli.outputs import KINDS
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
-from blockdsl.cli.planning import USUAL_PAPER, Asked, Planned, plan
+from blockdsl.cli.planning import Asked, Planned, plan
 from blockdsl.cli.run import Run
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
@@ -28,8 +28,8 @@ from blockdsl.cli.workers import processors, run_all
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.finishing import QuiltFinishing
 from blockdsl.pipeline import Worked, work_through
+from blockdsl.printing import USUAL_PAPER, creation_date
 
-_DATE: Final = "SOURCE_DATE_EPOCH"
 _WORTH_SHARING_FILES: Final = 150
 """To look at a file takes a small part of what it takes to draw its blocks."""
 
@@ -39,7 +39,7 @@ def build(arguments: Namespace) -> int:
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
-    asked = Asked(arguments.paper, creation_date(os.environ), arguments.margin, arguments.language)
+    asked = Asked(arguments.paper, asked_date(), arguments.margin, arguments.language)
     cache = asked_cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
@@ -150,18 +150,15 @@ def _may_have_book(worked: Worked) -> bool:
     return bool(worked.facts.books) or worked.has_errors
 
 
-def creation_date(environment: Mapping[str, str]) -> datetime | None:
-    """The date that outputs tell, from SOURCE_DATE_EPOCH; without it they have none.
+def asked_date() -> datetime | None:
+    """The date that outputs tell.
 
-    Errors: CannotGoOn when it is not a number of seconds.
+    Errors: CannotGoOn when SOURCE_DATE_EPOCH is not a number of seconds.
     """
-    given = environment.get(_DATE, "")
-    if not given:
-        return None
     try:
-        return datetime.fromtimestamp(int(given), UTC)
-    except (ValueError, OverflowError, OSError):
-        raise CannotGoOn(f"{_DATE} is {given!r}: it must be a whole number of seconds", USAGE) from None
+        return creation_date(os.environ)
+    except ValueError as fault:
+        raise CannotGoOn(str(fault), USAGE) from None
 
 
 def _done(

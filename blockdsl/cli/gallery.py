@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import os
 from argparse import Namespace
 from pathlib import Path
 
 from blockdsl.analysis.inputs import open_inputs
-from blockdsl.cli.build import creation_date
+from blockdsl.cli.build import asked_date
 from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.telling import Teller
@@ -15,6 +14,7 @@ from blockdsl.cli.writing import GALLERY, Writer
 from blockdsl.export.naming import slug
 from blockdsl.facts import BlockFacts
 from blockdsl.pipeline import Worked, work_through
+from blockdsl.printing import gallery_svg
 
 
 def gallery(arguments: Namespace) -> int:
@@ -43,14 +43,13 @@ def _files(blocks: list[BlockFacts], title: str, paper: str) -> dict[str, bytes]
     from blockdsl.document.gallery import gallery_site
     from blockdsl.export.html import site_files
     from blockdsl.export.pdf import write_pdf
-    from blockdsl.export.svg import write_svg
-    from blockdsl.page.gallery import gallery_document, gallery_page
+    from blockdsl.page.gallery import gallery_document
 
     stem = slug(title)
-    created = creation_date(os.environ)
+    created = asked_date()
     files = {
         f"{stem}.pdf": write_pdf(gallery_document(blocks, title, paper=paper), created=created),
-        f"{stem}.svg": write_svg(gallery_page(blocks, title), title=title),
+        f"{stem}.svg": gallery_svg(blocks, title),
     }
     site = site_files(gallery_site(blocks, title))
     return files | {f"{stem}.web/{name}": data for name, data in site.items()}

@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING, Final, Literal
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
-from blockdsl.cli.outputs import Output, Print, block_outputs, book_output, quilt_outputs, size_outputs
+from blockdsl.cli.outputs import Output, block_outputs, book_output, quilt_outputs, size_outputs
 from blockdsl.cli.sites import site_output, unpacked
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
+    from blockdsl.printing import Print
 
 WORTH_SHARING: Final = 10
 """So many blocks that must be drawn take longer than it takes other processes to start."""

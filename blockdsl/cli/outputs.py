@@ -3,22 +3,31 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
-from datetime import datetime
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.export.naming import Taken
-from blockdsl.fonts.further import FurtherFont
+from blockdsl.printing import (
+    FullSize,
+    Print,
+    book_document,
+    full_size_pdf,
+    parts_at_full_size,
+    pdf_bytes,
+    picture_svg,
+    quilt_pdf,
+    sheet_pdf,
+    too_large,
+)
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColouringFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
-    from blockdsl.marks.display_list import Page, Publication
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 """What is written when `--only` does not say."""
@@ -31,35 +40,6 @@ _OF_FILES: Final = frozenset({"book", "web"})
 
 _DIAGRAMS: Final = ("letters", "grid", "cutting")
 """Names that a colourway's picture may not take."""
-
-
-USUAL_MARGIN_MM: Final = 12.0
-POINTS_IN_A_MILLIMETRE: Final = 72 / 25.4
-
-
-@dataclass(frozen=True, slots=True)
-class Print:
-    """How pages are printed. `created` is the date that a PDF tells, or None for no date; `font` the maker's own.
-
-    On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
-    """
-
-    paper: str
-    created: datetime | None
-    margin_mm: float = USUAL_MARGIN_MM
-    font: FurtherFont | None = None
-
-    @property
-    def margin_pt(self) -> float:
-        """What the printer leaves white, in points."""
-        return self.margin_mm * POINTS_IN_A_MILLIMETRE
-
-    @property
-    def sheet_paper(self) -> str:
-        """The paper of sheets and books."""
-        if not self.paper.startswith("roll"):
-            return self.paper
-        return "letter" if self.paper.endswith("in") else "a4"
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,13 +80,9 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         return
     content = content_of(block)
     if "sheet" in kinds:
-        yield Output(f"{stem}.sheet.pdf", lambda: _sheet(block, printed), ("sheet", content, printed))
-    if "templates" in kinds and not too_large(block):
-        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), ("templates", content, printed))
-    if "templates" in kinds and block.foundations and not foundations_too_large(block):
-        yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), ("foundation", content, printed))
-    if "templates" in kinds and block.papers and not papers_too_large(block):
-        yield Output(f"{stem}.papers.pdf", lambda: _papers(block, printed), ("papers", content, printed))
+        yield Output(f"{stem}.sheet.pdf", partial(sheet_pdf, block, printed), ("sheet", content, printed))
+    if "templates" in kinds:
+        yield from _full_size(block, parts_at_full_size(block), content, stem, printed)
     if "diagrams" in kinds:
         yield from _diagrams(block, content, stem)
     if "table" in kinds:
@@ -121,7 +97,7 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
         return
     content = content_of(quilt)
     if "sheet" in kinds:
-        yield Output(f"{stem}.quilt.pdf", lambda: _quilt_sheet(quilt, printed), ("quilt sheet", content, printed))
+        yield Output(f"{stem}.quilt.pdf", partial(quilt_pdf, quilt, printed), ("quilt sheet", content, printed))
     if "diagrams" in kinds:
         yield _picture("quilt_page", quilt, content, f"{stem}.svg", quilt.name)
         if len(quilt.rows) > 1:
@@ -130,12 +106,6 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
         for form, ending in (("to_markdown", "md"), ("to_csv", "csv")):
             make = partial(_quilt_table, quilt, form)
             yield Output(f"{stem}.cutting.{ending}", make, ("quilt table", form, content))
-
-
-def _quilt_sheet(quilt: QuiltFacts, printed: Print) -> bytes:
-    from blockdsl.page.quilt.sheet import quilt_sheet
-
-    return pdf_bytes(quilt_sheet(quilt, paper=printed.sheet_paper), printed)
 
 
 def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
@@ -149,15 +119,17 @@ def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
     """What a block needs at a further size that a book prints: templates where pieces are cut by them, and papers."""
     by_template = any(cut.piece == "template" for cut in block.cutting)
-    if "templates" in kinds and by_template and not too_large(block):
-        depends = ("templates", content_of(block), printed)
-        yield Output(f"{stem}.templates.pdf", lambda: _templates(block, printed), depends)
-    if "templates" in kinds and block.foundations and not foundations_too_large(block):
-        depends = ("foundation", content_of(block), printed)
-        yield Output(f"{stem}.foundation.pdf", lambda: _foundation(block, printed), depends)
-    if "templates" in kinds and block.papers and not papers_too_large(block):
-        depends = ("papers", content_of(block), printed)
-        yield Output(f"{stem}.papers.pdf", lambda: _papers(block, printed), depends)
+    if "templates" in kinds:
+        parts = [part for part in parts_at_full_size(block) if by_template or part != "templates"]
+        yield from _full_size(block, parts, content_of(block), stem, printed)
+
+
+def _full_size(
+    block: BlockFacts, parts: Iterable[FullSize], content: str, stem: str, printed: Print
+) -> Iterator[Output]:
+    for part in parts:
+        if not too_large(part, block):
+            yield Output(f"{stem}.{part}.pdf", partial(full_size_pdf, part, block, printed), (part, content, printed))
 
 
 def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Output:
@@ -168,72 +140,9 @@ def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Out
 def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
     """The book on the paper that was asked for."""
     from blockdsl.cli.keeping import PageKeeper
-    from blockdsl.export.pdf import write_pdf
-    from blockdsl.page.book.book import book_document
 
     keeper = PageKeeper(cache)
-    document = book_document(replace(book, paper=printed.sheet_paper), keeper)
-    return write_pdf(document, created=printed.created, kept=keeper.painted)
-
-
-def too_large(block: BlockFacts) -> tuple[str, ...]:
-    """The letters of the patches whose templates no page can hold; with one of them no templates are printed."""
-    from blockdsl.fullsize.templates import templates_too_large
-
-    return templates_too_large(block)
-
-
-def _sheet(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.page.sheet.sheet import block_sheet
-
-    return pdf_bytes(block_sheet(block, paper=printed.sheet_paper), printed)
-
-
-def _templates(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.fullsize.templates import template_pages
-
-    return pdf_bytes(template_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
-
-
-def foundations_too_large(block: BlockFacts) -> tuple[str, ...]:
-    """The names of the foundation papers that no page can hold; with one of them no papers are printed."""
-    from blockdsl.fullsize.foundation import foundations_too_large as too_large_of
-
-    return too_large_of(block)
-
-
-def _foundation(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.fullsize.foundation import foundation_pages
-
-    return pdf_bytes(foundation_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
-
-
-def papers_too_large(block: BlockFacts) -> tuple[str, ...]:
-    """The letters of the papers to fold round that no page can hold; with one of them none are printed."""
-    from blockdsl.fullsize.papers import papers_too_large as too_large_of
-
-    return too_large_of(block)
-
-
-def _papers(block: BlockFacts, printed: Print) -> bytes:
-    from blockdsl.fullsize.papers import paper_pages
-
-    return pdf_bytes(paper_pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
-
-
-def check_print_bytes(printed: Print) -> bytes:
-    """The page that tells whether a printer prints at actual size."""
-    from blockdsl.fullsize.scale_check_page import check_print_page
-    from blockdsl.marks.display_list import Document
-
-    return pdf_bytes(Document("Check of the print", (check_print_page(printed.sheet_paper),)), printed)
-
-
-def pdf_bytes(document: Publication, printed: Print) -> bytes:
-    """The document as PDF with the date that was asked for."""
-    from blockdsl.export.pdf import write_pdf
-
-    return write_pdf(document, created=printed.created)
+    return pdf_bytes(book_document(book, printed, keeper), printed, keeper.painted)
 
 
 def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
@@ -255,17 +164,8 @@ def _picture(
     title: str,
     colourway: ColouringFacts | None = None,
 ) -> Output:
-    """The picture that `page.single` has under the name `page`, of a block in one of its colourings."""
-
-    def make() -> bytes:
-        from blockdsl.export.svg import write_svg
-        from blockdsl.page import single as picture
-
-        draw: Callable[..., Page] = getattr(picture, page)
-        drawn = draw(block) if colourway is None else draw(block, colourway)
-        return write_svg(drawn, title=title)
-
-    return Output(name, make, (page, content, title, colourway))
+    """A picture of a block, in one of its colourways, or of a quilt; `page` is as for `picture_svg`."""
+    return Output(name, partial(picture_svg, page, block, title, colourway), (page, content, title, colourway))
 
 
 def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:

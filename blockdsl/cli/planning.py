@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING, Final
 
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
-from blockdsl.cli.outputs import KINDS, Print, foundations_too_large, papers_too_large, too_large
-from blockdsl.cli.sites import site_of_blocks
+from blockdsl.cli.outputs import KINDS
 from blockdsl.export.naming import Taken, slug
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.pipeline import Worked
+from blockdsl.printing import USUAL_PAPER, FullSize, Print, as_book, parts_at_full_size, too_large
 
 if TYPE_CHECKING:
     from blockdsl.analysis.inputs import Input
@@ -23,7 +23,6 @@ if TYPE_CHECKING:
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.model.language import Language
 
-USUAL_PAPER: Final = "letter"
 EVERYTHING: Final = frozenset(KINDS)
 
 
@@ -103,7 +102,7 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[P
             jobs += _of_book(book, names, kinds, asked.on(book.paper, worked.facts.font), source)
         declares = worked.facts.blocks or worked.facts.quilts
         if "web" in kinds and kinds != EVERYTHING and declares and not worked.facts.books:
-            site = site_of_blocks(worked.facts.blocks, source, printed.paper, worked.facts.quilts)
+            site = as_book(worked.facts.blocks, source, printed.paper, worked.facts.quilts)
             jobs.append(Job("site", site, names.of_site(Path(source).stem), kinds, printed, source))
         planned.append(Planned(worked, tuple(blocks), tuple(jobs), tuple(quilts), declared))
     return planned
@@ -123,13 +122,18 @@ def where_declared(source: Source, name: str) -> Span:
     return Span(source, 0, 0)
 
 
+_CALLED: Final[dict[FullSize, tuple[str, str]]] = {
+    "templates": ("templates", "patch"),
+    "foundation": ("foundation papers", "that of"),
+    "papers": ("papers", "patch"),
+}
+
+
 def _report_too_large(block: BlockFacts, span: Span, problems: Problems) -> None:
-    if letters := too_large(block):
-        problems.report("template-too-large", span, what="templates", of=f"patch {', '.join(letters)}")
-    if block.foundations and (units := foundations_too_large(block)):
-        problems.report("template-too-large", span, what="foundation papers", of=f"that of {', '.join(units)}")
-    if block.papers and (letters := papers_too_large(block)):
-        problems.report("template-too-large", span, what="papers", of=f"patch {', '.join(letters)}")
+    for part in parts_at_full_size(block):
+        if found := too_large(part, block):
+            what, whose = _CALLED[part]
+            problems.report("template-too-large", span, what=what, of=f"{whose} {', '.join(found)}")
 
 
 def _of_sizes(

@@ -15,7 +15,7 @@ from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
 from blockdsl.cli.jobs import Job, Made, OutputKey, do, kept_files, output_keys
-from blockdsl.cli.outputs import Print, book_bytes, check_print_bytes, kind_of
+from blockdsl.cli.outputs import book_bytes, kind_of
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, where_declared
 from blockdsl.cli.progress import progress
@@ -24,6 +24,7 @@ from blockdsl.cli.status import CannotGoOn
 from blockdsl.cli.telling import Teller
 from blockdsl.cli.writing import BOOK, CHECK_PRINT, RULES, Writer, maker
 from blockdsl.facts import book_of
+from blockdsl.printing import Print, check_print_pdf
 
 _MOST_NAMED: Final = 6
 _NOTHING: Final = "nothing to write: there is no block in these files\n"
@@ -140,7 +141,7 @@ class Run:
     def write_the_rest(self, printed: Print) -> None:
         """The check print and the book of all blocks, where they are asked for."""
         if self._arguments.check_print:
-            self._writer.put(self._folder, {"check-print.pdf": check_print_bytes(printed)}, CHECK_PRINT)
+            self._writer.put(self._folder, {"check-print.pdf": check_print_pdf(printed)}, CHECK_PRINT)
         if self._arguments.book is not None:
             path = Path(self._arguments.book)
             self._writer.put(path.parent, {path.name: self._book(path, printed)}, BOOK)

@@ -13,6 +13,7 @@ from typing import Final
 
 from blockdsl.cli.saying import in_words
 from blockdsl.cli.status import CannotGoOn
+from blockdsl.export.files import identities
 from blockdsl.export.naming import slug
 from blockdsl.export.output_folder import Busy, OutputFolder, Refused
 
@@ -38,7 +39,7 @@ class Writer:
     def __init__(self, inputs: Iterable[Path]) -> None:
         """`inputs` are all files that were read: nothing is ever written over one of them."""
         self._inputs = tuple(dict.fromkeys(inputs))
-        self._identities = {identity for path in self._inputs for identity in _identities(path)}
+        self._identities = {identity for path in self._inputs for identity in identities(path)}
         self._folders: dict[str, OutputFolder] = {}
         self._planned: dict[str, str] = {}
         self.written: list[Path] = []
@@ -120,7 +121,7 @@ class Writer:
         return found, left
 
     def _is_input(self, path: Path) -> bool:
-        return any(identity in self._identities for identity in _identities(path))
+        return any(identity in self._identities for identity in identities(path))
 
 
 def maker(place: OutputFolder, by: Path | str | None) -> str:
@@ -149,16 +150,6 @@ def titles(text: str) -> Iterator[str]:
     for declaration in parse(Source("", text), Problems()).declarations:
         if isinstance(declaration, BlockDeclaration | BookDeclaration | QuiltDeclaration):
             yield slug(declaration.name.text)
-
-
-def _identities(path: Path) -> Iterator[object]:
-    """What a path is, whatever it is called: where it leads to, and which file the system has there."""
-    yield os.path.realpath(path)
-    try:
-        there = path.stat()
-    except (OSError, ValueError):
-        return
-    yield there.st_dev, there.st_ino
 
 
 @contextmanager

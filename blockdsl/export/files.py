@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from contextlib import suppress
 from pathlib import Path
 from tempfile import mkstemp
@@ -64,3 +64,13 @@ def umask() -> int:
     mask = os.umask(0)
     os.umask(mask)
     return mask
+
+
+def identities(path: Path) -> Iterator[object]:
+    """What a path is, whatever it is called: where it leads to, and which file the system has there."""
+    yield os.path.realpath(path)
+    try:
+        there = path.stat()
+    except (OSError, ValueError):
+        return
+    yield there.st_dev, there.st_ino

@@ -130,6 +130,21 @@ def test_the_files_of_the_readme_have_no_problem_and_are_in_their_usual_form(
     assert (laid_out.returncode, laid_out.stdout + laid_out.stderr) == (0, "")
 
 
+def test_the_script_of_the_readme_runs_and_writes_what_it_says(readme: str, saved: Path) -> None:
+    (script,) = [text for _, text in fences(readme, "python")]
+
+    ended = subprocess.run((sys.executable, "-c", script), cwd=saved, capture_output=True, text=True, check=True)
+
+    # 2 squares of 3 7/8 in of each fabric, as in the table above; nothing is wrong with the file.
+    assert ended.stdout == "no problems\n2 square 31/8 fog\n2 square 31/8 slate\n"
+    assert sorted(path.name for path in in_folder(saved / "class")) == [
+        "letters.svg",
+        "mole.pdf",
+        "pinwheel.pdf",
+        "site",
+    ]
+
+
 def test_the_cutting_table_of_the_readme_is_the_one_that_is_written(readme: str, followed: Path) -> None:
     """By hand: 6 in over two columns is 3 in; 3 + 7/8 is the published rule, and two squares make four units."""
     written = (followed / "out" / "pinwheel.cutting.md").read_text(encoding="utf-8")

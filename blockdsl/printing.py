@@ -1,0 +1,187 @@
+"""What is made of a file, as bytes: sheets, papers at full size, books, pictures and sites, straight from its facts.
+
+What draws a thing is loaded when the thing is asked for, so that whoever only checks a file never waits for it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
+from pathlib import PurePosixPath
+from types import MappingProxyType
+from typing import TYPE_CHECKING, Final, Literal
+
+from blockdsl.export.naming import Taken
+from blockdsl.fonts.further import FurtherFont
+
+if TYPE_CHECKING:
+    from blockdsl.export.pdf_page import PaintedPage
+    from blockdsl.facts import BlockFacts, BookFacts
+    from blockdsl.facts.blockfacts import ColouringFacts
+    from blockdsl.facts.quiltfacts import QuiltFacts
+    from blockdsl.marks.display_list import Document, Page, Publication
+    from blockdsl.page.book.parts import Keeper
+
+USUAL_PAPER: Final = "letter"
+USUAL_MARGIN_MM: Final = 12.0
+POINTS_IN_A_MILLIMETRE: Final = 72 / 25.4
+DATE: Final = "SOURCE_DATE_EPOCH"
+
+FullSize = Literal["templates", "foundation", "papers"]
+"""What is printed at real size: templates, papers that are sewn to, papers that cloth is folded round."""
+
+
+@dataclass(frozen=True, slots=True)
+class Print:
+    """How pages are printed. `created` is the date that a PDF tells, or None for no date; `font` the maker's own.
+
+    On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
+    """
+
+    paper: str
+    created: datetime | None
+    margin_mm: float = USUAL_MARGIN_MM
+    font: FurtherFont | None = None
+
+    @property
+    def margin_pt(self) -> float:
+        """What the printer leaves white, in points."""
+        return self.margin_mm * POINTS_IN_A_MILLIMETRE
+
+    @property
+    def sheet_paper(self) -> str:
+        """The paper of sheets and books."""
+        if not self.paper.startswith("roll"):
+            return self.paper
+        return "letter" if self.paper.endswith("in") else "a4"
+
+
+def creation_date(environment: Mapping[str, str]) -> datetime | None:
+    """The date that outputs tell, from SOURCE_DATE_EPOCH; without it they have none.
+
+    Errors: ValueError, in words for the user, when it is not a number of seconds.
+    """
+    given = environment.get(DATE, "")
+    if not given:
+        return None
+    try:
+        return datetime.fromtimestamp(int(given), UTC)
+    except (ValueError, OverflowError, OSError):
+        raise ValueError(f"{DATE} is {given!r}: it must be a whole number of seconds") from None
+
+
+# --- documents ---------------------------------------------------------------------------------
+
+
+def pdf_bytes(document: Publication, printed: Print, kept: Mapping[str, PaintedPage] = MappingProxyType({})) -> bytes:
+    """The document as PDF with the date that was asked for; `kept` are pages that have been painted before."""
+    from blockdsl.export.pdf import write_pdf
+
+    return write_pdf(document, created=printed.created, kept=kept)
+
+
+def sheet_pdf(block: BlockFacts, printed: Print) -> bytes:
+    """The block's pattern sheet."""
+    from blockdsl.page.sheet.sheet import block_sheet
+
+    return pdf_bytes(block_sheet(block, paper=printed.sheet_paper), printed)
+
+
+def quilt_pdf(quilt: QuiltFacts, printed: Print) -> bytes:
+    """The quilt's sheets."""
+    from blockdsl.page.quilt.sheet import quilt_sheet
+
+    return pdf_bytes(quilt_sheet(quilt, paper=printed.sheet_paper), printed)
+
+
+def book_document(book: BookFacts, printed: Print, keeper: Keeper | None = None) -> Publication:
+    """The book on the paper that was asked for; some of its pages the `keeper` may have."""
+    from blockdsl.page.book.book import book_document as pages_of
+
+    return pages_of(replace(book, paper=printed.sheet_paper), keeper)
+
+
+def check_print_pdf(printed: Print) -> bytes:
+    """The page that tells whether a printer prints at actual size."""
+    from blockdsl.fullsize.scale_check_page import check_print_page
+    from blockdsl.marks.display_list import Document
+
+    return pdf_bytes(Document("Check of the print", (check_print_page(printed.sheet_paper),)), printed)
+
+
+# --- at full size ------------------------------------------------------------------------------
+
+
+def parts_at_full_size(block: BlockFacts) -> tuple[FullSize, ...]:
+    """What of the block is printed at full size."""
+    has: dict[FullSize, object] = {"templates": True, "foundation": block.foundations, "papers": block.papers}
+    return tuple(part for part, there in has.items() if there)
+
+
+def full_size_pdf(part: FullSize, block: BlockFacts, printed: Print) -> bytes:
+    """The block's templates or papers; they can be printed when nothing of them is `too_large`."""
+    pages, _ = _full_size(part)
+    return pdf_bytes(pages(block, paper=printed.paper, margin_pt=printed.margin_pt), printed)
+
+
+def too_large(part: FullSize, block: BlockFacts) -> tuple[str, ...]:
+    """The patches, by letter, or the foundation papers, by name, that no page can hold; with one none are printed."""
+    _, too_large_of = _full_size(part)
+    return too_large_of(block)
+
+
+def _full_size(part: FullSize) -> tuple[Callable[..., Document], Callable[[BlockFacts], tuple[str, ...]]]:
+    if part == "templates":
+        from blockdsl.fullsize.templates import template_pages, templates_too_large
+
+        return template_pages, templates_too_large
+    if part == "foundation":
+        from blockdsl.fullsize.foundation import foundation_pages, foundations_too_large
+
+        return foundation_pages, foundations_too_large
+    from blockdsl.fullsize.papers import paper_pages, papers_too_large
+
+    return paper_pages, papers_too_large
+
+
+# --- pictures ----------------------------------------------------------------------------------
+
+
+def picture_svg(
+    page: str, shown: BlockFacts | QuiltFacts, title: str, colourway: ColouringFacts | None = None
+) -> bytes:
+    """The picture that `page.single` has under the name `page`, of a block in one of its colourways."""
+    from blockdsl.export.svg import write_svg
+    from blockdsl.page import single
+
+    draw: Callable[..., Page] = getattr(single, page)
+    return write_svg(draw(shown) if colourway is None else draw(shown, colourway), title=title)
+
+
+def gallery_svg(blocks: Sequence[BlockFacts], title: str) -> bytes:
+    """All blocks side by side, by family."""
+    from blockdsl.export.svg import write_svg
+    from blockdsl.page.gallery import gallery_page
+
+    return write_svg(gallery_page(blocks, title), title=title)
+
+
+# --- sites -------------------------------------------------------------------------------------
+
+
+def site_files(book: BookFacts) -> dict[str, bytes]:
+    """The files of the book's web site, by name."""
+    from blockdsl.document.site import RESERVED, web_site
+    from blockdsl.export.html import site_files as files_of
+
+    return files_of(web_site(book, Taken(RESERVED).take))
+
+
+def as_book(blocks: Sequence[BlockFacts], source: str, paper: str, quilts: Sequence[QuiltFacts] = ()) -> BookFacts:
+    """What a file without a book declares as one, by the name of its one quilt or block, or else of the file."""
+    from blockdsl.facts import book_of
+
+    words = PurePosixPath(source.replace("\\", "/")).stem.replace("-", " ").replace("_", " ").strip("<> ")
+    named = quilts or blocks
+    return book_of(blocks, named[0].name if len(named) == 1 else words[:1].upper() + words[1:], paper, quilts)
