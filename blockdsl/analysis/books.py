@@ -81,7 +81,6 @@ class Shelf:
         self._problems.report(code, span, help=advice, related=related, **values)
 
     def _book(self, book: ast.BookDeclaration) -> BookDesign:
-        self._report_repeats(book)
         report_choices(book.lines, self._problems)
         author, paper, techniques = "", "letter", False
         chapters = [_Chapter("")]
@@ -114,16 +113,6 @@ class Shelf:
             case ast.BookQuilt():
                 return self._quilt(line)
         return ()
-
-    def _report_repeats(self, book: ast.BookDeclaration) -> None:
-        seen: dict[type, Span] = {}
-        for line in book.lines:
-            if isinstance(line, ast.By | ast.Paper | ast.Techniques):
-                before = seen.setdefault(type(line), line.span)
-                if before is not line.span:
-                    what = type(line).__name__.lower()
-                    related = ((before, "first set here"),)
-                    self._report("setting-twice", line.span, "keep one of the two", related, what=what)
 
     # --- paper and words -----------------------------------------------------------------------
 

@@ -63,4 +63,4 @@ def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Names, 
     if not is_simple(outline):
         problems.report("patch-not-simple", line.span, help="name the corners in order round the patch")
         return None
-    return Patch(line.fabric.text, clockwise(outline))
+    return Patch(line.fabric.text, clockwise(outline), span=line.span)

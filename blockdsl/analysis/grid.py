@@ -9,6 +9,7 @@ from math import lcm
 
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.syntax import ast
+from blockdsl.syntax.kinds import draws
 
 MOST_CELLS = 200
 FINEST = 10**9
@@ -38,14 +39,9 @@ class Grid:
 Lines = Sequence[ast.BlockLine]
 
 
-SETTINGS = frozenset(
-    {"size", "seam", "measure", "trim", "make", "colourway", "expect", "note", "compare", "family", "source"}
-)
-
-
 def is_damaged_drawing(line: ast.BlockLine) -> bool:
     """Whether a line could not be read and may have drawn something; a broken setting leaves the drawing whole."""
-    return isinstance(line, ast.Damaged) and line.keyword not in SETTINGS
+    return isinstance(line, ast.Damaged) and draws(line.keyword)
 
 
 def read_grid(lines: Lines, name: Span, problems: Problems) -> Grid | None:
@@ -92,8 +88,6 @@ def _shares(
     said = [line for line in lines if isinstance(line, kind)]
     if not said:
         return (Fraction(1),) * wanted
-    for again in said[1:]:
-        problems.report("setting-twice", again.span, what=kind.__name__.lower(), help="keep one of the two")
     numbers = said[0].numbers
     for number in numbers:
         if number.value <= 0:

@@ -16,6 +16,7 @@ from blockdsl.model.book import BlockInBook, ChapterDesign, QuiltInBook, WordsIn
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.language import LANGUAGES, Language, usual_language
 from blockdsl.syntax import ast
+from blockdsl.syntax.kinds import once_as
 
 Lines = Sequence[ast.BlockLine | ast.QuiltLine | ast.BookLine | ast.MakerLine]
 _Design = TypeVar("_Design", BlockDesign, QuiltDesign)
@@ -33,16 +34,22 @@ def read_language(lines: Lines) -> Language | None:
 
 
 def report_choices(lines: Lines, problems: Problems) -> None:
-    """A maker's choice that stands twice in one declaration, and a language that there is not."""
-    seen: dict[type, Span] = {}
+    """A choice that is made twice in one declaration, and a language that there is not."""
+    report_repeats(lines, problems)
+    first = next((line for line in lines if isinstance(line, ast.Language)), None)
+    if first is not None and first.tag.text not in LANGUAGES:
+        _report_unknown(first, problems)
+
+
+def report_repeats(lines: Lines, problems: Problems) -> None:
+    """Lines that are allowed once and come again in one declaration; which those are is in the table of line kinds."""
+    seen: dict[str, Span] = {}
     for line in lines:
-        if isinstance(line, ast.Press | ast.Language):
-            before = seen.setdefault(type(line), line.span)
-            if before is not line.span:
-                what, related = type(line).__name__.lower(), ((before, "first set here"),)
-                problems.report("setting-twice", line.span, what=what, related=related, help="keep one of the two")
-            elif isinstance(line, ast.Language) and line.tag.text not in LANGUAGES:
-                _report_unknown(line, problems)
+        word = once_as(line)
+        before = seen.setdefault(word, line.span) if word else line.span
+        if before is not line.span:
+            related = ((before, "first set here"),)
+            problems.report("setting-twice", line.span, what=word, related=related, help="keep one of the two")
 
 
 def _report_unknown(line: ast.Language, problems: Problems) -> None:

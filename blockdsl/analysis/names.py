@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from blockdsl.analysis.cutters import read_cutter
-from blockdsl.analysis.maker_choices import report_choices
+from blockdsl.analysis.maker_choices import report_choices, report_repeats
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.diagnostics import Problems, Source, Span, nearest_word
 from blockdsl.model import Fabric, RulerUnit, value_of
@@ -143,6 +143,7 @@ def _declare(declaration: Named, problems: Problems, names: Names, own: set[str]
     names.fabrics.pop(name, None)
     names.units.pop(name, None)
     if isinstance(declaration, ast.UnitDeclaration):
+        report_repeats(declaration.lines, problems)
         names.units[name] = declaration
     else:
         names.fabrics[name] = _fabric(declaration, problems)

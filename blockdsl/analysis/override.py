@@ -16,7 +16,7 @@ from blockdsl.analysis.resize import measured
 from blockdsl.diagnostics import Problems
 from blockdsl.model import RulerUnit
 from blockdsl.model.lengths import write_size
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 Declared = TypeVar("Declared", bound=ast.Declaration)
 
@@ -31,7 +31,7 @@ class WhatIf:
 
     size: tuple[Fraction, RulerUnit] | None = None
     places: tuple[int, int] | None = None
-    pattern: ast_quilt.Pattern | None = None
+    pattern: ast.Pattern | None = None
     colourway: str | None = None
 
     @property
@@ -150,21 +150,19 @@ def _quilt(quilt: ast.QuiltDeclaration, what_if: WhatIf, problems: Problems) -> 
     """The quilt with blocks of the size, set as asked; checks of what changes are left out."""
     lines: list[ast.QuiltLine] = list(quilt.lines)
     if what_if.size is not None:
-        said = next((line.span for line in lines if isinstance(line, ast_quilt.BlocksSize)), quilt.name.span)
-        kept = [line for line in lines if not isinstance(line, ast_quilt.BlocksSize | ast.ExpectFinished)]
-        lines = [ast_quilt.BlocksSize(said, ast.LengthLiteral(said, *what_if.size)), *kept]
+        said = next((line.span for line in lines if isinstance(line, ast.BlocksSize)), quilt.name.span)
+        kept = [line for line in lines if not isinstance(line, ast.BlocksSize | ast.ExpectFinished)]
+        lines = [ast.BlocksSize(said, ast.LengthLiteral(said, *what_if.size)), *kept]
     if what_if.sets:
         _report_contradiction(quilt, what_if, problems)
-        lines = [
-            _set(line, what_if) for line in lines if not isinstance(line, ast.ExpectFinished | ast_quilt.ExpectBlocks)
-        ]
+        lines = [_set(line, what_if) for line in lines if not isinstance(line, ast.ExpectFinished | ast.ExpectBlocks)]
     return replace(quilt, lines=tuple(lines))
 
 
 def _set(line: ast.QuiltLine, what_if: WhatIf) -> ast.QuiltLine:
     """A `set` line as it is supposed, any other line as it is."""
     match line:
-        case ast_quilt.SetGrid():
+        case ast.SetGrid():
             across, down = what_if.places or (line.across.value, line.down.value)
             return replace(
                 line,
@@ -172,7 +170,7 @@ def _set(line: ast.QuiltLine, what_if: WhatIf) -> ast.QuiltLine:
                 across=replace(line.across, value=Fraction(across)),
                 down=replace(line.down, value=Fraction(down)),
             )
-        case ast_quilt.SetMedallion():
+        case ast.SetMedallion():
             return replace(line, on_point=what_if.pattern == "on point")
         case _:
             return line
@@ -180,8 +178,8 @@ def _set(line: ast.QuiltLine, what_if: WhatIf) -> ast.QuiltLine:
 
 def _report_contradiction(quilt: ast.QuiltDeclaration, what_if: WhatIf, problems: Problems) -> None:
     """Rows name every place themselves, and a medallion has one block in its middle."""
-    row = next((line for line in quilt.lines if isinstance(line, ast_quilt.SetRows | ast_quilt.QuiltRow)), None)
-    medallion = next((line for line in quilt.lines if isinstance(line, ast_quilt.SetMedallion)), None)
+    row = next((line for line in quilt.lines if isinstance(line, ast.SetRows | ast.QuiltRow)), None)
+    medallion = next((line for line in quilt.lines if isinstance(line, ast.SetMedallion)), None)
     if row is not None:
         advice = "leave `--set` out, or write a `set` line in place of its rows"
         problems.report("setting-fixed", row.span, why="its rows name every place", help=advice)

@@ -205,13 +205,13 @@ class Placer:
             cell = region.cell
             if isinstance(cell, ast.NameCell) and cell.name.text in fabrics:
                 # By far the commonest cell; a plain rectangle looks the same however it is turned.
-                patches.append(Patch(cell.name.text, box(left, top, right, bottom)))
+                patches.append(Patch(cell.name.text, box(left, top, right, bottom), span=cell.span))
                 continue
             layout = self._lay_cell(region, right - left, bottom - top)
             if layout is None:
                 complete = False
             else:
-                _put(layout, left, top, patches, units)
+                _put(layout, (left, top), cell.span, patches, units)
                 if len(appliques) <= MOST_PIECES:
                     appliques += [piece.moved(left, top) for piece in layout.appliques]
         return Layout(tuple(patches), tuple(units), tuple(appliques)) if complete else None
@@ -458,16 +458,20 @@ def _turned_place(unit: UnitPlace, width: Exact, height: Exact, symmetry: Symmet
     return replace(unit, x=min(one.x, other.x), y=min(one.y, other.y), symmetry=unit.symmetry.then(symmetry))
 
 
-def _put(layout: Layout, dx: Exact, dy: Exact, patches: list[Patch], units: list[UnitPlace]) -> None:
-    """Add a layout to what is laid already, moved to its place."""
+def _put(layout: Layout, at: tuple[Exact, Exact], cell: Span, patches: list[Patch], units: list[UnitPlace]) -> None:
+    """Add a layout to what is laid already, moved to its place; what has no span yet was drawn by the cell."""
     before = len(patches)
-    if not (dx or dy or before):  # the first cell lies where it was laid out
-        patches.extend(layout.patches)
-        units.extend(layout.units)
-        return
-    patches.extend(patch.moved(dx, dy) for patch in layout.patches)
+    dx, dy = at
+    patches.extend(patch.moved(dx, dy, cell) for patch in layout.patches)
     units.extend(
-        replace(unit, x=unit.x + dx, y=unit.y + dy, first=unit.first + before, stop=unit.stop + before)
+        replace(
+            unit,
+            x=unit.x + dx,
+            y=unit.y + dy,
+            first=unit.first + before,
+            stop=unit.stop + before,
+            span=unit.span or cell,
+        )
         for unit in layout.units
     )
 

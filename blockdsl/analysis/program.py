@@ -20,10 +20,10 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
 from blockdsl.model.language import Language
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
-QuiltExpectation = ast.ExpectFinished | ast_quilt.ExpectBlocks
+QuiltExpectation = ast.ExpectFinished | ast.ExpectBlocks
 
 
 @dataclass(frozen=True, slots=True)

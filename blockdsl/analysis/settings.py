@@ -50,7 +50,6 @@ class Settings:
 
 def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings | None:
     """The settings, with the usual ones where none are given; None when the size cannot be told (reported)."""
-    _report_repeats(block.lines, problems)
     report_choices(block.lines, problems)
     size = _first(block.lines, ast.Size)
     if size is None:
@@ -85,17 +84,6 @@ def _within_limits(settings: Settings, size: ast.Size, problems: Problems) -> bo
 
 def _first(lines: Sequence[ast.BlockLine], kind: type[Line]) -> Line | None:
     return next((line for line in lines if isinstance(line, kind)), None)
-
-
-def _report_repeats(lines: Sequence[ast.BlockLine], problems: Problems) -> None:
-    seen: dict[type, ast.BlockLine] = {}
-    for line in lines:
-        if isinstance(line, ast.Size | ast.Seam | ast.Measure | ast.Trim | ast.Family | ast.GridExtent):
-            before = seen.setdefault(type(line), line)
-            if before is not line:
-                what = "grid" if isinstance(line, ast.GridExtent) else type(line).__name__.lower()
-                related = ((before.span, "first set here"),)
-                problems.report("setting-twice", line.span, what=what, related=related, help="keep one of the two")
 
 
 def _setting(

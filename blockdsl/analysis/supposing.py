@@ -12,10 +12,10 @@ from blockdsl.analysis.override import WhatIf
 from blockdsl.analysis.settings import CM_IN_AN_INCH
 from blockdsl.diagnostics import Diagnostic, Problems, nearest_word
 from blockdsl.model import BlockDesign, QuiltDesign
-from blockdsl.syntax import ast_quilt
+from blockdsl.syntax import ast
 
 Found = TypeVar("Found")
-_PATTERNS: Final[tuple[ast_quilt.Pattern, ...]] = ("straight", "on point", "dropped columns", "strippy")
+_PATTERNS: Final[tuple[ast.Pattern, ...]] = ("straight", "on point", "dropped columns", "strippy")
 _STEPS: Final = 6
 """So many halves of an inch or centimetre to either side another size is looked for."""
 _FEWER: Final = 2

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from blockdsl.analysis.override import WhatIf
     from blockdsl.model import RulerUnit
     from blockdsl.pipeline import Worked
-    from blockdsl.syntax.ast_quilt import Pattern
+    from blockdsl.syntax.ast import Pattern
 
 PATTERNS: Final = ("straight", "dropped columns", "on point", "strippy")
 MILLIMETRES: Final = {"mm": Fraction(1), "cm": Fraction(10), "in": Fraction(254, 10)}

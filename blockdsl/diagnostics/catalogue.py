@@ -32,7 +32,7 @@ CATALOGUE: dict[str, Entry] = {
         "the file is larger than 1 MiB",
         "A block file is a page or two of notes; one over 1 MiB is refused before it is read.",
     ),
-    "too-many-slips": Entry(
+    "too-many-mistakes": Entry(
         "error",
         "more than 100 lines cannot be read; the rest of the file was not looked at",
         "A file with this many faults is most likely not a block file.",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from typing import Final, Literal
 
@@ -24,11 +24,13 @@ class Patch:
     """One finished shape of one fabric, in place; clockwise as seen, in the block's unit.
 
     Of a patch with curved sides `outline` is the straight twin, and `curved` how it really looks (geometry/arc.py).
+    `span` is the cell or the line that drew it, for editors; it makes no patch different from another.
     """
 
     fabric: str
     outline: Polygon
     curved: Curved | None = None
+    span: Span | None = field(default=None, compare=False, repr=False)
 
     @property
     def shown(self) -> Polygon | Curved:
@@ -40,14 +42,15 @@ class Patch:
         """The corners that it really has, with chords for its arcs."""
         return self.curved.corners if self.curved else self.outline
 
-    def moved(self, dx: Exact, dy: Exact) -> Patch:
-        """The patch moved by (dx, dy)."""
-        return Patch(self.fabric, translate(self.outline, dx, dy), self.curved and self.curved.moved(dx, dy))
+    def moved(self, dx: Exact, dy: Exact, drawn_by: Span | None = None) -> Patch:
+        """The patch moved by (dx, dy); `drawn_by` is the cell that drew it, where no other is known."""
+        curved = self.curved and self.curved.moved(dx, dy)
+        return Patch(self.fabric, translate(self.outline, dx, dy), curved, self.span or drawn_by)
 
     def turned(self, symmetry: Symmetry, width: Exact, height: Exact) -> Patch:
         """The patch in the turned box; the box before turning is width × height."""
         outline = symmetry.apply_polygon(self.outline, width, height)
-        return Patch(self.fabric, outline, self.curved and self.curved.turned(symmetry, width, height))
+        return Patch(self.fabric, outline, self.curved and self.curved.turned(symmetry, width, height), self.span)
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +97,7 @@ class UnitPlace:
     """A unit in its cell. `filling` is None for a unit drawn as grid lines or free patches.
 
     `width` and `height` are finished and those of the unit before it was turned; its patches are
-    `first` up to `stop` of the block's patches; `name` is the designer's own, or None.
+    `first` up to `stop` of the block's patches; `name` is the designer's own, or None. `span` is its cell.
     """
 
     name: str | None
@@ -106,6 +109,7 @@ class UnitPlace:
     symmetry: Symmetry
     first: int
     stop: int
+    span: Span | None = field(default=None, compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from blockdsl.model.block import BlockDesign, ColourPlan, Filling, Patch
+from blockdsl.model.block import BlockDesign, ColourPlan, Filling
 
 
 def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
@@ -21,7 +21,7 @@ def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
     return replace(
         design,
         fabrics=tuple(fabric for fabric in design.palette if fabric.name in used),
-        patches=tuple(Patch(new(patch.fabric), patch.outline, patch.curved) for patch in design.patches),
+        patches=tuple(replace(patch, fabric=new(patch.fabric)) for patch in design.patches),
         units=tuple(replace(unit, filling=filled(unit.filling)) for unit in design.units),
         appliques=tuple(replace(piece, fabric=new(piece.fabric)) for piece in design.appliques),
         colourways=(),

@@ -12,7 +12,11 @@ from blockdsl.model.block import BlockDesign, Patch
 def scaled(design: BlockDesign, factor: Fraction) -> BlockDesign:
     """The block so many times as large; seam, measure and methods stay. Not for curves or appliqué, which it drops."""
     patches = tuple(
-        Patch(patch.fabric, tuple(Point(corner.x * factor, corner.y * factor) for corner in patch.outline))
+        Patch(
+            patch.fabric,
+            tuple(Point(corner.x * factor, corner.y * factor) for corner in patch.outline),
+            span=patch.span,
+        )
         for patch in design.patches
     )
     units = tuple(

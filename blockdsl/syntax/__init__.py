@@ -3,7 +3,7 @@
 Takes:    text.
 Gives:    the ast (frozen, every node has its span), and text again (format).
 Measures: code points.
-Reports:  slips of grammar.
+Reports:  mistakes of grammar.
 Does not know: sizes, colours.
 """
 

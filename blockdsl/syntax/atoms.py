@@ -9,17 +9,9 @@ from typing import cast
 from lark import Token
 
 from blockdsl.diagnostics import Source, Span
-from blockdsl.syntax.ast import LengthLiteral, LengthUnit, Number, Text, Word
-from blockdsl.syntax.lines import Slip
+from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.nodes import LengthLiteral, LengthUnit, Number, Text, Word
 from blockdsl.syntax.numbers import MOST_DIGITS, NumberFault, read_numbers
-
-
-class SlipFound(Exception):
-    """A word fits the grammar but cannot stand. Never leaves the room."""
-
-    def __init__(self, slip: Slip) -> None:
-        super().__init__(slip.code)
-        self.slip = slip
 
 
 def is_name(text: str) -> bool:
@@ -39,8 +31,8 @@ def same_letters(text: str) -> str:
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
-    """Where a line lies, to turn the grammar's positions into spans."""
+class LineAt:
+    """Where a line begins in its source, to turn the grammar's positions into spans."""
 
     source: Source
     start: int
@@ -53,7 +45,7 @@ class Place:
     def word(self, token: Token) -> Word:
         """A name, or a word of the trade."""
         if not is_name(token):
-            raise _slip("name-needs-letter", token, "use letters, digits, `-` and `_`", name=str(token))
+            raise _fault("name-needs-letter", token, "use letters, digits, `-` and `_`", name=str(token))
         return Word(self.span(token), same_letters(str(token)))
 
     def times(self, token: Token) -> Word:
@@ -68,7 +60,7 @@ class Place:
         """Quoted words that are printed, without their marks: letters in their usual form, a tab as a space."""
         words = same_letters(str(token)[1:-1]).replace("\t", " ")
         if not words.strip():
-            raise _slip("words-empty", token, "write what is to be printed between the quotation marks")
+            raise _fault("words-empty", token, "write what is to be printed between the quotation marks")
         return Text(self.span(token), words)
 
     def numbers(self, token: Token) -> tuple[Number, ...]:
@@ -76,7 +68,7 @@ class Place:
         try:
             values = read_numbers(token)
         except NumberFault as fault:
-            raise number_slip(fault, token) from None
+            raise number_issue(fault, token) from None
         if len(values) == 1:
             return (Number(self.span(token), values[0]),)
         start = self.start + cast("int", token.start_pos)
@@ -90,7 +82,7 @@ class Place:
         found = self.numbers(token)
         if len(found) > 1:
             advice = "write a whole number and a fraction smaller than one, such as `1 1/2`"
-            raise _slip("word-unexpected", token, advice, found=str(token), wanted="one number")
+            raise _fault("word-unexpected", token, advice, found=str(token), wanted="one number")
         return found[0]
 
     def length(self, number: Token, unit: Token) -> LengthLiteral:
@@ -98,19 +90,19 @@ class Place:
         return LengthLiteral(self.span(number, unit), self.number(number).value, cast("LengthUnit", str(unit)))
 
 
-def number_slip(fault: NumberFault, token: Token) -> SlipFound:
-    """What to say about a number that cannot stand."""
+def number_issue(fault: NumberFault, token: Token) -> IssueFound:
+    """What to say about a number that is not allowed."""
     advice = {
         "number-over-zero": "write a number other than 0 below the line",
         "number-too-long": f"write it with at most {MOST_DIGITS} digits",
     }[fault.code]
-    return _slip(fault.code, token, advice, text=str(token))
+    return _fault(fault.code, token, advice, text=str(token))
 
 
-def _slip(code: str, token: Token, advice: str, **values: object) -> SlipFound:
-    return SlipFound(slip_at(code, token, advice, **values))
+def _fault(code: str, token: Token, advice: str, **values: object) -> IssueFound:
+    return IssueFound(issue_at(code, token, advice, **values))
 
 
-def slip_at(code: str, token: Token, advice: str | None, **values: object) -> Slip:
-    """A slip that covers one token."""
-    return Slip(code, cast("int", token.start_pos), cast("int", token.end_pos), advice, values)
+def issue_at(code: str, token: Token, advice: str | None, **values: object) -> SyntaxIssue:
+    """An issue that covers one token."""
+    return SyntaxIssue(code, cast("int", token.start_pos), cast("int", token.end_pos), advice, values)

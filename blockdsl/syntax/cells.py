@@ -1,65 +1,55 @@
-"""The cells of a row, from the grammar's tree, and by hand where a row is plain.
-
-A quilt-sized grid has 40,000 cells; the grammar would take seconds over them. Rows are therefore read by
-hand with the grammar's own expressions; a row that does not fit them goes to the grammar, which knows why.
-"""
+"""The cells of a row, and a shape with its words, from the grammar's tree."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from functools import cache
 from typing import Final, Literal, cast
 
 from lark import Token, Tree
 
-from blockdsl.diagnostics import Source, Span
-from blockdsl.syntax.ast import (
+from blockdsl.diagnostics import Span
+from blockdsl.syntax.atoms import LineAt, is_name, issue_at, same_letters
+from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.nodes import (
     Cell,
     Continue,
     NameCell,
     Number,
     PairCell,
-    Row,
     ShapeCall,
     ShapeCell,
-    Turn,
     Word,
 )
-from blockdsl.syntax.atoms import Place, SlipFound, is_name, same_letters, slip_at
-from blockdsl.syntax.grammar import LineTree, pattern
-from blockdsl.syntax.lines import RawLine, Slip
-from blockdsl.syntax.numbers import NumberFault, read_numbers
-
-_ROW: Final = re.compile(r"row(?=\s)")
+from blockdsl.syntax.tree import LineTree, turns_of
 
 # --- from the tree -----------------------------------------------------------------------------
 
 
-def build_shape(place: Place, tree: LineTree) -> ShapeCall:
+def build_shape(at: LineAt, tree: LineTree) -> ShapeCall:
     """A shape and its words."""
     first, *rest = cast("list[Token]", tree.children)
     words: list[Word | Number] = []
     for token in rest:
         if token.type == "NUMBER":
-            words.extend(place.numbers(token))
+            words.extend(at.numbers(token))
         elif token.type == "TIMES":
-            words.append(place.times(token))
+            words.append(at.times(token))
         else:
-            words.append(place.word(token))
-    return ShapeCall(place.span(first, rest[-1] if rest else None), place.word(first), tuple(words))
+            words.append(at.word(token))
+    return ShapeCall(at.span(first, rest[-1] if rest else None), at.word(first), tuple(words))
 
 
-def build_cells(place: Place, trees: list[LineTree]) -> tuple[Cell, ...]:
+def build_cells(at: LineAt, trees: list[LineTree]) -> tuple[Cell, ...]:
     """The cells of a row; each stands apart from the next."""
     cells: list[Cell] = []
     for tree in trees:
-        cell = _CELLS[tree.data](place, tree)
+        cell = _CELLS[tree.data](at, tree)
         if cells and cells[-1].span.stop == cell.span.start:
-            start = cell.span.start - place.start
+            start = cell.span.start - at.start
             advice = "put a space between cells"
             values = {"found": cell.span.text, "wanted": "a space"}
-            raise SlipFound(Slip("word-unexpected", start, cell.span.stop - place.start, advice, values))
+            raise IssueFound(SyntaxIssue("word-unexpected", start, cell.span.stop - at.start, advice, values))
         cells.append(cell)
     return tuple(cells)
 
@@ -68,146 +58,43 @@ def _tokens(tree: LineTree) -> list[Token]:
     return [child for child in tree.children if isinstance(child, Token)]
 
 
-def _turns(token: Token | None) -> tuple[Turn, ...]:
-    return cast("tuple[Turn, ...]", tuple(str(token))) if token is not None else ()
-
-
-def _continue(place: Place, tree: LineTree) -> Continue:
+def _continue(at: LineAt, tree: LineTree) -> Continue:
     (token,) = _tokens(tree)
-    return Continue(place.span(token), "left" if token.type == "LEFT" else "above")
+    return Continue(at.span(token), "left" if token.type == "LEFT" else "above")
 
 
-def _name_cell(place: Place, tree: LineTree) -> NameCell:
+def _name_cell(at: LineAt, tree: LineTree) -> NameCell:
     name, turns = tree.children
     last = cast("Token | None", turns)
-    return NameCell(place.span(cast("Token", name), last), place.word(cast("Token", name)), _turns(last))
+    return NameCell(at.span(cast("Token", name), last), at.word(cast("Token", name)), turns_of(last))
 
 
-def _pair_cell(place: Place, tree: LineTree) -> PairCell:
+def _pair_cell(at: LineAt, tree: LineTree) -> PairCell:
     pair, turns = cast("tuple[Token, Token | None]", tuple(tree.children))
     left, slope, right = re.split(r"([/\\])", pair)
-    start = place.start + cast("int", pair.start_pos)
+    start = at.start + cast("int", pair.start_pos)
     for name in (left, right):
         if not is_name(name):
-            raise SlipFound(slip_at("name-needs-letter", pair, "use letters, digits, `-` and `_`", name=name))
+            raise IssueFound(issue_at("name-needs-letter", pair, "use letters, digits, `-` and `_`", name=name))
     return PairCell(
-        place.span(pair, turns),
-        Word(Span(place.source, start, start + len(left)), same_letters(left)),
-        Word(Span(place.source, start + len(left) + 1, start + len(pair)), same_letters(right)),
+        at.span(pair, turns),
+        Word(Span(at.source, start, start + len(left)), same_letters(left)),
+        Word(Span(at.source, start + len(left) + 1, start + len(pair)), same_letters(right)),
         cast("Literal['/', '\\\\']", slope),
-        _turns(turns),
+        turns_of(turns),
     )
 
 
-def _shape_cell(place: Place, tree: LineTree) -> ShapeCell:
+def _shape_cell(at: LineAt, tree: LineTree) -> ShapeCell:
     bracket, shape, close, turns = tree.children
     last = cast("Token | None", turns) or cast("Token", close)
-    call = build_shape(place, cast("Tree[Token]", shape))
-    return ShapeCell(place.span(cast("Token", bracket), last), call, _turns(cast("Token | None", turns)))
+    call = build_shape(at, cast("Tree[Token]", shape))
+    return ShapeCell(at.span(cast("Token", bracket), last), call, turns_of(cast("Token | None", turns)))
 
 
-_CELLS: Final[dict[str, Callable[[Place, LineTree], Cell]]] = {
+_CELLS: Final[dict[str, Callable[[LineAt, LineTree], Cell]]] = {
     "cell": _continue,
     "name_cell": _name_cell,
     "pair_cell": _pair_cell,
     "shape_cell": _shape_cell,
 }
-
-# --- by hand -----------------------------------------------------------------------------------
-
-
-@cache
-def _cell_expression() -> re.Pattern[str]:
-    name = pattern("NAME")
-    return re.compile(
-        rf"\s+(?:(?P<name>{name})(?:(?P<slope>[/\\])(?P<right>{name}))?(?P<turns>[<>~]*)"
-        rf"|(?P<going>[-|])|(?P<shape>\([^()]*\))(?P<shape_turns>[<>~]*))(?!\S)"
-    )
-
-
-@cache
-def _word_expression() -> re.Pattern[str]:
-    return re.compile(
-        rf"\s*(?:(?P<times>{pattern('TIMES')})|(?P<name>{pattern('NAME')})|(?P<number>{pattern('NUMBER')}))"
-    )
-
-
-def read_row(line: RawLine) -> Row | None:
-    """The row, when every cell can be read by hand; None sends the line to the grammar.
-
-    It gives exactly what the grammar would give.
-    """
-    text, source, start = line.text, line.source, line.start
-    if not _ROW.match(text) or not is_plain(text):
-        return None
-    expression = _cell_expression()
-    cells: list[Cell] = []
-    at = 3
-    while at < len(text):
-        found = expression.match(text, at)
-        cell = _read_cell(source, start, found) if found else None
-        if found is None or cell is None:
-            return None
-        cells.append(cell)
-        at = found.end()
-    return Row(line.span(), tuple(cells))
-
-
-def is_plain(text: str) -> bool:
-    """Whether every name in the line is sure to be a name; the grammar looks closer at the others."""
-    return text.isascii() or all(is_name(word) for word in re.findall(pattern("NAME"), text))
-
-
-def _read_cell(source: Source, start: int, found: re.Match[str]) -> Cell | None:
-    name = found["name"]
-    if name is not None:
-        return _read_name_or_pair(source, start, found, name)
-    if found["going"]:
-        place = start + found.start("going")
-        return Continue(Span(source, place, place + 1), "left" if found["going"] == "-" else "above")
-    return _read_shape(source, start, found)
-
-
-def _read_name_or_pair(source: Source, start: int, found: re.Match[str], name: str) -> NameCell | PairCell:
-    begin = start + found.start("name")
-    span = Span(source, begin, start + found.end())
-    turns = cast("tuple[Turn, ...]", tuple(found["turns"]))
-    middle = begin + len(name)
-    word = Word(Span(source, begin, middle), same_letters(name))
-    if found["slope"] is None:
-        return NameCell(span, word, turns)
-    right = Word(Span(source, middle + 1, start + found.end("right")), same_letters(found["right"]))
-    return PairCell(span, word, right, cast("Literal['/', '\\\\']", found["slope"]), turns)
-
-
-def _read_shape(source: Source, start: int, found: re.Match[str]) -> ShapeCell | None:
-    text, (at, stop) = found.string, found.span("shape")
-    at, stop = at + 1, stop - 1
-    end = at + len(text[at:stop].rstrip())
-    expression = _word_expression()
-    words: list[Word | Number] = []
-    while at < end:
-        word = expression.match(text, at)
-        atom = _read_atom(source, start, word) if word else None
-        if word is None or atom is None:
-            return None
-        words.append(atom)
-        at = word.end()
-    if not words or not isinstance(words[0], Word) or words[0].span.text != words[0].text:
-        return None
-    turns = cast("tuple[Turn, ...]", tuple(found["shape_turns"]))
-    call = ShapeCall(words[0].span.to(words[-1].span), words[0], tuple(words[1:]))
-    return ShapeCell(Span(source, start + found.start("shape"), start + found.end()), call, turns)
-
-
-def _read_atom(source: Source, start: int, found: re.Match[str]) -> Word | Number | None:
-    kind = cast("str", found.lastgroup)
-    text = found[kind]
-    span = Span(source, start + found.start(kind), start + found.end(kind))
-    if kind != "number":
-        return Word(span, "x" if kind == "times" else same_letters(text))
-    try:
-        values = read_numbers(text)
-    except NumberFault:
-        return None
-    return Number(span, values[0]) if len(values) == 1 else None

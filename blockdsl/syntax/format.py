@@ -23,7 +23,7 @@ from blockdsl.syntax.ast import (
     UnitDeclaration,
     Use,
 )
-from blockdsl.syntax.keywords import DECLARATIONS
+from blockdsl.syntax.kinds import DECLARATIONS
 from blockdsl.syntax.parse import assemble, is_too_large
 from blockdsl.syntax.read import ReadLine, read_lines
 from blockdsl.syntax.write import line_parts
@@ -51,7 +51,7 @@ class _Line:
 
 
 def format_text(source: Source, renamed: Mapping[str, str] = MappingProxyType({})) -> str | None:
-    """The text in its usual form; None when it has slips of grammar, for then its meaning is not sure.
+    """The text in its usual form; None when it has mistakes of grammar, for then its meaning is not sure.
 
     Words of old become those of today; `renamed` says which shapes have a new name. Formatting twice gives the same
     as once, and the ast stays the same, spans and such names apart.

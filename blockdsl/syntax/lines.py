@@ -8,27 +8,16 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
-from types import MappingProxyType
+from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.diagnostics import Source, Span
-from blockdsl.syntax.keywords import keyword_of
+from blockdsl.syntax.issue import SyntaxIssue
+from blockdsl.syntax.kinds import keyword_of
 
 DEEPEST: Final = 32
 """Brackets may be nested this deep, and no deeper."""
-
-
-@dataclass(frozen=True, slots=True)
-class Slip:
-    """A fault in one line; `start` and `stop` count from the line's first word."""
-
-    code: str
-    start: int
-    stop: int
-    help: str | None = None
-    values: Mapping[str, object] = field(default_factory=lambda: MappingProxyType({}))
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +29,7 @@ class RawLine:
     text: str
     indented: bool
     comment: str | None
-    slip: Slip | None
+    issue: SyntaxIssue | None
 
     @property
     def word(self) -> str:
@@ -83,49 +72,49 @@ def _raw_line(source: Source, start: int, whole: str) -> RawLine:
     text = whole.strip()
     indent = len(whole) - len(whole.lstrip()) if text else 0
     comment: str | None = None
-    slip: Slip | None = None
+    issue: SyntaxIssue | None = None
     control = _CONTROL.search(whole)
     if control:
         # Strip takes some control characters for spaces, so the line is kept from its very beginning.
         text, indent = whole, 0
-        slip = _control_slip(control)
+        issue = _control_issue(control)
     elif not text.isalnum():
-        comment_at, slip = _look(text)
+        comment_at, issue = _look(text)
         if comment_at is not None:
             text, comment = text[:comment_at].rstrip(), text[comment_at:]
-    return RawLine(source, start + indent, text, bool(indent), comment, slip)
+    return RawLine(source, start + indent, text, bool(indent), comment, issue)
 
 
-def _control_slip(found: re.Match[str]) -> Slip:
+def _control_issue(found: re.Match[str]) -> SyntaxIssue:
     letter = found.group()
     name = unicodedata.name(letter, f"U+{ord(letter):04X}").lower() if ord(letter) >= 0xA0 else f"U+{ord(letter):04X}"
     advice = "delete it, or type the line again"
-    return Slip("control-character", found.start(), found.end(), advice, {"name": name})
+    return SyntaxIssue("control-character", found.start(), found.end(), advice, {"name": name})
 
 
-def _look(text: str) -> tuple[int | None, Slip | None]:
+def _look(text: str) -> tuple[int | None, SyntaxIssue | None]:
     """Where the comment begins, if there is one, and the first fault that can be seen without the grammar."""
     brackets: list[int] = []
-    slip: Slip | None = None
+    issue: SyntaxIssue | None = None
     for mark in _MARK.finditer(text):
         place = mark.start()
         if mark["hash"]:
             found = _hash(text, place)
             if found is None:
                 continue
-            if isinstance(found, Slip):
+            if isinstance(found, SyntaxIssue):
                 # What follows is most likely meant as a comment.
-                return place, slip or found
-            return place, slip or _unclosed(brackets)
+                return place, issue or found
+            return place, issue or _unclosed(brackets)
         if mark["open"]:
-            return None, slip or _quote_slip(text, place)
+            return None, issue or _quote_issue(text, place)
         if mark["bracket"]:
-            slip = slip or _bracket(text, place, brackets)
-    return None, slip or _unclosed(brackets)
+            issue = issue or _bracket(text, place, brackets)
+    return None, issue or _unclosed(brackets)
 
 
-def _hash(text: str, place: int) -> Slip | bool | None:
-    """True for a comment, None for a colour, otherwise the slip."""
+def _hash(text: str, place: int) -> SyntaxIssue | bool | None:
+    """True for a comment, None for a colour, otherwise the issue."""
     if not text[place + 1 : place + 2].strip():
         return True
     if place and _COLOUR.match(text, place):
@@ -135,32 +124,32 @@ def _hash(text: str, place: int) -> Slip | bool | None:
     wants_colour = text.startswith("fabric") and not _COLOUR.search(text[:place])
     if wants_colour and _LOOKS_LIKE_COLOUR.match(text, place):
         advice = "write it with six digits, such as `#dfe3e0`"
-        return Slip("colour-not-six-digits", place, stop, advice, {"text": run})
-    return Slip("comment-needs-space", place, stop, f"put a space after the sign: `# {run[1:]}`", {"text": run})
+        return SyntaxIssue("colour-not-six-digits", place, stop, advice, {"text": run})
+    return SyntaxIssue("comment-needs-space", place, stop, f"put a space after the sign: `# {run[1:]}`", {"text": run})
 
 
-def _quote_slip(text: str, place: int) -> Slip:
+def _quote_issue(text: str, place: int) -> SyntaxIssue:
     inches = re.search(r"[0-9][0-9./ ]*$", text[:place])
     if inches and text[place] == '"':
         number = inches.group()
         advice = f"write `in` for inches: `{number} in`"
-        return Slip("length-needs-unit", inches.start(), place + 1, advice, {"text": number + '"'})
-    return Slip("quote-not-closed", place, len(text), 'end the words with a second mark: `"`')
+        return SyntaxIssue("length-needs-unit", inches.start(), place + 1, advice, {"text": number + '"'})
+    return SyntaxIssue("quote-not-closed", place, len(text), 'end the words with a second mark: `"`')
 
 
-def _bracket(text: str, place: int, brackets: list[int]) -> Slip | None:
+def _bracket(text: str, place: int, brackets: list[int]) -> SyntaxIssue | None:
     if text[place] == ")":
         if brackets:
             brackets.pop()
             return None
-        return Slip("bracket-not-opened", place, place + 1, "put `(` before the shape, or take the `)` away")
+        return SyntaxIssue("bracket-not-opened", place, place + 1, "put `(` before the shape, or take the `)` away")
     brackets.append(place)
     if len(brackets) > DEEPEST:
-        return Slip("nesting-too-deep", place, place + 1, "make a unit of what is inside")
+        return SyntaxIssue("nesting-too-deep", place, place + 1, "make a unit of what is inside")
     return None
 
 
-def _unclosed(brackets: list[int]) -> Slip | None:
+def _unclosed(brackets: list[int]) -> SyntaxIssue | None:
     if not brackets:
         return None
-    return Slip("bracket-not-closed", brackets[-1], brackets[-1] + 1, "put `)` after the last word of the shape")
+    return SyntaxIssue("bracket-not-closed", brackets[-1], brackets[-1] + 1, "put `)` after the last word of the shape")

@@ -20,6 +20,7 @@ from blockdsl.syntax.ast import (
     Declaration,
     FabricDeclaration,
     File,
+    Head,
     MakerDeclaration,
     MakerLine,
     QuiltDeclaration,
@@ -27,8 +28,7 @@ from blockdsl.syntax.ast import (
     UnitDeclaration,
     UnitLine,
 )
-from blockdsl.syntax.build import Head
-from blockdsl.syntax.keywords import DECLARATIONS, LINE_KINDS, MAKER_LINES, QUILT_LINES
+from blockdsl.syntax.kinds import DECLARATIONS, LINE_KINDS, MAKER_LINES, QUILT_LINES
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.read import ReadLine, read_lines, whole_first_line
 
@@ -88,6 +88,8 @@ _BEGIN_MAKER: Final = "put the `{keyword}` line below the first line of a block,
 
 _Ways = MakerDeclaration | BookDeclaration | QuiltDeclaration | BlockDeclaration
 
+_Line = BlockLine | QuiltLine | BookLine | MakerLine
+
 _BEGIN_QUILT: Final = 'begin with `quilt "My quilt"`, and put the `{keyword}` line below it'
 
 
@@ -98,7 +100,7 @@ class _Gathering:
         self.declarations: list[Declaration] = []
         self._problems = problems
         self._head: Head | Damaged | None = None
-        self._lines: list[BlockLine | QuiltLine | BookLine | MakerLine] = []
+        self._lines: list[_Line] = []
         self._complained = False
 
     def take(self, line: ReadLine) -> None:
@@ -107,20 +109,20 @@ class _Gathering:
             self.close()
             self._head = node
         elif node is not None:
-            self._take_line(line.raw, node)
+            self._take_line(line.raw, cast("_Line", node))
 
     def _begins(self, line: Damaged) -> bool:
         """Whether a line that could not be read was to declare something; a quilt has a `fabric` line of its own."""
         of_quilt = isinstance(self._head, QuiltDeclaration) and line.keyword == "fabric" and line.name is None
         return line.keyword in DECLARATIONS and not of_quilt
 
-    def _take_line(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine | MakerLine) -> None:
+    def _take_line(self, raw: RawLine, node: _Line) -> None:
         if isinstance(node, Damaged) or self._belongs(raw, node):
             self._lines.append(node)
         else:
             self._lines.append(Damaged(raw.span(), raw.keyword))
 
-    def _belongs(self, raw: RawLine, node: BlockLine | QuiltLine | BookLine | MakerLine) -> bool:
+    def _belongs(self, raw: RawLine, node: _Line) -> bool:
         """Whether the line may stand here; the first that may not is reported."""
         head, keyword = self._head, raw.keyword
         of_book = isinstance(node, BookBlock | BookQuilt) or LINE_KINDS[keyword].home == "book"

@@ -1,4 +1,4 @@
-"""Every line of a text read by itself, so that one slip spoils one line only."""
+"""Every line of a text read by itself, so that one issue spoils one line only."""
 
 from __future__ import annotations
 
@@ -11,12 +11,11 @@ from lark.exceptions import UnexpectedInput
 
 from blockdsl.diagnostics import Problems, Source, Span
 from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, Damaged, QuiltDeclaration
-from blockdsl.syntax.atoms import SlipFound, is_name, same_letters
-from blockdsl.syntax.build import LineNode, build_line
-from blockdsl.syntax.build_quilt import build_quilt_line
-from blockdsl.syntax.cells import read_row
-from blockdsl.syntax.grammar import parse_line, parse_quilt_line
-from blockdsl.syntax.keywords import (
+from blockdsl.syntax.atoms import is_name, same_letters
+from blockdsl.syntax.explain import explain, unknown_line
+from blockdsl.syntax.grammar import Grammar, build_line, parse_line
+from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.kinds import (
     BOOK_MEMBERS,
     DECLARATIONS,
     FORMER,
@@ -25,10 +24,11 @@ from blockdsl.syntax.keywords import (
     MAKER_LINES,
     QUILT_LINES,
 )
-from blockdsl.syntax.lines import RawLine, Slip, split_lines
-from blockdsl.syntax.slips import explain, unknown_line
+from blockdsl.syntax.line_kind import Node
+from blockdsl.syntax.lines import RawLine, split_lines
+from blockdsl.syntax.plain_rows import read_row
 
-MOST_SLIPS: Final = 100
+MOST_ISSUES: Final = 100
 """After so many, the text is not a block file, and reading on would only take time."""
 
 _DECLARED_NAME: Final = re.compile(r"(?:fabric|unit)\s+([^\W\d_][^\s\"“#=]*)")
@@ -43,17 +43,17 @@ class ReadLine:
     """
 
     raw: RawLine
-    node: LineNode | Damaged | None
+    node: Node | None
     in_quilt: bool = False
 
 
 def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
-    """Read the lines in order; report a slip once, where it is."""
+    """Read the lines in order; report a issue once, where it is."""
     raws = list(split_lines(source))
     opened: str | None = None
-    slips = 0
+    issues = 0
     for place, raw in enumerate(raws):
-        if not raw.text and raw.slip is None:
+        if not raw.text and raw.issue is None:
             yield ReadLine(raw, None)
             continue
         member = opened == "book" and raw.keyword in BOOK_MEMBERS and _names_a_member(raws, place)
@@ -63,12 +63,12 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
         if member:
             yield _read_member(raw, problems)
         elif _is_of_a_quilt(raw, opened):
-            yield _read_line_of_a_quilt(raw, problems)
+            yield _read_line(raw, problems, "quilt")
         else:
             yield _read_line(raw, problems)
-        slips += len(problems) - before
-        if slips >= MOST_SLIPS:
-            problems.report("too-many-slips", raw.span(), help="check that this is the file you meant")
+        issues += len(problems) - before
+        if issues >= MOST_ISSUES:
+            problems.report("too-many-mistakes", raw.span(), help="check that this is the file you meant")
             return
 
 
@@ -118,37 +118,24 @@ def _read_member(raw: RawLine, problems: Problems) -> ReadLine:
     return line
 
 
-def _read_line(raw: RawLine, problems: Problems) -> ReadLine:
-    if raw.slip is not None:
-        return ReadLine(raw, _damaged(raw, raw.slip, problems))
-    row = read_row(raw)
-    if row is not None:
-        return ReadLine(raw, row)
-    if raw.keyword not in KEYWORDS:
-        return ReadLine(raw, _damaged(raw, unknown_line(raw), problems))
-    try:
-        node = build_line(raw, parse_line(raw.text))
-        _report_former(raw, problems)
-        return ReadLine(raw, node)
-    except UnexpectedInput as error:
-        slip = explain(raw, error)
-    except SlipFound as found:
-        slip = found.slip
-    return ReadLine(raw, _damaged(raw, slip, problems))
-
-
-def _read_line_of_a_quilt(raw: RawLine, problems: Problems) -> ReadLine:
-    if raw.slip is not None:
-        return ReadLine(raw, _damaged(raw, raw.slip, problems))
-    try:
-        node = build_quilt_line(raw, parse_quilt_line(raw.text))
-        _report_former(raw, problems)
-        return ReadLine(raw, node, in_quilt=True)
-    except UnexpectedInput as error:
-        slip = explain(raw, error, in_quilt=True)
-    except SlipFound as found:
-        slip = found.slip
-    return ReadLine(raw, _damaged(raw, slip, problems))
+def _read_line(raw: RawLine, problems: Problems, grammar: Grammar = "line") -> ReadLine:
+    issue = raw.issue
+    if issue is None and grammar == "line":
+        row = read_row(raw)
+        if row is not None:
+            return ReadLine(raw, row)
+        issue = None if raw.keyword in KEYWORDS else unknown_line(raw)
+    if issue is None:
+        try:
+            node = build_line(raw, parse_line(raw.text, grammar), grammar)
+        except UnexpectedInput as error:
+            issue = explain(raw, error, grammar)
+        except IssueFound as found:
+            issue = found.issue
+        else:
+            _report_former(raw, problems)
+            return ReadLine(raw, node, in_quilt=grammar == "quilt")
+    return ReadLine(raw, _damaged(raw, issue, problems))
 
 
 def _report_former(raw: RawLine, problems: Problems) -> None:
@@ -162,13 +149,13 @@ def renamed_help(now: str) -> str:
     return f"write `{now}`; `blockdsl format` rewrites the whole file"
 
 
-def _damaged(raw: RawLine, slip: Slip, problems: Problems) -> Damaged:
+def _damaged(raw: RawLine, issue: SyntaxIssue, problems: Problems) -> Damaged:
     # The values are plain words for the message; the signature of `report` has places of its own as well.
     values: dict[str, Any] = {
-        name: str(value) if name == "wanted" else _shortened(str(value), 60) for name, value in slip.values.items()
+        name: str(value) if name == "wanted" else _shortened(str(value), 60) for name, value in issue.values.items()
     }
-    advice = _shortened(slip.help, 240) if slip.help else None
-    problems.report(slip.code, raw.span(slip.start, slip.stop), help=advice, **values)
+    advice = _shortened(issue.help, 240) if issue.help else None
+    problems.report(issue.code, raw.span(issue.start, issue.stop), help=advice, **values)
     named = _DECLARED_NAME.match(raw.text)
     name = same_letters(named.group(1)) if named and is_name(named.group(1)) else None
     return Damaged(raw.span(), raw.keyword, name)

@@ -15,15 +15,16 @@ from blockdsl.syntax.ast import (
     Make,
     NameCell,
     PairCell,
+    QuiltRow,
     Row,
+    RowPlace,
     ShapeCell,
     Text,
     UnitDeclaration,
     Word,
 )
-from blockdsl.syntax.ast_quilt import QuiltRow, RowPlace
-from blockdsl.syntax.grammar import parse_line, parse_quilt_line
-from blockdsl.syntax.keywords import FORMER
+from blockdsl.syntax.grammar import parse_line
+from blockdsl.syntax.kinds import FORMER
 from blockdsl.syntax.lines import RawLine
 
 _TIGHT_AFTER: Final = {"OPEN"}
@@ -35,15 +36,15 @@ def line_parts(
 ) -> tuple[str, ...]:
     """The parts of a line that stand in columns of their own: keyword and cells of a row, the words of a fabric.
 
-    Any other line is one part. The line has no slip. `in_quilt`: it is one of a quilt. `renamed`: shapes that have a
+    Any other line is one part. The line has no issue. `in_quilt`: it is one of a quilt. `renamed`: shapes that have a
     new name, which is written for the old one.
     """
     if isinstance(node, Row):
         return ("row", *(_cell(cell, renamed) for cell in node.cells))
     if isinstance(node, QuiltRow):
         return ("row", *(_place(place) for place in node.places))
-    parse = parse_quilt_line if in_quilt else parse_line
-    tokens = list(parse(line.text).scan_values(lambda value: isinstance(value, Token)))
+    tree = parse_line(line.text, "quilt" if in_quilt else "line")
+    tokens = list(tree.scan_values(lambda value: isinstance(value, Token)))
     if isinstance(node, FabricDeclaration):
         first = [_token(token) for token in tokens[:4]]
         return (*first, " ".join(_token(token) for token in tokens[4:])) if len(tokens) > 4 else tuple(first)

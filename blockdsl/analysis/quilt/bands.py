@@ -15,7 +15,7 @@ from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import about, write_length
 from blockdsl.model.quilt import Corners
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 _MOST_TRIED: Final = 200
 """How many ways of dividing a side are looked through for the nearest width."""
@@ -28,7 +28,7 @@ def plan_rings(
     rings: list[RingPlan] = []
     inner = middle
     for line in lines:
-        if not isinstance(line, ast_quilt.Band):
+        if not isinstance(line, ast.Band):
             continue
         ring = _ring(line, main, words, designs)
         before = rings[-1] if rings else None
@@ -39,7 +39,7 @@ def plan_rings(
     return rings
 
 
-def _ring(line: ast_quilt.Band, main: BlockDesign, words: Words, designs: Designs) -> RingPlan | None:
+def _ring(line: ast.Band, main: BlockDesign, words: Words, designs: Designs) -> RingPlan | None:
     corners, corner = _corners(line, words)
     asked = None if line.width is None else words.length(line.width, f"width of the {line.word}")
     if corners is None or (line.width is not None and asked is None):
@@ -72,7 +72,7 @@ def _height(pieces: Pieces | None) -> Fraction:
     return pieces.design.height
 
 
-def _corners(line: ast_quilt.Band, words: Words) -> tuple[Corners | None, str]:
+def _corners(line: ast.Band, words: Words) -> tuple[Corners | None, str]:
     """How the corners are sewn and the fabric of their squares; None when it cannot be."""
     if line.corner is not None and line.joint is not None:
         what = f"corner squares are sewn in, and so the corners cannot be {line.joint} as well"
@@ -89,7 +89,7 @@ def _corners(line: ast_quilt.Band, words: Words) -> tuple[Corners | None, str]:
     return line.joint or "butted", ""
 
 
-def _pieces(line: ast_quilt.Band, main: BlockDesign, designs: Designs) -> Pieces | None:
+def _pieces(line: ast.Band, main: BlockDesign, designs: Designs) -> Pieces | None:
     symmetry = from_turns("".join(line.turns))
     if isinstance(line.what, ast.Text):
         design = designs.block(line.what, None) if line.width is None else designs.block_so_high(line.what, line.width)
@@ -102,9 +102,7 @@ def _pieces(line: ast_quilt.Band, main: BlockDesign, designs: Designs) -> Pieces
 # --- whether it fits -------------------------------------------------------------------------------
 
 
-def _fits(
-    ring: RingPlan, line: ast_quilt.Band, within: tuple[tuple[Exact, Exact], RingPlan | None], words: Words
-) -> bool:
+def _fits(ring: RingPlan, line: ast.Band, within: tuple[tuple[Exact, Exact], RingPlan | None], words: Words) -> bool:
     """Whether it fits round what is `within`: a top of that size, and the ring that was sewn to it last."""
     inner, before = within
     unit, measure = words.unit, Fraction(1, 8) if words.unit == "in" else Fraction(1, 10)

@@ -9,13 +9,13 @@ from typing import Final
 from blockdsl.analysis.quilt.middle import BlockHere, Chooser, Here, PlainSquare
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
-Rule = ast_quilt.TurnRule | ast_quilt.ColourwayRule
+Rule = ast.TurnRule | ast.ColourwayRule
 _EVERY_SECOND: Final = "every second"
 
 
-def is_there(where: ast_quilt.Where, row: int, column: int, *, on_point: bool) -> bool:
+def is_there(where: ast.Where, row: int, column: int, *, on_point: bool) -> bool:
     """Whether a rule holds for a place, counted from 0.
 
     On point the outer grid has the odd lattice rows, and the blocks between its blocks the even ones: those are every
@@ -78,7 +78,7 @@ def _changed(here: Here, rules: Sequence[Rule]) -> Here:
     for rule in rules:
         if isinstance(here, PlainSquare):
             break
-        if isinstance(rule, ast_quilt.TurnRule):
+        if isinstance(rule, ast.TurnRule):
             here = replace(here, symmetry=here.symmetry.then(from_turns("".join(rule.turns))))
         elif any(plan.name == rule.name.text for plan in here.design.colourways):
             here = replace(here, colourway=rule.name.text)

@@ -26,15 +26,15 @@ from blockdsl.analysis.quilt.pieces import Designs
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.analysis.quilt.rings import RingPlan, lay_rings
 from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
-from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish, report_repeats
+from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import PlacedCloth, QuiltDesign, Setting
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
-SetLine = ast_quilt.SetGrid | ast_quilt.SetRows | ast_quilt.SetMedallion
+SetLine = ast.SetGrid | ast.SetRows | ast.SetMedallion
 _MOST_COUNT: Final = 10_000
 _TURNS: Final = "><~"
 
@@ -48,13 +48,12 @@ class QuiltReader:
         self._names = names
         self._designs = designs
         self._problems = problems
-        width = first_line(quilt.lines, ast_quilt.BlocksSize)
+        width = first_line(quilt.lines, ast.BlocksSize)
         self._width = None if width is None else width.width
 
     def design(self) -> QuiltDesign | None:
         """The quilt as it will look when it is finished; None when it has errors."""
         lines = self._quilt.lines
-        report_repeats(lines, self._problems)
         report_choices(lines, self._problems)
         errors = sum(1 for problem in self._problems if problem.severity == "error")
         line = self._set_line()
@@ -90,16 +89,16 @@ class QuiltReader:
         """How the blocks are set; rows alone are enough. None when nothing is said that can be laid."""
         lines = self._quilt.lines
         line = next((line for line in lines if isinstance(line, SetLine)), None)
-        row = first_line(lines, ast_quilt.QuiltRow)
-        if row is not None and isinstance(line, ast_quilt.SetGrid | ast_quilt.SetMedallion):
+        row = first_line(lines, ast.QuiltRow)
+        if row is not None and isinstance(line, ast.SetGrid | ast.SetMedallion):
             advice = "take the rows out, or write `set rows` and name every place in them"
             self._report("setting-twice", row.span, advice, what="set")
             return None
         if any(isinstance(each, ast.Damaged) and each.keyword in ("set", "row") for each in lines):
             return None
-        if line is None or isinstance(line, ast_quilt.SetRows):
+        if line is None or isinstance(line, ast.SetRows):
             if row is not None:
-                return line or ast_quilt.SetRows(row.span)
+                return line or ast.SetRows(row.span)
             advice = 'say how its blocks are set, for example `set straight 4 x 6 of "Harbour Light"`'
             if line is not None:
                 advice = 'name the blocks of each row, for example `row "Harbour Light" "Chain"> fog`'
@@ -109,11 +108,11 @@ class QuiltReader:
 
     def _blocks(self, line: SetLine) -> tuple[list[list[Here]], BlockDesign | None]:
         """What the rows name, place by place, and the block that gives the size; None when one of them is wrong."""
-        if not isinstance(line, ast_quilt.SetRows):
+        if not isinstance(line, ast.SetRows):
             return [], self._designs.block(line.block, self._width)
         rows: list[list[Here]] = []
         complete = True
-        for row in (each for each in self._quilt.lines if isinstance(each, ast_quilt.QuiltRow)):
+        for row in (each for each in self._quilt.lines if isinstance(each, ast.QuiltRow)):
             found = [self._place(place) for place in row.places]
             complete = complete and None not in found
             if rows and len(found) != len(rows[0]):
@@ -128,7 +127,7 @@ class QuiltReader:
             self._report("quilt-without-blocks", self._quilt.name.span, advice, name=self._quilt.name.text)
         return rows, blocks[0] if complete and blocks else None
 
-    def _place(self, place: ast_quilt.RowPlace) -> Here | None:
+    def _place(self, place: ast.RowPlace) -> Here | None:
         if isinstance(place.name, ast.Word):
             fabric = Words(self._names, "in", self._problems).fabric(place.name)
             return None if fabric is None else PlainSquare(fabric)
@@ -144,7 +143,7 @@ class QuiltReader:
         """The setting with all that lies between its blocks; None when something does not fit, which is reported."""
         lines = self._quilt.lines
         other, other_is_right = self._other(words)
-        fill_line, sash_line = first_line(lines, ast_quilt.Fill), first_line(lines, ast_quilt.Sash)
+        fill_line, sash_line = first_line(lines, ast.Fill), first_line(lines, ast.Sash)
         fill = words.fabric(fill_line.fabric) if fill_line else None
         sashing = _sashing(sash_line, words) if sash_line else None
         counts = self._counts(line, rows)
@@ -168,9 +167,9 @@ class QuiltReader:
         return plan if self._fits(plan, line.span, rows, designs) else None
 
     def _counts(self, line: SetLine, rows: list[list[Here]]) -> tuple[int, int] | None:
-        if isinstance(line, ast_quilt.SetRows):
+        if isinstance(line, ast.SetRows):
             return len(rows[0]), len(rows)
-        if isinstance(line, ast_quilt.SetMedallion):
+        if isinstance(line, ast.SetMedallion):
             return 1, 1
         across = whole_number(line.across, "number of blocks", self._problems, most=_MOST_COUNT)
         down = whole_number(line.down, "number of blocks", self._problems, most=_MOST_COUNT)
@@ -178,7 +177,7 @@ class QuiltReader:
 
     def _other(self, words: Words) -> tuple[BlockDesign | str | None, bool]:
         """The second block or the fabric that `alternate` names, and whether nothing is wrong with it."""
-        line = first_line(self._quilt.lines, ast_quilt.Alternate)
+        line = first_line(self._quilt.lines, ast.Alternate)
         if line is None:
             return None, True
         if isinstance(line.what, ast.Text):
@@ -191,7 +190,7 @@ class QuiltReader:
         lines, problems = self._quilt.lines, self._problems
         if not few_enough(plan.places, span, problems):
             return False
-        alternate = first_line(lines, ast_quilt.Alternate)
+        alternate = first_line(lines, ast.Alternate)
         fits = are_alike(plan.main, designs, alternate.span if alternate else span, problems)
         fits = turns_fit(plan.main, lines, rows, problems) and fits
         fits = colourways_are_known(lines, designs, problems) and fits
@@ -261,14 +260,14 @@ def _of_blocks(quilt: QuiltDesign) -> list[str]:
 
 def _setting_of(line: SetLine) -> tuple[Setting, bool]:
     """The setting, and whether its blocks are on point."""
-    if isinstance(line, ast_quilt.SetGrid):
+    if isinstance(line, ast.SetGrid):
         return line.pattern, line.pattern == "on point"
-    if isinstance(line, ast_quilt.SetMedallion):
+    if isinstance(line, ast.SetMedallion):
         return "medallion", line.on_point
     return "rows", False
 
 
-def _sashing(line: ast_quilt.Sash, words: Words) -> Sashing | None:
+def _sashing(line: ast.Sash, words: Words) -> Sashing | None:
     width, fabric = words.length(line.width, "width of the sashing"), words.fabric(line.fabric)
     posts = words.fabric(line.posts)
     if width is None or fabric is None or (line.posts is not None and posts is None):

@@ -15,7 +15,7 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import about, write_size
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 MOST_BLOCKS: Final = 10_000
 
@@ -57,10 +57,10 @@ def turns_fit(
     """Whether no oblong block is turned by a quarter; if one is it is reported."""
     if main.width == main.height:
         return True
-    turned = next((line for line in lines if isinstance(line, ast_quilt.TurnRule) and _is_quarter(line)), None)
+    turned = next((line for line in lines if isinstance(line, ast.TurnRule) and _is_quarter(line)), None)
     span = turned.span if turned else None
     if span is None and any(isinstance(h, BlockHere) and h.symmetry.swaps_sides for row in rows for h in row):
-        span = next(line.span for line in lines if isinstance(line, ast_quilt.QuiltRow))
+        span = next(line.span for line in lines if isinstance(line, ast.QuiltRow))
     if span is None:
         return True
     size = write_size(main.width, main.height, main.unit)
@@ -70,7 +70,7 @@ def turns_fit(
     return False
 
 
-def _is_quarter(rule: ast_quilt.TurnRule) -> bool:
+def _is_quarter(rule: ast.TurnRule) -> bool:
     return from_turns("".join(rule.turns)).swaps_sides
 
 
@@ -101,7 +101,7 @@ def colourways_are_known(lines: Sequence[ast.QuiltLine], designs: Sequence[Block
     known = {plan.name for design in designs for plan in design.colourways}
     complete = True
     for line in lines:
-        if isinstance(line, ast_quilt.ColourwayRule) and line.name.text not in known:
+        if isinstance(line, ast.ColourwayRule) and line.name.text not in known:
             near = nearest_word(line.name.text, known)
             advice = f'did you mean "{near}"?' if near else "give the block such a `colourway` line"
             problems.report("name-unknown", line.name.span, kind="colourway", name=line.name.text, help=advice)

@@ -99,7 +99,7 @@ def _edge(design: BlockDesign, side: Side, depth: Fraction) -> Edge:
 def _cut(patch: Patch, edge: Edge) -> list[Patch]:
     if all(edge.depth(corner) >= 0 for corner in patch.outline):
         return [patch]
-    return [Patch(patch.fabric, piece) for piece in kept_of(patch.outline, edge)]
+    return [Patch(patch.fabric, piece, span=patch.span) for piece in kept_of(patch.outline, edge)]
 
 
 def _lines_between(steps: Sequence[Fraction], start: Fraction, stop: Fraction) -> Iterator[Fraction]:

@@ -6,7 +6,7 @@ from collections.abc import Collection, Sequence
 
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.diagnostics import Problems
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 
 def report_idle_lines(
@@ -26,10 +26,10 @@ def report_idle_lines(
 def _in_no_quilt(line: ast.QuiltLine, fabrics: Collection[str]) -> tuple[str, str, str] | None:
     """The line's word, why it changes nothing whatever the setting, and what to do about it; None when it does."""
     match line:
-        case ast_quilt.Scraps() if line.fabric.text not in fabrics:
+        case ast.Scraps() if line.fabric.text not in fabrics:
             known = ", ".join(f"`{fabric}`" for fabric in fabrics)
             return "scraps", f"no block has `{line.fabric.text}`", f"name a fabric of the blocks: {known}"
-        case ast_quilt.Band(pieced=True, along_length=True):
+        case ast.Band(pieced=True, along_length=True):
             return "along length", "a pieced border is not cut in one piece", "leave the words out"
         case _:
             return None
@@ -38,13 +38,13 @@ def _in_no_quilt(line: ast.QuiltLine, fabrics: Collection[str]) -> tuple[str, st
 def _in_this_setting(line: ast.QuiltLine, plan: SettingPlan) -> tuple[str, str, str] | None:
     """The same for lines that have something to do in other settings."""
     match line:
-        case ast_quilt.Fill():
+        case ast.Fill():
             return _fill(plan)
-        case ast_quilt.Alternate():
+        case ast.Alternate():
             return _alternate(plan)
-        case ast_quilt.Sash():
+        case ast.Sash():
             return _sash(line, plan)
-        case ast_quilt.SetGrid(pattern="dropped columns") if plan.across == 1:
+        case ast.SetGrid(pattern="dropped columns") if plan.across == 1:
             return "dropped columns", "there is one column, and every second one is dropped", "set two columns or more"
         case _:
             return None
@@ -69,7 +69,7 @@ def _alternate(plan: SettingPlan) -> tuple[str, str, str] | None:
     return None
 
 
-def _sash(line: ast_quilt.Sash, plan: SettingPlan) -> tuple[str, str, str] | None:
+def _sash(line: ast.Sash, plan: SettingPlan) -> tuple[str, str, str] | None:
     if plan.setting == "strippy" and line.posts is not None:
         return "posts", "plain strips do not cross", "leave the word and its fabric out"
     if plan.on_point or line.outer:

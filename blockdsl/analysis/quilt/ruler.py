@@ -11,15 +11,15 @@ from blockdsl.analysis.quilt.rings import RingPlan
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import ceil_to, floor_to
 from blockdsl.model.lengths import write_size
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 
 def report_quilt_off_the_ruler(
     lines: Sequence[ast.QuiltLine], plan: SettingPlan, rings: Sequence[RingPlan], problems: Problems
 ) -> None:
     """Warn of widths of sashing and borders, and of half blocks, that the ruler does not show."""
-    set_line = next((line for line in lines if isinstance(line, ast_quilt.SetGrid)), None)
-    sash = next((line for line in lines if isinstance(line, ast_quilt.Sash)), None)
+    set_line = next((line for line in lines if isinstance(line, ast.SetGrid)), None)
+    sash = next((line for line in lines if isinstance(line, ast.Sash)), None)
     width = plan.sashing.width if plan.sashing else plan.strip[0] if plan.strip else None
     if sash is not None and width is not None:
         _report("a sash", width, sash.span, plan, problems)

@@ -9,26 +9,13 @@ from typing import Final, TypeVar
 
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.settings import whole_number
-from blockdsl.diagnostics import Problems, Span
+from blockdsl.diagnostics import Problems
 from blockdsl.model import RulerUnit
 from blockdsl.model.quilt import BackingChoice, BindingChoice, ScrapsChoice, SleeveChoice, WaddingChoice
-from blockdsl.syntax import ast, ast_quilt
+from blockdsl.syntax import ast
 
 Line = TypeVar("Line", bound=ast.QuiltLine)
 
-_ONCE: Final = (
-    ast_quilt.BlocksSize,
-    ast_quilt.Fill,
-    ast_quilt.Alternate,
-    ast_quilt.Sash,
-    ast_quilt.Binding,
-    ast_quilt.Backing,
-    ast_quilt.Wadding,
-    ast_quilt.Sleeve,
-    ast_quilt.UsableWidth,
-    ast_quilt.Shrinkage,
-)
-_WORDS: Final = {ast_quilt.BlocksSize: "blocks", ast_quilt.UsableWidth: "fabric width"}
 USUAL_OVERAGE: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(4), "cm": Fraction(10)}
 """What backing and wadding have more on each side when nothing is said (common practice, no source)."""
 MOST_PRINTS: Final = 1000
@@ -38,24 +25,6 @@ MOST_PERCENT: Final = 50
 def first_line(lines: Sequence[ast.QuiltLine], kind: type[Line]) -> Line | None:
     """The first line of a kind."""
     return next((line for line in lines if isinstance(line, kind)), None)
-
-
-def report_repeats(lines: Sequence[ast.QuiltLine], problems: Problems) -> None:
-    """What can be said only once and is said twice; the setting is said by `set` or by rows."""
-    seen: dict[object, Span] = {}
-    for line in lines:
-        if isinstance(line, ast_quilt.SetGrid | ast_quilt.SetRows | ast_quilt.SetMedallion):
-            key: object = "set"
-        elif isinstance(line, ast_quilt.Scraps):
-            key = f"scraps {line.fabric.text}"
-        elif isinstance(line, _ONCE):
-            key = _WORDS.get(type(line), type(line).__name__.lower())
-        else:
-            continue
-        before = seen.setdefault(key, line.span)
-        if before is not line.span:
-            related = ((before, "first said here"),)
-            problems.report("setting-twice", line.span, what=f"{key}", related=related, help="keep one of the two")
 
 
 @dataclass(slots=True)
@@ -117,24 +86,21 @@ class Finish:
 def read_finish(lines: Sequence[ast.QuiltLine], words: Words) -> Finish:
     """Binding, backing, wadding, sleeve, scraps and what is said of the fabric; what cannot be is reported."""
     overage = USUAL_OVERAGE[words.unit]
-    usable = first_line(lines, ast_quilt.UsableWidth)
+    usable = first_line(lines, ast.UsableWidth)
     return Finish(
-        binding=_binding(first_line(lines, ast_quilt.Binding), words),
-        backing=_backing(first_line(lines, ast_quilt.Backing), words, overage),
-        wadding=_wadding(first_line(lines, ast_quilt.Wadding), words, overage),
-        sleeve=_sleeve(first_line(lines, ast_quilt.Sleeve), words),
+        binding=_binding(first_line(lines, ast.Binding), words),
+        backing=_backing(first_line(lines, ast.Backing), words, overage),
+        wadding=_wadding(first_line(lines, ast.Wadding), words, overage),
+        sleeve=_sleeve(first_line(lines, ast.Sleeve), words),
         scraps=tuple(
-            choice
-            for line in lines
-            if isinstance(line, ast_quilt.Scraps)
-            if (choice := _scraps(line, words)) is not None
+            choice for line in lines if isinstance(line, ast.Scraps) if (choice := _scraps(line, words)) is not None
         ),
         usable_width=None if usable is None else words.length(usable.width, "usable width of the fabric"),
-        shrinkage=_shrinkage(first_line(lines, ast_quilt.Shrinkage), words),
+        shrinkage=_shrinkage(first_line(lines, ast.Shrinkage), words),
     )
 
 
-def _binding(line: ast_quilt.Binding | None, words: Words) -> BindingChoice | None:
+def _binding(line: ast.Binding | None, words: Words) -> BindingChoice | None:
     if line is None:
         return None
     most = Fraction(12) if words.unit == "in" else Fraction(30)
@@ -142,7 +108,7 @@ def _binding(line: ast_quilt.Binding | None, words: Words) -> BindingChoice | No
     return None if fabric is None or width is None else BindingChoice(fabric, width, line.bias, line.span)
 
 
-def _backing(line: ast_quilt.Backing | None, words: Words, usual: Fraction) -> BackingChoice | None:
+def _backing(line: ast.Backing | None, words: Words, usual: Fraction) -> BackingChoice | None:
     if line is None:
         return None
     fabric = words.fabric(line.fabric)
@@ -158,25 +124,25 @@ def _overage(literal: ast.LengthLiteral | None, words: Words, usual: Fraction) -
     return usual if literal is None else words.length(literal, "overage", most=most)
 
 
-def _wadding(line: ast_quilt.Wadding | None, words: Words, usual: Fraction) -> WaddingChoice | None:
+def _wadding(line: ast.Wadding | None, words: Words, usual: Fraction) -> WaddingChoice | None:
     overage = None if line is None else _overage(line.overage, words, usual)
     return None if line is None or overage is None else WaddingChoice(overage, line.span)
 
 
-def _sleeve(line: ast_quilt.Sleeve | None, words: Words) -> SleeveChoice | None:
+def _sleeve(line: ast.Sleeve | None, words: Words) -> SleeveChoice | None:
     if line is None:
         return None
     fabric, depth = words.fabric(line.fabric), words.length(line.depth, "depth of the sleeve")
     return None if fabric is None or depth is None else SleeveChoice(fabric, depth, line.span)
 
 
-def _scraps(line: ast_quilt.Scraps, words: Words) -> ScrapsChoice | None:
+def _scraps(line: ast.Scraps, words: Words) -> ScrapsChoice | None:
     prints = whole_number(line.prints, "number of fat quarters", words.problems, most=MOST_PRINTS)
     fabric = words.fabric(line.fabric)
     return None if fabric is None or prints is None else ScrapsChoice(fabric, prints, line.span)
 
 
-def _shrinkage(line: ast_quilt.Shrinkage | None, words: Words) -> Fraction | None:
+def _shrinkage(line: ast.Shrinkage | None, words: Words) -> Fraction | None:
     if line is None:
         return None
     if line.percent.value > MOST_PERCENT:

@@ -83,7 +83,7 @@ def _moved(variant: Variant, turn: Callable[[Point], Point]) -> Variant:
         return tuple(map(point, places))
 
     def picture(patches: Sequence[Patch]) -> tuple[Patch, ...]:
-        return tuple(Patch(patch.fabric, ring(patch.outline)) for patch in patches)
+        return tuple(Patch(patch.fabric, ring(patch.outline), span=patch.span) for patch in patches)
 
     def seam(old: StepSeam) -> StepSeam:
         return replace(

@@ -7,7 +7,7 @@ import pytest
 from blockdsl.diagnostics import Diagnostic, Problems, Source
 from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast, parse, trade_words
-from blockdsl.syntax.keywords import KEYWORDS
+from blockdsl.syntax.kinds import KEYWORDS
 from blockdsl.syntax.parse import LARGEST_FILE
 
 
@@ -193,7 +193,7 @@ def test_brackets_may_be_32_deep_and_no_deeper() -> None:
 def test_reading_stops_after_100_slips() -> None:
     slips = slips_in("what\n" * 5000)
     assert len(slips) == 101
-    assert slips[-1].code == "too-many-slips"
+    assert slips[-1].code == "too-many-mistakes"
 
 
 def test_a_message_never_repeats_a_whole_long_line() -> None:

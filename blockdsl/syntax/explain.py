@@ -1,7 +1,7 @@
 """What to say about a line that cannot be read.
 
-First the slips that everybody makes are recognised one by one; what is left is said in terms of what the
-line wanted next. Every slip carries an example of how such a line is written.
+First the issues that everybody makes are recognised one by one; what is left is said in terms of what the
+line wanted next. Every issue carries an example of how such a line is written.
 """
 
 from __future__ import annotations
@@ -13,8 +13,10 @@ from typing import Final
 from lark.exceptions import UnexpectedCharacters, UnexpectedEOF, UnexpectedInput, UnexpectedToken
 
 from blockdsl.diagnostics import nearest_word
-from blockdsl.syntax.keywords import KEYWORDS, LINE_KINDS, QUILT_KINDS
-from blockdsl.syntax.lines import RawLine, Slip
+from blockdsl.syntax.grammar import Grammar, keyword_terminals
+from blockdsl.syntax.issue import SyntaxIssue
+from blockdsl.syntax.kinds import KEYWORDS, LINE_KINDS, QUILT_KINDS
+from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.trade_words import LINES
 
 _WANTED: Final = {
@@ -29,65 +31,30 @@ _WANTED: Final = {
     "EQUALS": "`=`",
     "OPEN": "`(`",
     "CLOSE": "`)`",
-    "LIBRARY": "`library`",
-    "AT": "`at`",
-    "AS": "`as`",
-    "CUT": "`cut`",
-    "UNIT": "`unit`",
-    "FINISHED": "`finished`",
-    "COUNT": "`count`",
-    "ONCE": "`once`",
-    "TWICE": "`twice`",
-    "SIZES": "`sizes`",
+    "MARKS": "a turn: `>`, `<` or `~`",
+    "PERCENT": "`%`",
+}
+"""What each terminal that is no keyword is called, in the order in which they are named."""
+
+_TOGETHER: Final = {
     "LONG": "`long edge`",
     "SHORT": "`short edges`",
-    "EDGE": "`edge`",
-    "STRAIGHT": "`straight`",
     "DROPPED": "`dropped columns`",
-    "ON": "`on`",
-    "POINT": "`point`",
-    "STRIPPY": "`strippy`",
-    "ROWS": "`rows`",
-    "COLUMNS": "`columns`",
-    "MEDALLION": "`medallion`",
-    "OF": "`of`",
-    "MARKS": "a turn: `>`, `<` or `~`",
-    "ALL": "`all`",
     "EVERY": "`every second`",
-    "SECOND": "`second`",
-    "ODD": "`odd`",
-    "EVEN": "`even`",
-    "POSTS": "`posts`",
-    "OUTER": "`outer`",
-    "PIECED": "`pieced`",
-    "BUTTED": "`butted`",
-    "MITRED": "`mitred`",
-    "CORNERS": "`corners`",
     "TOP": "`top first`",
-    "FIRST": "`first`",
     "ALONG": "`along length`",
-    "LENGTH": "`length`",
-    "BIAS": "`bias`",
-    "OVERAGE": "`overage`",
-    "WIDTH": "`width`",
-    "FROM": "`from`",
     "FAT": "`fat quarters`",
-    "QUARTERS": "`quarters`",
-    "USABLE": "`usable`",
-    "PERCENT": "`%`",
-    "BLOCKS": "`blocks`",
-    "$END": "the end of the line",
 }
-"""What each terminal is called, in the order in which they are named."""
+"""Keywords that are named with the word that follows them."""
 
 
 class _Stop:
     """Where and why the grammar stopped in one line."""
 
-    def __init__(self, line: RawLine, error: UnexpectedInput, *, in_quilt: bool) -> None:
+    def __init__(self, line: RawLine, error: UnexpectedInput, grammar: Grammar) -> None:
         self.text = line.text
         self.keyword = line.keyword
-        self.in_quilt = in_quilt
+        self.grammar = grammar
         self.at, self.wanted = _stopped(line.text, error)
         self.at_end = self.at >= len(self.text)
         run = re.match(r"\S+", self.text[self.at :])
@@ -96,13 +63,15 @@ class _Stop:
 
     @property
     def usage(self) -> str:
-        kinds = QUILT_KINDS if self.in_quilt else LINE_KINDS
+        kinds = QUILT_KINDS if self.grammar == "quilt" else LINE_KINDS
         return f"it is written {kinds[self.keyword].usage}"
 
-    def slip(self, code: str, advice: str | None = None, *, length: int | None = None, **values: object) -> Slip:
-        """A slip at the place where reading stopped."""
+    def issue(
+        self, code: str, advice: str | None = None, *, length: int | None = None, **values: object
+    ) -> SyntaxIssue:
+        """An issue at the place where reading stopped."""
         stop = self.at + (len(self.found) if length is None else length)
-        return Slip(code, self.at, stop, advice or self.usage, values)
+        return SyntaxIssue(code, self.at, stop, advice or self.usage, values)
 
 
 def _stopped(text: str, error: UnexpectedInput) -> tuple[int, frozenset[str]]:
@@ -114,18 +83,18 @@ def _stopped(text: str, error: UnexpectedInput) -> tuple[int, frozenset[str]]:
     return len(text), frozenset(error.expected if isinstance(error, UnexpectedEOF) else ())
 
 
-def explain(line: RawLine, error: UnexpectedInput, *, in_quilt: bool = False) -> Slip:
-    """The slip in a line whose first word is good, from the place where the grammar stopped."""
-    stop = _Stop(line, error, in_quilt=in_quilt)
+def explain(line: RawLine, error: UnexpectedInput, grammar: Grammar = "line") -> SyntaxIssue:
+    """The issue in a line whose first word is good, from the place where the grammar stopped."""
+    stop = _Stop(line, error, grammar)
     for recogniser in _RECOGNISERS:
-        slip = recogniser(stop)
-        if slip is not None:
-            return slip
+        issue = recogniser(stop)
+        if issue is not None:
+            return issue
     return _generic(stop)
 
 
-def unknown_line(line: RawLine) -> Slip:
-    """The slip in a line that begins with no word that a line may begin with."""
+def unknown_line(line: RawLine) -> SyntaxIssue:
+    """The issue in a line that begins with no word that a line may begin with."""
     word = re.match(r'[^\s"“()]+|.', line.text)
     found = word.group() if word else line.text
     close = nearest_word(found.lower(), KEYWORDS)
@@ -137,13 +106,13 @@ def unknown_line(line: RawLine) -> Slip:
         advice = "a row of cells begins with `row`; other lines begin with `unit`, `block`, `size` and so on"
     else:
         advice = "every line begins with a word such as `fabric`, `unit`, `block`, `row` or `size`"
-    return Slip("line-unknown", 0, len(found), advice, {"word": found})
+    return SyntaxIssue("line-unknown", 0, len(found), advice, {"word": found})
 
 
-# --- the slips that everybody makes ------------------------------------------------------------
+# --- the issues that everybody makes ------------------------------------------------------------
 
 
-def _turn_apart(stop: _Stop) -> Slip | None:
+def _turn_apart(stop: _Stop) -> SyntaxIssue | None:
     turns = re.match(r"[<>~]+", stop.found)
     if stop.keyword != "row" or turns is None or not stop.text[: stop.at].endswith((" ", "\t", "\xa0")):
         return None
@@ -151,33 +120,33 @@ def _turn_apart(stop: _Stop) -> Slip | None:
     if last in {"row", "-", "|"}:
         return None
     advice = f"write it straight after the cell: `{last}{turns.group()}`"
-    return stop.slip("turn-apart", advice, length=turns.end(), turn=turns.group())
+    return stop.issue("turn-apart", advice, length=turns.end(), turn=turns.group())
 
 
-def _pair_apart(stop: _Stop) -> Slip | None:
+def _pair_apart(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword != "row" or stop.found[:1] not in {"/", "\\"} or "PAIR" not in stop.wanted:
         return None
     slope = stop.found[0]
     advice = f"write the pair without spaces: `fog{slope}lantern`"
-    return stop.slip("pair-apart", advice, length=1, slope=slope)
+    return stop.issue("pair-apart", advice, length=1, slope=slope)
 
 
-def _comma_between_cells(stop: _Stop) -> Slip | None:
+def _comma_between_cells(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword != "row" or not stop.found.startswith(","):
         return None
     advice = "leave the comma out: between the cells of a row stand spaces alone, `row fog lantern fog`"
-    return stop.slip("word-unexpected", advice, length=1, found=",", wanted="a cell")
+    return stop.issue("word-unexpected", advice, length=1, found=",", wanted="a cell")
 
 
-def _decimal_comma(stop: _Stop) -> Slip | None:
+def _decimal_comma(stop: _Stop) -> SyntaxIssue | None:
     number = re.search(r"[0-9]+,[0-9]+", stop.found)
     if stop.keyword == "patch" or number is None or not {"NUMBER", "LENGTH_UNIT"} & stop.wanted:
         return None
     advice = f"write a point for the comma: `{number.group().replace(',', '.')}`"
-    return stop.slip("word-unexpected", advice, found=stop.found, wanted="a number")
+    return stop.issue("word-unexpected", advice, found=stop.found, wanted="a number")
 
 
-def _length_without_unit(stop: _Stop) -> Slip | None:
+def _length_without_unit(stop: _Stop) -> SyntaxIssue | None:
     if "LENGTH_UNIT" not in stop.wanted:
         return None
     number = re.search(r"[0-9][0-9./ ]*$", stop.before)
@@ -190,48 +159,48 @@ def _length_without_unit(stop: _Stop) -> Slip | None:
         advice = f"write `cm` for centimetres: `{stop.before} cm`"
     elif stop.found.startswith("mill"):
         advice = f"write `mm` for millimetres: `{stop.before} mm`"
-    return Slip("length-needs-unit", number.start(), len(stop.before), advice, {"text": number.group()})
+    return SyntaxIssue("length-needs-unit", number.start(), len(stop.before), advice, {"text": number.group()})
 
 
-def _fabric_without_label(stop: _Stop) -> Slip | None:
+def _fabric_without_label(stop: _Stop) -> SyntaxIssue | None:
     words = stop.before.split()
     if stop.keyword != "fabric" or len(words) < 2:
         return None
     if "TEXT" in stop.wanted:
         advice = f'put what is to be printed after the name, in quotation marks: `fabric {words[1]} "Harbour fog"`'
-        return stop.slip("fabric-label-missing", advice, name=words[1])
+        return stop.issue("fabric-label-missing", advice, name=words[1])
     if "COLOUR" in stop.wanted:
         advice = f"put a colour after the label: `{stop.before} #dfe3e0`"
-        return stop.slip("fabric-colour-missing", advice, name=words[1])
+        return stop.issue("fabric-colour-missing", advice, name=words[1])
     return None
 
 
-def _not_a_name(stop: _Stop) -> Slip | None:
+def _not_a_name(stop: _Stop) -> SyntaxIssue | None:
     name = re.match(r"[0-9_-][\w-]*[^\W\d_][\w-]*", stop.found)
     if name is None or not {"NAME", "PAIR"} & stop.wanted:
         return None
     better = name.group().lstrip("0123456789_-")
     advice = f"call it `{better}`, and put the number after the letters if you need it"
-    return stop.slip("name-needs-letter", advice, length=name.end(), name=name.group())
+    return stop.issue("name-needs-letter", advice, length=name.end(), name=name.group())
 
 
-def _empty_row(stop: _Stop) -> Slip | None:
+def _empty_row(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword != "row" or not stop.at_end or stop.before != "row":
         return None
-    return Slip("row-empty", 0, len("row"), f"name its cells: {LINE_KINDS['row'].usage}")
+    return SyntaxIssue("row-empty", 0, len("row"), f"name its cells: {LINE_KINDS['row'].usage}")
 
 
-def _shape_in_brackets(stop: _Stop) -> Slip | None:
+def _shape_in_brackets(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword == "unit" and stop.found.startswith("("):
         advice = "write the shape without brackets: `unit beam = geese lantern on fog`"
-        return stop.slip("word-unexpected", advice, length=1, found="(", wanted="the name of a shape")
+        return stop.issue("word-unexpected", advice, length=1, found="(", wanted="the name of a shape")
     if stop.keyword == "row" and stop.found.startswith("(") and "CLOSE" in stop.wanted:
         advice = "give the inner shape a name with `unit`, and use the name"
-        return stop.slip("bracket-inside-bracket", advice, length=1)
+        return stop.issue("bracket-inside-bracket", advice, length=1)
     return None
 
 
-_RECOGNISERS: Final[tuple[Callable[[_Stop], Slip | None], ...]] = (
+_RECOGNISERS: Final[tuple[Callable[[_Stop], SyntaxIssue | None], ...]] = (
     _turn_apart,
     _pair_apart,
     _comma_between_cells,
@@ -247,20 +216,23 @@ _RECOGNISERS: Final[tuple[Callable[[_Stop], Slip | None], ...]] = (
 # --- the rest ----------------------------------------------------------------------------------
 
 
-def _generic(stop: _Stop) -> Slip:
-    wanted = _in_words(stop.wanted)
+def _generic(stop: _Stop) -> SyntaxIssue:
+    wanted = _in_words(stop.wanted, stop.grammar)
     if stop.at_end:
-        return Slip("line-ends-early", len(stop.text), len(stop.text), stop.usage, {"wanted": wanted})
-    return stop.slip("word-unexpected", found=stop.found, wanted=wanted)
+        return SyntaxIssue("line-ends-early", len(stop.text), len(stop.text), stop.usage, {"wanted": wanted})
+    return stop.issue("word-unexpected", found=stop.found, wanted=wanted)
 
 
-def _in_words(terminals: Iterable[str]) -> str:
+def _in_words(terminals: Iterable[str], grammar: Grammar) -> str:
     wanted = set(terminals)
     if "PAIR" in wanted:
         return "a cell"
     if "TEXT" in wanted and "LIBRARY" in wanted:
         return "a file's name in quotation marks, or `library`"
-    names = [name for terminal, name in _WANTED.items() if terminal in wanted]
+    words = {word: _TOGETHER.get(word, f"`{word.lower().replace('_', '-')}`") for word in keyword_terminals(grammar)}
+    called = _WANTED | {word: name for word, name in words.items() if word not in _WANTED}
+    called["$END"] = "the end of the line"
+    names = [name for terminal, name in called.items() if terminal in wanted]
     if len(names) < 2:
         return names[0] if names else "something else"
     return f"{', '.join(names[:-1])} or {names[-1]}"

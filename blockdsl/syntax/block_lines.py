@@ -1,0 +1,385 @@
+"""What may stand below a `unit` or a `block`: for each line its node, how it is read, and its row in the table.
+
+A new line of a block is its rule in `grammars/line.lark` and a class and a row here; a class whose fields have the
+names and kinds of what the rule has is read without a function of its own (`line_kind.py`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final, Literal, cast
+
+from blockdsl.diagnostics import Span
+from blockdsl.geometry import Exact
+from blockdsl.syntax.atoms import LineAt, number_issue
+from blockdsl.syntax.cells import build_cells
+from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.line_kind import LineKind
+from blockdsl.syntax.nodes import Cell, Damaged, LengthLiteral, Number, Quoted, Text, Word
+from blockdsl.syntax.numbers import NumberFault, read_place
+from blockdsl.syntax.tree import LineTree, find, tokens_of, trees_of
+
+Pressed = Literal["open", "as it nests", "toward dark"]
+
+
+# --- the grid ----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row of cells, left to right."""
+
+    span: Span
+    cells: tuple[Cell, ...]
+
+
+def _row(at: LineAt, span: Span, tree: LineTree) -> Row:
+    return Row(span, build_cells(at, cast("list[LineTree]", tree.children[1:])))
+
+
+@dataclass(frozen=True, slots=True)
+class Columns:
+    """Relative widths of the columns."""
+
+    span: Span
+    numbers: tuple[Number, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Heights:
+    """Relative heights of the rows."""
+
+    span: Span
+    numbers: tuple[Number, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class GridExtent:
+    """`grid 4 x 4`: the extent that free patches fill."""
+
+    span: Span
+    across: Number
+    down: Number
+
+
+@dataclass(frozen=True, slots=True)
+class Corner:
+    """One corner of a free patch in grid coordinates, y downward."""
+
+    span: Span
+    x: Exact
+    y: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class FreePatch:
+    """`patch FABRIC at X,Y X,Y X,Y`."""
+
+    span: Span
+    fabric: Word
+    corners: tuple[Corner, ...]
+
+
+def _patch(at: LineAt, span: Span, tree: LineTree) -> FreePatch:
+    corners = []
+    for token in tokens_of(tree, "PLACE"):
+        try:
+            corners.append(Corner(at.span(token), *read_place(token)))
+        except NumberFault as fault:
+            raise number_issue(fault, token) from None
+    return FreePatch(span, at.word(tokens_of(tree, "NAME")[0]), tuple(corners))
+
+
+@dataclass(frozen=True, slots=True)
+class Applique:
+    """`applique FABRIC "path" turn-under 1/4 in`, or `raw edge` behind it; with neither the usual is turned under."""
+
+    span: Span
+    fabric: Word
+    path: Quoted
+    turn_under: LengthLiteral | None = None
+    raw_edge: bool = False
+
+
+# --- sizes and seams ---------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """`size 12 in`, `size 12 x 9 in`; finished. Both lengths carry the same unit."""
+
+    span: Span
+    width: LengthLiteral
+    height: LengthLiteral
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    """`seam 1/4 in`."""
+
+    span: Span
+    length: LengthLiteral
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """`measure 1/8 in`: what the ruler reads."""
+
+    span: Span
+    length: LengthLiteral
+
+
+@dataclass(frozen=True, slots=True)
+class Trim:
+    """`trim 1/8 in`: cut that much larger and trim down."""
+
+    span: Span
+    length: LengthLiteral
+
+
+@dataclass(frozen=True, slots=True)
+class Sizes:
+    """`sizes 6 9 12 in`: further finished widths at which the block is told; never none."""
+
+    span: Span
+    widths: tuple[LengthLiteral, ...]
+
+
+# --- choices -----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Make:
+    """`make geese as four at a time`; `method` is the words after `as`, joined by single spaces.
+
+    `count` is that of `make 4 of geese as …`.
+    """
+
+    span: Span
+    what: Word
+    method: Word
+    count: Number | None = None
+
+
+def _make(at: LineAt, span: Span, tree: LineTree) -> Make:
+    what, *method = (at.word(token) for token in tokens_of(tree, "NAME"))
+    count = find(tree, "NUMBER")
+    number = at.number(count) if count else None
+    return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)), number)
+
+
+@dataclass(frozen=True, slots=True)
+class Grain:
+    """`grain B long edge`: which edges of the patches of a letter lie on the straight grain."""
+
+    span: Span
+    letter: Word
+    edge: Word
+
+
+def _grain(at: LineAt, span: Span, tree: LineTree) -> Grain:
+    return Grain(span, at.word(tokens_of(tree, "NAME")[0]), at.word(tokens_of(tree, "LONG", "SHORT")[0]))
+
+
+@dataclass(frozen=True, slots=True)
+class Compare:
+    """`compare methods`: print every way in which each unit can be made."""
+
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Colourway:
+    """`colourway "Night" fog=slate slate=fog`."""
+
+    span: Span
+    name: Text
+    changes: tuple[tuple[Word, Word], ...]
+
+
+def _colourway(at: LineAt, span: Span, tree: LineTree) -> Colourway:
+    changes = []
+    for change in trees_of(tree, "change"):
+        before, after = tokens_of(change, "NAME")
+        changes.append((at.word(before), at.word(after)))
+    return Colourway(span, at.text(tokens_of(tree, "TEXT")[0]), tuple(changes))
+
+
+# --- what is printed ---------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """Words printed with the block."""
+
+    span: Span
+    text: Text
+
+
+@dataclass(frozen=True, slots=True)
+class Family:
+    """`family nine-patch`: the kind of block that it is, in one word."""
+
+    span: Span
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Origin:
+    """`source "A list of 1915."`: where the block or its name comes from."""
+
+    span: Span
+    text: Text
+
+
+# --- the designer's own checks -----------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class ExpectCut:
+    """`expect cut fog 4 squares 2 7/8`, with `3 x 5` for rectangles and strips, `once` or `twice` when asked."""
+
+    span: Span
+    fabric: Word
+    count: Number
+    piece: Word
+    width: Number
+    height: Number
+    subcut: Word | None
+
+
+def _expect_cut(at: LineAt, span: Span, tree: LineTree) -> ExpectCut:
+    fabric, piece = (at.word(token) for token in tokens_of(tree, "NAME"))
+    count, *sides = (at.number(token) for token in tokens_of(tree, "NUMBER"))
+    subcut = find(tree, "ONCE", "TWICE")
+    return ExpectCut(span, fabric, count, piece, sides[0], sides[-1], at.word(subcut) if subcut else None)
+
+
+@dataclass(frozen=True, slots=True)
+class ExpectUnit:
+    """`expect unit beam 4 x 2 in count 4`; finished size, the count only when asked."""
+
+    span: Span
+    unit: Word
+    width: LengthLiteral
+    height: LengthLiteral
+    count: Number | None
+
+
+@dataclass(frozen=True, slots=True)
+class ExpectFinished:
+    """`expect finished 12 in`."""
+
+    span: Span
+    width: LengthLiteral
+    height: LengthLiteral
+
+
+# --- a maker's own way, in a maker, a book, a quilt or a block ---------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """`press open`, `press as it nests` or `press toward dark`."""
+
+    span: Span
+    how: Pressed
+
+
+_PRESSED: Final[dict[str, Pressed]] = {
+    "open": "open",
+    "as it nests": "as it nests",
+    "toward dark": "toward dark",
+    "toward the dark": "toward dark",
+    "towards dark": "toward dark",
+    "towards the dark": "toward dark",
+}
+
+
+def _press(_at: LineAt, span: Span, tree: LineTree) -> Press:
+    words = tokens_of(tree, "NAME")
+    said = " ".join(words)
+    if said not in _PRESSED:
+        advice = "seams are pressed `open`, `as it nests` or `toward dark`"
+        first, last = cast("int", words[0].start_pos), cast("int", words[-1].end_pos)
+        raise IssueFound(SyntaxIssue("pressing-unknown", first, last, advice, {"text": said}))
+    return Press(span, _PRESSED[said])
+
+
+@dataclass(frozen=True, slots=True)
+class Language:
+    """`language en-GB`: what the pages are in."""
+
+    span: Span
+    tag: Word
+
+
+# --- the table ---------------------------------------------------------------------------------
+
+UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | Damaged
+BlockLine = (
+    UnitLine
+    | Size
+    | Seam
+    | Measure
+    | Trim
+    | Sizes
+    | Make
+    | Grain
+    | Compare
+    | Colourway
+    | Family
+    | Origin
+    | Press
+    | Language
+    | ExpectCut
+    | ExpectUnit
+    | ExpectFinished
+)
+
+MAKER_KINDS: Final = (
+    LineKind(
+        "press", "maker", "`press open`, `press as it nests` or `press toward dark`", {"press": _press}, once=True
+    ),
+    LineKind("language", "maker", "`language en-US` or `language en-GB`", {"language": Language}, once=True),
+)
+"""Lines of a maker that may stand in a book, a quilt or a block too, where they win."""
+
+BLOCK_KINDS: Final = (
+    LineKind("row", "grid", "`row fog fog/lantern (geese lantern on fog)> -`", {"row": _row}),
+    LineKind("columns", "grid", "`columns 1 2 1`", {"columns": Columns}, once=True),
+    LineKind("heights", "grid", "`heights 1 2 1`", {"heights": Heights}, once=True),
+    LineKind("grid", "grid", "`grid 4 x 4`", {"grid": GridExtent}, once=True),
+    LineKind("patch", "grid", "`patch fog at 0,0 2,0 0,2`", {"patch": _patch}),
+    LineKind(
+        "applique",
+        "grid",
+        '`applique fog "M1 1 H3 V3 H1 Z"`, with `turn-under 1/4 in` or `raw edge` behind it if it is not usual',
+        {"applique": Applique},
+    ),
+    LineKind("note", "grid", '`note "Press toward the dark."`', {"note": Note}),
+    LineKind("size", "block", "`size 12 in` or `size 12 x 9 in`", {"size": Size}, once=True),
+    LineKind("seam", "block", "`seam 1/4 in`", {"seam": Seam}, once=True),
+    LineKind("measure", "block", "`measure 1/8 in`", {"measure": Measure}, once=True),
+    LineKind("trim", "block", "`trim 1/8 in`", {"trim": Trim}, once=True),
+    LineKind("sizes", "block", "`sizes 6 9 12 in`", {"block_sizes": Sizes}),
+    LineKind("make", "block", "`make half as two at a time` or `make 4 of half as two at a time`", {"make": _make}),
+    LineKind("grain", "block", "`grain B long edge` or `grain B short edges`", {"grain": _grain}),
+    LineKind("compare", "block", "`compare methods`", {"compare": Compare}),
+    LineKind(
+        "colourway",
+        "block",
+        '`colourway "Night" fog=slate slate=fog`',
+        {"colourway": _colourway},
+        also=("colorway",),
+        former=("colouring",),
+    ),
+    LineKind("family", "block", "`family nine-patch`", {"family": Family}, once=True),
+    LineKind("source", "block", '`source "Listed in a book of 1915."`', {"source": Origin}),
+    LineKind(
+        "expect",
+        "block",
+        "`expect cut fog 4 squares 2 7/8`, `expect unit beam 4 x 2 in count 4` or `expect finished 12 in`",
+        {"expect_cut": _expect_cut, "expect_unit": ExpectUnit, "expect_finished": ExpectFinished},
+    ),
+)
