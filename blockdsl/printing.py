@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from blockdsl.facts.blockfacts import ColouringFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Document, Page, Publication
-    from blockdsl.page.book.parts import Keeper
+    from blockdsl.page.book.parts import PageCache
 
 USUAL_PAPER: Final = "letter"
 USUAL_MARGIN_MM: Final = 12.0
@@ -95,7 +95,7 @@ def quilt_pdf(quilt: QuiltFacts, printed: Print) -> bytes:
     return pdf_bytes(quilt_sheet(quilt, paper=printed.sheet_paper), printed)
 
 
-def book_document(book: BookFacts, printed: Print, keeper: Keeper | None = None) -> Publication:
+def book_document(book: BookFacts, printed: Print, keeper: PageCache | None = None) -> Publication:
     """The book on the paper that was asked for; some of its pages the `keeper` may have."""
     from blockdsl.page.book.book import book_document as pages_of
 

@@ -8,8 +8,8 @@ from typing import Final
 
 from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS
+from blockdsl.cli.problem_printer import MESSAGE_FORMATS
 from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
-from blockdsl.cli.telling import MESSAGE_FORMATS
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.model.language import LANGUAGES
 from blockdsl.printing import USUAL_MARGIN_MM

@@ -19,11 +19,11 @@ from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do
 from blockdsl.cli.outputs import KINDS
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
-from blockdsl.cli.planning import Asked, Planned, plan
-from blockdsl.cli.run import Run
+from blockdsl.cli.planning import Planned, PrintOptions, plan
+from blockdsl.cli.problem_printer import ProblemPrinter
+from blockdsl.cli.run import Build
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
-from blockdsl.cli.telling import Teller
 from blockdsl.cli.workers import processors, run_all
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.finishing import QuiltFinishing
@@ -39,7 +39,7 @@ def build(arguments: Namespace) -> int:
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
-    asked = Asked(arguments.paper, asked_date(), arguments.margin, arguments.language)
+    asked = PrintOptions(arguments.paper, asked_date(), arguments.margin, arguments.language)
     cache = asked_cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
@@ -50,14 +50,14 @@ def build(arguments: Namespace) -> int:
     files = wanted.files(inputs, None if what_if is not None or arguments.book is not None else memory, faults)
     if arguments.only and "book" in kinds and arguments.book is None and not files.may_have_book:
         raise CannotGoOn("--only book: no file declares a book; --book FILE.pdf makes one of all blocks", USAGE)
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     for origin in files.origins:
-        teller.tell(origin.problems)
-    run = Run(arguments, files.plans, files.sources, cache, teller)
+        printer.show(origin.problems)
+    run = Build(arguments, files.plans, files.sources, cache, printer)
     # Closed at once, even for a fault: processes that wait for work would be torn down noisily at the very end.
     with closing(_done(run.jobs, run.is_kept, cache, processes)) as done:
         run.write(done, faults, wanted.anew)
-    failed = teller.sum_up()
+    failed = printer.sum_up()
     if faults:  # told last, so that no other file's messages and outputs are lost for it
         raise faults[0]
     if not failed:
@@ -92,7 +92,7 @@ class _Wanted:
     """What is to be made of every file."""
 
     kinds: frozenset[str]
-    asked: Asked
+    asked: PrintOptions
     processes: int
     what_if: WhatIf | None
 

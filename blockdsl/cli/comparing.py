@@ -9,10 +9,10 @@ from typing import TYPE_CHECKING, Final, TypeVar
 
 from blockdsl.analysis.inputs import Input, open_input
 from blockdsl.cli.comparison_lines import block_lines, quilt_lines
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_columns, write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_ifs_of
-from blockdsl.cli.telling import Teller
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.compare_blocks import BlockTable, compare_blocks
 from blockdsl.facts.compare_quilts import QuiltTable, compare_quilts
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from blockdsl.analysis.override import WhatIf
     from blockdsl.facts import BlockFacts, QuiltFacts
 
-Thing = TypeVar("Thing", "BlockFacts", "QuiltFacts")
+_Facts = TypeVar("_Facts", "BlockFacts", "QuiltFacts")
 _AS_IT_SAYS: Final = "as the file says"
 
 
@@ -31,11 +31,11 @@ def compare(arguments: Namespace) -> int:
     """Run the command: a column for each combination that can be; problems of those that cannot are told."""
     what_ifs = what_ifs_of(arguments)
     origin = open_input(arguments.file)
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     works: list[tuple[WhatIf, Worked]] = []
     for what_if in what_ifs:
         worked = work_through(Input(origin.source, origin.path, _kept(origin), origin.readable), what_if=what_if)
-        teller.tell(worked.origin.problems)
+        printer.show(worked.origin.problems)
         if not worked.has_errors:
             works.append((what_if, worked))
         elif not works:  # the file as it says: all others would have the same mistakes
@@ -44,7 +44,7 @@ def compare(arguments: Namespace) -> int:
         refuse_without_quilts([works[0][1]], what_ifs)
     compared = [*_quilts(works), *_blocks(works)]
     write_out(_written(compared, origin.source.name, arguments.format))
-    return ERRORS if teller.sum_up() else FINE
+    return ERRORS if printer.sum_up() else FINE
 
 
 def _kept(origin: Input) -> Problems:
@@ -95,8 +95,8 @@ def _own_blocks(worked: Worked) -> list[BlockFacts]:
 
 def _compared(
     name: str,
-    found: Sequence[tuple[WhatIf, Thing]],
-    tabulate: Callable[[Sequence[Thing]], QuiltTable | BlockTable],
+    found: Sequence[tuple[WhatIf, _Facts]],
+    tabulate: Callable[[Sequence[_Facts]], QuiltTable | BlockTable],
 ) -> Compared:
     what_ifs = tuple(what_if for what_if, _ in found)
     return Compared(name, what_ifs, tabulate([thing for _, thing in found]))

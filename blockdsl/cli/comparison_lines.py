@@ -17,14 +17,14 @@ from blockdsl.geometry.number import write_exact
 from blockdsl.pictures.lengths import plain_extent, plain_length
 from blockdsl.pictures.words import many
 
-Row = TypeVar("Row")
-Lines = list[tuple[str, ...]]
+_Row = TypeVar("_Row")
+_Lines = list[tuple[str, ...]]
 _NONE: Final = "-"
 _RULER_INCH: Final = 64
 """Square inches are told in parts of these at the smallest: squares of eighths are sixty-fourths."""
 
 
-def quilt_lines(table: QuiltTable) -> Lines:
+def quilt_lines(table: QuiltTable) -> _Lines:
     """Each measure of the quilts: its name, then what it is for each of them."""
     lines = [
         _line("finished", table.rows, lambda row: f"{plain_extent(row.finished, row.unit)} {row.unit}"),
@@ -47,7 +47,7 @@ def quilt_lines(table: QuiltTable) -> Lines:
     return lines
 
 
-def block_lines(table: BlockTable) -> Lines:
+def block_lines(table: BlockTable) -> _Lines:
     """Each measure of the block: its name, then what it is for each of its rows."""
     lines = [
         _line("finished", table.rows, lambda row: f"{plain_extent(row.finished, row.unit)} {row.unit}"),
@@ -64,7 +64,7 @@ def block_lines(table: BlockTable) -> Lines:
     return lines
 
 
-def _line(name: str, rows: Sequence[Row], say: Callable[[Row], str]) -> tuple[str, ...]:
+def _line(name: str, rows: Sequence[_Row], say: Callable[[_Row], str]) -> tuple[str, ...]:
     return (name, *map(say, rows))
 
 

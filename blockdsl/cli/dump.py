@@ -9,9 +9,9 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from blockdsl.analysis.inputs import Input, RememberingReader, open_input, project_folder
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
-from blockdsl.cli.telling import Teller
 from blockdsl.diagnostics import Source, Span
 from blockdsl.geometry import Surd
 
@@ -25,11 +25,11 @@ _SHORT = 100
 def dump(arguments: Namespace) -> int:
     """Run the command: the stage on standard output, problems up to that stage on standard error."""
     origin = open_input(arguments.file)
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     if origin.readable:
         write_out("\n".join(outline(_stage(origin, arguments.stage))) + "\n")
-    teller.tell(origin.problems)
-    return ERRORS if teller.sum_up() else FINE
+    printer.show(origin.problems)
+    return ERRORS if printer.sum_up() else FINE
 
 
 def _stage(origin: Input, stage: str) -> object:

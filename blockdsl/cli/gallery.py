@@ -7,9 +7,9 @@ from pathlib import Path
 
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.build import asked_date
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import ERRORS, FINE
-from blockdsl.cli.telling import Teller
 from blockdsl.cli.writing import GALLERY, Writer
 from blockdsl.export.naming import slug
 from blockdsl.facts import BlockFacts
@@ -19,15 +19,15 @@ from blockdsl.printing import gallery_svg
 
 def gallery(arguments: Namespace) -> int:
     """Run the command: the sheet as PDF, as one SVG and as a web page; nothing where a file has errors."""
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     blocks: list[BlockFacts] = []
     works: list[Worked] = []
     for origin in open_inputs(arguments.files):
         worked = work_through(origin, language=arguments.language)
-        teller.tell(origin.problems)
+        printer.show(origin.problems)
         blocks += worked.facts.blocks
         works.append(worked)
-    if teller.sum_up():
+    if printer.sum_up():
         return ERRORS
     if not blocks:
         write_out("there is no block to show\n")

@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Final
 
 from blockdsl.analysis.inputs import Input, open_inputs
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_words, write_out
 from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
-from blockdsl.cli.telling import Teller
 from blockdsl.export.files import write_whole
 from blockdsl.pipeline import about
 from blockdsl.shapes.shape import FORMER_NAMES
@@ -22,11 +22,11 @@ _WRITABLE: Final = 0o222
 
 def lay_out(arguments: Namespace) -> int:
     """Run the command. With `--check` the names of files that would change go to standard output."""
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     changed = False
     for origin in open_inputs(arguments.files):
         text = _laid_out(origin)
-        teller.tell(origin.problems)
+        printer.show(origin.problems)
         if text is None:
             continue
         differs = text != origin.source.text
@@ -38,7 +38,7 @@ def lay_out(arguments: Namespace) -> int:
             write_out(text)
         elif differs:
             _replace(origin.path, text)
-    failed = teller.sum_up()
+    failed = printer.sum_up()
     return ERRORS if failed or (arguments.check and changed) else FINE
 
 

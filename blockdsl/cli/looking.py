@@ -7,25 +7,25 @@ from dataclasses import replace
 
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.cache import asked_cache
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.remembering import memory_key, recall, remember
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
-from blockdsl.cli.telling import Teller
 from blockdsl.pipeline import Worked, work_through
 
 
 def check(arguments: Namespace) -> int:
     """Tell the problems of the files, and nothing else."""
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     for origin in open_inputs(arguments.files):
-        teller.tell(work_through(origin).origin.problems)
-    return ERRORS if teller.sum_up() else FINE
+        printer.show(work_through(origin).origin.problems)
+    return ERRORS if printer.sum_up() else FINE
 
 
 def facts(arguments: Namespace) -> int:
     """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     what_if = what_if_of(arguments)
     cache = asked_cache(arguments)
     origins = open_inputs(arguments.files)
@@ -35,19 +35,19 @@ def facts(arguments: Namespace) -> int:
         key = memory_key(origin, "facts", what_if, arguments.no_cloth, arguments.language)
         known = recall(cache, key, origin) if origin.readable and cache.folder is not None else None
         if known is not None:
-            teller.tell(known.problems)
+            printer.show(known.problems)
             documents.append(known.data.decode())
             continue
         worked = work_through(origin, what_if=what_if, language=arguments.language)
         works.append(worked)
         refuse_without_quilts(works, [what_if])
-        teller.tell(origin.problems)
+        printer.show(origin.problems)
         documents.append(_document(worked, cloth=not arguments.no_cloth))
         remember(cache, key, worked, documents[-1].encode("utf-8", "surrogatepass"))
     cache.tidy()
     text = documents[0] if len(documents) == 1 else "[\n" + ",\n".join(documents) + "\n]"
     write_out(f"{text}\n")
-    return ERRORS if teller.sum_up() else FINE
+    return ERRORS if printer.sum_up() else FINE
 
 
 def _document(worked: Worked, *, cloth: bool) -> str:

@@ -139,9 +139,9 @@ def book_output(book: BookFacts, stem: str, printed: Print, cache: Cache) -> Out
 
 def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
     """The book on the paper that was asked for."""
-    from blockdsl.cli.keeping import PageKeeper
+    from blockdsl.cli.stored_pages import StoredPages
 
-    keeper = PageKeeper(cache)
+    keeper = StoredPages(cache)
     return pdf_bytes(book_document(book, printed, keeper), printed, keeper.painted)
 
 

@@ -11,7 +11,7 @@ import msgspec
 from blockdsl.analysis.inputs import Input
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.jobs import OutputKey
-from blockdsl.cli.planning import Asked, Planned
+from blockdsl.cli.planning import Planned, PrintOptions
 from blockdsl.cli.remembering import memory_key, recall, remember
 
 
@@ -40,7 +40,7 @@ class _Plan(msgspec.Struct, frozen=True, array_like=True):
 class PlanMemory:
     """Plans of files by how they were asked for; without a cache nothing is remembered."""
 
-    def __init__(self, cache: Cache, kinds: frozenset[str], asked: Asked) -> None:
+    def __init__(self, cache: Cache, kinds: frozenset[str], asked: PrintOptions) -> None:
         """Remember for outputs of these kinds, printed so."""
         self._cache = cache
         self._how = (sorted(kinds), asked)

@@ -51,7 +51,7 @@ class Planned:
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class PrintOptions:
     """How the user asked for pages to be printed; `paper` and `language` are None where the file may say."""
 
     paper: str | None
@@ -64,7 +64,7 @@ class Asked:
         return Print(self.paper or usual, self.created, self.margin_mm, font)
 
 
-def plan(works: Sequence[Worked], kinds: frozenset[str], asked: Asked) -> list[Planned]:
+def plan(works: Sequence[Worked], kinds: frozenset[str], asked: PrintOptions) -> list[Planned]:
     """The work on each file that has no errors, on the paper asked for, or else on that of the file's book.
 
     Books have web sites; the blocks and quilts of a file without a book have one when not everything is asked for.

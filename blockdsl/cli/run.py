@@ -18,10 +18,10 @@ from blockdsl.cli.jobs import Job, Made, OutputKey, do, kept_files, output_keys
 from blockdsl.cli.outputs import book_bytes, kind_of
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, where_declared
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.progress import progress
 from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import CannotGoOn
-from blockdsl.cli.telling import Teller
 from blockdsl.cli.writing import BOOK, CHECK_PRINT, RULES, Writer, maker
 from blockdsl.facts import book_of
 from blockdsl.printing import Print, check_print_pdf
@@ -30,7 +30,7 @@ _MOST_NAMED: Final = 6
 _NOTHING: Final = "nothing to write: there is no block in these files\n"
 
 
-class Run:
+class Build:
     """What one build writes, in its order: the outputs of each file, the check print, the book, the rules for make."""
 
     def __init__(
@@ -39,7 +39,7 @@ class Run:
         plans: Sequence[Planned | Remembered],
         sources: Iterable[Path],
         cache: Cache,
-        teller: Teller,
+        printer: ProblemPrinter,
     ) -> None:
         """Look at all that will be written, before anything is.
 
@@ -49,7 +49,7 @@ class Run:
         self._folder = Path(arguments.output)
         self._plans = plans
         self._cache = cache
-        self._teller = teller
+        self._printer = printer
         self._removed: list[Path] = []
         self._left: list[Path] = []
         self._writer = Writer(sources)
@@ -133,7 +133,7 @@ class Run:
                 other=os.path.relpath(first.other),
                 help="give one of them another title, or build them into two folders with -o",
             )
-            self._teller.tell(origin.problems)
+            self._printer.show(origin.problems)
             return
         self._left += [self._folder / name for name in sorted(left)]
         self._writer.put(self._folder, {name: data for name, data in made.items() if name not in left}, origin.path, of)

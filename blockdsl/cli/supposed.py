@@ -30,7 +30,7 @@ _COUNTS: Final = re.compile(r"([0-9]{1,5})\s*(?:x|×|by)\s*([0-9]{1,5})(?![0-9])
 
 
 @dataclass(frozen=True, slots=True)
-class Setting:
+class SettingOption:
     """The words of one `--set`: blocks across and down, and how they are set; None for what is not said."""
 
     places: tuple[int, int] | None
@@ -50,7 +50,7 @@ def block_width(text: str) -> tuple[Fraction, RulerUnit]:
     return (width / 10, "cm") if unit == "mm" else (width, "in" if unit == "in" else "cm")
 
 
-def setting(text: str) -> Setting:
+def setting(text: str) -> SettingOption:
     """A setting: `6 x 8 on point`, or a part of it; argparse turns the error into its own message."""
     counts = _COUNTS.search(text)
     rest = (text if counts is None else text[: counts.start()] + " " + text[counts.end() :]).lower().split()
@@ -67,7 +67,7 @@ def setting(text: str) -> Setting:
         )
     if places is not None and not 0 < min(places) <= max(places) <= _MOST_ACROSS:
         raise ArgumentTypeError(f"{text!r}: a quilt has from 1 to {_MOST_ACROSS:,} blocks across and down")
-    return Setting(places, pattern or None)
+    return SettingOption(places, pattern or None)
 
 
 def colourway(text: str) -> str:
@@ -125,7 +125,7 @@ def what_ifs_of(arguments: Namespace) -> list[WhatIf]:
     return list(dict.fromkeys(found))
 
 
-def _what_if(size: tuple[Fraction, RulerUnit] | None, asked: Setting | None, name: str | None) -> WhatIf:
+def _what_if(size: tuple[Fraction, RulerUnit] | None, asked: SettingOption | None, name: str | None) -> WhatIf:
     from blockdsl.analysis.override import WhatIf
 
     pattern = cast("Pattern | None", asked.pattern if asked else None)

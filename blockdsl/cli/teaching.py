@@ -9,9 +9,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.analysis.inputs import open_inputs
+from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_columns, many, write_out
 from blockdsl.cli.status import ERRORS, FINE
-from blockdsl.cli.telling import Teller
 from blockdsl.cli.writing import SQUARES, Writer
 from blockdsl.export.naming import Taken
 from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
@@ -46,13 +46,13 @@ def grid(arguments: Namespace) -> int:
 
 def _blocks(arguments: Namespace) -> tuple[list[BlockFacts], list[Path], int]:
     """All blocks of the files that have no errors, and all files that were read; problems are told."""
-    teller = Teller(arguments.message_format)
+    printer = ProblemPrinter(arguments.message_format)
     blocks: list[BlockFacts] = []
     works = [work_through(origin) for origin in open_inputs(arguments.files)]
     for worked in works:
-        teller.tell(worked.origin.problems)
+        printer.show(worked.origin.problems)
         blocks += () if worked.has_errors else worked.facts.blocks
-    return blocks, [path for worked in works for path in worked.sources], ERRORS if teller.sum_up() else FINE
+    return blocks, [path for worked in works for path in worked.sources], ERRORS if printer.sum_up() else FINE
 
 
 # --- sizes -------------------------------------------------------------------------------------

@@ -10,8 +10,8 @@ from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
 from typing import Final, TypeVar
 
-Item = TypeVar("Item")
-Result = TypeVar("Result")
+_Item = TypeVar("_Item")
+_Result = TypeVar("_Result")
 
 _AHEAD: Final = 4
 """So many pieces of work for each process are handed out before the first result is taken: enough to keep it busy,
@@ -27,8 +27,8 @@ def processors() -> int:
 
 
 def run_all(
-    function: Callable[[Item], Result], items: Sequence[Item], processes: int, worth: int
-) -> Generator[Result | Exception, None, None]:
+    function: Callable[[_Item], _Result], items: Sequence[_Item], processes: int, worth: int
+) -> Generator[_Result | Exception, None, None]:
     """The function's result for each item in their order, or the exception that it raised.
 
     Other processes take a moment to start: they are asked only when there are `worth` items or more. Function, items
@@ -42,11 +42,11 @@ def run_all(
 
 
 def _shared(
-    function: Callable[[Item], Result], items: Sequence[Item], processes: int
-) -> Generator[Result | Exception, None, None]:
+    function: Callable[[_Item], _Result], items: Sequence[_Item], processes: int
+) -> Generator[_Result | Exception, None, None]:
     # Started anew and not forked: a copy of a process that has threads or libraries at work may hang.
     pool = ProcessPoolExecutor(processes, mp_context=get_context("spawn"))
-    waiting: deque[tuple[Item, Future[Result] | None]] = deque()
+    waiting: deque[tuple[_Item, Future[_Result] | None]] = deque()
     try:
         for asked in items:
             waiting.append((asked, _handed_out(pool, function, asked)))
@@ -62,14 +62,14 @@ def _shared(
         pool.shutdown(wait=True, cancel_futures=True)
 
 
-def _handed_out(pool: ProcessPoolExecutor, function: Callable[[Item], Result], item: Item) -> Future[Result] | None:
+def _handed_out(pool: ProcessPoolExecutor, function: Callable[[_Item], _Result], item: _Item) -> Future[_Result] | None:
     try:
         return pool.submit(function, item)
     except BrokenProcessPool:
         return None
 
 
-def _result(function: Callable[[Item], Result], item: Item, future: Future[Result] | None) -> Result | Exception:
+def _result(function: Callable[[_Item], _Result], item: _Item, future: Future[_Result] | None) -> _Result | Exception:
     """What the other process found. When it has died (the system may be short of memory) we do its work ourselves."""
     if future is None:
         return _tried(function, item)
@@ -81,7 +81,7 @@ def _result(function: Callable[[Item], Result], item: Item, future: Future[Resul
         return fault
 
 
-def _tried(function: Callable[[Item], Result], item: Item) -> Result | Exception:
+def _tried(function: Callable[[_Item], _Result], item: _Item) -> _Result | Exception:
     try:
         return function(item)
     except Exception as fault:  # noqa: BLE001 - the same

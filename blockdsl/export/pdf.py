@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from blockdsl.export.pdf_objects import ObjectFile, references, words
 from blockdsl.export.pdf_page import PaintedPage, number, paint_page
-from blockdsl.export.pdf_structure import Place, Structure, anchor_names, labels, outline
+from blockdsl.export.pdf_structure import Destination, Structure, anchor_names, labels, outline
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, base_name, descriptor, reading_map, subset, widths
 from blockdsl.export.printable import Unprintable, check_text
 from blockdsl.export.recognised import PRODUCER
@@ -43,8 +43,8 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
     tree, resources = file.number(), file.number()
     structure = Structure(file)
     kids: list[int] = []
-    tops: list[Place] = []
-    anchors: dict[str, Place] = {}
+    tops: list[Destination] = []
+    anchors: dict[str, Destination] = {}
     targets: set[str] = set()
     glyphs: list[set[int]] = [set() for _ in WEIGHTS]
     for page in pages:
@@ -58,9 +58,9 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
             % (tree, number(page.width_pt), number(height), resources, references(operators), told),
         )
         kids.append(own)
-        tops.append(Place(own, b"0", number(height)))
+        tops.append(Destination(own, b"0", number(height)))
         for anchor in page.anchors:
-            anchors.setdefault(anchor.name, Place(own, number(anchor.x_pt), number(height - anchor.y_pt)))
+            anchors.setdefault(anchor.name, Destination(own, number(anchor.x_pt), number(height - anchor.y_pt)))
         targets.update(jump.target for jump in page.jumps)
         for together, used in zip(glyphs, page.glyphs, strict=True):
             together.update(used)

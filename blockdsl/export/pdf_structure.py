@@ -15,7 +15,7 @@ _LABEL_STYLES: Final = {"roman": b"/r", "decimal": b"/D"}
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class Destination:
     """An anchor in the file: the page's object, and the point in the page's own measure, y upward."""
 
     page: int
@@ -98,7 +98,7 @@ class Structure:
 _FIRST_LINK: Final = 1_000_000
 
 
-def anchor_names(file: ObjectFile, places: Mapping[str, Place], targets: Iterable[str]) -> bytes:
+def anchor_names(file: ObjectFile, places: Mapping[str, Destination], targets: Iterable[str]) -> bytes:
     """The catalogue's entry that says where the anchors are.
 
     Errors: Unprintable for a target that is not among them.
@@ -113,7 +113,7 @@ def anchor_names(file: ObjectFile, places: Mapping[str, Place], targets: Iterabl
     return b"/Names<</Dests %d 0 R>>" % file.add(b"<</Names[%s]>>" % known)
 
 
-def outline(file: ObjectFile, bookmarks: Sequence[Bookmark], tops: Sequence[Place]) -> bytes:
+def outline(file: ObjectFile, bookmarks: Sequence[Bookmark], tops: Sequence[Destination]) -> bytes:
     """The catalogue's entries for the bookmarks as a tree, and the wish that a viewer shows them at once."""
     if not bookmarks:
         return b""
@@ -124,7 +124,7 @@ def outline(file: ObjectFile, bookmarks: Sequence[Bookmark], tops: Sequence[Plac
 
 
 def _branch(
-    file: ObjectFile, bookmarks: Sequence[Bookmark], parent: int, tops: Sequence[Place]
+    file: ObjectFile, bookmarks: Sequence[Bookmark], parent: int, tops: Sequence[Destination]
 ) -> tuple[int, int, int]:
     """Bookmarks side by side: the first, the last, and how many there are with those below them, all open."""
     numbers = [file.number() for _ in bookmarks]

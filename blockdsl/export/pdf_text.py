@@ -18,7 +18,7 @@ import uharfbuzz
 
 from blockdsl.fonts import font_bytes
 from blockdsl.marks.display_list import Weight
-from blockdsl.marks.typeset import ASCENT, CAP_HEIGHT, DESCENT, UNITS_PER_EM, Glyph, Run, fraction_figures, shape
+from blockdsl.marks.typeset import ASCENT, CAP_HEIGHT, DESCENT, UNITS_PER_EM, Glyph, GlyphRun, fraction_figures, shape
 
 WEIGHTS: Final[tuple[Weight, ...]] = ("regular", "bold")
 RESOURCE: Final[dict[Weight, bytes]] = {"regular": b"/R", "bold": b"/B"}
@@ -57,7 +57,7 @@ def shown(text: str, weight: Weight, size_pt: float) -> Shown:
     return Shown(_joined(parts), frozenset(used))
 
 
-def _clusters(run: Run) -> Iterator[tuple[str, list[Glyph]]]:
+def _clusters(run: GlyphRun) -> Iterator[tuple[str, list[Glyph]]]:
     """Letters and glyphs that belong together, from left to right.
 
     Hebrew and Arabic are given as they are seen: readers of PDF turn them round when they take out the text.

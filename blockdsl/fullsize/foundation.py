@@ -10,12 +10,12 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.fullsize.foundation_head import foundation_foot, foundation_head
+from blockdsl.fullsize.foundation_head import foundation_footer, foundation_head
 from blockdsl.fullsize.foundation_marks import allowance_marks
 from blockdsl.fullsize.foundation_paper import PaperDrawings, beside_words, inner_marks, patch_words, seam_lines
 from blockdsl.fullsize.foundation_pattern import PaperPattern, paper_patterns, turned
 from blockdsl.fullsize.foundation_table import table_pages
-from blockdsl.fullsize.layout import Layout, Leaf, lay_out
+from blockdsl.fullsize.layout import PageGeometry, PageLayout, lay_out
 from blockdsl.fullsize.packing import page_count
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT
 from blockdsl.fullsize.scale_check import square_and_bar
@@ -23,8 +23,8 @@ from blockdsl.fullsize.tiles import tile_marks
 from blockdsl.fullsize.tiling import Tile, Tiling
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.marks.clip import Ring, area, clip_line, clip_ring
-from blockdsl.marks.display_list import Document, Figure, Mark, Page, Path, Text, moved
+from blockdsl.marks.clip import area, clip_line, clip_ring
+from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Path, Text, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, Box, paper_named
 
 MOST_COPIES: Final = 48
@@ -55,18 +55,18 @@ def foundation_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN
     drawings = PaperDrawings(papers)
     _, head_pt = foundation_head(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, 0.0))
     layout = lay_out([each.pattern for each in papers], drawings, paper_named(paper), margin_pt, head_pt)
-    leaf = layout.leaf
-    top, below = foundation_head(facts, Box(leaf.box.x_pt, leaf.box.y_pt, CONTENT_WIDTH_PT, 0.0))
+    geometry = layout.geometry
+    top, below = foundation_head(facts, Box(geometry.box.x_pt, geometry.box.y_pt, CONTENT_WIDTH_PT, 0.0))
     pages = _shared_pages(layout, drawings)
-    pages += [_own_page(drawings.paper(number, turns), leaf) for number, turns in layout.alone]
+    pages += [_own_page(drawings.paper(number, turns), geometry) for number, turns in layout.alone]
     tiled = [_as_tiled(papers, pattern) for pattern, _ in layout.tiles]
     for paper_in_tiles, (_, tiling) in zip(tiled, layout.tiles, strict=True):
-        pages += _tile_pages(paper_in_tiles, tiling, leaf)
+        pages += _tile_pages(paper_in_tiles, tiling, geometry)
     large = [each for each in (*(drawings.paper(number, 0) for number, _ in layout.alone), *tiled) if each.listed]
-    first, tables = table_pages(large, leaf.room, None if pages[0] else below)
+    first, tables = table_pages(large, geometry.room, None if pages[0] else below)
     pages[0] = (*top, *pages[0], *first)
     pages[1:1] = tables
-    return _document(facts, leaf, pages)
+    return _document(facts, geometry, pages)
 
 
 def foundations_too_large(facts: BlockFacts) -> tuple[str, ...]:
@@ -82,7 +82,7 @@ def foundations_too_large(facts: BlockFacts) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _shared_pages(layout: Layout, drawings: PaperDrawings) -> list[tuple[Mark, ...]]:
+def _shared_pages(layout: PageLayout, drawings: PaperDrawings) -> list[tuple[Mark, ...]]:
     """The pages of those papers that share one; at least one page."""
     pages: list[list[Mark]] = [[] for _ in range(max(1, page_count(layout.shared)))]
     for place in layout.shared:
@@ -98,8 +98,8 @@ def _alternative(paper: PaperPattern) -> str:
     return f"Foundation paper {words.letter}, mirrored: {said}. Patches in order: {patches}."
 
 
-def _own_page(paper: PaperPattern, leaf: Leaf) -> tuple[Mark, ...]:
-    room, strip = leaf.room, leaf.strip
+def _own_page(paper: PaperPattern, geometry: PageGeometry) -> tuple[Mark, ...]:
+    room, strip = geometry.room, geometry.strip
     words, _, _ = beside_words(replace(paper, listed=False), strip.width_pt - 30.0)
     marks = (*moved(inner_marks(paper), room.x_pt, room.y_pt), *moved(words, strip.x_pt, strip.y_pt))
     return (Figure(_alternative(paper), marks),)
@@ -113,8 +113,8 @@ def _as_tiled(papers: tuple[PaperPattern, ...], pattern: object) -> PaperPattern
     return next(turned(paper) for paper in papers if turned(paper).pattern == pattern)
 
 
-def _tile_pages(paper: PaperPattern, tiling: Tiling, leaf: Leaf) -> list[tuple[Mark, ...]]:
-    def inside(own: Tile, taken: list[Ring]) -> tuple[Mark, ...]:
+def _tile_pages(paper: PaperPattern, tiling: Tiling, geometry: PageGeometry) -> list[tuple[Mark, ...]]:
+    def inside(own: Tile, taken: list[Contour]) -> tuple[Mark, ...]:
         core = own.core
         inset = _INSIDE_TILE_PT
         clear = Box(core.x_pt + inset, core.y_pt + inset, core.width_pt - 2 * inset, core.height_pt - 2 * inset)
@@ -128,7 +128,8 @@ def _tile_pages(paper: PaperPattern, tiling: Tiling, leaf: Leaf) -> list[tuple[M
         return (*seam_lines(lines), *words, *beyond)
 
     return [
-        tile_marks(paper.pattern, tiling, number, leaf.room, leaf.strip, inside) for number in range(len(tiling.tiles))
+        tile_marks(paper.pattern, tiling, number, geometry.room, geometry.strip, inside)
+        for number in range(len(tiling.tiles))
     ]
 
 
@@ -143,13 +144,13 @@ def _is_within(mark: Mark, box: Box) -> bool:
     return box.x_pt <= x <= box.right_pt and box.y_pt <= y <= box.bottom_pt
 
 
-def _document(facts: BlockFacts, leaf: Leaf, pages: list[tuple[Mark, ...]]) -> Document:
-    check = square_and_bar(leaf.box.x_pt, leaf.check_y_pt)
+def _document(facts: BlockFacts, geometry: PageGeometry, pages: list[tuple[Mark, ...]]) -> Document:
+    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt)
     finished = tuple(
         Page(
-            leaf.paper.width_pt,
-            leaf.paper.height_pt,
-            (*page, *check, *foundation_foot(facts, leaf.box, number, len(pages))),
+            geometry.paper.width_pt,
+            geometry.paper.height_pt,
+            (*page, *check, *foundation_footer(facts, geometry.box, number, len(pages))),
         )
         for number, page in enumerate(pages, 1)
     )

@@ -8,7 +8,7 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.fullsize.head import Guide, foot, headed
+from blockdsl.fullsize.head import Guide, footer, headed
 from blockdsl.marks.display_list import Mark, Path, moved
 from blockdsl.marks.prose import Style, paragraph
 from blockdsl.marks.theme import GUTTER_PT, HAIRLINE_PT, INK, RULE, Box
@@ -75,6 +75,6 @@ def _guide(facts: BlockFacts, words: Messages) -> Guide:
     return Guide(words("papers-guide-title"), use, care)
 
 
-def foundation_foot(facts: BlockFacts, box: Box, page: int, pages: int) -> tuple[Mark, ...]:
+def foundation_footer(facts: BlockFacts, box: Box, page: int, pages: int) -> tuple[Mark, ...]:
     """The last line of a page: block name, finished size, page n of m."""
-    return foot(facts, box, page, pages, what="foundation papers at full size, mirrored")
+    return footer(facts, box, page, pages, what="foundation papers at full size, mirrored")

@@ -8,8 +8,8 @@ from typing import Final
 
 from blockdsl.fullsize.foundation_pattern import EdgeMark, PaperPattern
 from blockdsl.fullsize.template_marks import reading_direction
-from blockdsl.marks.clip import Dot, Line, Ring, edges
-from blockdsl.marks.display_list import Mark, Path, Text, Weight
+from blockdsl.marks.clip import edges
+from blockdsl.marks.display_list import Contour, Mark, PagePoint, Path, Segment, Text, Weight
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT
 from blockdsl.marks.typeset import cap_height, ellipsis, measure
 
@@ -68,13 +68,13 @@ def _edge_mark(mark: EdgeMark, paper: PaperPattern, middle: float) -> Iterator[M
     yield Path((_round(x, y),), fill=INK)
 
 
-def _round(x: float, y: float) -> Ring:
+def _round(x: float, y: float) -> Contour:
     turns = ((1.0, 0.0), (0.7, 0.7), (0.0, 1.0), (-0.7, 0.7), (-1.0, 0.0), (-0.7, -0.7), (0.0, -1.0), (0.7, -0.7))
     return tuple((x + _DOT_PT * dx, y + _DOT_PT * dy) for dx, dy in turns)
 
 
 def _along(
-    paper: PaperPattern, side: Line, share: float, words: str, colour: str, weight: Weight = "regular"
+    paper: PaperPattern, side: Segment, share: float, words: str, colour: str, weight: Weight = "regular"
 ) -> tuple[Text, ...]:
     """Words along a side in the allowance, their middle at a share of its length from its start."""
     length, away = _length(side), _allowance(paper, side)
@@ -91,35 +91,35 @@ def _along(
     return (Text(*at, fitted, size, weight, colour, turn_degrees=degrees(atan2(ay, ax))),)
 
 
-def _outward(side: Line) -> Dot:
+def _outward(side: Segment) -> PagePoint:
     """Clockwise, with y downward, the outside is at the left hand."""
     (x0, y0), (x1, y1) = side
     length = _length(side)
     return (y1 - y0) / length, -(x1 - x0) / length
 
 
-def _length(side: Line) -> float:
+def _length(side: Segment) -> float:
     return hypot(side[1][0] - side[0][0], side[1][1] - side[0][1])
 
 
-def _allowance(paper: PaperPattern, side: Line) -> float:
+def _allowance(paper: PaperPattern, side: Segment) -> float:
     """How far the cutting outline lies outside a side of the sewing outline."""
     (x0, y0), (nx, ny) = side[0], _outward(side)
     return max((x - x0) * nx + (y - y0) * ny for x, y in paper.pattern.cutting)
 
 
-def _side_of(line: Line, ring: Ring) -> Line:
+def _side_of(line: Segment, ring: Contour) -> Segment:
     """The side of a ring that a line is, running as the ring does."""
     return next((side for side in edges(ring) if _same(side, line)), line)
 
 
-def _same(side: Line, line: Line) -> bool:
+def _same(side: Segment, line: Segment) -> bool:
     return _close(side, line) or _close(side, (line[1], line[0]))
 
 
-def _same_way(side: Line, line: Line) -> bool:
+def _same_way(side: Segment, line: Segment) -> bool:
     return _close(side, line)
 
 
-def _close(one: Line, other: Line) -> bool:
+def _close(one: Segment, other: Segment) -> bool:
     return all(hypot(a[0] - b[0], a[1] - b[1]) < _NEAR_PT for a, b in zip(one, other, strict=True))

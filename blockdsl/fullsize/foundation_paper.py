@@ -8,14 +8,13 @@ from typing import Final
 from blockdsl.fullsize.foundation_marks import allowance_marks
 from blockdsl.fullsize.foundation_pattern import PaperPattern, turned
 from blockdsl.fullsize.foundation_table import paper_table
-from blockdsl.fullsize.pattern import Pattern
+from blockdsl.fullsize.pattern import TemplatePattern
 from blockdsl.fullsize.room import box_ring, centroid, find_room
 from blockdsl.fullsize.template import Drawings
 from blockdsl.fullsize.template_marks import centred, cutting_lines, sewing_lines
-from blockdsl.fullsize.words_beside import Drawn
+from blockdsl.fullsize.words_beside import DrawnTemplate
 from blockdsl.fullsize.words_inside import set_words
-from blockdsl.marks.clip import Line, Ring
-from blockdsl.marks.display_list import Mark, Path, moved
+from blockdsl.marks.display_list import Contour, Mark, Path, Segment, moved
 from blockdsl.marks.theme import BODY_PT, INK, SMALL_PT, THIN_PT, Box
 from blockdsl.marks.typeset import cap_height, measure
 
@@ -46,12 +45,12 @@ def paper_marks(paper: PaperPattern) -> tuple[Mark, ...]:
     )
 
 
-def seam_lines(seams: Sequence[Line]) -> tuple[Path, ...]:
+def seam_lines(seams: Sequence[Segment]) -> tuple[Path, ...]:
     """The lines to sew on, inside a paper."""
     return (Path(tuple(seams), closed=False, stroke=INK, stroke_width_pt=2 * THIN_PT),) if seams else ()
 
 
-def patch_words(patch: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tuple[Mark, ...]:
+def patch_words(patch: TemplatePattern, ring: Contour, taken: Sequence[Contour] = ()) -> tuple[Mark, ...]:
     """As much of number, fabric and size as the ring holds; its number at least, however small."""
     middle = centroid(ring)
     for letter_pt, size_pt, width_pt in _SETTINGS:
@@ -73,7 +72,7 @@ class PaperDrawings(Drawings):
     def __init__(self, papers: tuple[PaperPattern, ...]) -> None:
         super().__init__(tuple(paper.pattern for paper in papers))
         self._papers: dict[tuple[int, int], PaperPattern] = {(number, 0): each for number, each in enumerate(papers)}
-        self._done: dict[tuple[int, int], Drawn] = {}
+        self._done: dict[tuple[int, int], DrawnTemplate] = {}
 
     def paper(self, number: int, turns: int) -> PaperPattern:
         """A paper after so many quarter turns clockwise."""
@@ -82,11 +81,11 @@ class PaperDrawings(Drawings):
             found = self._papers[number, turns] = turned(self.paper(number, turns - 1))
         return found
 
-    def pattern(self, number: int, turns: int) -> Pattern:
+    def pattern(self, number: int, turns: int) -> TemplatePattern:
         """Its outlines after so many quarter turns clockwise."""
         return self.paper(number, turns).pattern
 
-    def drawn(self, number: int, turns: int) -> Drawn:
+    def drawn(self, number: int, turns: int) -> DrawnTemplate:
         """The turned paper with its words, which stay upright."""
         found = self._done.get((number, turns))
         if found is None:
@@ -100,7 +99,7 @@ def inner_marks(paper: PaperPattern) -> tuple[Mark, ...]:
     return (*paper_marks(paper), *words)
 
 
-def _drawn(paper: PaperPattern) -> Drawn:
+def _drawn(paper: PaperPattern) -> DrawnTemplate:
     """The paper with its words at its right, or below it where it is wide and low."""
     pattern = paper.pattern
     wide = pattern.width_pt > 1.6 * pattern.height_pt and pattern.width_pt > _BESIDE_PT
@@ -111,11 +110,11 @@ def _drawn(paper: PaperPattern) -> Drawn:
         top = pattern.height_pt + _AWAY_PT * 0.75
         room = box_ring(Box(0.0, top, said_width, said_height))
         marks = (*shape, *moved(said, 0.0, top))
-        return Drawn(max(pattern.width_pt, said_width), top + said_height, marks, (pattern.cutting, room))
+        return DrawnTemplate(max(pattern.width_pt, said_width), top + said_height, marks, (pattern.cutting, room))
     left = pattern.width_pt + _AWAY_PT
     room = box_ring(Box(left, 0.0, said_width, said_height))
     marks = (*shape, *moved(said, left, 0.0))
-    return Drawn(left + said_width, max(pattern.height_pt, said_height), marks, (pattern.cutting, room))
+    return DrawnTemplate(left + said_width, max(pattern.height_pt, said_height), marks, (pattern.cutting, room))
 
 
 def beside_words(paper: PaperPattern, width_pt: float) -> tuple[tuple[Mark, ...], float, float]:

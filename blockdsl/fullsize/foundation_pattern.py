@@ -11,10 +11,11 @@ from math import hypot
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperPatch, edge_on
-from blockdsl.fullsize.pattern import POINTS_PER_UNIT, Pattern, Words
+from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, TemplateWords
 from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.geometry.offset import trim_points
-from blockdsl.marks.clip import Dot, Line, Ring, bounds, edges
+from blockdsl.marks.clip import bounds, edges
+from blockdsl.marks.display_list import Contour, PagePoint, Segment
 from blockdsl.pictures.lengths import show_extent
 from blockdsl.wording.messages import Messages, messages
 
@@ -27,7 +28,7 @@ class EdgeMark:
     of the seam lies on another section.
     """
 
-    line: Line
+    line: Segment
     name: str
     end: str
 
@@ -52,10 +53,10 @@ class PaperPattern:
     several copies the first alone is `listed`: it has the paper's table beside it.
     """
 
-    pattern: Pattern
-    seams: tuple[Line, ...]
-    patches: tuple[Pattern, ...]
-    top: Line
+    pattern: TemplatePattern
+    seams: tuple[Segment, ...]
+    patches: tuple[TemplatePattern, ...]
+    top: Segment
     marks: tuple[EdgeMark, ...]
     table: tuple[TableLine, ...]
     listed: bool
@@ -75,10 +76,10 @@ def _paper_pattern(
     paper: PaperFacts, foundation: FoundationFacts, facts: BlockFacts, copies: tuple[int, int], words: Messages
 ) -> PaperPattern:
     place = _Place(facts, trim_points(paper.cutting, paper.sewing, facts.seam))
-    said = Words(paper.letter, foundation.title, _lines(paper, foundation, copies, words))
+    said = TemplateWords(paper.letter, foundation.title, _lines(paper, foundation, copies, words))
     seams = tuple((place.dot(patch.seam[0]), place.dot(patch.seam[1])) for patch in paper.patches if patch.seam)
     return PaperPattern(
-        Pattern(said, place.cutting, place.ring(paper.sewing), (0.0, 1.0)),
+        TemplatePattern(said, place.cutting, place.ring(paper.sewing), (0.0, 1.0)),
         seams,
         tuple(_patch_pattern(patch, facts, place, words) for patch in paper.patches),
         _top(place.ring(paper.sewing)),
@@ -88,10 +89,10 @@ def _paper_pattern(
     )
 
 
-def _top(ring: Ring) -> Line:
+def _top(ring: Contour) -> Segment:
     """The side whose outside points most nearly upward; the longest of equals."""
 
-    def upward(side: Line) -> tuple[float, float]:
+    def upward(side: Segment) -> tuple[float, float]:
         (x0, y0), (x1, y1) = side
         length = hypot(x1 - x0, y1 - y0) or 1.0
         return round((x1 - x0) / length, 6), length  # clockwise: upper sides run to the right
@@ -117,20 +118,20 @@ class _Place:
         self._right, self._top = max(corner.x for corner in cutting), min(corner.y for corner in cutting)
         self.cutting = self.ring(cutting)
 
-    def dot(self, point: Point) -> Dot:
+    def dot(self, point: Point) -> PagePoint:
         """A place in the mirror, from the top left corner of the mirrored cutting outline."""
         return to_float(self._right - point.x) * self._scale, to_float(point.y - self._top) * self._scale
 
-    def ring(self, polygon: Polygon) -> Ring:
+    def ring(self, polygon: Polygon) -> Contour:
         """A ring that runs clockwise again."""
         return tuple(self.dot(corner) for corner in reversed(polygon))
 
 
-def _patch_pattern(patch: PaperPatch, facts: BlockFacts, place: _Place, words: Messages) -> Pattern:
+def _patch_pattern(patch: PaperPatch, facts: BlockFacts, place: _Place, words: Messages) -> TemplatePattern:
     line = _table_line(patch, facts, words)
     ring = place.ring(patch.outline)
-    said = Words(patch.number, line.fabric, (words("papers-sheet-cut", size=line.cut),))
-    return Pattern(said, ring, ring, (0.0, 1.0))
+    said = TemplateWords(patch.number, line.fabric, (words("papers-sheet-cut", size=line.cut),))
+    return TemplatePattern(said, ring, ring, (0.0, 1.0))
 
 
 def _table_line(patch: PaperPatch, facts: BlockFacts, words: Messages) -> TableLine:
@@ -158,12 +159,12 @@ def turned(paper: PaperPattern) -> PaperPattern:
     """The paper turned a quarter clockwise with all that is on it."""
     height = paper.pattern.height_pt
 
-    def dot(at: Dot) -> Dot:
+    def dot(at: PagePoint) -> PagePoint:
         return height - at[1], at[0]
 
-    def pattern(each: Pattern) -> Pattern:
+    def pattern(each: TemplatePattern) -> TemplatePattern:
         grain = (-each.grain[1], each.grain[0])
-        return Pattern(each.words, tuple(map(dot, each.cutting)), tuple(map(dot, each.sewing)), grain)
+        return TemplatePattern(each.words, tuple(map(dot, each.cutting)), tuple(map(dot, each.sewing)), grain)
 
     return replace(
         paper,
@@ -175,7 +176,7 @@ def turned(paper: PaperPattern) -> PaperPattern:
     )
 
 
-def room_of(ring: Ring) -> float:
+def room_of(ring: Contour) -> float:
     """The shorter side of the box round a ring: about how much may be written in it."""
     left, top, right, bottom = bounds(ring)
     return min(right - left, bottom - top)

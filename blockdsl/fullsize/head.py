@@ -149,7 +149,9 @@ def contents(letters: Sequence[Sequence[str]], box: Box) -> tuple[Mark, ...]:
     return (title, *lines)
 
 
-def foot(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "templates at full size") -> tuple[Mark, ...]:
+def footer(
+    facts: BlockFacts, box: Box, page: int, pages: int, what: str = "templates at full size"
+) -> tuple[Mark, ...]:
     """The last line of a page: block name, finished size, what it is, page n of m."""
     count = f"page {page} of {pages}"
     right = box.right_pt - measure(count, SMALL_PT)

@@ -12,14 +12,24 @@ from dataclasses import dataclass
 from math import ceil
 from typing import Final
 
-from blockdsl.fullsize.packing import Item, Place, Room, fits, lowest, pack_fewest, pack_shortest, page_count
-from blockdsl.fullsize.packing_shapes import MOST_SHAPES, Shape, pack_shapes
-from blockdsl.fullsize.pattern import Pattern
+from blockdsl.fullsize.packing import (
+    PackedItem,
+    PackingItem,
+    Room,
+    fits,
+    lowest,
+    pack_fewest,
+    pack_shortest,
+    page_count,
+)
+from blockdsl.fullsize.packing_shapes import MOST_SHAPES, NestingShape, pack_shapes
+from blockdsl.fullsize.pattern import TemplatePattern
 from blockdsl.fullsize.scale_check import TEST_SQUARE_PT
 from blockdsl.fullsize.template import Drawings
 from blockdsl.fullsize.tiles import tiled
 from blockdsl.fullsize.tiling import Tiling
-from blockdsl.marks.clip import Ring, area
+from blockdsl.marks.clip import area
+from blockdsl.marks.display_list import Contour
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, FOOTER_HEIGHT_PT, LONGEST_PAGE_PT, Box, Paper
 
 _GAP_PT: Final = 14.0
@@ -39,7 +49,7 @@ _WORTH_SAVING_PT: Final = 36.0
 
 
 @dataclass(frozen=True, slots=True)
-class Leaf:
+class PageGeometry:
     """A paper as it lies, and the box of it that is printed on."""
 
     paper: Paper
@@ -66,21 +76,23 @@ class Leaf:
         """The top of the scale check."""
         return self.box.bottom_pt - FOOTER_HEIGHT_PT - TEST_SQUARE_PT
 
-    def cut_at(self, room_bottom_pt: float) -> Leaf:
-        """A roll's leaf, just long enough for room down to there."""
+    def cut_at(self, room_bottom_pt: float) -> PageGeometry:
+        """A roll's geometry, just long enough for room down to there."""
         margin = self.box.y_pt
         bottom = room_bottom_pt + _BELOW_ROOM_PT
-        return Leaf(self.paper.cut_at(bottom + margin), Box(self.box.x_pt, margin, self.box.width_pt, bottom - margin))
+        return PageGeometry(
+            self.paper.cut_at(bottom + margin), Box(self.box.x_pt, margin, self.box.width_pt, bottom - margin)
+        )
 
 
 @dataclass(frozen=True, slots=True)
-class Layout:
-    """The leaf of every page; the templates that share pages, those that fill one, and those in tiles."""
+class PageLayout:
+    """The geometry of every page; the templates that share pages, those that fill one, and those in tiles."""
 
-    leaf: Leaf
-    shared: tuple[Place, ...]
+    geometry: PageGeometry
+    shared: tuple[PackedItem, ...]
     alone: tuple[tuple[int, int], ...]
-    tiles: tuple[tuple[Pattern, Tiling], ...]
+    tiles: tuple[tuple[TemplatePattern, Tiling], ...]
 
     @property
     def pages(self) -> int:
@@ -88,7 +100,9 @@ class Layout:
         return max(1, page_count(self.shared)) + len(self.alone) + sum(len(tiling.tiles) for _, tiling in self.tiles)
 
 
-def lay_out(patterns: Sequence[Pattern], drawings: Drawings, paper: Paper, margin_pt: float, head_pt: float) -> Layout:
+def lay_out(
+    patterns: Sequence[TemplatePattern], drawings: Drawings, paper: Paper, margin_pt: float, head_pt: float
+) -> PageLayout:
     """The layout with the fewest pages; of two alike the upright one.
 
     Units:  points; `head_pt` is the height of the head on the first page, which is as wide as the shared box.
@@ -97,29 +111,29 @@ def lay_out(patterns: Sequence[Pattern], drawings: Drawings, paper: Paper, margi
     if paper.roll:
         longest = paper.cut_at(LONGEST_PAGE_PT)
         return _cut_roll(
-            _on(patterns, drawings, Leaf(longest, longest.printable(margin_pt)), head_pt), drawings, head_pt
+            _on(patterns, drawings, PageGeometry(longest, longest.printable(margin_pt)), head_pt), drawings, head_pt
         )
-    upright = _on(patterns, drawings, Leaf(paper, paper.printable(margin_pt)), head_pt)
+    upright = _on(patterns, drawings, PageGeometry(paper, paper.printable(margin_pt)), head_pt)
     if upright.pages == 1:
         return upright
-    lying = _on(patterns, drawings, Leaf(paper.lying, paper.lying.printable(margin_pt)), head_pt)
-    return lying if lying.pages < upright.pages else upright
+    landscape = _on(patterns, drawings, PageGeometry(paper.landscape, paper.landscape.printable(margin_pt)), head_pt)
+    return landscape if landscape.pages < upright.pages else upright
 
 
-def _cut_roll(layout: Layout, drawings: Drawings, head_pt: float) -> Layout:
+def _cut_roll(layout: PageLayout, drawings: Drawings, head_pt: float) -> PageLayout:
     """The same places on pages no longer than the fullest."""
-    room = layout.leaf.room
+    room = layout.geometry.room
     ends = [room.y_pt + head_pt]
     ends += [place.y_pt + drawings.drawn(place.item, place.turns).height_pt for place in layout.shared]
     ends += [room.y_pt + drawings.pattern(number, turns).height_pt for number, turns in layout.alone]
     ends += [room.y_pt + tile.window.height_pt for _, tiling in layout.tiles for tile in tiling.tiles]
-    leaf = layout.leaf.cut_at(min(max(ends), room.bottom_pt))
-    return Layout(leaf, layout.shared, layout.alone, layout.tiles)
+    geometry = layout.geometry.cut_at(min(max(ends), room.bottom_pt))
+    return PageLayout(geometry, layout.shared, layout.alone, layout.tiles)
 
 
-def _on(patterns: Sequence[Pattern], drawings: Drawings, leaf: Leaf, head_pt: float) -> Layout:
-    """The layout on that leaf."""
-    box = leaf.room
+def _on(patterns: Sequence[TemplatePattern], drawings: Drawings, geometry: PageGeometry, head_pt: float) -> PageLayout:
+    """The layout on that geometry."""
+    box = geometry.room
     whole = [number for number, pattern in enumerate(patterns) if _fits_a_page(pattern, box)]
     items = {number: _item(drawings, number) for number in whole}
     # A template that all but fills the page and has no room inside leaves its words to the foot of a page of its own.
@@ -127,29 +141,29 @@ def _on(patterns: Sequence[Pattern], drawings: Drawings, leaf: Leaf, head_pt: fl
     alone = [(number, _stand(patterns[number], box)) for number in whole if number not in set(sharing)]
     large = [pattern for number, pattern in enumerate(patterns) if number not in items]
     room = Room(box, Box(box.x_pt, box.y_pt, CONTENT_WIDTH_PT - 2 * _INSET_PT, head_pt))
-    places = _shared(sharing, items, drawings, room, roll=leaf.paper.roll)
+    places = _shared(sharing, items, drawings, room, roll=geometry.paper.roll)
     tiles = tuple(tiled(pattern, box.width_pt, box.height_pt) for pattern in large)
-    return Layout(leaf, places, tuple(alone), tiles)
+    return PageLayout(geometry, places, tuple(alone), tiles)
 
 
-def _item(drawings: Drawings, number: int) -> Item:
+def _item(drawings: Drawings, number: int) -> PackingItem:
     upright, turned = drawings.drawn(number, 0), drawings.drawn(number, 1)
-    return Item((upright.width_pt, upright.height_pt), (turned.width_pt, turned.height_pt))
+    return PackingItem((upright.width_pt, upright.height_pt), (turned.width_pt, turned.height_pt))
 
 
-def _fits_a_page(pattern: Pattern, box: Box) -> bool:
+def _fits_a_page(pattern: TemplatePattern, box: Box) -> bool:
     width, height = pattern.width_pt, pattern.height_pt
     return fits((width, height), box) or fits((height, width), box)
 
 
-def _stand(pattern: Pattern, box: Box) -> int:
+def _stand(pattern: TemplatePattern, box: Box) -> int:
     """The quarter turns with which a template goes into the box."""
     return 0 if fits((pattern.width_pt, pattern.height_pt), box) else 1
 
 
 def _shared(
-    numbers: Sequence[int], items: dict[int, Item], drawings: Drawings, room: Room, *, roll: bool
-) -> tuple[Place, ...]:
+    numbers: Sequence[int], items: dict[int, PackingItem], drawings: Drawings, room: Room, *, roll: bool
+) -> tuple[PackedItem, ...]:
     """The places of the templates that share pages: by boxes, or by shapes where that saves something."""
     chosen = [items[number] for number in numbers]
     boxed = pack_shortest(chosen, room, _GAP_PT) if roll else pack_fewest(chosen, room, _GAP_PT)
@@ -164,23 +178,23 @@ def _shared(
         elif roll and page_count(nested) == pages:
             saved = lowest(chosen, boxed) - _lowest_shape(numbers, nested, drawings)
             best = nested if saved > _WORTH_SAVING_PT else boxed
-    return tuple(Place(numbers[place.item], place.page, place.x_pt, place.y_pt, place.turns) for place in best)
+    return tuple(PackedItem(numbers[place.item], place.page, place.x_pt, place.y_pt, place.turns) for place in best)
 
 
-def _shape(drawings: Drawings, number: int, box: Box) -> Shape:
+def _shape(drawings: Drawings, number: int, box: Box) -> NestingShape:
     ways = []
     for turns in range(4):
         drawn = drawings.drawn(number, turns)
         if fits((drawn.width_pt, drawn.height_pt), box):
             ways.append((turns, drawn.rings))
-    return Shape(tuple(ways))
+    return NestingShape(tuple(ways))
 
 
-def _lowest_shape(numbers: Sequence[int], places: Sequence[Place], drawings: Drawings) -> float:
+def _lowest_shape(numbers: Sequence[int], places: Sequence[PackedItem], drawings: Drawings) -> float:
     return max(place.y_pt + drawings.drawn(numbers[place.item], place.turns).height_pt for place in places)
 
 
-def _least_pages(outlines: Sequence[Ring], room: Room) -> int:
+def _least_pages(outlines: Sequence[Contour], room: Room) -> int:
     """No packing needs fewer pages than this: the templates' area over the page's."""
     page = room.box.width_pt * room.box.height_pt
     taken = sum(abs(area(outline)) for outline in outlines)

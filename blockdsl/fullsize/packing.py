@@ -14,7 +14,7 @@ from typing import Final, Literal
 
 from blockdsl.marks.theme import Box
 
-Size = tuple[float, float]
+BoxSize = tuple[float, float]
 Order = Literal["tall", "wide", "long", "large"]
 
 _ORDERS: Final[tuple[Order, ...]] = ("tall", "wide", "long", "large")
@@ -26,18 +26,18 @@ _SLACK_PT: Final = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
-class Item:
+class PackingItem:
     """A box to place: its width and height as it stands, and after a quarter turn (words stay upright, so they differ).
 
     A size is None where the box may not stand that way.
     """
 
-    upright: Size | None
-    turned: Size | None = None
+    upright: BoxSize | None
+    turned: BoxSize | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class PackedItem:
     """Where an item went: its page from 0, its top left corner in points, and its quarter turns clockwise."""
 
     item: int
@@ -60,18 +60,20 @@ class Room:
     head: Box | None = None
 
 
-def fits(size: Size | None, box: Box) -> bool:
+def fits(size: BoxSize | None, box: Box) -> bool:
     """Whether a box of that size goes into an empty page's box."""
     return size is not None and size[0] <= box.width_pt + _SLACK_PT and size[1] <= box.height_pt + _SLACK_PT
 
 
-def pack_fewest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place, ...]:
+def pack_fewest(items: Sequence[PackingItem], room: Room, gap_pt: float) -> tuple[PackedItem, ...]:
     """All items on as few pages as the method finds, turned only where that is needed or saves a page.
 
     Units:  points; `gap_pt` is left between two boxes, and between a box and the head.
     Errors: ValueError when an item fits an empty page neither way.
     """
-    stiff = [Item(item.upright) if fits(item.upright, room.box) else Item(None, item.turned) for item in items]
+    stiff = [
+        PackingItem(item.upright) if fits(item.upright, room.box) else PackingItem(None, item.turned) for item in items
+    ]
     best = min(
         (pack(choice, room, gap_pt, order) for choice in (stiff, items) for order in _orders(len(items))),
         key=page_count,
@@ -79,7 +81,7 @@ def pack_fewest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place
     return _in_reading_order(best)
 
 
-def _in_reading_order(places: Sequence[Place]) -> tuple[Place, ...]:
+def _in_reading_order(places: Sequence[PackedItem]) -> tuple[PackedItem, ...]:
     """The same pages, those after the first by the earliest item on each; the first has a room of its own."""
     earliest: dict[int, int] = {}
     for place in places:
@@ -89,7 +91,7 @@ def _in_reading_order(places: Sequence[Place]) -> tuple[Place, ...]:
     return tuple(replace(place, page=number[place.page]) for place in places)
 
 
-def pack_shortest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Place, ...]:
+def pack_shortest(items: Sequence[PackingItem], room: Room, gap_pt: float) -> tuple[PackedItem, ...]:
     """All items on as short a piece of a roll as the method finds, turned where that makes it shorter."""
     return min(
         (pack(items, room, gap_pt, order) for order in _orders(len(items))),
@@ -97,12 +99,12 @@ def pack_shortest(items: Sequence[Item], room: Room, gap_pt: float) -> tuple[Pla
     )
 
 
-def lowest(items: Sequence[Item], places: Sequence[Place]) -> float:
+def lowest(items: Sequence[PackingItem], places: Sequence[PackedItem]) -> float:
     """The y of the lowest edge of all that was placed, on whichever page."""
     return max((place.y_pt + _height(items[place.item], place) for place in places), default=0.0)
 
 
-def _height(item: Item, place: Place) -> float:
+def _height(item: PackingItem, place: PackedItem) -> float:
     size = item.turned if place.turned else item.upright
     return size[1] if size is not None else 0.0
 
@@ -112,18 +114,18 @@ def _orders(count: int) -> tuple[Order, ...]:
     return _ORDERS if count <= _MANY else _ORDERS[:1]
 
 
-def page_count(places: Sequence[Place]) -> int:
+def page_count(places: Sequence[PackedItem]) -> int:
     """How many pages the places need."""
     return max((place.page for place in places), default=-1) + 1
 
 
-def pack(items: Sequence[Item], room: Room, gap_pt: float, order: Order) -> tuple[Place, ...]:
+def pack(items: Sequence[PackingItem], room: Room, gap_pt: float, order: Order) -> tuple[PackedItem, ...]:
     """Place the items, largest first, each on the earliest open page that has room; in the order of the items."""
     pages: list[_Page] = [_Page(room.box, gap_pt)]
     if room.head is not None:
         pages[0].take(room.head.x_pt, room.head.y_pt, (room.head.width_pt, room.head.height_pt))
     opened = 0
-    places: list[Place] = []
+    places: list[PackedItem] = []
     for number in sorted(range(len(items)), key=lambda i: (*_rank(items[i], order), i)):
         found = None
         for index in range(opened, len(pages)):
@@ -139,11 +141,11 @@ def pack(items: Sequence[Item], room: Room, gap_pt: float, order: Order) -> tupl
             opened = max(opened, len(pages) - _OPEN_PAGES)
         x, y, size, turned = found
         pages[index].take(x, y, size)
-        places.append(Place(number, index, x, y, int(turned)))
+        places.append(PackedItem(number, index, x, y, int(turned)))
     return tuple(sorted(places, key=lambda place: place.item))
 
 
-def _rank(item: Item, order: Order) -> tuple[float, float]:
+def _rank(item: PackingItem, order: Order) -> tuple[float, float]:
     width, height = item.upright or item.turned or (0.0, 0.0)
     return {
         "tall": (-height, -width),
@@ -160,7 +162,7 @@ class _Page:
         self._gap = gap_pt
         self._free = [(box.x_pt, box.y_pt, box.right_pt + gap_pt, box.bottom_pt + gap_pt)]
 
-    def best(self, item: Item) -> tuple[float, float, Size, bool] | None:
+    def best(self, item: PackingItem) -> tuple[float, float, BoxSize, bool] | None:
         """The place whose lower edge is highest, then leftmost, then upright."""
         options = []
         for turned, size in ((False, item.upright), (True, item.turned)):
@@ -177,7 +179,7 @@ class _Page:
         _, left, turned, top, size = min(options)
         return left, top, size, turned
 
-    def take(self, x: float, y: float, size: Size) -> None:
+    def take(self, x: float, y: float, size: BoxSize) -> None:
         """Cut the box out of the free rectangles and drop those that lie inside another."""
         right, bottom = x + size[0] + self._gap, y + size[1] + self._gap
         kept: list[tuple[float, float, float, float]] = []

@@ -11,26 +11,27 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from blockdsl.fullsize.packing import Place, Room
-from blockdsl.marks.clip import Dot, Ring, bounds, edges
+from blockdsl.fullsize.packing import PackedItem, Room
+from blockdsl.marks.clip import bounds, edges
+from blockdsl.marks.display_list import Contour, PagePoint
 
 _SLACK_PT: Final = 1e-6
 _ROWS_ABOVE: Final = 2
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class RepeatedShape:
     """A shape of which `count` are needed: its ring after no, one, two and three quarter turns, each from (0, 0).
 
     `turns` are those in which it may lie; the first of them is taken where another is no better.
     """
 
-    rings: tuple[Ring, Ring, Ring, Ring]
+    rings: tuple[Contour, Contour, Contour, Contour]
     turns: tuple[int, ...]
     count: int
 
 
-def pack_rows(kinds: Sequence[Kind], room: Room, gap_pt: float, *, mixed: bool) -> tuple[Place, ...]:
+def pack_rows(kinds: Sequence[RepeatedShape], room: Room, gap_pt: float, *, mixed: bool) -> tuple[PackedItem, ...]:
     """All copies of all kinds, in their order; `item` of a place is the number of the kind.
 
     `mixed` rows are filled up with later kinds; others are of one kind until it is used up, and lie closer.
@@ -52,7 +53,7 @@ class _Lying:
 
 
 class _Packer:
-    def __init__(self, kinds: Sequence[Kind], room: Room, gap_pt: float, *, mixed: bool) -> None:
+    def __init__(self, kinds: Sequence[RepeatedShape], room: Room, gap_pt: float, *, mixed: bool) -> None:
         self._kinds = kinds
         self._mixed = mixed
         self._room = room
@@ -62,9 +63,9 @@ class _Packer:
         self._below: dict[tuple[int, int, int, int, float], float | None] = {}
         self._sizes = [[bounds(ring)[2:] for ring in kind.rings] for kind in kinds]
 
-    def pack(self) -> tuple[Place, ...]:
+    def pack(self) -> tuple[PackedItem, ...]:
         """Row after row, page after page."""
-        places: list[Place] = []
+        places: list[PackedItem] = []
         page = 0
         rows: list[list[_Lying]] = []
         box, head = self._room.box, self._room.head
@@ -78,7 +79,7 @@ class _Packer:
                 continue
             for lying in row:
                 self._left[lying.kind] -= 1
-                places.append(Place(lying.kind, page, lying.x_pt, lying.y_pt, lying.turns))
+                places.append(PackedItem(lying.kind, page, lying.x_pt, lying.y_pt, lying.turns))
             rows.append(row)
         return tuple(places)
 
@@ -158,7 +159,7 @@ class _Packer:
             self._below[key] = _clear_below(self._ring(upper), self._ring(lower), along)
         return self._below[key]
 
-    def _ring(self, lying: _Lying) -> Ring:
+    def _ring(self, lying: _Lying) -> Contour:
         return self._kinds[lying.kind].rings[lying.turns]
 
     def _width(self, lying: _Lying) -> float:
@@ -168,12 +169,12 @@ class _Packer:
         return self._sizes[lying.kind][lying.turns][1]
 
 
-def _on_its_side(ring: Ring) -> Ring:
+def _on_its_side(ring: Contour) -> Contour:
     """Down for across: what is said of below then holds of the right."""
     return tuple((y, x) for x, y in ring)
 
 
-def _clear_below(upper: Ring, lower: Ring, along: float) -> float | None:
+def _clear_below(upper: Contour, lower: Contour, along: float) -> float | None:
     """How far down a ring that begins `along` further right must begin to clear another; None when it lies beside it.
 
     Both outlines are straight from corner to corner, so that the closest place is at a corner of one of them.
@@ -185,7 +186,7 @@ def _clear_below(upper: Ring, lower: Ring, along: float) -> float | None:
     return max(_ends(upper, x)[1] - _ends(lower, x - along)[0] for x in places if start <= x <= stop)
 
 
-def _ends(ring: Ring, x: float) -> Dot:
+def _ends(ring: Contour, x: float) -> PagePoint:
     """The highest and the lowest place of a ring straight above or below x, which lies within it."""
     found: list[float] = []
     for (ax, ay), (bx, by) in edges(ring):

@@ -14,8 +14,9 @@ from dataclasses import dataclass
 from math import ceil, floor, sqrt
 from typing import Final
 
-from blockdsl.fullsize.packing import Place, Room, page_count
-from blockdsl.marks.clip import Dot, Ring, area, bounds, edges
+from blockdsl.fullsize.packing import PackedItem, Room, page_count
+from blockdsl.marks.clip import area, bounds, edges
+from blockdsl.marks.display_list import Contour, PagePoint
 from blockdsl.marks.theme import Box
 
 # Cells in proportion to what is packed: a twenty-eighth of the side of a square as large as the average shape.
@@ -28,17 +29,19 @@ MOST_SHAPES: Final = 150
 _OPEN_PAGES: Final = 4
 _SLACK: Final = 1e-6
 
-Run = tuple[int, int]
+BitRun = tuple[int, int]
 
 
 @dataclass(frozen=True, slots=True)
-class Shape:
+class NestingShape:
     """What a template takes, from its own top left corner, in each of its turns: (quarter turns, its rings)."""
 
-    ways: tuple[tuple[int, tuple[Ring, ...]], ...]
+    ways: tuple[tuple[int, tuple[Contour, ...]], ...]
 
 
-def pack_shapes(shapes: Sequence[Shape], room: Room, gap_pt: float, *, least_pages: int = 1) -> tuple[Place, ...]:
+def pack_shapes(
+    shapes: Sequence[NestingShape], room: Room, gap_pt: float, *, least_pages: int = 1
+) -> tuple[PackedItem, ...]:
     """All shapes on as few pages, and then in as little height, as the method finds.
 
     Units:  points; shapes stay at least `gap_pt` apart. The search ends early at `least_pages`, 0 for never.
@@ -46,7 +49,7 @@ def pack_shapes(shapes: Sequence[Shape], room: Room, gap_pt: float, *, least_pag
     """
     grid = _Grid.of(room.box, gap_pt, _cell_for(shapes))
     cut = [sorted((_cells(turns, rings, grid) for turns, rings in shape.ways), key=_height_of_mass) for shape in shapes]
-    best: tuple[tuple[int, float], tuple[Place, ...]] | None = None
+    best: tuple[tuple[int, float], tuple[PackedItem, ...]] | None = None
     for order in _orders(shapes):
         places, low = _pack(cut, order, room, grid)
         score = (page_count(places), low)
@@ -57,17 +60,17 @@ def pack_shapes(shapes: Sequence[Shape], room: Room, gap_pt: float, *, least_pag
     return best[1] if best is not None else ()
 
 
-def _cover(shape: Shape) -> float:
+def _cover(shape: NestingShape) -> float:
     """The area that a shape takes."""
     return sum(abs(area(ring)) for ring in shape.ways[0][1])
 
 
-def _cell_for(shapes: Sequence[Shape]) -> float:
+def _cell_for(shapes: Sequence[NestingShape]) -> float:
     average = sum(_cover(shape) for shape in shapes) / max(1, len(shapes))
     return min(max(sqrt(average) / _CELLS_ALONG, _FINEST_PT), _COARSEST_PT)
 
 
-def _orders(shapes: Sequence[Shape]) -> tuple[list[int], ...]:
+def _orders(shapes: Sequence[NestingShape]) -> tuple[list[int], ...]:
     """Large ones first: by their area, and by their longer side."""
 
     def size(number: int) -> tuple[float, float]:
@@ -106,16 +109,16 @@ class _Cells:
     """
 
     turns: int
-    rows: tuple[tuple[Run, ...], ...]
+    rows: tuple[tuple[BitRun, ...], ...]
     width: int
     widest_first: tuple[tuple[int, int, int], ...]
 
 
-def _cells(turns: int, rings: tuple[Ring, ...], grid: _Grid) -> _Cells:
+def _cells(turns: int, rings: tuple[Contour, ...], grid: _Grid) -> _Cells:
     """The cells that the rings, grown by half the gap, take; they have the same corner as the grid."""
     wide, gap = grid.cell_width_pt, grid.gap_pt
     height = ceil((max(bounds(ring)[3] for ring in rings) + gap) / grid.cell_height_pt - _SLACK)
-    rows: list[list[Run]] = [[] for _ in range(height)]
+    rows: list[list[BitRun]] = [[] for _ in range(height)]
     for ring in rings:
         reach: list[tuple[float, float] | None] = [None] * height
         for a, b in edges(ring):
@@ -138,7 +141,7 @@ def _height_of_mass(cells: _Cells) -> tuple[float, float, int]:
     return round(down), round(across), cells.turns
 
 
-def _reach_of_side(a: Dot, b: Dot, grid: _Grid, reach: list[tuple[float, float] | None]) -> None:
+def _reach_of_side(a: PagePoint, b: PagePoint, grid: _Grid, reach: list[tuple[float, float] | None]) -> None:
     """Widen each row's extent by the part of a side that comes within half the gap of the row.
 
     Seen from the grid's corner, half a gap above the ring's, that is a gap above the side and none below.
@@ -161,10 +164,10 @@ def _reach_of_side(a: Dot, b: Dot, grid: _Grid, reach: list[tuple[float, float] 
 
 def _pack(
     cut: Sequence[Sequence[_Cells]], order: Sequence[int], room: Room, grid: _Grid
-) -> tuple[tuple[Place, ...], float]:
+) -> tuple[tuple[PackedItem, ...], float]:
     """The places in the order of the shapes, and the lowest row used on any page."""
     pages = [_Page(room, grid)]
-    places: list[Place] = []
+    places: list[PackedItem] = []
     low = 0
     for number in order:
         for index in range(max(0, len(pages) - _OPEN_PAGES), len(pages) + 1):
@@ -179,7 +182,7 @@ def _pack(
         pages[index].take(row, column, cells)
         low = max(low, row + len(cells.rows))
         x, y = room.box.x_pt + column * grid.cell_width_pt, room.box.y_pt + row * grid.cell_height_pt
-        places.append(Place(number, index, x, y, cells.turns))
+        places.append(PackedItem(number, index, x, y, cells.turns))
     return tuple(sorted(places, key=lambda place: place.item)), float(low)
 
 

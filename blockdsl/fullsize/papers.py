@@ -13,11 +13,11 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.papers import PaperOfPatch
-from blockdsl.fullsize.head import Guide, foot, headed
-from blockdsl.fullsize.layout import Leaf
-from blockdsl.fullsize.packing import Place, Room, page_count
-from blockdsl.fullsize.packing_rows import Kind, pack_rows
-from blockdsl.fullsize.pattern import POINTS_PER_UNIT, Pattern, Words, quarter_turn
+from blockdsl.fullsize.head import Guide, footer, headed
+from blockdsl.fullsize.layout import PageGeometry
+from blockdsl.fullsize.packing import PackedItem, Room, page_count
+from blockdsl.fullsize.packing_rows import RepeatedShape, pack_rows
+from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, TemplateWords, quarter_turn
 from blockdsl.fullsize.room import centroid
 from blockdsl.fullsize.scale_check import square_and_bar
 from blockdsl.fullsize.template_marks import centred, cutting_lines
@@ -26,8 +26,8 @@ from blockdsl.fullsize.tiling import Tiling
 from blockdsl.fullsize.words_inside import letter_inside
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.marks.clip import Ring, bounds
-from blockdsl.marks.display_list import Document, Figure, Mark, Page, Text, moved
+from blockdsl.marks.clip import bounds
+from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Text, moved
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -64,21 +64,27 @@ def paper_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_PT) 
     page = paper_named(paper)
     if page.roll:
         page = page.cut_at(LONGEST_PAGE_PT)
-    leaf = Leaf(page, page.printable(margin_pt))
+    geometry = PageGeometry(page, page.printable(margin_pt))
     turned = [_turns(_pattern(each, facts)) for each in facts.papers]
-    whole = [number for number, each in enumerate(turned) if _ways(each, leaf.room)]
+    whole = [number for number, each in enumerate(turned) if _ways(each, geometry.room)]
     counts = _printed(facts)
     _, head_pt = _head(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, 0.0))
-    room = Room(leaf.room, Box(leaf.room.x_pt, leaf.room.y_pt, leaf.room.width_pt, head_pt + _BELOW_HEAD_PT))
+    room = Room(
+        geometry.room, Box(geometry.room.x_pt, geometry.room.y_pt, geometry.room.width_pt, head_pt + _BELOW_HEAD_PT)
+    )
     places = _closest(whole, turned, counts, room)
-    large = [tiled(turned[number][0], leaf.room.width_pt, leaf.room.height_pt) for number in _rest(turned, whole)]
+    large = [
+        tiled(turned[number][0], geometry.room.width_pt, geometry.room.height_pt) for number in _rest(turned, whole)
+    ]
     if page.roll:
-        leaf = _cut_roll(leaf, places, turned, large, leaf.room.y_pt + head_pt)
+        geometry = _cut_roll(geometry, places, turned, large, geometry.room.y_pt + head_pt)
     pages = _shared_pages(places, turned)
     for pattern, tiling in large:
-        pages += [tile_marks(pattern, tiling, number, leaf.room, leaf.strip) for number in range(len(tiling.tiles))]
-    top, _ = _head(facts, Box(leaf.box.x_pt, leaf.box.y_pt, CONTENT_WIDTH_PT, 0.0))
-    return _document(facts, leaf, [(*top, *pages[0]), *pages[1:]])
+        pages += [
+            tile_marks(pattern, tiling, number, geometry.room, geometry.strip) for number in range(len(tiling.tiles))
+        ]
+    top, _ = _head(facts, Box(geometry.box.x_pt, geometry.box.y_pt, CONTENT_WIDTH_PT, 0.0))
+    return _document(facts, geometry, [(*top, *pages[0]), *pages[1:]])
 
 
 def papers_too_large(facts: BlockFacts) -> tuple[str, ...]:
@@ -95,20 +101,20 @@ def papers_too_large(facts: BlockFacts) -> tuple[str, ...]:
 # --- papers ----------------------------------------------------------------------------------------
 
 
-def _pattern(paper: PaperOfPatch, facts: BlockFacts) -> Pattern:
+def _pattern(paper: PaperOfPatch, facts: BlockFacts) -> TemplatePattern:
     """The paper in points, as seen from the back; here the exact numbers become floats, once."""
     scale = POINTS_PER_UNIT[facts.unit]
     _, _, right, _ = bounding_box(paper.outline)
     ring = tuple((to_float(right - corner.x) * scale, to_float(corner.y) * scale) for corner in reversed(paper.outline))
     needed = f"{paper.count} for the block" if paper.count > 1 else "1 for the block"
-    words = Words(paper.label, "Paper", (f"finished {show_extent(paper.finished, facts.unit)}", needed))
-    return Pattern(words, ring, ring, (-to_float(paper.grain[0]), to_float(paper.grain[1])))
+    words = TemplateWords(paper.label, "Paper", (f"finished {show_extent(paper.finished, facts.unit)}", needed))
+    return TemplatePattern(words, ring, ring, (-to_float(paper.grain[0]), to_float(paper.grain[1])))
 
 
-Turned = tuple[Pattern, Pattern, Pattern, Pattern]
+Turned = tuple[TemplatePattern, TemplatePattern, TemplatePattern, TemplatePattern]
 
 
-def _turns(pattern: Pattern) -> Turned:
+def _turns(pattern: TemplatePattern) -> Turned:
     first = quarter_turn(pattern)
     second = quarter_turn(first)
     return pattern, first, second, quarter_turn(second)
@@ -133,13 +139,15 @@ def _rest(turned: Sequence[Turned], whole: Sequence[int]) -> list[int]:
     return [number for number in range(len(turned)) if number not in set(whole)]
 
 
-def _closest(whole: Sequence[int], turned: Sequence[Turned], counts: Sequence[int], room: Room) -> tuple[Place, ...]:
+def _closest(
+    whole: Sequence[int], turned: Sequence[Turned], counts: Sequence[int], room: Room
+) -> tuple[PackedItem, ...]:
     """The places of all copies, as drawn or all on their sides, whichever takes fewer pages, or less of the last."""
     found = []
     for side in (0, 1):
         order = [(number, _ways(turned[number], room.box, on_side=bool(side))) for number in whole]
         order.sort(key=lambda each: (-turned[each[0]][each[1][0]].height_pt, each[0]))
-        kinds = [Kind(_rings(turned[number]), ways, counts[number]) for number, ways in order]
+        kinds = [RepeatedShape(_rings(turned[number]), ways, counts[number]) for number, ways in order]
         for mixed in (False, True):
             packed = pack_rows(kinds, room, _GAP_PT, mixed=mixed)
             places = tuple(replace(place, item=order[place.item][0]) for place in packed)
@@ -149,19 +157,19 @@ def _closest(whole: Sequence[int], turned: Sequence[Turned], counts: Sequence[in
     return min(found)[-1]
 
 
-def _rings(turned: Turned) -> tuple[Ring, Ring, Ring, Ring]:
+def _rings(turned: Turned) -> tuple[Contour, Contour, Contour, Contour]:
     first, second, third, fourth = (each.cutting for each in turned)
     return first, second, third, fourth
 
 
-def _bottom(place: Place, turned: Sequence[Turned]) -> float:
+def _bottom(place: PackedItem, turned: Sequence[Turned]) -> float:
     return place.y_pt + turned[place.item][place.turns].height_pt
 
 
 # --- pages -----------------------------------------------------------------------------------------
 
 
-def _shared_pages(places: Sequence[Place], turned: Sequence[Turned]) -> list[tuple[Mark, ...]]:
+def _shared_pages(places: Sequence[PackedItem], turned: Sequence[Turned]) -> list[tuple[Mark, ...]]:
     """The pages with whole papers; at least one, for the head."""
     pages: list[list[Mark]] = [[] for _ in range(max(1, page_count(places)))]
     drawn: dict[tuple[int, int], Figure] = {}
@@ -174,7 +182,7 @@ def _shared_pages(places: Sequence[Place], turned: Sequence[Turned]) -> list[tup
     return [tuple(page) for page in pages]
 
 
-def _drawn(pattern: Pattern) -> Figure:
+def _drawn(pattern: TemplatePattern) -> Figure:
     """The outline to be cut on, the letter and the grain; in a very small paper the letter alone."""
     inside = letter_inside(pattern, pattern.cutting) or ()
     if not any(isinstance(mark, Text) for mark in inside):
@@ -223,26 +231,26 @@ def _guide(facts: BlockFacts) -> Guide:
 
 
 def _cut_roll(
-    leaf: Leaf,
-    places: Sequence[Place],
+    geometry: PageGeometry,
+    places: Sequence[PackedItem],
     turned: Sequence[Turned],
-    large: Sequence[tuple[Pattern, Tiling]],
+    large: Sequence[tuple[TemplatePattern, Tiling]],
     head_bottom_pt: float,
-) -> Leaf:
+) -> PageGeometry:
     """The roll just long enough for the fullest page."""
     ends = [head_bottom_pt, *(_bottom(place, turned) for place in places)]
-    ends += [leaf.room.y_pt + tile.window.height_pt for _, tiling in large for tile in tiling.tiles]
-    return leaf.cut_at(min(max(ends), leaf.room.bottom_pt))
+    ends += [geometry.room.y_pt + tile.window.height_pt for _, tiling in large for tile in tiling.tiles]
+    return geometry.cut_at(min(max(ends), geometry.room.bottom_pt))
 
 
-def _document(facts: BlockFacts, leaf: Leaf, pages: Sequence[tuple[Mark, ...]]) -> Document:
-    check = square_and_bar(leaf.box.x_pt, leaf.check_y_pt)
-    paper: Paper = leaf.paper
+def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[tuple[Mark, ...]]) -> Document:
+    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt)
+    paper: Paper = geometry.paper
     finished = tuple(
         Page(
             paper.width_pt,
             paper.height_pt,
-            (*page, *check, *foot(facts, leaf.box, number, len(pages), what="papers at full size, mirrored")),
+            (*page, *check, *footer(facts, geometry.box, number, len(pages), what="papers at full size, mirrored")),
         )
         for number, page in enumerate(pages, 1)
     )

@@ -14,7 +14,8 @@ from blockdsl.geometry import Polygon, to_float
 from blockdsl.geometry.arc import Curved
 from blockdsl.geometry.arc_recognise import BLADE, QUARTER_CIRCLE
 from blockdsl.geometry.offset import trim_points
-from blockdsl.marks.clip import Dot, Ring, bounds
+from blockdsl.marks.clip import bounds
+from blockdsl.marks.display_list import Contour, PagePoint
 from blockdsl.marks.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
 from blockdsl.model.block import APPLIQUE
 from blockdsl.pictures.arcs import notches_of, outline_places
@@ -24,7 +25,7 @@ POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": P
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
+class TemplateWords:
     """What a template says: its letter, its shape, its size and use, and last the block's name, shortened to fit."""
 
     letter: str
@@ -34,14 +35,14 @@ class Words:
 
 
 @dataclass(frozen=True, slots=True)
-class Pattern:
+class TemplatePattern:
     """One template: rings in points, `grain` a direction; `notches` lead from the cutting line to a curved seam."""
 
-    words: Words
-    cutting: Ring
-    sewing: Ring
-    grain: Dot
-    notches: tuple[tuple[Dot, Dot], ...] = ()
+    words: TemplateWords
+    cutting: Contour
+    sewing: Contour
+    grain: PagePoint
+    notches: tuple[tuple[PagePoint, PagePoint], ...] = ()
 
     @property
     def letter(self) -> str:
@@ -64,7 +65,7 @@ class Pattern:
         return f"Template {self.letter}: {self.words.title}. {'. '.join(self.words.lines)}."
 
 
-def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
+def pattern_of(template: TemplateFacts, facts: BlockFacts) -> TemplatePattern:
     """The template with its words, trimmed and measured in points."""
     scale = POINTS_PER_UNIT[facts.unit]
     if template.curved is not None:
@@ -72,7 +73,7 @@ def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
     trims = template.shape != APPLIQUE
     cutting = _ring(trim_points(template.cutting, template.sewing, facts.seam) if trims else template.cutting, scale)
     left, top, _, _ = bounds(cutting)
-    return Pattern(
+    return TemplatePattern(
         _words(template, facts),
         tuple((x - left, y - top) for x, y in cutting),
         tuple((x - left, y - top) for x, y in _ring(template.sewing, scale)),
@@ -80,27 +81,27 @@ def pattern_of(template: TemplateFacts, facts: BlockFacts) -> Pattern:
     )
 
 
-def _words(template: TemplateFacts, facts: BlockFacts) -> Words:
+def _words(template: TemplateFacts, facts: BlockFacts) -> TemplateWords:
     title = template.shape[:1].upper() + template.shape[1:]
-    return Words(template.label, title, _lines(template, facts), facts.name)
+    return TemplateWords(template.label, title, _lines(template, facts), facts.name)
 
 
 def _curved_pattern(
     template: TemplateFacts, outlines: tuple[Curved, Curved], facts: BlockFacts, scale: float
-) -> Pattern:
+) -> TemplatePattern:
     """Its points are trimmed already, with the arcs that they stand beside."""
     sewing, cutting = (tuple((x * scale, y * scale) for x, y in outline_places(outline, scale)) for outline in outlines)
     left, top, _, _ = bounds(cutting)
 
-    def placed(ring: Ring) -> Ring:
+    def placed(ring: Contour) -> Contour:
         return tuple((x - left, y - top) for x, y in ring)
 
     notches = ((placed(notch)[0], placed(notch)[1]) for notch in notches_of(outlines[0], facts.seam, scale))
     grain = (to_float(template.grain[0]), to_float(template.grain[1]))
-    return Pattern(_words(template, facts), placed(cutting), placed(sewing), grain, tuple(notches))
+    return TemplatePattern(_words(template, facts), placed(cutting), placed(sewing), grain, tuple(notches))
 
 
-def _ring(polygon: Polygon, scale: float) -> Ring:
+def _ring(polygon: Polygon, scale: float) -> Contour:
     return tuple((to_float(point.x) * scale, to_float(point.y) * scale) for point in polygon)
 
 
@@ -148,13 +149,13 @@ def _finished_curve(template: TemplateFacts, sewing: Curved, unit: RulerUnit) ->
     return f"finished {show_extent(template.finished, unit)}, radius {show_measure(radius, unit)}"
 
 
-def quarter_turn(pattern: Pattern) -> Pattern:
+def quarter_turn(pattern: TemplatePattern) -> TemplatePattern:
     """The template turned a quarter clockwise, grain and all; its words are written anew."""
     height = pattern.height_pt
 
-    def turned(ring: Ring) -> Ring:
+    def turned(ring: Contour) -> Contour:
         return tuple((height - y, x) for x, y in ring)
 
     grain = (-pattern.grain[1], pattern.grain[0])
     notches = tuple((turned(notch)[0], turned(notch)[1]) for notch in pattern.notches)
-    return Pattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain, notches)
+    return TemplatePattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain, notches)

@@ -11,14 +11,15 @@ from collections.abc import Iterator, Sequence
 from math import atan2, cos, sin
 from typing import Final
 
-from blockdsl.marks.clip import Dot, Ring, area, bounds, clip_line, contains, edges
+from blockdsl.marks.clip import area, bounds, clip_line, contains, edges
+from blockdsl.marks.display_list import Contour, PagePoint
 from blockdsl.marks.theme import Box
 
 _BANDS: Final = 18
 _FAR: Final = 1e7
 
 
-def centroid(ring: Ring) -> Dot:
+def centroid(ring: Contour) -> PagePoint:
     """The balance point of a ring's area."""
     twice = 0.0
     x = y = 0.0
@@ -32,13 +33,13 @@ def centroid(ring: Ring) -> Dot:
     return x / (3 * twice), y / (3 * twice)
 
 
-def box_ring(box: Box) -> Ring:
+def box_ring(box: Box) -> Contour:
     """The four corners of a box."""
     left, top, right, bottom = box.x_pt, box.y_pt, box.right_pt, box.bottom_pt
     return (left, top), (right, top), (right, bottom), (left, bottom)
 
 
-def gaps(ring: Ring, taken: Sequence[Ring], top: float, bottom: float) -> Iterator[tuple[float, float]]:
+def gaps(ring: Contour, taken: Sequence[Contour], top: float, bottom: float) -> Iterator[tuple[float, float]]:
     """Stretches from left to right, inside the ring and clear of what is taken, for all heights from top to bottom."""
     band = Box(-_FAR, top, 2 * _FAR, bottom - top)
     blocked = [stretch for side in edges(ring) if (stretch := _stretch(clip_line(side, band)))]
@@ -55,14 +56,14 @@ def gaps(ring: Ring, taken: Sequence[Ring], top: float, bottom: float) -> Iterat
         reach = max(reach, high)
 
 
-def _stretch(line: tuple[Dot, Dot] | None) -> tuple[float, float] | None:
+def _stretch(line: tuple[PagePoint, PagePoint] | None) -> tuple[float, float] | None:
     if line is None:
         return None
     (ax, _), (bx, _) = line
     return (ax, bx) if ax <= bx else (bx, ax)
 
 
-def find_room(ring: Ring, taken: Sequence[Ring], width: float, height: float, near: Dot) -> Box | None:
+def find_room(ring: Contour, taken: Sequence[Contour], width: float, height: float, near: PagePoint) -> Box | None:
     """The box of that size nearest to `near` by its middle, or None when there is no room."""
     if width * height > abs(area(ring)):
         return None
@@ -86,8 +87,8 @@ def find_room(ring: Ring, taken: Sequence[Ring], width: float, height: float, ne
 
 
 def find_room_along(
-    ring: Ring, taken: Sequence[Ring], direction: Dot, length: float, breadth: float, near: Dot
-) -> Ring | None:
+    ring: Contour, taken: Sequence[Contour], direction: PagePoint, length: float, breadth: float, near: PagePoint
+) -> Contour | None:
     """Room for a bar along a direction: its four corners, the first two running along it on its left side.
 
     The whole place is turned until the direction runs to the right, then looked at in upright boxes.
@@ -98,7 +99,7 @@ def find_room_along(
     return None if box is None else turn(box_ring(box), angle)
 
 
-def turn(ring: Ring, angle: float) -> Ring:
+def turn(ring: Contour, angle: float) -> Contour:
     """The ring turned clockwise as seen about the origin; the angle in radians."""
     c, s = cos(angle), sin(angle)
     return tuple((c * x - s * y, s * x + c * y) for x, y in ring)

@@ -15,8 +15,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.fullsize.template_marks import centred
-from blockdsl.marks.clip import Dot
-from blockdsl.marks.display_list import Mark, Path, Text, Weight
+from blockdsl.marks.display_list import Mark, PagePoint, Path, Text, Weight
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -43,7 +42,7 @@ _LABEL_PT: Final = 112.0
 
 
 @dataclass(frozen=True, slots=True)
-class Reading:
+class BarReading:
     """What a bar of a known length may measure; the lengths are in its unit. `other` is its length in the other."""
 
     meant: int
@@ -58,17 +57,19 @@ class Reading:
 
 
 # From 94 % to 104 %, in sixteenths of an inch and in millimetres: what a ruler shows.
-SIX_INCHES: Final = Reading(6, "in", tuple(Fraction(k, 16) for k in (90, 92, 93, 94, 95, 96, 97, 98, 100)), "15.24 cm")
-FIFTEEN_CENTIMETRES: Final = Reading(
+SIX_INCHES: Final = BarReading(
+    6, "in", tuple(Fraction(k, 16) for k in (90, 92, 93, 94, 95, 96, 97, 98, 100)), "15.24 cm"
+)
+FIFTEEN_CENTIMETRES: Final = BarReading(
     15,
     "cm",
     tuple(Fraction(k, 10) for k in (141, 144, 146, 147, 149, 150, 151, 153, 156)),
     f"{drafted_length(Fraction(189, 32), 'in')} in",
 )
-EIGHT_INCHES: Final = Reading(
+EIGHT_INCHES: Final = BarReading(
     8, "in", tuple(Fraction(k, 16) for k in (120, 123, 124, 126, 127, 128, 129, 130, 133)), "20.32 cm"
 )
-TWENTY_CENTIMETRES: Final = Reading(
+TWENTY_CENTIMETRES: Final = BarReading(
     20,
     "cm",
     tuple(Fraction(k, 10) for k in (188, 192, 195, 197, 199, 200, 201, 203, 208)),
@@ -105,7 +106,7 @@ def ruled_bar(x: float, y: float, length: float, parts: int, *, upright: bool = 
         at = length * number / parts
         strokes.append(((at, -reach), (at, reach)))
 
-    def placed(line: tuple[Dot, Dot]) -> tuple[Dot, ...]:
+    def placed(line: tuple[PagePoint, PagePoint]) -> tuple[PagePoint, ...]:
         return tuple((x + across, y + along) if upright else (x + along, y + across) for along, across in line)
 
     return (
@@ -132,7 +133,7 @@ def long_bars(x: float, y: float) -> tuple[Mark, ...]:
     return tuple(marks)
 
 
-def reading_table(x: float, y: float, reading: Reading, width_pt: float = CONTENT_WIDTH_PT) -> list[Mark]:
+def reading_table(x: float, y: float, reading: BarReading, width_pt: float = CONTENT_WIDTH_PT) -> list[Mark]:
     """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
     column = (width_pt - _LABEL_PT) / len(reading.readings)
     marks: list[Mark] = [

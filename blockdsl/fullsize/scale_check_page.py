@@ -18,7 +18,7 @@ from blockdsl.fullsize.scale_check import (
     INCH_BAR_PT,
     SIX_INCHES,
     TWENTY_CENTIMETRES,
-    Reading,
+    BarReading,
     reading_table,
     ruled_bar,
     square_and_bar,
@@ -124,7 +124,7 @@ def _across(box: Box) -> list[Mark]:
     return marks
 
 
-def _tables(marks: list[Mark], readings: Sequence[Reading], box: Box) -> float:
+def _tables(marks: list[Mark], readings: Sequence[BarReading], box: Box) -> float:
     """A table for each bar, one below the other; the y below them."""
     y = box.y_pt
     for reading in readings:

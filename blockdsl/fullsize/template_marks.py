@@ -5,8 +5,7 @@ from __future__ import annotations
 from math import atan2, cos, degrees, hypot, sin
 from typing import Final
 
-from blockdsl.marks.clip import Dot, Ring
-from blockdsl.marks.display_list import Mark, Path, Text, Weight
+from blockdsl.marks.display_list import Contour, Mark, PagePoint, Path, Text, Weight
 from blockdsl.marks.theme import ACCENT, HAIRLINE_PT, INK, QUIET, RULE, SMALL_PT, THIN_PT, TINT, Box
 from blockdsl.marks.typeset import cap_height, measure
 
@@ -16,22 +15,22 @@ _DIAMOND_PT: Final = 6.0
 _HEAD_PT: Final = 4.5
 
 
-def cutting_lines(rings: tuple[Ring, ...], *, closed: bool) -> Path:
+def cutting_lines(rings: tuple[Contour, ...], *, closed: bool) -> Path:
     """Where the scissors go: solid."""
     return Path(rings, closed=closed, stroke=INK, stroke_width_pt=THIN_PT)
 
 
-def sewing_lines(rings: tuple[Ring, ...], *, closed: bool) -> Path:
+def sewing_lines(rings: tuple[Contour, ...], *, closed: bool) -> Path:
     """Where the seam goes: dashed."""
     return Path(rings, closed=closed, stroke=INK, stroke_width_pt=THIN_PT, dash=SEWING_DASH_PT)
 
 
-def notch_lines(notches: tuple[tuple[Dot, Dot], ...]) -> tuple[Mark, ...]:
+def notch_lines(notches: tuple[tuple[PagePoint, PagePoint], ...]) -> tuple[Mark, ...]:
     """Marks across the allowance, to match two curved edges by; none for straight ones."""
     return (Path(notches, closed=False, stroke=INK, stroke_width_pt=THIN_PT),) if notches else ()
 
 
-def grain_arrow(start: Dot, stop: Dot) -> Path:
+def grain_arrow(start: PagePoint, stop: PagePoint) -> Path:
     """A line with a head at both ends, along the straight grain."""
     length = hypot(stop[0] - start[0], stop[1] - start[1])
     along = ((stop[0] - start[0]) / length, (stop[1] - start[1]) / length)
@@ -44,20 +43,20 @@ def grain_arrow(start: Dot, stop: Dot) -> Path:
     )
 
 
-def _head(tip: Dot, inward: Dot, size: float) -> Ring:
+def _head(tip: PagePoint, inward: PagePoint, size: float) -> Contour:
     """Two short strokes from the tip, 25 degrees to either side."""
     angle = atan2(inward[1], inward[0])
     first, last = ((tip[0] + size * cos(angle + s), tip[1] + size * sin(angle + s)) for s in (0.44, -0.44))
     return first, tip, last
 
 
-def reading_direction(direction: Dot) -> Dot:
+def reading_direction(direction: PagePoint) -> PagePoint:
     """The direction or its opposite, as words run along it: to the right, or upward."""
     x, y = direction
     return (-x, -y) if x < -1e-9 or (abs(x) <= 1e-9 and y > 0) else (x, y)
 
 
-def words_along(start: Dot, stop: Dot, words: str, size_pt: float) -> Text:
+def words_along(start: PagePoint, stop: PagePoint, words: str, size_pt: float) -> Text:
     """Small words just above a line and in its middle; the line runs in reading direction."""
     length = hypot(stop[0] - start[0], stop[1] - start[1])
     along = ((stop[0] - start[0]) / length, (stop[1] - start[1]) / length)
@@ -68,7 +67,7 @@ def words_along(start: Dot, stop: Dot, words: str, size_pt: float) -> Text:
     return Text(x, y, words, size_pt, colour=QUIET, turn_degrees=degrees(atan2(along[1], along[0])))
 
 
-def leader(start: Dot, stop: Dot) -> tuple[Mark, ...]:
+def leader(start: PagePoint, stop: PagePoint) -> tuple[Mark, ...]:
     """A thin line from words to the shape they speak of, with a dot at the shape's end."""
     x, y = stop
     r = 1.1
@@ -79,7 +78,7 @@ def leader(start: Dot, stop: Dot) -> tuple[Mark, ...]:
     )
 
 
-def registration_mark(at: Dot, letter: str, *, upright: bool) -> tuple[Mark, ...]:
+def registration_mark(at: PagePoint, letter: str, *, upright: bool) -> tuple[Mark, ...]:
     """A diamond with its cross, and its letter on both sides of the join line, so that each tile keeps one."""
     x, y = at
     d = _DIAMOND_PT
@@ -94,18 +93,18 @@ def registration_mark(at: Dot, letter: str, *, upright: bool) -> tuple[Mark, ...
     )
 
 
-def join_line(start: Dot, stop: Dot) -> Path:
+def join_line(start: PagePoint, stop: PagePoint) -> Path:
     """Where two tiles meet."""
     return Path(((start, stop),), closed=False, stroke=ACCENT, stroke_width_pt=THIN_PT, dash=_JOIN_DASH_PT)
 
 
-def centred(at: Dot, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> Text:
+def centred(at: PagePoint, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> Text:
     """Words with their middle at a place."""
     x = at[0] - measure(words, size_pt, weight) / 2
     return Text(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
 
 
-def tile_map(box: Box, outline: Ring, tiles: tuple[tuple[str, Box], ...], current: str) -> tuple[Mark, ...]:
+def tile_map(box: Box, outline: Contour, tiles: tuple[tuple[str, Box], ...], current: str) -> tuple[Mark, ...]:
     """The template in small with its tiles, each with its number; the one at hand is drawn heavier.
 
     `outline` and the tiles' boxes are in the template's coordinates; they are scaled to fit the box.
@@ -116,7 +115,7 @@ def tile_map(box: Box, outline: Ring, tiles: tuple[tuple[str, Box], ...], curren
     bottom = max(tile.bottom_pt for _, tile in tiles)
     scale = min(box.width_pt / (right - left), box.height_pt / (bottom - top))
 
-    def small(x: float, y: float) -> Dot:
+    def small(x: float, y: float) -> PagePoint:
         return box.x_pt + (x - left) * scale, box.y_pt + (y - top) * scale
 
     marks: list[Mark] = []

@@ -11,10 +11,10 @@ from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.fullsize.head import contents, foot, head
-from blockdsl.fullsize.layout import Layout, Leaf, lay_out
+from blockdsl.fullsize.head import contents, footer, head
+from blockdsl.fullsize.layout import PageGeometry, PageLayout, lay_out
 from blockdsl.fullsize.packing import page_count
-from blockdsl.fullsize.pattern import POINTS_PER_UNIT, Pattern, pattern_of
+from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, pattern_of
 from blockdsl.fullsize.scale_check import square_and_bar
 from blockdsl.fullsize.template import Drawings, outlines
 from blockdsl.fullsize.tiles import tile_marks
@@ -44,14 +44,14 @@ def template_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_P
     drawings = Drawings(patterns)
     _, head_pt = head(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, 0.0))
     layout = lay_out(patterns, drawings, paper_named(paper), margin_pt, head_pt)
-    leaf = layout.leaf
-    top, _ = head(facts, Box(leaf.box.x_pt, leaf.box.y_pt, CONTENT_WIDTH_PT, 0.0))
+    geometry = layout.geometry
+    top, _ = head(facts, Box(geometry.box.x_pt, geometry.box.y_pt, CONTENT_WIDTH_PT, 0.0))
     pages = _shared_pages(layout, drawings)
-    pages += [_own_page(drawings.pattern(number, turns), leaf) for number, turns in layout.alone]
+    pages += [_own_page(drawings.pattern(number, turns), geometry) for number, turns in layout.alone]
     for pattern, tiling in layout.tiles:
-        pages += _tile_pages(pattern, tiling, leaf)
-    pages[0] = _Sheet((*top, *pages[0].marks, *contents([page.letters for page in pages], leaf.strip)))
-    return _document(facts, leaf, pages)
+        pages += _tile_pages(pattern, tiling, geometry)
+    pages[0] = _Sheet((*top, *pages[0].marks, *contents([page.letters for page in pages], geometry.strip)))
+    return _document(facts, geometry, pages)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +74,7 @@ def templates_too_large(facts: BlockFacts) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _shared_pages(layout: Layout, drawings: Drawings) -> list[_Sheet]:
+def _shared_pages(layout: PageLayout, drawings: Drawings) -> list[_Sheet]:
     """The pages of those templates that share one; at least one page."""
     pages: list[list[tuple[str, Mark]]] = [[] for _ in range(max(1, page_count(layout.shared)))]
     for place in layout.shared:
@@ -84,8 +84,8 @@ def _shared_pages(layout: Layout, drawings: Drawings) -> list[_Sheet]:
     return [_Sheet(tuple(mark for _, mark in page), tuple(sorted(letter for letter, _ in page))) for page in pages]
 
 
-def _own_page(stood: Pattern, leaf: Leaf) -> _Sheet:
-    room, strip = leaf.room, leaf.strip
+def _own_page(stood: TemplatePattern, geometry: PageGeometry) -> _Sheet:
+    room, strip = geometry.room, geometry.strip
     shape = (*outlines(stood), *(letter_inside(stood, stood.sewing) or ()))
     words = set_words(stood.words, 20.0, SMALL_PT, strip.width_pt - 30.0, stacked=False)
     figure = Figure(
@@ -94,18 +94,21 @@ def _own_page(stood: Pattern, leaf: Leaf) -> _Sheet:
     return _Sheet((figure,), (stood.letter,))
 
 
-def _tile_pages(pattern: Pattern, tiling: Tiling, leaf: Leaf) -> list[_Sheet]:
+def _tile_pages(pattern: TemplatePattern, tiling: Tiling, geometry: PageGeometry) -> list[_Sheet]:
     return [
-        _Sheet(tile_marks(pattern, tiling, number, leaf.room, leaf.strip), (f"{pattern.letter} (tile {number + 1})",))
+        _Sheet(
+            tile_marks(pattern, tiling, number, geometry.room, geometry.strip),
+            (f"{pattern.letter} (tile {number + 1})",),
+        )
         for number in range(len(tiling.tiles))
     ]
 
 
-def _document(facts: BlockFacts, leaf: Leaf, pages: Sequence[_Sheet]) -> Document:
-    check = square_and_bar(leaf.box.x_pt, leaf.check_y_pt)
-    paper = leaf.paper
+def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[_Sheet]) -> Document:
+    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt)
+    paper = geometry.paper
     finished = tuple(
-        Page(paper.width_pt, paper.height_pt, (*page.marks, *check, *foot(facts, leaf.box, number, len(pages))))
+        Page(paper.width_pt, paper.height_pt, (*page.marks, *check, *footer(facts, geometry.box, number, len(pages))))
         for number, page in enumerate(pages, 1)
     )
     return Document(f"{facts.name}: templates", finished, subject="Patchwork templates at full size")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from blockdsl.fullsize.pattern import Pattern, Words, quarter_turn
+from blockdsl.fullsize.pattern import TemplatePattern, TemplateWords, quarter_turn
 from blockdsl.fullsize.room import box_ring, centroid, find_room
 from blockdsl.fullsize.template_marks import (
     cutting_lines,
@@ -17,8 +17,8 @@ from blockdsl.fullsize.template_marks import (
 )
 from blockdsl.fullsize.tiling import MARK_ACROSS_PT, MARK_ALONG_PT, Join, Tile, Tiling, tile
 from blockdsl.fullsize.words_inside import letter_inside, set_words, words_inside
-from blockdsl.marks.clip import Ring, area, clip_line, clip_outline, clip_ring, meets_box
-from blockdsl.marks.display_list import Figure, Mark, Text, moved
+from blockdsl.marks.clip import area, clip_line, clip_outline, clip_ring, meets_box
+from blockdsl.marks.display_list import Contour, Figure, Mark, Text, moved
 from blockdsl.marks.theme import ACCENT, BODY_PT, QUIET, SMALL_PT, Box
 from blockdsl.marks.typeset import cap_height, ellipsis, measure, wrap
 
@@ -29,7 +29,7 @@ _HOW_TO_JOIN: Final = "Overlap the tiles so that diamonds with the same letter m
 _MOST_ROWS: Final = 3
 
 
-def tiled(pattern: Pattern, width_pt: float, height_pt: float) -> tuple[Pattern, Tiling]:
+def tiled(pattern: TemplatePattern, width_pt: float, height_pt: float) -> tuple[TemplatePattern, Tiling]:
     """The template as it stands or turned a quarter, whichever needs fewer tiles, with its tiles."""
     upright = tile((pattern.cutting, pattern.sewing), width_pt, height_pt)
     turned = quarter_turn(pattern)
@@ -43,12 +43,12 @@ def tile_name(letter: str, tiling: Tiling, number: int) -> str:
     return f"{letter}, tile {number + 1} of {len(tiling.tiles)} (row {own.row + 1}, column {own.column + 1})"
 
 
-Inside = Callable[[Tile, list[Ring]], Sequence[Mark]]
+Inside = Callable[[Tile, list[Contour]], Sequence[Mark]]
 """What is drawn inside a tile's part of the outlines, clear of the rings that are taken."""
 
 
 def tile_marks(
-    pattern: Pattern, tiling: Tiling, number: int, area_box: Box, strip: Box, inside: Inside | None = None
+    pattern: TemplatePattern, tiling: Tiling, number: int, area_box: Box, strip: Box, inside: Inside | None = None
 ) -> tuple[Mark, ...]:
     """A tile's page: its part of the template in `area_box`, its name and the map of all tiles in `strip`.
 
@@ -73,12 +73,14 @@ def tile_marks(
     return (figure, *_strip(pattern, tiling, number, strip))
 
 
-def _mark_room(x: float, y: float, upright: bool) -> Ring:
+def _mark_room(x: float, y: float, upright: bool) -> Contour:
     across, along = (MARK_ACROSS_PT, MARK_ALONG_PT) if upright else (MARK_ALONG_PT, MARK_ACROSS_PT)
     return box_ring(Box(x - across, y - along, 2 * across, 2 * along))
 
 
-def _join_marks(join: Join, own: Tile, number: int, outlines: Sequence[Ring], taken: Sequence[Ring]) -> list[Mark]:
+def _join_marks(
+    join: Join, own: Tile, number: int, outlines: Sequence[Contour], taken: Sequence[Contour]
+) -> list[Mark]:
     window = own.window
     if join.upright:
         start, stop = (join.at_pt, window.y_pt), (join.at_pt, window.bottom_pt)
@@ -94,7 +96,7 @@ def _join_marks(join: Join, own: Tile, number: int, outlines: Sequence[Ring], ta
 
 
 def _words_at_join(
-    words: str, join: Join, own: Tile, *, ahead: bool, outlines: Sequence[Ring], taken: Sequence[Ring]
+    words: str, join: Join, own: Tile, *, ahead: bool, outlines: Sequence[Contour], taken: Sequence[Contour]
 ) -> list[Mark]:
     """The words on the far side of the join line, at the first place along it that is clear."""
     length, height = measure(words, SMALL_PT), cap_height(SMALL_PT)
@@ -118,7 +120,7 @@ def _words_at_join(
     return []
 
 
-def _words(pattern: Pattern, tiling: Tiling, number: int, taken: Sequence[Ring]) -> tuple[Mark, ...]:
+def _words(pattern: TemplatePattern, tiling: Tiling, number: int, taken: Sequence[Contour]) -> tuple[Mark, ...]:
     """All words and the grain arrow on the tile with most of the template, its letter on the others."""
     shares = [clip_ring(pattern.sewing, _inset(each.core)) for each in tiling.tiles]
     shares = [share if len(share) > 2 else () for share in shares]
@@ -131,7 +133,9 @@ def _words(pattern: Pattern, tiling: Tiling, number: int, taken: Sequence[Ring])
         if inside is not None:
             return inside
     for size_pt in (34.0, 20.0, 12.0):
-        block = set_words(Words(pattern.letter, "", (f"tile {number + 1}",)), size_pt, SMALL_PT, 60.0, stacked=False)
+        block = set_words(
+            TemplateWords(pattern.letter, "", (f"tile {number + 1}",)), size_pt, SMALL_PT, 60.0, stacked=False
+        )
         room = find_room(share, taken, block.width_pt + 10.0, block.height_pt + 10.0, centroid(share))
         if room is not None:
             return moved(block.marks, room.x_pt + 5.0, room.y_pt + 5.0)
@@ -142,7 +146,7 @@ def _inset(core: Box) -> Box:
     return Box(core.x_pt + 6, core.y_pt + 6, core.width_pt - 12, core.height_pt - 12)
 
 
-def _strip(pattern: Pattern, tiling: Tiling, number: int, strip: Box) -> list[Mark]:
+def _strip(pattern: TemplatePattern, tiling: Tiling, number: int, strip: Box) -> list[Mark]:
     """The tile's name and how to join, beside the small map."""
     room = Box(strip.right_pt - _MAP_WIDTH_PT, strip.y_pt, _MAP_WIDTH_PT, strip.height_pt)
     width = strip.width_pt - _MAP_WIDTH_PT - _GUTTER_PT

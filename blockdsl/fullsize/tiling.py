@@ -13,7 +13,8 @@ from dataclasses import dataclass
 from math import ceil
 from typing import Final
 
-from blockdsl.marks.clip import Ring, area, bounds, clip_ring, meets_box
+from blockdsl.marks.clip import area, bounds, clip_ring, meets_box
+from blockdsl.marks.display_list import Contour
 from blockdsl.marks.theme import POINTS_PER_MILLIMETRE, Box
 
 # A little over a centimetre and a half, so that no rounding ever brings it below.
@@ -42,7 +43,7 @@ class Tile:
 
 
 @dataclass(frozen=True, slots=True)
-class Mark:
+class RegistrationMark:
     """A registration mark: its letter and its place in the template's coordinates."""
 
     letter: str
@@ -58,7 +59,7 @@ class Join:
     second: int
     upright: bool
     at_pt: float
-    marks: tuple[Mark, ...]
+    marks: tuple[RegistrationMark, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +72,7 @@ class Tiling:
     joins: tuple[Join, ...]
 
 
-def tile(outlines: Sequence[Ring], width_pt: float, height_pt: float, overlap_pt: float = OVERLAP_PT) -> Tiling:
+def tile(outlines: Sequence[Contour], width_pt: float, height_pt: float, overlap_pt: float = OVERLAP_PT) -> Tiling:
     """Tiles for a template: the first outline is what must be covered, marks keep clear of all of them.
 
     Units:  points; `width_pt` × `height_pt` is the room for one tile.
@@ -117,11 +118,11 @@ def _box(across: Stretch, down: Stretch) -> Box:
     return Box(across[0], down[0], across[1] - across[0], down[1] - down[0])
 
 
-def _reaches(outline: Ring, candidate: Tile) -> bool:
+def _reaches(outline: Contour, candidate: Tile) -> bool:
     return abs(area(clip_ring(outline, candidate.core))) > _LEAST_AREA_PT2
 
 
-def _joins(outlines: Sequence[Ring], tiles: Sequence[Tile]) -> tuple[Join, ...]:
+def _joins(outlines: Sequence[Contour], tiles: Sequence[Tile]) -> tuple[Join, ...]:
     places = {(tile.row, tile.column): number for number, tile in enumerate(tiles)}
     joins: list[Join] = []
     used = 0
@@ -137,7 +138,7 @@ def _joins(outlines: Sequence[Ring], tiles: Sequence[Tile]) -> tuple[Join, ...]:
     return tuple(joins)
 
 
-def _crosses(outline: Ring, core: Box, upright: bool) -> bool:
+def _crosses(outline: Contour, core: Box, upright: bool) -> bool:
     """Whether the template runs over that side of the core: looked for in a narrow band about it."""
     thin = 0.02
     if upright:
@@ -147,7 +148,7 @@ def _crosses(outline: Ring, core: Box, upright: bool) -> bool:
     return abs(area(clip_ring(outline, band))) > _LEAST_AREA_PT2
 
 
-def _marks(outlines: Sequence[Ring], core: Box, upright: bool, used: int) -> tuple[Mark, ...]:
+def _marks(outlines: Sequence[Contour], core: Box, upright: bool, used: int) -> tuple[RegistrationMark, ...]:
     """Marks near both ends of the join and, on a long one, between; each clear of the outlines where that is possible.
 
     `used` letters are taken by other joins.
@@ -165,12 +166,12 @@ def _marks(outlines: Sequence[Ring], core: Box, upright: bool, used: int) -> tup
         found.append(_first_clear(outlines, [along for along in tried if low <= along <= high], at, upright))
     letters = (_letter(used + number) for number in range(count))
     return tuple(
-        Mark(letter, at, along) if upright else Mark(letter, along, at)
+        RegistrationMark(letter, at, along) if upright else RegistrationMark(letter, along, at)
         for letter, along in zip(letters, found, strict=True)
     )
 
 
-def _first_clear(outlines: Sequence[Ring], places: Sequence[float], at: float, upright: bool) -> float:
+def _first_clear(outlines: Sequence[Contour], places: Sequence[float], at: float, upright: bool) -> float:
     for along in places:
         if upright:
             room = Box(at - MARK_ACROSS_PT, along - MARK_ALONG_PT, 2 * MARK_ACROSS_PT, 2 * MARK_ALONG_PT)

@@ -6,11 +6,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from blockdsl.fullsize.pattern import Pattern, Words
+from blockdsl.fullsize.pattern import TemplatePattern, TemplateWords
 from blockdsl.fullsize.room import box_ring, centroid, find_room, find_room_along
 from blockdsl.fullsize.template_marks import grain_arrow, reading_direction, words_along
-from blockdsl.marks.clip import Dot, Ring
-from blockdsl.marks.display_list import Mark, Text, Weight, moved
+from blockdsl.marks.display_list import Contour, Mark, PagePoint, Text, Weight, moved
 from blockdsl.marks.theme import BODY_PT, SMALL_PT, Box
 from blockdsl.marks.typeset import cap_height, ellipsis, measure, wrap
 
@@ -29,7 +28,7 @@ _ARROW_PADDING_PT: Final = 3.0
 
 
 @dataclass(frozen=True, slots=True)
-class Block:
+class TextBlock:
     """Words set and measured, from their own top left corner."""
 
     width_pt: float
@@ -37,17 +36,19 @@ class Block:
     marks: tuple[Text, ...]
 
 
-def blocks(words: Words) -> Iterator[Block]:
+def blocks(words: TemplateWords) -> Iterator[TextBlock]:
     """Ways to set the words, the most generous first."""
     for letter_pt, size_pt, width_pt in _SETTINGS:
         yield set_words(words, letter_pt, size_pt, width_pt, stacked=False)
         yield set_words(words, letter_pt, size_pt, width_pt, stacked=True)
-    joined = Words(words.letter, words.title, (" · ".join(part for part in (*words.lines, words.block) if part),))
+    joined = TemplateWords(
+        words.letter, words.title, (" · ".join(part for part in (*words.lines, words.block) if part),)
+    )
     for width_pt in (420, 300, 200, 140):
         yield set_words(joined, 20, 8.0, width_pt, stacked=False)
 
 
-def set_words(words: Words, letter_pt: float, size_pt: float, width_pt: float, *, stacked: bool) -> Block:
+def set_words(words: TemplateWords, letter_pt: float, size_pt: float, width_pt: float, *, stacked: bool) -> TextBlock:
     """The letter with the title and the lines to its right, or below it when stacked; the block's name on one line."""
     leading = size_pt * 1.28
     rows: list[tuple[str, Weight]] = [(row, "bold") for row in wrap(words.title, size_pt, "bold", width_pt) if row]
@@ -63,10 +64,10 @@ def set_words(words: Words, letter_pt: float, size_pt: float, width_pt: float, *
         y += leading
     widest = max((measure(text.text, text.size_pt, text.weight) for text in texts[1:]), default=0.0)
     height = max(cap_height(letter_pt), y - leading + size_pt * 0.25)
-    return Block(max(left + widest, letter_width), height, tuple(texts))
+    return TextBlock(max(left + widest, letter_width), height, tuple(texts))
 
 
-def words_inside(pattern: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tuple[Mark, ...] | None:
+def words_inside(pattern: TemplatePattern, ring: Contour, taken: Sequence[Contour] = ()) -> tuple[Mark, ...] | None:
     """All words and the grain arrow within the ring and clear of what is taken, or None when they do not fit."""
     middle = centroid(ring)
     for block in blocks(pattern.words):
@@ -80,16 +81,16 @@ def words_inside(pattern: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tu
     return None
 
 
-def _room_for(block: Block, ring: Ring, taken: Sequence[Ring], near: Dot) -> Box | None:
+def _room_for(block: TextBlock, ring: Contour, taken: Sequence[Contour], near: PagePoint) -> Box | None:
     return find_room(ring, taken, block.width_pt + 2 * _PADDING_PT, block.height_pt + 2 * _PADDING_PT, near)
 
 
-def _placed(block: Block, room: Box) -> tuple[Mark, ...]:
+def _placed(block: TextBlock, room: Box) -> tuple[Mark, ...]:
     return moved(block.marks, room.x_pt + _PADDING_PT, room.y_pt + _PADDING_PT)
 
 
 def _arrow(
-    grain: Dot, ring: Ring, taken: Sequence[Ring], length: float, near: Dot, *, worded: bool
+    grain: PagePoint, ring: Contour, taken: Sequence[Contour], length: float, near: PagePoint, *, worded: bool
 ) -> tuple[Mark, ...] | None:
     """A grain arrow with or without its word where there is room for it."""
     word_room = cap_height(SMALL_PT) + 4.0 if worded else 0.0
@@ -110,11 +111,11 @@ def _arrow(
     return tuple(marks)
 
 
-def letter_inside(pattern: Pattern, ring: Ring, taken: Sequence[Ring] = ()) -> tuple[Mark, ...] | None:
+def letter_inside(pattern: TemplatePattern, ring: Contour, taken: Sequence[Contour] = ()) -> tuple[Mark, ...] | None:
     """As much as a small shape holds: its letter and a bare arrow, or the arrow alone; None when not even that."""
     middle = centroid(ring)
     for size_pt in (20.0, 14.0, 11.0, 8.5, 7.0):
-        block = set_words(Words(pattern.letter, ""), size_pt, SMALL_PT, 10.0, stacked=True)
+        block = set_words(TemplateWords(pattern.letter, ""), size_pt, SMALL_PT, 10.0, stacked=True)
         padding = size_pt * 0.16
         room = find_room(ring, taken, block.width_pt + 2 * padding, cap_height(size_pt) + 2 * padding, middle)
         if room is None:

@@ -4,31 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from blockdsl.marks.display_list import Contour, PagePoint, Segment
 from blockdsl.marks.theme import Box
 
-Dot = tuple[float, float]
-Ring = tuple[Dot, ...]
-Line = tuple[Dot, Dot]
 
-
-def bounds(ring: Ring) -> tuple[float, float, float, float]:
+def bounds(ring: Contour) -> tuple[float, float, float, float]:
     """Left, top, right and bottom of a ring."""
     xs = [x for x, _ in ring]
     ys = [y for _, y in ring]
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def area(ring: Ring) -> float:
+def area(ring: Contour) -> float:
     """Signed area, positive when clockwise as seen on the page."""
     return sum(a[0] * b[1] - b[0] * a[1] for a, b in edges(ring)) / 2
 
 
-def edges(ring: Ring) -> Iterator[Line]:
+def edges(ring: Contour) -> Iterator[Segment]:
     """The sides of a ring, the closing one last."""
     return zip(ring, (*ring[1:], *ring[:1]), strict=True)
 
 
-def contains(ring: Ring, x: float, y: float) -> bool:
+def contains(ring: Contour, x: float, y: float) -> bool:
     """Whether a point lies inside: an odd number of sides lie to the right of it."""
     inside = False
     for (ax, ay), (bx, by) in edges(ring):
@@ -37,7 +34,7 @@ def contains(ring: Ring, x: float, y: float) -> bool:
     return inside
 
 
-def clip_line(line: Line, box: Box) -> Line | None:
+def clip_line(line: Segment, box: Box) -> Segment | None:
     """The part of a line inside the box, or None (after Liang and Barsky, 1984)."""
     (ax, ay), (bx, by) = line
     dx, dy = bx - ax, by - ay
@@ -61,9 +58,9 @@ def clip_line(line: Line, box: Box) -> Line | None:
     return start, stop
 
 
-def clip_outline(ring: Ring, box: Box) -> tuple[Ring, ...]:
+def clip_outline(ring: Contour, box: Box) -> tuple[Contour, ...]:
     """The parts of an outline inside the box as open lines; sides that go on are one line."""
-    runs: list[list[Dot]] = []
+    runs: list[list[PagePoint]] = []
     for side in edges(ring):
         part = clip_line(side, box)
         if part is None or part[0] == part[1]:
@@ -77,7 +74,7 @@ def clip_outline(ring: Ring, box: Box) -> tuple[Ring, ...]:
     return tuple(tuple(run) for run in runs)
 
 
-def clip_ring(ring: Ring, box: Box) -> Ring:
+def clip_ring(ring: Contour, box: Box) -> Contour:
     """The ring cut to the box (after Sutherland and Hodgman, 1974).
 
     Where a hollow ring falls apart the parts stay tied along the box's edge: area and inside remain right.
@@ -86,8 +83,8 @@ def clip_ring(ring: Ring, box: Box) -> Ring:
     return _clip_half(_clip_half(ring, 1, box.y_pt, keep_above=True), 1, box.bottom_pt, keep_above=False)
 
 
-def _clip_half(ring: Ring, axis: int, limit: float, *, keep_above: bool) -> Ring:
-    kept: list[Dot] = []
+def _clip_half(ring: Contour, axis: int, limit: float, *, keep_above: bool) -> Contour:
+    kept: list[PagePoint] = []
     for a, b in edges(ring):
         a_in, b_in = (a[axis] >= limit, b[axis] >= limit) if keep_above else (a[axis] <= limit, b[axis] <= limit)
         if a_in:
@@ -98,6 +95,6 @@ def _clip_half(ring: Ring, axis: int, limit: float, *, keep_above: bool) -> Ring
     return tuple(kept)
 
 
-def meets_box(ring: Ring, box: Box) -> bool:
+def meets_box(ring: Contour, box: Box) -> bool:
     """Whether any side of the ring comes into the box."""
     return any(clip_line(side, box) is not None for side in edges(ring))

@@ -12,6 +12,12 @@ from typing import Literal
 
 Weight = Literal["regular", "bold"]
 
+PagePoint = tuple[float, float]
+"""A place on the page, in points."""
+Segment = tuple[PagePoint, PagePoint]
+Contour = tuple[PagePoint, ...]
+"""The corners of an outline on the page in order, the first not said again."""
+
 
 @dataclass(frozen=True, slots=True)
 class Path:
@@ -50,7 +56,7 @@ class Figure:
     marks: tuple[Mark, ...]
 
 
-Place = tuple[float, float, float, float, float, float]
+Transform = tuple[float, float, float, float, float, float]
 """Where a stamp comes down: (a, b, c, d, e, f) puts its (x, y) at (a x + c y + e, b x + d y + f), in points."""
 
 
@@ -63,7 +69,7 @@ class Stamp:
 
     name: str
     marks: tuple[Path | Text, ...]
-    places: tuple[Place, ...]
+    places: tuple[Transform, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,13 +9,11 @@ from math import cos, radians, sin
 from typing import Final
 
 from blockdsl.fonts.further import FurtherFont, shaper_of
-from blockdsl.marks.display_list import Figure, Link, Mark, Page, Path, Stamp, Text
-from blockdsl.marks.typeset import UNITS_PER_EM, Run, font_beside, shape
+from blockdsl.marks.display_list import Contour, Figure, Link, Mark, Page, Path, Stamp, Text
+from blockdsl.marks.typeset import UNITS_PER_EM, GlyphRun, font_beside, shape
 
 _STEPS: Final = 6
 """Straight pieces for each curve of a letter: at the size of running text nobody sees them."""
-
-Ring = tuple[tuple[float, float], ...]
 
 
 def with_letters_drawn(page: Page) -> Page:
@@ -69,14 +67,14 @@ def _placed(mark: Text, x: float, y: float) -> tuple[float, float]:
     return mark.x_pt + x * cos(turn) + y * sin(turn), mark.y_pt + x * sin(turn) - y * cos(turn)
 
 
-def _rings(mark: Text, run: Run, font: FurtherFont, scale: float) -> Iterator[Ring]:
+def _rings(mark: Text, run: GlyphRun, font: FurtherFont, scale: float) -> Iterator[Contour]:
     for glyph in run.glyphs:
         for ring in _outline(font, glyph.number):
             yield tuple(_placed(mark, (glyph.x + x) * scale, (glyph.y + y) * scale) for x, y in ring)
 
 
 @lru_cache(maxsize=2048)
-def _outline(font: FurtherFont, glyph: int) -> tuple[Ring, ...]:
+def _outline(font: FurtherFont, glyph: int) -> tuple[Contour, ...]:
     """The closed lines of a glyph, in 1/1000 em, y upward."""
     pen = _Pen()
     shaper_of(font).draw_glyph_with_pen(glyph, pen)

@@ -13,10 +13,7 @@ from itertools import groupby
 from math import ceil, cos, floor, radians, sin
 from typing import Final
 
-from blockdsl.marks.display_list import Path
-
-Ring = Sequence[tuple[float, float]]
-Segment = tuple[tuple[float, float], tuple[float, float]]
+from blockdsl.marks.display_list import PagePoint, Path, Segment
 
 LINE_WIDTH_PT: Final = 0.4
 _PHASE: Final = 0.37
@@ -28,7 +25,7 @@ _DOT_PT: Final = 0.05
 
 
 @dataclass(frozen=True, slots=True)
-class Lines:
+class HatchLines:
     """Parallel lines: angle clockwise from the x axis, spacing, and dash and gap along them when broken (points)."""
 
     angle_degrees: float
@@ -45,26 +42,26 @@ class Dots:
     radius_pt: float
 
 
-Hatch = tuple[Lines | Dots, ...]
+Hatch = tuple[HatchLines | Dots, ...]
 
 HATCHES: Final[tuple[Hatch, ...]] = (
     (),
-    (Lines(-45, 4.5),),
+    (HatchLines(-45, 4.5),),
     (Dots(5.5, 0.55),),
-    (Lines(45, 4.5),),
-    (Lines(0, 4.5),),
-    (Lines(-45, 7), Lines(45, 7)),
-    (Lines(90, 4.5),),
-    (Lines(0, 4, 5, 4),),
-    (Lines(0, 7), Lines(90, 7)),
-    (Lines(-45, 11),),
-    (Lines(90, 5, 2.5, 2.5),),
+    (HatchLines(45, 4.5),),
+    (HatchLines(0, 4.5),),
+    (HatchLines(-45, 7), HatchLines(45, 7)),
+    (HatchLines(90, 4.5),),
+    (HatchLines(0, 4, 5, 4),),
+    (HatchLines(0, 7), HatchLines(90, 7)),
+    (HatchLines(-45, 11),),
+    (HatchLines(90, 5, 2.5, 2.5),),
     (Dots(10, 1.3),),
 )
 """By fabric number, from 1; the thirteenth fabric begins again."""
 
 
-def hatch(polygon: Ring, number: int, fill: str = "#ffffff") -> tuple[Path, ...]:
+def hatch(polygon: Sequence[PagePoint], number: int, fill: str = "#ffffff") -> tuple[Path, ...]:
     """The hatch of fabric `number` (from 1) on one patch, in an ink that shows on `fill`.
 
     Units:  points on the page. The outline may be hollow or cross itself (even-odd rule).
@@ -72,7 +69,7 @@ def hatch(polygon: Ring, number: int, fill: str = "#ffffff") -> tuple[Path, ...]
     return hatch_all((polygon,), number, fill)
 
 
-def hatch_all(polygons: Iterable[Ring], number: int, fill: str = "#ffffff") -> tuple[Path, ...]:
+def hatch_all(polygons: Iterable[Sequence[PagePoint]], number: int, fill: str = "#ffffff") -> tuple[Path, ...]:
     """The hatch of many patches of one fabric, as few marks as can be: one for all lines, one for all dots."""
     style = HATCHES[(number - 1) % len(HATCHES)]
     if not style:
@@ -81,7 +78,11 @@ def hatch_all(polygons: Iterable[Ring], number: int, fill: str = "#ffffff") -> t
     ink = hatch_ink(fill)
     marks = []
     lines = tuple(
-        line for part in style if isinstance(part, Lines) for patch in patches for line in clipped_lines(patch, part)
+        line
+        for part in style
+        if isinstance(part, HatchLines)
+        for patch in patches
+        for line in clipped_lines(patch, part)
     )
     if lines:
         marks.append(Path(lines, closed=False, stroke=ink, stroke_width_pt=LINE_WIDTH_PT))
@@ -98,7 +99,7 @@ def _dotted(rows: tuple[Segment, ...], dots: Dots, ink: str) -> Path:
     return Path(rows, closed=False, stroke=ink, stroke_width_pt=2 * dots.radius_pt, dash=dash, round_ends=True)
 
 
-def clipped_lines(polygon: Ring, lines: Lines) -> Iterator[Segment]:
+def clipped_lines(polygon: Sequence[PagePoint], lines: HatchLines) -> Iterator[Segment]:
     """The parts of the lines that lie within the polygon."""
     turn = radians(lines.angle_degrees)
     cosine, sine = cos(turn), sin(turn)
@@ -112,7 +113,7 @@ def clipped_lines(polygon: Ring, lines: Lines) -> Iterator[Segment]:
                 )
 
 
-def clipped_dots(polygon: Ring, dots: Dots) -> Iterator[Segment]:
+def clipped_dots(polygon: Sequence[PagePoint], dots: Dots) -> Iterator[Segment]:
     """Rows of dots that lie within the polygon altogether, each from its first dot's middle to its last dot's.
 
     Where a dot would not lie within, a row ends and another begins. The end is a dot's length beyond the middle.
@@ -139,14 +140,14 @@ def _runs(places: Sequence[int]) -> Iterator[tuple[int, int]]:
         yield stretch[0], stretch[-1]
 
 
-def _rows(polygon: Ring, spacing: float) -> Iterator[tuple[int, float]]:
+def _rows(polygon: Sequence[PagePoint], spacing: float) -> Iterator[tuple[int, float]]:
     """The number and height of every hatch line that may meet the polygon."""
     heights = [y for _, y in polygon]
     first, last = ceil(min(heights) / spacing - _PHASE), floor(max(heights) / spacing - _PHASE)
     return ((row, (row + _PHASE) * spacing) for row in range(first, last + 1))
 
 
-def _spans(polygon: Ring, height: float) -> list[tuple[float, float]]:
+def _spans(polygon: Sequence[PagePoint], height: float) -> list[tuple[float, float]]:
     """Where a level line at `height` runs within the polygon, by the even-odd rule."""
     meets = []
     x0, y0 = polygon[-1]
@@ -158,7 +159,7 @@ def _spans(polygon: Ring, height: float) -> list[tuple[float, float]]:
     return list(zip(meets[::2], meets[1::2], strict=True))
 
 
-def _dashes(start: float, end: float, lines: Lines, row: int) -> Iterator[tuple[float, float]]:
+def _dashes(start: float, end: float, lines: HatchLines, row: int) -> Iterator[tuple[float, float]]:
     """The line itself, or its dashes; every other row's dashes stand over the gaps of the row before."""
     if not lines.gap_pt:
         yield start, end

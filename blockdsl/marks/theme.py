@@ -68,7 +68,7 @@ class Paper:
         return Box((self.width_pt - width) / 2, (self.height_pt - height) / 2, width, height)
 
     @property
-    def lying(self) -> Paper:
+    def landscape(self) -> Paper:
         """The same paper with its long side across."""
         return Paper(self.name, self.title, self.height_pt, self.width_pt)
 

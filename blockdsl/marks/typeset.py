@@ -49,7 +49,7 @@ class Glyph:
 
 
 @dataclass(frozen=True, slots=True)
-class Run:
+class GlyphRun:
     """Letters of one direction and script: `text` as it is read, `glyphs` as they stand from left to right.
 
     `start` is where the run begins in its line, in 1/1000 em. Glyphs of a `further` run are of the maker's font.
@@ -85,7 +85,7 @@ def _font(weight: Weight) -> Any:
     return uharfbuzz.Font(uharfbuzz.Face(font_bytes(weight)))
 
 
-def shape(text: str, weight: Weight = "regular") -> tuple[Run, ...]:
+def shape(text: str, weight: Weight = "regular") -> tuple[GlyphRun, ...]:
     """The runs of one line from left to right, with their glyphs in place.
 
     Units:  1/1000 em. Letters that the font lacks, and the maker's own font too, become glyph 0, an empty box.
@@ -94,14 +94,14 @@ def shape(text: str, weight: Weight = "regular") -> tuple[Run, ...]:
 
 
 @lru_cache(maxsize=16384)
-def _shaped(text: str, weight: Weight, beside: FurtherFont | None) -> tuple[Run, ...]:
+def _shaped(text: str, weight: Weight, beside: FurtherFont | None) -> tuple[GlyphRun, ...]:
     x, runs = 0, []
     for part, right_to_left in _visual_runs(text):
         pieces = [(part, False)] if beside is None else _by_font(part, beside)
         for piece, further in reversed(pieces) if right_to_left else pieces:
             start, font = x, shaper_of(beside) if further and beside is not None else _font(weight)
             glyphs, x = _shape_run(piece, weight, font, right_to_left, x)
-            runs.append(Run(piece, right_to_left, glyphs, start, further))
+            runs.append(GlyphRun(piece, right_to_left, glyphs, start, further))
     return tuple(runs)
 
 

@@ -11,8 +11,7 @@ from typing import Final
 
 from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.geometry.arc import TWELFTHS, Bend, Curved, sweep
-
-Place = tuple[float, float]
+from blockdsl.marks.display_list import PagePoint
 
 FINENESS_PT: Final = 0.005 / 25.4 * 72
 """How far the middle of a line may lie from its arc, on the page."""
@@ -21,17 +20,17 @@ _NOTCHES: Final = (2, 3, 4)
 """Where a quarter circle is marked, in sixths of its sweep: at its middle and its thirds."""
 
 
-def outline_places(outline: Polygon | Curved, scale: float) -> tuple[Place, ...]:
+def outline_places(outline: Polygon | Curved, scale: float) -> tuple[PagePoint, ...]:
     """The corners of an outline and fine steps along its arcs, in its own measure; `scale` is points for a unit."""
     if not isinstance(outline, Curved):
         return tuple((to_float(x), to_float(y)) for x, y in outline)
-    places: list[Place] = []
+    places: list[PagePoint] = []
     for start, end, bend in outline.sides():
         places += arc_places(start, end, bend, scale)[:-1]
     return tuple(places)
 
 
-def arc_places(start: Point, end: Point, bend: Bend | None, scale: float) -> tuple[Place, ...]:
+def arc_places(start: Point, end: Point, bend: Bend | None, scale: float) -> tuple[PagePoint, ...]:
     """A side from end to end: two places when it is straight, else fine steps along its arc."""
     (ax, ay), (bx, by) = ((to_float(place.x), to_float(place.y)) for place in (start, end))
     if bend is None:
@@ -46,12 +45,12 @@ def arc_places(start: Point, end: Point, bend: Bend | None, scale: float) -> tup
     return (ax, ay), *((cx + radius * cos(at), cy + radius * sin(at)) for at in between), (bx, by)
 
 
-def notches_of(sewing: Curved, allowance: Fraction, scale: float) -> tuple[tuple[Place, Place], ...]:
+def notches_of(sewing: Curved, allowance: Fraction, scale: float) -> tuple[tuple[PagePoint, PagePoint], ...]:
     """Marks to match at: across the allowance of every quarter circle, at its middle and its thirds, on the page.
 
     The blades of a fan need none: their seams come to lie at these places.
     """
-    found: list[tuple[Place, Place]] = []
+    found: list[tuple[PagePoint, PagePoint]] = []
     for start, end, bend in sewing.sides():
         if bend is None or sweep(start, end, bend) < TWELFTHS // 2:
             continue

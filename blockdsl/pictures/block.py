@@ -8,14 +8,14 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.geometry import Exact, to_float
-from blockdsl.marks.display_list import Figure, Mark, Path
+from blockdsl.marks.display_list import Contour, Figure, Mark, Path
 from blockdsl.marks.hatch import hatch_all
 from blockdsl.marks.prose import Style, line, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import INK, QUIET, RULE, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block_applique import with_appliques
 from blockdsl.pictures.block_letters import MARGIN_PT, letter_patches, written_inside, written_outside
 from blockdsl.pictures.lengths import drafted_length
-from blockdsl.pictures.placing import Placing, Ring, fit
+from blockdsl.pictures.placing import Placing, fit
 from blockdsl.pictures.words import say_colour_picture, say_grid_picture, say_letter_picture, say_unit_picture
 
 Fabrics = Mapping[str, FabricFacts]
@@ -36,12 +36,12 @@ def fabrics_of(facts: BlockFacts, colouring: ColouringFacts | None = None) -> di
     return {name: all_fabrics.get(replaces.get(name, name), fabric) for name, fabric in own.items()}
 
 
-def _side_pt(rings: Sequence[Ring], placed: Box) -> float:
+def _side_pt(rings: Sequence[Contour], placed: Box) -> float:
     """Side of a square as large as the patches are on average."""
     return math.sqrt(placed.width_pt * placed.height_pt / max(1, len(rings)))
 
 
-def _outlines(rings: Sequence[Ring], placed: Box) -> Path:
+def _outlines(rings: Sequence[Contour], placed: Box) -> Path:
     """Every patch's outline in one mark: thinner, then paler, the smaller the patches are, so that none turn black."""
     side = _side_pt(rings, placed)
     if side < _PALE_BELOW_PT:
@@ -56,7 +56,7 @@ def coloured_patches(
 
     `placed` is the box that they fill.
     """
-    by_fabric: dict[str, list[Ring]] = {}
+    by_fabric: dict[str, list[Contour]] = {}
     for patch in patches:
         by_fabric.setdefault(patch.fabric, []).append(placing.ring(patch.shown))
     marks: list[Mark] = []

@@ -8,16 +8,17 @@ from math import hypot
 from typing import Final
 
 from blockdsl.marks.clip import contains, edges
+from blockdsl.marks.display_list import Contour
 from blockdsl.marks.prose import Style
 from blockdsl.pictures.block_letters import Lettering, letter_patches
-from blockdsl.pictures.placing import Ring, middle
+from blockdsl.pictures.placing import middle
 
 _TRIED: Final = 24
 _LEAST_PT: Final = 4.0
 
 
 def with_appliques(
-    lettering: Lettering, rings: Sequence[Ring], labels: Sequence[str], laid_on: Sequence[Ring]
+    lettering: Lettering, rings: Sequence[Contour], labels: Sequence[str], laid_on: Sequence[Contour]
 ) -> Lettering:
     """The letters of the pieces too; letters of patches move to where they can be seen, or are left out.
 
@@ -41,7 +42,7 @@ def with_appliques(
 
 
 def _seen(
-    place: tuple[float, float], within: Sequence[Ring], above: Sequence[Ring], style: Style
+    place: tuple[float, float], within: Sequence[Contour], above: Sequence[Contour], style: Style
 ) -> tuple[float, float] | None:
     """The place itself where nothing lies on it, else the clearest of the ring's; None when all is covered."""
     room = style.size_pt * 0.6
@@ -62,7 +63,7 @@ def _seen(
     return best
 
 
-def _distance(place: tuple[float, float], ring: Ring) -> float:
+def _distance(place: tuple[float, float], ring: Contour) -> float:
     x, y = place
     least = float("inf")
     for (ax, ay), (bx, by) in edges(ring):

@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
-from blockdsl.marks.display_list import Mark, Path
+from blockdsl.marks.display_list import Contour, Mark, Path
 from blockdsl.marks.prose import Style, line, line_centred, line_ending
 from blockdsl.marks.theme import ACCENT, HAIRLINE_PT, QUIET, Box
 from blockdsl.marks.typeset import CAP_HEIGHT
-from blockdsl.pictures.placing import Ring, middle, toward_side
+from blockdsl.pictures.placing import middle, toward_side
 
 # A few sizes only, so that a drawing looks set and not blown up patch by patch.
 SIZES_PT: Final = (12.0, 9.5, 7.5, 6.0, 5.0)
@@ -29,10 +29,10 @@ class Lettering:
     """What can be written inside (x, y, text, style), and where each letter lies that must stand outside."""
 
     inside: tuple[tuple[float, float, str, Style], ...]
-    outside: tuple[tuple[str, tuple[Ring, ...]], ...]
+    outside: tuple[tuple[str, tuple[Contour, ...]], ...]
 
 
-def letter_patches(labels: Sequence[str], rings: Sequence[Ring], colour: str = ACCENT) -> Lettering:
+def letter_patches(labels: Sequence[str], rings: Sequence[Contour], colour: str = ACCENT) -> Lettering:
     """Which letters go where, for patches placed on the page.
 
     With more than 400 patches only the first three of each letter are written. A letter that has room in none of
@@ -40,7 +40,7 @@ def letter_patches(labels: Sequence[str], rings: Sequence[Ring], colour: str = A
     """
     inside: list[tuple[float, float, str, Style]] = []
     seen: dict[str, int] = {}
-    without_room: dict[str, list[Ring]] = {}
+    without_room: dict[str, list[Contour]] = {}
     for label, ring in zip(labels, rings, strict=True):
         if len(rings) > _EVERY_PATCH and seen.get(label, 0) >= _FIRST_FEW:
             continue
@@ -137,7 +137,7 @@ def _spread(heights: Sequence[float], block: Box) -> list[float]:
 
 
 def _dot(x: float, y: float, radius: float = 0.9) -> Path:
-    ring: Ring = tuple((x + radius * math.cos(turn), y + radius * math.sin(turn)) for turn in _EIGHTHS)
+    ring: Contour = tuple((x + radius * math.cos(turn), y + radius * math.sin(turn)) for turn in _EIGHTHS)
     return Path((ring,), fill=ACCENT)
 
 

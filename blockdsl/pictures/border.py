@@ -6,7 +6,7 @@ from typing import Final
 
 from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 from blockdsl.geometry import to_float
-from blockdsl.marks.display_list import Figure, Mark, Path
+from blockdsl.marks.display_list import Contour, Figure, Mark, Path
 from blockdsl.marks.hatch import hatch_all
 from blockdsl.marks.prose import Style, line, line_centred, rectangle
 from blockdsl.marks.theme import ACCENT, BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, WHITE, Box
@@ -20,7 +20,6 @@ _APART: Final = 0.05
 _LEAST_STRIP: Final = 0.07
 """A strip is drawn no narrower than this share of the top, so that it can be seen."""
 _OUTWARD: Final = ((0, -1), (1, 0), (0, 1), (-1, 0))
-Ring = tuple[tuple[float, float], ...]
 
 
 def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, Box]:
@@ -136,7 +135,7 @@ def _order(ring: RingFacts) -> tuple[str, str, str, str]:
     return ("2", "1", "2", "1") if ring.sides_first else ("1", "2", "1", "2")
 
 
-def _sides(ring: RingFacts, inner: Box, strip: float, gap: float) -> tuple[Ring, Ring, Ring, Ring]:
+def _sides(ring: RingFacts, inner: Box, strip: float, gap: float) -> tuple[Contour, Contour, Contour, Contour]:
     """Top, right, bottom, left: butted ones as long as what they are sewn to, mitred ones with slanted ends."""
     left, top, right, bottom = inner.x_pt, inner.y_pt, inner.right_pt, inner.bottom_pt
     if ring.corners == "mitred":
@@ -152,7 +151,7 @@ def _sides(ring: RingFacts, inner: Box, strip: float, gap: float) -> tuple[Ring,
     )
 
 
-def _mitred(inner: Box, side: int, strip: float, gap: float) -> Ring:
+def _mitred(inner: Box, side: int, strip: float, gap: float) -> Contour:
     """The top (0), right, bottom or left strip, its ends at 45°."""
     left, top, right, bottom = inner.x_pt, inner.y_pt, inner.right_pt, inner.bottom_pt
     corners = ((left, top), (right, top), (right, bottom), (left, bottom))
@@ -168,7 +167,7 @@ def _mitred(inner: Box, side: int, strip: float, gap: float) -> Ring:
     )
 
 
-def _rectangle(left: float, top: float, right: float, bottom: float) -> Ring:
+def _rectangle(left: float, top: float, right: float, bottom: float) -> Contour:
     return ((left, top), (right, top), (right, bottom), (left, bottom))
 
 

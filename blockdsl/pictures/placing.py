@@ -12,10 +12,9 @@ from typing import Final
 from blockdsl.facts.blockfacts import Extent
 from blockdsl.geometry import Exact, Point, Polygon, to_float
 from blockdsl.geometry.arc import Bend, Curved
+from blockdsl.marks.display_list import Contour
 from blockdsl.marks.theme import Box
 from blockdsl.pictures.arcs import arc_places, outline_places
-
-Ring = tuple[tuple[float, float], ...]
 
 _CLOSE_ENOUGH: Final = 0.04  # the middle is found to this share of its own distance from the sides
 _FROM_EDGE_PT: Final = 4.0
@@ -30,14 +29,14 @@ class Placing:
     x_pt: float
     y_pt: float
 
-    def ring(self, outline: Polygon | Curved) -> Ring:
+    def ring(self, outline: Polygon | Curved) -> Contour:
         """The outline on the page, arcs as fine steps."""
         if isinstance(outline, Curved):
             places = outline_places(outline, self.scale)
             return tuple((self.x_pt + x * self.scale, self.y_pt + y * self.scale) for x, y in places)
         return tuple((self.x_pt + to_float(x) * self.scale, self.y_pt + to_float(y) * self.scale) for x, y in outline)
 
-    def arc(self, start: Point, end: Point, bend: Bend | None) -> Ring:
+    def arc(self, start: Point, end: Point, bend: Bend | None) -> Contour:
         """A side on the page, from end to end."""
         places = arc_places(start, end, bend, self.scale)
         return tuple((self.x_pt + x * self.scale, self.y_pt + y * self.scale) for x, y in places)
@@ -59,7 +58,7 @@ def fit(extent: Extent, box: Box) -> tuple[Placing, Box]:
     return Placing(scale, box.x_pt, box.y_pt), placed
 
 
-def toward_side(ring: Ring, place: tuple[float, float], side_x_pt: float) -> tuple[float, float]:
+def toward_side(ring: Contour, place: tuple[float, float], side_x_pt: float) -> tuple[float, float]:
     """From a place inside the outline straight toward the upright line, as far as the outline reaches, not quite."""
     x, y = place
     crossings = []
@@ -76,7 +75,7 @@ def toward_side(ring: Ring, place: tuple[float, float], side_x_pt: float) -> tup
     return (edge - inset if edge > x else edge + inset), y
 
 
-def middle(ring: Ring) -> tuple[float, float, float]:
+def middle(ring: Contour) -> tuple[float, float, float]:
     """A point deep inside the outline and its distance from the nearest side: (x, y, radius).
 
     Source: the quadtree search known as "pole of inaccessibility": cells are halved while one could hold a point
@@ -89,7 +88,7 @@ def middle(ring: Ring) -> tuple[float, float, float]:
 
 
 @lru_cache(maxsize=4096)
-def _middle_of_shape(ring: Ring) -> tuple[float, float, float]:
+def _middle_of_shape(ring: Contour) -> tuple[float, float, float]:
     xs, ys = [x for x, _ in ring], [y for _, y in ring]
     side = min(max(xs) - min(xs), max(ys) - min(ys))
     if side <= 0:
@@ -114,12 +113,14 @@ def _middle_of_shape(ring: Ring) -> tuple[float, float, float]:
     return steady if steady[2] >= _CENTROID_SHARE * best[2] else best
 
 
-def _push(queue: list[tuple[float, float, float, float]], place: tuple[float, float], half: float, ring: Ring) -> None:
+def _push(
+    queue: list[tuple[float, float, float, float]], place: tuple[float, float], half: float, ring: Contour
+) -> None:
     """Queued by how deep a point of the square cell could lie at most, deepest first."""
     heapq.heappush(queue, (-(_depth(place, ring) + half * math.sqrt(2)), *place, half))
 
 
-def _depth(place: tuple[float, float], ring: Ring) -> float:
+def _depth(place: tuple[float, float], ring: Contour) -> float:
     """Distance from the outline, negative outside."""
     x, y = place
     inside = False

@@ -16,13 +16,13 @@ from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.quiltfacts import PlacedClothFacts, QuiltFacts, QuiltRowFacts
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import Point
-from blockdsl.marks.display_list import Figure, Mark, Path, Place, Stamp, Text
+from blockdsl.marks.display_list import Contour, Figure, Mark, Path, Stamp, Text, Transform
 from blockdsl.marks.hatch import hatch_all
 from blockdsl.marks.prose import Style, line_centred, rectangle, width_of
 from blockdsl.marks.theme import INK, WHITE, Box
 from blockdsl.model.quilt import InRow, PlacedBlock, RowKind
 from blockdsl.pictures.block import coloured_patches, fabrics_of, laid_on_block
-from blockdsl.pictures.placing import Placing, Ring, fit
+from blockdsl.pictures.placing import Placing, fit
 from blockdsl.pictures.prints import Tints, tints_of_blocks
 from blockdsl.pictures.quilt_words import say_quilt_picture, say_rows_picture
 
@@ -104,7 +104,7 @@ class QuiltPainter:
 
     def cloth(self, members: Iterable[tuple[int, Shift]]) -> list[Mark]:
         """Pieces of plain cloth, those of one fabric in one mark, with their outlines."""
-        by_fabric: dict[str, list[Ring]] = {}
+        by_fabric: dict[str, list[Contour]] = {}
         for index, shift in members:
             piece = self._facts.cloth[index]
             by_fabric.setdefault(piece.fabric, []).append(self._ring(piece, shift))
@@ -116,13 +116,13 @@ class QuiltPainter:
             marks.append(Path(tuple(rings), stroke=INK, stroke_width_pt=0.4))
         return marks
 
-    def _ring(self, piece: PlacedClothFacts, shift: Shift) -> Ring:
+    def _ring(self, piece: PlacedClothFacts, shift: Shift) -> Contour:
         dx, dy = shift[0] * self._placing.scale, shift[1] * self._placing.scale
         return tuple((x + dx, y + dy) for x, y in self._placing.ring(piece.outline))
 
     def blocks(self, members: Iterable[tuple[int, Shift]]) -> list[Mark]:
         """Blocks: a stamp for each kind in each of its colourings, and of scraps in each of its prints."""
-        places: dict[tuple[int, str, Tints], list[Place]] = {}
+        places: dict[tuple[int, str, Tints], list[Transform]] = {}
         for index, shift in members:
             block = self._facts.placed[index]
             look = (block.kind, block.colourway, self._tints.get(index, ()))
@@ -146,7 +146,7 @@ class QuiltPainter:
         seen = fabrics_of(block, plan)
         return {name: self._fabrics.get(fabric.name, fabric) for name, fabric in seen.items()}
 
-    def place_of(self, block: PlacedBlock, shift: Shift = _NOWHERE) -> Place:
+    def place_of(self, block: PlacedBlock, shift: Shift = _NOWHERE) -> Transform:
         """Where the block's stamp comes down: turned in its box, the box turned an eighth when it is on point."""
         width, height = self._facts.kinds[block.kind].block.finished
         turn = block.symmetry

@@ -23,19 +23,19 @@ from blockdsl.facts.techniquefacts import (
 )
 from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.marks.display_list import Figure, Mark, Path
-from blockdsl.marks.hatch import LINE_WIDTH_PT, Lines, clipped_lines, hatch, hatch_ink
+from blockdsl.marks.display_list import Figure, Mark, PagePoint, Path
+from blockdsl.marks.hatch import LINE_WIDTH_PT, HatchLines, clipped_lines, hatch, hatch_ink
 from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, TINT, WHITE, Box
 from blockdsl.model.language import Language, usual_language
 from blockdsl.pictures.lengths import show_measure
-from blockdsl.pictures.scene_placing import Place, Setting, set_scene
+from blockdsl.pictures.scene_placing import ScenePlacing, set_scene
 from blockdsl.pictures.tools import tools
 from blockdsl.wording.lessons import describe_picture
 
 _TOLD: Final = Style(SMALL_PT, "regular", INK)
 _NUMBER: Final = Style(11.0, "bold", INK)
-_WRONG_SIDE: Final = Lines(0, 3.4, 1.0, 3.0)
+_WRONG_SIDE: Final = HatchLines(0, 3.4, 1.0, 3.0)
 _PALE: Final = 0.68
 _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
     "drawn": (QUIET, 0.7, ()),
@@ -63,7 +63,7 @@ def _layer(item: Item) -> int:
 
 
 def _drawn(
-    item: Item, picture: Picture, setting: Setting, fabrics: Sequence[FabricFacts], unit: RulerUnit
+    item: Item, picture: Picture, setting: ScenePlacing, fabrics: Sequence[FabricFacts], unit: RulerUnit
 ) -> tuple[Mark, ...]:
     match item:
         case Cloth():
@@ -90,7 +90,7 @@ def _drawn(
     return marks
 
 
-def cloth_marks(ring: tuple[Place, ...], fabric: FabricFacts, *, wrong: bool) -> tuple[Mark, ...]:
+def cloth_marks(ring: tuple[PagePoint, ...], fabric: FabricFacts, *, wrong: bool) -> tuple[Mark, ...]:
     """A piece of cloth: its colour and hatch, or paler and speckled where its wrong side is seen."""
     edge = Path((ring,), stroke=INK, stroke_width_pt=0.5)
     if not wrong:
@@ -101,7 +101,7 @@ def cloth_marks(ring: tuple[Place, ...], fabric: FabricFacts, *, wrong: bool) ->
     return (Path((ring,), fill=pale), *speckled, edge)
 
 
-def _dot(place: Place, radius: float, colour: str) -> Path:
+def _dot(place: PagePoint, radius: float, colour: str) -> Path:
     ring = tuple((place[0] + radius * cos(pi * step / 8), place[1] + radius * sin(pi * step / 8)) for step in range(16))
     return Path((ring,), fill=colour)
 
@@ -111,7 +111,7 @@ def _paler(colour: str) -> str:
     return "#" + "".join(f"{round(part + (255 - part) * _PALE):02x}" for part in parts)
 
 
-def line_marks(kind: LineKind, start: Place, end: Place) -> tuple[Mark, ...]:
+def line_marks(kind: LineKind, start: PagePoint, end: PagePoint) -> tuple[Mark, ...]:
     """A line of its kind, on a white one that keeps it off dark cloth."""
     colour, thickness, dash = _STROKES[kind]
     under = Path((_shorter(start, end, 3.0),), closed=False, stroke=WHITE, stroke_width_pt=thickness + 1.2)
@@ -119,21 +119,21 @@ def line_marks(kind: LineKind, start: Place, end: Place) -> tuple[Mark, ...]:
     return (under, over)
 
 
-def _shorter(start: Place, end: Place, by: float) -> tuple[Place, Place]:
+def _shorter(start: PagePoint, end: PagePoint, by: float) -> tuple[PagePoint, PagePoint]:
     """The line without so much of both its ends, so that the white ground stays within the cloth."""
     dx, dy = end[0] - start[0], end[1] - start[1]
     share = min(0.4, by / (hypot(dx, dy) or 1.0))
     return (start[0] + dx * share, start[1] + dy * share), (end[0] - dx * share, end[1] - dy * share)
 
 
-def arrow_marks(start: Place, end: Place) -> tuple[Mark, ...]:
+def arrow_marks(start: PagePoint, end: PagePoint) -> tuple[Mark, ...]:
     """A stout arrow."""
     dx, dy = end[0] - start[0], end[1] - start[1]
     length = hypot(dx, dy) or 1.0
     ux, uy = dx / length, dy / length
     neck = (end[0] - 7.0 * ux, end[1] - 7.0 * uy)
 
-    def beside(place: Place, by: float) -> Place:
+    def beside(place: PagePoint, by: float) -> PagePoint:
         return place[0] - uy * by, place[1] + ux * by
 
     ring = (
@@ -146,7 +146,7 @@ def arrow_marks(start: Place, end: Place) -> tuple[Mark, ...]:
     )
 
 
-def _measured(item: Measured, setting: Setting, unit: RulerUnit) -> tuple[Mark, ...]:
+def _measured(item: Measured, setting: ScenePlacing, unit: RulerUnit) -> tuple[Mark, ...]:
     """A length below a level side or at the left of an upright one, between two ticks."""
     (x0, y0), (x1, y1) = setting.place(item.start), setting.place(item.end)
     words = show_measure(item.length, unit)
@@ -170,7 +170,7 @@ def _is_on_cloth(place: Point, picture: Picture) -> bool:
     return any(left < place.x < right and top < place.y < bottom for left, top, right, bottom in boxes)
 
 
-def _number(item: Words, setting: Setting, *, on_cloth: bool) -> tuple[Mark, ...]:
+def _number(item: Words, setting: ScenePlacing, *, on_cloth: bool) -> tuple[Mark, ...]:
     """A number, on a white ground where there is cloth that may be as dark as ink."""
     x, y = setting.place(item.place)
     told = line_centred(item.text, x, y, _NUMBER)
@@ -180,7 +180,7 @@ def _number(item: Words, setting: Setting, *, on_cloth: bool) -> tuple[Mark, ...
     return (rectangle(x - wide / 2, y - high / 2, wide, high, fill=WHITE), *told)
 
 
-def _gap(item: Gap, setting: Setting, unit: RulerUnit) -> tuple[Mark, ...]:
+def _gap(item: Gap, setting: ScenePlacing, unit: RulerUnit) -> tuple[Mark, ...]:
     """The short way between two lines, its length on a white ground a little further on."""
     start, end = setting.place(item.start), setting.place(item.end)
     dx, dy = start[0] - end[0], start[1] - end[1]

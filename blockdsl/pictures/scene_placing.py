@@ -9,9 +9,8 @@ from typing import Final
 
 from blockdsl.facts.techniquefacts import Cloth, Cutting, Item, Line, Measured, Paper, Picture, Words
 from blockdsl.geometry import Point, to_float
+from blockdsl.marks.display_list import PagePoint
 from blockdsl.marks.theme import Box
-
-Place = tuple[float, float]
 
 DIMENSION_PT: Final = 17.0
 """Room for a length told below a scene."""
@@ -27,7 +26,7 @@ _LARGEST_SCALE: Final = 60.0
 
 
 @dataclass(frozen=True, slots=True)
-class Setting:
+class ScenePlacing:
     """Scene to page: turned by `turn_eighths`, `scale` points for a unit, then moved; its top and bottom."""
 
     turn_eighths: int
@@ -37,17 +36,17 @@ class Setting:
     top_pt: float
     bottom_pt: float
 
-    def place(self, point: Point) -> Place:
+    def place(self, point: Point) -> PagePoint:
         """The point on the page."""
         x, y = _turned(point, self.turn_eighths)
         return self.x_pt + x * self.scale, self.y_pt + y * self.scale
 
-    def ring(self, points: Iterable[Point]) -> tuple[Place, ...]:
+    def ring(self, points: Iterable[Point]) -> tuple[PagePoint, ...]:
         """An outline on the page."""
         return tuple(self.place(point) for point in points)
 
 
-def _turned(point: Point, eighths: int) -> Place:
+def _turned(point: Point, eighths: int) -> PagePoint:
     angle = eighths * pi / 4
     x, y = to_float(point.x), to_float(point.y)
     return x * cos(angle) - y * sin(angle), x * sin(angle) + y * cos(angle)
@@ -66,7 +65,7 @@ def _points(items: Iterable[Item]) -> list[Point]:
     return points
 
 
-def set_scene(picture: Picture, box: Box) -> Setting:
+def set_scene(picture: Picture, box: Box) -> ScenePlacing:
     """The scene as large as the box allows, in its middle, with room for its measures and tools."""
     turn = picture.turn_eighths
     places = [_turned(point, turn) for point in _points(picture.items)]
@@ -82,7 +81,7 @@ def set_scene(picture: Picture, box: Box) -> Setting:
     x -= min(beside, across - width * scale) / 2
     x += _room_for_ruler(picture, scale, x - left * scale, box)
     y = box.y_pt + above + (down - height * scale) / 2
-    return Setting(turn, scale, x - left * scale, y - top * scale, y, y + height * scale)
+    return ScenePlacing(turn, scale, x - left * scale, y - top * scale, y, y + height * scale)
 
 
 def _room_for_ruler(picture: Picture, scale: float, x_pt: float, box: Box) -> float:

@@ -10,12 +10,12 @@ from typing import Final
 
 from blockdsl.facts.stepfacts import StepSeam, Variant
 from blockdsl.geometry import Point, Polygon, to_float
-from blockdsl.marks.display_list import Figure, Mark, Path
+from blockdsl.marks.display_list import Contour, Figure, Mark, PagePoint, Path
 from blockdsl.marks.hatch import hatch_all
 from blockdsl.marks.prose import Style, line_centred, width_of
 from blockdsl.marks.theme import ACCENT, INK, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block import Fabrics
-from blockdsl.pictures.placing import Placing, Ring, middle
+from blockdsl.pictures.placing import Placing, middle
 
 _GAP: Final = 0.13
 """Of the longer side: how far two parts stand apart."""
@@ -31,7 +31,6 @@ _SEAM: Final = (3.2, 2.0)
 _SECTION: Final = "section "
 """What a section of foundation papers is called before its letter."""
 _OPEN: Final = (0.8, 2.4)
-Place = tuple[float, float]
 
 
 def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: float = 1.0) -> tuple[Figure, Box]:
@@ -85,7 +84,7 @@ def joined_picture(
     return Figure(says, tuple(marks)), filled
 
 
-def _fitted(points: Sequence[Place], box: Box) -> tuple[Placing, Box]:
+def _fitted(points: Sequence[PagePoint], box: Box) -> tuple[Placing, Box]:
     left, top = min(x for x, _ in points), min(y for _, y in points)
     width, height = max(x for x, _ in points) - left, max(y for _, y in points) - top
     scale = min(box.width_pt / width, box.height_pt / height)
@@ -97,7 +96,7 @@ def _fitted(points: Sequence[Place], box: Box) -> tuple[Placing, Box]:
 # --- parts apart -----------------------------------------------------------------------------------
 
 
-def part_moves(hand: Variant) -> list[Place]:
+def part_moves(hand: Variant) -> list[PagePoint]:
     """How far each part is moved, in units of length: outward along the seams that join it."""
     many = len(hand.ingredients)
     moves = [(0.0, 0.0)] * many
@@ -118,7 +117,7 @@ def part_moves(hand: Variant) -> list[Place]:
     return moves
 
 
-def _unit(seam: StepSeam) -> Place:
+def _unit(seam: StepSeam) -> PagePoint:
     """The direction from the first part of a seam to the second."""
     x, y = to_float(seam.arrow.x), to_float(seam.arrow.y)
     length = hypot(x, y) or 1.0
@@ -129,9 +128,9 @@ def _unit(seam: StepSeam) -> Place:
 # --- marks -----------------------------------------------------------------------------------------
 
 
-def _cloth(names: Sequence[str], rings: Sequence[Ring], fabrics: Fabrics) -> list[Mark]:
+def _cloth(names: Sequence[str], rings: Sequence[Contour], fabrics: Fabrics) -> list[Mark]:
     marks: list[Mark] = []
-    by_fabric: dict[str, list[Ring]] = {}
+    by_fabric: dict[str, list[Contour]] = {}
     for name, ring in zip(names, rings, strict=True):
         by_fabric.setdefault(name, []).append(ring)
     for name, group in by_fabric.items():
@@ -142,7 +141,7 @@ def _cloth(names: Sequence[str], rings: Sequence[Ring], fabrics: Fabrics) -> lis
     return marks
 
 
-def _letter(letter: str, ring: Ring, size: float) -> tuple[Mark, ...]:
+def _letter(letter: str, ring: Contour, size: float) -> tuple[Mark, ...]:
     """A single patch's letter on a white ground, where it fits."""
     x, y, radius = middle(ring)
     style = Style((SMALL_PT + 0.5) * size, "bold", INK)
@@ -179,12 +178,12 @@ def letter_mark(letter: str, x: float, y: float, size: float = 1.0) -> tuple[Mar
     return (Path((ground,), fill=WHITE), *line_centred(letter, x, y, style))
 
 
-def stitches(start: Place, end: Place) -> tuple[Mark, ...]:
+def stitches(start: PagePoint, end: PagePoint) -> tuple[Mark, ...]:
     """A seam as the pictures show it."""
     return _stitches((start, end), _SEAM, 1.0)
 
 
-def _stitches(line: Ring, dash: tuple[float, ...], size: float, colour: str = INK) -> tuple[Mark, ...]:
+def _stitches(line: Contour, dash: tuple[float, ...], size: float, colour: str = INK) -> tuple[Mark, ...]:
     return (
         Path((line,), closed=False, stroke=WHITE, stroke_width_pt=2.4 * size),
         Path(
@@ -218,7 +217,7 @@ def dot(x: float, y: float, size: float = 1.0) -> Mark:
     return Path((ring,), fill=ACCENT, stroke=WHITE, stroke_width_pt=0.5)
 
 
-def _bar(way: Ring) -> tuple[Mark, ...]:
+def _bar(way: Contour) -> tuple[Mark, ...]:
     (x, y), (tx, ty) = way
     length = hypot(tx - x, ty - y) or 1.0
     ux, uy = (tx - x) / length * 4.5, (ty - y) / length * 4.5
@@ -251,14 +250,14 @@ def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[
     return arrow((x - ux * long / 2, y - uy * long / 2), (x + ux * long / 2, y + uy * long / 2), long)
 
 
-def arrow(start: Place, end: Place, size: float) -> tuple[Mark, ...]:
+def arrow(start: PagePoint, end: PagePoint, size: float) -> tuple[Mark, ...]:
     """A small stout arrow on a white rim."""
     length = hypot(end[0] - start[0], end[1] - start[1]) or 1.0
     ux, uy = (end[0] - start[0]) / length, (end[1] - start[1]) / length
     head, wide, thin = size * 0.5, size * 0.3, size * 0.1
     neck = end[0] - head * ux, end[1] - head * uy
 
-    def beside(place: Place, by: float) -> Place:
+    def beside(place: PagePoint, by: float) -> PagePoint:
         return place[0] - uy * by, place[1] + ux * by
 
     ring = (

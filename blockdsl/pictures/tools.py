@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from math import atan2, cos, hypot, pi, sin
 from typing import Final
 
-from blockdsl.marks.display_list import Mark, Path
+from blockdsl.marks.display_list import Mark, PagePoint, Path
 from blockdsl.marks.theme import ACCENT, INK, QUIET, WHITE
-from blockdsl.pictures.scene_placing import RULER_PT, Place
+from blockdsl.pictures.scene_placing import RULER_PT
 
 Capsule = tuple[float, float, float, float, float]
 """A bar with round ends: from (dx, dy) to (dx, dy), and its width."""
@@ -47,14 +47,16 @@ class _Cut:
     x_pt: float
     side: float
 
-    def at(self, dx: float, y: float) -> Place:
+    def at(self, dx: float, y: float) -> PagePoint:
         return self.x_pt + self.side * dx, y
 
-    def ring(self, *places: Place) -> tuple[Place, ...]:
+    def ring(self, *places: PagePoint) -> tuple[PagePoint, ...]:
         return tuple(self.at(dx, y) for dx, y in places)
 
 
-def tools(start: Place, end: Place, reach: Place, *, right_handed: bool, unit_pt: float) -> tuple[Mark, ...]:
+def tools(
+    start: PagePoint, end: PagePoint, reach: PagePoint, *, right_handed: bool, unit_pt: float
+) -> tuple[Mark, ...]:
     """Marks for the cut from `start` (nearer to the body) to `end`.
 
     Units:  points; `reach` is where the cloth begins and ends, top and bottom: the ruler lies over all of it.
@@ -108,7 +110,7 @@ def _hand(cut: _Cut, wrist: float) -> tuple[Mark, ...]:
     )
 
 
-def _capsule(cut: _Cut, part: Capsule, wrist: float, grown: float) -> tuple[Place, ...]:
+def _capsule(cut: _Cut, part: Capsule, wrist: float, grown: float) -> tuple[PagePoint, ...]:
     x0, y0, x1, y1, width = part
     radius = width / 2 + grown
     along = atan2(y1 - y0, x1 - x0) if hypot(x1 - x0, y1 - y0) else 0.0
@@ -120,7 +122,7 @@ def _capsule(cut: _Cut, part: Capsule, wrist: float, grown: float) -> tuple[Plac
     return tuple(ring)
 
 
-def _circle(cut: _Cut, dx: float, y: float, radius: float) -> tuple[Place, ...]:
+def _circle(cut: _Cut, dx: float, y: float, radius: float) -> tuple[PagePoint, ...]:
     return tuple(cut.at(dx + radius * cos(pi * place / 16), y + radius * sin(pi * place / 16)) for place in range(32))
 
 

@@ -6,12 +6,11 @@ from math import hypot
 import pytest
 from shapely.geometry import LineString, MultiLineString, Point, Polygon, box
 
-from blockdsl.marks.display_list import Path
+from blockdsl.marks.display_list import Path, Segment
 from blockdsl.marks.hatch import (
     HATCHES,
     Dots,
-    Lines,
-    Segment,
+    HatchLines,
     clipped_dots,
     clipped_lines,
     contrast,
@@ -26,21 +25,23 @@ SQUARE = ((0.0, 0.0), (72.0, 0.0), (72.0, 72.0), (0.0, 72.0))
 NUMBERS = range(1, len(HATCHES) + 1)
 
 
-def family(lines: Lines) -> MultiLineString:
+def family(lines: HatchLines) -> MultiLineString:
     """The lines without clipping: those clipped to a box far larger than the patch."""
     wide = ((-300.0, -300.0), (400.0, -300.0), (400.0, 400.0), (-300.0, 400.0))
     return MultiLineString([LineString(segment) for segment in clipped_lines(wide, lines)])
 
 
-@pytest.mark.parametrize("lines", [part for style in HATCHES for part in style if isinstance(part, Lines)], ids=str)
-def test_lines_are_clipped_to_a_patch_with_a_hollow_and_none_is_missing(lines: Lines) -> None:
+@pytest.mark.parametrize(
+    "lines", [part for style in HATCHES for part in style if isinstance(part, HatchLines)], ids=str
+)
+def test_lines_are_clipped_to_a_patch_with_a_hollow_and_none_is_missing(lines: HatchLines) -> None:
     clipped = MultiLineString([LineString(segment) for segment in clipped_lines(ARROW, lines)])
     assert clipped.difference(Polygon(ARROW).buffer(1e-6)).length == pytest.approx(0, abs=1e-6)
     assert clipped.length == pytest.approx(family(lines).intersection(Polygon(ARROW)).length, rel=1e-6)
 
 
-@pytest.mark.parametrize("lines", [Lines(-45, 4.5), Lines(0, 7), Lines(30, 5)], ids=str)
-def test_lines_stand_as_far_apart_as_the_hatch_says(lines: Lines) -> None:
+@pytest.mark.parametrize("lines", [HatchLines(-45, 4.5), HatchLines(0, 7), HatchLines(30, 5)], ids=str)
+def test_lines_stand_as_far_apart_as_the_hatch_says(lines: HatchLines) -> None:
     # As many points of line as the area divided by the spacing, up to the lines that the edges cut off.
     length = sum(hypot(x1 - x0, y1 - y0) for (x0, y0), (x1, y1) in clipped_lines(SQUARE, lines))
     assert length == pytest.approx(72 * 72 / lines.spacing_pt, rel=0.05)

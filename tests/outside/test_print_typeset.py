@@ -10,7 +10,7 @@ from fontTools.ttLib import TTFont
 
 from blockdsl.fonts import CORE_RANGES, core_bytes, font_bytes
 from blockdsl.marks.display_list import Weight
-from blockdsl.marks.typeset import Run, cap_height, ellipsis, fraction_text, line_height, measure, shape, wrap
+from blockdsl.marks.typeset import GlyphRun, cap_height, ellipsis, fraction_text, line_height, measure, shape, wrap
 
 WEIGHTS: tuple[Weight, ...] = ("regular", "bold")
 
@@ -99,7 +99,7 @@ def test_the_font_in_a_drawing_has_all_letters_that_it_claims_and_not_the_reserv
     assert not [name for name in names.values() if "Fira" in str(name)]
 
 
-def spoken(runs: tuple[Run, ...]) -> list[tuple[str, bool]]:
+def spoken(runs: tuple[GlyphRun, ...]) -> list[tuple[str, bool]]:
     return [(run.text, run.right_to_left) for run in runs]
 
 

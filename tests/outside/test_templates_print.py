@@ -16,7 +16,7 @@ from shapely.ops import unary_union
 
 from blockdsl.export.pdf import write_pdf
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.fullsize.pattern import Pattern, pattern_of
+from blockdsl.fullsize.pattern import TemplatePattern, pattern_of
 from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Document
@@ -53,7 +53,7 @@ def drawings(printed: bytes) -> list[list[list[Dot]]]:
 
 
 @pytest.fixture(scope="module")
-def patterns(block: BlockFacts) -> dict[str, Pattern]:
+def patterns(block: BlockFacts) -> dict[str, TemplatePattern]:
     return {template.label: pattern_of(template, block) for template in block.templates}
 
 
@@ -136,7 +136,7 @@ def same_shape(line: list[Dot], wanted: tuple[Dot, ...]) -> bool:
 
 
 def test_both_outlines_of_every_template_are_printed_to_a_twentieth_of_a_millimetre(
-    patterns: dict[str, Pattern], drawings: list[list[list[Dot]]]
+    patterns: dict[str, TemplatePattern], drawings: list[list[list[Dot]]]
 ) -> None:
     every = [line for lines in drawings for line in lines]
     for letter in SMALL:
@@ -157,7 +157,7 @@ def test_the_allowance_between_the_outlines_of_a_template_is_a_quarter_inch_ever
 
 
 def test_tiles_laid_over_one_another_at_their_marks_give_back_the_template(
-    printed: bytes, patterns: dict[str, Pattern], drawings: list[list[list[Dot]]]
+    printed: bytes, patterns: dict[str, TemplatePattern], drawings: list[list[list[Dot]]]
 ) -> None:
     """Each tile is put in place by the letters of its marks alone, as taped paper is."""
     pattern = patterns["H"]

@@ -22,8 +22,8 @@ from blockdsl.page.book.cover import cover
 from blockdsl.page.book.lessons import technique_parts
 from blockdsl.page.book.parts import (
     Bodies,
-    Keeper,
-    NothingKept,
+    NoPageCache,
+    PageCache,
     PageNumbers,
     Part,
     flowed,
@@ -42,13 +42,13 @@ _TEST_TITLE: Final = "Test page"
 _ROMAN: Final = (("x", 10), ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
 
 
-def book_document(book: BookFacts, keeper: Keeper | None = None) -> Publication:
+def book_document(book: BookFacts, keeper: PageCache | None = None) -> Publication:
     """The book as pages that are drawn one after the other, as they are asked for; some the `keeper` may have.
 
     Units:  points at real size; every page has the size of the book's paper, and breaks are the same on all papers.
     Errors: ValueError for an unknown paper.
     """
-    plan = _Plan(book, paper_named(book.paper), keeper or NothingKept())
+    plan = _Plan(book, paper_named(book.paper), keeper or NoPageCache())
     return Publication(
         title=book.name,
         pages=plan.pages(),
@@ -63,7 +63,7 @@ def book_document(book: BookFacts, keeper: Keeper | None = None) -> Publication:
 class _Plan:
     """All parts of a book and the page on which each begins."""
 
-    def __init__(self, book: BookFacts, paper: Paper, keeper: Keeper) -> None:
+    def __init__(self, book: BookFacts, paper: Paper, keeper: PageCache) -> None:
         """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
         self._book = book
         self._paper = paper
@@ -152,7 +152,7 @@ def roman(number: int) -> str:
 # --- the parts -------------------------------------------------------------------------------------
 
 
-def _body(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
+def _body(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
     """What the maker ordered, with what every book has."""
     sizes = [facts for block in book.blocks for facts in block.sizes]
     opening, chapters = _opening_apart(book.chapters)
@@ -186,7 +186,7 @@ def _opening_apart(chapters: Sequence[ChapterFacts]) -> tuple[list[WordsFacts], 
     return opening, [*rest, *chapters[1:]]
 
 
-def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: Keeper) -> Part:
+def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: PageCache) -> Part:
     title = read_words(text.markdown).title or "To begin with"
 
     def draw(pages: PageNumbers) -> Bodies:
@@ -198,7 +198,7 @@ def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: Keeper) -> 
 
 
 def _chapter_parts(
-    chapter: ChapterFacts, number: int, elsewhere: Elsewhere, paper: Paper, keeper: Keeper
+    chapter: ChapterFacts, number: int, elsewhere: Elsewhere, paper: Paper, keeper: PageCache
 ) -> list[Part]:
     """The chapter's opening, then its blocks and quilts, each with the words that follow it."""
     opening, items = _items_with_words(chapter)
@@ -242,7 +242,7 @@ def _chapter(
 
 
 def _block(
-    block: BookBlockFacts, words: tuple[WordsFacts, ...], over: str, paper: Paper, keeper: Keeper, pages: PageNumbers
+    block: BookBlockFacts, words: tuple[WordsFacts, ...], over: str, paper: Paper, keeper: PageCache, pages: PageNumbers
 ) -> Bodies:
     del pages
     return keeper.pages(("block", block, words, over), paper, lambda: block_pages(block, words, over, paper))
@@ -254,7 +254,7 @@ def _quilt(
     over: str,
     elsewhere: Elsewhere,
     paper: Paper,
-    keeper: Keeper,
+    keeper: PageCache,
     pages: PageNumbers,
 ) -> Bodies:
     told = {kind: (anchor, pages.get(anchor, "0")) for kind, anchor in told_elsewhere(quilt, elsewhere).items()}

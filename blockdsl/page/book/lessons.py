@@ -20,7 +20,7 @@ from blockdsl.page.book.parts import (
     READING_PT,
     SIDE_PT,
     Bodies,
-    Keeper,
+    PageCache,
     PageNumbers,
     Part,
     flowed,
@@ -38,7 +38,7 @@ _NAME: Final = Style(HEADING_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 
 
-def technique_parts(book: BookFacts, paper: Paper, keeper: Keeper) -> list[Part]:
+def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
     """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
     blocks = [*(block.sizes[0] for block in book.blocks), *book.of_quilts]
     quilts = tuple(book.quilts)
@@ -80,7 +80,7 @@ def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequenc
     return ", ".join(dict.fromkeys(names))
 
 
-def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: Keeper, pages: PageNumbers) -> Bodies:
+def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: PageCache, pages: PageNumbers) -> Bodies:
     del pages
     return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper))
 

@@ -40,14 +40,14 @@ PageNumbers = Mapping[str, str]
 Bodies = Sequence[tuple[Mark, ...]]
 
 
-class Keeper(Protocol):
+class PageCache(Protocol):
     """Has pages that were drawn before, so that a book of which little has changed is soon made again."""
 
     def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
         """What `draw` gives or gave, which follows from the paper and from what it `depends` on, and nothing else."""
 
 
-class NothingKept:
+class NoPageCache:
     """Draws everything anew."""
 
     def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:

@@ -117,7 +117,7 @@ def test_help_loads_not_even_the_grammar(folder: Path, blockdsl_command: str) ->
 def test_no_colour_reaches_a_file_or_a_terminal_that_does_not_want_it(
     folder: Path, run: Run, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from blockdsl.cli.telling import wants_colour  # noqa: PLC0415 - beside the class that stands for a terminal
+    from blockdsl.cli.problem_printer import wants_colour  # noqa: PLC0415 - beside the class that stands for a terminal
 
     class Terminal(os.PathLike[str]):
         def isatty(self) -> bool:

@@ -14,11 +14,11 @@ from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
-from blockdsl.marks.display_list import Document, Mark, Page, Path, Place, Stamp, moved
+from blockdsl.marks.display_list import Document, Mark, Page, Path, Stamp, Transform, moved
 
 FLAG = ((0.0, 0.0), (30.0, 0.0), (0.0, 20.0))
 HALF = sqrt(0.5)
-PLACES: tuple[Place, ...] = (
+PLACES: tuple[Transform, ...] = (
     (1, 0, 0, 1, 10, 10),
     (0, 1, -1, 0, 80, 10),
     (-1, 0, 0, 1, 130, 10),
@@ -26,7 +26,7 @@ PLACES: tuple[Place, ...] = (
 )
 
 
-def flag(at: Place) -> Path:
+def flag(at: Transform) -> Path:
     """The flag at a place, its corners worked out one by one."""
     a, b, c, d, e, f = at
     return Path((tuple((a * x + c * y + e, b * x + d * y + f) for x, y in FLAG),), fill="#aa3322", stroke="#000000")

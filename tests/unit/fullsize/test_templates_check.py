@@ -8,7 +8,7 @@ from itertools import combinations
 import pytest
 from shapely.geometry import LineString, box
 
-from blockdsl.fullsize.scale_check import EIGHT_INCHES, FIFTEEN_CENTIMETRES, SIX_INCHES, TWENTY_CENTIMETRES, Reading
+from blockdsl.fullsize.scale_check import EIGHT_INCHES, FIFTEEN_CENTIMETRES, SIX_INCHES, TWENTY_CENTIMETRES, BarReading
 from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Document, Path, Text
@@ -37,7 +37,7 @@ def test_the_long_bars_say_their_length_in_both_units() -> None:
 
 
 @pytest.mark.parametrize("bar", [SIX_INCHES, FIFTEEN_CENTIMETRES, EIGHT_INCHES, TWENTY_CENTIMETRES])
-def test_the_table_of_a_bar_runs_from_94_to_104_per_cent_in_what_a_ruler_shows(bar: Reading) -> None:
+def test_the_table_of_a_bar_runs_from_94_to_104_per_cent_in_what_a_ruler_shows(bar: BarReading) -> None:
     scales = [reading / bar.meant for reading in bar.readings]
     assert scales == sorted(scales)
     assert scales.count(Fraction(1)) == 1

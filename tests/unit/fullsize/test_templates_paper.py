@@ -70,7 +70,7 @@ def test_a_roll_too_narrow_or_too_wide_is_refused(name: str) -> None:
 @pytest.mark.parametrize("name", ["letter", "a4"])
 @pytest.mark.parametrize("lying", [False, True])
 def test_letter_and_a4_share_a_box_of_184_by_254_mm_however_they_lie(name: str, lying: bool) -> None:
-    paper = paper_named(name).lying if lying else paper_named(name)
+    paper = paper_named(name).landscape if lying else paper_named(name)
     box = paper.printable(30.0)
     sides = (box.width_pt / MILLIMETRE, box.height_pt / MILLIMETRE)
     assert sides == pytest.approx((254, 184) if lying else (184, 254))

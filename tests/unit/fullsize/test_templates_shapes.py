@@ -8,9 +8,10 @@ from random import Random
 import pytest
 from shapely.geometry import Polygon, box
 
-from blockdsl.fullsize.packing import Place, Room
-from blockdsl.fullsize.packing_shapes import Shape, pack_shapes
-from blockdsl.marks.clip import Ring, bounds
+from blockdsl.fullsize.packing import PackedItem, Room
+from blockdsl.fullsize.packing_shapes import NestingShape, pack_shapes
+from blockdsl.marks.clip import bounds
+from blockdsl.marks.display_list import Contour
 from blockdsl.marks.theme import Box
 
 PAGE = Box(36.0, 36.0, 540.0, 600.0)
@@ -18,26 +19,26 @@ HEAD = Box(36.0, 36.0, 300.0, 200.0)
 GAP = 8.0
 
 
-def in_four_turns(ring: Ring) -> Shape:
+def in_four_turns(ring: Contour) -> NestingShape:
     """A ring in all its quarter turns, each with its corner at the origin."""
     ways = []
     for turns in range(4):
         left, top, _, _ = bounds(ring)
         ways.append((turns, (tuple((x - left, y - top) for x, y in ring),)))
         ring = tuple((-y, x) for x, y in ring)
-    return Shape(tuple(ways))
+    return NestingShape(tuple(ways))
 
 
-def right_triangle(wide: float, tall: float) -> Shape:
+def right_triangle(wide: float, tall: float) -> NestingShape:
     return in_four_turns(((0.0, 0.0), (wide, tall), (0.0, tall)))
 
 
-def laid(shape: Shape, place: Place) -> Polygon:
+def laid(shape: NestingShape, place: PackedItem) -> Polygon:
     rings = dict(shape.ways)[place.turns]
     return Polygon([(x + place.x_pt, y + place.y_pt) for x, y in rings[0]])
 
 
-def mixed(count: int, seed: int) -> list[Shape]:
+def mixed(count: int, seed: int) -> list[NestingShape]:
     chance = Random(seed)  # noqa: S311 - sizes for a test, the same every time
     shapes = []
     for number in range(count):
@@ -90,7 +91,7 @@ def test_the_same_outlines_nest_the_same_every_time() -> None:
 
 def test_an_outline_as_large_as_the_page_still_fits_it() -> None:
     shape = in_four_turns(((0.0, 0.0), (540.0, 0.0), (540.0, 600.0), (0.0, 600.0)))
-    (place,) = pack_shapes([Shape(shape.ways[:1])], Room(PAGE), GAP)
+    (place,) = pack_shapes([NestingShape(shape.ways[:1])], Room(PAGE), GAP)
     assert (place.page, place.x_pt, place.y_pt) == (0, 36.0, 36.0)
 
 
@@ -98,7 +99,7 @@ def test_words_that_stand_beside_an_outline_keep_others_away() -> None:
     triangle = ((0.0, 0.0), (200.0, 200.0), (0.0, 200.0))
     words = ((210.0, 80.0), (300.0, 80.0), (300.0, 120.0), (210.0, 120.0))
     tie = ((210.0, 100.0), (90.0, 100.0))
-    shape = Shape(((0, (triangle, words, tie)),))
+    shape = NestingShape(((0, (triangle, words, tie)),))
     places = pack_shapes([shape] * 4, Room(PAGE), GAP)
     taken = [
         [Polygon([(x + place.x_pt, y + place.y_pt) for x, y in ring]) for ring in (triangle, words)] for place in places

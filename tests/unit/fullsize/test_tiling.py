@@ -8,22 +8,23 @@ from random import Random
 import pytest
 
 from blockdsl.fullsize.tiling import OVERLAP_PT, Tiling, tile
-from blockdsl.marks.clip import Ring, area, clip_outline, clip_ring, contains
+from blockdsl.marks.clip import area, clip_outline, clip_ring, contains
+from blockdsl.marks.display_list import Contour
 from blockdsl.marks.theme import POINTS_PER_MILLIMETRE, Box
 
 WIDTH, HEIGHT = 520.0, 617.0
-TRIANGLE: Ring = ((0.0, 0.0), (1500.0, 1500.0), (0.0, 1500.0))
-STRIP: Ring = ((0.0, 0.0), (2000.0, 0.0), (2000.0, 90.0), (0.0, 90.0))
-ARROWHEAD: Ring = ((0.0, 0.0), (1400.0, 500.0), (0.0, 1000.0), (600.0, 500.0))
+TRIANGLE: Contour = ((0.0, 0.0), (1500.0, 1500.0), (0.0, 1500.0))
+STRIP: Contour = ((0.0, 0.0), (2000.0, 0.0), (2000.0, 90.0), (0.0, 90.0))
+ARROWHEAD: Contour = ((0.0, 0.0), (1400.0, 500.0), (0.0, 1000.0), (600.0, 500.0))
 SHAPES = {"triangle": TRIANGLE, "strip": STRIP, "hollow arrowhead": ARROWHEAD}
 
 
 @pytest.fixture(params=list(SHAPES), ids=list(SHAPES))
-def shape(request: pytest.FixtureRequest) -> Ring:
+def shape(request: pytest.FixtureRequest) -> Contour:
     return SHAPES[str(request.param)]
 
 
-def tiles_of(ring: Ring) -> Tiling:
+def tiles_of(ring: Contour) -> Tiling:
     return tile((ring,), WIDTH, HEIGHT)
 
 
@@ -31,7 +32,7 @@ def holds(box: Box, x: float, y: float) -> bool:
     return box.x_pt - 1e-9 <= x <= box.right_pt + 1e-9 and box.y_pt - 1e-9 <= y <= box.bottom_pt + 1e-9
 
 
-def test_every_point_of_a_template_is_on_some_tile(shape: Ring) -> None:
+def test_every_point_of_a_template_is_on_some_tile(shape: Contour) -> None:
     tiling = tiles_of(shape)
     chance = Random(1)  # noqa: S311 - sizes for a test, the same every time
     inside = 0
@@ -43,18 +44,18 @@ def test_every_point_of_a_template_is_on_some_tile(shape: Ring) -> None:
     assert inside > 300 or shape is STRIP
 
 
-def test_the_cores_of_the_tiles_hold_the_whole_area_once(shape: Ring) -> None:
+def test_the_cores_of_the_tiles_hold_the_whole_area_once(shape: Contour) -> None:
     parts = sum(area(clip_ring(shape, each.core)) for each in tiles_of(shape).tiles)
     assert parts == pytest.approx(area(shape), rel=1e-9)
 
 
-def test_no_tile_is_larger_than_the_page(shape: Ring) -> None:
+def test_no_tile_is_larger_than_the_page(shape: Contour) -> None:
     for each in tiles_of(shape).tiles:
         assert each.window.width_pt <= WIDTH + 1e-6
         assert each.window.height_pt <= HEIGHT + 1e-6
 
 
-def test_neighbouring_tiles_overlap_by_a_centimetre_and_a_half(shape: Ring) -> None:
+def test_neighbouring_tiles_overlap_by_a_centimetre_and_a_half(shape: Contour) -> None:
     tiling = tiles_of(shape)
     assert tiling.joins
     least = 15 * POINTS_PER_MILLIMETRE
@@ -65,7 +66,7 @@ def test_neighbouring_tiles_overlap_by_a_centimetre_and_a_half(shape: Ring) -> N
         assert shared == pytest.approx(OVERLAP_PT)
 
 
-def test_each_mark_lies_on_both_tiles_of_its_join_and_on_the_join_line(shape: Ring) -> None:
+def test_each_mark_lies_on_both_tiles_of_its_join_and_on_the_join_line(shape: Contour) -> None:
     tiling = tiles_of(shape)
     for join in tiling.joins:
         assert len(join.marks) == 2
@@ -77,14 +78,14 @@ def test_each_mark_lies_on_both_tiles_of_its_join_and_on_the_join_line(shape: Ri
 
 def test_a_long_join_has_a_mark_about_every_14_cm() -> None:
     # A join of 4000 pt, 141 cm, has ten marks: more than 500 pt, 17.6 cm, apart they never are.
-    square: Ring = ((0.0, 0.0), (4000.0, 0.0), (4000.0, 4000.0), (0.0, 4000.0))
+    square: Contour = ((0.0, 0.0), (4000.0, 0.0), (4000.0, 4000.0), (0.0, 4000.0))
     (join,) = tile((square,), 2400.0, 5000.0).joins
     places = sorted(mark.y_pt for mark in join.marks)
     assert len(places) == 10
     assert max(later - sooner for sooner, later in pairwise(places)) <= 500.0
 
 
-def test_no_two_marks_of_a_template_have_the_same_letter(shape: Ring) -> None:
+def test_no_two_marks_of_a_template_have_the_same_letter(shape: Contour) -> None:
     letters = [mark.letter for join in tiles_of(shape).joins for mark in join.marks]
     assert len(set(letters)) == len(letters)
     assert letters[:3] == ["a", "b", "c"]
@@ -115,7 +116,7 @@ def test_a_template_that_fits_is_one_tile_without_joins() -> None:
     assert tiling.joins == ()
 
 
-def test_every_tile_is_joined_to_the_others(shape: Ring) -> None:
+def test_every_tile_is_joined_to_the_others(shape: Contour) -> None:
     tiling = tiles_of(shape)
     reached = {0}
     for _ in tiling.tiles:
@@ -132,5 +133,5 @@ def test_a_page_no_larger_than_the_overlap_is_refused() -> None:
 
 def test_an_outline_is_cut_at_the_tile_and_goes_on_as_one_line() -> None:
     # The square from 0 to 100 seen through the box from 50 to 150: its right lower corner, as one line of three points.
-    square: Ring = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
+    square: Contour = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
     assert clip_outline(square, Box(50.0, 50.0, 100.0, 100.0)) == (((100.0, 50.0), (100.0, 100.0), (50.0, 100.0)),)

@@ -18,7 +18,7 @@ _Painted = tuple[tuple[PaintedPage, str], ...]
 """The pages of one part, each with its texts."""
 
 
-class PageKeeper:
+class StoredPages:
     """Draws and paints what the cache does not have, and gives marks that stand for what is painted.
 
     `painted` is what they stand for, by their keys: the painter of the book needs it.

@@ -39,7 +39,7 @@ def _lines(found: Sequence[Diagnostic]) -> str:
     return f"in line {first}" if first == last else f"in lines {first} to {last}"
 
 
-class Teller:
+class ProblemPrinter:
     """Tells problems as they come; files that use the same palette do not tell its problems twice."""
 
     def __init__(self, message_format: MessageFormat, stream: TextIO | None = None) -> None:
@@ -50,7 +50,7 @@ class Teller:
         self._told = Problems()
         self._known: set[tuple[str, str, int, str]] = set()
 
-    def tell(self, problems: Iterable[Diagnostic]) -> None:
+    def show(self, problems: Iterable[Diagnostic]) -> None:
         """Tell those problems that have not been told; to people, of many that are alike the first ones."""
         new = []
         for problem in problems:
@@ -67,9 +67,9 @@ class Teller:
         for problem in new:
             by_file.setdefault(problem.span.source.name, []).append(problem)
         for name, found in by_file.items():
-            self._tell_file(name, found)
+            self._show_file(name, found)
 
-    def _tell_file(self, name: str, found: Sequence[Diagnostic]) -> None:
+    def _show_file(self, name: str, found: Sequence[Diagnostic]) -> None:
         gathered = list(gather(found))
         for problem, alike in gathered[:MOST_TOLD]:
             self._stream.write(f"{render_text(problem, self._colour)}\n")
