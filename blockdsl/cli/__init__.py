@@ -1,4 +1,4 @@
-"""The door: the commands that a quilter types.
+"""The commands that a quilter types: each file that has the name of a command runs it.
 
 Takes:    arguments and files.
 Gives:    files, problems on standard error, an exit status.
@@ -7,6 +7,6 @@ Reports:  files that cannot be read or written.
 Does not know: how anything is worked out.
 """
 
-from blockdsl.cli.door import main
+from blockdsl.cli.entry import main
 
 __all__ = ["main"]

@@ -34,7 +34,7 @@ _WORTH_SHARING_FILES: Final = 150
 """To look at a file takes a small part of what it takes to draw its blocks."""
 
 
-def build(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """Run the command: look at all files first, tell their problems, then draw and write."""
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
@@ -115,7 +115,9 @@ class _Wanted:
         read: list[Remembered | Worked] = [*remembered.values(), *works]
         sources = tuple(path for each in read for path in each.sources)
         has_book = any(each.has_book for each in remembered.values())
-        return _Files(tuple(inputs), plans, sources, has_book or any(map(_may_have_book, works)))
+        return _Files(
+            tuple(inputs), plans, sources, has_book or any(worked.facts.books or worked.has_errors for worked in works)
+        )
 
     def anew(self, origin: Input) -> list[Job]:
         """The work on a file that was remembered, where what is kept of it turns out to be damaged."""
@@ -144,10 +146,6 @@ def _share_names(files: Sequence[Planned | Remembered]) -> bool:
 
 def _stems(each: Planned | Remembered) -> set[str]:
     return {key.stem for key in each.outputs} if isinstance(each, Remembered) else {job.stem for job in each.jobs}
-
-
-def _may_have_book(worked: Worked) -> bool:
-    return bool(worked.facts.books) or worked.has_errors
 
 
 def asked_date() -> datetime | None:

@@ -22,7 +22,7 @@ _INDENT = "  "
 _SHORT = 100
 
 
-def dump(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """Run the command: the stage on standard output, problems up to that stage on standard error."""
     origin = open_input(arguments.file)
     printer = ProblemPrinter(arguments.message_format)

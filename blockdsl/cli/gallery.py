@@ -17,7 +17,7 @@ from blockdsl.pipeline import Worked, work_through
 from blockdsl.printing import gallery_svg
 
 
-def gallery(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """Run the command: the sheet as PDF, as one SVG and as a web page; nothing where a file has errors."""
     printer = ProblemPrinter(arguments.message_format)
     blocks: list[BlockFacts] = []

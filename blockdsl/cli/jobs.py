@@ -8,10 +8,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, Literal
 
+import msgspec
+
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
-from blockdsl.cli.outputs import Output, block_outputs, book_output, quilt_outputs, size_outputs
-from blockdsl.cli.sites import site_output, unpacked
+from blockdsl.cli.outputs import Output, block_outputs, book_output, quilt_outputs, site_output, size_outputs
+from blockdsl.export.written import is_inside
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
@@ -143,10 +145,11 @@ def _made(job: Job, cache: Cache) -> Made:
 
 
 def _files(name: str, data: bytes, *, folder: bool) -> Made | None:
-    """The bytes of an output as files; None where they are not those of a folder."""
+    """The bytes of an output as files; None where they are not those of a folder, or name a file outside it."""
     if not folder:
         return {name: data}
     try:
-        return unpacked(name, data)
-    except ValueError:
+        files = msgspec.msgpack.decode(data, type=dict[str, bytes])
+    except msgspec.MsgspecError:
         return None
+    return {f"{name}/{inner}": content for inner, content in files.items()} if all(map(is_inside, files)) else None

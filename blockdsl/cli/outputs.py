@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Final
 
+import msgspec
+
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.export.naming import Taken
@@ -21,6 +23,7 @@ from blockdsl.printing import (
     picture_svg,
     quilt_pdf,
     sheet_pdf,
+    site_files,
     too_large,
 )
 
@@ -143,6 +146,13 @@ def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
 
     keeper = StoredPages(cache)
     return pdf_bytes(book_document(book, printed, keeper), printed, keeper.painted)
+
+
+def site_output(book: BookFacts, stem: str) -> Output:
+    """The folder of the book's web site, which is made, kept and written as one; its bytes are packed."""
+    return Output(
+        f"{stem}.web", lambda: msgspec.msgpack.encode(site_files(book)), ("site", content_of(book)), folder=True
+    )
 
 
 def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:

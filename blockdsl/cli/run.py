@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import os
+import sys
 from argparse import Namespace
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -19,13 +21,14 @@ from blockdsl.cli.outputs import book_bytes, kind_of
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, where_declared
 from blockdsl.cli.problem_printer import ProblemPrinter
-from blockdsl.cli.progress import progress
 from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import CannotGoOn
 from blockdsl.cli.writing import BOOK, CHECK_PRINT, RULES, Writer, maker
 from blockdsl.facts import book_of
 from blockdsl.printing import Print, check_print_pdf
 
+_LONG: Final = 8
+"""So many outputs take long enough that one wants to see them come."""
 _MOST_NAMED: Final = 6
 _NOTHING: Final = "nothing to write: there is no block in these files\n"
 
@@ -79,7 +82,7 @@ class Build:
 
         `anew` gives the work on a file that was remembered, should what is kept of it be damaged.
         """
-        with progress(len(self.jobs)) as next_is:
+        with _progress(len(self.jobs)) as next_is:
             for each, outputs in zip(self._plans, self._outputs, strict=True):
                 made: dict[str, bytes] = {}
                 of: dict[str, str] = {}
@@ -230,3 +233,23 @@ def _outputs(each: Planned | Remembered, cache: Cache) -> _Outputs:
 def _is_kept(keys: Sequence[OutputKey], cache: Cache) -> bool:
     """Whether all of these files seem to be in the cache."""
     return cache.folder is not None and all(cache.has(key.key) for key in keys)
+
+
+@contextmanager
+def _progress(total: int) -> Iterator[Callable[[str], None]]:
+    """A bar for long builds, on a terminal only: a function that is told, before each output, its name."""
+    if total < _LONG or not sys.stderr.isatty():
+        yield lambda _: None
+        return
+    from rich.console import Console
+    from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn
+
+    console = Console(stderr=True)
+    columns = (BarColumn(), MofNCompleteColumn(), TextColumn("{task.description}", markup=False))
+    with Progress(*columns, console=console, transient=True) as bar:
+        task = bar.add_task("", total=total, completed=-1)
+
+        def next_is(name: str) -> None:
+            bar.update(task, advance=1, description=name)
+
+        yield next_is

@@ -60,7 +60,7 @@ def _edge_mark(mark: EdgeMark, paper: PaperPattern, middle: float) -> Iterator[M
         reach = _FROM_END_PT + measure(mark.end, size, "bold") / 2
         share = reach / length
         if reach * 2 + measure(mark.name, size, "bold") + _APART_PT < length:
-            yield from _along(paper, side, share if _same_way(side, mark.line) else 1 - share, mark.end, INK, "bold")
+            yield from _along(paper, side, share if _close(side, mark.line) else 1 - share, mark.end, INK, "bold")
             return
     nx, ny = _outward(side)
     x = x0 + ux * (_FROM_END_PT + _DOT_PT) + nx * away / 2
@@ -115,10 +115,6 @@ def _side_of(line: Segment, ring: Contour) -> Segment:
 
 def _same(side: Segment, line: Segment) -> bool:
     return _close(side, line) or _close(side, (line[1], line[0]))
-
-
-def _same_way(side: Segment, line: Segment) -> bool:
-    return _close(side, line)
 
 
 def _close(one: Segment, other: Segment) -> bool:

@@ -74,7 +74,9 @@ def paper_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_PT) 
     )
     places = _closest(whole, turned, counts, room)
     large = [
-        tiled(turned[number][0], geometry.room.width_pt, geometry.room.height_pt) for number in _rest(turned, whole)
+        tiled(turned[number][0], geometry.room.width_pt, geometry.room.height_pt)
+        for number in range(len(turned))
+        if number not in whole
     ]
     if page.roll:
         geometry = _cut_roll(geometry, places, turned, large, geometry.room.y_pt + head_pt)
@@ -133,10 +135,6 @@ def _printed(facts: BlockFacts) -> tuple[int, ...]:
     """How many of each are printed."""
     counts = tuple(paper.count for paper in facts.papers)
     return counts if sum(counts) <= MOST_PAPERS else (1,) * len(counts)
-
-
-def _rest(turned: Sequence[Turned], whole: Sequence[int]) -> list[int]:
-    return [number for number in range(len(turned)) if number not in set(whole)]
 
 
 def _closest(

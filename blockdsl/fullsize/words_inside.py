@@ -10,7 +10,7 @@ from blockdsl.fullsize.pattern import TemplatePattern, TemplateWords
 from blockdsl.fullsize.room import box_ring, centroid, find_room, find_room_along
 from blockdsl.fullsize.template_marks import grain_arrow, reading_direction, words_along
 from blockdsl.marks.display_list import Contour, Mark, PagePoint, Text, Weight, moved
-from blockdsl.marks.theme import BODY_PT, SMALL_PT, Box
+from blockdsl.marks.theme import BODY_PT, SMALL_PT
 from blockdsl.marks.typeset import cap_height, ellipsis, measure, wrap
 
 # Letter, words and width of a line; words are set smaller before they are broken into shorter lines.
@@ -71,22 +71,14 @@ def words_inside(pattern: TemplatePattern, ring: Contour, taken: Sequence[Contou
     """All words and the grain arrow within the ring and clear of what is taken, or None when they do not fit."""
     middle = centroid(ring)
     for block in blocks(pattern.words):
-        room = _room_for(block, ring, taken, middle)
+        room = find_room(ring, taken, block.width_pt + 2 * _PADDING_PT, block.height_pt + 2 * _PADDING_PT, middle)
         if room is None:
             continue
         for length in (72.0, 52.0, 36.0):
             arrow = _arrow(pattern.grain, ring, [*taken, box_ring(room)], length, middle, worded=True)
             if arrow is not None:
-                return (*_placed(block, room), *arrow)
+                return (*moved(block.marks, room.x_pt + _PADDING_PT, room.y_pt + _PADDING_PT), *arrow)
     return None
-
-
-def _room_for(block: TextBlock, ring: Contour, taken: Sequence[Contour], near: PagePoint) -> Box | None:
-    return find_room(ring, taken, block.width_pt + 2 * _PADDING_PT, block.height_pt + 2 * _PADDING_PT, near)
-
-
-def _placed(block: TextBlock, room: Box) -> tuple[Mark, ...]:
-    return moved(block.marks, room.x_pt + _PADDING_PT, room.y_pt + _PADDING_PT)
 
 
 def _arrow(

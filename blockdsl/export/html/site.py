@@ -2,17 +2,28 @@
 
 from __future__ import annotations
 
+from functools import cache
+from importlib.resources import files as resources
 from typing import Final
 
 from blockdsl.document.parts import WebPage, WebSite
 from blockdsl.export.html.elements import address, element, file_name, unset, words
-from blockdsl.export.html.fonts import WebFonts, web_fonts
+from blockdsl.export.html.fonts import web_fonts
 from blockdsl.export.html.parts import parts_markup
-from blockdsl.export.html.style import style_sheet
 from blockdsl.export.recognised import PRODUCER
+from blockdsl.fonts import FAMILY
+from blockdsl.marks import theme
 
 _STYLE: Final = "style.css"
 _MAIN: Final = "main"
+_COLOURS: Final = {
+    "ink": theme.INK,
+    "quiet": theme.QUIET,
+    "rule": theme.RULE,
+    "tint": theme.TINT,
+    "accent": theme.ACCENT,
+    "paper": theme.WHITE,
+}
 
 
 def site_files(site: WebSite) -> dict[str, bytes]:
@@ -23,11 +34,15 @@ def site_files(site: WebSite) -> dict[str, bytes]:
     pages = {file_name(page.name): _document(site, place) for place, page in enumerate(site.pages)}
     fonts = web_fonts(frozenset("".join(pages.values())))
     files = {name: markup.encode() for name, markup in pages.items()}
-    return files | {_STYLE: _style(fonts).encode()} | fonts.files
+    return files | {_STYLE: f"{fonts.rules}\n{_rules()}".encode()} | fonts.files
 
 
-def _style(fonts: WebFonts) -> str:
-    return f"{fonts.rules}\n{style_sheet()}"
+@cache
+def _rules() -> str:
+    """The style sheet but for the font files: the colours of the printed sheet, and the rules of `site.css`."""
+    colours = "".join(f"--{name}:{colour};" for name, colour in _COLOURS.items())
+    rules = resources(__package__).joinpath("site.css").read_text(encoding="utf-8")
+    return f":root{{{colours}--font:{FAMILY},sans-serif}}\n{rules}"
 
 
 def _document(site: WebSite, place: int) -> str:

@@ -1,4 +1,4 @@
-"""`blockdsl check` and `blockdsl facts`: they read and write no file."""
+"""`blockdsl facts`: the numbers of files, on standard output; no file is written."""
 
 from __future__ import annotations
 
@@ -15,15 +15,7 @@ from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.pipeline import Worked, work_through
 
 
-def check(arguments: Namespace) -> int:
-    """Tell the problems of the files, and nothing else."""
-    printer = ProblemPrinter(arguments.message_format)
-    for origin in open_inputs(arguments.files):
-        printer.show(work_through(origin).origin.problems)
-    return ERRORS if printer.sum_up() else FINE
-
-
-def facts(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
     printer = ProblemPrinter(arguments.message_format)
     what_if = what_if_of(arguments)

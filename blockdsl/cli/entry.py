@@ -12,7 +12,6 @@ from contextlib import contextmanager
 from importlib import import_module
 from io import TextIOWrapper
 from pathlib import Path
-from typing import Final
 
 from blockdsl.cli.arguments import parser
 from blockdsl.cli.status import ERRORS, FINE, OUR_FAULT, USAGE, CannotGoOn
@@ -56,25 +55,9 @@ def _uncollected() -> Iterator[None]:
             gc.enable()
 
 
-_HOMES: Final = {
-    "check": ("looking", "check"),
-    "facts": ("looking", "facts"),
-    "compare": ("comparing", "compare"),
-    "sizes": ("teaching", "sizes"),
-    "grid": ("teaching", "grid"),
-    "gallery": ("gallery", "gallery"),
-    "build": ("build", "build"),
-    "format": ("layout", "lay_out"),
-    "new": ("start", "start"),
-    "dump": ("dump", "dump"),
-}
-"""For each command the file beside this one that runs it, and the function there."""
-
-
 def _run(arguments: Namespace) -> int:
-    """Load the command that was asked for, and no other."""
-    file, function = _HOMES[arguments.command]
-    run: Callable[[Namespace], int] = getattr(import_module(f"blockdsl.cli.{file}"), function)
+    """Load the command that was asked for, and no other: the file beside this one that has its name."""
+    run: Callable[[Namespace], int] = import_module(f"blockdsl.cli.{arguments.command}").run
     return run(arguments)
 
 

@@ -27,7 +27,7 @@ _Facts = TypeVar("_Facts", "BlockFacts", "QuiltFacts")
 _AS_IT_SAYS: Final = "as the file says"
 
 
-def compare(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """Run the command: a column for each combination that can be; problems of those that cannot are told."""
     what_ifs = what_ifs_of(arguments)
     origin = open_input(arguments.file)
@@ -73,17 +73,13 @@ def _blocks(works: Sequence[tuple[WhatIf, Worked]]) -> Iterator[Compared]:
         key = what_if.size, what_if.colourway
         if key not in seen:
             seen.add(key)
-            columns.append((_of_block(what_if), _own_blocks(worked)))
+            of_block = replace(what_if, places=None, pattern=None)  # the setting is no matter of a block
+            columns.append((of_block, _own_blocks(worked)))
     if not columns or (len(columns) == 1 and works[0][1].facts.quilts):
         return
     for place, block in enumerate(columns[0][1]):
         found = [(what_if, blocks[place]) for what_if, blocks in columns]
         yield _compared(block.name, found, compare_blocks)
-
-
-def _of_block(what_if: WhatIf) -> WhatIf:
-    """The setting is no matter of a block."""
-    return replace(what_if, places=None, pattern=None)
 
 
 def _own_blocks(worked: Worked) -> list[BlockFacts]:

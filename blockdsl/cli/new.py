@@ -19,7 +19,7 @@ _STARTER: Final = Path(__file__).with_name("starter")
 _NAMES: Final = {"gitignore": ".gitignore"}
 
 
-def start(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """Run the command.
 
     Errors: CannotGoOn for a folder that has something in it, or where nothing can be written.

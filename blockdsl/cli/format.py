@@ -20,7 +20,7 @@ from blockdsl.syntax.parse import parse
 _WRITABLE: Final = 0o222
 
 
-def lay_out(arguments: Namespace) -> int:
+def run(arguments: Namespace) -> int:
     """Run the command. With `--check` the names of files that would change go to standard output."""
     printer = ProblemPrinter(arguments.message_format)
     changed = False
