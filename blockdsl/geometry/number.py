@@ -10,7 +10,7 @@ import math
 from fractions import Fraction
 from functools import lru_cache
 
-from blockdsl.geometry.surd import Exact, Surd, bounds, sign, split, surd
+from blockdsl.geometry.surd import Exact, Surd, bounds, sign, split, surd, write_exact
 
 __all__ = ["Exact", "Surd", "ceil_to", "floor_to", "sign", "square_root", "to_float", "write_exact"]
 
@@ -112,22 +112,3 @@ def square_root(x: Exact | int) -> Exact:
     else:
         high = -((-value.numerator << (2 * bits)) // value.denominator)
     return Fraction(math.isqrt(high) + 1, 1 << bits)
-
-
-def write_exact(x: Exact | int) -> str:
-    """The number in the language's own notation: `3`, `1/2`, `2 7/8`, `2-r2`, `1/2r3`."""
-    if isinstance(x, Surd):
-        written = "".join(_write_term(n, c) for n, c in x.terms)
-        return written.removeprefix("+")
-    top, bottom = x.as_integer_ratio()
-    minus = "-" if top < 0 else ""
-    whole, part = divmod(abs(top), bottom)
-    if not part:
-        return f"{minus}{whole}"
-    return f"{minus}{whole} {part}/{bottom}" if whole else f"{minus}{part}/{bottom}"
-
-
-def _write_term(n: int, c: Fraction) -> str:
-    """A term with its sign; fractions stay improper here, since a space would end the number."""
-    size = "" if n > 1 and abs(c) == 1 else str(abs(c))
-    return ("-" if c < 0 else "+") + size + (f"r{n}" if n > 1 else "")

@@ -155,8 +155,6 @@ class Surd:
 
     def __str__(self) -> str:
         """As the language writes it."""
-        from blockdsl.geometry.number import write_exact  # noqa: PLC0415  it writes what is made here
-
         return write_exact(self)
 
     def near(self) -> tuple[float, float]:
@@ -332,3 +330,22 @@ def _near_surd(x: Surd) -> tuple[float, float]:
     except OverflowError:
         return _BLIND
     return value, size * (_STEPS + len(x.roots)) * _STEP_ERROR + _LEAST_FLOAT
+
+
+def write_exact(x: Exact | int) -> str:
+    """The number in the language's own notation: `3`, `1/2`, `2 7/8`, `2-r2`, `1/2r3`."""
+    if isinstance(x, Surd):
+        written = "".join(_write_term(n, c) for n, c in x.terms)
+        return written.removeprefix("+")
+    top, bottom = x.as_integer_ratio()
+    minus = "-" if top < 0 else ""
+    whole, part = divmod(abs(top), bottom)
+    if not part:
+        return f"{minus}{whole}"
+    return f"{minus}{whole} {part}/{bottom}" if whole else f"{minus}{part}/{bottom}"
+
+
+def _write_term(n: int, c: Fraction) -> str:
+    """A term with its sign; fractions stay improper here, since a space would end the number."""
+    size = "" if n > 1 and abs(c) == 1 else str(abs(c))
+    return ("-" if c < 0 else "+") + size + (f"r{n}" if n > 1 else "")
