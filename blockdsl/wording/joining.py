@@ -153,6 +153,8 @@ class _Writer(Sewing, Care):
         length = nearest_words(to_float(exact), unit, self._words, about=measure.about or not is_on_ruler(exact, unit))
         if measure.along is None:
             return self._words("measure-across", length=length)
+        if measure.along == "long":
+            return self._words("measure-long", length=length)
         return self._words("measure-along", length=length, pos=self._pos(measure.along))
 
 

@@ -244,6 +244,8 @@ class Pressing(StepVoice):
     def _side_name(self, part: int, name_of: Callable[[int], str]) -> str:
         if part in self._ordinal:
             return self._ordinal[part]
+        if part in self._faces:
+            return self._faces[part]
         if part >= self._many:
             return self._joined(part) if part in self._row_lists or part in self._row_names else ""
         if self._labels.is_patch(part):

@@ -36,6 +36,9 @@ class Sewing(StepVoice):
             yield from self._out(first, several="again" if first.base >= self._many else "yes")
             self._base = None
             return
+        if first.faces:
+            yield from self._facing(first)
+            return
         if self._are_alike(first):
             yield from self._alike(first)
             return
@@ -105,6 +108,24 @@ class Sewing(StepVoice):
             tail = self._sides() + self._meeting(sew.meeting)
             yield self._words("join-sew-alike", name=name, side=self._pos(sew.side), tail=tail)
             self._base, self._same = sew.base, (sew.base, sew.meeting)
+
+    def _facing(self, sew: Sew) -> Iterator[str]:
+        """Two units by the edges that are of one fabric alone."""
+        alike = self._alike_names(sew.part, sew.base)
+        part = self._words("one", name=self._labels.short(sew.part)) if alike else self._labels.the(sew.part)
+        base = self._words("the-other") if alike else self._labels.the(sew.base)
+        first, second = (self._labels.fabrics[name] for name in sew.faces)
+        self._base = None
+        self._faces = {sew.part: first, sew.base: second}
+        yield self._words(
+            "join-sew-facing",
+            part=part,
+            base=base,
+            first=first,
+            second=second,
+            tail=self._sides() + self._meeting(sew.meeting),
+        )
+        yield from self._dots(sew.dots)
 
     def _out(self, sew: Sew, *, several: str) -> Iterator[str]:
         """Which points extend beyond the other part, and how far; not again when it is as just said."""

@@ -49,6 +49,7 @@ class StepVoice:
         self._same: tuple[object, ...] = ()
         self._by_hand = any(isinstance(action, Baste) for action in step.actions)
         self._ordinal: dict[int, str] = {}
+        self._faces: dict[int, str] = {}
         self._row_lists: dict[int, int] = {}
         self._is_block = step.makes == "block"
         self._row_names = self._named_rows()

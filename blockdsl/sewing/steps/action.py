@@ -91,8 +91,9 @@ class Sew:
     `side` is the edge of the base as it lies, `edge` that of the part. `landmarks` say how the part lies once it is
     sewn and opened. `meeting`: whether seams meet along this one. `out`: at each end of the seam how far the part
     extends beyond the base, below 0 where the base extends; nothing when both ends are even. `dots` are the ends at
-    which the seam stops at a dot. `along` are the ingredients that lie along the seam in a base sewn earlier. `seam`
-    is (stage, seam).
+    which the seam stops at a dot. `along` are the ingredients that lie along the seam in a base sewn earlier. `faces`
+    are the fabrics along the edges of the part and of the base, where their seam lies askew and no side has a plain
+    name. `seam` is (stage, seam).
     """
 
     part: int
@@ -105,6 +106,7 @@ class Sew:
     out: tuple[tuple[Position, float], ...] = ()
     dots: tuple[Position, ...] = ()
     along: tuple[int, ...] = ()
+    faces: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,12 +242,13 @@ class Measure:
     """What comes out, edge to edge, unfinished.
 
     The sides of a rectangle; of anything else the length of one edge, or how far it is across from one long edge to
-    the other, `about` so much where its ends are slanted. `points` is how many points of patches touch its outer
+    the other, `about` so much where its ends are slanted. `along` is where that edge lies, or that it is the `long` one
+    where nothing says how the result lies. `points` is how many points of patches touch its outer
     edges, a seam allowance inside them.
     """
 
     sides: tuple[Exact, Exact] | None
-    along: Position | None = None
+    along: Position | Literal["long"] | None = None
     length: Exact | None = None
     across: bool = False
     about: bool = False

@@ -68,6 +68,14 @@ def _of_trapezoid(outline: Polygon, side: tuple[Point, Point]) -> Edge:
     return "long" if sign(dot(own, own) - dot(opposite, opposite)) > 0 else "short"
 
 
+def is_askew(line: tuple[Point, ...]) -> bool:
+    """Whether the seam is one line that is neither level nor upright nor at 45 degrees."""
+    if len(line) != 2:
+        return False
+    across, down = line[1].x - line[0].x, line[1].y - line[0].y
+    return bool(sign(across)) and bool(sign(down)) and across not in (down, -down)
+
+
 def is_slanted(line: tuple[Point, ...]) -> bool:
     """Whether the seam leads aslant, so that points (dog ears) stand out at its ends."""
     return any(start.x != end.x and start.y != end.y for start, end in pairwise(line))

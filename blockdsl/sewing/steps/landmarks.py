@@ -91,6 +91,21 @@ def along(outline: Polygon, line: Sequence[Point]) -> int | None:
     return None
 
 
+def seen_along(part: Ingredient, line: Sequence[Point]) -> str:
+    """The fabric all along the edge that lies along a seam, and along no other edge of the part; else nothing."""
+    outline = part.outline
+    side = None if outline is None else along(outline, line)
+    if outline is None or side is None:
+        return ""
+    return _View(part.picture, outline, [patch.fabric for patch in part.picture]).alone_along(side)
+
+
+def is_longest(outline: Polygon, side: int) -> bool:
+    """Whether no edge of an outline is longer than this one."""
+    lengths = [dot(way, way) for way in (step(start, end) for start, end in edges(outline))]
+    return all(sign(lengths[side] - length) >= 0 for length in lengths)
+
+
 def _is_off(line: Sequence[tuple[float, float]], spot: tuple[float, float]) -> bool:
     """Whether a spot plainly lies beside a line, so that nothing need be worked out exactly."""
     (ax, ay), (bx, by) = line
@@ -178,6 +193,10 @@ class _View:
             self._middles.append(inside.pop() if len(inside) == 1 else "")
             here = at.get(start, set())
             self._corners.append(next(iter(here)) if len(here) == 1 else "")
+
+    def alone_along(self, side: int) -> str:
+        """What is seen along the whole of an edge, and of no other."""
+        return self._edges[side] if self._edges.count(self._edges[side]) == 1 else ""
 
     def told(self, turn: Turn) -> Told:
         """What is seen where after a turn."""
@@ -274,7 +293,18 @@ def _candidates(true: Told, shares: dict[str, int]) -> Iterator[Landmark]:
 
 
 def _holds(landmark: Landmark, told: Told) -> bool:
-    return all(told.get((landmark.kind, place)) == landmark.fabric for place in landmark.places)
+    """Whether the words for a landmark may be said there too.
+
+    An edge and a corner at one place have the same words. At the top, an edge is meant before a corner.
+    """
+    return all(
+        any(told.get((kind, place)) == landmark.fabric for kind in _said_alike(landmark.kind, place))
+        for place in landmark.places
+    )
+
+
+def _said_alike(kind: LandmarkKind, place: Position) -> tuple[LandmarkKind, ...]:
+    return ("edge", "corner") if kind == "corner" or (kind == "edge" and "-" in place) else (kind,)
 
 
 # --- single patches --------------------------------------------------------------------------------

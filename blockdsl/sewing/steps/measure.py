@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from typing import Literal
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root, to_float
 from blockdsl.geometry.polygon import bounding_box, cross, dot, edges, step
 from blockdsl.model import Patch
-from blockdsl.sewing.steps.action import Measure
+from blockdsl.sewing.steps.action import Measure, Position
 from blockdsl.sewing.steps.directions import ORDER, outward, towards
 from blockdsl.sewing.steps.edges import is_rectangle
 from blockdsl.sewing.steps.ends import beyond
@@ -43,8 +44,8 @@ def _length(way: Point) -> Exact:
     return way.y * sign(way.y) if not way.x else square_root(dot(way, way))
 
 
-def measure_of(variant: Variant, seam: Fraction) -> Measure:
-    """What to measure once it is sewn, unfinished."""
+def measure_of(variant: Variant, seam: Fraction, *, is_laid: bool = True) -> Measure:
+    """What to measure once it is sewn, unfinished; `is_laid` says that the words tell how it lies."""
     outline = variant.outline
     if outline is None:
         return Measure((variant.extent[0] + 2 * seam, variant.extent[1] + 2 * seam))
@@ -53,7 +54,7 @@ def measure_of(variant: Variant, seam: Fraction) -> Measure:
         return Measure((width + 2 * seam, height + 2 * seam), points=_points(variant))
     across = _across(outline)
     if across is None:
-        return _edge(outline, seam, variant.picture)
+        return _edge(outline, seam, variant.picture, is_laid=is_laid)
     return Measure(None, length=across + 2 * seam, across=True)
 
 
@@ -75,7 +76,7 @@ def _across(outline: Polygon) -> Exact | None:
     return inside[0] / _length(way) if inside else None
 
 
-def _edge(outline: Polygon, seam: Fraction, picture: Sequence[Patch]) -> Measure:
+def _edge(outline: Polygon, seam: Fraction, picture: Sequence[Patch], *, is_laid: bool) -> Measure:
     """The length of an edge whose place has a name that no other edge has: upright and level ones first, then long.
 
     Beside a curved edge it goes on beyond its corner as far as the curve begins to lead away from it there.
@@ -86,7 +87,10 @@ def _edge(outline: Polygon, seam: Fraction, picture: Sequence[Patch]) -> Measure
     ring = list(edges(outline))
     for number, (start, end) in enumerate(ring):
         named.setdefault(towards(outward(start, end)), []).append(number)
-    for place in ORDER:
+    lengths = [dot(way, way) for way in (step(start, end) for start, end in ring)]
+    named["long"] = [number for number in range(count) if lengths[number] == max(lengths)]
+    places: tuple[Literal["long"] | Position, ...] = ORDER if is_laid else ("long",)
+    for place in places:
         if len(named.get(place, ())) == 1:
             number = named[place][0]
             start, end = ring[number]

@@ -35,9 +35,9 @@ from blockdsl.sewing.steps.action import (
 )
 from blockdsl.sewing.steps.curves import hollow_part
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
-from blockdsl.sewing.steps.edges import edge_kind, is_rectangle, is_slanted
+from blockdsl.sewing.steps.edges import edge_kind, is_askew, is_rectangle, is_slanted
 from blockdsl.sewing.steps.ends import overhang
-from blockdsl.sewing.steps.landmarks import NOTHING, Lying, along, half_turned, lying
+from blockdsl.sewing.steps.landmarks import NOTHING, Lying, along, half_turned, is_longest, lying, seen_along
 from blockdsl.sewing.steps.measure import finished_size, measure_of
 from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.upright import in_whole_numbers, upright
@@ -51,7 +51,9 @@ MOST_BESIDE = 3
 
 def plan_actions(variant: Variant, seam: Fraction) -> tuple[Action, ...]:
     """The actions of a step that joins patches and units, as its picture lies; `seam` is the allowance."""
-    return (*_Planner(variant, seam).plan(), measure_of(variant, seam))
+    planned = tuple(_Planner(variant, seam).plan())
+    is_laid = not any(isinstance(action, Sew) and action.faces for action in planned)
+    return (*planned, measure_of(variant, seam, is_laid=is_laid))
 
 
 def plan_by_hand(variant: Variant, seam: Fraction, *, is_whole: bool) -> tuple[Action, ...]:
@@ -208,6 +210,11 @@ class _Planner:
         if len(stage.parts) == 2 and (placed := self._placed(number, stage, base)):
             yield from placed
             return
+        if askew := self._askew(number, stage, base):
+            yield askew
+            yield Press(self._seams(number, stage))
+            yield Trim()
+            return
         yield from self._laid(stage, base)
         sewn = [self._sewn(number, stage, base, place) for place in others]
         spread = tuple(each.part for each in sewn if spreads(each))
@@ -237,6 +244,23 @@ class _Planner:
             self._dots(seam),
             self._along(stage.parts[base], seam),
         )
+
+    def _askew(self, number: int, stage: Stage, base: int) -> Sew | None:
+        """Two units whose seam lies neither level nor upright nor at 45°: by their fabrics, or by their long edges."""
+        parts = stage.parts
+        if len(parts) != 2 or max(parts) >= self._many or not is_askew(stage.seams[0].line):
+            return None
+        part, ground = (self._variant.ingredients[each] for each in (parts[1 - base], parts[base]))
+        line = stage.seams[0].line
+        if part.step is None or ground.step is None:
+            return None
+        sew = self._sewn(number, stage, base, 1 - base)
+        if not sew.landmarks and not self._lies(parts[base], stage.seams[0]).landmarks:
+            if len(self._variant.stages) > 1:
+                return None  # what is sewn to it later must be known to lie as it does
+            return replace(sew, edge="long") if _by_longest(part, line) and _by_longest(ground, line) else None
+        faces = seen_along(part, line), seen_along(ground, line)
+        return replace(sew, faces=faces, landmarks=()) if all(faces) and faces[0] != faces[1] else None
 
     def _along(self, part: int, seam: StepSeam) -> tuple[int, ...]:
         """The ingredients that lie along a seam in what an earlier stage made, in order from the left or the top."""
@@ -525,6 +549,12 @@ def spreads(sew: Sew) -> bool:
 def _longest(way: Point) -> Exact:
     across, down = way.x * sign(way.x), way.y * sign(way.y)
     return across if sign(across - down) >= 0 else down
+
+
+def _by_longest(part: Ingredient, line: Sequence[Point]) -> bool:
+    """Whether a longest edge of a part lies along a seam."""
+    side = None if part.outline is None else along(part.outline, line)
+    return part.outline is not None and side is not None and is_longest(part.outline, side)
 
 
 def _edge_along(outline: Polygon, line: Sequence[Point]) -> Exact:

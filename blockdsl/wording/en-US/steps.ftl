@@ -123,6 +123,8 @@ many-longer = longest edges
 many-middle = middle edges
 many-shortest = shortest edges
 join-place-alike = Place one { $name } on the other, right sides together, { $edges } even.
+join-sew-facing = Sew the { $first } edge of { $part } to the { $second } edge of { $base }{ $tail }.
+the-other = the other
 join-nest = Nest the seams and pin.
 join-match = Match the seams and pin.
 join-sew-alike = Sew one { $name } to the { $side } edge of the other{ $tail }.
@@ -294,4 +296,5 @@ measure-points = { $count ->
    *[other] { $size }, with { $length } beyond each point
 }
 measure-across = { $length } across
+measure-long = { $length } along its long edge
 measure-along = { $length } along the { $pos } edge

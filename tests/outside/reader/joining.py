@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, Stretch, joined, near, runs, unit
-from tests.outside.reader.landmarks import Test, best, different, edges_at, edges_of
+from tests.outside.reader.landmarks import Test, best, different, edges_at, edges_of, turns_of
 from tests.outside.reader.laying import shown, tests_of
 from tests.outside.reader.nests import NEST, check_nest, nesting
 from tests.outside.reader.table import Item, Refused, Seam, Table
@@ -158,6 +158,45 @@ def sew_to_edge(bench: Bench, found: re.Match[str]) -> None:
     sewn_on(bench, item, bases[0], sewing)
     bench.base = [base.key for base in bases]
     bench.last = {"nest": nest, "how": found["how"]}
+
+
+@reads(
+    r"Sew the (?P<x>[^,]+?) edge of (?P<what>one .+?|the .+?) to the (?P<y>[^,]+?) edge of (?P<base>.+?)"
+    rf"(?:, right sides together)?{NEST}"
+)
+def sew_edge_of_fabric(bench: Bench, found: re.Match[str]) -> None:
+    """The edges that are of one fabric alone, however both lie."""
+    item = bench.one(found["what"])
+    bench.used.add(item.key)
+    base = bench.one(
+        f"the other {found['what'].removeprefix('one ')}" if found["base"] == "the other" else found["base"]
+    )
+    number = bench.next_seam()
+    problems: list[str] = []
+
+    def follow(table: Table) -> Iterator[Table]:
+        on_place, base_place = table.home[item.key], table.home[base.key]
+        on, body = table.bodies[on_place], table.bodies[base_place]
+        ground = body.moved(turns_of(body)[0])
+        for edge in _wholly(ground, found["y"]):
+            ways = [fitted(on, run, edge, laid=False) for run in _wholly(on, found["x"])]
+            check = as_said(nesting(found["nest"]))
+            for whole, stretches in tried((way for way in ways if way), ground, number, edge, check, problems):
+                after = merged(table, on_place, base_place, whole, Seam(number, tuple(stretches)))
+                yield replace(after, laid=after.laid - {base_place})
+
+    try:
+        bench.follow(follow, "those edges do not fit")
+    except Refused as refused:
+        raise Refused(problems[0] if problems else str(refused)) from None
+    bench.used.add(base.key)
+    bench.note_joint(item.key, base.key)
+    bench.base = [base.key]
+
+
+def _wholly(cloth: Cloth, fabric: str) -> list[Run]:
+    """The edges along which nothing but one fabric lies."""
+    return [run for run in runs(cloth) if not run.curve and all(fabric in edge.tags for edge in run.edges)]
 
 
 @reads(

@@ -8,7 +8,7 @@ from math import tan
 
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Run, dot, near, runs
-from tests.outside.reader.landmarks import edges_at, has_points, inner_angles, turns_of
+from tests.outside.reader.landmarks import edges_at, edges_of, has_points, inner_angles, turns_of
 from tests.outside.reader.sentences import SIZE
 from tests.outside.reader.stock import value
 from tests.outside.reader.table import Refused, Table
@@ -97,14 +97,14 @@ def widths(cloth: Cloth) -> list[float]:
     return found
 
 
-@reads(rf"☐ (?P<about>about )?(?P<d>{LENGTH}) (?:in|cm) along (?:the|its) (?P<pos>{PLACE}) edge")
+@reads(rf"☐ (?P<about>about )?(?P<d>{LENGTH}) (?:in|cm) along (?:the|its) (?P<pos>{PLACE}|long) edge")
 def along_edge(bench: Bench, found: re.Match[str]) -> None:
     said = float(length(found["d"]))
     room = EIGHTH if found["about"] else HAIR
 
     def follow(table: Table) -> Iterator[Table]:
         for cloth in table.bodies.values():
-            edges = edges_at(cloth, found["pos"])
+            edges = edges_of(cloth, "long edge") if found["pos"] == "long" else edges_at(cloth, found["pos"])
             lengths = [raw_length(cloth, run, bench.stock.seam) for run in edges]
             if not any(abs(size - said) < room for size in lengths):
                 raise Refused(f"that edge measures {', '.join(f'{size:.4g}' for size in lengths)}")
