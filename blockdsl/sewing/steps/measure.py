@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Literal
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root, to_float
+from blockdsl.geometry.arc import reach
 from blockdsl.geometry.polygon import bounding_box, cross, dot, edges, step
 from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Measure, Position
@@ -22,9 +23,20 @@ _FINE = 64
 def finished_size(variant: Variant) -> tuple[Exact, Exact]:
     """Its sides, width first as it lies; of what is no rectangle those of the box round it."""
     outline = variant.outline
+    if any(patch.curved for patch in variant.picture):
+        return _curved_size(variant.picture)
     if outline is None or variant.is_rectangle or not is_rectangle(outline):
         return variant.extent
     return _sides(outline)
+
+
+def _curved_size(picture: Sequence[Patch]) -> tuple[Exact, Exact]:
+    """Width and height of the box round patches some of which have arcs: these bulge beyond their chords."""
+    outlines = [patch.curved or patch.outline for patch in picture]
+    ways = Point(Fraction(1), Fraction(0)), Point(Fraction(0), Fraction(1))
+    across, down = ([reach(outline, way) for outline in outlines] for way in ways)
+    width = max(high for _, high in across) - min(low for low, _ in across)
+    return width, max(high for _, high in down) - min(low for low, _ in down)
 
 
 def _sides(outline: Polygon) -> tuple[Exact, Exact]:
@@ -52,7 +64,7 @@ def measure_of(variant: Variant, seam: Fraction, *, is_laid: bool = True) -> Mea
     if is_rectangle(outline):
         width, height = finished_size(variant)
         return Measure((width + 2 * seam, height + 2 * seam), points=_points(variant))
-    across = _across(outline)
+    across = None if any(patch.curved for patch in variant.picture) else _across(outline)
     if across is None:
         return _edge(outline, seam, variant.picture, is_laid=is_laid)
     return Measure(None, length=across + 2 * seam, across=True)

@@ -175,10 +175,10 @@ def edges_of(cloth: Cloth, kind: str) -> list[Run]:
 
 
 def inner_angles(cloth: Cloth) -> list[tuple[complex, float]]:
-    """The corners of an outline with the angle inside each."""
+    """The corners of an outline with the angle inside each; a curve leads on as its first short line does."""
     all_runs = runs(cloth)
     return [
-        (run.a, phase((all_runs[place - 1].a - all_runs[place - 1].b) / (run.b - run.a)) % (2 * pi))
+        (run.a, phase(-all_runs[place - 1].edges[-1].along / run.edges[0].along) % (2 * pi))
         for place, run in enumerate(all_runs)
     ]
 
