@@ -16,15 +16,18 @@ from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Applique, Filling, Patch, UnitPlace
-from blockdsl.shapes import SHAPES
+from blockdsl.shapes import SHAPES, half, half_rectangle, square
 from blockdsl.shapes.fields import MOST_PATCHES as MOST_IN_A_FIELD
 from blockdsl.shapes.outlines import box
-from blockdsl.shapes.shape import FORMER_NAMES
+from blockdsl.shapes.shape import FORMER_NAMES, TRADE_WORDS
 from blockdsl.shapes.words import WordReader
-from blockdsl.syntax import ast, trade_words
+from blockdsl.syntax import ast
 from blockdsl.syntax.read import renamed_help
 
 MOST_GUESSES = 100
+HALF, OBLONG = half.SHAPE.name, half_rectangle.SHAPE.name
+HALF_BACK = f"{HALF}\\"
+"""The half whose line slants the other way, `a\\b`, until it is laid: then it is a half that is mirrored."""
 ZERO = Fraction(0)
 
 
@@ -236,7 +239,7 @@ class Placer:
         if not all([self._fabric(cell.left), self._fabric(cell.right)]):
             return None
         # The back slash is the mirror image of the slash: the left word stays on the left.
-        return Filling("half" if cell.slope == "/" else "half\\", (cell.left.text, cell.right.text))
+        return Filling(HALF if cell.slope == "/" else HALF_BACK, (cell.left.text, cell.right.text))
 
     def _filling(self, call: ast.ShapeCall) -> Filling | None:
         shape = SHAPES.get(call.shape.text)
@@ -244,7 +247,7 @@ class Placer:
             self._once("word-renamed", call.shape.span, word=call.shape.text, now=now, help=renamed_help(now))
             shape = SHAPES[now]
         if shape is None:
-            near = trade_words.SHAPES.get(call.shape.text.lower()) or nearest_word(call.shape.text, SHAPES)
+            near = TRADE_WORDS.get(call.shape.text.lower()) or nearest_word(call.shape.text, SHAPES)
             help_text = f"did you mean `{near}`?" if near else f"the shapes are {', '.join(SHAPES)}"
             self._once("shape-unknown", call.shape.span, name=call.shape.text, help=help_text)
             return None
@@ -407,27 +410,27 @@ def _squares_along(count: Fraction, length: Fraction) -> tuple[Fraction, ...]:
 
 def _half_rectangle(filling: Filling) -> str:
     """How to write the same two triangles in a box that is no square, for those of a half-square; else nothing."""
-    if filling.shape not in ("half", "half\\"):
+    if filling.shape not in (HALF, HALF_BACK):
         return ""
     left, right = filling.fabrics
-    return f"(half-rectangle {left} {right})" if filling.shape == "half" else f"(half-rectangle {right} {left})~"
+    return f"({OBLONG} {left} {right})" if filling.shape == HALF else f"({OBLONG} {right} {left})~"
 
 
 def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
     width, height = natural
     symmetry_here, plain = symmetry, filling
-    if filling.shape == "half\\":
+    if filling.shape == HALF_BACK:
         # `a\b` is `b/a` mirrored left for right: the mirror image keeps a on the left.
-        plain = Filling("half", (filling.fabrics[1], filling.fabrics[0]))
+        plain = Filling(HALF, (filling.fabrics[1], filling.fabrics[0]))
         symmetry_here = from_turns("~").then(symmetry)
         width, height = symmetry_here.inverse.turned_extent(*symmetry.turned_extent(width, height))
-    if plain.shape == "half-rectangle" and width == height:
+    if plain.shape == OBLONG and width == height:
         # In a square it is the usual half, by whatever name, and can be made as one.
-        plain = replace(plain, shape="half")
+        plain = replace(plain, shape=HALF)
     patches = _shape_patches(plain, width, height)
     if symmetry_here != IDENTITY:
         patches = tuple(patch.turned(symmetry_here, width, height) for patch in patches)
-    if plain.shape == "square":
+    if plain.shape == square.SHAPE.name:
         return Layout(patches, ())
     return Layout(patches, (UnitPlace(name, plain, ZERO, ZERO, width, height, symmetry_here, 0, len(patches)),))
 

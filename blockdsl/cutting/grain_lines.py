@@ -11,12 +11,7 @@ from blockdsl.geometry.symmetry import IDENTITY
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing import Making, UnitClass
 from blockdsl.sewing.methods import FOUNDATION, PATCH_BY_PATCH
-
-_UPRIGHT_SHAPES = {"strip set": ("rails", "checker")}
-"""Ways of making in which the print stays as the unit is drawn, and for which shapes.
-
-On papers it does where the seams run along the unit's sides, since a piece is laid with an edge along its seam.
-"""
+from blockdsl.shapes import SHAPES
 
 
 def report_grains(design: BlockDesign, lettered: Lettered, problems: Problems) -> None:
@@ -67,8 +62,8 @@ def _stays_upright(unit: UnitClass, fabric: str, making: Making) -> bool:
             for seam in (sewn.seam for section in plan.sections for sewn in section.patches
                          if plan.group.picture[sewn.index].fabric == fabric)
         )  # fmt: skip
-    shapes = _UPRIGHT_SHAPES.get(unit.method, ())
-    return unit.group.filling is not None and unit.group.filling.shape in shapes
+    filling = unit.group.filling
+    return filling is not None and unit.method in SHAPES[filling.shape].upright_in
 
 
 def _said_at(choices: Sequence[Choice], unit: UnitClass) -> Span | None:

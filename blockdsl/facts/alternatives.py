@@ -13,21 +13,11 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing import UnitClass, plan_making
-from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, methods_for
-from blockdsl.shapes.star45 import POINTS
+from blockdsl.sewing.methods import CUT_PATCHES, METHODS, OVER_PAPERS, STRIPS, methods_for
+from blockdsl.sewing.strips import seams_of_strip_sets
 
 MOST_PATCHES = 400
 """All copies of a unit together; of more no ways are compared."""
-
-_IN_A_BATCH: dict[tuple[str, str], tuple[int, int]] = {
-    ("two at a time", "half"): (2, 2),
-    ("two at a time", "hourglass"): (4, 2),
-    ("two at a time", "quarters"): (8, 4),
-    ("two at a time", "split"): (6, 4),
-    ("four at a time", "geese"): (6, 4),
-    ("eight at a time", "half"): (4, 8),
-}
-"""(seams, units) of one batch: two along each line that is drawn, counted in the steps of the methods."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,18 +103,13 @@ def _alternative(alone: BlockDesign, unit: UnitClass, letters: Sequence[str], me
 
 def _seams(method: str, shape: str | None, unit: UnitClass, spare: int, cuts: Sequence[Cut]) -> int:
     """One seam joins two patches, whatever the order; batches sew several units' seams as one."""
-    patches = len(unit.group.picture)
-    batch = _IN_A_BATCH.get((method, shape or ""))
-    if batch is not None:
-        seams, each = batch
-        return -(-(unit.count + spare) // each) * seams
-    if method == "strip set" and unit.group.filling is not None:
-        strips = sum(cut.count for cut in cuts if cut.piece == "strip")
-        if shape == "star45":
-            rows = int(unit.group.filling.numbers[0])
-            # Strips to sets, segments to points, points to a star, and its ground set in.
-            return strips - strips // rows + unit.count * (POINTS * (rows - 1) + POINTS - 1 + POINTS)
-        rows, across = (int(n) for n in unit.group.filling.numbers) if shape == "checker" else (1, patches)
-        sets = -(-strips // across)
-        return strips - sets + (rows - 1) * unit.count
+    patches, filling = len(unit.group.picture), unit.group.filling
+    if filling is not None and shape is not None and shape in METHODS[method]:
+        if method == STRIPS:
+            return seams_of_strip_sets(
+                filling, patches, sum(cut.count for cut in cuts if cut.piece == "strip"), unit.count
+            )
+        recipe = METHODS[method][shape](filling, unit.group.width, unit.group.height, Fraction(0))
+        if recipe.seams:
+            return -(-(unit.count + spare) // (recipe.alike + recipe.mirrored)) * recipe.seams
     return (patches - 1) * unit.count

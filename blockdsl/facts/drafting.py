@@ -17,6 +17,7 @@ from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
 from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.geometry import Exact, Surd
 from blockdsl.geometry.number import write_exact
+from blockdsl.shapes import SHAPES
 
 MOST_SQUARES: Final = 64
 """A grid of more squares across is drawn by nobody."""
@@ -33,18 +34,6 @@ FRIENDLY: Final[dict[RulerUnit, tuple[Fraction, Fraction]]] = {
 (3/4 in, 2 cm): our own bounds for a beginner."""
 _FAMILIES: Final = {1: "four-patch", 3: "nine-patch", 9: "nine-patch", 5: "five-patch", 7: "seven-patch"}
 """Families by the odd part of the number of squares: halving a square keeps the family (common practice, no source)."""
-_OF_SHAPES: Final = {
-    "log": "rounds",
-    "courthouse": "rounds",
-    "pineapple": "rounds",
-    "star45": "eight-point star",
-    "hexagons": "one-patch of hexagons",
-    "triangles60": "one-patch of 60° triangles",
-    "tumblers": "one-patch of tumblers",
-    "curve": "curved",
-    "fan": "curved",
-}
-"""Families of blocks that are one shape all over."""
 MOST_LINES: Final = 17
 """More lines across than this, and uneven ones, are drawn by nobody."""
 Kind = Literal["squares", "eight-point", "sixty degrees", "none"]
@@ -141,7 +130,7 @@ def named_family(block: BlockFacts, kind: Kind) -> str | None:
     if len(block.columns) == len(block.heights) == 1:
         shape = block.units[0].shape if len(block.units) == 1 else ""
         by_kind = {"eight-point": "eight-point design", "sixty degrees": "60° design"}
-        return _OF_SHAPES.get(shape) or by_kind.get(kind, "one-patch")
+        return (SHAPES[shape].family if shape in SHAPES else "") or by_kind.get(kind, "one-patch")
     across, down = block.grid
     if across != down or block.cell is None:
         return None

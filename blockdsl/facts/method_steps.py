@@ -11,14 +11,13 @@ from blockdsl.facts.technique_example import corners_of, counts_of, dark_roles, 
 from blockdsl.geometry import Exact, Polygon, sign
 from blockdsl.sewing.method_steps import METHOD_STEPS, MethodPiece, MethodStep, MethodUnit
 from blockdsl.sewing.techniques import LESSONS, Measures, Topic
+from blockdsl.shapes import SHAPES, geese, snowball, split
 
 _SHARES: Final[Mapping[tuple[str, str], Mapping[int, int]]] = {
-    ("two at a time", "split"): {0: 2},
-    ("four at a time", "geese"): {1: 2, 2: 2},
+    ("two at a time", split.SHAPE.name): {0: 2},
+    ("four at a time", geese.SHAPE.name): {1: 2, 2: 2},
 }
 """How many pieces of a role a batch takes, where it is not one."""
-_HANDED: Final = {"quarters": (0, 1), "split": (1, 2), "geese": (1, 2), "diamond": (1, 2)}
-"""Roles that lie clockwise about the middle in the shape as it is drawn."""
 
 
 def method_step(
@@ -67,7 +66,7 @@ def _pieces(unit: UnitFacts, topic: Topic, cuts: Sequence[CutFacts]) -> dict[int
         cut = _line_of(patch, cuts)
         sides = cut.cut[:1] if cut.piece == "square" else cut.cut
         piece = MethodPiece(cut.label, cut.fabric, cut.piece, sides, shares.get(role, 1))
-        if role in pieces and unit.shape == "snowball":
+        if role in pieces and unit.shape == snowball.SHAPE.name:
             piece = MethodPiece(cut.label, cut.fabric, cut.piece, sides, pieces[role].count + 1)
         pieces[role] = piece
     return pieces
@@ -88,7 +87,7 @@ def _batches(pieces: Mapping[int, MethodPiece], cuts: Sequence[CutFacts]) -> int
 
 def _is_drawn(unit: UnitFacts, topic: Topic) -> bool:
     """Whether the unit lies as its shape is drawn, and not mirrored: two of its roles go round its middle clockwise."""
-    roles = _HANDED.get(unit.shape)
+    roles = SHAPES[unit.shape].turning or None
     if roles is None:
         return True
     middle = unit.finished[0] / 2, unit.finished[1] / 2

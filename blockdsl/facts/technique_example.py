@@ -9,16 +9,18 @@ from fractions import Fraction
 from blockdsl.analysis.settings import MOST
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
-from blockdsl.facts.technique_sample import LETTERS, Sample, cut_of, told_cut, work_out
+from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.geometry import Exact
-from blockdsl.geometry.polygon import bounding_box
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.techniques import Measures, Topic
+from blockdsl.shapes import SHAPES, checker, square
+from blockdsl.shapes.outlines import LETTERS
+from blockdsl.shapes.shape import DrawnUnit
 
 Ruler = tuple[RulerUnit, Fraction, Fraction]
 """Unit, seam allowance, the ruler's measure."""
 
-PLAIN = "square"
+PLAIN = square.SHAPE.name
 """The topic for patches that make no shape of the language."""
 
 _NEUTRAL = (
@@ -27,7 +29,6 @@ _NEUTRAL = (
     FabricFacts("second light", "Second light fabric", "#f3efe6", "light", 3),
     FabricFacts("second dark", "Second dark fabric", "#b3aa98", "dark", 4),
 )
-_CORNERS = ("tl", "tr", "br", "bl")
 _MOST_TRIMS = 16
 _MOST_ROLES = 6
 _MOST_PATCHES = 36  # a unit of more patches is too fine to be drawn step by step
@@ -36,9 +37,9 @@ _MOST_PATCHES = 36  # a unit of more patches is too fine to be drawn step by ste
 def showable(unit: UnitFacts) -> bool:
     """Whether the steps can be told for this very unit."""
     strips = counts_of(unit.shape, unit.picture)
-    if strips and strips[unit.shape == "checker"] < 2:
+    if strips and strips[unit.shape == checker.SHAPE.name] < 2:
         return False  # nothing is sewn to a single strip
-    counts = len(unit.picture) <= (_MOST_PATCHES if unit.shape == "checker" else len(LETTERS))
+    counts = len(unit.picture) <= (_MOST_PATCHES if unit.shape == checker.SHAPE.name else len(LETTERS))
     return counts and all(isinstance(side, Fraction) for side in unit.finished)
 
 
@@ -134,35 +135,18 @@ def _written(topic: Topic, unit: UnitFacts) -> str:
     """The unit's shape with a letter for each role, its numbers and corners found in its picture."""
     picture = unit.picture
     fabrics = {_role(topic, place): patch.fabric for place, patch in enumerate(picture)}
-    match topic.shape:
-        case "rails" | "bars":
-            return " ".join([topic.shape, *LETTERS[: len(picture)]])
-        case "checker":
-            down, across = counts_of("checker", picture)
-            return f"checker {down} x {across} a b"
-        case "geese" if fabrics.get(2) != fabrics.get(1):
-            return f"{topic.writes} c"
-        case "diamond" if len({fabrics[role] for role in (1, 2, 3, 4)}) > 1:
-            return f"{topic.writes} c d e"
-        case "snowball":
-            first = bounding_box(picture[1].outline)
-            share = (first[2] - first[0]) / unit.finished[0]
-            return f"{topic.writes} at {' '.join(corners_of('snowball', picture))} cut {share}"
+    own = SHAPES[topic.shape].written_as
+    if own is not None:
+        outlines = [patch.outline for patch in picture]
+        return own(DrawnUnit(outlines, fabrics, unit.finished[0], topic.writes))
     radius = _radius(picture)
     return f"{topic.writes} radius {radius / unit.finished[0]}" if radius else topic.writes
 
 
 def counts_of(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
     """Strips of a set, (rows, columns) of a checkerboard; strips side by side are told by a second number."""
-    match shape:
-        case "rails":
-            return (len(picture),)
-        case "bars":
-            return (len(picture), 1)
-        case "checker":
-            rows = len({bounding_box(patch.outline)[1] for patch in picture})
-            return rows, len(picture) // rows
-    return ()
+    counts = SHAPES[shape].counts if shape in SHAPES else None
+    return counts([patch.outline for patch in picture]) if counts else ()
 
 
 def _radius(picture: Sequence[PlacedPatch]) -> Exact | None:
@@ -173,17 +157,5 @@ def _radius(picture: Sequence[PlacedPatch]) -> Exact | None:
 
 def corners_of(shape: str, picture: Sequence[PlacedPatch]) -> tuple[str, ...]:
     """Which corners of the unit have a patch of their own, clockwise from the upper left."""
-    match shape:
-        case "geese":
-            return ("tl", "tr")
-        case "diamond":
-            return _CORNERS
-        case "half":
-            return ("br",)
-        case "snowball":
-            found = set()
-            for patch in picture[1:]:
-                left, top, _, _ = bounding_box(patch.outline)
-                found.add(("t" if top == 0 else "b") + ("l" if left == 0 else "r"))
-            return tuple(place for place in _CORNERS if place in found)
-    return ()
+    corners = SHAPES[shape].corners if shape in SHAPES else None
+    return corners([patch.outline for patch in picture]) if corners else ()

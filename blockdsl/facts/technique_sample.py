@@ -12,8 +12,8 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, RulerUnit
 from blockdsl.facts.collect import collect_block
 from blockdsl.sewing.methods import METHODS
+from blockdsl.shapes.outlines import LETTERS
 
-LETTERS = "abcdefghijklmnopqrstuvwxyz"
 _SHADES = ("#f4f1ea", "#3a4750")
 
 

@@ -19,6 +19,7 @@ from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model.language import Language, usual_language
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 from blockdsl.sewing.techniques import LESSONS, Topic
+from blockdsl.shapes import SHAPES
 
 USUAL: dict[str, tuple[Fraction, Fraction]] = {
     "in": (Fraction(1, 4), Fraction(1, 8)),
@@ -30,14 +31,10 @@ OVERSIZED: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
 """What units come out larger by when their pieces are cut oversized (common practice, no source)."""
 
 
-TAUGHT_BY = {"fan": "curve", "courthouse": "log"}
-"""Shapes whose seams are taught by another one's topic."""
-
-
 def topic_shape(method: str, shape: str) -> str:
     """The topic that teaches a shape made by a method; the plain one for whatever has no page of its own."""
     topics = LESSONS[method].topics
-    shape = TAUGHT_BY.get(shape, shape)
+    shape = (SHAPES[shape].taught_as if shape in SHAPES else "") or shape
     return shape if shape in topics else next(iter(topics))
 
 

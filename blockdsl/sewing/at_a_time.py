@@ -14,6 +14,7 @@ from blockdsl.geometry import Exact
 from blockdsl.model import Filling
 from blockdsl.sewing.outlines import half_square_triangle, quarter_square_triangle
 from blockdsl.sewing.recipe import CutAs, Part, Recipe
+from blockdsl.shapes import geese, half, hourglass, quarters, split
 
 
 def _squares(fabrics: Sequence[str], large: Exact, cut_as: CutAs, first_role: int = 0) -> tuple[Part, ...]:
@@ -27,17 +28,17 @@ def _squares(fabrics: Sequence[str], large: Exact, cut_as: CutAs, first_role: in
 
 def _half_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """A square of each fabric, sewn on both sides of one corner-to-corner line: two units."""
-    return Recipe(_squares(filling.fabrics, width + trim, "half square"), alike=2, trimmed=True)
+    return Recipe(_squares(filling.fabrics, width + trim, "half square"), alike=2, seams=2, trimmed=True)
 
 
 def _half_eight(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """A square of each fabric, sewn on both sides of both diagonals, cut into eight."""
-    return Recipe(_squares(filling.fabrics, width + trim, "doubled half square"), alike=8, trimmed=True)
+    return Recipe(_squares(filling.fabrics, width + trim, "doubled half square"), alike=8, seams=4, trimmed=True)
 
 
 def _hourglass_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """Two half-square units of the same pair, crossed: two hourglasses."""
-    return Recipe(_squares(filling.fabrics, width + trim, "quarter square"), alike=2, trimmed=True)
+    return Recipe(_squares(filling.fabrics, width + trim, "quarter square"), alike=2, seams=4, trimmed=True)
 
 
 def _quarters_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
@@ -45,7 +46,7 @@ def _quarters_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction
 
     Each pair of squares gives two half-square units, each crossing of two gives two units: four in all.
     """
-    return Recipe(_squares(filling.fabrics, width + trim, "quarter square"), alike=2, mirrored=2, trimmed=True)
+    return Recipe(_squares(filling.fabrics, width + trim, "quarter square"), alike=2, mirrored=2, seams=8, trimmed=True)
 
 
 def _split_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
@@ -53,7 +54,7 @@ def _split_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -
     large, right, bottom = filling.fabrics
     small = _squares((right, bottom), width + trim, "quarter square", first_role=1)
     whole = Part(large, half_square_triangle(width + trim), "half square", 2, role=0)
-    return Recipe((whole, *small), alike=2, mirrored=2, trimmed=True)
+    return Recipe((whole, *small), alike=2, mirrored=2, seams=6, trimmed=True)
 
 
 def _geese_four(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
@@ -64,14 +65,19 @@ def _geese_four(filling: Filling, width: Exact, height: Exact, trim: Fraction) -
     by twice that in width.
     """
     goose, left, right = filling.fabrics
-    geese = Part(goose, quarter_square_triangle(width + 2 * trim), "quarter square", 1, role=1)
+    goose_squares = Part(goose, quarter_square_triangle(width + 2 * trim), "quarter square", 1, role=1)
     sky = half_square_triangle(height + trim)
     if left == right:
-        return Recipe((geese, Part(left, sky, "half square", 4, role=0)), alike=4, trimmed=True)
+        return Recipe((goose_squares, Part(left, sky, "half square", 4, role=0)), alike=4, seams=6, trimmed=True)
     skies = (Part(left, sky, "half square", 2, role=0), Part(right, sky, "half square", 2, role=2))
-    return Recipe((geese, *skies), alike=2, mirrored=2, trimmed=True)
+    return Recipe((goose_squares, *skies), alike=2, mirrored=2, seams=6, trimmed=True)
 
 
-TWO = {"half": _half_two, "hourglass": _hourglass_two, "quarters": _quarters_two, "split": _split_two}
-FOUR = {"geese": _geese_four}
-EIGHT = {"half": _half_eight}
+TWO = {
+    half.SHAPE.name: _half_two,
+    hourglass.SHAPE.name: _hourglass_two,
+    quarters.SHAPE.name: _quarters_two,
+    split.SHAPE.name: _split_two,
+}
+FOUR = {geese.SHAPE.name: _geese_four}
+EIGHT = {half.SHAPE.name: _half_eight}

@@ -10,6 +10,7 @@ from blockdsl.geometry import Exact
 from blockdsl.model import Filling
 from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
+from blockdsl.shapes import diamond, geese, half, snowball
 
 
 def _recipe(
@@ -53,4 +54,9 @@ def _diamond(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> R
     return _recipe((centre, 2), (width, height), tuple(zip(corners, (0, 1, 3, 4), strict=True)), width / 2, trim)
 
 
-STITCH_AND_FLIP = {"geese": _geese, "half": _half, "snowball": _snowball, "diamond": _diamond}
+STITCH_AND_FLIP = {
+    geese.SHAPE.name: _geese,
+    half.SHAPE.name: _half,
+    snowball.SHAPE.name: _snowball,
+    diamond.SHAPE.name: _diamond,
+}

@@ -16,6 +16,7 @@ from blockdsl.sewing.foundation.choose import plan_foundations, without_what_pap
 from blockdsl.sewing.foundation.plan import FoundationPlan, letter_on
 from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, PATCH_BY_PATCH, STRIPS
 from blockdsl.sewing.over_papers import choose_over_papers
+from blockdsl.sewing.strips import is_star
 from blockdsl.shapes import SHAPES
 
 Span = tuple[int, int]
@@ -52,11 +53,7 @@ class Making:
     @property
     def from_slanted_strips(self) -> frozenset[int]:
         """The patches of stars whose points come out of strip sets cut at 45°, by their place in the block's list."""
-        stars = (
-            unit.group
-            for unit in self.units
-            if unit.method == STRIPS and unit.group.filling is not None and unit.group.filling.shape == "star45"
-        )
+        stars = (unit.group for unit in self.units if unit.method == STRIPS and is_star(unit.group.filling))
         places = (place for star in stars for place in star.places)
         return frozenset(patch for place in places for patch in range(place.first, place.stop))
 

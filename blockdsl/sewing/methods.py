@@ -43,7 +43,7 @@ def makes(method: str, filling: Filling) -> bool:
     """Whether a method can make this very shape: a star of single diamonds has no rows to sew as strips."""
     if method in FOR_ALL:
         return True
-    is_single = filling.shape == "star45" and filling.numbers[0] == 1
+    is_single = strips.is_star(filling) and filling.numbers[0] == 1
     return filling.shape in METHODS[method] and not is_single
 
 

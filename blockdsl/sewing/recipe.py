@@ -41,10 +41,14 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Recipe:
-    """One making: the parts, and how many units come out alike and how many as mirror images."""
+    """One making: the parts, how many units come out alike and how many as mirror images, and the seams it takes.
+
+    `seams` is none where each unit is sewn by itself, one seam for each patch that is joined.
+    """
 
     parts: tuple[Part, ...]
     alike: int
     mirrored: int = 0
+    seams: int = 0
     trimmed: bool = False
     """Whether units are cut large and trimmed when the block says `trim`."""

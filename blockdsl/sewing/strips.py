@@ -11,7 +11,7 @@ from blockdsl.geometry import Exact
 from blockdsl.model import Filling
 from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
-from blockdsl.shapes import SHAPES
+from blockdsl.shapes import bars, checker, rails, star45
 from blockdsl.shapes.star45 import POINTS
 
 
@@ -60,7 +60,7 @@ def _star45(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> R
     """
     *points, ground, corners = filling.fabrics
     rows = int(filling.numbers[0])
-    patches = SHAPES["star45"].draw(filling, width, height)
+    patches = star45.SHAPE.draw(filling, width, height)
     level = patches[POINTS // 4 * rows * rows][1]  # in the third point one edge of each diamond lies level
     sets = tuple(
         replace(part, cut_as="slanted strip", patch=level, role=row * rows + part.role)
@@ -78,7 +78,12 @@ def _row_of(points: Sequence[str], row: int, rows: int) -> tuple[str, ...]:
     return tuple(points[(row + place) % len(points)] for place in range(rows))
 
 
-STRIP_SET = {"rails": _rails, "bars": _bars, "checker": _checker, "star45": _star45}
+STRIP_SET = {
+    rails.SHAPE.name: _rails,
+    bars.SHAPE.name: _bars,
+    checker.SHAPE.name: _checker,
+    star45.SHAPE.name: _star45,
+}
 
 
 def steps_before(filling: Filling) -> int:
@@ -86,9 +91,25 @@ def steps_before(filling: Filling) -> int:
 
     Of a checkerboard one for each kind of set; of a star the same, then large diamonds, pairs, quarters and halves.
     """
-    if filling.shape == "star45":
+    if is_star(filling):
         return int(filling.numbers[0]) + 4
-    if filling.shape != "checker":
+    if filling.shape != checker.SHAPE.name:
         return 0
     down, across = (int(number) for number in filling.numbers)
     return 0 if down == 1 else 1 + across % 2
+
+
+def is_star(filling: Filling | None) -> bool:
+    """Whether it is the eight-point star, whose points come out of strip sets that are cut at 45°."""
+    return filling is not None and filling.shape == star45.SHAPE.name
+
+
+def seams_of_strip_sets(filling: Filling, patches: int, strips: int, count: int) -> int:
+    """How many seams `count` units of `patches` patches take whose sets have so many `strips` in all."""
+    if is_star(filling):
+        rows = int(filling.numbers[0])
+        # Strips to sets, segments to points, points to a star, and its ground set in.
+        return strips - strips // rows + count * (POINTS * (rows - 1) + POINTS - 1 + POINTS)
+    rows, across = (int(n) for n in filling.numbers) if filling.shape == checker.SHAPE.name else (1, patches)
+    sets = -(-strips // across)
+    return strips - sets + (rows - 1) * count

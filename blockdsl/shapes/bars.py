@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from blockdsl.geometry import Exact
+from collections.abc import Sequence
+
+from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
-from blockdsl.shapes.outlines import box
-from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.outlines import LETTERS, box
+from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 
@@ -20,4 +22,22 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return tuple((fabric, box(step * i, zero, step * (i + 1), height)) for i, fabric in enumerate(filling.fabrics))
 
 
-SHAPE = Shape("bars", "bars LEFT … RIGHT", "bar unit", "equal strips, side by side", None, _read, _draw)
+def _counts(outlines: Sequence[Polygon]) -> tuple[int, ...]:
+    return len(outlines), 1
+
+
+def _written_as(unit: DrawnUnit) -> str:
+    return " ".join(["bars", *LETTERS[: len(unit.outlines)]])
+
+
+SHAPE = Shape(
+    "bars",
+    "bars LEFT … RIGHT",
+    "bar unit",
+    "equal strips, side by side",
+    None,
+    _read,
+    _draw,
+    counts=_counts,
+    written_as=_written_as,
+)

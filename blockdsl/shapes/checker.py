@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.geometry import Exact
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import box
-from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 MOST = 200
@@ -37,6 +39,16 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     )
 
 
+def _counts(outlines: Sequence[Polygon]) -> tuple[int, ...]:
+    rows = len({bounding_box(outline)[1] for outline in outlines})
+    return rows, len(outlines) // rows
+
+
+def _written_as(unit: DrawnUnit) -> str:
+    rows, columns = _counts(unit.outlines)
+    return f"checker {rows} x {columns} a b"
+
+
 SHAPE = Shape(
     "checker",
     "checker ROWS x COLUMNS FIRST SECOND",
@@ -45,4 +57,8 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
+    also_called=("four-patch", "nine-patch"),
+    upright_in=("strip set",),
+    counts=_counts,
+    written_as=_written_as,
 )

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from blockdsl.geometry import Exact
 from blockdsl.model import Filling
+from blockdsl.shapes import log
 from blockdsl.shapes.rounds import Log, Side, draw_logs, in_turn, proportion, read_width, rounds_of
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -56,4 +57,7 @@ SHAPE = Shape(
     _draw,
     proportion_of=lambda filling: proportion(_logs(filling)),
     rounds=lambda filling: rounds_of(filling, len(IN_PAIRS), at_a_time=2),
+    middle=0,
+    family="rounds",
+    taught_as=log.SHAPE.name,
 )

@@ -74,4 +74,5 @@ SHAPE = Shape(
     count=_count,
     measured=_measured,
     parts=_parts,
+    also_called=("tumbling-blocks",),
 )

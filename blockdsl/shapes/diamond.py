@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.geometry import Exact
+from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
-from blockdsl.shapes.outlines import outline
-from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.outlines import CORNER_NAMES, outline
+from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 CORNERS = 4
@@ -37,6 +38,15 @@ def draw_diamond(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, 
     )
 
 
+def _corners(_outlines: Sequence[Polygon]) -> tuple[str, ...]:
+    return CORNER_NAMES
+
+
+def _written_as(unit: DrawnUnit) -> str:
+    corners = {unit.fabrics[role] for role in (1, 2, 3, 4)}
+    return unit.writes if len(corners) == 1 else f"{unit.writes} c d e"
+
+
 SHAPE = Shape(
     "diamond",
     "diamond CENTRE on CORNERS, or diamond CENTRE on TOP-LEFT TOP-RIGHT BOTTOM-RIGHT BOTTOM-LEFT",
@@ -45,4 +55,9 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     draw_diamond,
+    also_called=("square-in-a-square",),
+    middle=2,
+    turning=(1, 2),
+    corners=_corners,
+    written_as=_written_as,
 )

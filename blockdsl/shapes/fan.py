@@ -8,6 +8,7 @@ from typing import Final
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import TWELFTHS, Bend, Curved, cosine, sine
 from blockdsl.model import Filling
+from blockdsl.shapes import curve
 from blockdsl.shapes.curve import quarter_circle, surround
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -98,4 +99,7 @@ SHAPE = Shape(
     _read,
     _draw,
     bend=_bend,
+    middle=1,
+    family="curved",
+    taught_as=curve.SHAPE.name,
 )

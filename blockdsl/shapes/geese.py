@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.geometry import Exact
+from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import outline
-from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 
@@ -29,6 +30,14 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     )
 
 
+def _corners(_outlines: Sequence[Polygon]) -> tuple[str, ...]:
+    return ("tl", "tr")
+
+
+def _written_as(unit: DrawnUnit) -> str:
+    return unit.writes if unit.fabrics.get(2) == unit.fabrics.get(1) else f"{unit.writes} c"
+
+
 SHAPE = Shape(
     "geese",
     "geese GOOSE on SKY [RIGHT-SKY]",
@@ -37,4 +46,9 @@ SHAPE = Shape(
     Fraction(2),
     _read,
     _draw,
+    also_called=("flying", "goose"),
+    middle=1,
+    turning=(1, 2),
+    corners=_corners,
+    written_as=_written_as,
 )

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.geometry import Exact
+from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
@@ -25,6 +26,10 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     )
 
 
+def _corners(_outlines: Sequence[Polygon]) -> tuple[str, ...]:
+    return ("br",)
+
+
 SHAPE = Shape(
     "half",
     "half LEFT RIGHT",
@@ -33,4 +38,6 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    also_called=("hst",),
+    corners=_corners,
 )

@@ -32,4 +32,5 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
+    also_called=("hrt",),
 )

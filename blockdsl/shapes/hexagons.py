@@ -131,4 +131,6 @@ SHAPE = Shape(
     _draw,
     count=_count,
     measured=_measured,
+    also_called=("honeycomb",),
+    family="one-patch of hexagons",
 )

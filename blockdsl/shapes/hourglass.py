@@ -29,4 +29,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    also_called=("qst",),
 )

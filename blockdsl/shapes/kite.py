@@ -44,4 +44,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    middle=1,
 )

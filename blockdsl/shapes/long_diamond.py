@@ -31,4 +31,5 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
+    middle=2,
 )

@@ -46,4 +46,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    middle=0,
 )

@@ -2,7 +2,14 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from blockdsl.geometry import Exact, Point, Polygon
+
+CORNER_NAMES: Final = ("tl", "tr", "br", "bl")
+"""The corners of a unit, clockwise from the upper left."""
+LETTERS: Final = "abcdefghijklmnopqrstuvwxyz"
+"""What the roles of a shape are called where a lesson writes it."""
 
 
 def outline(*corners: tuple[Exact, Exact]) -> Polygon:

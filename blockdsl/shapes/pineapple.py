@@ -100,4 +100,6 @@ SHAPE = Shape(
     _read,
     _draw,
     rounds=_rounds,
+    middle=0,
+    family="rounds",
 )

@@ -38,4 +38,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     draw_quarters,
+    turning=(0, 1),
 )

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from blockdsl.geometry import Exact
+from collections.abc import Sequence
+
+from blockdsl.geometry import Exact, Polygon
 from blockdsl.model import Filling
-from blockdsl.shapes.outlines import box
-from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.outlines import LETTERS, box
+from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 
@@ -20,4 +22,24 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return tuple((fabric, box(zero, step * i, width, step * (i + 1))) for i, fabric in enumerate(filling.fabrics))
 
 
-SHAPE = Shape("rails", "rails TOP … BOTTOM", "rail unit", "equal strips, one below the other", None, _read, _draw)
+def _counts(outlines: Sequence[Polygon]) -> tuple[int, ...]:
+    return (len(outlines),)
+
+
+def _written_as(unit: DrawnUnit) -> str:
+    return " ".join(["rails", *LETTERS[: len(unit.outlines)]])
+
+
+SHAPE = Shape(
+    "rails",
+    "rails TOP … BOTTOM",
+    "rail unit",
+    "equal strips, one below the other",
+    None,
+    _read,
+    _draw,
+    also_called=("strips", "rail-fence"),
+    upright_in=("strip set",),
+    counts=_counts,
+    written_as=_written_as,
+)

@@ -6,7 +6,7 @@ language reference learn of it from here.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -28,6 +28,19 @@ class Round:
 
 
 @dataclass(frozen=True, slots=True)
+class DrawnUnit:
+    """A unit in a picture: its outlines in the order of drawing, its fabric by role, its width, the lesson's own words.
+
+    Roles are told by the letters a, b, c … where it is written again.
+    """
+
+    outlines: Sequence[Polygon]
+    fabrics: Mapping[int, str]
+    width: Exact
+    writes: str
+
+
+@dataclass(frozen=True, slots=True)
 class Shape:
     """One shape of the language.
 
@@ -36,8 +49,15 @@ class Shape:
     do not fit. `draw` fills a box width × height (origin top left) and gives the patches in reading order, or, where
     there are `rounds` about a first patch, in the order of sewing. `count` tells about how many there will be, for
     shapes that draw as many as the box takes, and `measured` what of their patches should fall on the ruler: what it
-    rounds up there adds up along a row. `parts` are the runs of patches, each by its first
-    and the one after its last, that are sewn by themselves before they are joined. `former` are names that it had once.
+    rounds up there adds up along a row. `parts` are the runs of patches, each by its first and the one after its last,
+    that are sewn by themselves before they are joined. `former` are names that it had once, and `also_called` words of
+    the trade that a beginner may write for it.
+
+    What sewing, cutting and lessons ask of it: `middle` is the patch, in the order of drawing, from which the seams of
+    the others are pressed outward; `turning` the roles that lie clockwise round its middle; `family` that of a block
+    that is this shape all over; `taught_as` the shape whose lesson teaches it; `upright_in` the ways of making that
+    keep a print as the unit is drawn. Of a drawn unit's outlines `counts` tells how many strips it has, or rows and
+    columns, `corners` which corners have a patch of their own, and `written_as` how it is written again.
     """
 
     name: str
@@ -54,6 +74,15 @@ class Shape:
     measured: Callable[[Filling, Exact, Exact], Exact] | None = None
     parts: Callable[[Filling, Exact, Exact], tuple[tuple[int, int], ...]] | None = None
     former: tuple[str, ...] = ()
+    also_called: tuple[str, ...] = ()
+    middle: int | None = None
+    turning: tuple[int, ...] = ()
+    family: str = ""
+    taught_as: str = ""
+    upright_in: tuple[str, ...] = ()
+    counts: Callable[[Sequence[Polygon]], tuple[int, ...]] | None = None
+    corners: Callable[[Sequence[Polygon]], tuple[str, ...]] | None = None
+    written_as: Callable[[DrawnUnit], str] | None = None
 
     def wants(self, filling: Filling) -> Fraction | None:
         """Width over height of these words: that of the shape, or what the words themselves come to."""
@@ -132,3 +161,6 @@ SHAPES.update(_all_shapes())
 
 FORMER_NAMES: dict[str, str] = {old: shape.name for shape in SHAPES.values() for old in shape.former}
 """Names that shapes had once, and what is written now."""
+
+TRADE_WORDS: dict[str, str] = {word: shape.name for shape in SHAPES.values() for word in shape.also_called}
+"""Words of the trade that are no shape of the language, and the shape that is meant."""

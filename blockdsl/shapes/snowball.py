@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from blockdsl.geometry import Exact
+from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import Filling
-from blockdsl.shapes.outlines import outline
-from blockdsl.shapes.shape import Cloth, Shape
+from blockdsl.shapes.outlines import CORNER_NAMES, outline
+from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 PLACES = ("tl", "tr", "br", "bl")
@@ -50,6 +52,19 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return ((ball, outline(*rim)), *cut_off)
 
 
+def _corners(outlines: Sequence[Polygon]) -> tuple[str, ...]:
+    found = set()
+    for patch in outlines[1:]:
+        left, top, _, _ = bounding_box(patch)
+        found.add(("t" if top == 0 else "b") + ("l" if left == 0 else "r"))
+    return tuple(corner for corner in CORNER_NAMES if corner in found)
+
+
+def _written_as(unit: DrawnUnit) -> str:
+    left, _, right, _ = bounding_box(unit.outlines[1])
+    return f"{unit.writes} at {' '.join(_corners(unit.outlines))} cut {(right - left) / unit.width}"
+
+
 SHAPE = Shape(
     "snowball",
     "snowball BALL with CORNER at tl tr bl br [cut 1/3]",
@@ -58,4 +73,7 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    middle=0,
+    corners=_corners,
+    written_as=_written_as,
 )

@@ -36,4 +36,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
+    turning=(1, 2),
 )

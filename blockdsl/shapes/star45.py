@@ -137,4 +137,6 @@ SHAPE = Shape(
     _read,
     _draw,
     parts=_parts,
+    also_called=("eight-point-star",),
+    family="eight-point star",
 )

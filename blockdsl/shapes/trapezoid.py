@@ -43,4 +43,5 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
+    middle=1,
 )

@@ -36,4 +36,5 @@ SHAPE = Shape(
     _read,
     _draw,
     former=("peak",),
+    middle=1,
 )

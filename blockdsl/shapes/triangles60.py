@@ -86,4 +86,5 @@ SHAPE = Shape(
     _draw,
     count=_count,
     measured=_measured,
+    family="one-patch of 60° triangles",
 )

@@ -49,4 +49,5 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
+    family="one-patch of tumblers",
 )

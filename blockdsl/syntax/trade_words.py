@@ -18,24 +18,3 @@ LINES: Final[dict[str, str]] = {
     "colour": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
 }
 """For a word that begins no line how the line is written that is meant."""
-
-SHAPES: Final[dict[str, str]] = {
-    "hst": "half",
-    "hrt": "half-rectangle",
-    "qst": "hourglass",
-    "flying": "geese",
-    "goose": "geese",
-    "cabin": "log",
-    "log-cabin": "log",
-    "drunkard": "curve",
-    "quarter-circle": "curve",
-    "four-patch": "checker",
-    "nine-patch": "checker",
-    "strips": "rails",
-    "rail-fence": "rails",
-    "square-in-a-square": "diamond",
-    "eight-point-star": "star45",
-    "honeycomb": "hexagons",
-    "tumbling-blocks": "cubes",
-}
-"""For a word that is no shape the shape that is meant."""

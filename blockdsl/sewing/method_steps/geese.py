@@ -36,7 +36,7 @@ def four_at_a_time(unit: MethodUnit) -> MethodStep:
                 _which(unit) if two_skies else (),
             ),
         ),
-        ("geese", *((unit.pieces[1].fabric, unit.pieces[2].fabric) if two_skies else ())),
+        ("four geese", *((unit.pieces[1].fabric, unit.pieces[2].fabric) if two_skies else ())),
         message("method-again-geese", toward=PieceName(1), press=press_word(unit)),
     )
 

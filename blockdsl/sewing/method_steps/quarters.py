@@ -61,7 +61,7 @@ def _hourglass(unit: MethodUnit) -> MethodStep:
             ),
             _trim(unit, HOURGLASS),
         ),
-        ("hourglass",),
+        ("crossed pairs",),
         message(
             "method-again-pair", marked=PieceName(top), toward=PieceName(darker(measures, 0, 1)), press=press_word(unit)
         ),
@@ -121,7 +121,7 @@ def _quarters(unit: MethodUnit) -> MethodStep:
             ),
             _trim(unit, roles, _which_of_quarters(unit)),
         ),
-        ("quarters", *(unit.pieces[role].fabric for role in roles)),
+        ("crossed halves", *(unit.pieces[role].fabric for role in roles)),
         message("method-again"),
     )
 
@@ -160,7 +160,7 @@ def _split(unit: MethodUnit) -> MethodStep:
             ),
             _trim(unit, SPLIT, _which_of_split(unit)),
         ),
-        ("split", *(unit.pieces[role].fabric for role in range(3))),
+        ("crossed with a half", *(unit.pieces[role].fabric for role in range(3))),
         message("method-again"),
     )
 

@@ -149,7 +149,7 @@ def joined(unit: StripSetUnit, sets: tuple[int, ...], count: int) -> MethodStep:
     take, body = _rows_of_two_sets(rows, sets, measures) if len(sets) == 2 else _rows_of_one_set(unit, rows, sets)
     start = message("method-take-each" if count > 1 else "method-take", pieces=take)
     parts = (MethodPart((start, *body, *trim), scenes.checker_checked(measures), size),)
-    way: tuple[Argument, ...] = ("checker", rows, *sets, *(unit.pieces[role].fabric for role in unit.roles))
+    way: tuple[Argument, ...] = ("checkerboard", rows, *sets, *(unit.pieces[role].fabric for role in unit.roles))
     return MethodStep("each", count, 1, unit.pieces, parts, way, parts[0])
 
 

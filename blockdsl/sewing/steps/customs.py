@@ -9,23 +9,7 @@ from blockdsl.sewing.order import Joined, Piece
 from blockdsl.sewing.pressing import darker_of
 from blockdsl.sewing.pressing_seams import SeamKey
 from blockdsl.sewing.steps.tree import Thing, Things
-
-MIDDLES = {
-    "geese": 1,
-    "diamond": 2,
-    "snowball": 0,
-    "curve": 1,
-    "fan": 1,
-    "triangle-in-square": 1,
-    "kite": 1,
-    "trapezoid": 1,
-    "long-diamond": 2,
-    "octagon": 0,
-    "log": 0,
-    "courthouse": 0,
-    "pineapple": 0,
-}
-"""For the shapes whose outer patches are pressed outward the patch in the middle, in the order of drawing."""
+from blockdsl.shapes import SHAPES
 
 
 def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[SeamKey, int], dict[SeamKey, int]]:
@@ -43,7 +27,8 @@ def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[S
             continue
         where = fixed if thing.by_method else outward
         base = 0 if thing.by_method and making.units[thing.title].method == "stitch and flip" else None
-        middle = MIDDLES.get(filling.shape, base)
+        own = SHAPES[filling.shape].middle
+        middle = base if own is None else own
         if middle is not None:
             _outward(things, thing, thing.node.patches[middle], where)
         elif thing.by_method:

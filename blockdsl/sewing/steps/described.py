@@ -11,6 +11,7 @@ from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order import Joined
 from blockdsl.sewing.steps.edges import is_rectangle
 from blockdsl.sewing.steps.tree import Thing
+from blockdsl.shapes import hourglass
 
 _QUARTER, _HALF = Fraction(3, 20), Fraction(3, 10)
 """Of the block's area: four parts of a star have so much between what is set in between them, or two."""
@@ -57,7 +58,7 @@ def _by_form(thing: Thing, patches: Sequence[Patch]) -> Iterator[str]:
     if outline is not None and is_rectangle(outline) and not square and corners == [3, 3]:
         yield "half-rectangle triangle"
     if square and corners == [3, 3, 3, 3]:
-        yield "hourglass" if len({area(ring) for ring in outlines}) == 1 else "square"
+        yield hourglass.SHAPE.title if len({area(ring) for ring in outlines}) == 1 else "square"
     if square and corners == [3, 3, 3]:
         yield "split square"
     if outline is not None and is_rectangle(outline) and not square and corners == [3, 3, 3] and _is_goose(outlines):

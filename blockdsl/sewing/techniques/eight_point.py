@@ -26,7 +26,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
 from blockdsl.sewing.techniques.scene import Cloth, Dot, Line, Picture, Step, lesson_step, show
-from blockdsl.shapes import SHAPES
+from blockdsl.shapes import star45
 from blockdsl.shapes.star45 import POINTS
 
 DRAWN: Final = (*((0, 1) * (POINTS // 2)), *(2,) * 4, *(3,) * 4)
@@ -69,8 +69,8 @@ def single_diamonds(measures: Measures) -> tuple[Step, ...]:
 
 
 def _patches(side: Exact) -> tuple[Polygon, ...]:
-    filling = Filling("star45", ("0", "1", "2", "3"), (Fraction(1),))
-    return tuple(patch for _, patch in SHAPES["star45"].draw(filling, side, side))
+    filling = Filling(star45.SHAPE.name, ("0", "1", "2", "3"), (Fraction(1),))
+    return tuple(patch for _, patch in star45.SHAPE.draw(filling, side, side))
 
 
 def _shown(patches: Sequence[Polygon], which: Iterable[int]) -> tuple[Cloth, ...]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from fractions import Fraction
 
+from blockdsl import shapes as shape
 from blockdsl.sewing.techniques import (
     applique,
     bias,
@@ -40,15 +41,24 @@ from blockdsl.sewing.techniques.topic import (
     Lesson,
     Topic,
 )
+from blockdsl.shapes import Shape
 
 
 def _lesson(method: str, *topics: Topic) -> Lesson:
     return Lesson(method, {topic.shape: topic for topic in topics})
 
 
-def _plain(shape: str, writes: str) -> Topic:
+def _plain(example: Shape, words: str) -> Topic:
+    """Patches that make no shape of the language, shown by an example of some that do."""
     return Topic(
-        shape, "squares-and-rectangles", writes, patches.squares, proportion=TWO, common=NONE, shown=SHOWN_WIDE
+        shape.square.SHAPE,
+        "squares-and-rectangles",
+        words,
+        patches.squares,
+        proportion=TWO,
+        common=NONE,
+        shown=SHOWN_WIDE,
+        example=example,
     )
 
 
@@ -62,8 +72,8 @@ def _seam_lesson(
 ) -> Lesson:
     """A way of sewing that is no method of the language: it is taught by itself, in two tones."""
     shown = SHOWN_THIRDS
-    topic = Topic("square", key, "square a", steps, drawn=(0,), common=NONE, dark=dark, shown=shown, sized=sized)
-    return Lesson(method, {"square": topic})
+    topic = Topic(shape.square.SHAPE, key, "a", steps, drawn=(0,), common=NONE, dark=dark, shown=shown, sized=sized)
+    return Lesson(method, {topic.shape: topic})
 
 
 _QUARTERS = (0, 1, 2, 3)
@@ -73,43 +83,43 @@ LESSONS: Mapping[str, Lesson] = {
     for lesson in (
         _lesson(
             "cut patches",
-            _plain("square", "checker 1 x 2 a b"),
+            _plain(shape.checker.SHAPE, "1 x 2 a b"),
             Topic(
-                "half",
+                shape.half.SHAPE,
                 "half-square-triangles",
-                "half a b",
+                "a b",
                 halves.from_triangles,
                 (("square-cut-once-2-triangles", 0),),
             ),
             Topic(
-                "quarters",
+                shape.quarters.SHAPE,
                 "quarter-square-unit",
-                "quarters a b c d",
+                "a b c d",
                 quarters.from_triangles(quarters.QUARTERS),
                 (("square-cut-twice-4-triangles", 0),),
                 drawn=_QUARTERS,
                 dark=(1, 3),
             ),
             Topic(
-                "hourglass",
-                "hourglass",
-                "hourglass a b",
+                shape.hourglass.SHAPE,
+                shape.hourglass.SHAPE.name,
+                "a b",
                 quarters.from_triangles(quarters.HOURGLASS),
                 (("square-cut-twice-4-triangles", 0),),
                 drawn=(0, 1, 0, 1),
             ),
             Topic(
-                "split",
+                shape.split.SHAPE,
                 "split-square",
-                "split a b c",
+                "a b c",
                 quarters.from_triangles(quarters.SPLIT),
                 (("large-square-cut-once-2", 0), ("small-square-cut-twice-4", 1)),
                 drawn=(0, 1, 2),
             ),
             Topic(
-                "geese",
+                shape.geese.SHAPE,
                 "flying-geese",
-                "geese a on b",
+                "a on b",
                 geese.from_triangles,
                 (("goose-square-cut-twice-4", 0), ("sky-square-cut-once-2", 1)),
                 TWO,
@@ -119,18 +129,18 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0,),
             ),
             Topic(
-                "diamond",
+                shape.diamond.SHAPE,
                 "square-in-a-square",
-                "diamond a on b",
+                "a on b",
                 patches.diamond,
                 (("middle-square", 0), ("corner-square-cut-once-2", 1)),
                 drawn=(1, 2, 0, 3, 4),
                 dark=(0,),
             ),
             Topic(
-                "triangle-in-square",
+                shape.triangle_in_square.SHAPE,
                 "triangle-in-a-square",
-                "triangle-in-square a on b",
+                "a on b",
                 peaks.triangle_in_square,
                 drawn=(1, 0, 2),
                 common=NONE,
@@ -138,9 +148,9 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0,),
             ),
             Topic(
-                "log",
+                shape.log.SHAPE,
                 "log-cabins",
-                "log centre a with b b c c rounds 2",
+                "centre a with b b c c rounds 2",
                 logs.log_cabin,
                 drawn=logs.DRAWN,
                 common=NONE,
@@ -148,9 +158,9 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0, 2),
             ),
             Topic(
-                "star45",
+                shape.star45.SHAPE,
                 "eight-point-stars",
-                "star45 points a b ground c corners d",
+                "points a b ground c corners d",
                 eight_point.single_diamonds,
                 drawn=eight_point.DRAWN,
                 common=NONE,
@@ -158,9 +168,9 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(1,),
             ),
             Topic(
-                "curve",
+                shape.curve.SHAPE,
                 "quarter-circles-and-fans",
-                "curve b in a",
+                "b in a",
                 curves.quarter_circles,
                 (("surround-square-for-its-template", 0), ("quarter-circle-square-for-its-template", 1)),
                 common=THIRDS,
@@ -170,26 +180,26 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "two at a time",
             Topic(
-                "half",
+                shape.half.SHAPE,
                 "half-square-triangles",
-                "half a b",
+                "a b",
                 halves.two_at_a_time,
                 (("both-squares", 0),),
                 oversized=True,
             ),
             Topic(
-                "hourglass",
-                "hourglass",
-                "hourglass a b",
+                shape.hourglass.SHAPE,
+                shape.hourglass.SHAPE.name,
+                "a b",
                 quarters.two_at_a_time(quarters.HOURGLASS),
                 (("both-squares", 0),),
                 drawn=(0, 1, 0, 1),
                 oversized=True,
             ),
             Topic(
-                "quarters",
+                shape.quarters.SHAPE,
                 "quarter-square-unit",
-                "quarters a b c d",
+                "a b c d",
                 quarters.two_at_a_time(quarters.QUARTERS),
                 (("all-four-squares", 0),),
                 drawn=_QUARTERS,
@@ -197,9 +207,9 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(1, 3),
             ),
             Topic(
-                "split",
+                shape.split.SHAPE,
                 "split-square",
-                "split a b c",
+                "a b c",
                 quarters.two_at_a_time(quarters.SPLIT),
                 (("large-2-squares", 0), ("small-1-square-of-each", 1)),
                 drawn=(0, 1, 2),
@@ -209,9 +219,9 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "four at a time",
             Topic(
-                "geese",
+                shape.geese.SHAPE,
                 "flying-geese",
-                "geese a on b",
+                "a on b",
                 geese.four_at_a_time,
                 (("goose-1-large-square", 0), ("sky-4-small-squares", 1)),
                 TWO,
@@ -225,9 +235,9 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "eight at a time",
             Topic(
-                "half",
+                shape.half.SHAPE,
                 "half-square-triangles",
-                "half a b",
+                "a b",
                 halves.eight_at_a_time,
                 (("both-squares", 0),),
                 oversized=True,
@@ -236,9 +246,9 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "stitch and flip",
             Topic(
-                "geese",
+                shape.geese.SHAPE,
                 "flying-geese",
-                "geese a on b",
+                "a on b",
                 corners.corner_by_corner,
                 (("goose-1-rectangle", 0), ("sky-2-squares", 1)),
                 TWO,
@@ -248,31 +258,31 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0,),
             ),
             Topic(
-                "snowball",
+                shape.snowball.SHAPE,
                 "snowball-corners",
-                "snowball a with b",
+                "a with b",
                 corners.corner_by_corner,
                 (("base-square", 0), ("corner-squares", 1)),
                 common=THIRDS,
                 shown=SHOWN_THIRDS,
             ),
             Topic(
-                "diamond",
+                shape.diamond.SHAPE,
                 "square-in-a-square",
-                "diamond a on b",
+                "a on b",
                 corners.corner_by_corner,
                 (("base-square", 0), ("4-corner-squares", 1)),
                 drawn=(1, 2, 0, 3, 4),
                 dark=(0,),
             ),
-            Topic("half", "half-square-triangle", "half a b", corners.corner_by_corner, (("both-squares", 0),)),
+            Topic(shape.half.SHAPE, "half-square-triangle", "a b", corners.corner_by_corner, (("both-squares", 0),)),
         ),
         _lesson(
             "strip set",
             Topic(
-                "rails",
+                shape.rails.SHAPE,
                 "strips-one-above-the-other",
-                "rails a b c",
+                "a b c",
                 strips.rails,
                 (("strip-width", 0),),
                 drawn=tuple(range(200)),
@@ -281,9 +291,9 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0, 2),
             ),
             Topic(
-                "bars",
+                shape.bars.SHAPE,
                 "strips-side-by-side",
-                "bars a b c",
+                "a b c",
                 strips.rails,
                 (("strip-width", 0),),
                 drawn=tuple(range(200)),
@@ -292,18 +302,18 @@ LESSONS: Mapping[str, Lesson] = {
                 dark=(0, 2),
             ),
             Topic(
-                "checker",
+                shape.checker.SHAPE,
                 "four-patch-and-checkerboard",
-                "checker 2 x 2 a b",
+                "2 x 2 a b",
                 strips.checker,
                 (("strip-width", 0),),
                 dark=(0,),
                 shown=(Fraction(4), Fraction(10)),
             ),
             Topic(
-                "star45",
+                shape.star45.SHAPE,
                 "stars-of-many-diamonds",
-                "star45 points a b c rows 3 ground d",
+                "points a b c rows 3 ground d",
                 stars.many_diamonds,
                 drawn=stars.DRAWN,
                 common=NONE,
@@ -314,9 +324,9 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "foundation",
             Topic(
-                "geese",
+                shape.geese.SHAPE,
                 "patches-on-a-paper",
-                "geese a on b",
+                "a on b",
                 foundation.papers,
                 proportion=TWO,
                 drawn=(1, 0, 2),
@@ -328,9 +338,9 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "over papers",
             Topic(
-                "hexagons",
+                shape.hexagons.SHAPE,
                 "patches-over-papers",
-                "hexagons a b across 2",
+                "a b across 2",
                 papers.over_papers,
                 common=NONE,
                 shown=(Fraction(4), Fraction(12)),
@@ -343,9 +353,9 @@ LESSONS: Mapping[str, Lesson] = {
         _lesson(
             "applique",
             Topic(
-                "square",
+                shape.square.SHAPE,
                 "a-piece-on-its-ground",
-                "square a",
+                "a",
                 applique.turned_and_raw,
                 drawn=(0,),
                 common=NONE,

@@ -23,7 +23,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step, lesson_step, show
-from blockdsl.shapes import SHAPES
+from blockdsl.shapes import log
 
 ROUNDS: Final = 2
 SIDES: Final = 4
@@ -65,9 +65,12 @@ def log_cabin(measures: Measures) -> tuple[Step, ...]:
 def _patches(side: Exact) -> tuple[Polygon, ...]:
     """The middle and its logs, in the order in which they are sewn."""
     filling = Filling(
-        "log", tuple(str(role) for role in DRAWN), (Fraction(1), Fraction(1)), ("top", "right", "bottom", "left")
+        log.SHAPE.name,
+        tuple(str(role) for role in DRAWN),
+        (Fraction(1), Fraction(1)),
+        ("top", "right", "bottom", "left"),
     )
-    return tuple(patch for _, patch in SHAPES["log"].draw(filling, side, side))
+    return tuple(patch for _, patch in log.SHAPE.draw(filling, side, side))
 
 
 def _grown_box(patches: Sequence[Polygon], seam: Exact) -> tuple[Exact, Exact, Exact, Exact]:

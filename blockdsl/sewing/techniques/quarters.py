@@ -28,6 +28,7 @@ from blockdsl.sewing.techniques.cloth import (
 from blockdsl.sewing.techniques.halves import GAP, darker, light_on_dark
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Step, lesson_step, show
+from blockdsl.shapes import hourglass, quarters, split
 
 Roles = tuple[int, int, int, int]
 """Fabrics of the top, right, bottom and left quarter; a split square has its half at top and left."""
@@ -166,7 +167,8 @@ def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
             *both_sides(side, slant),
         )
         lying: tuple[Item, ...] = (Cloth(light, box(side, side), "wrong"), *both_sides(side, slant))
-        kind = "split" if pairs.whole is not None else "hourglass" if pairs.second is None else "quarters"
+        made = split if pairs.whole is not None else hourglass if pairs.second is None else quarters
+        kind = made.SHAPE.name
         opened_side = Length(side - slant)
         press = "open" if measures.open_seams else "side"
         size = measures.size
@@ -202,8 +204,8 @@ def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
         square = measures.side(roles[1])
         cut: tuple[Item, ...] = (Cloth(roles[1], box(square, square)), Line("cut", at(ZERO, ZERO), at(square, square)))
         press = "open" if measures.open_seams else "side"
-        kind = "split" if roles[0] == roles[3] else "quarters"
-        large = {"large": measures.piece(roles[0])} if kind == "split" else {}
+        kind = (split if roles[0] == roles[3] else quarters).SHAPE.name
+        large = {"large": measures.piece(roles[0])} if roles[0] == roles[3] else {}
         return (
             lesson_step(
                 f"{kind}-triangles-cut",

@@ -15,7 +15,7 @@ from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline, pressed
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Step, lesson_step, show
-from blockdsl.shapes import SHAPES
+from blockdsl.shapes import star45
 from blockdsl.shapes.star45 import POINTS
 
 ROWS = 3
@@ -43,7 +43,7 @@ def _set(
 def _star(side: Exact) -> list[Cloth]:
     """The finished star, patch by patch, those of a point together."""
     fabrics = tuple(str(role) for role in (*range(ROWS), GROUND, GROUND))
-    patches = SHAPES["star45"].draw(Filling("star45", fabrics, (Fraction(ROWS),)), side, side)
+    patches = star45.SHAPE.draw(Filling(star45.SHAPE.name, fabrics, (Fraction(ROWS),)), side, side)
     return [Cloth(int(fabric), patch) for fabric, patch in patches]
 
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Step
+from blockdsl.shapes import Shape
 
 Sizes = tuple[Fraction, ...]
 
@@ -28,18 +29,18 @@ THIRDS_CENTIMETRES = _steps(Fraction(6), Fraction(30), Fraction(3))
 class Topic:
     """One kind of unit made by a method.
 
-    `key` is that of its title; `writes` is the shape as it is written in a block file, with the fabrics a, b, c … for
-    its roles in order; `proportion` its width over its height; `columns` the keys of the heads of the table of sizes,
-    each with the role whose piece it tells; `drawn` the role of each patch in the order in which the shape draws them,
-    going on from the last. `common` are the finished widths of that table in inches and in centimetres, empty for no
-    table; `oversized` says that pieces can be cut larger and units trimmed. `dark` are the roles shown in the darker
-    cloth, and `shown` the finished widths in inches and in centimetres that
-    the steps speak of, when no block gives its own; `sized` says that they speak of a size at all.
+    `key` is that of its title; `words` are those of the shape as it is written in a block file, with the fabrics a, b,
+    c … for its roles in order, or of the `example` that is shown for it; `proportion` its width over its height;
+    `columns` the keys of the heads of the table of sizes, each with the role whose piece it tells; `drawn` the role of
+    each patch in the order in which the shape draws them, going on from the last. `common` are the finished widths of
+    that table in inches and in centimetres, empty for no table; `oversized` says that pieces can be cut larger and
+    units trimmed. `dark` are the roles shown in the darker cloth, and `shown` the finished widths in inches and in
+    centimetres that the steps speak of, when no block gives its own; `sized` says that they speak of a size at all.
     """
 
-    shape: str
+    made: Shape
     key: str
-    writes: str
+    words: str
     steps: Callable[[Measures], tuple[Step, ...]]
     columns: tuple[tuple[str, int], ...] = ()
     proportion: Fraction = Fraction(1)
@@ -49,6 +50,17 @@ class Topic:
     dark: tuple[int, ...] = (1,)
     shown: tuple[Fraction, Fraction] = (Fraction(3), Fraction(8))
     sized: bool = True
+    example: Shape | None = None
+
+    @property
+    def shape(self) -> str:
+        """The name of the shape that is made."""
+        return self.made.name
+
+    @property
+    def writes(self) -> str:
+        """How the unit is written in a block file."""
+        return f"{(self.example or self.made).name} {self.words}"
 
 
 @dataclass(frozen=True, slots=True)

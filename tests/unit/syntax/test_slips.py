@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.diagnostics import Diagnostic, Problems, Source
-from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast, parse, trade_words
 from blockdsl.syntax.kinds import KEYWORDS
 from blockdsl.syntax.parse import LARGEST_FILE
@@ -223,11 +222,10 @@ def test_a_line_in_another_word_of_the_trade_is_told_how_it_is_written(line: str
     assert "did you mean" not in str(slip.help)
 
 
-def test_every_word_of_the_trade_leads_to_a_line_or_a_shape_that_there_is() -> None:
+def test_every_word_of_the_trade_leads_to_a_line_that_there_is() -> None:
     for word, usage in trade_words.LINES.items():
         assert word not in KEYWORDS
         assert usage[1:].split(maxsplit=1)[0].rstrip("`") in KEYWORDS
-    assert all(word not in SHAPES and shape in SHAPES for word, shape in trade_words.SHAPES.items())
 
 
 def test_cells_with_commas_between_are_told_to_leave_them_out() -> None:
