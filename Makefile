@@ -14,7 +14,7 @@ help:
 	@echo "make book     build the demo pattern book into out/"
 	@echo "make test     make check, then every test"
 	@echo "make gallery  show all library blocks on one contact sheet in out/: PDF, SVG and a web page"
-	@echo "make check    lint, layout, types and the order of the rooms"
+	@echo "make check    lint, layout, types and the order of the layers"
 	@echo "make format   lay the Python files out anew"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"

@@ -20,7 +20,7 @@ MOST_MARGIN_MM: Final = 50
 COMPARE_FORMATS: Final = ("text", "markdown", "csv", "json")
 
 STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
-"""What `dump` can show: the boundaries between the rooms, in order."""
+"""What `dump` can show: the boundaries between the layers, in order."""
 
 _STATUSES: Final = """\
 exit status: 0 all is well (warnings included), 1 a file has errors, 2 the command was mistyped,

@@ -1,4 +1,4 @@
-"""`blockdsl dump`: what each room hands to the next, so that a fault can be placed in a room."""
+"""`blockdsl dump`: what each layer hands to the next, so that a fault can be placed in a layer."""
 
 from __future__ import annotations
 

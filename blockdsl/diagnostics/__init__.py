@@ -1,6 +1,6 @@
 """Problems as data.
 
-Takes:    nothing; the other rooms report through it.
+Takes:    nothing; the other layers report through it.
 Gives:    `Source`, `Span`, `Diagnostic`, `Problems` (the collector), the catalogue, renderers.
 Measures: code points, lines and columns from 1.
 Reports:  -

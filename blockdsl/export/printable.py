@@ -21,7 +21,7 @@ _COLOUR: Final = re.compile(r"#[0-9a-f]{6}", re.IGNORECASE)
 
 
 class Unprintable(ValueError):
-    """A page holds something that cannot be painted. Earlier rooms should have kept it away: a fault of ours."""
+    """A page holds something that cannot be painted. Earlier layers should have kept it away: a fault of ours."""
 
 
 def check_page(page: Page) -> None:

@@ -1,6 +1,6 @@
 """What a quilt takes besides its piecing, as plain data: cloth to buy, backing, binding, wadding, sleeve, scraps.
 
-The plans are those of the room `cutting`, exact and in the quilt's own unit; here they are given to their fabrics.
+The plans are those of the layer `cutting`, exact and in the quilt's own unit; here they are given to their fabrics.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """The steps of putting a quilt together as plain data: what each takes, what is done, what comes out.
 
-Nothing here is said in words; the room `wording` says it. What lies in a step is told by its place in the quilt's own
+Nothing here is said in words; the layer `wording` says it. What lies in a step is told by its place in the quilt's own
 lists of kinds and pieces, so that one record stands for all that are alike.
 """
 

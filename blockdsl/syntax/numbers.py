@@ -15,7 +15,7 @@ _TERM: Final = re.compile(r"(?P<sign>[-+]?)(?P<number>[0-9]+(?:[./][0-9]+)?)?(?:
 
 
 class NumberFault(Exception):
-    """The number cannot stand; `code` is the problem. Never leaves the room."""
+    """The number cannot stand; `code` is the problem. Never leaves this layer."""
 
     def __init__(self, code: str) -> None:
         super().__init__(code)

@@ -93,21 +93,21 @@ def test_every_goal_that_the_documents_name_is_one_that_make_explains(project: P
 
 def test_every_folder_that_the_developers_guide_names_is_there(project: Path) -> None:
     text = (project / "DEVELOPERS.md").read_text(encoding="utf-8")
-    rooms = re.findall(r"^\| `([a-z]+)` \|", text, re.MULTILINE)
+    layers = re.findall(r"^\| `([a-z]+)` \|", text, re.MULTILINE)
     paths = re.findall(r"`((?:blockdsl|tests|library|grammars|\.ci)/[\w./-]*)`", text)
 
-    assert rooms
-    assert [room for room in rooms if not (project / "blockdsl" / room).is_dir()] == []
+    assert layers
+    assert [layer for layer in layers if not (project / "blockdsl" / layer).is_dir()] == []
     assert [path for path in paths if not (project / path).exists()] == []
 
 
-def test_every_room_and_every_folder_of_tests_is_in_the_developers_guide(project: Path) -> None:
+def test_every_layer_and_every_folder_of_tests_is_in_the_developers_guide(project: Path) -> None:
     text = (project / "DEVELOPERS.md").read_text(encoding="utf-8")
-    rooms = {path.parent.name for path in (project / "blockdsl").glob("*/__init__.py")}
+    layers = {path.parent.name for path in (project / "blockdsl").glob("*/__init__.py")}
     tests = {f"tests/{path.name}" for path in (project / "tests").iterdir() if any(path.glob("[!_]*.*"))}
     tests |= {f"tests/{path.name}" for path in (project / "tests").iterdir() if any(path.glob("*/test_*.py"))}
 
-    assert sorted(room for room in rooms if f"`{room}" not in text) == []
+    assert sorted(layer for layer in layers if f"`{layer}" not in text) == []
     assert sorted(folder for folder in tests if f"`{folder}" not in text) == []
 
 

@@ -1,4 +1,4 @@
-"""`dump`: each boundary between the rooms can be looked at."""
+"""`dump`: each boundary between the layers can be looked at."""
 
 from pathlib import Path
 
