@@ -94,10 +94,14 @@ def cut_list(
         *_foundation_cuts(design, making, lettered),
         *_applique_cuts(design, lettered, copies),
     ]
+    return in_order(_merge(cuts), design)
+
+
+def in_order(cuts: Iterable[Cut], design: BlockDesign) -> tuple[Cut, ...]:
+    """By fabric, large before small."""
     order = {fabric.name: place for place, fabric in enumerate(design.fabrics)}
-    merged = _merge(cuts)
     return tuple(
-        sorted(merged, key=lambda cut: (order[cut.fabric], -cut.cut[1], -cut.cut[0], cut.label, cut.unit, cut.method))
+        sorted(cuts, key=lambda cut: (order[cut.fabric], -cut.cut[1], -cut.cut[0], cut.label, cut.unit, cut.method))
     )
 
 
@@ -166,32 +170,70 @@ def _look(cut: Cut) -> tuple[object, ...]:
 # --- patches cut by themselves -------------------------------------------------------------------
 
 
-def _loose_cuts(
-    design: BlockDesign, making: Making, lettered: Lettered, copies: int, grain: GrainPlan | None
-) -> list[Cut]:
-    if not making.loose:
-        return []
-    grain = grain or plan_grain(design, lettered)
+@dataclass(frozen=True, slots=True)
+class Use:
+    """`count` patches of one letter and fabric that are cut alike; `standing` is the first of those that stand upright.
+
+    `pieces` are to be cut where that is more than the sub-cuts ask for; `outside` and `upright` are as in `Cut`.
+    """
+
+    fabric: str
+    label: str
+    way: Way
+    count: int
+    outside: bool = False
+    pieces: int | None = None
+    upright: int | None = None
+    standing: Patch | None = None
+
+
+def loose_uses(
+    design: BlockDesign, loose: Iterable[int], lettered: Lettered, copies: int, grain: GrainPlan
+) -> list[Use]:
+    """What these patches are cut as, each by itself."""
     upright = {fabric.name for fabric in design.fabrics if fabric.directional}
     needed: dict[tuple[str, str, Way | None], int] = {}
     standing: dict[tuple[str, str], list[Patch]] = {}
-    for index in making.loose:
+    for index in loose:
         patch, label = design.patches[index], lettered.letters[index]
         if patch.fabric in upright:
             standing.setdefault((patch.fabric, label), []).append(patch)
         else:
             key = (patch.fabric, label, grain.exceptions.get(index))
             needed[key] = needed.get(key, 0) + copies
-    cuts = [
-        replace(cut_way(fabric, label, way or grain.ways[label], count, design), outside=way is not None)
-        for (fabric, label, way), count in needed.items()
-    ]
-    for (fabric, label), patches in standing.items():
-        for each in upright_pieces(patches, design.seam):
-            pieces = each.pieces * copies if each.way.subcut != "none" else None
-            cut = cut_way(fabric, label, each.way, each.count * copies, design, pieces)
-            up = _print_up(label, each.patch, lettered) if cut.piece == "template" else None
-            cuts.append(replace(cut, upright=each.upright, print_up=up))
+    return [
+        *(
+            Use(fabric, label, way or grain.ways[label], count, outside=way is not None)
+            for (fabric, label, way), count in needed.items()
+        ),
+        *(
+            Use(
+                fabric, label, each.way, each.count * copies, upright=each.upright, standing=each.patch,
+                pieces=each.pieces * copies if each.way.subcut != "none" else None,
+            )
+            for (fabric, label), patches in standing.items()
+            for each in upright_pieces(patches, design.seam)
+        ),
+    ]  # fmt: skip
+
+
+def cut_use(use: Use, design: BlockDesign) -> Cut:
+    """The cloth for it."""
+    cut = cut_way(use.fabric, use.label, use.way, use.count, design, use.pieces)
+    return replace(cut, outside=use.outside, upright=use.upright)
+
+
+def _loose_cuts(
+    design: BlockDesign, making: Making, lettered: Lettered, copies: int, grain: GrainPlan | None
+) -> list[Cut]:
+    if not making.loose:
+        return []
+    cuts = []
+    for use in loose_uses(design, making.loose, lettered, copies, grain or plan_grain(design, lettered)):
+        cut = cut_use(use, design)
+        if use.standing is not None and cut.piece == "template":
+            cut = replace(cut, print_up=_print_up(use.label, use.standing, lettered))
+        cuts.append(cut)
     return cuts
 
 

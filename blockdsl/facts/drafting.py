@@ -14,6 +14,7 @@ from math import gcd, lcm
 from typing import Final, Literal
 
 from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
+from blockdsl.cutting.resized import Size
 from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.geometry import Exact, Surd
 from blockdsl.geometry.number import write_exact
@@ -173,11 +174,11 @@ def at_width(block: BlockFacts, width: Exact, unit: RulerUnit, drawing: DraftFac
 
 
 def _adds_up(block: BlockFacts, width: Exact, unit: RulerUnit, ruler: tuple[Fraction, Fraction]) -> bool:
-    """Whether rounding to the ruler puts seams out of place at a width; nothing is known of curves and appliqué."""
-    curved = block.appliques or any(patch.curved is not None for patch in block.placed)
-    if block.sewing is None or curved or not isinstance(width, Fraction):
+    """Whether rounding to the ruler puts seams out of place at a width."""
+    scale = width / block.finished[0]
+    if block.sewing is None or not isinstance(scale, Fraction):
         return False
-    return block.sewing.adds_up(width, unit, *ruler)
+    return block.sewing.adds_up(Size(scale, unit, *ruler))
 
 
 def _measured(block: BlockFacts) -> Iterable[Exact]:

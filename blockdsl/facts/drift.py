@@ -16,6 +16,7 @@ from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.cutting import Cut, cut_list
 from blockdsl.cutting.drift import Drift, DriftFinder
+from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, floor_to
 from blockdsl.model import BlockDesign, Choice
@@ -68,7 +69,7 @@ def collect_drift(design: BlockDesign, sewing: Sewing, lettered: Lettered, cuts:
         return None
     row, beside = (tuple(lettered.letters[patch] for patch in side) for side in drift.along)
     measure = FINER if design.unit == "in" and design.measure > FINER else None
-    if measure is not None and not _works(replace(design, measure=measure)):
+    if measure is not None and sewing.adds_up(replace(Size.of(design), measure=measure)):
         measure = None
     return DriftFacts(
         off=drift.off,
@@ -149,10 +150,9 @@ def drift_finder(
     return DriftFinder(design, making, letters, order) if isinstance(order, Joined) else None
 
 
-def cuts_at(design: BlockDesign, making: Making) -> tuple[Cut, ...]:
-    """The cut list of a block at another size; of what methods make, only what is not trimmed inside."""
-    made = plan_making(design, Problems()) if making.from_slanted_strips else replace(making, parts=(), foundations=())
-    return cut_list(design, made, letter_patches(design.patches))
+def cuts_at(design: BlockDesign) -> tuple[Cut, ...]:
+    """The cut list of a block at another size, with the strip sets of its stars planned for that size."""
+    return cut_list(design, plan_making(design, Problems()), letter_patches(design.patches))
 
 
 def _templates(sewing: Sewing, row: Sequence[str], beside: Sequence[str], cuts: Sequence[Cut]) -> tuple[str, ...]:
@@ -179,7 +179,7 @@ def _sizes(design: BlockDesign, sewing: Sewing) -> Iterator[tuple[Exact, Exact]]
     wanted = (width for width in around if width > 0 and width != design.width)
     for width in islice(wanted, _MOST_SIZES):
         other = scaled(design, width / design.width)
-        if not _is_off_the_ruler(other) and not sewing.adds_up_at(other):
+        if not _is_off_the_ruler(other) and not sewing.adds_up(replace(Size.of(design), scale=width / design.width)):
             yield other.width, other.height
 
 

@@ -11,11 +11,12 @@ from typing import TYPE_CHECKING
 
 from blockdsl.cutting import Cut
 from blockdsl.cutting.drift import Drift, DriftFinder
+from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.alternatives import Alternative, alternatives
 from blockdsl.facts.drift import cuts_at, drift_finder
 from blockdsl.geometry import Exact
-from blockdsl.model import BlockDesign, RulerUnit, UnitPlace
+from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.model.scale import scaled
 from blockdsl.sewing import Making, plan_making
 from blockdsl.sewing.order import Assembly, SeamCount, Unsewable, count_seams, find_order
@@ -106,19 +107,17 @@ class Sewing:
     def drifts_with_templates(self, cuts: Sequence[Cut], letters: Sequence[str]) -> bool:
         """Whether they still do not when these letters are cut round their templates."""
         finder = self._sought().finder
-        return finder is not None and finder.find(cuts, letters) is not None
+        return finder is not None and finder.drifts(cuts, letters)
 
-    def adds_up_at(self, design: BlockDesign) -> bool:
-        """Whether rounding to the ruler adds up when the block is cut as this design, the same at another size."""
+    def adds_up(self, size: Size) -> bool:
+        """Whether rounding to the ruler adds up when the block is cut for another size, or with another ruler."""
         found = self._sought()
         if found.finder is None:
             return False
-        return found.finder.drifts(cuts_at(design, found.look.making), design)
-
-    def adds_up(self, width: Fraction, unit: RulerUnit, seam: Fraction, measure: Fraction) -> bool:
-        """The same so wide, with a seam and a ruler's measure in that unit; curves and appliqué are left out."""
-        own = scaled(self._design, width / self._design.width)
-        return self.adds_up_at(replace(own, unit=unit, seam=seam, measure=measure))
+        if not found.look.making.from_slanted_strips:
+            return found.finder.drifts_at(size)
+        resized = replace(scaled(self._design, size.scale), unit=size.unit, seam=size.seam, measure=size.measure)
+        return found.finder.drifts(cuts_at(resized), size=size)
 
     def steps(self, block: BlockFacts) -> tuple[StepFacts, ...]:
         """The steps, with the facts of the same block at hand; none when no order is known."""

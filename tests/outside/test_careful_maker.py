@@ -120,32 +120,6 @@ def beyond(work: Work, edge: tuple[Spot, Spot], seam: float) -> float:
     return float(band.intersection(work.cloth).area) / dist(*edge) - seam
 
 
-def is_plain(step: Step, plan: Plan) -> bool:
-    """Whether it is sewn by straight seams alone, and so is all that it takes.
-
-    At seams with corners the machine hides what pieces are too large. Halves of rectangles are left out, too, where
-    rounding lays their diagonals at another angle: predicted is the lesser of what both ends of these move.
-    """
-    steps = {each.number: each for each in plan.steps}
-    parts = [part for hand in step.hands for part in hand.parts]
-    seams = [seam for hand in step.hands for stage in hand.stages for seam in stage.seams]
-    return (
-        all(seam.kind == "straight" for seam in seams)
-        and not any(is_turned_half(part.picture[0], plan) for part in parts if not part.step)
-        and all(is_plain(steps[part.step], plan) for part in parts if part.step)
-    )
-
-
-def is_turned_half(patch: Patch, plan: Plan) -> bool:
-    """Whether a patch is cut as half of a rectangle that was rounded up to other proportions."""
-    short, long = sorted(dist(*edge) for edge in straight_edges(patch.shape))[:2]
-    return any(
-        line.piece == "rectangle" and line.subcut == "once" and abs(line.cut[0] * long - line.cut[1] * short) > HAIR
-        for line in plan.cutting
-        if (line.label, line.fabric) == (patch.label, patch.fabric)
-    )
-
-
 def compared(name: str, block_name: str, size: str | None) -> int:
     """How many measures of units that steps give the size of are as predicted."""
     facts, sizes = predicted(name, block_name, size)
@@ -161,7 +135,7 @@ def compared(name: str, block_name: str, size: str | None) -> int:
         if not told.hands:  # a strip set is no part of the block yet
             continue
         real = by_patches.get(tuple(sorted(told.hands[0].patches)))
-        if real is None or not real.is_trimmed or step.number not in seen or not is_plain(step, plan):
+        if real is None or not real.is_trimmed or step.number not in seen:
             continue
         whole = joined(patch.shape for patch in step.hands[0].picture)
         for way, drawn, across in real.across:

@@ -9,32 +9,52 @@ from math import lcm
 from typing import Final
 
 from blockdsl.cutting.cutlist import Cut
-from blockdsl.cutting.drift.pieces import NOTHING, Offsets, side_offsets
+from blockdsl.cutting.drift.pieces import Offsets, Shape, cut_in_floats, side_offsets
 from blockdsl.cutting.drift.sides import Part, Sewer, Side
 from blockdsl.cutting.grain import at_origin
-from blockdsl.geometry import Point, Polygon, Surd, to_float
+from blockdsl.cutting.resized import Size
+from blockdsl.geometry import Exact, Point, Polygon, Surd, to_float
 from blockdsl.geometry.polygon import cross, dot, drop_straight_corners, edges, step
 from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making
 from blockdsl.sewing.methods import CUT_PATCHES, STRIPS
-from blockdsl.sewing.order import Joined, Piece
+from blockdsl.sewing.order import Joined, Piece, SeamLine
 
 TOLERANCE: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(1, 16), "cm": Fraction(3, 20)}
 """How far a seam may lie from its place: what pinning and pressing take in. Common practice, no source."""
+
+
+class Lying:
+    """How something that was made lies in what takes it.
+
+    `ways` are where a step to the right and a step down lead then.
+    """
+
+    def __init__(self, lay: Callable[[Point], Point], ways: Sequence[Point], *, is_mirrored: bool) -> None:
+        """Take what lays an enlarged corner."""
+        self._lay, self.ways, self.is_mirrored = lay, ways, is_mirrored
+        self._corners: dict[Point, Point] = {}
+
+    def corner(self, corner: Point) -> Point:
+        """Where an enlarged corner comes to lie; worked out once for each."""
+        known = self._corners.get(corner)
+        if known is None:
+            known = self._corners[corner] = self._lay(corner)
+        return known
 
 
 class Cloth:
     """A block's patches, to be cut by one list after another: where they lie is found once.
 
     Corners are whole numbers where there are no roots: the block is `scale` times as large then. `by_template` are
-    letters that are cut round their templates, whatever the list says; `cut_as` is the same block at another size
-    where the list is that of it. `rough` is for a first look, in floats; corners are floats then, too, where there are
+    letters that are cut round their templates, whatever the list says; `size` is that which the list is for, where it
+    is not the block's own. `rough` is for a first look, in floats; corners are floats then, too, where there are
     roots.
     """
 
     def __init__(self, design: BlockDesign, making: Making, letters: Sequence[str], *, rough: bool = False) -> None:
         self._design, self._letters = design, letters
-        self._cut_as = design
+        self._size = Size.of(design)
         self.tolerance = TOLERANCE[design.unit]
         self._stars = making.from_slanted_strips
         """Patches of stars from strip sets, the only things a method makes that are not trimmed inside."""
@@ -44,23 +64,27 @@ class Cloth:
         rooted = any(isinstance(number, Surd) for number in numbers)
         self.scale = 1 if rooted else lcm(*(number.denominator for number in numbers if isinstance(number, Fraction)))
         self.sewer = Sewer(0 if rooted else self.scale, rough=rough)
+        self._as_drawn = (self.sewer.nothing,) * 3
         self._rough = rough
         self._rooted = rooted
-        self._known: dict[Hashable, tuple[Offsets, Offsets] | None] = {}
+        self._known: dict[Hashable, tuple[Offsets, Sequence[Exact]] | None] = {}
         self._points: dict[Point, Point] = {}
         self._exact: dict[Point, Point] = {}
         """Of corners in floats, what they are exactly."""
-        self._laid: dict[Hashable, Point] = {}
+        self._lines: dict[int, Sequence[Point]] = {}
+        self._lying: dict[Hashable, Lying] = {}
         self._corners: dict[int, Polygon] = {}
         """Of each patch, without straight corners."""
         self._forms: dict[int, Hashable] = {}
+        self._shapes: dict[Hashable, Shape] = {}
+        """Of each form, as drawn."""
         self._cuts: dict[tuple[str, str], list[Cut]] = {}
         self._of_stars: dict[tuple[str, str], list[Cut]] = {}
 
-    def cut(self, cuts: Sequence[Cut], by_template: Collection[str] = (), cut_as: BlockDesign | None = None) -> None:
+    def cut(self, cuts: Sequence[Cut], by_template: Collection[str] = (), size: Size | None = None) -> None:
         """Cut all pieces as the list says; what was cut before is forgotten."""
-        self._cut_as = self._design if cut_as is None else cut_as
-        self.tolerance = TOLERANCE[self._cut_as.unit]
+        self._size = Size.of(self._design) if size is None else size
+        self.tolerance = TOLERANCE[self._size.unit]
         self._known.clear()
         self._cuts.clear()
         self._of_stars = {(cut.label, cut.fabric): [cut] for cut in cuts if self._stars and cut.method == STRIPS}
@@ -93,12 +117,20 @@ class Cloth:
             self._points[point] = known
         return known
 
-    def laid(self, point: Point, lies: Hashable, place: Callable[[Point], Point]) -> Point:
-        """An enlarged corner of something that lies elsewhere: worked out once for each way to lie."""
-        key = (lies, point)
-        if key not in self._laid:
-            self._laid[key] = self.point(place(point))
-        return self._laid[key]
+    def line(self, seam: SeamLine) -> Sequence[Point]:
+        """The corners of a seam, enlarged."""
+        known = self._lines.get(id(seam))
+        if known is None:
+            known = tuple([self.point(place) for place in (seam.start, *seam.turns, seam.end)])
+            self._lines[id(seam)] = known
+        return known
+
+    def lying(self, place: Hashable, find: Callable[[], Lying]) -> Lying:
+        """How something lies elsewhere: worked out once for each place."""
+        known = self._lying.get(place)
+        if known is None:
+            known = self._lying[place] = find()
+        return known
 
     def unscaled(self, point: Point, origin: Point) -> Point:
         """An enlarged corner as it was, measured from an origin."""
@@ -116,7 +148,7 @@ class Cloth:
         if outline is None:
             return [side for patch in node.patches for side in self._sides(patch, exact=True)]
         corners = [self.point(corner) for corner in outline]
-        return [Side(start, end, NOTHING, NOTHING, node.patches[0]) for start, end in edges(tuple(corners))]
+        return [Side(start, end, *self._as_drawn, node.patches[0]) for start, end in edges(tuple(corners))]
 
     def piece(self, part: Piece) -> Part:
         """A single patch, cut as the list says."""
@@ -130,13 +162,13 @@ class Cloth:
         corners = tuple([self.point(corner) for corner in outline])
         known = None if exact or patch.curved else self._real(number, outline, corners)
         if known is None:
-            return [Side(start, end, NOTHING, NOTHING, number) for start, end in edges(corners)]
+            return [Side(start, end, *self._as_drawn, number) for start, end in edges(corners)]
         return [
-            Side(start, end, off, longer, number)
+            Side(start, end, *off, longer, number)
             for (start, end), off, longer in zip(edges(corners), *known, strict=True)
         ]
 
-    def _real(self, number: int, outline: Polygon, corners: Polygon) -> tuple[Offsets, Offsets] | None:
+    def _real(self, number: int, outline: Polygon, corners: Polygon) -> tuple[Offsets, Sequence[Exact]] | None:
         """How far the sides of a patch lie outside those drawn, and how much longer they are; None where they do not.
 
         Patches of one letter are alike up to turning, so which of their sides is the first tells them apart.
@@ -149,14 +181,27 @@ class Cloth:
         if len(cuts) > 1:
             outside = any(self._is_outer(a, b) for a, b in edges(outline))
             cut = next((each for each in cuts if each.outside == outside), cut)
-        key = (letter, fabric, cut.outside, self._form(number, corners))
+        form = self._form(number, corners)
+        key = (letter, fabric, cut.outside, form)
         if key not in self._known:
-            real = drop_straight_corners(self._cut_as.patches[number].outline)
-            offsets = side_offsets(at_origin(real), cut, self._cut_as.seam)
+            shape = self._shape(form, outline)
+            offsets = side_offsets(shape, cut_in_floats(cut) if self._rough else cut)
             if self._rough:
-                offsets = tuple(map(float, offsets))  # type: ignore[arg-type]  # floats in place of numbers
-            self._known[key] = (offsets, self.sewer.lengthened(corners, offsets)) if any(offsets) else None
+                offsets = tuple([(to_float(start), to_float(end)) for start, end in offsets])  # type: ignore[misc]
+            is_larger = any(map(any, offsets))
+            self._known[key] = (offsets, self.sewer.lengthened(corners, offsets)) if is_larger else None
         return self._known[key]
+
+    def _shape(self, form: Hashable, outline: Polygon) -> Shape:
+        """A patch at the size that it is cut for."""
+        shape = self._shapes.get(form)
+        if shape is None:
+            shape = Shape.of(at_origin(outline), self._design.seam)
+            shape = self._shapes[form] = shape.in_floats() if self._rough else shape
+        scale, seam = self._size.scale, self._size.seam
+        if scale == 1 and seam == self._design.seam:
+            return shape
+        return shape.sized(*(to_float(each) if self._rough else each for each in (scale, seam)))  # type: ignore[arg-type]
 
     def _form(self, number: int, corners: Polygon) -> Hashable:
         """The same for patches that are alike when turned, side by side from the first."""

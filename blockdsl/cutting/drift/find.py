@@ -13,8 +13,9 @@ from math import inf
 from typing import Final
 
 from blockdsl.cutting.cutlist import Cut
-from blockdsl.cutting.drift.cloth import Cloth
+from blockdsl.cutting.drift.cloth import Cloth, Lying
 from blockdsl.cutting.drift.sides import Misfit, Part, Reach, Side, widen
+from blockdsl.cutting.resized import LooseCuts, Size
 from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
 from blockdsl.geometry.polygon import edges, step
 from blockdsl.model import BlockDesign
@@ -66,6 +67,7 @@ class DriftFinder:
         self._design, self._making, self._letters, self._order = design, making, letters, order
         self._things: Things | None = None
         self._rough = Cloth(design, making, letters, rough=True)
+        self._loose: LooseCuts | None = None
 
     def find(self, cuts: Sequence[Cut], by_template: Collection[str] = ()) -> Drift | None:
         """The first thing, by the steps, in which seams lie too far from their places; None when all lie well.
@@ -74,29 +76,38 @@ class DriftFinder:
         where that finds something is it sewn as its steps have it.
         """
         self._rough.cut(cuts, by_template)
-        return self._exactly(cuts, by_template, self._design).drift if self._may_drift() else None
+        return self._exactly(cuts, by_template, None, enough=0).drift if self._may_drift() else None
 
-    def drifts(self, cuts: Sequence[Cut], cut_as: BlockDesign) -> bool:
-        """Whether anything would be found at another size; in floats where that is beyond doubt."""
-        self._rough.cut(cuts, cut_as=cut_as)
+    def drifts(self, cuts: Sequence[Cut], by_template: Collection[str] = (), size: Size | None = None) -> bool:
+        """Whether anything would be found, at another size or with templates; in floats where that is beyond doubt."""
+        self._rough.cut(cuts, by_template, size)
         if self._rough.is_exact:
             return False
-        most = to_float(_Steps(self._rough, self._all_things(), enough=float(self._rough.tolerance) + ROOM).most)
+        enough = float(self._rough.tolerance) + ROOM
+        most = to_float(_Steps(self._rough, self._all_things(), enough=enough).most)
         if abs(most - float(self._rough.tolerance)) > ROOM:
             return most > self._rough.tolerance
-        return self._exactly(cuts, (), cut_as).drift is not None
+        return self._exactly(cuts, by_template, size).drift is not None
+
+    def drifts_at(self, size: Size) -> bool:
+        """Whether anything would be found at another size, when all is cut in the same ways."""
+        if self._loose is None:
+            self._loose = LooseCuts(self._design, self._making)
+        return self.drifts(self._loose.cuts(size), size=size)
 
     def real_sizes(self, cuts: Sequence[Cut]) -> tuple[RealSize, ...]:
         """Everything that has a step of its own and is sewn seam by seam, in the order of the steps."""
-        return self._exactly(cuts, (), self._design).sizes
+        return self._exactly(cuts, (), None).sizes
 
     def _may_drift(self) -> bool:
         return not self._rough.is_exact and _may_drift(self._rough, self._making, self._order)
 
-    def _exactly(self, cuts: Sequence[Cut], by_template: Collection[str], cut_as: BlockDesign) -> _Steps:
+    def _exactly(
+        self, cuts: Sequence[Cut], by_template: Collection[str], size: Size | None, *, enough: float = inf
+    ) -> _Steps:
         cloth = Cloth(self._design, self._making, self._letters)
-        cloth.cut(cuts, by_template, cut_as)
-        return _Steps(cloth, self._all_things())
+        cloth.cut(cuts, by_template, size)
+        return _Steps(cloth, self._all_things(), enough=max(enough, float(cloth.tolerance)))
 
     def _all_things(self) -> Things:
         if self._things is None:
@@ -162,8 +173,7 @@ def sew(cloth: Cloth, node: Joined, part_of: Callable[[Assembly], Part]) -> tupl
         return cloth.drawn(node), []
     whole, misfits = parts[0], []
     for seam, part in zip(node.seams, parts[1:], strict=True):
-        line = [cloth.point(place) for place in (seam.start, *seam.turns, seam.end)]
-        whole, found = cloth.sewer.joined(whole, part, line)
+        whole, found = cloth.sewer.joined(whole, part, cloth.line(seam))
         misfits += [] if seam.kind == "curved" else found
     for start, end in node.closes:
         whole = cloth.sewer.closed(whole, cloth.point(start), cloth.point(end))
@@ -182,7 +192,7 @@ def centred(cloth: Cloth, part: Part) -> Part:
     out: dict[tuple[int, int], Exact] = {}
     for side in part.sides:
         way = (sign(side.end.x - side.start.x), sign(side.end.y - side.start.y))
-        out[way] = max(side.off, out.get(way, side.off))
+        out[way] = max(side.off, side.off_end, out.get(way, side.off))
     top, right, bottom, left = (out.get(way, NOTHING) for way in ((1, 0), (0, 1), (-1, 0), (0, -1)))
     return cloth.sewer.pushed(part, (left - right) / 2, (top - bottom) / 2)
 
@@ -285,22 +295,26 @@ class _Steps:
         made = self._made[key]
         if part.outline is not None and made.is_as_drawn:
             return self._cloth.drawn(part)
+        lies = self._cloth.lying((key, taker.key, part.patches[0]), lambda: self._lying(part, key, taker))
+        sides = [side._replace(start=lies.corner(side.start), end=lies.corner(side.end)) for side in made.sides]
+        if lies.is_mirrored:
+            sides = [
+                side._replace(start=side.end, end=side.start, off=side.off_end, off_end=side.off) for side in sides
+            ]
+        return Part(sides, turned(made.moved, lies.ways))
+
+    def _lying(self, part: Joined, key: Key, taker: Thing) -> Lying:
+        """How something that was made lies in what takes it."""
         placement = self._frames.within(part, taker.key[0])
         here, there = self._frames.origin(key[0]), self._frames.origin(taker.key[0])
 
-        def place(point: Point) -> Point:
+        def corner(point: Point) -> Point:
             laid = placement.point(self._cloth.unscaled(point, here))
-            return Point(laid.x + there.x, laid.y + there.y)
+            return self._cloth.point(Point(laid.x + there.x, laid.y + there.y))
 
-        lies = (part.patches, taker.key)
-        sides = [
-            side._replace(start=self._cloth.laid(side.start, lies, place), end=self._cloth.laid(side.end, lies, place))
-            for side in made.sides
-        ]
-        if placement.turn.symmetry.is_mirrored:
-            sides = [side._replace(start=side.end, end=side.start) for side in sides]
-        ways = (placement.direction(Point(Fraction(x), Fraction(1 - x))) for x in (1, 0))
-        return Part(sides, turned(made.moved, [self._cloth.sewer.number_pair(way) for way in ways]))
+        ways = [placement.direction(Point(Fraction(x), Fraction(1 - x))) for x in (1, 0)]
+        numbers = tuple(self._cloth.sewer.number_pair(way) for way in ways)
+        return Lying(corner, numbers, is_mirrored=placement.turn.symmetry.is_mirrored)
 
 
 def turned(moved: Mapping[tuple[Exact, Exact], Reach], along: Sequence[Point]) -> dict[tuple[Exact, Exact], Reach]:

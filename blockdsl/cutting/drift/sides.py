@@ -18,15 +18,25 @@ NOTHING = Fraction(0)
 class Side(NamedTuple):
     """A side of a patch on the edge of a part, clockwise as drawn.
 
-    `off` is how far outside it the real side lies, `longer` how much longer the real side is, measured between the
-    corners of its own piece.
+    `off` is how far outside it the real side lies at its start, `off_end` at its end, `longer` how much longer the real
+    side is, measured between the corners of its own piece.
     """
 
     start: Point
     end: Point
     off: Exact
+    off_end: Exact
     longer: Exact
     patch: int
+
+    def off_at(self, portion: Exact) -> Exact:
+        """How far outside it the real side lies so far along, 0 at its start and 1 at its end."""
+        return self.off if self.off == self.off_end else self.off + (self.off_end - self.off) * portion
+
+
+def least(sides: Iterable[Side]) -> Exact:
+    """How far outside the real sides lie where they reach least: there a seam is sewn."""
+    return min(min(side.off, side.off_end) for side in sides)
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +78,7 @@ class Part:
     @property
     def is_as_drawn(self) -> bool:
         """Whether it is nowhere larger than drawn, and its seams are where they are drawn."""
-        return not self.moved and not any(side.off or side.longer for side in self.sides)
+        return not self.moved and not any(side.off or side.off_end or side.longer for side in self.sides)
 
 
 class Sewer:
@@ -84,6 +94,8 @@ class Sewer:
         self._rough = rough
         self._rooted = scale == 0
         self._floats: dict[Point, tuple[float, float]] = {}
+        self.nothing: Exact = 0.0 if rough else NOTHING  # type: ignore[assignment]  # a float among floats
+        self._stretches: dict[tuple[Point, Point], _Stretch] = {}
         self._normals: dict[Point, tuple[Exact, Exact]] = {}
         self._corners: dict[tuple[Point, Point], tuple[Exact, Exact]] = {}
 
@@ -91,18 +103,18 @@ class Sewer:
         """A step in the numbers that are reckoned with: floats for a first look."""
         return Point(to_float(way.x), to_float(way.y)) if self._rough else way  # type: ignore[arg-type]  # floats for both
 
-    def lengthened(self, outline: Polygon, offsets: Sequence[Exact]) -> tuple[Exact, ...]:
-        """How much longer than drawn the real sides of a piece with these offsets are.
+    def lengthened(self, outline: Polygon, offsets: Sequence[tuple[Exact, Exact]]) -> tuple[Exact, ...]:
+        """How much longer than drawn the real sides of a piece with these offsets at their ends are.
 
         With unit steps u and v along two sides that meet, their lines moved outward by a and b meet at
         (b - a u·v) / (u × v) beyond the corner, measured along u; and so at the other end of v.
         """
-        longer: list[Exact] = [NOTHING] * len(outline)
-        if any(offsets):
+        longer = [self.nothing] * len(outline)
+        if any(map(any, offsets)):
             steps = [step(start, end) for start, end in edges(outline)]
             for place, way in enumerate(steps):
                 cosine, over_sine = self._corner(steps[place - 1], way)
-                before, after = offsets[place - 1], offsets[place]
+                before, after = offsets[place - 1][1], offsets[place][0]
                 longer[place - 1] = longer[place - 1] + (after - before * cosine) * over_sine
                 longer[place] = longer[place] + (before - after * cosine) * over_sine
         return tuple(longer)
@@ -118,12 +130,12 @@ class Sewer:
         pushes: list[tuple[tuple[Exact, Exact], Exact]] = []
         seams: dict[tuple[Exact, Exact], Reach] = dict(one.moved)
         beside: tuple[Sequence[Side], Sequence[Side]] = ((), ())
-        for stretch in (_Stretch(start, end) for start, end in pairwise(line)):
+        for stretch in (self._stretch(start, end) for start, end in pairwise(line)):
             (ours, kept_one), (theirs, kept_other) = self._split(kept_one, stretch), self._split(kept_other, stretch)
             if ours and theirs:
                 normal = self._normal(step(ours[0].start, ours[0].end))
-                off = min(side.off for side in ours)
-                pushes.append((normal, off + min(side.off for side in theirs)))
+                off = least(ours)
+                pushes.append((normal, off + least(theirs)))
                 widen(seams, normal, (off, off))
                 misfits += [] if self._rough else self._misfit(stretch, ours, theirs)
                 beside = (ours, theirs)
@@ -160,7 +172,7 @@ class Sewer:
 
     def _beyond(self, part: Sequence[Side], seam: Sequence[Side], place: Point) -> Exact | None:
         """How far a part reaches beyond a drawn end of a seam, along it; None where it has no corner there."""
-        off = min(side.off for side in seam)
+        off = least(seam)
         for on in seam:
             if place not in (on.start, on.end):
                 continue
@@ -172,7 +184,7 @@ class Sewer:
                 other = step(side.start, side.end)
                 if abs(to_float(cross(way, other))) > BESIDE:
                     cosine, over_sine = self._corner(way, other) if ahead else self._corner(other, way)
-                    return (side.off - off * cosine) * over_sine
+                    return ((side.off if ahead else side.off_end) - off * cosine) * over_sine
         return None
 
     def pushed(self, part: Part, x: Exact, y: Exact) -> Part:
@@ -187,7 +199,7 @@ class Sewer:
 
     def closed(self, part: Part, start: Point, end: Point) -> Part:
         """A part without the sides of a partial seam whose open end is closed."""
-        stretch = _Stretch(start, end)
+        stretch = self._stretch(start, end)
         return Part(self._split(part.sides, stretch)[1], part.moved)
 
     def apart(self, a: Point, b: Point, c: Point, d: Point) -> Exact | None:
@@ -200,34 +212,62 @@ class Sewer:
 
     def mean(self, part: Sequence[Side], start: Point, end: Point) -> Exact:
         """How far outside an edge of a part its real sides lie, on an average along the edge."""
-        stretch = _Stretch(start, end)
-        total: Exact = NOTHING
+        stretch = self._stretch(start, end)
+        total = self.nothing
         for side in self._split(part, stretch)[0]:
-            if side.off:
+            off = side.off if side.off == side.off_end else (side.off + side.off_end) / 2
+            if off:
                 along = dot(stretch.way, step(side.start, side.end)) / (Fraction(1) * stretch.square)
-                total += side.off * (along if along >= 0 else -along)
+                total += off * (along if along >= 0 else -along)
         return total
 
     def _split(self, part: Iterable[Side], stretch: _Stretch) -> tuple[list[Side], list[Side]]:
-        """The sides of a part that lie on a stretch, at least in part; and what is left of all its sides beside it."""
+        """The sides of a part that lie on a stretch, at least in part; and what is left of all its sides beside it.
+
+        Sides that run on beyond the stretch come as long as they are, with the offsets that they have at its ends.
+        """
         along, left = [], []
         for side in part:
-            start = self._place(side.start, stretch)
-            end = None if start is None else self._place(side.end, stretch)
-            if start is None or end is None:
+            ends = (side.start, side.end)
+            if ends not in stretch.known:
+                stretch.known[ends] = self._on(stretch, *ends)
+            beyond = stretch.known[ends]
+            if beyond is None:
                 left.append(side)
                 continue
-            forward = start < end
-            low, high = (start, end) if forward else (end, start)
-            if max(low, 0) >= min(high, stretch.square):
-                left.append(side)
-                continue
-            along.append(side)
-            if low < 0:
-                left.append(side._replace(end=stretch.start) if forward else side._replace(start=stretch.start))
-            if high > stretch.square:
-                left.append(side._replace(start=stretch.end) if forward else side._replace(end=stretch.end))
+            on = side
+            for corner, portion, is_before in beyond:
+                off = side.off_at(portion)
+                if is_before:
+                    left.append(side._replace(end=corner, off_end=off))
+                    on = on._replace(off=off)
+                else:
+                    left.append(side._replace(start=corner, off=off))
+                    on = on._replace(off_end=off)
+            along.append(on)
         return along, left
+
+    def _stretch(self, start: Point, end: Point) -> _Stretch:
+        known = self._stretches.get((start, end))
+        if known is None:
+            known = self._stretches[start, end] = _Stretch(start, end)
+        return known
+
+    def _on(self, stretch: _Stretch, side_start: Point, side_end: Point) -> tuple[_Beyond, ...] | None:
+        """Where a side that lies on a stretch, at least in part, runs on beyond it; None for one that lies beside."""
+        start = self._place(side_start, stretch)
+        end = None if start is None else self._place(side_end, stretch)
+        if start is None or end is None:
+            return None
+        forward = start < end
+        low, high = (start, end) if forward else (end, start)
+        if max(low, 0) >= min(high, stretch.square):
+            return None
+        return tuple(
+            (corner, (place - start) / (Fraction(1) * (end - start)), (place == 0) == forward)
+            for place, corner in ((Fraction(0), stretch.start), (stretch.square, stretch.end))
+            if low < place < high
+        )
 
     def _place(self, point: Point, stretch: _Stretch) -> Exact | None:
         """How far along a stretch a point lies, `square` at its end; None for a point beside it."""
@@ -280,13 +320,18 @@ class Sewer:
     def _pushed(self, side: Side, x: Exact, y: Exact) -> Side:
         nx, ny = self._normal(step(side.start, side.end))
         more = x * nx + y * ny
-        return side._replace(off=side.off + more) if more else side
+        return side._replace(off=side.off + more, off_end=side.off_end + more) if more else side
+
+
+_Beyond = tuple[Point, Exact, bool]
+"""An end of a stretch that a side runs on beyond, how far along it is (0 to 1), and whether the side begins before."""
 
 
 class _Stretch:
-    """A straight part of a seam."""
+    """A straight part of a seam; `known` are sides, by their ends, that were compared with it."""
 
     def __init__(self, start: Point, end: Point) -> None:
+        self.known: dict[tuple[Point, Point], tuple[_Beyond, ...] | None] = {}
         self.start, self.end = start, end
         self.way = step(start, end)
         self.square = dot(self.way, self.way)

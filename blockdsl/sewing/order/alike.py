@@ -76,6 +76,7 @@ class Looks:
         ]
         self._numbers: dict[Hashable, int] = {}
         self._shapes: dict[tuple[object, ...], int] = {}
+        self._placed: dict[Turn, list[tuple[int, int, int]]] = {}
         self._turned_shapes: dict[tuple[int, Symmetry], int] = {}
         self._likenesses: dict[tuple[int, ...], Likeness] = {}
         self._outlines: list[tuple[_Cloth, list[tuple[int, int]], _Box]] = []
@@ -109,13 +110,19 @@ class Looks:
 
     def _seen(self, patches: Sequence[int], turn: Turn) -> list[tuple[int, int, int]]:
         """Each patch's turned shape and where it lies in the turned box of all of them."""
+        placed = self._placed.get(turn)
+        if placed is None:
+            placed = self._placed[turn] = self._place_all(turn)
+        left, top = _top_left(turn.symmetry, self._lying[turn.eighth].box(patches))
+        return [(shape, x - left, y - top) for shape, x, y in [placed[patch] for patch in patches]]
+
+    def _place_all(self, turn: Turn) -> list[tuple[int, int, int]]:
+        """Of each patch of the block its turned shape and where the top left of its turned box lies."""
         symmetry, lying, shapes = turn.symmetry, self._lying[turn.eighth], self._shape_of[turn.eighth]
-        left, top = _top_left(symmetry, lying.box(patches))
-        found = []
-        for patch in patches:
-            x, y = _top_left(symmetry, lying.box([patch]))
-            found.append((self._turned_shape(shapes[patch], symmetry), x - left, y - top))
-        return found
+        return [
+            (self._turned_shape(shape, symmetry), *_top_left(symmetry, lying.box([patch])))
+            for patch, shape in enumerate(shapes)
+        ]
 
     def likeness(self, patches: Sequence[int]) -> Likeness:
         """Numbers by which to compare these patches, taken together, with others."""
