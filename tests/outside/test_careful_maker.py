@@ -5,13 +5,14 @@ What she found in earlier versions is kept here, each with the numbers that she 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import replace
 from itertools import pairwise
 from math import dist, hypot
 
 import pytest
-from shapely.geometry import Polygon
+from shapely.geometry import LineString
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import cut_list
@@ -22,11 +23,11 @@ from blockdsl.geometry import to_float
 from blockdsl.sewing import plan_making
 from blockdsl.sewing.order import Joined, find_order
 from tests.outside.quilts_at_random import NUMBERS, quilt_text
-from tests.outside.virtual.cloth import HAIR, Fault, Work, joined, normal_of
+from tests.outside.virtual.cloth import HAIR, Fault, Work, first_run, joined, normal_of
 from tests.outside.virtual.curves import straight_edges
 from tests.outside.virtual.library import EVERY_SIZE, FAMILIES, OWN, tried
 from tests.outside.virtual.machine import sew
-from tests.outside.virtual.plan import Patch, Plan, Spot, Step, plan_of
+from tests.outside.virtual.plan import Patch, Spot, plan_of
 from tests.outside.virtual.prints import short
 from tests.outside.virtual.stripsets import segments_from
 from tests.unit.cutting.test_drift import ON_POINT
@@ -111,13 +112,22 @@ def predicted(name: str, block_name: str, size: str | None) -> tuple[BlockFacts,
     return found.facts, finder.real_sizes(cut_list(design, making, lettered))
 
 
-def beyond(work: Work, edge: tuple[Spot, Spot], seam: float) -> float:
-    """How far a work reaches beyond a finished edge of its drawing and the allowance, on an average along the edge."""
-    (a, b), (x, y) = edge
+def beyond(work: Work, edge: tuple[Spot, Spot], patches: Sequence[Patch], seam: float) -> float:
+    """How far a work reaches beyond a finished edge of its drawing and the allowance, on an average along the edge.
+
+    Each patch is measured in the middle of its own edge there: points beside it, that are trimmed later, do not count.
+    """
     nx, ny = normal_of(edge)
-    deep = 8 * seam
-    band = Polygon([(a, b), (x, y), (x - nx * deep, y - ny * deep), (a - nx * deep, b - ny * deep)])
-    return float(band.intersection(work.cloth).area) / dist(*edge) - seam
+    on = LineString(edge).buffer(HAIR, cap_style="flat")
+    total = 0.0
+    for patch in patches:
+        run = patch.shape.boundary.intersection(on)
+        if run.length > 100 * HAIR:
+            x, y = run.centroid.x, run.centroid.y
+            # Outward is against the normal; the ray begins well within the seam line.
+            ray = LineString([(x + nx * seam / 2, y + ny * seam / 2), (x - nx * 8 * seam, y - ny * 8 * seam)])
+            total += run.length * (first_run(work.cloth, ray) - 1.5 * seam)
+    return total / dist(*edge)
 
 
 def compared(name: str, block_name: str, size: str | None) -> int:
@@ -137,12 +147,13 @@ def compared(name: str, block_name: str, size: str | None) -> int:
         real = by_patches.get(tuple(sorted(told.hands[0].patches)))
         if real is None or not real.is_trimmed or step.number not in seen:
             continue
-        whole = joined(patch.shape for patch in step.hands[0].picture)
+        picture = step.hands[0].picture
+        whole = joined(patch.shape for patch in picture)
         for way, drawn, across in real.across:
             x, y = to_float(way.x), to_float(way.y)
             along = [edge for edge in straight_edges(whole) if abs(cross_of(edge, (x, y))) < HAIR]
             assert len(along) == 2, (facts.name, step.makes)
-            there = to_float(drawn) + sum(beyond(seen[step.number], edge, plan.seam) for edge in along)
+            there = to_float(drawn) + sum(beyond(seen[step.number], edge, picture, plan.seam) for edge in along)
             assert there == pytest.approx(to_float(across), abs=SAME), (facts.name, step.makes, way)
             count += 1
     return count

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -10,6 +11,7 @@ from math import atan2, cos, degrees, dist, hypot, radians, sin
 from typing import Any
 
 from numpy import errstate
+from numpy.linalg import lstsq
 from shapely import affinity, buffer, set_precision, union_all
 from shapely.geometry import LineString, Point, Polygon, box
 
@@ -141,9 +143,11 @@ def fitted(piece: Any, patch: Any, seam: float) -> Any | None:
     """The piece laid over its patch so that the allowance reaches all round, by turning and sliding; never turned over.
 
     None when it is too small. The excess is shared out: what is left within the seams and the patch have one centre.
+    Of several turns she takes that which lays most edges along those of the patch: a triangle whose long edge was cut
+    at another angle lies by its square corner.
     """
     angles = ((there - here) % 360 for there in directions(patch) for here in directions(piece))
-    for angle in dict.fromkeys(round(angle, 6) for angle in angles):
+    for angle, _ in Counter(round(angle, 6) for angle in angles).most_common():
         laid = affinity.rotate(piece, angle, origin=(0, 0))
         within = inset(laid, seam) if has_curves(laid) else grown(laid, -seam)
         if within.is_empty or within.geom_type != "Polygon":
@@ -209,9 +213,9 @@ def sewn(
 ) -> Work:
     """Two works joined along a seam; `lies` are the finished shapes of both.
 
-    A straight seam is sewn an allowance from both raw edges, so that what is too large moves away from the seam. At a
-    seam with corners nothing can move: both must have their allowance beyond each stretch. `ends_even`: along a seam
-    the other is slid until it stands out as far at both ends; else both as their own edges lead them.
+    A seam is sewn an allowance from both raw edges, so that what is too large moves away from it; at a seam with
+    corners both go where they have that beyond all stretches, as nearly as may be. `ends_even`: along a seam the other
+    is slid until it stands out as far at both ends; else both as their own edges lead them.
     """
     ours, theirs = lies
     stretches = list(pairwise(line))
@@ -236,6 +240,8 @@ def sewn(
             else:
                 one = _slid_aside(one, ours, (nx, ny), excess, seam)
                 other = _slid_aside(other, theirs, (-nx, -ny), lack, seam)
+    if len(stretches) > 1:
+        one, other = _set_in(one, other, list(zip(stretches, normals, strict=True)), seam)
     start, normal = line[0], normals[0]
     beyond = half_plane(start, normal)
     apart = ours.intersection(beyond).area < NEAR and theirs.difference(beyond).area < NEAR
@@ -245,6 +251,26 @@ def sewn(
     else:
         one, other = without(one, theirs), without(other, ours)
     return Work((*one.faces, *other.faces), max(one.drift, other.drift))
+
+
+def _set_in(one: Work, other: Work, stretches: list[tuple[tuple[Spot, Spot], Spot]], seam: float) -> tuple[Work, Work]:
+    """Both slid to where they have their allowance beyond all stretches of a seam with corners.
+
+    Along each, n · slide = what is over; of too many equations the solution that misses least.
+    """
+    inner = [_inner(stretch, seam) for stretch, _ in stretches]
+    ways = [way for _, way in stretches]
+    mine = [seam - allowance(one.cloth, line, way, seam) for line, way in zip(inner, ways, strict=True)]
+    yours = [allowance(other.cloth, line, (-x, -y), seam) - seam for line, (x, y) in zip(inner, ways, strict=True)]
+    (a, b), (x, y) = (map(float, lstsq(ways, over, rcond=1e-6)[0]) for over in (mine, yours))
+    return _slid(one, (a, b)), _slid(other, (x, y))
+
+
+def _inner(line: tuple[Spot, Spot], seam: float) -> tuple[Spot, Spot]:
+    """A stretch without its ends, where raw edges of the next pieces come in."""
+    (a, b), (x, y) = line
+    part = min(seam / dist(*line), 1 / 3)
+    return (a + (x - a) * part, b + (y - b) * part), (x - (x - a) * part, y - (y - b) * part)
 
 
 def _slid_aside(work: Work, shape: Any, normal: Spot, excess: float, seam: float) -> Work:
@@ -298,11 +324,11 @@ def _stands_out(cloth: Any, shape: Any, line: tuple[Spot, Spot], seam: float) ->
         return None
     deep = 12 * seam
     ray = LineString([((a + x) / 2, (b + y) / 2), (x + ux * deep, y + uy * deep)])
-    reach = [_first_run(each, ray) for each in (cloth, grown(shape, seam))]
+    reach = [first_run(each, ray) for each in (cloth, grown(shape, seam))]
     return reach[0] - reach[1] if min(reach) > 0 else None
 
 
-def _first_run(cloth: Any, ray: Any) -> float:
+def first_run(cloth: Any, ray: Any) -> float:
     """How far from its start a ray lies on cloth."""
     parts = ray.intersection(cloth)
     ends = [
