@@ -172,6 +172,11 @@ def cross_of(edge: tuple[Spot, Spot], way: Spot) -> float:
         ("slants", "Octagon", "9 in"),
         ("four-patch", "Economy", "9 in"),
         ("one-patch", "Variegated Hexagons", "9 in"),
+        # Halves of rectangles that are rounded up to other proportions, and seams that are set in.
+        ("triangles", "Storm at Sea", None),
+        ("demo/pilots-star", "Pilot's Star", "9 in"),
+        ("eight-point", "Eight-pointed Star", None),
+        ("one-patch", "Honeycomb", "9 in"),
     ],
 )
 def test_units_measure_at_her_table_what_was_predicted(name: str, block_name: str, size: str | None) -> None:

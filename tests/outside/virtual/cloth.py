@@ -54,7 +54,8 @@ def joined(shapes: Iterable[Any]) -> Any:
 @lru_cache(MANY)
 def _joined(shapes: tuple[Any, ...]) -> Any:
     whole = union_all(grown(list(shapes), HAIR))
-    clean = set_precision(grown(whole, -HAIR).simplify(HAIR), 1e-9)
+    plain = grown(whole, -HAIR).simplify(HAIR)
+    clean = set_precision(plain if plain.is_valid else plain.buffer(0), 1e-9)
     parts = getattr(clean, "geoms", (clean,))
     return parts[0] if len(parts) == 1 else clean
 

@@ -11,7 +11,7 @@ from typing import Any
 from shapely.geometry import Polygon
 from shapely.ops import linemerge
 
-from tests.outside.virtual.cloth import Fault, Work, fitted, joined, sewn
+from tests.outside.virtual.cloth import Fault, Work, fitted, joined, settled, sewn
 from tests.outside.virtual.plan import Line, Patch
 from tests.outside.virtual.stripsets import fill, segments_from
 
@@ -109,7 +109,7 @@ def star(
     whole = _joined(_all(made[:4], seam), _all(made[4:], seam), seam)
     for patch in sorted(ground, key=lambda laid: len(laid[1].exterior.coords)):
         whole = _joined(whole, patch, seam)
-    return whole[0]
+    return settled(*whole, seam)
 
 
 def _piece(patch: Patch, width: float, seam: float, measure: float) -> Laid:

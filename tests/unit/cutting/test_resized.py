@@ -67,7 +67,7 @@ def test_every_patch_of_the_library_is_cut_as_a_plan_for_that_size_has_it(name: 
 def test_fabrics_with_an_up_and_a_down_are_cut_as_they_stand_at_every_size() -> None:
     above = 'fabric ships "Ships" #904030 directional\n'
     rows = (
-        "row ships/fog fog\\ships (peak ships on fog)",
+        "row ships/fog fog\\ships (triangle-in-square ships on fog)",
         "row (hourglass ships fog) (slant ships between fog moss) ships",
     )
     design = design_of(block(*rows, size="9 x 6 in", above=above))
