@@ -1,26 +1,33 @@
 """Do the tests notice? A hundred changes of one operator or constant, one at a time: `make mutants`.
 
-The same changes every time, from a seed, out of the rooms where numbers are made. The nearest tests come first and stop
-at the first failure; what they let pass is tried on the whole suite. A change that nothing notices is listed, unless
-harmless.toml beside this file says why it can do no harm. `--first` and `--count` try a part of them.
+The changes are drawn by a seed from the rooms where numbers are made; a place keeps its rank as long as its own code
+stays. First the tests are run once over code that reports which of the places each test reaches. A change is then tried
+on the tests that reach it, the quickest first, and stops at the first that fails; what they let pass is tried on all
+files that hold one of them, and what is worked out when modules are imported on all tests. A change that nothing
+notices is listed, unless harmless.toml beside this file says why it can do no harm.
+
+`--first` and `--count` try a part of the changes; `--reached` names a file that keeps which test reaches what, so that
+parts need not find that out again.
 """
 
 from __future__ import annotations
 
 import argparse
+import json
 import os
-import random
 import shutil
 import subprocess
 import sys
 import tempfile
 import time
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
-from tests.mutants.change import Change, changed, changes_in
+from tests.mutants.change import Change, changed, changes_in, watched
 
 ROOMS: Final = ("analysis", "sewing", "cutting", "facts")
 PICTURES: Final = Path("blockdsl", "sewing", "techniques")
@@ -32,32 +39,40 @@ WANTED: Final = 90
 PROJECT: Final = Path(__file__).resolve().parents[2]
 COPIED: Final = ("blockdsl", "tests", "grammars", "library", "pyproject.toml", "README.md", "DEVELOPERS.md", "Makefile")
 
-NEAR: Final[dict[str, tuple[tuple[str, ...], ...]]] = {
-    "analysis": (
-        ("tests/unit/analysis", "tests/spec"),
-        ("tests/unit/facts", "tests/library", "tests/outside/test_quilt_values.py",
-         "tests/outside/test_quilt_cover_shapely.py"),
-    ),
-    "sewing": (
-        ("tests/unit/sewing", "tests/unit/wording"),
-        ("tests/outside/test_virtual_sewing.py", "tests/outside/test_order_bruteforce.py",
-         "tests/outside/test_reader.py"),
-        ("tests/outside/test_library_sewn.py",),
-    ),
-    "cutting": (
-        ("tests/unit/cutting", "tests/outside/test_published_values.py", "tests/outside/test_block_lists.py"),
-        ("tests/outside/test_cut_shapely.py", "tests/outside/test_finishing.py",
-         "tests/outside/test_published_quilts.py",
-         "tests/outside/test_fat_quarters.py", "tests/library", "tests/spec"),
-        ("tests/outside/test_cloth_plans.py", "tests/outside/test_library_sewn.py"),
-    ),
-    "facts": (
-        ("tests/unit/facts", "tests/spec"),
-        ("tests/library", "tests/outside/test_published_values.py", "tests/outside/test_quilt_values.py",
-         "tests/outside/test_published_quilts.py", "tests/outside/test_virtual_sewing.py"),
-    ),
-}  # fmt: skip
-"""For each room its nearest tests, in the order in which they are tried."""
+SUITE: Final = ("tests/unit/*", "tests/spec", "tests/library", "tests/properties/*.py", "tests/outside/*.py")
+"""Each match is run by itself. What starts the program anew for every test (e2e, fuzz) and what judges web pages and
+the bytes of pictures is left out: it asks whether files are whole, not whether their numbers are right."""
+LEFT_OUT: Final = (
+    "unit/cli",
+    "unit/export",
+    "conftest",
+    "__pycache__",
+    "test_web",
+    "test_fuzz",
+    "test_outputs",
+    "_print",
+)
+FIRST_SECONDS: Final = (6.0, 60.0)
+"""How long the tests of the first and the second try take together, as they took when nothing was changed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Test:
+    """A test, how long it takes, and the changes that it reaches."""
+
+    name: str
+    seconds: float
+    reaches: frozenset[int]
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """What reaches what; `by_import` is worked out when modules are imported, which every test stands on."""
+
+    tests: tuple[Test, ...]
+    by_import: frozenset[int]
+    failing: tuple[str, ...]
+    """Tests that fail without any change."""
 
 
 def sample() -> list[Change]:
@@ -67,42 +82,79 @@ def sample() -> list[Change]:
         path for room in ROOMS for path in Path("blockdsl", room).rglob("*.py") if PICTURES not in path.parents
     )
     every = [change for path in paths for change in changes_in(path)]
-    return random.Random(SEED).sample(every, CHANGES)  # noqa: S311 - the same ones every time
+    return sorted(every, key=lambda change: change.rank(SEED))[:CHANGES]
 
 
-def notice(change: Change, copy: Path) -> str | None:
-    """The first tests that fail with the change; None when it goes unseen."""
+def find_reach(changes: Sequence[Change], kept: Path) -> Reach:
+    """Which tests reach which of the changes, by their numbers; from the file that keeps it, if it is there."""
+    if not kept.exists():
+        with _copy() as copy:
+            for path in {change.path for change in changes}:
+                places = {change.place: number for number, change in enumerate(changes) if change.path == path}
+                (copy / path).write_text(watched(path, places), encoding="utf-8")
+            half = kept.with_suffix(".half")
+            half.unlink(missing_ok=True)
+            for tests in _suite(copy):
+                _pytest([tests, "-p", "tests.mutants.reach"], copy, {"BLOCKDSL_REACHED": str(half)})
+            half.rename(kept)
+    rows = [json.loads(line) for line in kept.read_text(encoding="utf-8").splitlines()]
+    return Reach(
+        tests=tuple(Test(name, seconds, frozenset(places)) for name, seconds, bad, places in rows if name and not bad),
+        by_import=frozenset(place for name, _, _, places in rows if not name for place in places),
+        failing=tuple(name for name, _, failed, _ in rows if failed),
+    )
+
+
+def _suite(copy: Path) -> list[str]:
+    found = [path.relative_to(copy).as_posix() for pattern in SUITE for path in sorted(copy.glob(pattern))]
+    return [path for path in found if not any(word in path for word in LEFT_OUT)]
+
+
+def notice(number: int, change: Change, reach: Reach, copy: Path) -> str | None:
+    """The first test that fails with the change; None when it goes unseen."""
     place = copy / change.path
     before = place.read_text(encoding="utf-8")
     place.write_text(changed(change), encoding="utf-8")
     try:
-        for tests in _near(change):
-            if failed := _failing(tests, copy):
-                return failed
-        return _failing(("-n", "auto", "--dist", "worksteal", "tests"), copy)
+        return next(filter(None, (_failing(tests, copy) for tests in _tries(number, reach, copy) if tests)), None)
     finally:
         place.write_text(before, encoding="utf-8")
 
 
-def _near(change: Change) -> Sequence[Sequence[str]]:
-    return NEAR[change.path.parts[1]]
+def _tries(number: int, reach: Reach, copy: Path) -> Iterator[list[str]]:
+    """Lists of tests to try, one after another: those that reach the place, then all of their files."""
+    reached = [test for test in reach.tests if number in test.reaches]
+    if number in reach.by_import or not reached:
+        yield from ([tests] for tests in _suite(copy))
+        return
+    reached.sort(key=lambda test: (test.seconds, test.name))
+    start = 0
+    for most in FIRST_SECONDS:
+        stop, seconds = start, 0.0
+        while stop < len(reached) and (seconds := seconds + reached[stop].seconds) <= most:
+            stop += 1
+        yield [test.name for test in reached[start:stop]]
+        start = stop
+    yield [test.name for test in reached[start:]]
+    yield sorted({test.name.partition("::")[0] for test in reached})
 
 
 def _failing(tests: Sequence[str], copy: Path) -> str | None:
     """The first test that fails, or what stopped pytest; None when all pass."""
-    there = [word for word in tests if not word.startswith("tests/") or (copy / word).exists()]
-    command = (sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", "--tb=no", *there)
-    environment = {**os.environ, "PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1"}
     try:
-        ended = subprocess.run(
-            command, cwd=copy, env=environment, capture_output=True, text=True, timeout=1800, check=False
-        )
+        ended = _pytest(["-x", *tests], copy, {})
     except subprocess.TimeoutExpired:
         return f"{tests[0]}: no end"
     if ended.returncode == 0:
         return None
     failed = [line for line in ended.stdout.splitlines() if line.startswith(("FAILED", "ERROR"))]
-    return failed[0] if failed else f"pytest ends with {ended.returncode}"
+    return failed[0] if failed else f"pytest ends with {ended.returncode}: {ended.stdout[-300:]}"
+
+
+def _pytest(words: Sequence[str], copy: Path, more: Mapping[str, str]) -> subprocess.CompletedProcess[str]:
+    command = (sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--tb=no", *words)
+    environment = {**os.environ, "PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1", **more}
+    return subprocess.run(command, cwd=copy, env=environment, capture_output=True, text=True, timeout=3600, check=False)
 
 
 def harmless() -> dict[str, str]:
@@ -117,33 +169,39 @@ def main() -> int:
     options = argparse.ArgumentParser(description=__doc__)
     options.add_argument("--first", type=int, default=0)
     options.add_argument("--count", type=int, default=CHANGES)
+    options.add_argument("--reached", type=Path, help="a file that keeps which test reaches what")
     options.add_argument("--list", action="store_true", help="name the changes and try none")
     chosen = options.parse_args()
-    changes = sample()[chosen.first : chosen.first + chosen.count]
+    changes = sample()
+    numbers = range(chosen.first, min(chosen.first + chosen.count, len(changes)))
     if chosen.list:
-        print("\n".join(change.name for change in changes))
+        print("\n".join(changes[number].name for number in numbers))
         return 0
-    known, noticed, excused, unseen = harmless(), 0, 0, []
-    for copy in _copies():
-        for room in sorted({change.path.parts[1] for change in changes}):
-            if failed := next(filter(None, (_failing(tests, copy) for tests in NEAR[room])), None):
-                print(f"without any change the tests of {room} fail already: {failed}")
-                return 1
-        for number, change in enumerate(changes, start=chosen.first):
-            start = time.monotonic()
-            found = notice(change, copy)
+    with tempfile.TemporaryDirectory() as folder:
+        reach = find_reach(changes, chosen.reached.resolve() if chosen.reached else Path(folder, "reached"))
+    for name in reach.failing:
+        print(f"fails without any change, and is left out: {name}")
+    known, noticed, excused, unseen = harmless(), 0, 0, 0
+    with _copy() as copy:
+        for number in numbers:
+            change, start = changes[number], time.monotonic()
+            found = notice(number, change, reach, copy)
             why = known.get(change.name)
             told = found or (f"harmless: {why}" if why else "UNSEEN")
-            print(f"{number:3} {change.name}\n    {told} ({time.monotonic() - start:.0f} s)", flush=True)
+            print(
+                f"{number:3} {change.name} (line {change.line})\n    {told} ({time.monotonic() - start:.0f} s)",
+                flush=True,
+            )
             noticed += found is not None
             excused += found is None and why is not None
-            unseen += [] if found or why else [change.name]
-    print(f"{len(changes)} changes: {noticed} noticed, {excused} harmless, {len(unseen)} unseen")
-    return 0 if (noticed + excused) * CHANGES >= WANTED * len(changes) else 1
+            unseen += found is None and why is None
+    print(f"{len(numbers)} changes: {noticed} noticed, {excused} harmless, {unseen} unseen")
+    return 0 if (noticed + excused) * CHANGES >= WANTED * len(numbers) else 1
 
 
-def _copies() -> Iterator[Path]:
-    """One copy of the project, so that the checkout itself is never changed."""
+@contextmanager
+def _copy() -> Iterator[Path]:
+    """A copy of the project, so that the checkout itself is never changed."""
     with tempfile.TemporaryDirectory() as folder:
         copy = Path(folder) / "project"
         copy.mkdir()
