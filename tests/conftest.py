@@ -1,7 +1,9 @@
 """What every test may ask for."""
 
+import io
 import os
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -18,6 +20,13 @@ settings.load_profile("blockdsl")
 def project() -> Path:
     """The project's top folder."""
     return ROOT
+
+
+@pytest.fixture(autouse=True)
+def no_text_was_given_to_a_compiled_fraction() -> Iterator[None]:
+    """Python's own bytes are whole after a test: see `blockdsl.geometry.fraction` for what would spoil them."""
+    yield
+    assert io.BytesIO(bytes(2)).read(1)[0] == 0, "read numbers with read_fraction, not with Fraction"
 
 
 @pytest.fixture(scope="session")

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from typing import Final, Protocol
 
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Span
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.path import PathFault, outline_of_path, reaches_beyond
 from blockdsl.model import Applique
 from blockdsl.syntax import ast

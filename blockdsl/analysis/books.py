@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
@@ -15,6 +14,7 @@ from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
 from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, QuiltDesign
 from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
 from blockdsl.syntax import ast

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.analysis.grid import Grid
 from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Span
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.analysis.place import Layout
 from blockdsl.analysis.settings import Settings
@@ -12,6 +11,7 @@ from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Point, to_float
 from blockdsl.geometry.arc_cover import CurvedPatch, prove_arcs
 from blockdsl.geometry.cover import Cover, Region, prove_cover
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
 from blockdsl.model.lengths import write_length
 from blockdsl.syntax import ast

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 from itertools import pairwise
 
 from blockdsl.analysis.applique import MOST_PIECES
@@ -17,6 +16,7 @@ from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, Fabric
 from blockdsl.syntax import ast
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 
 from blockdsl.analysis.grid import is_damaged_drawing, too_fine
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import Point, Surd
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import clockwise, drop_straight_corners, is_simple
 from blockdsl.model import Patch
 from blockdsl.syntax import ast

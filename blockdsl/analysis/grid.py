@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import lcm
 
 from blockdsl.diagnostics import Problems, Span
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.syntax import ast
 from blockdsl.syntax.kinds import draws
 

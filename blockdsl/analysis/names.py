@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from fractions import Fraction
 
 from blockdsl.analysis.cutters import read_cutter
 from blockdsl.analysis.maker_choices import report_choices, report_repeats
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.diagnostics import Problems, Source, Span, nearest_word
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Fabric, RulerUnit, value_of
 from blockdsl.model.cutter import Cutter
 from blockdsl.syntax import ast

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import TypeVar
 
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.resize import measured
 from blockdsl.diagnostics import Problems
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
 from blockdsl.model.lengths import write_size
 from blockdsl.syntax import ast

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from math import ceil
 
 from blockdsl.analysis.applique import MOST_PIECES, lay_appliques
@@ -14,6 +13,7 @@ from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing,
 from blockdsl.analysis.names import MOST_NESTING, Names
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Applique, Filling, Patch, UnitPlace
 from blockdsl.shapes import SHAPES, half, half_rectangle, square

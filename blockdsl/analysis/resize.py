@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.design import design_block
@@ -11,6 +10,7 @@ from blockdsl.analysis.names import Names
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.settings import read_settings
 from blockdsl.diagnostics import Problems
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.syntax import ast
 

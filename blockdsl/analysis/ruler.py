@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 from math import gcd, lcm
 
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import write_size
 from blockdsl.shapes import SHAPES

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from fractions import Fraction
 
 from blockdsl.analysis.scraps import Neighbours, Pair
 from blockdsl.geometry import Exact, Polygon, floor_to, sign, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import step
 from blockdsl.model.quilt import PieceRole, PlacedBlock, QuiltDesign
 

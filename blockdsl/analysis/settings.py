@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import TypeVar
 
 from blockdsl.analysis.maker_choices import report_choices
 from blockdsl.analysis.names import Names
 from blockdsl.diagnostics import Problems, nearest_word
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
 from blockdsl.model.lengths import write_size
 from blockdsl.shapes.shape import FORMER_NAMES

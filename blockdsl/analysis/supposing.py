@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
-from fractions import Fraction
 from itertools import product
 from typing import Final, TypeVar
 
 from blockdsl.analysis.override import WhatIf
 from blockdsl.analysis.settings import CM_IN_AN_INCH
 from blockdsl.diagnostics import Diagnostic, Problems, nearest_word
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, QuiltDesign
 from blockdsl.syntax import ast
 

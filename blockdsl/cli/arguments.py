@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from argparse import ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
-from fractions import Fraction
 from typing import Final
 
 from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS
 from blockdsl.cli.problem_printer import MESSAGE_FORMATS
 from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.model.language import LANGUAGES
 from blockdsl.printing import USUAL_MARGIN_MM
@@ -209,7 +209,7 @@ def _margin(text: str) -> float:
 
     number, _, unit = text.strip().rpartition(" ")
     try:
-        margin_mm = float(sum(map(Fraction, number.split()), Fraction(0)) * MILLIMETRES[unit]) if number else -1.0
+        margin_mm = float(sum(map(read_fraction, number.split()), Fraction(0)) * MILLIMETRES[unit]) if number else -1.0
     except (KeyError, ValueError, ZeroDivisionError):
         margin_mm = -1.0
     if not 0 <= margin_mm <= MOST_MARGIN_MM:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from fractions import Fraction
 from math import pi
 from typing import Final, TypeVar
 
@@ -13,6 +12,7 @@ from blockdsl.facts.compare_blocks import BlockRow, BlockTable
 from blockdsl.facts.compare_quilts import QuiltRow, QuiltTable
 from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.arc import CurvedArea
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.pictures.lengths import plain_extent, plain_length
 from blockdsl.pictures.words import many

@@ -5,7 +5,6 @@ from __future__ import annotations
 from argparse import Namespace
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from blockdsl.analysis.inputs import Input, RememberingReader, open_input, project_folder
@@ -14,6 +13,7 @@ from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.diagnostics import Source, Span
 from blockdsl.geometry import Surd
+from blockdsl.geometry.fraction import Fraction
 
 if TYPE_CHECKING:
     from _typeshed import DataclassInstance

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,6 +12,7 @@ from blockdsl.cli.sizes import blocks_of, on_ruler, with_unit
 from blockdsl.cli.writing import SQUARES, Writer
 from blockdsl.export.naming import Taken
 from blockdsl.facts.drafting import SizeFacts, at_width, draft
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import write_size
 from blockdsl.pictures.drafting import say_squares
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from argparse import SUPPRESS, ArgumentParser, ArgumentTypeError, Namespace
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import product
 from typing import TYPE_CHECKING, Any, Final, cast
 
 from blockdsl.cli.status import USAGE, CannotGoOn
+from blockdsl.geometry.fraction import Fraction, read_fraction
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -42,7 +42,7 @@ def block_width(text: str) -> tuple[Fraction, RulerUnit]:
     said = _WIDTH.fullmatch(text.strip())
     unit = said["unit"] if said else "in"
     try:
-        width = sum(map(Fraction, said["number"].split()), Fraction(0)) if said else Fraction(0)
+        width = sum(map(read_fraction, said["number"].split()), Fraction(0)) if said else Fraction(0)
     except ZeroDivisionError:
         width = Fraction(0)
     if not 0 < width * MILLIMETRES[unit] <= _MOST_WIDTH_MM:

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final, Literal
 
 from blockdsl.cutting.sizes import with_allowance
 from blockdsl.geometry import Exact, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import floor_to, sign
 from blockdsl.geometry.polygon import Point, cross, dot, edges, is_convex, step
 

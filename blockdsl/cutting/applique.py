@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from typing import Final
 
 from blockdsl.analysis.letters import Lettered, spell
 from blockdsl.cutting.templates import Template
 from blockdsl.geometry import Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.parallel import parallel_outside
 from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.symmetry import MIRROR

@@ -8,9 +8,9 @@ cuts. This is the one place where lengths are rounded to a shop's measure.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.geometry import ceil_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.model.fabric import RulerUnit
 

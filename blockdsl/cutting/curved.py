@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.cutting.sizes import Extent
 from blockdsl.geometry import Point, square_root
 from blockdsl.geometry.arc import Curved, reach, tidy
 from blockdsl.geometry.arc_offset import offset_curved, trim_curved
+from blockdsl.geometry.fraction import Fraction
 
 
 @lru_cache(maxsize=4096)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from math import ceil
 
 from blockdsl.analysis.letters import Lettered
@@ -26,6 +25,7 @@ from blockdsl.cutting.upright import upright_pieces
 from blockdsl.cutting.ways import Piece, Subcut, Way, ways_to_cut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Polygon, ceil_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import Point, bounding_box, clockwise, drop_straight_corners
 from blockdsl.geometry.turning import turn_between
 from blockdsl.model import BlockDesign, Patch

@@ -7,13 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.cutlist import Cut
 from blockdsl.cutting.sizes import Extent, edge_lengths
 from blockdsl.cutting.ways import Subcut
 from blockdsl.geometry import Exact, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area, dot, edges, step
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign

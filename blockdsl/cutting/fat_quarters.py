@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, SheetPlan, fits_sheet, plan_sheets
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 
 SheetSize = tuple[Fraction, Fraction]

@@ -7,12 +7,12 @@ anything is added for washing (`buying.py` does that).
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.cutting.strips import IN_UNIT, USABLE
 from blockdsl.geometry import Exact, ceil_to, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 
 Seams = Literal["none", "vertical", "horizontal"]

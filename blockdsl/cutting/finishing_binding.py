@@ -12,11 +12,11 @@ corners: 10 in.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.geometry import Exact, ceil_to, floor_to, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 
 BindingCut = Literal["straight", "bias"]

@@ -9,12 +9,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from typing import Literal, TypeVar
 
 from blockdsl.cutting.sizes import Extent, round_up
 from blockdsl.geometry import Exact, Point, Polygon, ceil_to, sign, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import clockwise, cross, dot, drop_straight_corners, edges, step
 from blockdsl.model import BlockDesign

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.curved import box_for_curved
 from blockdsl.cutting.ways import Way, on_the_bias, ways_to_cut
 from blockdsl.geometry import Exact, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import (
     Point,
     bounding_box,

@@ -10,13 +10,13 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.cutting.buying import SHOP_STEP, SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
 from blockdsl.cutting.finishing import widths_for
 from blockdsl.cutting.strips import IN_UNIT, SELVAGES, USABLE
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.quilt import BackingChoice, QuiltDesign
 

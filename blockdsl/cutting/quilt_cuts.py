@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from math import ceil
 
 from blockdsl.analysis.letters import letter_patches
@@ -21,6 +20,7 @@ from blockdsl.cutting.quilt_prints import as_cut, prints_of_blocks
 from blockdsl.cutting.ways import Piece, Subcut
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import ceil_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import KindRole, QuiltDesign
 from blockdsl.sewing import Making, Prints, Run, choose_for_block, plan_makings

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Hashable
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 from typing import Final, get_args
 
@@ -27,6 +26,7 @@ from blockdsl.cutting.sizes import (
 )
 from blockdsl.cutting.ways import Piece, Subcut
 from blockdsl.geometry import Exact, Polygon, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model.fabric import RulerUnit

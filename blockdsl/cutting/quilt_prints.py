@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.scraps import PrintSpread, spread_prints
@@ -21,6 +20,7 @@ from blockdsl.cutting.grain import plan_grain
 from blockdsl.cutting.quilt_cloth import cloth_width
 from blockdsl.cutting.strips import SELVAGES
 from blockdsl.diagnostics import Problems
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, Fabric
 from blockdsl.model.quilt import QuiltDesign, ScrapsChoice
 from blockdsl.model.recolour import recoloured

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting.angled import StripWay
@@ -11,6 +10,7 @@ from blockdsl.cutting.cutlist import Cut, Use, cut_use, in_order, loose_uses
 from blockdsl.cutting.grain import plan_grain
 from blockdsl.cutting.ways import Way
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making
 

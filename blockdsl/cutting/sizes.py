@@ -7,10 +7,10 @@ never typed in. Rounding up to the ruler's measure happens here and nowhere else
 
 from __future__ import annotations
 
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.geometry import Exact, Polygon, ceil_to, floor_to, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import Point, bounding_box, dot, edges, step
 

@@ -9,10 +9,10 @@ common practice, no source. This is the one place where a set's length is worked
 from __future__ import annotations
 
 from collections.abc import Callable
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 
 SQUARED_FIRST: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(1), "cm": Fraction(5, 2)}

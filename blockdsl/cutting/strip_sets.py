@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import along_the_strip, length_of, strip_ways
@@ -13,6 +12,7 @@ from blockdsl.cutting.sizes import Extent, rectangle_for, round_up
 from blockdsl.cutting.squaring import sets_of, squaring, times_squared_again
 from blockdsl.cutting.strips import on_the_ruler, usable_width
 from blockdsl.geometry import Exact, ceil_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import NeededPart
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from blockdsl.cutting.angled import (
     Form,
@@ -16,6 +15,7 @@ from blockdsl.cutting.angled import (
 )
 from blockdsl.cutting.sizes import Extent
 from blockdsl.geometry import ceil_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 
 USABLE: dict[str, Fraction] = {"in": Fraction(40), "cm": Fraction(100)}

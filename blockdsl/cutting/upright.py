@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.curved import box_for_curved
@@ -18,6 +17,7 @@ from blockdsl.cutting.grain import at_origin
 from blockdsl.cutting.sizes import box_for
 from blockdsl.cutting.ways import Way, on_the_bias, ways_to_cut
 from blockdsl.geometry import Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import sign
 from blockdsl.geometry.polygon import Point, bounding_box, clockwise, cross, dot, drop_straight_corners, edges, step
 from blockdsl.model import Patch

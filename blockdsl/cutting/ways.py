@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
 
@@ -19,6 +18,7 @@ from blockdsl.cutting.sizes import (
     with_allowance,
 )
 from blockdsl.geometry import Exact, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import sign
 from blockdsl.geometry.polygon import Point, clockwise, cross, dot, drop_straight_corners, edges, step
 from blockdsl.geometry.recognise import recognise

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import Cut, cut_list
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing import UnitClass, plan_making

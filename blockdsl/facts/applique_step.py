@@ -7,13 +7,13 @@ block, cloth on cloth in the order in which it lies.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from itertools import groupby
 from typing import TYPE_CHECKING, Final
 
 from blockdsl.facts.stepfacts import JoinFacts, LessonStep, StepFacts
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend, Curved, cosine, sine, sweep
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, cross, step
 from blockdsl.sewing.message import Length, Names
 from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Words, lesson_step, show

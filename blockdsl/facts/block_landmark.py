@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import combinations
 from typing import Final, Literal
 
 from blockdsl.facts.blockfacts import AppliqueFacts, BlockFacts, Extent, PlacedPatch
 from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import contains, edges, is_convex
 from blockdsl.geometry.sharing import patches_under
 from blockdsl.geometry.symmetry import HALF_TURN, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry

@@ -7,7 +7,6 @@ finished measure, clockwise as seen, x to the right and y downward from the bloc
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import TYPE_CHECKING, Literal
 
 from blockdsl.cutting import ways
@@ -19,6 +18,7 @@ from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.facts.papers import PaperOfPatch
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved, CurvedArea
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import gcd, lcm
 
 from blockdsl.analysis import Program
@@ -43,6 +42,7 @@ from blockdsl.facts.sewn import Sewing
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area
 from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch, QuiltDesign
 from blockdsl.model.language import usual_language

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from typing import get_args
 
 from blockdsl.analysis.scraps import PrintSpread
@@ -23,6 +22,7 @@ from blockdsl.cutting.quilt_cuts import listed_names
 from blockdsl.cutting.quilt_prints import pieces_of_blocks, pieces_of_each_print, spread_over_prints
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, QuiltDesign, ScrapsChoice
 
 BINDING, SLEEVE = "binding", "sleeve"

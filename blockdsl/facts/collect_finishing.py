@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.cutting.finishing import JOIN, Asked, backing_plan, sleeve_plan, wadding_plan
 from blockdsl.cutting.finishing_binding import (
@@ -19,6 +18,7 @@ from blockdsl.facts.collect_cloth import BINDING, LAST_OF_SLEEVE, SLEEVE, Line, 
 from blockdsl.facts.finishingfacts import BackingFacts, BindingFacts, FinishingFacts, ScrapsFacts, SleeveFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import QuiltDesign
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Sequence
-from fractions import Fraction
 
 from blockdsl.cutting.quilt_cuts import QuiltCut, quilt_cuts
 from blockdsl.cutting.quilt_pieces import PlainPiece, plain_pieces
@@ -23,6 +22,7 @@ from blockdsl.facts.quiltfacts import (
     RingFacts,
 )
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.model.language import usual_language
 from blockdsl.model.quilt import AssemblyRow, QuiltDesign, Ring

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
+from blockdsl.geometry.fraction import Fraction
 
 _NEAR: Final = 2
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.facts.blockfacts import Extent, RulerUnit
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True)

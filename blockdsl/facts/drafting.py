@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import gcd, lcm
 from typing import Final, Literal
 
@@ -17,6 +16,7 @@ from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
 from blockdsl.cutting.resized import Size
 from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.geometry import Exact, Surd
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.shapes import SHAPES
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import islice
 from typing import TYPE_CHECKING, Final
 
@@ -19,6 +18,7 @@ from blockdsl.cutting.drift import Drift, DriftFinder
 from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.model.lengths import about, write_length, write_size
 from blockdsl.model.scale import scaled

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.analysis.program import Expectation
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
 from blockdsl.model.lengths import write_length, write_size
 from blockdsl.syntax import ast

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.analysis.program import QuiltExpectation
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.facts.expect import in_unit_of
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, ceil_to, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import about, write_size
 from blockdsl.syntax import ast
 

@@ -6,7 +6,6 @@ The plans are those of the layer `cutting`, exact and in the quilt's own unit; h
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.cutting.cloth import ClothPlan, SheetPlan
@@ -14,6 +13,7 @@ from blockdsl.cutting.fat_quarters import FatQuarterUse
 from blockdsl.cutting.finishing import BackingPlan, SleevePlan, WaddingPlan
 from blockdsl.cutting.finishing_binding import BindingPlan
 from blockdsl.cutting.quilt_cloth import JoinedStrips
+from blockdsl.geometry.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,10 +7,10 @@ the right side of the cloth; a paper is printed as the mirror image, for cloth i
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.cutting.foundation import Edge, RoomySubcut
 from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, edges, step
 
 Extent = tuple[Exact, Exact]

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import fields, is_dataclass
-from fractions import Fraction
 from typing import Final, Protocol
 
 from blockdsl.facts.blockfacts import Extent
@@ -23,6 +22,7 @@ from blockdsl.facts.quiltstepfacts import (
     TrimStrips,
 )
 from blockdsl.geometry import Exact, Surd
+from blockdsl.geometry.fraction import Fraction
 
 Say = Callable[[Exact], str]
 _NAMES: Final[dict[type, str]] = {

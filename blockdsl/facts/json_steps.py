@@ -8,11 +8,11 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 from dataclasses import fields
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.stepfacts import Ingredient, StepFacts, Variant
 from blockdsl.geometry import Exact, Surd
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.steps.action import Action, Landmark, Press
 
 _WORD: Final = re.compile(r"(?<!^)(?=[A-Z])")

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, UnitFacts
 from blockdsl.facts.technique_example import corners_of, counts_of, dark_roles, role_fabrics
 from blockdsl.geometry import Exact, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.method_steps import METHOD_STEPS, MethodPiece, MethodStep, MethodUnit
 from blockdsl.sewing.techniques import LESSONS, Measures, Topic
 from blockdsl.shapes import SHAPES, geese, snowball, split

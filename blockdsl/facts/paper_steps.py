@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.cutting.foundation import RoomyPiece, laid_outline
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperPatch
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import trim_points
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.sewing.steps import MakingStep

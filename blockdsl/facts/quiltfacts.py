@@ -7,11 +7,11 @@ where each lies; nothing here is told patch by patch.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, Piece, RulerUnit, Subcut
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
 from blockdsl.model.quilt import Corners, InRow, KindRole, PieceRole, PlacedBlock, RowKind, Setting

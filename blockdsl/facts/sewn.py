@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
-from fractions import Fraction
 from functools import cached_property, lru_cache
 from itertools import chain
 from typing import TYPE_CHECKING
@@ -16,6 +15,7 @@ from blockdsl.diagnostics import Problems
 from blockdsl.facts.alternatives import Alternative, alternatives
 from blockdsl.facts.drift import cuts_at, drift_finder
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.model.scale import scaled
 from blockdsl.sewing import Making, plan_making

@@ -6,9 +6,9 @@ All lengths are exact and in the block's unit. Pictures are those of the sewing 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.facts.blockfacts import Extent, FabricFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.method_steps import MethodPart, MethodStep
 from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import chain
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, UnitFacts
@@ -14,6 +13,7 @@ from blockdsl.facts.star_steps import is_star_of_strips, star_steps
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
 from blockdsl.facts.strip_steps import first_set, is_a_segment, is_pieced_from_strips, strip_steps
 from blockdsl.facts.techniques import unit_lesson
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.methods import PATCH_BY_PATCH, STRIPS
 from blockdsl.sewing.steps import MakingStep, Variant
 from blockdsl.sewing.steps.measure import finished_size

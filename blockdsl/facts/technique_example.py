@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.analysis.settings import MOST
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.techniques import Measures, Topic
 from blockdsl.shapes import SHAPES, checker, square

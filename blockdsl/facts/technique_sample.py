@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.analysis.program import analyse
@@ -11,6 +10,7 @@ from blockdsl.analysis.reading import TextReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, RulerUnit
 from blockdsl.facts.collect import collect_block
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.methods import METHODS
 from blockdsl.shapes.outlines import LETTERS
 

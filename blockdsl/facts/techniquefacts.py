@@ -7,10 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.facts.blockfacts import CutFacts, Extent, FabricFacts, RulerUnit
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.language import Language
 from blockdsl.sewing.techniques.scene import (
     Cloth,

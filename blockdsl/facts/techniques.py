@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.facts.applique_step import METHOD as APPLIQUE
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
@@ -15,6 +14,7 @@ from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, 
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model.language import Language, usual_language
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION

@@ -10,11 +10,11 @@ centimetres the inches are those that come nearest, to a thirty-second (5 cm are
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.fullsize.template_marks import centred
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Mark, PagePoint, Path, Text, Weight
 from blockdsl.marks.theme import (
     BODY_PT,

@@ -7,7 +7,6 @@ both ways; they are as long as fits Letter and A4, for the longer a bar, the sma
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.fullsize.scale_check import (
@@ -23,6 +22,7 @@ from blockdsl.fullsize.scale_check import (
     ruled_bar,
     square_and_bar,
 )
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Mark, Page, Path, Text
 from blockdsl.marks.theme import (
     BODY_PT,

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
@@ -22,6 +21,7 @@ from blockdsl.fullsize.tiling import Tiling
 from blockdsl.fullsize.words_inside import letter_inside, set_words
 from blockdsl.geometry import Point, to_float
 from blockdsl.geometry.arc import reach
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Figure, Mark, Page, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, SMALL_PT, Box, paper_named
 

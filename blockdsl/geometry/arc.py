@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final, NamedTuple
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, ceil_to, sign, square_root, write_exact
 from blockdsl.geometry.polygon import Point, Polygon, dot, signed_area, step, translate
 from blockdsl.geometry.symmetry import Symmetry

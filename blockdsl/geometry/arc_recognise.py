@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from fractions import Fraction
 from functools import lru_cache
 
 from blockdsl.geometry.arc import Bend, Curved, Side, bisector, tidy
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, square_root
 from blockdsl.geometry.polygon import Point, bounding_box, cross, dot, step
 from blockdsl.geometry.recognise import Recognised

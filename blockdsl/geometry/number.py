@@ -7,9 +7,9 @@ of such sums is in surd.py; here they are rounded, written, and their own square
 from __future__ import annotations
 
 import math
-from fractions import Fraction
 from functools import lru_cache
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.surd import Exact, Surd, bounds, sign, split, surd, write_exact
 
 __all__ = ["Exact", "Surd", "ceil_to", "floor_to", "sign", "square_root", "to_float", "write_exact"]

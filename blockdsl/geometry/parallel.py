@@ -5,11 +5,11 @@ A hem is judged by the eye: round points its line is good to a hundredth of the 
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import pairwise
 from math import atan2, ceil, cos, hypot, pi, sin
 from typing import Final
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import Point, Polygon, drop_straight_corners
 
 _ROUND: Final = pi / 16

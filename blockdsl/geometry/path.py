@@ -10,10 +10,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from math import atan2, ceil, cos, hypot, pi, radians, sin, sqrt
 from typing import Final
 
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.polygon import Point, Polygon, bounding_box, clockwise, drop_straight_corners, is_simple
 
 MOST_CORNERS: Final = 1000
@@ -108,7 +108,7 @@ def _read_numbers(path: str, place: int, letter: str) -> tuple[tuple[Fraction, .
             raise PathFault(f"`{letter}` wants {_NUMBERS[letter.upper()]} numbers")
         if len(text) > _MOST_DIGITS:
             raise PathFault("a number has too many digits")
-        number = Fraction(text)
+        number = read_fraction(text)
         if abs(number) > _LARGEST or number.denominator > 10**_MOST_DIGITS:
             raise PathFault(f"nobody draws to {text[:12]}")
         numbers.append(number)

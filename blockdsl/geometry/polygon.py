@@ -7,10 +7,10 @@ that runs clockwise on the page has a positive shoelace sum.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple, TypeAlias
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, sign
 from blockdsl.geometry.surd import near
 

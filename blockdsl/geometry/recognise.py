@@ -9,9 +9,9 @@ from __future__ import annotations
 import math
 from collections.abc import Hashable
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, sign, square_root
 from blockdsl.geometry.polygon import Point, Polygon, clockwise, cross, dot, drop_straight_corners, edges, step, turns
 

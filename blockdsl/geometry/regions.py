@@ -8,10 +8,10 @@ Trapezoids of one kind that share part of a side are one region.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from typing import Literal, NamedTuple, TypeAlias
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd
 from blockdsl.geometry.polygon import Point, Polygon
 

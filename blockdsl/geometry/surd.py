@@ -13,9 +13,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from fractions import Fraction
 from functools import lru_cache
 from typing import TypeAlias
+
+from blockdsl.geometry.fraction import Fraction
 
 Terms: TypeAlias = tuple[tuple[int, Fraction], ...]
 

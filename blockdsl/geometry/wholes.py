@@ -12,8 +12,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, sign
 from blockdsl.geometry.polygon import Point, Polygon
 from blockdsl.geometry.surd import surd

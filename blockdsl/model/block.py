@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
-from fractions import Fraction
 from typing import Final, Literal
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import translate
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter

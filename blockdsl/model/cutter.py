@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final, Literal
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 
 CutterShape = Literal["square", "rectangle", "half", "quarter", "strip", "diamond"]

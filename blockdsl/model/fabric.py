@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
+
+from blockdsl.geometry.fraction import Fraction
 
 Value = Literal["light", "medium", "dark"]
 RulerUnit = Literal["in", "cm"]

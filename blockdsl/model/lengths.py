@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import ceil_to, floor_to, write_exact
 from blockdsl.model.fabric import RulerUnit
 

@@ -6,11 +6,11 @@ Blocks are placed by kind, never patch by patch: ten thousand places of one bloc
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.block import BlockDesign
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.cutting.cloth import ClothPlan, Panel, PlacedPiece, Section, Sheet, Strip
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
 from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT

@@ -5,12 +5,12 @@ Here the exact ends, centre and radius of an arc become floats, once.
 
 from __future__ import annotations
 
-from fractions import Fraction
 from math import acos, atan2, ceil, cos, pi, sin
 from typing import Final
 
 from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.geometry.arc import TWELFTHS, Bend, Curved, sweep
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import PagePoint
 
 FINENESS_PT: Final = 0.005 / 25.4 * 72

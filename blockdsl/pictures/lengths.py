@@ -6,11 +6,11 @@ wherever it is printed. Nothing is cut from such a length: cut sizes are always 
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import Extent, RulerUnit
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.typeset import fraction_text
 from blockdsl.model.lengths import write_length
 from blockdsl.wording.measures import figure, is_on_ruler

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltPieceFacts, RingFacts
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.pictures.lengths import plain_extent, plain_length
 from blockdsl.pictures.words import many
 

@@ -5,13 +5,13 @@ A strip lies across, its square end at the left, the right side up; y is downwar
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import pairwise
 from math import cos, hypot, pi, radians, sin, tan
 from typing import Final
 
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit, StripFacts
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, Path
 from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, STEP_PT, TINT, WHITE

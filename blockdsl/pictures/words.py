@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, RulerUnit, UnitFacts
@@ -11,6 +10,7 @@ from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.drafting import draft, named_family
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.typeset import fraction_text
 from blockdsl.pictures.lengths import drafted_length, plain_extent, plain_length, show_extent, show_length, show_measure
 from blockdsl.pictures.strip_words import say_direction, say_octagon, say_strips

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.sewing.outlines import half_square_triangle, quarter_square_triangle
 from blockdsl.sewing.recipe import CutAs, Part, Recipe

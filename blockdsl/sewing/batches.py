@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.methods import METHODS
 from blockdsl.sewing.recipe import Part, Recipe

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.batches import Batches, BatchGroup, NeededPart, Prints
 from blockdsl.sewing.choices import ON_PAPERS, ChosenGroup, choose_methods, report_held_by_papers

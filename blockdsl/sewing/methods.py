@@ -6,9 +6,9 @@ A new method is one recipe file and one entry in `METHODS`; the errors, the help
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from fractions import Fraction
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.sewing import at_a_time, flip, strips
 from blockdsl.sewing.recipe import Recipe

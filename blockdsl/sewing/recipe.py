@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 
 CutAs = Literal["rectangle", "half square", "quarter square", "doubled half square", "strip", "slanted strip"]
 """How a piece lies in its cloth.

@@ -6,10 +6,10 @@ The three meet in the middle of the hexagon: TOP lies between its upper three co
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 from itertools import accumulate, pairwise
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.fields import trimmed
 from blockdsl.shapes.hexagons import MOST_ACROSS, about_how_many, honeycomb

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.arc import Bend, Curved
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import TWELFTHS, Bend, Curved, cosine, sine
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes import curve
 from blockdsl.shapes.curve import quarter_circle, surround

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape

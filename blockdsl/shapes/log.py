@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.rounds import Log, Side, draw_logs, in_turn, proportion, read_width, rounds_of
 from blockdsl.shapes.shape import Cloth, Shape

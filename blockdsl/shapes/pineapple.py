@@ -7,9 +7,8 @@ are triangles that fill the corners of the block.
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.geometry import Exact, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Round, Shape

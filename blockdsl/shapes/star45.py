@@ -9,9 +9,9 @@ v + v' and v', where v' is the next step; a corner square and a side triangle li
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape

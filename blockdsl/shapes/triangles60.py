@@ -7,9 +7,9 @@ further on. Left and right the field is trimmed straight.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.shapes.fields import ROOT_THREE, reach, trimmed
 from blockdsl.shapes.outlines import outline

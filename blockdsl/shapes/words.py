@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.syntax.ast import Number, Word
 
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from blockdsl.diagnostics import Span
+from blockdsl.geometry.fraction import Fraction
 
 LengthUnit = Literal["in", "cm", "mm"]
 Turn = Literal[">", "<", "~"]

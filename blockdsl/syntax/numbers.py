@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact, square_root
+from blockdsl.geometry.fraction import Fraction, read_fraction
 
 MOST_DIGITS: Final = 30
 """No cloth needs more; and reading a very long number takes very long."""
@@ -26,7 +26,7 @@ def _rational(text: str) -> Fraction:
     if any(len(digits) > MOST_DIGITS for digits in re.split(r"[./\s]", text)):
         raise NumberFault("number-too-long")
     try:
-        return Fraction(text)
+        return read_fraction(text)
     except ZeroDivisionError:
         raise NumberFault("number-over-zero") from None
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.drift import DriftFacts
 from blockdsl.geometry import floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import write_length, write_size
 from blockdsl.wording.grammar import listed
 from blockdsl.wording.measures import length_words

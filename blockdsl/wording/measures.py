@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import ceil_to, floor_to
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length

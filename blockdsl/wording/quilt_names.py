@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import cached_property
 
 from blockdsl.facts.block_landmark import BlockLandmark
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, RingFacts
 from blockdsl.facts.quiltstepfacts import QuiltPart, QuiltTake
 from blockdsl.geometry import Exact, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, RowKind
 from blockdsl.wording.grammar import an, listed, plural
 from blockdsl.wording.measures import length_words, size_words

@@ -14,7 +14,6 @@ import sys
 import tempfile
 import time
 from collections.abc import Callable
-from fractions import Fraction
 from functools import partial
 from pathlib import Path
 
@@ -27,6 +26,7 @@ from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.facts import FileFacts
 from blockdsl.geometry.cover import prove_cover
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.page.sheet.sheet import block_sheet
 from blockdsl.page.single import quilt_page

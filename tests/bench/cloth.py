@@ -10,10 +10,11 @@ from __future__ import annotations
 import sys
 import time
 from collections.abc import Callable
-from fractions import Fraction
 from functools import partial
 from pathlib import Path
 from typing import TypeVar
+
+from blockdsl.geometry.fraction import Fraction
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from io import BytesIO
 from itertools import pairwise
 from math import hypot
@@ -17,6 +16,7 @@ from blockdsl.fullsize.templates import template_pages
 from blockdsl.geometry import Point, to_float
 from blockdsl.geometry.arc import Curved, CurvedArea
 from blockdsl.geometry.arc_offset import offset_curved
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.pictures.arcs import outline_places
 from blockdsl.shapes import SHAPES

@@ -8,7 +8,6 @@ that is sewn on top.
 from __future__ import annotations
 
 from collections import Counter
-from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +15,7 @@ import pytest
 
 from blockdsl.diagnostics import Source
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.syntax.format import format_text
 from tests.outside.published.judge import Key, assert_holds, block_facts, count_of, cutting, load, pieces
 

@@ -11,13 +11,13 @@ from __future__ import annotations
 import csv
 import json
 import random
-from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, plan_length, plan_sheets
+from blockdsl.geometry.fraction import Fraction
 from tests.outside.packing.checker import check_cloth, check_sheets
 from tests.outside.packing.shelves import shelf_length
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from math import floor
 
 import pytest
@@ -17,6 +16,7 @@ from blockdsl.cutting.fat_quarters import (
     sheets_for,
     usable_fat_quarter,
 )
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.outside.published.judge import length
 
 EIGHTH = Fraction(1, 8)
@@ -153,9 +153,12 @@ def test_a_print_in_more_blocks_than_a_fat_quarter_gives_takes_two() -> None:
 
 
 def test_a_metric_fat_quarter_is_50_by_55_cm_squared_up() -> None:
-    assert usable_fat_quarter("cm") == (Fraction("53.5"), Fraction("48.5"))
+    assert usable_fat_quarter("cm") == (read_fraction("53.5"), read_fraction("48.5"))
     # squares of 6.5 cm: 8 across, 7 along
-    assert pieces_from_sheet((Fraction("6.5"), Fraction("6.5")), usable_fat_quarter("cm")) == floor(53.5 / 6.5) * 7
+    assert (
+        pieces_from_sheet((read_fraction("6.5"), read_fraction("6.5")), usable_fat_quarter("cm"))
+        == floor(53.5 / 6.5) * 7
+    )
 
 
 def test_a_piece_of_no_size_is_no_piece() -> None:

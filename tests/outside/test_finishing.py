@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import tomllib
-from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -21,6 +20,7 @@ from blockdsl.cutting.finishing_binding import (
     straight_binding,
 )
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.outside.published.judge import length
 
 ROWS = tomllib.loads((Path(__file__).parent / "published" / "finishing.toml").read_text(encoding="utf-8"))
@@ -175,7 +175,7 @@ def test_two_pieces_of_67_and_a_half_inches_make_a_back_83_in_wide() -> None:
     # "3 3/4 yd (135 in) of 42 in: two 67 1/2 in pieces, about 67 1/2 x 83": Measuring help (backing), Quilting Board —
     # https://www.quiltingboard.com/main-f1/need-some-measuring-help-please-t28279.html
     plan = backing_plan(
-        (Fraction(75), Fraction("63.5")), "in", EIGHTH, Asked(overage=Fraction(2), usable_width=Fraction(42))
+        (Fraction(75), read_fraction("63.5")), "in", EIGHTH, Asked(overage=Fraction(2), usable_width=Fraction(42))
     )
     assert (plan.widths, plan.seams, plan.piece_length) == (2, "vertical", Fraction(135, 2))
     assert plan.sewn == (Fraction(83), Fraction(135, 2))
@@ -217,7 +217,7 @@ def test_an_on_point_quilt_has_its_backing_rounded_up_to_the_ruler() -> None:
     # http://karensayssew.blogspot.com/2010/08/to-point.html); with 4 in on each side 75.88 x 92.85
     quilt = (square_root(2 * 48**2), square_root(2 * 60**2))
     # in eighths: 75 7/8 = 75.875 is too little, so 76; 92 7/8 = 92.875 will do
-    assert wadding_plan(quilt, "in", EIGHTH).size == (Fraction(76), Fraction("92.875"))
+    assert wadding_plan(quilt, "in", EIGHTH).size == (Fraction(76), read_fraction("92.875"))
 
 
 def test_a_sleeve_is_two_inches_shorter_than_the_quilt_and_goes_round_the_rod_twice_its_depth() -> None:
@@ -255,7 +255,7 @@ def test_300_rectangles_of_3_by_2_in_are_bought_as_published() -> None:
     # https://www.bobbininquilts.com/blogs/news/how-to-figure-out-how-much-fabric-you-need-for-your-quilt
     bought = buy(Fraction(24 * 2), "in")
     # 5 % of 48 in are 2.4 in: 50.4 in, so twelve eighths
-    assert (bought.allowed, bought.words) == (Fraction("2.4"), "1 1/2 yd")
+    assert (bought.allowed, bought.words) == (read_fraction("2.4"), "1 1/2 yd")
 
 
 def test_prewashed_quarters_keep_two_inches_for_a_crooked_end() -> None:

@@ -7,7 +7,6 @@ further beyond it than it need be. How far a piece reaches beyond what it must c
 
 from collections.abc import Iterator
 from dataclasses import replace
-from fractions import Fraction
 from functools import lru_cache
 from itertools import pairwise
 from math import atan2, degrees, hypot
@@ -22,6 +21,7 @@ from shapely.ops import unary_union
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperPatch
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.outside.test_virtual_sewing import CELLS, OBLONG
 from tests.properties.test_foundation_blocks import slashed
 from tests.unit.model.any_block import AnyBlock, any_blocks
@@ -242,7 +242,7 @@ def test_slanted_pieces_laid_along_their_seams_cover_their_areas(size: str) -> N
 @pytest.mark.parametrize("shape", CELLS)
 def test_pieces_of_every_shape_cover_their_areas(shape: str, height: str) -> None:
     number, unit = height.rsplit(" ", 1)
-    high = sum((Fraction(part) for part in number.split()), Fraction(0))
+    high = sum((read_fraction(part) for part in number.split()), Fraction(0))
     wide = high * (2 if shape in OBLONG else 1)
     size = f"{written_length(wide)} x {written_length(high)} {unit}"
     facts = block(f"row {CELLS[shape]}", f"make {shape} as foundation", size=size)

@@ -1,13 +1,12 @@
 """Areas, allowances and faults of cover judged by Shapely, which works in floats with code of its own."""
 
-from fractions import Fraction
-
 import pytest
 import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from blockdsl.geometry.cover import MOST_REGIONS, prove_cover
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, square_root, to_float
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import (

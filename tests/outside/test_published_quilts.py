@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import tomllib
 from collections import Counter
-from fractions import Fraction
 from math import ceil
 from pathlib import Path
 from typing import Any
@@ -15,6 +14,7 @@ from blockdsl.cutting.buying import buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, plan_length
 from blockdsl.cutting.fat_quarters import sheets_for
 from blockdsl.cutting.finishing_binding import BindingCloth, square_for_bias
+from blockdsl.geometry.fraction import Fraction
 from tests.outside.published.judge import length
 
 QUILTS = tomllib.loads((Path(__file__).parent / "published" / "quilts.toml").read_text(encoding="utf-8"))["quilt"]

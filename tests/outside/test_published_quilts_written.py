@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections import Counter
-from fractions import Fraction
 
 import pytest
 
@@ -13,6 +12,7 @@ from blockdsl.cutting.buying import buy
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import write_length
 from tests.outside.published.judge import length
 from tests.unit.model.blocks import exactly

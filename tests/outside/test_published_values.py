@@ -10,11 +10,11 @@ leftover triangles of stitch and flip, the test square, tolerance of a seam.
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Any
 
 import pytest
 
+from blockdsl.geometry.fraction import read_fraction
 from tests.outside.published.judge import (
     assert_holds,
     block_facts,
@@ -71,15 +71,15 @@ def test_a_quarter_inch_seam_in_centimetres_is_0_64_to_two_places() -> None:
     measured = "size 3 cm\nmeasure 0.005 cm\nrow dark\n"
     exact, _ = block_facts(_square(f"{measured}seam 0.635 cm"))
     rounded, _ = block_facts(_square(f"{measured}seam 0.64 cm"))
-    assert exact.cutting[0].cut[0] == Fraction("4.27")
-    assert rounded.cutting[0].cut[0] - exact.cutting[0].cut[0] == Fraction("0.01")
+    assert exact.cutting[0].cut[0] == read_fraction("4.27")
+    assert rounded.cutting[0].cut[0] - exact.cutting[0].cut[0] == read_fraction("0.01")
 
 
 def test_a_triangle_of_7_62_cm_is_cut_as_large_as_one_of_3_in_with_the_same_seam() -> None:
     inches, _ = block_facts(_square("size 3 in\nrow dark/light"))
     centimetres, _ = block_facts(_square("size 7.62 cm\nseam 0.635 cm\nmeasure 0.01 cm\nrow dark/light"))
     for one, other in zip(inches.cutting, centimetres.cutting, strict=True):
-        assert other.exact[0] == one.exact[0] * Fraction("2.54")
+        assert other.exact[0] == one.exact[0] * read_fraction("2.54")
 
 
 def _square(lines: str) -> str:

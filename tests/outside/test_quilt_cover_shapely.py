@@ -1,6 +1,5 @@
 """Every setting covers its quilt with no gap and no overlap, and half blocks are halves: Shapely is the judge."""
 
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from itertools import pairwise
 
 import pytest
@@ -11,6 +10,7 @@ from shapely.ops import unary_union
 
 from blockdsl.analysis.quilt.halves import Side, half_of
 from blockdsl.geometry import Polygon
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from blockdsl.geometry.halves import Edge, kept_of
 from blockdsl.geometry.polygon import Point, area, clockwise, is_simple
 from tests.unit.model.quilts import covered, design, outline_of

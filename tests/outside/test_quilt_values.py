@@ -1,10 +1,9 @@
 """Setting triangles, borders and whole quilts against what quilt teachers and magazines print, each with its source."""
 
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
-
 import pytest
 
 from blockdsl.facts import QuiltFacts
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from tests.unit.model.blocks import exactly
 from tests.unit.model.quilts import quilt, roles
 

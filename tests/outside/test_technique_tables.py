@@ -4,13 +4,12 @@ Inches, quarter-inch seams, ruler of eighths. Roomy columns are ours with 1/8 in
 published rules that cut "generously" where these come to the same.
 """
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.techniquefacts import SizeRow
 from blockdsl.facts.techniques import USUAL, size_table
+from blockdsl.geometry.fraction import Fraction, read_fraction
 
 MAUD = "How to measure and cut triangles, grannymaudsgirl.wordpress.com, 2018"
 SCRAPISH = "HSTs 8 at a time, scrapish.com"
@@ -22,7 +21,7 @@ PIECEMEAL = "Dutchman's Puzzle, piecemealquilts.com, 2011"
 
 def length(text: str) -> Fraction:
     """`3 7/8` as a number."""
-    return sum((Fraction(part) for part in text.split()), Fraction(0))
+    return sum((read_fraction(part) for part in text.split()), Fraction(0))
 
 
 def row(method: str, shape: str, finished: str, unit: RulerUnit = "in") -> SizeRow:
@@ -127,5 +126,5 @@ def test_metric_geese_are_never_short_as_the_common_rule_makes_them() -> None:
     # Metric flying geese, weednstitch.blogspot.com, 2012: 13.5 and 7.5 cm for 10 x 5 cm with a 0.75 cm seam, where
     # 10 + 0.75 (2 + 2√2) = 13.621 and 5 + 0.75 (2 + √2) = 7.561 are needed.
     goose, sky, *_ = row("four at a time", "geese", "10", "cm").cuts
-    assert goose == (Fraction("13.7"),)
-    assert sky == (Fraction("7.6"),)
+    assert goose == (read_fraction("13.7"),)
+    assert sky == (read_fraction("7.6"),)

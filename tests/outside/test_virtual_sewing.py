@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import islice
 from zlib import crc32
 
@@ -10,6 +9,7 @@ import pytest
 from hypothesis import Phase, given, settings
 from shapely.geometry import box
 
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.outside.virtual import batches, slips
 from tests.outside.virtual.cloth import Fault, Work, allowance, sewn
 from tests.outside.virtual.library import EVERY_SIZE
@@ -149,7 +149,7 @@ TRIED = [
 @pytest.mark.parametrize(("shape", "method", "size"), TRIED)
 def test_every_method_makes_its_unit(shape: str, method: str, size: str) -> None:
     height, unit = size.rsplit(" ", 1)
-    high = sum((Fraction(part) for part in height.split()), Fraction(0))
+    high = sum((read_fraction(part) for part in height.split()), Fraction(0))
     wide = high * (8 if shape in OBLONG else 4)
     cell = (CELLS | SET_IN)[shape]
     row = f"row {cell} {cell}~ {cell}>> {cell}"

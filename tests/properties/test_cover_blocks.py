@@ -1,9 +1,8 @@
 """Whatever a designer writes, the patches of the block cover it once, and the numbers agree with one another."""
 
-from fractions import Fraction
-
 from hypothesis import given, settings
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area
 from tests.unit.model.any_block import FABRICS, AnyBlock, any_blocks
 from tests.unit.model.blocks import block_of

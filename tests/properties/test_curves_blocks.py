@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
-from fractions import Fraction
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry.arc import CurvedArea
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import CLOTH, block_of
 
 shares = st.sampled_from(["1/2", "5/8", "2/3", "3/4", "7/8"])

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import get_args
 
 from hypothesis import given
@@ -12,6 +11,7 @@ from blockdsl.cutting.buying import SHOP_STEP, buy
 from blockdsl.cutting.finishing import Asked, backing_plan, sleeve_plan, wadding_plan
 from blockdsl.cutting.finishing_binding import BindingCloth, binding_plan, edge_length
 from blockdsl.geometry import Exact, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 
 MEASURE: dict[RulerUnit, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(1, 10)}

@@ -1,11 +1,11 @@
 """Any unit that straight seams sew can be sewn to its papers: tried seam by seam."""
 
 from dataclasses import replace
-from fractions import Fraction
 
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.any_block import AnyBlock, any_blocks
 from tests.unit.model.blocks import block_of, read, written
 from tests.unit.sewing.virtual_papers import sew

@@ -1,11 +1,11 @@
 """Exact numbers obey the laws of arithmetic and agree with fifty digits."""
 
 from decimal import Decimal, localcontext
-from fractions import Fraction
 
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import (
     Exact,
     Surd,
@@ -17,7 +17,7 @@ from blockdsl.geometry.number import (
     write_exact,
 )
 
-fractions = st.fractions(min_value=-50, max_value=50, max_denominator=16)
+fractions = st.fractions(min_value=-50, max_value=50, max_denominator=16).map(lambda x: Fraction(*x.as_integer_ratio()))
 measures = st.sampled_from([Fraction(1, 8), Fraction(1, 16), Fraction(1, 10), Fraction(1)])
 
 
@@ -92,11 +92,11 @@ def test_what_is_written_can_be_read_back(a: Exact) -> None:
             factor, _, n = part.partition("r")
             if n:
                 factor += "1" if factor in ("", "-") else ""
-                total = total + Fraction(factor) * square_root(int(n))
+                total = total + read_fraction(factor) * square_root(int(n))
             else:
-                total = total + Fraction(factor)
+                total = total + read_fraction(factor)
     else:
-        size = sum((Fraction(part) for part in text.removeprefix("-").split()), Fraction(0))
+        size = sum((read_fraction(part) for part in text.removeprefix("-").split()), Fraction(0))
         total = -size if text.startswith("-") else size
     assert total == a
 

@@ -1,11 +1,10 @@
 """What holds for every shape: symmetries, allowances, cover."""
 
-from fractions import Fraction
-
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from blockdsl.geometry.cover import prove_cover
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, sign
 from blockdsl.geometry.offset import offset_outward, trim_points
 from blockdsl.geometry.polygon import (

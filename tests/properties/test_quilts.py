@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from hypothesis import given
 from hypothesis import strategies as st
 
 from blockdsl.cutting.quilt_cuts import quilt_cuts
 from blockdsl.cutting.quilt_pieces import plain_pieces
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area
 from blockdsl.model.quilt import QuiltDesign
 from tests.unit.model.quilts import covered, design

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from math import gcd, lcm
 from typing import Final
 
@@ -11,6 +10,7 @@ from blockdsl.analysis.quilt.pieces import Designs
 from blockdsl.analysis.quilt.rings import Pieces, RingPlan, units_along
 from blockdsl.analysis.quilt.settings import Words
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import about, write_length

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.analysis.quilt.middle import BlockHere, Chooser, PlainSquare, Sashing, Top
 from blockdsl.analysis.quilt.straight import put_here, straight_size
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import InRow
 
 Size = tuple[Fraction, Fraction]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from fractions import Fraction
 from typing import Final, cast
 
 from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
@@ -29,6 +28,7 @@ from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
 from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems, Span
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import PlacedCloth, QuiltDesign, Setting

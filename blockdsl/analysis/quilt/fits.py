@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.quilt.columns import half_depth
@@ -12,6 +11,7 @@ from blockdsl.analysis.quilt.middle import BlockHere, Here, Sashing
 from blockdsl.analysis.settings import CM_IN_AN_INCH, MOST_CM
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import from_turns
 from blockdsl.model import BlockDesign
 from blockdsl.model.lengths import about, write_size

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import accumulate, pairwise
 from typing import Final, Literal
 
 from blockdsl.geometry import Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.halves import Edge, kept_of
 from blockdsl.model import BlockDesign, Choice, Patch, UnitPlace
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.quilt.halves import Side, half_of, side_towards
 from blockdsl.analysis.quilt.mirrored import mirror_image
 from blockdsl.geometry import Exact, Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR, Symmetry
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import AssemblyRow, InRow, KindRole, PieceRole, PlacedBlock, PlacedCloth, QuiltKind, RowKind

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.quilt.middle import BlockHere, Chooser, PlainSquare, Sashing, Top
 from blockdsl.geometry import Exact, Point, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import InRow, PieceRole, PlacedBlock, PlacedCloth
 
 _ROOT: Final = square_root(Fraction(2))

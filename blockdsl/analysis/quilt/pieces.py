@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
-from fractions import Fraction
 
 from blockdsl.analysis.design import design_block
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.place import Placer
 from blockdsl.diagnostics import Problems, nearest_word
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.analysis.quilt.columns import lay_dropped, lay_strippy, strippy_size
 from blockdsl.analysis.quilt.middle import Chooser, Sashing, Top
 from blockdsl.analysis.quilt.on_point import lay_on_point, on_point_size, places_on_point
 from blockdsl.analysis.quilt.straight import lay_straight, straight_size
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import Setting
 

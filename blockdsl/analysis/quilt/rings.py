@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Final, Literal
 
 from blockdsl.analysis.quilt.middle import BlockHere, Top
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import Corners, KindRole, PieceRole, PlacedBlock, PlacedCloth, Ring

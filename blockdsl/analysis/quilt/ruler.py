@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.analysis.quilt.columns import half_depth
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.analysis.quilt.rings import RingPlan
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import ceil_to, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import write_size
 from blockdsl.syntax import ast
 

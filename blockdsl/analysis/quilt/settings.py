@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Final, TypeVar
 
 from blockdsl.analysis.names import Names
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
 from blockdsl.model.quilt import BackingChoice, BindingChoice, ScrapsChoice, SleeveChoice, WaddingChoice
 from blockdsl.syntax import ast

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.analysis.quilt.middle import BlockHere, Chooser, Sashing, Top
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import InRow
 
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.cutting.cloth.filling import Filled, Plan, Stack
 from blockdsl.cutting.cloth.lengthwise import LongPanel
 from blockdsl.cutting.cloth.pieces import ClothPiece, Size, whole_sides
 from blockdsl.cutting.cloth.plan import Panel, PlacedPiece, Section, Strip
+from blockdsl.geometry.fraction import Fraction
 
 
 class Layout:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from math import floor
 
 from blockdsl.cutting.cloth.effort import Effort
@@ -18,6 +17,7 @@ from blockdsl.cutting.cloth.plan import ClothPlan
 from blockdsl.cutting.cloth.search import search
 from blockdsl.cutting.cloth.task import Answer, Task, across_only
 from blockdsl.geometry import ceil_to
+from blockdsl.geometry.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
 from math import ceil, floor
 
 from blockdsl.cutting.cloth.pieces import ClothPiece, long_size
+from blockdsl.geometry.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True)

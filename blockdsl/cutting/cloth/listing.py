@@ -8,7 +8,6 @@ others only the full ones are listed: a strip with room for one more wanted piec
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 from math import floor
 
 import numpy as np
@@ -16,6 +15,7 @@ import numpy as np
 from blockdsl.cutting.cloth.filling import Lying, Whole, filled, portions
 from blockdsl.cutting.cloth.relaxed import SCALE, Worths
 from blockdsl.cutting.cloth.task import ACROSS, Column, Task
+from blockdsl.geometry.fraction import Fraction
 
 
 def useful_strips(task: Task, worths: Worths, aim: int, most: int) -> list[Column] | None:

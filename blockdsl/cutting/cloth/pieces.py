@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil, floor, gcd
+
+from blockdsl.geometry.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.pieces import ClothPiece
 from blockdsl.cutting.cloth.plan import ClothPlan, SheetPlan
+from blockdsl.geometry.fraction import Fraction
 
 
 def plan_length(

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
 import highspy
@@ -20,6 +19,7 @@ from highspy._core import _Highs
 from blockdsl.cutting.cloth.filling import Filling
 from blockdsl.cutting.cloth.stacking import Stacking
 from blockdsl.cutting.cloth.task import ACROSS, Column, Task, alone
+from blockdsl.geometry.fraction import Fraction
 
 Solver = _Highs
 SCALE = 1 << 24

@@ -5,7 +5,6 @@ from __future__ import annotations
 import random
 from collections.abc import Iterable
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
 from blockdsl.cutting.cloth.again import some_again, some_strips
@@ -16,6 +15,7 @@ from blockdsl.cutting.cloth.listing import useful_strips
 from blockdsl.cutting.cloth.relaxed import Relaxed, Worths, overcost
 from blockdsl.cutting.cloth.task import Answer, Column, Task, alone, answer_length
 from blockdsl.cutting.cloth.tidy import tidied
+from blockdsl.geometry.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True)

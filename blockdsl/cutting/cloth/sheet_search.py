@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import random
 from collections.abc import Iterable
-from fractions import Fraction
 from math import ceil, floor
 
 import highspy
@@ -13,6 +12,7 @@ import numpy as np
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.relaxed import SCALE, quiet_solver
 from blockdsl.cutting.cloth.sheet_filling import SheetFilling, SheetOf, SheetTask, counts_of
+from blockdsl.geometry.fraction import Fraction
 
 Sheets = dict[SheetOf, int]
 """Sheets, and how many of each are cut so."""

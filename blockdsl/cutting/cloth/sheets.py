@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 from math import floor
 
 from blockdsl.cutting.cloth.effort import Effort
@@ -16,6 +15,7 @@ from blockdsl.cutting.cloth.pieces import ClothPiece, coarsest, merge_sizes
 from blockdsl.cutting.cloth.plan import Sheet, SheetPlan
 from blockdsl.cutting.cloth.sheet_filling import SheetOf, SheetTask, Way, counts_of, sheet_of
 from blockdsl.cutting.cloth.sheet_search import Sheets, fewest
+from blockdsl.geometry.fraction import Fraction
 
 
 def fewest_sheets(

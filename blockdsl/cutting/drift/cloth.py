@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Hashable, Sequence
-from fractions import Fraction
 from itertools import pairwise
 from math import lcm
 from typing import Final
@@ -14,6 +13,7 @@ from blockdsl.cutting.drift.sides import Part, Sewer, Side
 from blockdsl.cutting.grain import at_origin
 from blockdsl.cutting.resized import Size
 from blockdsl.geometry import Exact, Point, Polygon, Surd, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, dot, drop_straight_corners, edges, step
 from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making

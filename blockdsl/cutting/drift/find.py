@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import inf
 from typing import Final
 
@@ -17,6 +16,7 @@ from blockdsl.cutting.drift.cloth import Cloth, Lying
 from blockdsl.cutting.drift.sides import Misfit, Part, Reach, Side, widen
 from blockdsl.cutting.resized import LooseCuts, Size
 from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges, step
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making

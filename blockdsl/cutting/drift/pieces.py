@@ -12,13 +12,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.cutting.cutlist import Cut
 from blockdsl.cutting.sizes import edge_lengths, edge_lengths_with_allowance
 from blockdsl.cutting.strips import StripCut
 from blockdsl.geometry import Exact, Polygon, square_root, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import Point, cross, dot, edges, step
 
 ROOT_HALF = square_root(Fraction(1, 2))

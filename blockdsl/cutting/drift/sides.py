@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from math import hypot
 from typing import NamedTuple
 
 from blockdsl.geometry import Exact, Point, Polygon, square_root, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, dot, edges, step, turn_at
 
 NOTHING = Fraction(0)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.analysis.letters import spell
@@ -13,6 +12,7 @@ from blockdsl.cutting.quilt_pieces import MEASURED
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.prose import Style, paragraph, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
 from blockdsl.marks.typeset import fraction_text

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Argument, Message
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Picture

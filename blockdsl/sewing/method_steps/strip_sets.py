@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Argument, Length, Message, Names, PieceList, PieceName, Place, Size, message
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodPiece, MethodStep
 from blockdsl.sewing.techniques import strips as scenes

@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon, Surd
+from blockdsl.geometry.fraction import Fraction
 
 _ROOM = 64
 

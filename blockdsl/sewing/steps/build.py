@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import TypeGuard
 
 from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.arc import Bend
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.geometry.symmetry import IDENTITY, Turn
 from blockdsl.model import BlockDesign

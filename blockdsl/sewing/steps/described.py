@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area, bounding_box
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order import Joined

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import combinations
 from typing import Final
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Landmark, LandmarkKind, Position

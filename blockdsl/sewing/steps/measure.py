@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from typing import Literal
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root, to_float
 from blockdsl.geometry.arc import reach
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, cross, dot, edges, step
 from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Measure, Position

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import pairwise
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, step
 from blockdsl.sewing.steps.action import (
     Action,

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Patch
 from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.steps.action import Action

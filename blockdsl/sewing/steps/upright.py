@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import pairwise
 from math import lcm
 
 from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, edges
 from blockdsl.model import Patch
 from blockdsl.sewing.steps.action import Position

@@ -6,9 +6,9 @@ Needle-turned edges, blind stitches about 3 mm apart, a close stitch round raw e
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.parallel import parallel_outside
 from blockdsl.sewing.techniques.cloth import at, box
 from blockdsl.sewing.techniques.measures import Measures

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.cloth import ZERO, at, box, cutting_pair, outline, rising
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Step, Words, lesson_step, show

@@ -7,9 +7,9 @@ is the part that `clipped` keeps.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.sewing.message import message

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from itertools import pairwise
 from typing import Final
 
 from blockdsl.geometry import Exact, Point, Polygon, square_root
 from blockdsl.geometry.arc import cosine, sine
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, box, cutting_pair, dimensions, moved, outline
 from blockdsl.sewing.techniques.measures import Measures

@@ -6,10 +6,10 @@ Roles: the diamonds 0 and 1 in turn, side triangles 2, corner squares 3. Picture
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact, Point, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import (

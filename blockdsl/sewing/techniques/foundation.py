@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import clockwise, cross, dot, edges, step
 from blockdsl.sewing.message import Argument, Length, Size

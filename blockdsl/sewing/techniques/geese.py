@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,

@@ -6,9 +6,9 @@ A new topic is a function that gives its steps and an entry here; facts, pages a
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from fractions import Fraction
 
 from blockdsl import shapes as shape
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques import (
     applique,
     bias,

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import Filling
 from blockdsl.sewing.message import Length, Size

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.sewing.message import Cut, Length, Size
 

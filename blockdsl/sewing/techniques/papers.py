@@ -8,9 +8,9 @@ practice, no source.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Point, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges
 from blockdsl.sewing.techniques.cloth import ZERO, at, cut_outline, reflected
 from blockdsl.sewing.techniques.measures import Measures

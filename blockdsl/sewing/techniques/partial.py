@@ -5,9 +5,8 @@ Roles: the square 0, the strips 1 and 2 in turn.
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.cloth import ZERO, at, box, cut_outline, dimensions, pressed, reflected
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Dot, Item, Line, Step, lesson_step, show

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Length, Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,

@@ -5,9 +5,8 @@ The seams lie as those of flying geese do, only steeper: the pictures are made i
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.geometry import Exact, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     Seam,

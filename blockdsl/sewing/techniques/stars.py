@@ -7,9 +7,9 @@ Shown is one of three rows.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 
 from blockdsl.geometry import Exact, Polygon
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Filling
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline, pressed

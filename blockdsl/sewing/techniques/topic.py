@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Step
 from blockdsl.shapes import Shape

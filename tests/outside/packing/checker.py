@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Section, SheetPlan, Strip
+from blockdsl.geometry.fraction import Fraction
 
 Found = Counter[tuple[str, Fraction, Fraction, bool]]
 """Pieces cut free: key, width and height as they lie, turned or not."""

@@ -7,7 +7,6 @@ import tomllib
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +15,7 @@ from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction, read_fraction
 
 HERE = Path(__file__).parent
 PALETTE = """\
@@ -58,7 +58,7 @@ class Published:
 
 def length(text: str) -> Fraction:
     """`2 7/8`, `1/8` or `13.5` as a number."""
-    return sum((Fraction(part) for part in text.split()), Fraction(0))
+    return sum((read_fraction(part) for part in text.split()), Fraction(0))
 
 
 def load(name: str) -> list[dict[str, Any]]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 import re
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from zlib import crc32
 
@@ -13,6 +12,7 @@ from blockdsl import pipeline
 from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts import BlockFacts
+from blockdsl.geometry.fraction import read_fraction
 from blockdsl.resources import library_folder, library_names, library_path
 
 FAMILIES = [name for name in library_names() if name not in ("basics", "demo/palette", "demo/book")]
@@ -82,5 +82,5 @@ def _line_of(block: str, text: str) -> int:
 
 
 def _sized(old_width: str, old_height: str, width: str, unit: str) -> str:
-    across, down = (sum(map(Fraction, side.split())) for side in (old_width, old_height))
-    return f"  size {width} x {Fraction(width) * down / across} {unit}"
+    across, down = (sum(map(read_fraction, side.split())) for side in (old_width, old_height))
+    return f"  size {width} x {read_fraction(width) * down / across} {unit}"

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import json
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
 
 import pytest
 
 from blockdsl.diagnostics import Problems
 from blockdsl.facts import BlockFacts, BookFacts
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from blockdsl.wording import facts_json
 from tests.unit.model.blocks import CLOTH, read
 

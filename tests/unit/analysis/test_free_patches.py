@@ -1,10 +1,9 @@
 """Free patches: anything straight, roots of two and three included, in grid coordinates."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import block, cloth_at, errors, exactly, letters, one_error
 
 OCTAGON = (

@@ -1,9 +1,8 @@
 """Rows, columns, heights, and cells that go on over several places."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import block, cloth_at, errors, exactly, one_error
 
 

@@ -1,10 +1,9 @@
 """Borders and the rounds of medallions: their sizes, their corners, what they are pieced from."""
 
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
-
 import pytest
 
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE
 from tests.unit.model.blocks import exactly
 from tests.unit.model.quilts import design, one_told, quilt, told

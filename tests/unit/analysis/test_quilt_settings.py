@@ -1,10 +1,9 @@
 """How blocks are set: sizes worked out by hand, places counted by hand."""
 
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
-
 import pytest
 
 from blockdsl.geometry import square_root, to_float
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, MIRROR, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE
 from tests.unit.model.blocks import exactly
 from tests.unit.model.quilts import design, one_told, quilt, roles, told

@@ -1,9 +1,8 @@
 """Sizes, seams, rulers, colour plans."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import block, errors, exactly, one_error, read, warnings, written
 
 

@@ -6,14 +6,13 @@ outside, and above the tip of a triangle of 60° they meet s / sin 30° = 2s fur
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.cutting.angled import length_of, most_in, slanted, turned
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.expect import told_size
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.polygon import Point
 from tests.unit.model.blocks import block, cut_lines, one_error
 
@@ -246,5 +245,5 @@ def test_the_published_shortcut_leaves_less_than_the_seam() -> None:
     short, long, seam = Fraction(21, 8), Fraction(21, 4), Fraction(1, 4)
     inside = short * long - (seam + 2) * long - seam * short
     # 1.3125 / 5.8697 = 0.2236
-    assert Fraction("0.2236") ** 2 < inside * inside / (short * short + long * long) < Fraction("0.2237") ** 2
+    assert read_fraction("0.2236") ** 2 < inside * inside / (short * short + long * long) < read_fraction("0.2237") ** 2
     assert cut_lines(side_triangles(), "fog")[0] == "fog: 1 rectangle 2 3/4 x 5 3/8 once for 2, 1 spare"

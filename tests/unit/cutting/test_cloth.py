@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from fractions import Fraction
 
 import pytest
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, fits_cloth, fits_sheet, plan_length, plan_sheets
+from blockdsl.geometry.fraction import Fraction
 
 WIDTH, EIGHTH = Fraction(40), Fraction(1, 8)
 FAT_QUARTER = (Fraction(35, 2), Fraction(41, 2))

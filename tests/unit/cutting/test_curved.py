@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.blockfacts import CutFacts, TemplateFacts
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.unit.model.blocks import CLOTH, block_of
 from tests.unit.wording.said import texts
 
@@ -57,7 +56,7 @@ def test_a_piece_of_applique_is_cut_with_a_quarter_inch_round_it() -> None:
     """A square of 3 in: 3 1/2 in of cloth; with 1/8 in 3 1/4, raw 3 in."""
     for behind, side in (("", "7/2"), (" turn-under 1/8 in", "13/4"), (" raw edge", "3")):
         facts = facts_of("size 6 in", "row fog", f'applique slate "M0.25 0.25 H0.75 V0.75 H0.25 Z"{behind}')
-        assert cut_for(facts, "slate").cut == (F(side), F(side))
+        assert cut_for(facts, "slate").cut == (read_fraction(side), read_fraction(side))
 
 
 def test_a_turn_under_in_millimetres_holds_in_a_block_of_inches() -> None:

@@ -1,11 +1,10 @@
 """Cut sizes: finished, and a quarter inch all round; worked out by hand, rounded up to the ruler."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.cutting.sizes import round_up
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model.lengths import write_length
 from tests.unit.model.blocks import block, cut_lines, exactly

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges, step
 from blockdsl.page.bias_words import say_bias
 from tests.unit.model.blocks import block, cut_lines, one_error

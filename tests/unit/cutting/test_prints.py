@@ -5,11 +5,10 @@ All counts are worked out by hand from the batches: common practice, no source.
 
 from __future__ import annotations
 
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
-
 import pytest
 
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from tests.unit.model.quilts import quilt
 
 GEESE = """

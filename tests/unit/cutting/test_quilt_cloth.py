@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.cutting.cloth import Effort
 from blockdsl.cutting.quilt_cloth import Bolt, FabricCloth, QuiltPiece, fabric_cloth, joined_strips, too_large
+from blockdsl.geometry.fraction import Fraction
 from tests.outside.published.judge import length
 
 BOLT = Bolt(Fraction(40), Fraction(1, 8), Fraction(1, 4), "in")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 from typing import Final
 
 import pytest
@@ -13,6 +12,7 @@ from blockdsl.cutting import Cut, cut_list
 from blockdsl.cutting.resized import LooseCuts, Size
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.model.scale import scaled
 from blockdsl.sewing import Making, plan_making

@@ -4,11 +4,10 @@ The rule: 1 in for the set, 1/2 in each time it is squared up again, after every
 2.5 and 1.5 cm. Common practice, no source.
 """
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.cutting.squaring import squaring, times_squared_again
+from blockdsl.geometry.fraction import read_fraction
 from blockdsl.model.fabric import RulerUnit
 from tests.unit.model.blocks import block, cut_lines, read
 
@@ -75,7 +74,7 @@ def test_a_set_is_squared_up_again_after_every_third_segment_but_not_after_the_l
 @pytest.mark.parametrize(("unit", "lost"), [("in", "5/2"), ("cm", "7")])
 def test_ten_segments_lose_the_first_squaring_and_three_more(unit: RulerUnit, lost: str) -> None:
     # 1 + 3 × 1/2 in; 2.5 + 3 × 1.5 cm
-    assert squaring(10, unit) == Fraction(lost)
+    assert squaring(10, unit) == read_fraction(lost)
 
 
 def test_a_set_gives_a_segment_or_more() -> None:

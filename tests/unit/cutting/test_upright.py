@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording import messages
 from blockdsl.wording.cutting import print_words
 from tests.unit.model.blocks import block, cut_lines, exactly, warnings

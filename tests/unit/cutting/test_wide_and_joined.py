@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import block, errors, one_error, warnings
 
 

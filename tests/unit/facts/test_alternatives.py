@@ -1,9 +1,8 @@
 """Ways of making a unit side by side; every number worked out by hand from the squares that are cut."""
 
-from fractions import Fraction
-
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.alternatives import Alternative
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, Text
 from blockdsl.page.sheet.sheet import block_sheet
 from tests.unit.model.blocks import block

@@ -1,10 +1,10 @@
 """The numbers of a block as plain data."""
 
 import json
-from fractions import Fraction
 
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording import facts_json
 from tests.unit.model.blocks import block, exactly, read, written
 

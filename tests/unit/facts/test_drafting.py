@@ -1,10 +1,9 @@
 """On what squared paper a block is drawn, and at which sizes a ruler reads it."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts.drafting import DraftFacts, SizeFacts, at_width, draft, size_table
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import block, exactly
 
 NINE = ("row fog slate fog", "row slate fog slate", "row fog slate fog")

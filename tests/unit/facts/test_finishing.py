@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import pickle
 from collections import Counter
-from fractions import Fraction
 
 import pytest
 
@@ -15,6 +14,7 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.compare_quilts import compare_quilts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording import facts_json
 from tests.outside.published.judge import length
 

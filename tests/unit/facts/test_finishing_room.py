@@ -5,8 +5,6 @@ Every expected value is worked out by hand from the quilt in the test.
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl import pipeline
@@ -14,6 +12,7 @@ from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry.fraction import Fraction
 from tests.outside.published.judge import length
 from tests.unit.model.blocks import exactly
 

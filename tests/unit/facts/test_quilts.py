@@ -1,12 +1,11 @@
 """The facts of quilts: batches over the whole quilt, what to measure, the order of sewing."""
 
-from fractions import Fraction as F  # noqa: N817 - they stand in tables of sizes
-
 import pytest
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import MeasuredBorder
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
 from tests.unit.model.blocks import CLOTH, exactly, read
 from tests.unit.model.quilts import BLOCKS, one_told, quilt, text, told
 

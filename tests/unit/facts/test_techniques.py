@@ -1,7 +1,5 @@
 """Techniques for the block at hand: which are needed, in which sizes and fabrics."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.analysis.program import analyse
@@ -11,6 +9,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.collect import collect_block
 from blockdsl.facts.techniquefacts import TechniqueSection
 from blockdsl.facts.techniques import technique_facts, techniques_for, topic_shape
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS
 from blockdsl.sewing.techniques import LESSONS
 from blockdsl.sewing.techniques.scene import Words
@@ -78,8 +77,8 @@ def test_the_units_of_several_blocks_stand_together_each_in_its_own_measure() ->
     (technique,) = techniques_for([inches, metric, inches])
     (section,) = technique.sections
     assert [(use.block, use.unit, use.unfinished) for use in section.uses] == [
-        ("Inches", "in", (Fraction("3.5"), Fraction("3.5"))),
-        ("Metric", "cm", (Fraction("9.5"), Fraction("9.5"))),
+        ("Inches", "in", (read_fraction("3.5"), read_fraction("3.5"))),
+        ("Metric", "cm", (read_fraction("9.5"), read_fraction("9.5"))),
     ]
     assert section.unit == "in"
 
@@ -137,8 +136,8 @@ def test_what_the_block_cuts_for_the_unit_is_told_from_its_cutting_table() -> No
     (section,) = technique_facts("four at a time", ["geese"], facts).sections
     (use,) = section.uses
     assert [(cut.fabric, cut.count, cut.cut[0]) for cut in use.cuts] == [
-        ("lantern", 1, Fraction("7.25")),
-        ("slate", 4, Fraction("3.875")),
+        ("lantern", 1, read_fraction("7.25")),
+        ("slate", 4, read_fraction("3.875")),
     ]
     assert use.spare == 3
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.facts.blockfacts import BlockFacts, CoverFacts, FabricFacts, RulerUnit, TemplateFacts
 from blockdsl.geometry import Exact, Point, Polygon, Surd, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import offset_outward
 
 QUARTER = Fraction(1, 4)

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.fullsize.templates import template_pages, templates_too_large
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Figure, Path
 from tests.unit.fullsize.sample_templates import block_of, half_square, outline, sample_block, square, template
 from tests.unit.fullsize.test_templates_words import flat, texts

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import combinations
 
 import pytest
@@ -11,6 +10,7 @@ from shapely.geometry import LineString, box
 from blockdsl.fullsize.scale_check import EIGHT_INCHES, FIFTEEN_CENTIMETRES, SIX_INCHES, TWENTY_CENTIMETRES, BarReading
 from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Path, Text
 from blockdsl.marks.theme import PAPERS, paper_named
 from tests.unit.fullsize.sample_templates import sample_block

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.fullsize.templates import template_pages
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Text
 from blockdsl.marks.theme import ACCENT, PAPERS, paper_named
 from tests.unit.fullsize.sample_templates import (

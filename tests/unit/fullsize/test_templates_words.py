@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import combinations
 from math import cos, radians, sin
 
@@ -13,6 +12,7 @@ from shapely.geometry import LineString, Polygon
 
 from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
 from blockdsl.fullsize.templates import template_pages
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Figure, Link, Mark, Path, Text
 from blockdsl.marks.typeset import measure
 from tests.unit.fullsize.sample_templates import block_of, half_square, outline, sample_block, square, template

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from math import atan2, pi
 
 import pytest
@@ -12,6 +11,7 @@ from blockdsl.geometry.arc import Bend, Curved, CurvedArea, reach, sweep, tidy
 from blockdsl.geometry.arc_cover import CurvedPatch, in_sliver, prove_arcs
 from blockdsl.geometry.arc_offset import offset_curved, trim_curved
 from blockdsl.geometry.arc_recognise import curved_key, recognise_curved
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import dot, step
 from blockdsl.geometry.recognise import congruence_key
 from blockdsl.geometry.symmetry import ALL_EIGHT, QUARTER_CLOCKWISE

@@ -1,9 +1,9 @@
 """The proof of cover; areas counted on squared paper."""
 
-from fractions import Fraction
 from time import process_time
 
 from blockdsl.geometry.cover import MOST_REGIONS, prove_cover
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import Exact, Surd, square_root
 from blockdsl.geometry.polygon import Point, Polygon
 
@@ -15,7 +15,7 @@ def exact(*numbers: Exact | int) -> tuple[Exact, ...]:
 
 
 def shape(corners: str) -> Polygon:
-    return tuple(Point(*(Fraction(part) for part in corner.split(","))) for corner in corners.split())
+    return tuple(Point(*(read_fraction(part) for part in corner.split(","))) for corner in corners.split())
 
 
 def box(left: int, top: int, width: int = 1, height: int = 1) -> Polygon:

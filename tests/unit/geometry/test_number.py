@@ -1,10 +1,10 @@
 """Exact numbers. Values worked out by hand unless a source is named."""
 
 from decimal import Decimal, localcontext
-from fractions import Fraction
 
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, ceil_to, floor_to, sign, square_root, to_float, write_exact
 
 ROOT_TWO = square_root(2)

@@ -1,7 +1,6 @@
 """Seam allowances; all values derived by hand from distances between lines."""
 
-from fractions import Fraction
-
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import ceil_to, square_root
 from blockdsl.geometry.offset import offset_outward, trim_points
 from blockdsl.geometry.polygon import Point, Polygon, bounding_box, is_convex, is_simple
@@ -13,7 +12,7 @@ EIGHTH = Fraction(1, 8)
 
 
 def shape(corners: str) -> Polygon:
-    return tuple(Point(*(Fraction(part) for part in corner.split(","))) for corner in corners.split())
+    return tuple(Point(*(read_fraction(part) for part in corner.split(","))) for corner in corners.split())
 
 
 def test_a_square_of_3_in_is_cut_3_1_2() -> None:

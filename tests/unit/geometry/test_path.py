@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from math import pi
 
 import pytest
 
 from blockdsl.geometry import Point, Polygon, to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.parallel import parallel_outside
 from blockdsl.geometry.path import MOST_CORNERS, PathFault, outline_of_path, reaches_beyond
 from blockdsl.geometry.polygon import area, bounding_box

@@ -1,9 +1,8 @@
 """Polygons by their corners; all values counted on squared paper."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import Exact, Surd
 from blockdsl.geometry.polygon import (
     Point,
@@ -27,7 +26,7 @@ def exact(*numbers: Exact | int) -> tuple[Exact, ...]:
 
 
 def shape(corners: str) -> Polygon:
-    return tuple(Point(*(Fraction(part) for part in corner.split(","))) for corner in corners.split())
+    return tuple(Point(*(read_fraction(part) for part in corner.split(","))) for corner in corners.split())
 
 
 SQUARE = shape("0,0 2,0 2,2 0,2")

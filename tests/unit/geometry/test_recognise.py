@@ -1,9 +1,8 @@
 """Names of shapes and the grain they are cut on."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import Exact, Surd, square_root
 from blockdsl.geometry.polygon import Point, Polygon
 from blockdsl.geometry.recognise import (
@@ -23,7 +22,7 @@ def exact(*numbers: Exact | int) -> tuple[Exact, ...]:
 
 
 def shape(corners: str) -> Polygon:
-    return tuple(Point(*(Fraction(part) for part in corner.split(","))) for corner in corners.split())
+    return tuple(Point(*(read_fraction(part) for part in corner.split(","))) for corner in corners.split())
 
 
 @pytest.mark.parametrize(

@@ -1,9 +1,8 @@
 """Turning and mirroring in a box, looked at on squared paper."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import Exact, Surd
 from blockdsl.geometry.polygon import Point, Polygon, signed_area
 from blockdsl.geometry.symmetry import (
@@ -24,7 +23,7 @@ def exact(*numbers: Exact | int) -> tuple[Exact, ...]:
 
 
 def shape(corners: str) -> Polygon:
-    return tuple(Point(*(Fraction(part) for part in corner.split(","))) for corner in corners.split())
+    return tuple(Point(*(read_fraction(part) for part in corner.split(","))) for corner in corners.split())
 
 
 def test_a_quarter_turn_clockwise_takes_the_top_left_corner_to_the_top_right() -> None:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from fractions import Fraction as F  # noqa: N817 - many small numbers
-
 from blockdsl.geometry import Point, square_root
 from blockdsl.geometry.arc import Bend, Curved
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - many small numbers
 from blockdsl.geometry.turning import turn_between
 
 KITE = (Point(F(0), F(0)), Point(F(3), F(0)), Point(F(4), F(4)), Point(F(0), F(4)))

@@ -1,13 +1,13 @@
 """Block files in memory, read all the way to their facts, and words for what they say."""
 
 from collections.abc import Mapping
-from fractions import Fraction
 
 from blockdsl import pipeline
 from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Diagnostic, Problems, Source
 from blockdsl.facts import BlockFacts, FileFacts
 from blockdsl.geometry import Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.geometry.polygon import Point, cross, edges, step
 

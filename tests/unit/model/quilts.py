@@ -1,12 +1,12 @@
 """Quilts in memory: three blocks to set, read all the way to their facts, and words for what lies in them."""
 
 from collections import Counter
-from fractions import Fraction
 
 from blockdsl.analysis import TextReader, analyse
 from blockdsl.diagnostics import Diagnostic, Problems, Source
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import Exact, Point, Polygon, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area
 from blockdsl.model.quilt import QuiltDesign
 from tests.unit.model.blocks import CLOTH, read

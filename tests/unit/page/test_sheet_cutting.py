@@ -1,9 +1,9 @@
 """The cutting table in words."""
 
 from dataclasses import replace
-from fractions import Fraction
 
 from blockdsl.facts.blockfacts import CutFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.page.cutting_words import cutting_rows
 from blockdsl.page.table import aligned_parts
 from blockdsl.pictures.words import say_allowance, say_grid, say_metric_rule, say_subcut

@@ -1,10 +1,9 @@
 """Lengths as a quilter reads them."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.pictures.lengths import drafted_length, plain_extent, plain_length, show_extent, show_length, show_measure
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction as F  # noqa: N817 - dozens of them stand in the tables below
 
 from blockdsl.facts.blockfacts import (
     BlockFacts,
@@ -18,6 +17,7 @@ from blockdsl.facts.blockfacts import (
     Value,
 )
 from blockdsl.geometry import Point, Polygon
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - dozens of them stand in the tables below
 
 FOG = FabricFacts("fog", "Harbour fog", "#dfe3e0", "light", 1)
 LANTERN = FabricFacts("lantern", "Lantern", "#e0a030", "medium", 2)

@@ -2,11 +2,11 @@
 
 import time
 from dataclasses import replace
-from fractions import Fraction
 
 import pytest
 
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Path, Text
 from blockdsl.marks.theme import Box
 from blockdsl.marks.typeset import CAP_HEIGHT, measure

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import random
 from collections.abc import Iterable, Sequence
-from fractions import Fraction
 
 from blockdsl.analysis import TextReader, analyse
 from blockdsl.diagnostics import Problems, Source, Span
 from blockdsl.geometry import Exact, Point, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import clockwise, drop_straight_corners
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order import Assembly, Piece, Unsewable, count_seams, find_order, rebuild

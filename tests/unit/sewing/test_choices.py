@@ -1,9 +1,8 @@
 """Which method a unit is made by, and choices that cannot be followed."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.methods import METHODS, methods_for
 from blockdsl.shapes import SHAPES
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings

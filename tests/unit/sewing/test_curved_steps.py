@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import Point
 from blockdsl.geometry.arc import Bend
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import CLOTH, block_of
 from tests.unit.wording.said import texts
 

@@ -1,10 +1,9 @@
 """Units on papers: which patches share a paper, in what order they are sewn, and what is cut for them."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts.foundationfacts import FoundationFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.pictures.words import say_areas
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 from tests.unit.sewing.virtual_papers import sew

@@ -1,8 +1,7 @@
 """To which edge a mark is pinned. Expected edges were read off drawings by hand."""
 
-from fractions import Fraction
-
 from blockdsl.geometry import Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.steps import Variant
 from blockdsl.sewing.steps.upright import marked_edge
 

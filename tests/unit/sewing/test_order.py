@@ -4,10 +4,9 @@ Orders were worked out on paper as a teacher would draw them: common practice, n
 Written as parts in brackets; fog, lantern, slate and moss by their first letters.
 """
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.order import Joined, Unsewable, find_order, subunits
 from tests.unit.sewing.order_sample import drawn, laid, order_of, rectangle, seams, told
 

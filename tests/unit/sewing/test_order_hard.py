@@ -3,12 +3,12 @@
 How the places of the seams were found is written beside each; orders are common practice, no source.
 """
 
-from fractions import Fraction
 from time import process_time
 
 import pytest
 
 from blockdsl.geometry import Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.order import Joined, SeamLine, count_seams, walk
 from tests.unit.sewing.order_sample import (

@@ -1,8 +1,7 @@
 """The units of an order: how many, how large, joined from what, and which are mirror images."""
 
-from fractions import Fraction
-
 from blockdsl.geometry import Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.order import SubUnit, subunits
 from tests.unit.sewing.order_sample import drawn, order_of, star_of_diamonds
 

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Point
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.steps import StepSeam
 from blockdsl.sewing.steps.step import ByRow
 from blockdsl.wording import step_texts

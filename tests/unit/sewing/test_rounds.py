@@ -4,12 +4,11 @@ Sizes were worked out by hand. The order of the logs is that of the words; press
 practice, no source.
 """
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Exact, Point, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import Polygon
 from blockdsl.sewing.steps.ends import overhang
 from tests.unit.model.blocks import block

@@ -1,10 +1,9 @@
 """The pictures of the steps are true: seams an allowance away, halves that match, units of the right size."""
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.polygon import area, bounding_box
 from blockdsl.sewing.techniques import LESSONS, Measures
 from blockdsl.sewing.techniques.cloth import at, clipped, outline, reflected, rising, trimmed
@@ -79,33 +78,33 @@ def seen(cloths: tuple[Cloth, ...]) -> Polygon:
 def test_an_opened_half_square_unit_is_3_1_2_in_when_its_dog_ears_are_off(dark: int) -> None:
     opened = opened_half(measures(3, 3, {0: ("31/8", 1), 1: ("31/8", 1)}, dark=frozenset({dark})))
     width, height = extent(opened)
-    assert sign(width - Fraction("3.5")) > 0  # the ears stand out
-    assert sign(height - Fraction("3.5")) > 0
-    assert extent(trimmed(opened, Fraction(3), Fraction(3), QUARTER)) == (Fraction("3.5"), Fraction("3.5"))
+    assert sign(width - read_fraction("3.5")) > 0  # the ears stand out
+    assert sign(height - read_fraction("3.5")) > 0
+    assert extent(trimmed(opened, Fraction(3), Fraction(3), QUARTER)) == (read_fraction("3.5"), read_fraction("3.5"))
 
 
 @pytest.mark.parametrize("roles", [HOURGLASS, QUARTERS, SPLIT])
 def test_the_last_half_of_a_quarter_square_unit_covers_half_of_it(roles: Roles) -> None:
     opened = trimmed(opened_quarters(HALF, roles), Fraction(3), Fraction(3), QUARTER)
-    assert extent(opened) == (Fraction("3.5"), Fraction("3.5"))
+    assert extent(opened) == (read_fraction("3.5"), read_fraction("3.5"))
     # The right quarter, sewn last, is a quarter of the unfinished square.
-    assert area(seen(opened)) == Fraction("3.5") ** 2 / 4
+    assert area(seen(opened)) == read_fraction("3.5") ** 2 / 4
 
 
 def test_the_point_of_a_goose_lies_a_seam_allowance_below_the_edge() -> None:
     trimmed_goose = trimmed(opened_goose(GOOSE), Fraction(6), Fraction(3), QUARTER)
-    assert extent(trimmed_goose) == (Fraction("6.5"), Fraction("3.5"))
+    assert extent(trimmed_goose) == (read_fraction("6.5"), read_fraction("3.5"))
     left_sky, right_sky = (set(cloth.outline) for cloth in trimmed_goose[1:])
-    assert at(Fraction("6.25"), Fraction("3.25")) in right_sky  # the seam runs into the corner
-    assert at(Fraction("-0.25"), Fraction("3.25")) in left_sky
+    assert at(read_fraction("6.25"), read_fraction("3.25")) in right_sky  # the seam runs into the corner
+    assert at(read_fraction("-0.25"), read_fraction("3.25")) in left_sky
 
 
 def test_a_corner_flipped_over_fills_the_corner_that_was_cut_off() -> None:
-    base = {0: ((Fraction("3.5"), Fraction("6.5")), 1), 1: ((Fraction("3.5"), Fraction("3.5")), 2)}
+    base = {0: ((read_fraction("3.5"), read_fraction("6.5")), 1), 1: ((read_fraction("3.5"), read_fraction("3.5")), 2)}
     goose = Measures("in", QUARTER, (Fraction(6), Fraction(3)), base, corners=("tl", "tr"))
     last = corner_by_corner(goose)[-1].pictures[0]
     ground, left, right = (item for item in last.items if isinstance(item, Cloth))
-    wide, high = Fraction("6.5"), Fraction("3.5")
+    wide, high = read_fraction("6.5"), read_fraction("3.5")
     assert set(ground.outline) == set(outline((0, 0), (wide, 0), (wide, high), (0, high)))
     assert set(left.outline) == set(outline((0, 0), (high, 0), (0, high)))
     assert set(right.outline) == set(outline((3, 0), (wide, 0), (wide, high)))
@@ -118,7 +117,7 @@ def cutting(picture: Picture) -> Cutting:
 
 def test_what_is_kept_lies_under_the_ruler_for_either_hand() -> None:
     base = {0: ((Fraction(4), Fraction(4)), 1), 1: ((Fraction(2), Fraction(2)), 4)}
-    ball = Measures("in", QUARTER, (Fraction("3.5"), Fraction("3.5")), base, corners=("tl",))
+    ball = Measures("in", QUARTER, (read_fraction("3.5"), read_fraction("3.5")), base, corners=("tl",))
     right, left = corner_by_corner(ball)[3].pictures
     # The corner is cut off at the upper left; turned by half a turn the two pictures cut from opposite ends.
     assert (right.turn_eighths - left.turn_eighths) % 8 == 4
@@ -179,7 +178,7 @@ def test_the_first_round_of_a_log_cabin_measures_three_logs_and_two_allowances()
     """By hand: 10 in over five logs is 2 in; with four logs around the middle 3 × 2 + 2 × 1/4 = 6 1/2 in."""
     steps = {step.key: step for step in LESSONS["cut patches"].topics["log"].steps(measures(10, 10, {}))}
     told = {item.length for item in steps["lesson-log-square"].pictures[0].items if isinstance(item, Measured)}
-    assert told == {Fraction("6.5")}
+    assert told == {read_fraction("6.5")}
 
 
 def test_both_seams_of_a_mitered_corner_stop_at_one_dot_and_the_miter_begins_there() -> None:

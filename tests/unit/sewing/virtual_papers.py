@@ -1,10 +1,10 @@
 """Papers sewn without cloth: every seam tried exactly, from the facts alone, by rules that are not the finder's own."""
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts
 from blockdsl.geometry import Exact, Point, Polygon, sign
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area, cross, dot, edges, step
 
 Seam = tuple[Point, Point]

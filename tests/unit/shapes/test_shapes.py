@@ -1,9 +1,8 @@
 """Each shape lies as its words say; places are counted from the top left corner of a 12 in block."""
 
-from fractions import Fraction
-
 import pytest
 
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.shapes import SHAPES
 from tests.unit.model.blocks import around, block, cloth_at, corners, errors, exactly, one_error
 

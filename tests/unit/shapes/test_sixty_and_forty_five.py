@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
-from fractions import Fraction
 
 import pytest
 
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Exact, Point, square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area, bounding_box, dot, edges, step
 from blockdsl.shapes import SHAPES
 from tests.unit.model.blocks import block, cloth_at, corners, errors, exactly, one_error, warnings

@@ -3,11 +3,10 @@
 Places are counted from the top left corner of the block; areas were worked out by hand.
 """
 
-from fractions import Fraction
-
 import pytest
 
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.shapes import SHAPES
 from tests.unit.model.blocks import around, block, cloth_at, corners, errors, exactly, letters, one_error
 

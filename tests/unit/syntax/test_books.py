@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction as F  # noqa: N817 - they stand in lists of sizes
-
 import pytest
 
 from blockdsl.diagnostics import Problems, Source
+from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in lists of sizes
 from blockdsl.syntax import ast, format_text, parse
 
 
