@@ -144,7 +144,7 @@ def test_a_bookmark_leads_to_the_page_that_begins_with_its_words() -> None:
 
 def test_a_book_says_what_it_is() -> None:
     document = book_document(books.shores())
-    assert (document.title, document.author, document.language) == ("Shores", "The maker", "en")
+    assert (document.title, document.author, document.language) == ("Shores", "The maker", "en-US")
     assert document.subject == "Pattern book of 3 patchwork blocks"
 
 

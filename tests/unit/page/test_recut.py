@@ -21,7 +21,7 @@ def said(*lines: str) -> list[str]:
 def test_a_fabric_that_only_takes_the_place_of_another_is_cut_as_in_the_table() -> None:
     """By hand: two half-square triangles of each fabric are one square, cut once."""
     told = said("row fog/slate fog", "row fog slate/fog", 'colourway "Night" slate=moss')
-    assert "In the coloring Night" in told[0]
+    assert "In the colorway Night" in told[0]
     assert [row for row in told if "Moss" in row] == ["Moss Wet slate 1 piece, as in the cutting table"]
     assert not any(row.startswith("Harbour fog") for row in told)
 
