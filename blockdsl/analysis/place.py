@@ -18,8 +18,8 @@ from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Applique, Filling, Patch, UnitPlace
 from blockdsl.shapes import SHAPES, half, half_rectangle, square
 from blockdsl.shapes.fields import MOST_PATCHES as MOST_IN_A_FIELD
+from blockdsl.shapes.listed import FORMER_NAMES, TRADE_WORDS
 from blockdsl.shapes.outlines import box
-from blockdsl.shapes.shape import FORMER_NAMES, TRADE_WORDS
 from blockdsl.shapes.words import WordReader
 from blockdsl.syntax import ast
 from blockdsl.syntax.read import renamed_help

@@ -12,7 +12,7 @@ from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
 from blockdsl.model.lengths import write_size
-from blockdsl.shapes.shape import FORMER_NAMES
+from blockdsl.shapes.listed import FORMER_NAMES
 from blockdsl.syntax import ast
 from blockdsl.syntax.read import renamed_help
 

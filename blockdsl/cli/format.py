@@ -13,7 +13,7 @@ from blockdsl.cli.saying import in_words, write_out
 from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
 from blockdsl.export.files import write_whole
 from blockdsl.pipeline import about
-from blockdsl.shapes.shape import FORMER_NAMES
+from blockdsl.shapes.listed import FORMER_NAMES
 from blockdsl.syntax.format import format_text
 from blockdsl.syntax.parse import parse
 

@@ -7,6 +7,7 @@ Reports:  nothing: words that do not fit give None and the caller reports the us
 Does not know: seams, paper.
 """
 
-from blockdsl.shapes.shape import SHAPES, Shape
+from blockdsl.shapes.listed import SHAPES
+from blockdsl.shapes.shape import Shape
 
 __all__ = ["SHAPES", "Shape"]

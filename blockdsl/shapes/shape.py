@@ -1,7 +1,7 @@
-"""What a shape of the language is, and the list of them.
+"""What a shape of the language is.
 
-A new shape is one file beside this one and one line in `SHAPES`: grammar, checks, cutting, help and the
-language reference learn of it from here.
+A new shape is one file beside this one and one line in `listed`: grammar, checks, cutting, help and the
+language reference learn of it from there.
 """
 
 from __future__ import annotations
@@ -87,80 +87,3 @@ class Shape:
     def wants(self, filling: Filling) -> Fraction | None:
         """Width over height of these words: that of the shape, or what the words themselves come to."""
         return self.proportion_of(filling) if self.proportion_of else self.proportion
-
-
-def _all_shapes() -> dict[str, Shape]:
-    from blockdsl.shapes import (  # noqa: PLC0415  the shapes use the class above
-        bars,
-        checker,
-        courthouse,
-        cubes,
-        curve,
-        diamond,
-        fan,
-        geese,
-        half,
-        half_rectangle,
-        hexagons,
-        hourglass,
-        kite,
-        log,
-        long_diamond,
-        octagon,
-        pineapple,
-        quarters,
-        rails,
-        slant,
-        snowball,
-        split,
-        spool,
-        square,
-        star45,
-        trapezoid,
-        triangle_in_square,
-        triangles60,
-        tumblers,
-    )
-
-    modules = (
-        square,
-        half,
-        quarters,
-        hourglass,
-        split,
-        geese,
-        diamond,
-        snowball,
-        rails,
-        bars,
-        checker,
-        star45,
-        triangles60,
-        hexagons,
-        cubes,
-        half_rectangle,
-        triangle_in_square,
-        long_diamond,
-        kite,
-        trapezoid,
-        slant,
-        spool,
-        octagon,
-        tumblers,
-        log,
-        courthouse,
-        pineapple,
-        curve,
-        fan,
-    )
-    return {module.SHAPE.name: module.SHAPE for module in modules}
-
-
-SHAPES: dict[str, Shape] = {}
-SHAPES.update(_all_shapes())
-
-FORMER_NAMES: dict[str, str] = {old: shape.name for shape in SHAPES.values() for old in shape.former}
-"""Names that shapes had once, and what is written now."""
-
-TRADE_WORDS: dict[str, str] = {word: shape.name for shape in SHAPES.values() for word in shape.also_called}
-"""Words of the trade that are no shape of the language, and the shape that is meant."""

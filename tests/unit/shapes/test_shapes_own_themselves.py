@@ -9,7 +9,7 @@ import pytest
 import blockdsl
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.shapes import SHAPES
-from blockdsl.shapes.shape import FORMER_NAMES, TRADE_WORDS
+from blockdsl.shapes.listed import FORMER_NAMES, TRADE_WORDS
 from blockdsl.shapes.words import WordReader
 from blockdsl.syntax import parse
 from blockdsl.syntax.ast import UnitDeclaration

@@ -3,7 +3,7 @@
 import pytest
 
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.shapes.shape import FORMER_NAMES
+from blockdsl.shapes.listed import FORMER_NAMES
 from blockdsl.syntax import format_text, parse
 from tests.unit.model.blocks import block, errors
 

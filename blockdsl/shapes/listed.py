@@ -1,0 +1,78 @@
+"""The list of shapes: a shape is its file and its line here."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from blockdsl.shapes import (
+    bars,
+    checker,
+    courthouse,
+    cubes,
+    curve,
+    diamond,
+    fan,
+    geese,
+    half,
+    half_rectangle,
+    hexagons,
+    hourglass,
+    kite,
+    log,
+    long_diamond,
+    octagon,
+    pineapple,
+    quarters,
+    rails,
+    slant,
+    snowball,
+    split,
+    spool,
+    square,
+    star45,
+    trapezoid,
+    triangle_in_square,
+    triangles60,
+    tumblers,
+)
+from blockdsl.shapes.shape import Shape
+
+_FILES: Final = (
+    square,
+    half,
+    quarters,
+    hourglass,
+    split,
+    geese,
+    diamond,
+    snowball,
+    rails,
+    bars,
+    checker,
+    star45,
+    triangles60,
+    hexagons,
+    cubes,
+    half_rectangle,
+    triangle_in_square,
+    long_diamond,
+    kite,
+    trapezoid,
+    slant,
+    spool,
+    octagon,
+    tumblers,
+    log,
+    courthouse,
+    pineapple,
+    curve,
+    fan,
+)
+
+SHAPES: dict[str, Shape] = {file.SHAPE.name: file.SHAPE for file in _FILES}
+
+FORMER_NAMES: dict[str, str] = {old: shape.name for shape in SHAPES.values() for old in shape.former}
+"""Names that shapes had once, and what is written now."""
+
+TRADE_WORDS: dict[str, str] = {word: shape.name for shape in SHAPES.values() for word in shape.also_called}
+"""Words of the trade that are no shape of the language, and the shape that is meant."""
