@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from math import pi
 from typing import Final, TypeVar
 
+from blockdsl.cli.saying import many
 from blockdsl.cutting.buying import Buy
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.compare_blocks import BlockRow, BlockTable
@@ -14,12 +15,14 @@ from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
-from blockdsl.pictures.lengths import plain_extent, plain_length
-from blockdsl.pictures.words import many
+from blockdsl.wording import messages
+from blockdsl.wording.lengths import plain_length, plain_measure, plain_size
 
 _Row = TypeVar("_Row")
 _Lines = list[tuple[str, ...]]
 _NONE: Final = "-"
+_WORDS: Final = messages()
+"""Commands speak American English."""
 _RULER_INCH: Final = 64
 """Square inches are told in parts of these at the smallest: squares of eighths are sixty-fourths."""
 
@@ -27,7 +30,7 @@ _RULER_INCH: Final = 64
 def quilt_lines(table: QuiltTable) -> _Lines:
     """Each measure of the quilts: its name, then what it is for each of them."""
     lines = [
-        _line("finished", table.rows, lambda row: f"{plain_extent(row.finished, row.unit)} {row.unit}"),
+        _line("finished", table.rows, lambda row: f"{plain_size(row.finished, row.unit, _WORDS)}"),
         _line("blocks", table.rows, _blocks),
         _line("pieces to cut", table.rows, lambda row: f"{row.pieces:,}"),
         _line("strips across", table.rows, lambda row: f"{row.strips:,}"),
@@ -50,8 +53,8 @@ def quilt_lines(table: QuiltTable) -> _Lines:
 def block_lines(table: BlockTable) -> _Lines:
     """Each measure of the block: its name, then what it is for each of its rows."""
     lines = [
-        _line("finished", table.rows, lambda row: f"{plain_extent(row.finished, row.unit)} {row.unit}"),
-        _line("unfinished", table.rows, lambda row: f"{plain_extent(row.unfinished, row.unit)} {row.unit}"),
+        _line("finished", table.rows, lambda row: f"{plain_size(row.finished, row.unit, _WORDS)}"),
+        _line("unfinished", table.rows, lambda row: f"{plain_size(row.unfinished, row.unit, _WORDS)}"),
         _line("smallest patch", table.rows, _smallest),
         _line("patches", table.rows, lambda row: f"{row.patches:,}"),
         _line("pieces to cut", table.rows, lambda row: f"{row.pieces:,}"),
@@ -86,7 +89,7 @@ def _bought(buy: Buy | None, unit: RulerUnit | None = None) -> str:
     """`3/4 yd (needs 22 1/2 in)`; a sum is told without its need when no unit is given."""
     if buy is None or not buy.length:
         return _NONE
-    return f"{buy.words} (needs {plain_length(buy.need, unit or buy.unit)} {buy.unit})"
+    return f"{buy.words} (needs {plain_length(buy.need, unit or buy.unit, _WORDS)} {buy.unit})"
 
 
 def _sum(row: QuiltRow) -> Buy | None:
@@ -108,12 +111,12 @@ def _binding(row: QuiltRow) -> str:
     if row.binding is None:
         return _NONE
     if row.binding_square is not None:
-        return f"bias, from a square of {plain_length(row.binding_square, row.unit)} {row.unit}"
+        return f"bias, from a square of {plain_measure(row.binding_square, row.unit, _WORDS)}"
     return many(row.binding_strips, "strip")
 
 
 def _wadding(row: QuiltRow) -> str:
-    return _NONE if row.wadding is None else f"{plain_extent(row.wadding, row.unit)} {row.unit}"
+    return _NONE if row.wadding is None else f"{plain_size(row.wadding, row.unit, _WORDS)}"
 
 
 # --- blocks ------------------------------------------------------------------------------------
@@ -121,15 +124,15 @@ def _wadding(row: QuiltRow) -> str:
 
 def _smallest(row: BlockRow) -> str:
     label, extent = row.smallest
-    return f"{label}, {plain_extent(extent, row.unit)} {row.unit}"
+    return f"{label}, {plain_size(extent, row.unit, _WORDS)}"
 
 
 def _on_ruler(row: BlockRow) -> str:
-    return "yes" if row.off is None else f"no: {plain_length(row.off, row.unit)} {row.unit}"
+    return "yes" if row.off is None else f"no: {plain_measure(row.off, row.unit, _WORDS)}"
 
 
 def _near(row: BlockRow) -> str:
-    sizes = ", ".join(plain_length(size, row.unit) for size in row.near)
+    sizes = ", ".join(plain_length(size, row.unit, _WORDS) for size in row.near)
     return f"{sizes} {row.unit}" if sizes else _NONE
 
 
@@ -144,5 +147,5 @@ def _area(area: Exact | CurvedArea | None, unit: RulerUnit) -> str:
     if isinstance(area, CurvedArea):
         return f"about {to_float(area.straight) + to_float(area.round) * pi:.1f} sq {unit}"
     if isinstance(area, Fraction) and (area * (_RULER_INCH if unit == "in" else 100)).denominator == 1:
-        return f"{plain_length(area, unit) if unit == 'cm' else write_exact(area)} sq {unit}"
+        return f"{plain_length(area, unit, _WORDS) if unit == 'cm' else write_exact(area)} sq {unit}"
     return f"about {to_float(area):.1f} sq {unit}"

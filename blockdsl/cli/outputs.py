@@ -215,7 +215,7 @@ def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
 
 def _table(block: BlockFacts, form: str) -> bytes:
     from blockdsl.export import tables
-    from blockdsl.page.cutting_words import cutting_rows
+    from blockdsl.wording.cutting_rows import cutting_rows
 
     write: Callable[..., str] = getattr(tables, form)
     return write(*cutting_rows(block)).encode()

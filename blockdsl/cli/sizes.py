@@ -14,8 +14,9 @@ from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.facts.drafting import SizeFacts, draft, size_table
 from blockdsl.model.lengths import write_size
 from blockdsl.pictures.drafting import say_squares
-from blockdsl.pictures.lengths import plain_extent, plain_length
 from blockdsl.pipeline import work_through
+from blockdsl.wording.lengths import plain_length, plain_size
+from blockdsl.wording.messages import messages
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts
@@ -68,7 +69,7 @@ def _size_row(row: SizeFacts) -> tuple[str, ...]:
         write_size(*row.unfinished, row.unit),
         with_unit(row.cell, row.unit) if row.cell is not None else "uneven",
         on_ruler(row),
-        f"{label}, {plain_extent(smallest, row.unit)} {row.unit}",
+        f"{label}, {plain_size(smallest, row.unit, messages())}",
     )
 
 
@@ -81,4 +82,4 @@ def on_ruler(row: SizeFacts) -> str:
 
 def with_unit(length: Exact, unit: RulerUnit) -> str:
     """A length in words."""
-    return f"{plain_length(length, unit)} {unit}"
+    return f"{plain_length(length, unit, messages())} {unit}"

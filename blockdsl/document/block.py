@@ -28,62 +28,67 @@ from blockdsl.document.parts import (
 from blockdsl.document.pictures import colour_page, letters_page, swatch_page, unit_page
 from blockdsl.document.steps import step_cards
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
-from blockdsl.page.applique_words import is_told_in_a_step, say_applique
-from blockdsl.page.bias_words import say_bias
 from blockdsl.pictures.block import fabrics_of
-from blockdsl.pictures.lengths import plain_extent, plain_length
-from blockdsl.pictures.words import (
-    CAUTIONS,
-    many,
+from blockdsl.wording.applique import is_told_in_a_step, say_applique
+from blockdsl.wording.bias import say_bias
+from blockdsl.wording.grammar import capital, many
+from blockdsl.wording.lengths import plain_measure, plain_size
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import (
+    cautions,
     say_allowance,
     say_between_marks,
-    say_colourway,
     say_grid,
     say_method,
     say_metric_rule,
     say_sources,
     say_squaring,
     say_templates,
+    unit_title,
+    value_words,
 )
 
 
 def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> WebPage:
     """The page of one block at one or more sizes, which differ in measures alone: pictures are drawn once."""
-    first = sizes[0]
+    first, words = sizes[0], words_of(sizes[0])
     parts: list[Part] = [_pictures(first)]
-    fabrics = _section(2, "Fabrics", (Key(tuple(map(fabric_line, first.fabrics))),))
+    fabrics = _section(2, words("sheet-fabrics"), (Key(tuple(fabric_line(each, words) for each in first.fabrics)),))
     if len(sizes) == 1:
         parts += [Pairs(measures(first)), fabrics, *making(first, 2)]
     else:
         places = [(facts, f"size-{number}") for number, facts in enumerate(sizes, start=1)]
         links = tuple(Run(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
-        parts += [Places(links, "Sizes"), fabrics]
+        parts += [Places(links, words("site-sizes")), fabrics]
         parts += [_at_size(facts, anchor) for facts, anchor in places]
     if (applique := say_applique(first)) and not is_told_in_a_step(first):
-        parts.append(_section(2, "Appliqué", tuple(Paragraph(plain(text)) for text in applique)))
+        parts.append(_section(2, words("sheet-applique"), tuple(Paragraph(plain(text)) for text in applique)))
     parts += _colourings(first)
     if first.notes:
-        parts.append(_section(2, "Notes", tuple(Paragraph(plain(note)) for note in first.notes)))
+        parts.append(_section(2, words("sheet-notes"), tuple(Paragraph(plain(note)) for note in first.notes)))
     if sources := say_sources(first):
-        parts.append(_section(2, "Source", tuple(Paragraph((Run(text, "quiet"),)) for text in sources)))
+        parts.append(_section(2, words("sheet-source"), tuple(Paragraph((Run(text, "quiet"),)) for text in sources)))
     return WebPage(name, first.name, (*parts, *_closing(sizes)), over=over)
 
 
 def say_finished(facts: BlockFacts) -> str:
     """The finished size in short: `12 in`, or `12 × 9 in`."""
     width, height = facts.finished
-    words = plain_length(width, facts.unit) if width == height else plain_extent(facts.finished, facts.unit)
-    return f"{words} {facts.unit}"
+    words = words_of(facts)
+    if width == height:
+        return plain_measure(width, facts.unit, words)
+    return plain_size(facts.finished, facts.unit, words)
 
 
 def measures(facts: BlockFacts) -> tuple[tuple[str, tuple[Words, ...]], ...]:
     """What a block measures: finished, unfinished, its grid, how much there is of it."""
-    made_of = (many(len(facts.placed), "patch", "patches"), many(len(facts.fabrics), "fabric"))
+    words = words_of(facts)
+    made_of = (many(len(facts.placed), "patches", words), many(len(facts.fabrics), "fabrics", words))
     return (
-        ("Finished", (plain(f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"),)),
-        ("Unfinished", (plain(f"{plain_extent(facts.unfinished, facts.unit)} {facts.unit}"),)),
-        ("Grid, finished", tuple(map(plain, say_grid(facts)))),
-        ("Made of", tuple(map(plain, made_of))),
+        (words("sheet-finished"), (plain(plain_size(facts.finished, facts.unit, words)),)),
+        (words("sheet-unfinished"), (plain(plain_size(facts.unfinished, facts.unit, words)),)),
+        (words("sheet-grid"), tuple(map(plain, say_grid(facts)))),
+        (words("sheet-made-of"), tuple(map(plain, made_of))),
     )
 
 
@@ -92,14 +97,15 @@ def _section(level: int, title: str, parts: Parts, anchor: str = "") -> Section:
 
 
 def _pictures(facts: BlockFacts) -> Cards:
-    colour = Picture(colour_page(facts), "In colour")
-    letters = Picture(letters_page(facts), "Patches by letter")
+    words = words_of(facts)
+    colour = Picture(colour_page(facts), words("sheet-in-color"))
+    letters = Picture(letters_page(facts), words("sheet-letters"))
     return Cards("pictures", (Card((colour,)), Card((letters,))))
 
 
-def fabric_line(fabric: FabricFacts) -> FabricLine:
+def fabric_line(fabric: FabricFacts, words: Messages) -> FabricLine:
     """A fabric in the key: its swatch, number, label and value."""
-    return FabricLine(swatch_page(fabric), fabric.number, fabric.label or fabric.name, fabric.value)
+    return FabricLine(swatch_page(fabric), fabric.number, fabric.label or fabric.name, value_words(fabric, words))
 
 
 # --- at one size ---------------------------------------------------------------------------------------
@@ -108,34 +114,40 @@ def fabric_line(fabric: FabricFacts) -> FabricLine:
 def _at_size(facts: BlockFacts, anchor: str) -> Section:
     """One of several sizes: its measures, and its cutting and units."""
     finished = say_finished(facts)
-    return _section(2, f"{finished} finished", (Pairs(measures(facts)), *making(facts, 3, finished)), anchor)
+    return _section(
+        2, words_of(facts)("site-at-size", size=finished), (Pairs(measures(facts)), *making(facts, 3, finished)), anchor
+    )
 
 
 def making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
     """Cutting, units and steps under headings of that level."""
+    words = words_of(facts)
     parts: list[Part] = []
     if facts.cutting:
-        parts.append(_section(level, "Cutting", (cutting_table(facts, finished=finished),)))
+        parts.append(_section(level, words("cutting"), (cutting_table(facts, finished=finished),)))
     if facts.units:
         cards = Cards("units", tuple(_unit_card(facts, made, level + 1) for made in facts.units))
-        aside = Paragraph((Run("Measure each one before you join it.", "quiet"),))
-        parts.append(_section(level, "Units to make and measure", (aside, cards)))
+        aside = Paragraph((Run(words("units-aside-sentence"), "quiet"),))
+        parts.append(_section(level, words("units-title"), (aside, cards)))
     if steps := step_cards(facts, level + 1):
-        parts.append(_section(level, "Steps", tuple(steps)))
+        parts.append(_section(level, words("sheet-steps"), tuple(steps)))
     return parts
 
 
 def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
-    title = unit.title or unit.name
-    spare = (Run(f", {unit.spare} spare"),) if unit.spare else ()
+    words = words_of(facts)
+    spare = (Run(words("units-spare", count=unit.spare)),) if unit.spare else ()
+    finished = words("units-finished", size=plain_size(unit.finished, facts.unit, words))
+    method = words("units-method", method=say_method(unit.method, words))
+    measure = words("units-measure", size=plain_size(unit.unfinished, facts.unit, words))
     return Card(
         (
             Picture(unit_page(facts, unit)),
-            Heading(level, plain(title[:1].upper() + title[1:])),
-            Paragraph((Run(f"Make {unit.count}", "strong"), *spare)),
-            Paragraph((Run(f"Finished {plain_extent(unit.finished, facts.unit)} {facts.unit}", "quiet"),)),
-            Paragraph((Run(f"Method: {say_method(unit.method)}", "quiet"),)),
-            Tick((Run(f"should measure {plain_extent(unit.unfinished, facts.unit)} {facts.unit}", "strong"),)),
+            Heading(level, plain(capital(unit_title(unit, words)))),
+            Paragraph((Run(words("units-make", count=unit.count), "strong"), *spare)),
+            Paragraph((Run(finished, "quiet"),)),
+            Paragraph((Run(method, "quiet"),)),
+            Tick((Run(measure, "strong"),)),
         )
     )
 
@@ -148,16 +160,17 @@ def _colourings(facts: BlockFacts) -> list[Part]:
     if not facts.colourings:
         return []
     cards = tuple(_colouring_card(facts, plan) for plan in (None, *facts.colourings))
-    return [_section(2, f"{say_colourway(facts.unit)}s".capitalize(), (Cards("colourings", cards),))]
+    return [_section(2, words_of(facts)("sheet-colorways"), (Cards("colourings", cards),))]
 
 
 def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
+    words = words_of(facts)
     seen = {fabric.name: fabric for fabric in fabrics_of(facts, plan).values()}
     return Card(
         (
             Picture(colour_page(facts, plan)),
-            Heading(3, plain("As drawn" if plan is None else plan.name)),
-            Key(tuple(map(fabric_line, seen.values()))),
+            Heading(3, plain(words("sheet-as-drawn") if plan is None else plan.name)),
+            Key(tuple(fabric_line(each, words) for each in seen.values())),
         )
     )
 
@@ -165,8 +178,9 @@ def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
 def _closing(sizes: Sequence[BlockFacts]) -> tuple[Part, ...]:
     """What the sizes mean, each thing said once, and the cautions."""
     says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
+    words = words_of(sizes[0])
     texts = dict.fromkeys(say(facts) for say in says for facts in sizes)
     return (
-        _section(2, "About the sizes", tuple(Paragraph(plain(text)) for text in texts if text)),
-        _section(2, "Take care", (Listing(tuple((Paragraph(plain(text)),) for text in CAUTIONS)),)),
+        _section(2, words("sheet-sizes"), tuple(Paragraph(plain(text)) for text in texts if text)),
+        _section(2, words("sheet-care"), (Listing(tuple((Paragraph(plain(text)),) for text in cautions(words))),)),
     )

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Final
 
 from blockdsl.document.parts import (
     Card,
@@ -21,28 +20,31 @@ from blockdsl.document.parts import (
 )
 from blockdsl.document.pictures import small_page
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.page.gallery import families_of
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.pictures.words import many
-
-_LANGUAGE: Final = "en"
+from blockdsl.page.gallery import families_of, words_of_all
+from blockdsl.wording.grammar import many
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import Messages, words_of
 
 
 def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
     """The contact sheet as a web page: each picture tells in words what is seen, and where the block comes from."""
-    sections = tuple(
-        Section(
-            Heading(2, plain(f"{family}, {many(len(found), 'block')}")), (Cards("blocks", tuple(map(_card, found))),)
-        )
-        for family, found in families_of(blocks)
-    )
+    words = words_of_all(blocks)
+    sections = tuple(_section(family, found, words) for family, found in families_of(blocks))
     parts: tuple[Part, ...] = sections
-    page = WebPage("index", title, parts, under=f"{many(len(blocks), 'patchwork block')}, by family")
-    return WebSite(title, "", _LANGUAGE, (page,))
+    under = words("gallery-by-family", blocks=many(len(blocks), "patchwork-blocks", words))
+    page = WebPage("index", title, parts, under=under)
+    return WebSite(title, "", blocks[0].language if blocks else "en-US", (page,))
+
+
+def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> Section:
+    title = words("gallery-family", family=family, blocks=many(len(blocks), "blocks", words))
+    return Section(Heading(2, plain(title)), (Cards("blocks", tuple(map(_card, blocks))),))
 
 
 def _card(block: BlockFacts) -> Card:
-    about = f"{show_extent(block.finished, block.unit)}; {many(len(block.placed), 'patch', 'patches')}"
-    sources = tuple(Paragraph((Run(words, "quiet"),)) for words in block.sources)
+    words = words_of(block)
+    size, patches = show_extent(block.finished, block.unit, words), many(len(block.placed), "patches", words)
+    about = words("gallery-line", size=size, patches=patches)
+    sources = tuple(Paragraph((Run(source, "quiet"),)) for source in block.sources)
     picture = replace(Picture(small_page(block)), beside=False)
     return Card((picture, Paragraph((Run(block.name, "strong"),)), Paragraph((Run(about, "quiet"),)), *sources))

@@ -5,16 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from blockdsl.document.parts import Pairs, Run, WebPage, plain
-from blockdsl.document.said import words_of
-from blockdsl.page.book.glossary import TERMS, TITLE, terms_used
+from blockdsl.document.said import words_on
+from blockdsl.wording.glossary import terms_used
+from blockdsl.wording.messages import Messages
 
 
-def glossary_page(pages: Sequence[WebPage], name: str) -> WebPage | None:
+def glossary_page(pages: Sequence[WebPage], name: str, words: Messages) -> WebPage | None:
     """The page of words; `name` is that of its file. None where the pages use no word of the trade."""
     titles = {page.name: page.title for page in pages}
-    terms = terms_used({page.name: words_of(page) for page in pages})
+    terms = terms_used({page.name: words_on(page) for page in pages}, words)
+
     entries = tuple(
-        (term, (plain(TERMS[term]), (Run("first in ", "quiet"), Run(titles[first], target=first))))
-        for term, first in terms.items()
+        (
+            used.term,
+            (plain(used.meaning), (Run(words("glossary-first"), "quiet"), Run(titles[used.page], target=used.page))),
+        )
+        for used in terms
     )
-    return WebPage(name, TITLE, (Pairs(entries, "terms"),)) if entries else None
+    return WebPage(name, words("glossary-title"), (Pairs(entries, "terms"),)) if entries else None

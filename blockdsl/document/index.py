@@ -10,6 +10,7 @@ from blockdsl.document.block import say_finished
 from blockdsl.document.parts import (
     Cell,
     Column,
+    ColumnKind,
     Heading,
     Pairs,
     RowGroup,
@@ -23,53 +24,56 @@ from blockdsl.document.parts import (
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
-from blockdsl.pictures.lengths import plain_extent
-from blockdsl.pictures.words import families_in_order, many, say_family
+from blockdsl.wording.grammar import in_thousands, many
+from blockdsl.wording.lengths import plain_size
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import families_in_order, say_family
 
 Found = Sequence[tuple[BookBlockFacts, str]]
 """Blocks with the names of their pages, in the order of the book."""
 FoundQuilts = Sequence[tuple[QuiltFacts, str]]
 """Quilts likewise."""
 
-_COLUMNS: Final = (
-    Column("block", "words"),
-    Column("finished", "words"),
-    Column("patches", "number"),
-    Column("fabrics", "number"),
+_HEADS: Final[tuple[tuple[str, ColumnKind], ...]] = (
+    ("block", "words"),
+    ("finished", "words"),
+    ("patches", "number"),
+    ("fabrics", "number"),
 )
 
 
-def index_page(found: Found, name: str, quilts: FoundQuilts = ()) -> WebPage:
+def index_page(found: Found, name: str, words: Messages, quilts: FoundQuilts = ()) -> WebPage:
     """The page of all blocks, then of the quilts; `name` is that of its file."""
-    parts = (_by_name(found), _by_size(found), _by_family(found), _by_patches(found))
-    return WebPage(name, "Blocks by name, size, family and patches", (*parts, *_quilts(quilts)))
+    parts = (_by_name(found, words), _by_size(found, words), _by_family(found, words), _by_patches(found, words))
+    return WebPage(name, words("index-title"), (*parts, *_quilts(quilts, words)))
 
 
-def _quilts(quilts: FoundQuilts) -> Iterator[Section]:
+def _quilts(quilts: FoundQuilts, words: Messages) -> Iterator[Section]:
     """The quilts with their sizes; nothing when there are none."""
     if quilts:
         lines = [
-            (f"{plain_extent(quilt.finished, quilt.unit)} {quilt.unit}", [Run(quilt.name, target=page)])
+            (f"{plain_size(quilt.finished, quilt.unit, words_of(quilt))}", [Run(quilt.name, target=page)])
             for quilt, page in sorted(quilts, key=lambda entry: _alphabetic(entry[0].name))
         ]
-        yield _section("Quilts", _looked_up(lines))
+        yield _section(words("book-quilts"), _looked_up(lines))
 
 
 def _section(title: str, *parts: Table | Pairs) -> Section:
     return Section(Heading(2, plain(title)), parts)
 
 
-def _by_name(found: Found) -> Section:
+def _by_name(found: Found, words: Messages) -> Section:
     rows: list[tuple[Cell, ...]] = [
         (
             (Run(block.name, target=page),),
             plain(", ".join(say_finished(facts) for facts in block.sizes)),
-            plain(f"{len(block.sizes[0].placed):,}"),
+            plain(in_thousands(len(block.sizes[0].placed), words)),
             plain(str(len(block.sizes[0].fabrics))),
         )
         for block, page in sorted(found, key=lambda entry: _alphabetic(entry[0].name))
     ]
-    return _section("By name", Table("All blocks by name", _COLUMNS, (RowGroup(tuple(rows)),)))
+    columns = tuple(Column(words(f"index-head-{head}"), kind) for head, kind in _HEADS)
+    return _section(words("index-by-name"), Table(words("index-caption"), columns, (RowGroup(tuple(rows)),)))
 
 
 def _alphabetic(name: str) -> str:
@@ -79,7 +83,7 @@ def _alphabetic(name: str) -> str:
     ).casefold()
 
 
-def _by_size(found: Found) -> Section:
+def _by_size(found: Found, words: Messages) -> Section:
     """Each finished size with what is made at it: inches before centimetres, small before large."""
     sizes: dict[tuple[bool, float, float], tuple[str, list[Run]]] = {}
     for block, page in found:
@@ -89,29 +93,29 @@ def _by_size(found: Found) -> Section:
             _, runs = sizes.setdefault((facts.unit != "in", width, height), (say_finished(facts), []))
             runs.append(Run(block.name, target=target))
     return _section(
-        "By finished size", _looked_up(words for _, words in sorted(sizes.items(), key=lambda item: item[0]))
+        words("index-by-size"), _looked_up(line for _, line in sorted(sizes.items(), key=lambda item: item[0]))
     )
 
 
-def _by_family(found: Found) -> Section:
+def _by_family(found: Found, words: Messages) -> Section:
     families: dict[str, list[Run]] = {}
     for block, page in found:
         families.setdefault(say_family(block.sizes[0]), []).append(Run(block.name, target=page))
-    lines = ((family, families[family]) for family in families_in_order(families))
-    return _section("By family", _looked_up(lines))
+    lines = ((family, families[family]) for family in families_in_order(families, words))
+    return _section(words("index-by-family"), _looked_up(lines))
 
 
-def _by_patches(found: Found) -> Section:
+def _by_patches(found: Found, words: Messages) -> Section:
     counts: dict[int, list[Run]] = {}
     for block, page in found:
         counts.setdefault(len(block.sizes[0].placed), []).append(Run(block.name, target=page))
-    lines = ((many(count, "patch", "patches"), counts[count]) for count in sorted(counts))
-    return _section("By number of patches", _looked_up(lines))
+    lines = ((many(count, "patches", words), counts[count]) for count in sorted(counts))
+    return _section(words("index-by-patches"), _looked_up(lines))
 
 
 def _looked_up(lines: Iterable[tuple[str, list[Run]]]) -> Pairs:
     """What is looked up, and behind it the blocks on one line with commas between."""
-    return Pairs(tuple((words, (_with_commas(runs),)) for words, runs in lines), "terms")
+    return Pairs(tuple((text, (_with_commas(runs),)) for text, runs in lines), "terms")
 
 
 def _with_commas(runs: Sequence[Run]) -> Words:

@@ -24,14 +24,13 @@ from blockdsl.document.parts import (
     WebPage,
     plain,
 )
-from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueFacts, TechniqueSection
 from blockdsl.geometry import Exact
 from blockdsl.marks.display_list import Mark, Page
 from blockdsl.marks.theme import Box
-from blockdsl.pictures.lengths import plain_length
 from blockdsl.pictures.scene import arrow_marks, cloth_marks, line_marks, technique_picture
 from blockdsl.wording.grammar import capital
+from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.lessons import (
     section_shown,
     section_title,
@@ -43,15 +42,16 @@ from blockdsl.wording.lessons import (
     technique_about,
     technique_title,
 )
+from blockdsl.wording.messages import words_of
 
 _SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
-_LINES: Final[tuple[tuple[str, LineKind], ...]] = (("pencil line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
+_LINES: Final[tuple[tuple[str, LineKind], ...]] = (("pencil-line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
 _SIGN_PT: Final = (28.0, 16.0)
 
 
 def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPage:
     """The page of one method; `name` is that of its file."""
-    parts: list[Part] = [Paragraph(plain(technique_about(technique))), _signs(technique.sections[0].fabrics)]
+    parts: list[Part] = [Paragraph(plain(technique_about(technique))), _signs(technique.sections[0])]
     for section in technique.sections:
         shown = f"{capital(section_shown(section))}."
         steps = tuple(_steps(section))
@@ -72,25 +72,26 @@ def _pictures(section: TechniqueSection, step: Step) -> Iterator[Picture]:
     for scene in step.pictures:
         figure = technique_picture(scene, section.fabrics, section.unit, _SCENE, section.language)
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (figure,))
-        yield Picture(page, f"{scene.hand}-handed" if scene.hand else "")
+        yield Picture(page, words_of(section)(f"hand-{scene.hand}") if scene.hand else "")
 
 
 # --- the signs -----------------------------------------------------------------------------------------
 
 
-def _signs(fabrics: Sequence[FabricFacts]) -> Signs:
+def _signs(section: TechniqueSection) -> Signs:
     """What the pictures' signs mean."""
-    dark = max(fabrics, key=lambda fabric: ("light", "medium", "dark").index(fabric.value))
+    words = words_of(section)
+    dark = max(section.fabrics, key=lambda fabric: ("light", "medium", "dark").index(fabric.value))
     width, height = _SIGN_PT
     start, end = (2.0, height / 2), (width - 2.0, height / 2)
     ring = ((2.0, 2.0), (width - 2.0, 2.0), (width - 2.0, height - 2.0), (2.0, height - 2.0))
     entries: list[tuple[str, Sequence[Mark]]] = [
-        ("right side", cloth_marks(ring, dark, wrong=False)),
-        ("wrong side", cloth_marks(ring, dark, wrong=True)),
-        *((words, line_marks(kind, start, end)) for words, kind in _LINES),
-        ("press this way", arrow_marks(start, end)),
+        ("right-side", cloth_marks(ring, dark, wrong=False)),
+        ("wrong-side", cloth_marks(ring, dark, wrong=True)),
+        *((sign, line_marks(kind, start, end)) for sign, kind in _LINES),
+        ("press", arrow_marks(start, end)),
     ]
-    return Signs(tuple(Sign(Page(width, height, tuple(marks)), words) for words, marks in entries))
+    return Signs(tuple(Sign(Page(width, height, tuple(marks)), words(f"sign-{sign}")) for sign, marks in entries))
 
 
 # --- sizes ---------------------------------------------------------------------------------------------
@@ -108,8 +109,10 @@ def _sizes(section: TechniqueSection) -> Iterator[Part]:
     )
     caption = sizes_caption(section)
     remark = Paragraph((Run(sizes_remark([section]), "quiet"),))
-    yield Section(Heading(3, plain("Common sizes")), (Table(caption, columns, (RowGroup(rows),)), remark))
+    yield Section(
+        Heading(3, plain(words_of(section)("site-common-sizes"))), (Table(caption, columns, (RowGroup(rows),)), remark)
+    )
 
 
 def _cell(lengths: Sequence[Exact], section: TechniqueSection) -> Cell:
-    return SizeCell(tuple(plain_length(length, section.unit) for length in lengths))
+    return SizeCell(tuple(plain_length(length, section.unit, words_of(section)) for length in lengths))

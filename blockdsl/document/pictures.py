@@ -17,6 +17,7 @@ from blockdsl.page.quilt.scraps import prints_picture
 from blockdsl.pictures.block import block_picture, fabrics_of, letter_diagram, swatch, unit_picture
 from blockdsl.pictures.border import mitre_picture, ring_picture
 from blockdsl.pictures.quilt import quilt_picture, rows_picture
+from blockdsl.wording.messages import Messages, words_of
 
 _LARGE_PT: Final = 432.0
 _SMALL_PT: Final = 180.0
@@ -52,7 +53,7 @@ def letters_page(facts: BlockFacts) -> Page:
 
 def unit_page(facts: BlockFacts, unit: UnitFacts) -> Page:
     """A unit in the block's own colours."""
-    return _around(*unit_picture(unit, fabrics_of(facts), _box(_UNIT_PT), unit_of_length=facts.unit))
+    return _around(*unit_picture(unit, fabrics_of(facts), _box(_UNIT_PT), words_of(facts), unit_of_length=facts.unit))
 
 
 def swatch_page(fabric: FabricFacts) -> Page:
@@ -85,10 +86,10 @@ def ring_page(facts: QuiltFacts, ring: RingFacts) -> Page:
     return _around(*ring_picture(facts, ring, _box(_RING_PT)))
 
 
-def mitre_page() -> Page:
+def mitre_page(words: Messages) -> Page:
     """How a mitred corner is sewn."""
     box = Box(_EDGE_PT, _EDGE_PT, _MITRE_PT[0], _MITRE_PT[1])
-    return _around(mitre_picture(box), box)
+    return _around(mitre_picture(box, words), box)
 
 
 def cloth_page(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> Page:

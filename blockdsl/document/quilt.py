@@ -46,19 +46,14 @@ from blockdsl.page.quilt.finishing import finishing_steps
 from blockdsl.page.quilt.materials import Material, material_lines, said_of_materials
 from blockdsl.page.quilt.scraps import say_prints
 from blockdsl.page.quilt.sheet import sizes_said
-from blockdsl.pictures.lengths import plain_extent
-from blockdsl.pictures.quilt_words import say_blocks, say_setting, say_strips_of_ring, title_of
-from blockdsl.pictures.words import CAUTIONS, many, say_colourway
 from blockdsl.wording import StepText
+from blockdsl.wording.grammar import capital, in_thousands, many
+from blockdsl.wording.lengths import plain_size
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.quilt_words import say_blocks, say_setting, say_strips_of_ring, title_of
+from blockdsl.wording.sheet import cautions
 
-_MATERIALS: Final = (
-    Column("what", "words"),
-    Column("buy", "words"),
-    Column("needed", "words"),
-    Column("washing, squaring", "words"),
-    Column("for", "purpose"),
-)
-_ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
+_ROLES: Final = {"block": "", "half block": "blocks-half", "border unit": "blocks-for-border"}
 
 PageOf = Callable[[BlockFacts], str]
 """The name of the page that tells how a block is made at its size; none where no page does."""
@@ -66,29 +61,30 @@ PageOf = Callable[[BlockFacts], str]
 
 def quilt_web_page(facts: QuiltFacts, name: str, page_of: PageOf, *, over: str = "") -> WebPage:
     """The page of one quilt. A block that has a page of its own is told there; of others the making is told here."""
+    words = words_of(facts)
     parts: list[Part] = [
         Cards("pictures", (Card((Picture(quilt_page(facts)),)),)),
         Pairs(_measures(facts)),
-        _section(2, "Fabrics", Key(tuple(map(fabric_line, facts.fabrics_used)))),
+        _section(2, words("sheet-fabrics"), Key(tuple(fabric_line(each, words) for each in facts.fabrics_used))),
     ]
     if facts.notes:
-        parts.append(_section(2, "Notes", *(Paragraph(plain(note)) for note in facts.notes)))
+        parts.append(_section(2, words("sheet-notes"), *(Paragraph(plain(note)) for note in facts.notes)))
     parts += _materials(facts)
     before = [Paragraph(plain(text)) for text in sizes_said(facts)]
-    cautions = Listing(tuple((Paragraph(plain(text)),) for text in CAUTIONS))
-    parts.append(_section(2, "Before you cut", *before, cautions))
-    parts += [_section(2, "Cutting", *cutting)] if (cutting := tuple(cutting_parts(facts))) else []
-    parts.append(_section(2, "Blocks to make", *_blocks(facts, page_of)))
-    parts.append(_section(2, "Assembly", *_assembly(facts)))
+    care = Listing(tuple((Paragraph(plain(text)),) for text in cautions(words)))
+    parts.append(_section(2, words("sheet-before-cutting"), *before, care))
+    parts += [_section(2, words("cutting"), *cutting)] if (cutting := tuple(cutting_parts(facts))) else []
+    parts.append(_section(2, words("blocks-title"), *_blocks(facts, page_of)))
+    parts.append(_section(2, words("assembly-title"), *_assembly(facts)))
     parts += _scraps(facts)
     if finishing := _finishing(facts):
-        parts.append(_section(2, "Finishing", Cards("steps", finishing)))
+        parts.append(_section(2, words("finishing-title"), Cards("steps", finishing)))
     return WebPage(name, facts.name, tuple(parts), over=over)
 
 
 def say_size(facts: QuiltFacts) -> str:
     """The finished size: `66 1/2 × 93 1/2 in`."""
-    return f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+    return plain_size(facts.finished, facts.unit, words_of(facts))
 
 
 def _section(level: int, title: str, *parts: Part) -> Section:
@@ -96,13 +92,13 @@ def _section(level: int, title: str, *parts: Part) -> Section:
 
 
 def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[Run, ...], ...]], ...]:
-    setting = say_setting(facts)
-    borders = f"{plain_extent(facts.middle, facts.unit)} {facts.unit} without borders"
+    words = words_of(facts)
+    borders = words("quilt-without-borders", size=plain_size(facts.middle, facts.unit, words))
     return (
-        ("Finished", (plain(say_size(facts)), *((plain(borders),) if facts.rings else ()))),
-        ("Set", (plain(setting[:1].upper() + setting[1:]),)),
-        ("Blocks", (plain(say_blocks(facts)),)),
-        ("Made of", (plain(many(len(facts.fabrics_used), "fabric")),)),
+        (words("sheet-finished"), (plain(say_size(facts)), *((plain(borders),) if facts.rings else ()))),
+        (words("quilt-set"), (plain(capital(say_setting(facts))),)),
+        (words("quilt-blocks"), (plain(say_blocks(facts)),)),
+        (words("sheet-made-of"), (plain(many(len(facts.fabrics_used), "fabrics", words)),)),
     )
 
 
@@ -110,9 +106,12 @@ def _materials(facts: QuiltFacts) -> Iterator[Section]:
     """What to buy, and what that is based on; nothing where nothing is known of it."""
     rows = [_material(line) for line in material_lines(facts)]
     if rows:
-        table = Table(f"Fabric requirements for {facts.name}", _MATERIALS, (RowGroup(tuple(rows)),))
+        words = words_of(facts)
+        heads = ("buy-head-what", "buy-head-buy", "buy-head-needed", "buy-head-allowed")
+        columns = (*(Column(words(key), "words") for key in heads), Column(words("head-for"), "purpose"))
+        table = Table(words("buy-caption", quilt=facts.name), columns, (RowGroup(tuple(rows)),))
         said = (Paragraph((Run(text, "quiet"),)) for text in said_of_materials(facts))
-        yield _section(2, "Fabric requirements", table, *said)
+        yield _section(2, words("buy-title"), table, *said)
 
 
 def _material(line: Material) -> tuple[Cell, ...]:
@@ -125,33 +124,36 @@ def _material(line: Material) -> tuple[Cell, ...]:
 
 def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[Part]:
     """A card for each block in each colouring, then the making of those that have no page of their own."""
-    yield Paragraph((Run("Sew one and measure it before you cut for all.", "quiet"),))
+    words = words_of(facts)
+    yield Paragraph((Run(words("blocks-aside-sentence"), "quiet"),))
     yield Cards("units", tuple(_card(kind, *counted, page_of) for kind in facts.kinds for counted in kind.colourings))
     for kind in facts.kinds:
         block = kind.block
         if page_of(block) or len(block.placed) < 2:
             continue
-        pictures = Cards("pictures", (Card((Picture(letters_page(block), "Patches by letter"),)),))
-        alone = Paragraph((Run("Cutting for one block; totals are above.", "quiet"),))
-        size = f"{plain_extent(block.finished, block.unit)} {block.unit}"
-        yield _section(3, f"Making {block.name}", pictures, alone, *making(block, 4, size))
+        pictures = Cards("pictures", (Card((Picture(letters_page(block), words("sheet-letters")),)),))
+        alone = Paragraph((Run(words("blocks-one-sentence"), "quiet"),))
+        size = plain_size(block.finished, block.unit, words)
+        yield _section(3, words("blocks-making", block=block.name), pictures, alone, *making(block, 4, size))
 
 
 def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> Card:
-    block = kind.block
+    block, words = kind.block, words_of(kind.block)
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     page = page_of(block)
-    named = (Run(title_of(kind), target=page),) if page else plain(title_of(kind))
-    plan_words = f"in the {say_colourway(block.unit)} {colouring}" if colouring else ""
-    about = [text for text in (plan_words, _ROLES[kind.role]) if text]
-    size = f"{plain_extent(block.finished, block.unit)} {block.unit} finished"
+    title = title_of(kind, words)
+    named = (Run(title, target=page),) if page else plain(title)
+    about = [words("blocks-in-colorway", name=colouring)] if colouring else []
+    about += [words(_ROLES[kind.role])] if _ROLES[kind.role] else []
+    size = words("measure-finished", size=plain_size(block.finished, block.unit, words))
+    measure = words("units-measure", size=plain_size(block.unfinished, block.unit, words))
     return Card(
         (
             Picture(colour_page(block, plan)),
             Heading(3, named),
-            Paragraph((Run(f"Make {count:,}", "strong"),)),
+            Paragraph((Run(words("units-make", count=in_thousands(count, words)), "strong"),)),
             *(Paragraph((Run(text, "quiet"),)) for text in (*about, size)),
-            Tick((Run(f"should measure {plain_extent(block.unfinished, block.unit)} {block.unit}", "strong"),)),
+            Tick((Run(measure, "strong"),)),
         )
     )
 
@@ -169,7 +171,7 @@ def _assembly(facts: QuiltFacts) -> Iterator[Part]:
 def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Card:
     ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
     parts: list[Part] = [Picture(ring_page(facts, ring))] if ring is not None else []
-    parts += [Picture(mitre_page())] if ring is not None and ring.corners == "mitred" else []
+    parts += [Picture(mitre_page(words_of(facts)))] if ring is not None and ring.corners == "mitred" else []
     parts += _words(text)
     if ring is not None and (cut := say_strips_of_ring(facts, ring)):
         parts.append(Paragraph((Run(cut, "quiet"),)))
@@ -192,9 +194,10 @@ def _scraps(facts: QuiltFacts) -> Iterator[Section]:
     labels = {fabric.name: fabric for fabric in facts.fabrics_used}
     for spread in facts.scraps:
         fabric = labels[spread.role]
-        words = (Paragraph(plain(text)) for text in say_prints(spread))
+        words = words_of(facts)
+        said = (Paragraph(plain(text)) for text in say_prints(spread, words))
         picture = Picture(prints_page(facts, spread, fabric))
-        yield _section(2, f"Prints for {fabric.label or fabric.name}", *words, picture)
+        yield _section(2, words("prints-title", fabric=fabric.label or fabric.name), *said, picture)
 
 
 def _finishing(facts: QuiltFacts) -> tuple[Card, ...]:

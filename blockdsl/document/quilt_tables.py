@@ -7,6 +7,7 @@ from typing import Final
 
 from blockdsl.document.parts import (
     Column,
+    ColumnKind,
     Heading,
     Paragraph,
     Part,
@@ -26,23 +27,19 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.page.quilt.assembly import alike_rows
 from blockdsl.page.quilt.cutting import CutLine, cut_lines, say_cloth
 from blockdsl.page.quilt.materials import finishing_of
-from blockdsl.pictures.lengths import plain_length
-from blockdsl.pictures.words import many
+from blockdsl.page.sheet.cutting import say_to_cut
+from blockdsl.wording.grammar import in_thousands
+from blockdsl.wording.lengths import plain_length
+from blockdsl.wording.messages import words_of
 
-_COLUMNS: Final = (
-    Column("done", "tick"),
-    Column("cut", "count"),
-    Column("piece", "words"),
-    Column("size", "size"),
-    Column("then", "then"),
-    Column("in the picture", "letter"),
-    Column("for", "purpose"),
-)
-_ROWS: Final = (
-    Column("done", "tick"),
-    Column("row", "words"),
-    Column("takes", "words"),
-    Column("should measure, raw edges", "words"),
+_HEADS: Final[tuple[tuple[str, ColumnKind], ...]] = (
+    ("head-done", "tick"),
+    ("head-cut", "count"),
+    ("head-piece", "words"),
+    ("head-size", "size"),
+    ("head-then", "then"),
+    ("head-in-the-picture", "letter"),
+    ("head-for", "purpose"),
 )
 
 
@@ -63,23 +60,27 @@ def cutting_parts(facts: QuiltFacts) -> Iterator[Part]:
 def _table(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> Table:
     lines = cut_lines(facts, cloth)
     label = fabric.label or fabric.name
-    unit = "inches" if facts.unit == "in" else "centimetres"
-    aside = f"{many(sum(line.count for line in lines), 'piece')} to cut"
+    words = words_of(facts)
+    aside = say_to_cut(sum(line.count for line in lines), words)
     rows = tuple(_row(facts, line, label) for line in lines)
-    kept = [place for place in range(len(_COLUMNS)) if any(row[place] for row in rows)]
+    kept = [place for place in range(len(_HEADS)) if any(row[place] for row in rows)]
     group = RowGroup(
         tuple(tuple(row[place] for place in kept) for row in rows), (Run(label),), swatch_page(fabric), aside
     )
-    caption = f"Pieces of {label} for {facts.name}: sizes in {unit}, with seam allowance"
-    return Table(caption, tuple(_COLUMNS[place] for place in kept), (group,))
+    caption = words(f"quilt-cutting-caption-{facts.unit}", fabric=label, quilt=facts.name)
+    columns = tuple(Column(words(_HEADS[place][0]), _HEADS[place][1]) for place in kept)
+    return Table(caption, columns, (group,))
 
 
 def _row(facts: QuiltFacts, line: CutLine, label: str) -> tuple[TickCell | SizeCell | tuple[Run, ...], ...]:
-    sides = tuple(plain_length(side, facts.unit) for side in line.sides)
+    words = words_of(facts)
+    sides = tuple(plain_length(side, facts.unit, words) for side in line.sides)
+    size = words("length", length=" × ".join(sides), unit=facts.unit)
     uses = ", ".join(f"{name} {number}" if len(line.uses) > 1 else name for name, number in line.uses)
+    what = words("cutting-tick", count=line.count, piece=line.piece, size=size, fabric=label)
     return (
-        TickCell(f"{line.count} {line.piece} {' × '.join(sides)} {facts.unit}, {label}"),
-        plain(f"{line.count:,}"),
+        TickCell(words("site-done", what=what)),
+        plain(in_thousands(line.count, words)),
         plain(line.piece),
         SizeCell(sides),
         plain(line.then) if line.then else (),
@@ -90,7 +91,10 @@ def _row(facts: QuiltFacts, line: CutLine, label: str) -> tuple[TickCell | SizeC
 
 def rows_table(facts: QuiltFacts) -> Table:
     """The rows of the top, those that are alike on one line, with what each should measure."""
-    rows = []
+    words, rows = words_of(facts), []
     for name, members, size in alike_rows(facts):
-        rows.append((TickCell(f"{name}, {size}"), plain(name), plain(members), (Run(size, "strong"),)))
-    return Table(f"Rows of {facts.name}", _ROWS, (RowGroup(tuple(rows)),))
+        tick = TickCell(words("site-done", what=words("rows-tick", rows=name, size=size)))
+        rows.append((tick, plain(name), plain(members), (Run(size, "strong"),)))
+    heads = ("rows-head-row", "rows-head-takes", "rows-head-measure")
+    columns = (Column(words("head-done"), "tick"), *(Column(words(key), "words") for key in heads))
+    return Table(words("rows-caption", quilt=facts.name), columns, (RowGroup(tuple(rows)),))

@@ -23,7 +23,7 @@ from blockdsl.document.parts import (
 )
 
 
-def words_of(page: WebPage) -> str:
+def words_on(page: WebPage) -> str:
     """The title and every word of the page, a space between what stands apart."""
     return " ".join([page.title, *_of(page.parts)])
 

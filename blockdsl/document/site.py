@@ -34,16 +34,17 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.techniques import techniques_for
-from blockdsl.pictures.quilt_words import say_blocks
-from blockdsl.pictures.words import many, say_count
+from blockdsl.wording.grammar import many
 from blockdsl.wording.lessons import technique_title
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.quilt_words import say_blocks
+from blockdsl.wording.sheet import say_count
 
 HOME: Final = "index"
 BLOCKS: Final = "blocks"
 GLOSSARY: Final = "words"
 RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
 """Names of pages that no block or text may take."""
-_TECHNIQUES: Final = "Techniques"
 Item = WordsFacts | BookBlockFacts | QuiltFacts
 
 
@@ -86,10 +87,10 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
         for number, chapter in enumerate(book.chapters)
     ]
     if book.techniques:
-        chapters.append((_TECHNIQUES, list(_techniques(book, name_of))))
+        chapters.append((words_of(book)("book-techniques"), list(_techniques(book, name_of))))
     pages = [entry.page for _, entries in chapters for entry in entries]
-    back = list(_back(chapters, pages))
-    home = WebPage(HOME, book.name, tuple(_contents(chapters, back)), under=_under(book))
+    back = list(_back(chapters, pages, words_of(book)))
+    home = WebPage(HOME, book.name, tuple(_contents(chapters, back, words_of(book))), under=_under(book))
     return WebSite(book.name, book.author, book.language, (home, *pages, *back))
 
 
@@ -97,16 +98,18 @@ def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Ent
     """A page for each way of making that the blocks use."""
     blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
     for technique in techniques_for(blocks, tuple(book.quilts)):
-        yield _Entry(technique_page(technique, name_of(technique_title(technique)), over=_TECHNIQUES))
+        yield _Entry(
+            technique_page(technique, name_of(technique_title(technique)), over=words_of(book)("book-techniques"))
+        )
 
 
-def _back(chapters: _Chapters, pages: Sequence[WebPage]) -> Iterator[WebPage]:
+def _back(chapters: _Chapters, pages: Sequence[WebPage], words: Messages) -> Iterator[WebPage]:
     """What is looked up: the blocks when there are several, and the words of the trade."""
     found = [(entry.block, entry.page.name) for _, entries in chapters for entry in entries if entry.block is not None]
     quilts = [(entry.quilt, entry.page.name) for _, entries in chapters for entry in entries if entry.quilt is not None]
     if len(found) > 1:
-        yield index_page(found, BLOCKS, quilts)
-    glossary = glossary_page(pages, GLOSSARY)
+        yield index_page(found, BLOCKS, words, quilts)
+    glossary = glossary_page(pages, GLOSSARY, words)
     if glossary is not None:
         yield glossary
 
@@ -149,13 +152,15 @@ def _title_of(path: str) -> str:
 
 
 def _under(book: BookFacts) -> str:
-    return f"{f'by {book.author} · ' if book.author else ''}{say_count(book)} to cut and sew"
+    words = words_of(book)
+    by = [words("sheet-by-maker", maker=book.author)] if book.author else []
+    return " · ".join([*by, words("book-to-sew", count=say_count(book))])
 
 
 # --- contents ------------------------------------------------------------------------------------------
 
 
-def _contents(chapters: _Chapters, back: Sequence[WebPage]) -> Iterator[Part]:
+def _contents(chapters: _Chapters, back: Sequence[WebPage], words: Messages) -> Iterator[Part]:
     for title, entries in chapters:
         parts = tuple(_chapter(entries))
         if title and parts:
@@ -164,7 +169,7 @@ def _contents(chapters: _Chapters, back: Sequence[WebPage]) -> Iterator[Part]:
             yield from parts
     if back:
         links = tuple(Run(page.title, target=page.name) for page in back)
-        yield Section(Heading(2, plain("At the back")), (Places(links),))
+        yield Section(Heading(2, plain(words("book-at-the-back"))), (Places(links),))
 
 
 def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
@@ -181,12 +186,13 @@ def _cards(entry: _Entry) -> Iterator[Card]:
     if entry.block is not None:
         yield _card(entry.page, entry.block)
     if entry.quilt is not None:
-        blocks = say_blocks(entry.quilt)
+        words = words_of(entry.quilt)
+        about = words("site-quilt-line", size=say_size(entry.quilt), blocks=say_blocks(entry.quilt))
         yield Card(
             (
                 Picture(small_quilt_page(entry.quilt, entry.mark), beside=True),
                 Paragraph((Run(entry.quilt.name, "strong"),)),
-                Paragraph((Run(f"quilt, {say_size(entry.quilt)}; {blocks}", "quiet"),)),
+                Paragraph((Run(about, "quiet"),)),
             ),
             entry.page.name,
         )
@@ -195,7 +201,9 @@ def _cards(entry: _Entry) -> Iterator[Card]:
 def _card(page: WebPage, block: BookBlockFacts) -> Card:
     first = block.sizes[0]
     sizes = ", ".join(say_finished(facts) for facts in block.sizes)
-    about = f"{sizes}; {many(len(first.placed), 'patch', 'patches')}, {many(len(first.fabrics), 'fabric')}"
+    words = words_of(first)
+    patches, fabrics = many(len(first.placed), "patches", words), many(len(first.fabrics), "fabrics", words)
+    about = words("site-block-line", sizes=sizes, patches=patches, fabrics=fabrics)
     return Card(
         (
             Picture(small_page(first), beside=True),

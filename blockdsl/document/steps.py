@@ -13,6 +13,7 @@ from blockdsl.marks.theme import Box
 from blockdsl.page.steps import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.wording import StepPart
+from blockdsl.wording.messages import words_of
 
 _PICTURE: Final = Box(0.0, 0.0, 264.0, 118.0)
 _SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
@@ -22,10 +23,7 @@ def step_cards(facts: BlockFacts, level: int) -> list[Part]:
     """A line on how to read the pictures and the cards of all steps; nothing when there are none."""
     if not facts.steps:
         return []
-    words = (
-        "Sew in this order. Pictures show the right side, without seam allowances; dashed lines are seams to sew, and "
-        "arrows show which way to press."
-    )
+    words = words_of(facts)("steps-how")
     look = look_of(facts)
     cards = tuple(card for step in facts.steps for card in _cards(facts, step, look, level))
     return [Paragraph((Run(words, "quiet"),)), Cards("steps", cards)]
@@ -44,7 +42,9 @@ def _cards(facts: BlockFacts, step: StepFacts, look: StepLook, level: int) -> It
     for letter, part in text.lettered:
         if part.picture is None:
             continue
-        scene = technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, _SCENE)
+        scene = technique_picture(
+            step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, _SCENE, facts.language
+        )
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (scene,))
         name = Heading(level, (Run(f"{step.number}{letter.strip('()')} "), Run(part.heading or text.name)))
         yield Card((Picture(page), name, _part("", part)))

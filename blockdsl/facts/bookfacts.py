@@ -75,6 +75,8 @@ class BookFacts:
 
 def book_of(blocks: Iterable[BlockFacts], name: str, paper: str, quilts: Iterable[QuiltFacts] = ()) -> BookFacts:
     """A plain book of what nobody has put in order: quilts, then blocks, each at its own size; with the techniques."""
-    items: list[WordsFacts | BookBlockFacts | QuiltFacts] = [*quilts]
+    items: list[BookBlockFacts | QuiltFacts] = [*quilts]
     items += [BookBlockFacts(block.name, (block,)) for block in blocks]
-    return BookFacts(name, "", paper, (ChapterFacts("", tuple(items)),), techniques=True)
+    languages = [found.sizes[0].language if isinstance(found, BookBlockFacts) else found.language for found in items]
+    language = languages[0] if languages else "en-US"
+    return BookFacts(name, "", paper, (ChapterFacts("", tuple(items)),), techniques=True, language=language)

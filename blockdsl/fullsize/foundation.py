@@ -26,6 +26,7 @@ from blockdsl.geometry.polygon import bounding_box
 from blockdsl.marks.clip import area, clip_line, clip_ring
 from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Path, Text, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, Box, paper_named
+from blockdsl.wording.messages import words_of
 
 MOST_COPIES: Final = 48
 """Papers of a block that are printed as often as they are needed; of more than that each is printed once."""
@@ -95,7 +96,7 @@ def _alternative(paper: PaperPattern) -> str:
     words = paper.pattern.words
     said = ". ".join((words.title, *words.lines))
     patches = "; ".join(f"{line.number} {line.fabric}, {line.cut}" for line in paper.table)
-    return f"Foundation paper {words.letter}, mirrored: {said}. Patches in order: {patches}."
+    return paper.pattern.messages("foundation-alternative", letter=words.letter, lines=said, order=patches)
 
 
 def _own_page(paper: PaperPattern, geometry: PageGeometry) -> tuple[Mark, ...]:
@@ -145,7 +146,7 @@ def _is_within(mark: Mark, box: Box) -> bool:
 
 
 def _document(facts: BlockFacts, geometry: PageGeometry, pages: list[tuple[Mark, ...]]) -> Document:
-    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt)
+    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt, words_of(facts))
     finished = tuple(
         Page(
             geometry.paper.width_pt,
@@ -154,4 +155,6 @@ def _document(facts: BlockFacts, geometry: PageGeometry, pages: list[tuple[Mark,
         )
         for number, page in enumerate(pages, 1)
     )
-    return Document(f"{facts.name}: foundation papers", finished, subject="Foundation papers at full size, mirrored")
+    words = words_of(facts)
+    title, subject = words("foundation-title", block=facts.name), words("foundation-document")
+    return Document(title, finished, subject=subject, language=facts.language)

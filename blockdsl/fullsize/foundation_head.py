@@ -9,16 +9,16 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.fullsize.head import Guide, footer, headed
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Path, moved
 from blockdsl.marks.prose import Style, paragraph
 from blockdsl.marks.theme import GUTTER_PT, HAIRLINE_PT, INK, RULE, Box
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.pictures.block import fabrics_of
-from blockdsl.pictures.lengths import show_extent
 from blockdsl.pictures.step import apart_picture
 from blockdsl.wording.grammar import capital
+from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.measures import length_words
-from blockdsl.wording.messages import Messages, messages
+from blockdsl.wording.messages import Messages, messages, words_of
 
 _PICTURE_PT: Final = 96.0
 _ACROSS: Final = 3
@@ -30,8 +30,8 @@ _CARE: Final = ("cutter", "fold", "iron", "blades")
 def foundation_head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     """The marks of the head at the top of the box, and the y of the rule that ends it."""
     words = messages(facts.language)
-    size = show_extent(facts.finished, facts.unit)
-    marks, y = headed(facts.name, words("papers-guide-subtitle", size=size), _guide(facts, words), box)
+    size = show_extent(facts.finished, facts.unit, words_of(facts))
+    marks, y = headed(facts.name, words("papers-guide-subtitle", size=size), _guide(facts, words), box, words)
     joined = list(_joined(facts))
     if not joined:
         return marks, y
@@ -77,4 +77,4 @@ def _guide(facts: BlockFacts, words: Messages) -> Guide:
 
 def foundation_footer(facts: BlockFacts, box: Box, page: int, pages: int) -> tuple[Mark, ...]:
     """The last line of a page: block name, finished size, page n of m."""
-    return footer(facts, box, page, pages, what="foundation papers at full size, mirrored")
+    return footer(facts, box, page, pages, what="foundation-what")

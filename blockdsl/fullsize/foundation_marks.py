@@ -76,7 +76,7 @@ def _round(x: float, y: float) -> Contour:
 def _along(
     paper: PaperPattern, side: Segment, share: float, words: str, colour: str, weight: Weight = "regular"
 ) -> tuple[Text, ...]:
-    """Words along a side in the allowance, their middle at a share of its length from its start."""
+    """TemplateWords along a side in the allowance, their middle at a share of its length from its start."""
     length, away = _length(side), _allowance(paper, side)
     size = min(_LARGEST_PT, away * _TALLEST)
     nx, ny = _outward(side)

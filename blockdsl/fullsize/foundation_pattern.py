@@ -16,8 +16,9 @@ from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.geometry.offset import trim_points
 from blockdsl.marks.clip import bounds, edges
 from blockdsl.marks.display_list import Contour, PagePoint, Segment
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.wording.messages import Messages, messages
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import Messages, messages, words_of
+from blockdsl.wording.sheet import part_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,10 +77,10 @@ def _paper_pattern(
     paper: PaperFacts, foundation: FoundationFacts, facts: BlockFacts, copies: tuple[int, int], words: Messages
 ) -> PaperPattern:
     place = _Place(facts, trim_points(paper.cutting, paper.sewing, facts.seam))
-    said = TemplateWords(paper.letter, foundation.title, _lines(paper, foundation, copies, words))
+    said = TemplateWords(paper.letter, part_words(foundation.title, words), _lines(paper, foundation, copies, words))
     seams = tuple((place.dot(patch.seam[0]), place.dot(patch.seam[1])) for patch in paper.patches if patch.seam)
     return PaperPattern(
-        TemplatePattern(said, place.cutting, place.ring(paper.sewing), (0.0, 1.0)),
+        TemplatePattern(said, place.cutting, place.ring(paper.sewing), (0.0, 1.0), language=facts.language),
         seams,
         tuple(_patch_pattern(patch, facts, place, words) for patch in paper.patches),
         _top(place.ring(paper.sewing)),
@@ -131,12 +132,12 @@ def _patch_pattern(patch: PaperPatch, facts: BlockFacts, place: _Place, words: M
     line = _table_line(patch, facts, words)
     ring = place.ring(patch.outline)
     said = TemplateWords(patch.number, line.fabric, (words("papers-sheet-cut", size=line.cut),))
-    return TemplatePattern(said, ring, ring, (0.0, 1.0))
+    return TemplatePattern(said, ring, ring, (0.0, 1.0), language=facts.language)
 
 
 def _table_line(patch: PaperPatch, facts: BlockFacts, words: Messages) -> TableLine:
     labels = {fabric.name: fabric.label for fabric in facts.fabrics}
-    size = show_extent(patch.cut, facts.unit)
+    size = show_extent(patch.cut, facts.unit, words_of(facts))
     is_half = patch.subcut == "once"
     cut = words("papers-sheet-half", size=size) if is_half else size
     short = patch.edge == "short"
@@ -164,7 +165,8 @@ def turned(paper: PaperPattern) -> PaperPattern:
 
     def pattern(each: TemplatePattern) -> TemplatePattern:
         grain = (-each.grain[1], each.grain[0])
-        return TemplatePattern(each.words, tuple(map(dot, each.cutting)), tuple(map(dot, each.sewing)), grain)
+        cutting, sewing = tuple(map(dot, each.cutting)), tuple(map(dot, each.sewing))
+        return replace(each, cutting=cutting, sewing=sewing, grain=grain, notches=())
 
     return replace(
         paper,

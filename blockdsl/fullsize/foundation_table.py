@@ -11,7 +11,7 @@ from blockdsl.marks.display_list import Mark, Path, Text, Weight, moved
 from blockdsl.marks.theme import ACCENT, GUTTER_PT, HAIRLINE_PT, INK, QUIET, RULE, Box
 from blockdsl.marks.typeset import ellipsis, measure, wrap
 from blockdsl.wording.grammar import listed
-from blockdsl.wording.messages import Messages, messages
+from blockdsl.wording.messages import Messages
 
 _SIZE_PT: Final = 8.5
 _LEADING_PT: Final = 10.8
@@ -26,7 +26,7 @@ _HEADS: Final = ("area", "fabric", "letter", "size")
 
 def paper_table(paper: PaperPattern, width_pt: float) -> tuple[float, float, tuple[Mark, ...]]:
     """Width, height and marks, from the table's top left corner; names of fabrics are broken to keep to a width."""
-    words = messages("en-US")
+    words = paper.pattern.messages
     heads = [words(f"papers-sheet-{head}") for head in _HEADS]
     columns = list(zip(*map(_cells, paper.table), strict=True))
     pairs = zip(heads, columns, strict=True)

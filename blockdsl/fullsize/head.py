@@ -21,10 +21,13 @@ from blockdsl.marks.theme import (
     Box,
 )
 from blockdsl.marks.typeset import ellipsis, measure, wrap
-from blockdsl.pictures.lengths import show_extent, show_measure
+from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.messages import Messages, words_of
 
 _TITLE_PT: Final = 20.0
 _LEADING: Final = 1.32
+TILE: Final = "/"
+"""Parts a template's letter from the number of one of its tiles."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,14 +41,14 @@ class Guide:
 
 def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     """The marks of the head at the top of the box, and the y of the rule that ends it."""
-    marks, y = headed(facts.name, _subtitle(facts), _guide(facts), box)
+    marks, y = headed(facts.name, _subtitle(facts), _guide(facts), box, words_of(facts))
     if facts.templates:
         return marks, y
-    none = Text(box.x_pt, y + 24.0, "This block has no templates: the ruler cuts all its pieces.", BODY_PT)
+    none = Text(box.x_pt, y + 24.0, words_of(facts)("templates-none"), BODY_PT)
     return (*marks, none), y
 
 
-def headed(name: str, subtitle: str, guide: Guide, box: Box) -> tuple[tuple[Mark, ...], float]:
+def headed(name: str, subtitle: str, guide: Guide, box: Box, words: Messages) -> tuple[tuple[Mark, ...], float]:
     """A head at the top of the box with the long bars of the scale check, and the y of the rule that ends it."""
     marks: list[Mark] = []
     y = box.y_pt + 15.0
@@ -57,53 +60,39 @@ def headed(name: str, subtitle: str, guide: Guide, box: Box) -> tuple[tuple[Mark
     y += 12.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     y += 19.0
-    y = _columns(marks, guide, box, y)
+    y = _columns(marks, guide, box, y, words)
     y += 6.0
-    marks += long_bars(box.x_pt, y)
+    marks += long_bars(box.x_pt, y, words)
     y += LONG_BARS_HEIGHT_PT - 6.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     return tuple(marks), y
 
 
 def _subtitle(facts: BlockFacts) -> str:
-    return f"Templates at full size for the block of {show_extent(facts.finished, facts.unit)} finished"
-
-
-def _marks(facts: BlockFacts) -> str:
-    """What the short marks of curved edges are for, and where appliqué is folded."""
-    said = ""
-    if any(template.curved is not None for template in facts.templates):
-        said += " The short marks of a curved edge meet those of the other piece, or its seams."
-    if any(piece.turn_under for piece in facts.appliques):
-        said += " Appliqué pieces are folded on the dashed line, not sewn."
-    return said
+    words = words_of(facts)
+    return words("templates-subtitle", size=show_extent(facts.finished, facts.unit, words))
 
 
 def _guide(facts: BlockFacts) -> Guide:
-    seam = show_measure(facts.seam, facts.unit)
-    sewing = f"Cut on the solid line and sew on the dashed line; between them is the seam allowance of {seam}."
-    grain = (
-        "Lay the template on the right side of the fabric with its words upward, its arrow along the straight grain."
-    )
-    use = (
-        "Measure the test square and the bars below before you cut. If they are not right, print again at actual size.",
-        f"{sewing} Sharp points are trimmed.",
-        f"{grain} The number to cut is for one block.{_marks(facts)}",
-    )
-    care = (
-        "Close the rotary cutter after every cut, and cut away from yourself on a mat.",
-        "Cut paper and plastic with other scissors than cloth.",
-        "Keep blades, pins and needles from children and pets.",
-    )
-    return Guide("How to use the templates", use, care)
+    """How to use templates; what the short marks of curved edges are for, and where appliqué is folded."""
+    words = words_of(facts)
+    lay = [words("templates-use-lay")]
+    if any(template.curved is not None for template in facts.templates):
+        lay.append(words("templates-use-curved"))
+    if any(piece.turn_under for piece in facts.appliques):
+        lay.append(words("templates-use-applique"))
+    seam = show_measure(facts.seam, facts.unit, words)
+    use = (words("templates-use-measure"), words("templates-use-cut", seam=seam), " ".join(lay))
+    care = tuple(words(f"templates-care-{what}") for what in ("cutter", "scissors", "blades"))
+    return Guide(words("templates-guide"), use, care)
 
 
-def _columns(marks: list[Mark], guide: Guide, box: Box, top: float) -> float:
+def _columns(marks: list[Mark], guide: Guide, box: Box, top: float, words: Messages) -> float:
     """How to use what is printed, and the cautions, side by side; the y below the longer of the two."""
     left = box.width_pt * 0.62 - GUTTER_PT
     start = box.x_pt + left + 2 * GUTTER_PT
     first = _list(marks, guide.title, guide.use, Box(box.x_pt, top, left, 0.0), numbered=True)
-    last = _list(marks, "With care", guide.care, Box(start, top, box.right_pt - start, 0.0), numbered=False)
+    last = _list(marks, words("templates-care"), guide.care, Box(start, top, box.right_pt - start, 0.0), numbered=False)
     return max(first, last)
 
 
@@ -122,7 +111,7 @@ def _list(marks: list[Mark], title: str, entries: tuple[str, ...], box: Box, *, 
     return y
 
 
-def contents(letters: Sequence[Sequence[str]], box: Box) -> tuple[Mark, ...]:
+def contents(letters: Sequence[Sequence[str]], box: Box, words: Messages) -> tuple[Mark, ...]:
     """Which template is on which page, in the box on the first page; left out when it needs more lines than fit.
 
     A single page has no need of it.
@@ -132,31 +121,34 @@ def contents(letters: Sequence[Sequence[str]], box: Box) -> tuple[Mark, ...]:
     tiles: dict[str, list[int]] = {}
     parts = []
     for page, names in enumerate(letters, 1):
-        whole = [name for name in names if " (tile" not in name]
+        whole = [name for name in names if TILE not in name]
         if whole:
-            parts.append(f"page {page}: {', '.join(whole)}")
+            parts.append(words("templates-find-page", page=page, letters=", ".join(whole)))
         for name in names:
             if name not in whole:
-                tiles.setdefault(name.split(" (")[0], []).append(page)
-    parts += [f"pages {pages[0]}–{pages[-1]}: {name} in {len(pages)} tiles" for name, pages in tiles.items()]
+                tiles.setdefault(name.split(TILE)[0], []).append(page)
+    parts += [
+        words("templates-find-tiles", first=pages[0], last=pages[-1], letter=name, tiles=len(pages))
+        for name, pages in tiles.items()
+    ]
     rows = [row for part in parts for row in wrap(part, SMALL_PT, "regular", box.width_pt)]
     if len(rows) * 10.0 > box.height_pt - 14.0:
         rows = wrap(" · ".join(parts), SMALL_PT, "regular", box.width_pt)
     if len(rows) * 10.0 > box.height_pt - 14.0:
         return ()
-    title = Text(box.x_pt, box.y_pt + 7.0, "Where to find the templates", BODY_PT, "bold")
+    title = Text(box.x_pt, box.y_pt + 7.0, words("templates-find"), BODY_PT, "bold")
     lines = (Text(box.x_pt, box.y_pt + 22.0 + k * 10.0, row, SMALL_PT, colour=QUIET) for k, row in enumerate(rows))
     return (title, *lines)
 
 
-def footer(
-    facts: BlockFacts, box: Box, page: int, pages: int, what: str = "templates at full size"
-) -> tuple[Mark, ...]:
-    """The last line of a page: block name, finished size, what it is, page n of m."""
-    count = f"page {page} of {pages}"
+def footer(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "templates-what") -> tuple[Mark, ...]:
+    """The last line of a page: block name, finished size, what it is (a message), page n of m."""
+    words = words_of(facts)
+    count = words("page-of", page=page, pages=pages)
     right = box.right_pt - measure(count, SMALL_PT)
-    words = f"{facts.name} · {show_extent(facts.finished, facts.unit)} finished · {what}"
-    fitted = ellipsis(words, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
+    size = show_extent(facts.finished, facts.unit, words)
+    said = words("foot-finished", block=facts.name, size=size, what=words(what))
+    fitted = ellipsis(said, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
     return (
         Text(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),
         Text(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),

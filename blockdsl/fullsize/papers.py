@@ -40,7 +40,8 @@ from blockdsl.marks.theme import (
     paper_named,
 )
 from blockdsl.marks.typeset import wrap
-from blockdsl.pictures.lengths import show_extent, show_measure
+from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.messages import words_of
 
 MOST_PAPERS: Final = 1000
 """Papers of a block that are printed as often as they are needed; of more than that each is printed once."""
@@ -108,9 +109,13 @@ def _pattern(paper: PaperOfPatch, facts: BlockFacts) -> TemplatePattern:
     scale = POINTS_PER_UNIT[facts.unit]
     _, _, right, _ = bounding_box(paper.outline)
     ring = tuple((to_float(right - corner.x) * scale, to_float(corner.y) * scale) for corner in reversed(paper.outline))
-    needed = f"{paper.count} for the block" if paper.count > 1 else "1 for the block"
-    words = TemplateWords(paper.label, "Paper", (f"finished {show_extent(paper.finished, facts.unit)}", needed))
-    return TemplatePattern(words, ring, ring, (-to_float(paper.grain[0]), to_float(paper.grain[1])))
+    words = words_of(facts)
+    size = words("templates-finished", size=show_extent(paper.finished, facts.unit, words))
+    said = TemplateWords(
+        paper.label, words("over-papers-paper"), (size, words("over-papers-needed", count=paper.count))
+    )
+    grain = (-to_float(paper.grain[0]), to_float(paper.grain[1]))
+    return TemplatePattern(said, ring, ring, grain, language=facts.language)
 
 
 Turned = tuple[TemplatePattern, TemplatePattern, TemplatePattern, TemplatePattern]
@@ -187,19 +192,20 @@ def _drawn(pattern: TemplatePattern) -> Figure:
         left, top, right, bottom = bounds(pattern.cutting)
         size = max(_LEAST_LETTER_PT, min(SMALL_PT, (right - left) / 3, (bottom - top) / 3))
         inside = (centred(centroid(pattern.cutting), pattern.letter, size),)
-    alternative = f"Paper {pattern.letter}: {', '.join(pattern.words.lines)}"
+    lines = ", ".join(pattern.words.lines)
+    alternative = pattern.messages("over-papers-alternative", letter=pattern.letter, lines=lines)
     return Figure(alternative, (cutting_lines((pattern.cutting,), closed=True), *inside))
 
 
 def _head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     """The marks of the head, with how many of each letter the block needs, and the y where it ends."""
-    size = show_extent(facts.finished, facts.unit)
-    title = f"Papers for English paper piecing at full size, for the block of {size} finished"
-    marks, y = headed(facts.name, title, _guide(facts), box)
+    words = words_of(facts)
+    title = words("over-papers-subtitle", size=show_extent(facts.finished, facts.unit, words))
+    marks, y = headed(facts.name, title, _guide(facts), box, words)
     needed = " · ".join(f"{paper.count} {paper.label}" for paper in facts.papers)
-    said = f"For one block: {needed}."
+    said = words("over-papers-for-one", papers=needed)
     if sum(paper.count for paper in facts.papers) > MOST_PAPERS:
-        said += " One of each is printed: copy the pages, or use each paper several times."
+        said = f"{said} {words('over-papers-copy')}"
     y += 16.0
     for row in wrap(said, BODY_PT, "bold", box.width_pt):
         marks = (*marks, Text(box.x_pt, y, row, BODY_PT, "bold"))
@@ -208,24 +214,11 @@ def _head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
 
 
 def _guide(facts: BlockFacts) -> Guide:
-    seam = show_measure(facts.seam, facts.unit)
-    scale = "Measure the test square and the bars below. If they are not right, print again at actual size."
-    cut = "Print on stiff paper, and cut each paper out exactly on its line: it has no allowance."
-    lay = "The papers are mirror images. Pin each, this side up, on the wrong side of its piece, the arrow along the"
-    tack = "Fold the cloth over the paper edge by edge and tack it down."
-    whip = "Sew pieces right sides together with small whip stitches that catch the folds and not the paper."
-    use = (
-        f"{scale} {cut}",
-        f"{lay} straight grain and {seam} of cloth all round.",
-        f"{tack} {whip}",
-        "Take a paper out when all its edges are sewn; it can be used again.",
-    )
-    care = (
-        "Cut paper with other scissors than cloth, away from your fingers.",
-        "Count your pins before you press, and take them out.",
-        "Keep scissors, pins and needles from children and pets.",
-    )
-    return Guide("How to use the papers", use, care)
+    words = words_of(facts)
+    seam = show_measure(facts.seam, facts.unit, words)
+    use = tuple(words(f"over-papers-use-{what}", seam=seam) for what in ("print", "pin", "fold", "out"))
+    care = tuple(words(f"over-papers-care-{what}") for what in ("scissors", "pins", "keep"))
+    return Guide(words("over-papers-guide"), use, care)
 
 
 def _cut_roll(
@@ -242,14 +235,16 @@ def _cut_roll(
 
 
 def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[tuple[Mark, ...]]) -> Document:
-    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt)
+    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt, words_of(facts))
     paper: Paper = geometry.paper
     finished = tuple(
         Page(
             paper.width_pt,
             paper.height_pt,
-            (*page, *check, *footer(facts, geometry.box, number, len(pages), what="papers at full size, mirrored")),
+            (*page, *check, *footer(facts, geometry.box, number, len(pages), what="over-papers-what")),
         )
         for number, page in enumerate(pages, 1)
     )
-    return Document(f"{facts.name}: papers", finished, subject="Papers for English paper piecing at full size")
+    words = words_of(facts)
+    title, subject = words("over-papers-title", block=facts.name), words("over-papers-document")
+    return Document(title, finished, subject=subject, language=facts.language)

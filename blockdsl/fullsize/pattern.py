@@ -6,7 +6,7 @@ Here the exact numbers of the facts become floats, once. The cutting outline's t
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
@@ -18,8 +18,11 @@ from blockdsl.marks.clip import bounds
 from blockdsl.marks.display_list import Contour, PagePoint
 from blockdsl.marks.theme import POINTS_PER_CENTIMETRE, POINTS_PER_INCH
 from blockdsl.model.block import APPLIQUE
+from blockdsl.model.language import Language
 from blockdsl.pictures.arcs import notches_of, outline_places
-from blockdsl.pictures.lengths import show_extent, show_measure
+from blockdsl.wording.grammar import capital
+from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.messages import Messages, messages, words_of
 
 POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
 
@@ -43,6 +46,12 @@ class TemplatePattern:
     sewing: Contour
     grain: PagePoint
     notches: tuple[tuple[PagePoint, PagePoint], ...] = ()
+    language: Language = "en-US"
+
+    @property
+    def messages(self) -> Messages:
+        """Those that it is printed with."""
+        return messages(self.language)
 
     @property
     def letter(self) -> str:
@@ -62,7 +71,8 @@ class TemplatePattern:
     @property
     def alternative(self) -> str:
         """What it is, for those who cannot see it."""
-        return f"Template {self.letter}: {self.words.title}. {'. '.join(self.words.lines)}."
+        lines = ". ".join(self.words.lines)
+        return self.messages("templates-alternative", letter=self.letter, title=self.words.title, lines=lines)
 
 
 def pattern_of(template: TemplateFacts, facts: BlockFacts) -> TemplatePattern:
@@ -78,11 +88,13 @@ def pattern_of(template: TemplateFacts, facts: BlockFacts) -> TemplatePattern:
         tuple((x - left, y - top) for x, y in cutting),
         tuple((x - left, y - top) for x, y in _ring(template.sewing, scale)),
         (to_float(template.grain[0]), to_float(template.grain[1])),
+        language=facts.language,
     )
 
 
 def _words(template: TemplateFacts, facts: BlockFacts) -> TemplateWords:
-    title = template.shape[:1].upper() + template.shape[1:]
+    shape = template.shape.replace("é", "e").replace(" ", "-")
+    title = capital(words_of(facts)(f"shape-{shape}"))
     return TemplateWords(template.label, title, _lines(template, facts), facts.name)
 
 
@@ -98,7 +110,9 @@ def _curved_pattern(
 
     notches = ((placed(notch)[0], placed(notch)[1]) for notch in notches_of(outlines[0], facts.seam, scale))
     grain = (to_float(template.grain[0]), to_float(template.grain[1]))
-    return TemplatePattern(_words(template, facts), placed(cutting), placed(sewing), grain, tuple(notches))
+    return TemplatePattern(
+        _words(template, facts), placed(cutting), placed(sewing), grain, tuple(notches), facts.language
+    )
 
 
 def _ring(polygon: Polygon, scale: float) -> Contour:
@@ -107,15 +121,18 @@ def _ring(polygon: Polygon, scale: float) -> Contour:
 
 def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
     labels = {fabric.name: _closed(fabric.label) for fabric in facts.fabrics}
-    cut = ", ".join(f"{count} {labels.get(name, _closed(name))}" for name, count in template.uses)
-    lines = [_finished(template, facts.unit)]
+    words = words_of(facts)
+    uses = ((count, labels.get(name, _closed(name))) for name, count in template.uses)
+    cut = ", ".join(words("templates-cut-of", count=count, fabric=fabric) for count, fabric in uses)
+    lines = [_finished(template, facts.unit, words)]
     if template.uses:
-        lines.append(f"cut {cut}")
+        lines.append(words("templates-cut", list=cut))
     under = next((piece.turn_under for piece in facts.appliques if piece.label == template.label), None)
     if under is not None:
-        lines.append(f"turn {show_measure(under, facts.unit)} under" if under else "raw edge")
+        turn = show_measure(under, facts.unit, words)
+        lines.append(words("templates-turn", width=turn) if under else words("templates-raw"))
     if template.mirror_of is not None:
-        lines.append(f"mirror image of {template.mirror_of}")
+        lines.append(words("templates-mirror", letter=template.mirror_of))
     return tuple(lines)
 
 
@@ -125,28 +142,32 @@ def _closed(label: str) -> str:
     return f"{label}\N{LEFT-TO-RIGHT MARK}" if backward else label
 
 
-def _finished(template: TemplateFacts, unit: RulerUnit) -> str:
+def _finished(template: TemplateFacts, unit: RulerUnit, words: Messages) -> str:
     """The finished size as the trade says it for the shape: a square by one side, a triangle by its legs."""
-    first = show_measure(template.finished[0], unit)
     if template.curved is not None:
-        return _finished_curve(template, template.curved[0], unit)
-    if template.shape == "square":
-        return f"finished {first} square"
-    if template.shape == "half-square triangle":
-        return f"finished {first}, short sides"
-    if template.shape == "quarter-square triangle":
-        return f"finished {first}, long side"
-    return f"finished {show_extent(template.finished, unit)}"
+        return _finished_curve(template, template.curved[0], unit, words)
+    key = _BY_ONE_SIDE.get(template.shape)
+    if key is not None:
+        return words(key, size=show_measure(template.finished[0], unit, words))
+    return words("templates-finished", size=show_extent(template.finished, unit, words))
 
 
-def _finished_curve(template: TemplateFacts, sewing: Curved, unit: RulerUnit) -> str:
-    first, second = (show_measure(side, unit) for side in template.finished)
+_BY_ONE_SIDE: Final = {
+    "square": "templates-finished-square",
+    "half-square triangle": "templates-finished-short",
+    "quarter-square triangle": "templates-finished-long",
+}
+
+
+def _finished_curve(template: TemplateFacts, sewing: Curved, unit: RulerUnit, words: Messages) -> str:
+    first, second = (show_measure(side, unit, words) for side in template.finished)
     if template.shape == QUARTER_CIRCLE:
-        return f"finished radius {first}"
+        return words("templates-finished-radius", size=first)
     if template.shape == BLADE:
-        return f"finished {first} long, {second} across its end"
+        return words("templates-finished-blade", size=first, other=second)
     radius = next(bend.radius for bend in sewing.bends if bend is not None)
-    return f"finished {show_extent(template.finished, unit)}, radius {show_measure(radius, unit)}"
+    size, other = show_extent(template.finished, unit, words), show_measure(radius, unit, words)
+    return words("templates-finished-with-radius", size=size, other=other)
 
 
 def quarter_turn(pattern: TemplatePattern) -> TemplatePattern:
@@ -158,4 +179,6 @@ def quarter_turn(pattern: TemplatePattern) -> TemplatePattern:
 
     grain = (-pattern.grain[1], pattern.grain[0])
     notches = tuple((turned(notch)[0], turned(notch)[1]) for notch in pattern.notches)
-    return TemplatePattern(pattern.words, turned(pattern.cutting), turned(pattern.sewing), grain, notches)
+    return replace(
+        pattern, cutting=turned(pattern.cutting), sewing=turned(pattern.sewing), grain=grain, notches=notches
+    )

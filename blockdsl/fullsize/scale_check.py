@@ -14,7 +14,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.fullsize.template_marks import centred
-from blockdsl.geometry.fraction import Fraction
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, PagePoint, Path, Text, Weight
 from blockdsl.marks.theme import (
     BODY_PT,
@@ -29,15 +29,17 @@ from blockdsl.marks.theme import (
     THIN_PT,
 )
 from blockdsl.marks.typeset import measure
-from blockdsl.pictures.lengths import drafted_length
+from blockdsl.wording.grammar import in_figures
+from blockdsl.wording.lengths import drafted_length
+from blockdsl.wording.measures import exact_figure
+from blockdsl.wording.messages import Messages
 
 TEST_SQUARE_PT: Final = POINTS_PER_INCH
 SHORT_BAR_PT: Final = 5 * POINTS_PER_CENTIMETRE
 INCH_BAR_PT: Final = 6 * POINTS_PER_INCH
 CENTIMETRE_BAR_PT: Final = 15 * POINTS_PER_CENTIMETRE
-ACTUAL_SIZE: Final = ("Print at actual size (100 %),", "not fit to page")
 
-_FIVE_CENTIMETRES: Final = f"{drafted_length(Fraction(63, 32), 'in')} in"
+_FIVE_CENTIMETRES: Final = Fraction(63, 32)
 _LABEL_PT: Final = 112.0
 
 
@@ -48,50 +50,61 @@ class BarReading:
     meant: int
     unit: RulerUnit
     readings: tuple[Fraction, ...]
-    other: str
+    other: Fraction
 
     @property
     def title(self) -> str:
         """`6 in`."""
         return f"{self.meant} {self.unit}"
 
+    def beside(self, words: Messages) -> str:
+        """Its length in the other unit, in brackets."""
+        return f"({_exactly(self.other, 'cm' if self.unit == 'in' else 'in', words)})"
+
+
+def _exactly(length: Fraction, unit: RulerUnit, words: Messages) -> str:
+    """A length as it is, not rounded to what a ruler shows: `1 ³¹⁄₃₂ in`, `15.24 cm`."""
+    return fraction_text(words("length", length=exact_figure(length, unit, words), unit=unit))
+
 
 # From 94 % to 104 %, in sixteenths of an inch and in millimetres: what a ruler shows.
 SIX_INCHES: Final = BarReading(
-    6, "in", tuple(Fraction(k, 16) for k in (90, 92, 93, 94, 95, 96, 97, 98, 100)), "15.24 cm"
+    6, "in", tuple(Fraction(k, 16) for k in (90, 92, 93, 94, 95, 96, 97, 98, 100)), Fraction(1524, 100)
 )
 FIFTEEN_CENTIMETRES: Final = BarReading(
     15,
     "cm",
     tuple(Fraction(k, 10) for k in (141, 144, 146, 147, 149, 150, 151, 153, 156)),
-    f"{drafted_length(Fraction(189, 32), 'in')} in",
+    Fraction(189, 32),
 )
 EIGHT_INCHES: Final = BarReading(
-    8, "in", tuple(Fraction(k, 16) for k in (120, 123, 124, 126, 127, 128, 129, 130, 133)), "20.32 cm"
+    8, "in", tuple(Fraction(k, 16) for k in (120, 123, 124, 126, 127, 128, 129, 130, 133)), Fraction(2032, 100)
 )
 TWENTY_CENTIMETRES: Final = BarReading(
     20,
     "cm",
     tuple(Fraction(k, 10) for k in (188, 192, 195, 197, 199, 200, 201, 203, 208)),
-    f"{drafted_length(Fraction(63, 8), 'in')} in",
+    Fraction(63, 8),
 )
 
 
-def square_and_bar(x: float, y: float) -> tuple[Mark, ...]:
+def square_and_bar(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
     """The 1-inch test square with the 5 cm bar and the printing note to its right; 72 pt high, about 234 pt wide."""
     side = TEST_SQUARE_PT
     square = ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
     middle = x + side / 2
+    five = f"5 cm ({_exactly(_FIVE_CENTIMETRES, 'in', words)})"
     bar_x, bar_y = x + side + 20.0, y + side - 20.0
     return (
         Path((square,), stroke=INK, stroke_width_pt=THIN_PT),
-        centred((middle, y + 18.0), "test square", SMALL_PT, colour=QUIET),
+        centred((middle, y + 18.0), words("scale-square"), SMALL_PT, colour=QUIET),
         centred((middle, y + 31.0), "1 in", BODY_PT, "bold"),
-        centred((middle, y + 43.0), "25.4 mm", BODY_PT),
-        centred((middle, y + 55.0), "each side", SMALL_PT, colour=QUIET),
-        *(Text(bar_x, y + 7.0 + row * 12.0, words, BODY_PT, "bold") for row, words in enumerate(ACTUAL_SIZE)),
+        centred((middle, y + 43.0), words("length", length=in_figures("25.4", words), unit="mm"), BODY_PT),
+        centred((middle, y + 55.0), words("scale-each-side"), SMALL_PT, colour=QUIET),
+        Text(bar_x, y + 7.0, words("scale-print"), BODY_PT, "bold"),
+        Text(bar_x, y + 19.0, words("scale-not-fit"), BODY_PT, "bold"),
         *ruled_bar(bar_x, bar_y, SHORT_BAR_PT, 5),
-        centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), f"5 cm ({_FIVE_CENTIMETRES})", SMALL_PT, colour=QUIET),
+        centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), five, SMALL_PT, colour=QUIET),
     )
 
 
@@ -118,7 +131,7 @@ def ruled_bar(x: float, y: float, length: float, parts: int, *, upright: bool = 
 LONG_BARS_HEIGHT_PT: Final = 112.0
 
 
-def long_bars(x: float, y: float) -> tuple[Mark, ...]:
+def long_bars(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
     """The 6 in and 15 cm bars, each with its line of the table "it measures … / your scale was …"."""
     marks: list[Mark] = []
     for reading, length, parts, top in (
@@ -128,23 +141,26 @@ def long_bars(x: float, y: float) -> tuple[Mark, ...]:
         marks += ruled_bar(x, top + 8.0, length, parts)
         marks.append(Text(x + length + 10.0, top + 11.0, reading.title, BODY_PT, "bold"))
         beside = x + length + 10.0 + measure(reading.title, BODY_PT, "bold") + 5.0
-        marks.append(Text(beside, top + 11.0, f"({reading.other})", SMALL_PT, colour=QUIET))
-        marks += reading_table(x, top + 27.0, reading)
+        marks.append(Text(beside, top + 11.0, reading.beside(words), SMALL_PT, colour=QUIET))
+        marks += reading_table(x, top + 27.0, reading, words)
     return tuple(marks)
 
 
-def reading_table(x: float, y: float, reading: BarReading, width_pt: float = CONTENT_WIDTH_PT) -> list[Mark]:
+def reading_table(
+    x: float, y: float, reading: BarReading, words: Messages, width_pt: float = CONTENT_WIDTH_PT
+) -> list[Mark]:
     """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
     column = (width_pt - _LABEL_PT) / len(reading.readings)
     marks: list[Mark] = [
-        Text(x, y, f"{reading.title} bar measured, {reading.unit}", SMALL_PT, colour=QUIET),
-        Text(x, y + 13.0, "means your scale was", SMALL_PT, colour=QUIET),
+        Text(x, y, words("scale-measured", bar=reading.title, unit=reading.unit), SMALL_PT, colour=QUIET),
+        Text(x, y + 13.0, words("scale-means"), SMALL_PT, colour=QUIET),
         Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
     ]
     for number, length in enumerate(reading.readings):
         edge = x + _LABEL_PT + column * (number + 1)
         weight: Weight = "bold" if length == reading.meant else "regular"
-        scale = "100 %" if length == reading.meant else f"{float(length) / reading.meant * 100:.1f} %"
-        for words, row in ((drafted_length(length, reading.unit), y), (scale, y + 13.0)):
-            marks.append(Text(edge - measure(words, SMALL_PT, weight), row, words, SMALL_PT, weight))
+        percent = in_figures(f"{float(length) / reading.meant * 100:.1f}", words)
+        scale = "100 %" if length == reading.meant else f"{percent} %"
+        for said, row in ((drafted_length(length, reading.unit, words), y), (scale, y + 13.0)):
+            marks.append(Text(edge - measure(said, SMALL_PT, weight), row, said, SMALL_PT, weight))
     return marks

@@ -10,7 +10,6 @@ from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.fullsize.scale_check import (
-    ACTUAL_SIZE,
     CENTIMETRE_BAR_PT,
     EIGHT_INCHES,
     FIFTEEN_CENTIMETRES,
@@ -38,51 +37,39 @@ from blockdsl.marks.theme import (
     paper_named,
 )
 from blockdsl.marks.typeset import measure, wrap
-from blockdsl.pictures.lengths import show_measure
+from blockdsl.model.language import Language
+from blockdsl.wording.lengths import show_measure
+from blockdsl.wording.messages import Messages, messages
 
 INCH_UPRIGHT_PT: Final = 8 * POINTS_PER_INCH
 CENTIMETRE_UPRIGHT_PT: Final = 20 * POINTS_PER_CENTIMETRE
 
-_TITLE: Final = "Does this printer print at actual size?"
 _TITLE_PT: Final = 20.0
-_STEPS: Final = (
-    f"{' '.join(ACTUAL_SIZE)}, with the paper and the settings that you will use for the templates.",
-    (
-        "Lay the ruler that you cut with along each bar, and measure from the middle of one end stroke to the middle "
-        "of the other. Measure the bars that run down the page too: a printer may stretch one way only."
-    ),
-    (
-        "Find what you measured in the table: below it stands the scale of your print. Between two columns, divide "
-        "what you measured by what the bar should be."
-    ),
-    (
-        "At 100 % your templates will be right. If not, change the printer’s setting and print this page again. "
-        f"One per cent is about {show_measure(Fraction(1, 8), 'in')}, or 3 mm, over a block of 12 in."
-    ),
-)
+_STEPS: Final = ("print", "lay", "find", "right")
 _UPRIGHT_ROOM_PT: Final = 84.0
 
 
-def check_print_page(paper: str) -> Page:
+def check_print_page(paper: str, language: Language = "en-US") -> Page:
     """The page to print first: a test square, bars of 6 in, 15 cm, 5 cm across, bars of 8 in and 20 cm down, tables.
 
     Units:  points; the page has the size of the paper, upright; on a roll it is as short as a roll's page can be.
     Errors: ValueError for an unknown paper.
     """
     sheet = paper_named(paper)
-    box = sheet.content
-    marks: list[Mark] = [Text(box.x_pt, box.y_pt + 15.0, _TITLE, _TITLE_PT, "bold")]
-    said = f"Measure this page, on {sheet.title}, before you print templates"
+    box, words = sheet.content, messages(language)
+    marks: list[Mark] = [Text(box.x_pt, box.y_pt + 15.0, words("scale-title"), _TITLE_PT, "bold")]
+    said = words("scale-subtitle", paper=sheet.title)
     marks.append(Text(box.x_pt, box.y_pt + 33.0, said, LEAD_PT, colour=QUIET))
     y = box.y_pt + 45.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     below = Box(box.x_pt, y + 22.0, box.width_pt, box.bottom_pt - y - 22.0)
-    marks += _down(below)
-    marks += _across(Box(below.x_pt + _UPRIGHT_ROOM_PT, below.y_pt, below.width_pt - _UPRIGHT_ROOM_PT, below.height_pt))
+    marks += _down(below, words)
+    room = Box(below.x_pt + _UPRIGHT_ROOM_PT, below.y_pt, below.width_pt - _UPRIGHT_ROOM_PT, below.height_pt)
+    marks += _across(room, words)
     return Page(sheet.width_pt, sheet.height_pt, tuple(marks))
 
 
-def _down(box: Box) -> list[Mark]:
+def _down(box: Box, words: Messages) -> list[Mark]:
     """The bars that run down the page, at its left; their words stand beside them, read from below."""
     marks: list[Mark] = []
     for x, length, parts, reading in (
@@ -90,44 +77,45 @@ def _down(box: Box) -> list[Mark]:
         (box.x_pt + 46.0, CENTIMETRE_UPRIGHT_PT, 20, TWENTY_CENTIMETRES),
     ):
         marks += ruled_bar(x, box.y_pt, length, parts, upright=True)
-        wide, words = measure(reading.title, BODY_PT, "bold"), f"({reading.other})"
-        start = box.y_pt + length / 2 + (wide + 5.0 + measure(words, SMALL_PT)) / 2
+        wide, other = measure(reading.title, BODY_PT, "bold"), reading.beside(words)
+        start = box.y_pt + length / 2 + (wide + 5.0 + measure(other, SMALL_PT)) / 2
         marks.append(Text(x + 17.0, start, reading.title, BODY_PT, "bold", turn_degrees=-90.0))
-        marks.append(Text(x + 17.0, start - wide - 5.0, words, SMALL_PT, colour=QUIET, turn_degrees=-90.0))
+        marks.append(Text(x + 17.0, start - wide - 5.0, other, SMALL_PT, colour=QUIET, turn_degrees=-90.0))
     return marks
 
 
-def _across(box: Box) -> list[Mark]:
+def _across(box: Box, words: Messages) -> list[Mark]:
     """How to read the scale, then the square and the bars across with a table for every bar."""
     marks: list[Mark] = []
     y = box.y_pt + 4.0
+    eighth = show_measure(Fraction(1, 8), "in", words)
     for number, step in enumerate(_STEPS, 1):
         marks.append(Text(box.x_pt, y, str(number), BODY_PT, "bold"))
-        for row in wrap(step, BODY_PT, "regular", box.width_pt - 14.0):
+        for row in wrap(words(f"scale-step-{step}", eighth=eighth), BODY_PT, "regular", box.width_pt - 14.0):
             marks.append(Text(box.x_pt + 14.0, y, row, BODY_PT))
             y += BODY_PT * LEADING
         y += 4.0
     y += 16.0
-    marks += square_and_bar(box.x_pt, y)
+    marks += square_and_bar(box.x_pt, y, words)
     y += POINTS_PER_INCH + 34.0
-    marks.append(Text(box.x_pt, y, "Across the page", LEAD_PT, "bold"))
+    marks.append(Text(box.x_pt, y, words("scale-across"), LEAD_PT, "bold"))
     y += 8.0
     for length, parts, reading in ((INCH_BAR_PT, 6, SIX_INCHES), (CENTIMETRE_BAR_PT, 15, FIFTEEN_CENTIMETRES)):
         marks.append(Text(box.x_pt, y + 10.0, reading.title, BODY_PT, "bold"))
         beside = box.x_pt + measure(reading.title, BODY_PT, "bold") + 5.0
-        marks.append(Text(beside, y + 10.0, f"({reading.other})", SMALL_PT, colour=QUIET))
+        marks.append(Text(beside, y + 10.0, reading.beside(words), SMALL_PT, colour=QUIET))
         marks += ruled_bar(box.x_pt, y + 22.0, length, parts)
-        y = _tables(marks, (reading,), Box(box.x_pt, y + 43.0, box.width_pt, 0.0))
+        y = _tables(marks, (reading,), Box(box.x_pt, y + 43.0, box.width_pt, 0.0), words)
     y += 12.0
-    marks.append(Text(box.x_pt, y, "Down the page, at the left", LEAD_PT, "bold"))
-    _tables(marks, (EIGHT_INCHES, TWENTY_CENTIMETRES), Box(box.x_pt, y + 20.0, box.width_pt, 0.0))
+    marks.append(Text(box.x_pt, y, words("scale-down"), LEAD_PT, "bold"))
+    _tables(marks, (EIGHT_INCHES, TWENTY_CENTIMETRES), Box(box.x_pt, y + 20.0, box.width_pt, 0.0), words)
     return marks
 
 
-def _tables(marks: list[Mark], readings: Sequence[BarReading], box: Box) -> float:
+def _tables(marks: list[Mark], readings: Sequence[BarReading], box: Box, words: Messages) -> float:
     """A table for each bar, one below the other; the y below them."""
     y = box.y_pt
     for reading in readings:
-        marks += reading_table(box.x_pt, y, reading, box.width_pt)
+        marks += reading_table(box.x_pt, y, reading, words, box.width_pt)
         y += 34.0
     return y

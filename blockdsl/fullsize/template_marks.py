@@ -99,7 +99,7 @@ def join_line(start: PagePoint, stop: PagePoint) -> Path:
 
 
 def centred(at: PagePoint, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> Text:
-    """Words with their middle at a place."""
+    """TemplateWords with their middle at a place."""
     x = at[0] - measure(words, size_pt, weight) / 2
     return Text(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
 

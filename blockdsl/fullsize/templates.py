@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.fullsize.head import contents, footer, head
+from blockdsl.fullsize.head import TILE, contents, footer, head
 from blockdsl.fullsize.layout import PageGeometry, PageLayout, lay_out
 from blockdsl.fullsize.packing import page_count
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, pattern_of
@@ -24,6 +24,7 @@ from blockdsl.geometry.arc import reach
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Figure, Mark, Page, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, SMALL_PT, Box, paper_named
+from blockdsl.wording.messages import words_of
 
 _AXES: Final = (Point(Fraction(1), Fraction(0)), Point(Fraction(0), Fraction(1)))
 
@@ -50,7 +51,9 @@ def template_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_P
     pages += [_own_page(drawings.pattern(number, turns), geometry) for number, turns in layout.alone]
     for pattern, tiling in layout.tiles:
         pages += _tile_pages(pattern, tiling, geometry)
-    pages[0] = _Sheet((*top, *pages[0].marks, *contents([page.letters for page in pages], geometry.strip)))
+    pages[0] = _Sheet(
+        (*top, *pages[0].marks, *contents([page.letters for page in pages], geometry.strip, words_of(facts)))
+    )
     return _document(facts, geometry, pages)
 
 
@@ -95,20 +98,20 @@ def _own_page(stood: TemplatePattern, geometry: PageGeometry) -> _Sheet:
 
 
 def _tile_pages(pattern: TemplatePattern, tiling: Tiling, geometry: PageGeometry) -> list[_Sheet]:
+    room, strip = geometry.room, geometry.strip
     return [
-        _Sheet(
-            tile_marks(pattern, tiling, number, geometry.room, geometry.strip),
-            (f"{pattern.letter} (tile {number + 1})",),
-        )
+        _Sheet(tile_marks(pattern, tiling, number, room, strip), (f"{pattern.letter}{TILE}{number + 1}",))
         for number in range(len(tiling.tiles))
     ]
 
 
 def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[_Sheet]) -> Document:
-    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt)
+    check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt, words_of(facts))
     paper = geometry.paper
     finished = tuple(
         Page(paper.width_pt, paper.height_pt, (*page.marks, *check, *footer(facts, geometry.box, number, len(pages))))
         for number, page in enumerate(pages, 1)
     )
-    return Document(f"{facts.name}: templates", finished, subject="Patchwork templates at full size")
+    words = words_of(facts)
+    title, subject = words("templates-title", block=facts.name), words("templates-document")
+    return Document(title, finished, subject=subject, language=facts.language)

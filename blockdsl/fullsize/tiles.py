@@ -21,11 +21,11 @@ from blockdsl.marks.clip import area, clip_line, clip_outline, clip_ring, meets_
 from blockdsl.marks.display_list import Contour, Figure, Mark, Text, moved
 from blockdsl.marks.theme import ACCENT, BODY_PT, QUIET, SMALL_PT, Box
 from blockdsl.marks.typeset import cap_height, ellipsis, measure, wrap
+from blockdsl.wording.messages import Messages
 
 _MAP_WIDTH_PT: Final = 84.0
 _GUTTER_PT: Final = 14.0
 _EDGE_PT: Final = 8.0
-_HOW_TO_JOIN: Final = "Overlap the tiles so that diamonds with the same letter meet; tape them, then cut."
 _MOST_ROWS: Final = 3
 
 
@@ -37,10 +37,11 @@ def tiled(pattern: TemplatePattern, width_pt: float, height_pt: float) -> tuple[
     return (turned, other) if len(other.tiles) < len(upright.tiles) else (pattern, upright)
 
 
-def tile_name(letter: str, tiling: Tiling, number: int) -> str:
+def tile_name(letter: str, tiling: Tiling, number: int, words: Messages) -> str:
     """`B, tile 2 of 4 (row 1, column 2)`."""
     own = tiling.tiles[number]
-    return f"{letter}, tile {number + 1} of {len(tiling.tiles)} (row {own.row + 1}, column {own.column + 1})"
+    place = {"tile": number + 1, "tiles": len(tiling.tiles), "row": own.row + 1, "column": own.column + 1}
+    return words("tiles-name", letter=letter, **place)
 
 
 Inside = Callable[[Tile, list[Contour]], Sequence[Mark]]
@@ -63,13 +64,12 @@ def tile_marks(
         *notch_lines(tuple(kept for notch in pattern.notches if (kept := clip_line(notch, own.window)) is not None)),
     ]
     for join in joins:
-        marks += _join_marks(join, own, number, (pattern.cutting, pattern.sewing), taken)
+        marks += _join_marks(join, own, number, pattern, taken)
     marks += _words(pattern, tiling, number, taken) if inside is None else inside(own, taken)
     dx, dy = area_box.x_pt - own.window.x_pt, area_box.y_pt - own.window.y_pt
-    figure = Figure(
-        f"{pattern.alternative} Tile {number + 1} of {len(tiling.tiles)}.",
-        moved(marks, dx, dy),
-    )
+    place = {"tile": number + 1, "tiles": len(tiling.tiles)}
+    said = pattern.messages("tiles-alternative", template=pattern.alternative, **place)
+    figure = Figure(said, moved(marks, dx, dy))
     return (figure, *_strip(pattern, tiling, number, strip))
 
 
@@ -78,9 +78,7 @@ def _mark_room(x: float, y: float, upright: bool) -> Contour:
     return box_ring(Box(x - across, y - along, 2 * across, 2 * along))
 
 
-def _join_marks(
-    join: Join, own: Tile, number: int, outlines: Sequence[Contour], taken: Sequence[Contour]
-) -> list[Mark]:
+def _join_marks(join: Join, own: Tile, number: int, pattern: TemplatePattern, taken: Sequence[Contour]) -> list[Mark]:
     window = own.window
     if join.upright:
         start, stop = (join.at_pt, window.y_pt), (join.at_pt, window.bottom_pt)
@@ -90,7 +88,7 @@ def _join_marks(
     for mark in join.marks:
         marks += registration_mark((mark.x_pt, mark.y_pt), mark.letter, upright=join.upright)
     other = join.second if number == join.first else join.first
-    words = f"join here to tile {other + 1}"
+    words, outlines = pattern.messages("tiles-join-here", tile=other + 1), (pattern.cutting, pattern.sewing)
     marks += _words_at_join(words, join, own, ahead=number == join.first, outlines=outlines, taken=taken)
     return marks
 
@@ -133,9 +131,8 @@ def _words(pattern: TemplatePattern, tiling: Tiling, number: int, taken: Sequenc
         if inside is not None:
             return inside
     for size_pt in (34.0, 20.0, 12.0):
-        block = set_words(
-            TemplateWords(pattern.letter, "", (f"tile {number + 1}",)), size_pt, SMALL_PT, 60.0, stacked=False
-        )
+        named = (pattern.messages("tiles-tile", tile=number + 1),)
+        block = set_words(TemplateWords(pattern.letter, "", named), size_pt, SMALL_PT, 60.0, stacked=False)
         room = find_room(share, taken, block.width_pt + 10.0, block.height_pt + 10.0, centroid(share))
         if room is not None:
             return moved(block.marks, room.x_pt + 5.0, room.y_pt + 5.0)
@@ -152,7 +149,7 @@ def _strip(pattern: TemplatePattern, tiling: Tiling, number: int, strip: Box) ->
     width = strip.width_pt - _MAP_WIDTH_PT - _GUTTER_PT
     marks: list[Mark] = []
     y = strip.y_pt + 7.0
-    for row in wrap(tile_name(pattern.letter, tiling, number), BODY_PT, "bold", width):
+    for row in wrap(tile_name(pattern.letter, tiling, number, pattern.messages), BODY_PT, "bold", width):
         marks.append(Text(strip.x_pt, y, row, BODY_PT, "bold"))
         y += 12.0
     said = wrap(" · ".join((pattern.words.title, *pattern.words.lines)), SMALL_PT, "regular", width)
@@ -162,10 +159,11 @@ def _strip(pattern: TemplatePattern, tiling: Tiling, number: int, strip: Box) ->
         marks.append(Text(strip.x_pt, y, row, SMALL_PT))
         y += 10.0
     y += 3.0
-    for row in wrap(_HOW_TO_JOIN, SMALL_PT, "regular", width):
+    for row in wrap(pattern.messages("tiles-join"), SMALL_PT, "regular", width):
         marks.append(Text(strip.x_pt, y, row, SMALL_PT, colour=QUIET))
         y += 10.0
     names = tuple((str(place + 1), each.core) for place, each in enumerate(tiling.tiles))
-    alternative = f"Map of the {len(tiling.tiles)} tiles in {tiling.rows} rows and {tiling.columns} columns"
+    counts = {"tiles": len(tiling.tiles), "rows": tiling.rows, "columns": tiling.columns}
+    alternative = pattern.messages("tiles-map", **counts)
     marks.append(Figure(alternative, tile_map(room, pattern.sewing, names, str(number + 1))))
     return marks

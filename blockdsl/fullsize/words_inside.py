@@ -23,13 +23,12 @@ _SETTINGS: Final = (
     (20.0, SMALL_PT, 66.0),
 )
 _PADDING_PT: Final = 5.0
-_GRAIN_WORD: Final = "grain"
 _ARROW_PADDING_PT: Final = 3.0
 
 
 @dataclass(frozen=True, slots=True)
 class TextBlock:
-    """Words set and measured, from their own top left corner."""
+    """TemplateWords set and measured, from their own top left corner."""
 
     width_pt: float
     height_pt: float
@@ -75,17 +74,19 @@ def words_inside(pattern: TemplatePattern, ring: Contour, taken: Sequence[Contou
         if room is None:
             continue
         for length in (72.0, 52.0, 36.0):
-            arrow = _arrow(pattern.grain, ring, [*taken, box_ring(room)], length, middle, worded=True)
+            arrow = _arrow(
+                pattern.grain, ring, [*taken, box_ring(room)], length, middle, word=pattern.messages("templates-grain")
+            )
             if arrow is not None:
                 return (*moved(block.marks, room.x_pt + _PADDING_PT, room.y_pt + _PADDING_PT), *arrow)
     return None
 
 
 def _arrow(
-    grain: PagePoint, ring: Contour, taken: Sequence[Contour], length: float, near: PagePoint, *, worded: bool
+    grain: PagePoint, ring: Contour, taken: Sequence[Contour], length: float, near: PagePoint, *, word: str = ""
 ) -> tuple[Mark, ...] | None:
     """A grain arrow with or without its word where there is room for it."""
-    word_room = cap_height(SMALL_PT) + 4.0 if worded else 0.0
+    word_room = cap_height(SMALL_PT) + 4.0 if word else 0.0
     padding = _ARROW_PADDING_PT if length > 12 else 1.0
     breadth = 2 * padding + 4.0 + word_room
     bar = find_room_along(ring, taken, reading_direction(grain), length + 2 * padding, breadth, near)
@@ -98,8 +99,8 @@ def _arrow(
     start = (left[0] + up[0] * rise + along[0] * padding, left[1] + up[1] * rise + along[1] * padding)
     stop = (start[0] + along[0] * length, start[1] + along[1] * length)
     marks: list[Mark] = [grain_arrow(start, stop)]
-    if worded:
-        marks.append(words_along(start, stop, _GRAIN_WORD, SMALL_PT))
+    if word:
+        marks.append(words_along(start, stop, word, SMALL_PT))
     return tuple(marks)
 
 
@@ -113,11 +114,11 @@ def letter_inside(pattern: TemplatePattern, ring: Contour, taken: Sequence[Conto
         if room is None:
             continue
         for length in (30.0, 20.0, 14.0, 10.0):
-            arrow = _arrow(pattern.grain, ring, [*taken, box_ring(room)], length, middle, worded=False)
+            arrow = _arrow(pattern.grain, ring, [*taken, box_ring(room)], length, middle)
             if arrow is not None:
                 return (*moved(block.marks, room.x_pt + padding, room.y_pt + padding), *arrow)
     for length in (14.0, 10.0, 7.0):
-        arrow = _arrow(pattern.grain, ring, taken, length, middle, worded=False)
+        arrow = _arrow(pattern.grain, ring, taken, length, middle)
         if arrow is not None:
             return arrow
     return None

@@ -6,7 +6,6 @@ the other way inside it, by the resolution of weak and neutral letters in Unicod
 
 from __future__ import annotations
 
-import re
 import unicodedata
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -20,6 +19,7 @@ import uharfbuzz
 
 from blockdsl.fonts import font_bytes, has_letter
 from blockdsl.fonts.further import FurtherFont, letters_of, shaper_of
+from blockdsl.geometry.fraction_text import SUBSCRIPTS, SUPERSCRIPTS
 from blockdsl.marks.display_list import Weight
 
 UNITS_PER_EM: Final = 1000
@@ -28,10 +28,6 @@ ASCENT: Final = 0.935
 DESCENT: Final = 0.265
 LINE_HEIGHT: Final = 1.2
 CAP_HEIGHT: Final = 0.689
-
-_SUPERSCRIPTS: Final = dict(zip(map(ord, "0123456789"), "⁰¹²³⁴⁵⁶⁷⁸⁹", strict=True))
-_SUBSCRIPTS: Final = dict(zip(map(ord, "0123456789"), "₀₁₂₃₄₅₆₇₈₉", strict=True))
-_FRACTION: Final = re.compile(r"(?<![\w/.,])(\d+)/(\d+)(?![\w/]|[.,]\d)", re.ASCII)
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,7 +136,7 @@ def fraction_figures(weight: Weight) -> dict[int, int]:
     """
     font = _font(weight)
     glyphs: dict[int, int] = {}
-    for scripts, feature in ((_SUPERSCRIPTS, "numr"), (_SUBSCRIPTS, "dnom")):
+    for scripts, feature in ((SUPERSCRIPTS, "numr"), (SUBSCRIPTS, "dnom")):
         for figure, script in scripts.items():
             buffer = uharfbuzz.Buffer()
             buffer.add_str(chr(figure))
@@ -298,15 +294,3 @@ def _cut(text: str, length: int) -> str:
     while length and length < len(text) and unicodedata.combining(text[length]):
         length -= 1
     return text[:length].rstrip() + "…"
-
-
-def fraction_text(text: str) -> str:
-    """Every plain fraction of the text set as one: `2 7/8` becomes `2 ⁷⁄₈`.
-
-    Superscript figures, U+2044 and subscript figures, so that it looks the same in every painter and stays text.
-    A date, a word or a decimal with a slash in it is left alone.
-    """
-    return _FRACTION.sub(
-        lambda found: found[1].translate(_SUPERSCRIPTS) + "⁄" + found[2].translate(_SUBSCRIPTS),
-        text,
-    )

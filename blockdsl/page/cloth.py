@@ -8,15 +8,16 @@ from typing import Final
 
 from blockdsl.cutting.cloth import ClothPlan, Panel, PlacedPiece, Section, Sheet, Strip
 from blockdsl.facts.blockfacts import RulerUnit
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
-from blockdsl.geometry.fraction import Fraction
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
 from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice
-from blockdsl.pictures.lengths import plain_extent, plain_length, show_length
-from blockdsl.pictures.words import many
+from blockdsl.wording.grammar import many
+from blockdsl.wording.lengths import plain_extent, plain_measure, plain_size, show_length
+from blockdsl.wording.messages import Messages, words_of
 
 LabelOf = Callable[[str], str]
 """The short name of a piece, such as its letter, by its key in the plan."""
@@ -43,26 +44,27 @@ class Cutter:
     unit: RulerUnit
     colour: str
     label_of: LabelOf
+    words: Messages
 
     def pt(self, length: Fraction) -> float:
         """A length on the page."""
         return to_float(length) * self.scale
 
 
-def cloth_pictures(plan: ClothPlan, unit: RulerUnit, colour: str, label_of: LabelOf) -> list[Slice]:
+def cloth_pictures(plan: ClothPlan, facts: QuiltFacts, colour: str, label_of: LabelOf) -> list[Slice]:
     """A slice for each kind of panel and strip, numbered in the order of cutting."""
-    cutter = Cutter(_PICTURE_PT / to_float(plan.usable_width), unit, colour, label_of)
+    cutter = Cutter(_PICTURE_PT / to_float(plan.usable_width), facts.unit, colour, label_of, words_of(facts))
     slices = [_panel(panel, number, cutter) for number, panel in enumerate(plan.panels, start=1)]
     first = len(slices) + 1
     return slices + [_strip(strip, number, cutter) for number, strip in enumerate(plan.strips, start=first)]
 
 
 def sheet_pictures(
-    sheets: Sequence[Sheet], size: tuple[Fraction, Fraction], unit: RulerUnit, colour: str, label_of: LabelOf
+    sheets: Sequence[Sheet], size: tuple[Fraction, Fraction], facts: QuiltFacts, colour: str, label_of: LabelOf
 ) -> list[Slice]:
     """A slice for each kind of sheet, such as a fat quarter, cut alike."""
     width, length = size
-    cutter = Cutter(_PICTURE_PT * 0.8 / to_float(max(width, length)), unit, colour, label_of)
+    cutter = Cutter(_PICTURE_PT * 0.8 / to_float(max(width, length)), facts.unit, colour, label_of, words_of(facts))
     slices = []
     for number, sheet in enumerate(sheets, start=1):
         across, down = (length, width) if sheet.along else (width, length)
@@ -72,16 +74,21 @@ def sheet_pictures(
             for _ in range(strip.times):
                 marks += moved(_pieces_of(strip.sections, cutter), 0.0, cutter.pt(y))
                 y += strip.height
-        said = f"{many(sheet.times, 'piece')} of {plain_extent((across, down), unit)} {unit}"
+        words = cutter.words
+        pieces, extent = many(sheet.times, "pieces", words), plain_size((across, down), cutter.unit, words)
+        said = words("cloth-sheets", pieces=pieces, size=extent)
         told = [_say_strip(strip, cutter) for strip in sheet.strips]
-        slices.append(_row(number, tuple(marks), cutter.pt(down), said, told))
+        slices.append(_row(number, tuple(marks), cutter.pt(down), said, told, words))
     return slices
 
 
 def _strip(strip: Strip, number: int, cutter: Cutter) -> Slice:
     marks = (_ground(strip.width, strip.height, cutter), *_pieces_of(strip.sections, cutter))
-    said = f"{many(strip.times, 'strip')} {plain_length(strip.height, cutter.unit)} {cutter.unit} wide"
-    return _row(number, marks, cutter.pt(strip.height), said, _say_pieces(strip.sections, cutter, strip.times))
+    words = cutter.words
+    height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
+    said = words("cloth-strips", strips=strips, height=height)
+    told = _say_pieces(strip.sections, cutter, strip.times)
+    return _row(number, marks, cutter.pt(strip.height), said, told, words)
 
 
 def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
@@ -95,23 +102,27 @@ def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
         for _ in range(strip.times):
             marks += moved(_pieces_of(strip.sections, cutter), cutter.pt(panel.width), cutter.pt(y))
             y += strip.height
-        told.append(f"beside them {_say_strip(strip, cutter)}")
-    said = f"{many(panel.times, 'length')} of {plain_length(panel.height, cutter.unit)} {cutter.unit}, cut lengthwise"
-    return _row(number, tuple(marks), cutter.pt(panel.height), said, told)
+        told.append(cutter.words("cloth-beside", strips=_say_strip(strip, cutter)))
+    words = cutter.words
+    height, lengths = plain_measure(panel.height, cutter.unit, words), many(panel.times, "lengths", words)
+    said = words("cloth-lengths", lengths=lengths, height=height)
+    return _row(number, tuple(marks), cutter.pt(panel.height), said, told, words)
 
 
-def _row(number: int, marks: tuple[Mark, ...], height_pt: float, said: str, told: Sequence[str]) -> Slice:
+def _row(
+    number: int, marks: tuple[Mark, ...], height_pt: float, said: str, told: Sequence[str], words: Messages
+) -> Slice:
     """Number, picture, words."""
     words_x = _NUMBER_PT + _PICTURE_PT + _GAP_PT
     text_height, heading = paragraph(fraction_text(said), _WORDS_PT, _NUMBER)
-    words: list[Mark] = [*moved(heading, words_x, 0.0)]
+    texts: list[Mark] = [*moved(heading, words_x, 0.0)]
     for line_of in told:
         more, body = paragraph(fraction_text(line_of), _WORDS_PT, _BODY)
-        words += moved(body, words_x, text_height)
+        texts += moved(body, words_x, text_height)
         text_height += more
-    picture = Figure(f"{said}: {'; '.join(told)}.", moved(marks, _NUMBER_PT, 2.0))
+    picture = Figure(words("cloth-picture", what=said, pieces="; ".join(told)), moved(marks, _NUMBER_PT, 2.0))
     number_marks = line(str(number), 0.0, _NUMBER.baseline_pt, _NUMBER)
-    return Slice(max(height_pt + 4.0, text_height), (*number_marks, picture, *words), before_pt=2 * STEP_PT)
+    return Slice(max(height_pt + 4.0, text_height), (*number_marks, picture, *texts), before_pt=2 * STEP_PT)
 
 
 def _ground(width: Fraction, height: Fraction, cutter: Cutter) -> Path:
@@ -134,7 +145,7 @@ def _piece(piece: PlacedPiece, cutter: Cutter) -> Iterator[Mark]:
     label = cutter.label_of(piece.key)
     if not label or height < _LEAST_HEIGHT_PT or width < width_of(label, _LABEL) + 3:
         return
-    size = _size_in(piece, cutter.unit)
+    size = _size_in(piece, cutter)
     wide = width_of(f"{label}  {size}", _SIZE) + 8
     words = f"{label} {size}" if width >= wide and height >= _LEAST_HEIGHT_PT + 2 else label
     style = _LABEL if words == label else _SIZE
@@ -144,15 +155,16 @@ def _piece(piece: PlacedPiece, cutter: Cutter) -> Iterator[Mark]:
     yield from line_centred(fitted(words, width, style), middle_x, middle_y, style)
 
 
-def _size_in(piece: PlacedPiece, unit: RulerUnit) -> str:
-    if piece.width == piece.height:
-        return show_length(piece.width, unit)
-    return f"{show_length(piece.width, unit)} × {show_length(piece.height, unit)}"
+def _size_in(piece: PlacedPiece, cutter: Cutter) -> str:
+    sides = (piece.width,) if piece.width == piece.height else (piece.width, piece.height)
+    return " × ".join(show_length(side, cutter.unit, cutter.words) for side in sides)
 
 
 def _say_strip(strip: Strip, cutter: Cutter) -> str:
     said = "; ".join(_say_pieces(strip.sections, cutter, strip.times))
-    return f"{many(strip.times, 'strip')} {plain_length(strip.height, cutter.unit)} {cutter.unit} wide: {said}"
+    words = cutter.words
+    height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
+    return words("cloth-strips-of", strips=strips, height=height, pieces=said)
 
 
 def _say_pieces(sections: Sequence[Section], cutter: Cutter, times: int) -> list[str]:
@@ -165,6 +177,8 @@ def _say_pieces(sections: Sequence[Section], cutter: Cutter, times: int) -> list
             counts[key] = counts.get(key, 0) + times
     told = []
     for (label, short, long), count in counts.items():
-        size = plain_length(short, cutter.unit) if short == long else plain_extent((short, long), cutter.unit)
-        told.append(f"{count} {label}, {size} {cutter.unit}" if label else f"{count} of {size} {cutter.unit}")
+        words = cutter.words
+        size = plain_extent((short,) if short == long else (short, long), cutter.unit, words)
+        size = words("length", length=size, unit=cutter.unit)
+        told.append(words("cloth-piece" if label else "cloth-piece-plain", count=count, letter=label, size=size))
     return told

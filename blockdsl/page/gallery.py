@@ -25,8 +25,10 @@ from blockdsl.page.headings import heading
 from blockdsl.page.sheet.sheet import numbered_pages
 from blockdsl.page.single import TALLEST_PT
 from blockdsl.pictures.block import block_picture
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.pictures.words import families_in_order, many, say_family
+from blockdsl.wording.grammar import many
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import Messages, messages, words_of
+from blockdsl.wording.sheet import families_in_order, say_family
 
 _COLUMNS: Final = 5
 _COLUMN_PT: Final = (CONTENT_WIDTH_PT - (_COLUMNS - 1) * GUTTER_PT) / _COLUMNS
@@ -37,12 +39,18 @@ _NAME_LINES: Final = 2
 _MARGIN_PT: Final = 18.0
 
 
+def words_of_all(blocks: Sequence[BlockFacts]) -> Messages:
+    """The messages of a sheet of many blocks: those of the first."""
+    return messages(blocks[0].language) if blocks else messages()
+
+
 def families_of(blocks: Sequence[BlockFacts]) -> list[tuple[str, list[BlockFacts]]]:
     """The blocks by family, in the order of an index of families; within one as they come."""
     found: dict[str, list[BlockFacts]] = {}
     for block in blocks:
         found.setdefault(say_family(block), []).append(block)
-    return [(family, found[family]) for family in families_in_order(found)]
+    words = words_of_all(blocks)
+    return [(family, found[family]) for family in families_in_order(found, words)]
 
 
 def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "letter") -> Document:
@@ -50,9 +58,11 @@ def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "
     sheet = paper_named(paper)
     content = sheet.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
+    words = words_of_all(blocks)
     bodies = run_over_pages(_slices(blocks, title), room)
-    pages = numbered_pages(bodies, title, sheet)
-    return Document(title, pages, subject=f"Contact sheet of {many(len(blocks), 'patchwork block')}")
+    pages = numbered_pages(bodies, title, sheet, words)
+    subject = words("gallery-subject", blocks=many(len(blocks), "patchwork-blocks", words))
+    return Document(title, pages, subject=subject, language=blocks[0].language if blocks else "en-US")
 
 
 def gallery_page(blocks: Sequence[BlockFacts], title: str) -> Page:
@@ -65,7 +75,7 @@ def _slices(blocks: Sequence[BlockFacts], title: str) -> list[Slice]:
     head = Slice(_TITLE.line_pt + STEP_PT, line(name, 0.0, _TITLE.baseline_pt, _TITLE), keep=True)
     slices = [head]
     for family, found in families_of(blocks):
-        slices.append(heading(family, aside=many(len(found), "block")))
+        slices.append(heading(family, aside=many(len(found), "blocks", words_of_all(blocks))))
         slices += _rows(found)
     return slices
 
@@ -92,5 +102,5 @@ def _entry(block: BlockFacts) -> tuple[float, tuple[Mark, ...]]:
     for words in lines:
         marks += line(words, 0.0, y + _NAME.baseline_pt, _NAME)
         y += _NAME.line_pt
-    marks += line(show_extent(block.finished, block.unit), 0.0, y + _QUIET.baseline_pt, _QUIET)
+    marks += line(show_extent(block.finished, block.unit, words_of(block)), 0.0, y + _QUIET.baseline_pt, _QUIET)
     return y + _QUIET.line_pt, tuple(marks)

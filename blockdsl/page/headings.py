@@ -6,6 +6,7 @@ from blockdsl.marks.display_list import Mark
 from blockdsl.marks.prose import Style, fitted, line, line_ending, rule, width_of
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, HEADING_PT, LEAD_PT, QUIET, STEP_PT
 from blockdsl.page.flow import Slice
+from blockdsl.wording.messages import Messages
 
 
 def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> Slice:
@@ -21,7 +22,11 @@ def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> S
     return Slice(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep=True)
 
 
-def continued(text: str) -> Slice:
+def continued(text: str, words: Messages) -> Slice:
     """A section's name as it is said again at the top of a new page."""
     style = Style(LEAD_PT, "bold")
-    return Slice(style.line_pt + 2 * STEP_PT, line(f"{text}, continued", 0.0, style.baseline_pt, style), keep=True)
+    return Slice(
+        style.line_pt + 2 * STEP_PT,
+        line(words("sheet-continued", title=text), 0.0, style.baseline_pt, style),
+        keep=True,
+    )

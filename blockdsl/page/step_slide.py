@@ -8,13 +8,14 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.prose import Style, fitted, line, line_ending, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, TINT, Box
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.steps import StepLook, hand_pictures, look_of, part_marks
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.wording import StepPart, StepText
+from blockdsl.wording.messages import words_of
 
 WIDTH_PT: Final = 960.0
 HEIGHT_PT: Final = 540.0
@@ -61,7 +62,7 @@ def _head(text: StepText) -> tuple[Mark, ...]:
 
 
 def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
-    words = f"step {step.number} of {len(facts.steps)}"
+    words = words_of(facts)("steps-of", number=step.number, count=len(facts.steps))
     baseline = HEIGHT_PT - 14.0
     return (
         *line(fitted(facts.name, WIDTH_PT / 2, _SMALL), _MARGIN_PT, baseline, _SMALL),
@@ -125,7 +126,11 @@ def _lesson(facts: BlockFacts, step: StepFacts, look: StepLook) -> list[Mark]:
         marks.append(rectangle(x, y, width, picture, fill=TINT))
         inner = Box(x + 8.0, y + 8.0, width - 16.0, picture - 16.0)
         if part.picture is not None:
-            marks.append(technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, inner))
+            marks.append(
+                technique_picture(
+                    step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, inner, facts.language
+                )
+            )
         bold = Style(size, "bold", INK)
         marks += line(f"{letter} {part.heading}".strip(), x, y + picture + 6.0 + bold.baseline_pt, bold)
         _, told = part_marks("", part, width, Style(size, "regular", INK))

@@ -9,6 +9,7 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
 from blockdsl.facts.stepfacts import StepFacts, Variant
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import Style, line, line_ending, lines_of, paragraph, rectangle, width_of
 from blockdsl.marks.theme import (
@@ -25,16 +26,17 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.marks.typeset import fraction_text
+from blockdsl.model.language import Language
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
-from blockdsl.page.step_words import TOO_MANY, labels_of, say_apart, say_joined
 from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import Fabrics, fabrics_of
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.pictures.step import apart_picture, arrow, dot, joined_picture, letter_mark, stitches
 from blockdsl.sewing.steps.upright import upright
 from blockdsl.wording import StepPart, StepText, step_texts
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.step_pictures import labels_of, say_apart, say_joined, say_step, say_too_many
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +47,13 @@ class StepLook:
     labels: dict[str, str]
     unit: RulerUnit
     texts: Mapping[int, StepText]
+    words: Messages
+    language: Language
+
+    @property
+    def title(self) -> str:
+        """The heading of the section."""
+        return self.words("sheet-steps")
 
     def text(self, step: StepFacts) -> StepText:
         """The words of a step."""
@@ -54,10 +63,9 @@ class StepLook:
 def look_of(facts: BlockFacts) -> StepLook:
     """The look of a block's steps, and their words."""
     texts = {text.number: text for text in step_texts(facts)}
-    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts)
+    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts, words_of(facts), facts.language)
 
 
-TITLE: Final = "Steps"
 _NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -79,9 +87,10 @@ def step_list(facts: BlockFacts) -> list[Slice]:
         return _remark(facts)
     look = look_of(facts)
     has_dots = any(seam.dots for step in steps for hand in step.hands for stage in hand.stages for seam in stage.seams)
-    slices = [heading(TITLE, aside="sew in this order; pictures show the right side, without seam allowances"), _key()]
+    words = look.words
+    slices = [heading(look.title, aside=words("steps-aside")), _key(words)]
     if has_dots:
-        slices.append(_key_of_dots())
+        slices.append(_key_of_dots(words))
     waiting: list[StepFacts] = []
     for step in steps:
         if any(part.picture is not None for part in look.text(step).parts):
@@ -93,36 +102,37 @@ def step_list(facts: BlockFacts) -> list[Slice]:
     return [*slices, *_cards(waiting, look)]
 
 
-def _key() -> Slice:
+def _key(words: Messages) -> Slice:
     """What the signs in the pictures mean."""
     height = _BODY.line_pt + STEP_PT
     middle = height / 2
     marks: list[Mark] = []
     x = 0.0
-    for words, sign in (
-        ("seam to sew now", stitches((0.0, middle), (24.0, middle))),
-        ("press the seam allowances this way", arrow((4.0, middle), (18.0, middle), 13.0)),
-        ("patch letter, as in the lettered diagram", letter_mark("A", 12.0, middle)),
+    for what, sign in (
+        ("seam", stitches((0.0, middle), (24.0, middle))),
+        ("press", arrow((4.0, middle), (18.0, middle), 13.0)),
+        ("letter", letter_mark("A", 12.0, middle)),
     ):
         marks += moved(sign, x, 0.0)
-        marks += line(words, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
-        x += 30.0 + width_of(words, _BODY) + 5 * STEP_PT
+        said = words(f"steps-key-{what}")
+        marks += line(said, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
+        x += 30.0 + width_of(said, _BODY) + 5 * STEP_PT
     return Slice(height, tuple(marks), keep=True)
 
 
-def _key_of_dots() -> Slice:
+def _key_of_dots(words: Messages) -> Slice:
     """The sign of seams that end short of the edge, where something is set in later."""
     height = _BODY.line_pt + STEP_PT
     middle = height / 2
-    said = "stop one seam allowance from the edge; a piece is set in here later"
+    said = words("steps-key-dot")
     return Slice(height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep=True)
 
 
 def _remark(facts: BlockFacts) -> list[Slice]:
     if facts.sewing is None or facts.sewing.is_told:
         return []
-    height, words = paragraph(TOO_MANY.format(count=len(facts.placed)), CONTENT_WIDTH_PT, _BODY)
-    return [heading(TITLE), Slice(height, words)]
+    height, words = paragraph(say_too_many(facts), CONTENT_WIDTH_PT, _BODY)
+    return [heading(words_of(facts)("sheet-steps")), Slice(height, words)]
 
 
 # --- cards, two beside each other ------------------------------------------------------------------
@@ -133,7 +143,7 @@ def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
     for start in range(0, len(steps), 2):
         if start + 1 == len(steps):
             height, wide = _wide_card(steps[start], look)
-            slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(TITLE),)))
+            slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(look.title, look.words),)))
             break
         marks: list[Mark] = []
         height = 0.0
@@ -141,7 +151,7 @@ def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
             card_height, card = step_card(step, look, span_pt(6))
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
             height = max(height, card_height)
-        slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(TITLE),)))
+        slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(look.title, look.words),)))
     return slices
 
 
@@ -236,11 +246,11 @@ def hand_pictures(step: StepFacts, place: int, look: StepLook, box: Box, size: f
     if not hand.ingredients:
         # Areas of papers are numbered in the order of sewing, in which the picture has them.
         areas = [f"{letter}{place}" for letter in step.sections for place in range(1, len(hand.picture) + 1)]
-        says = f"Step {step.number}: {step.makes}."
+        says = say_step(step, look.labels, look.words)
         return (joined_picture(hand, look.fabrics, inner, says, size, areas)[0],)
     first, second, turned = _halves(hand, inner, _ARROW_ROOM_PT * size)
-    apart, _ = apart_picture(hand, look.fabrics, first, say_apart(step, look.labels), size)
-    joined, _ = joined_picture(hand, look.fabrics, second, say_joined(step), size)
+    apart, _ = apart_picture(hand, look.fabrics, first, say_apart(step, look.labels, look.words), size)
+    joined, _ = joined_picture(hand, look.fabrics, second, say_joined(step, look.labels, look.words), size)
     x, y = (first.right_pt + second.x_pt) / 2, (first.bottom_pt + second.y_pt) / 2
     reach = 6.0 * size
     if turned:
@@ -272,13 +282,14 @@ def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
     bottom, marks = _head(text, CONTENT_WIDTH_PT, 0.0)
     parts = text.lettered
     across = _across(len(parts))
-    slices = [Slice(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(TITLE),))]
+    slices = [
+        Slice(
+            bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(look.title, look.words),)
+        )
+    ]
     return [
         *slices,
-        *(
-            _lesson_row(step, parts[start : start + across], across, look.unit)
-            for start in range(0, len(parts), across)
-        ),
+        *(_lesson_row(step, parts[start : start + across], across, look) for start in range(0, len(parts), across)),
     ]
 
 
@@ -289,25 +300,27 @@ def _across(parts: int) -> int:
     return 4 if parts % 4 == 0 or parts % 3 == 1 else 3
 
 
-def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, unit: RulerUnit) -> Slice:
+def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, look: StepLook) -> Slice:
     width = span_pt(12 // across)
     marks: list[Mark] = []
     height = 0.0
     for place, (letter, part) in enumerate(parts):
-        tall, card = lesson_card(step, part, letter, width, unit)
+        tall, card = lesson_card(step, part, letter, width, look)
         marks += moved(card, place * (width + GUTTER_PT), 0.0)
         height = max(height, tall)
-    return Slice(height, tuple(marks), before_pt=2 * STEP_PT, head=(continued(f"{TITLE}, step {step.number}"),))
+    again = continued(look.words("steps-step-continued", number=step.number), look.words)
+    return Slice(height, tuple(marks), before_pt=2 * STEP_PT, head=(again,))
 
 
 def lesson_card(
-    step: StepFacts, part: StepPart, letter: str, width: float, unit: RulerUnit
+    step: StepFacts, part: StepPart, letter: str, width: float, look: StepLook
 ) -> tuple[float, tuple[Mark, ...]]:
     """One part of a method: its picture (for the right hand where there are two), letter and heading, words."""
     inner = Box(_INNER_PT, _INNER_PT, width - 2 * _INNER_PT, _LESSON_PT - 2 * _INNER_PT)
     marks: list[Mark] = [rectangle(0.0, 0.0, width, _LESSON_PT, fill=TINT)]
     if part.picture is not None:
-        marks.append(technique_picture(step.lesson[part.picture].pictures[0], step.fabrics, unit, inner))
+        scene = step.lesson[part.picture].pictures[0]
+        marks.append(technique_picture(scene, step.fabrics, look.unit, inner, look.language))
     y = _LESSON_PT + STEP_PT
     if letter:
         marks += line(letter, 0.0, y + _BOLD.baseline_pt, Style(BODY_PT, "bold", ACCENT))

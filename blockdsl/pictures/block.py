@@ -14,9 +14,10 @@ from blockdsl.marks.prose import Style, line, line_centred, line_ending, rectang
 from blockdsl.marks.theme import INK, QUIET, RULE, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block_applique import with_appliques
 from blockdsl.pictures.block_letters import MARGIN_PT, letter_patches, written_inside, written_outside
-from blockdsl.pictures.lengths import drafted_length
 from blockdsl.pictures.placing import Placing, fit
-from blockdsl.pictures.words import say_colour_picture, say_grid_picture, say_letter_picture, say_unit_picture
+from blockdsl.wording.lengths import drafted_length
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import say_colour_picture, say_grid_picture, say_letter_picture, say_unit_picture
 
 Fabrics = Mapping[str, FabricFacts]
 
@@ -138,13 +139,13 @@ def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
 
 
 def unit_picture(
-    unit: UnitFacts, fabrics: Fabrics, box: Box, *, unit_of_length: RulerUnit = "in"
+    unit: UnitFacts, fabrics: Fabrics, box: Box, words: Messages, *, unit_of_length: RulerUnit = "in"
 ) -> tuple[Figure, Box]:
     """One unit in colour, as large as the box allows at its top left; and the box it fills."""
     placing, placed = fit(unit.finished, box)
     marks = coloured_patches(unit.picture, fabrics, placing, placed)
     marks.append(_edge(placed, 0.8))
-    return Figure(say_unit_picture(unit, unit_of_length), tuple(marks)), placed
+    return Figure(say_unit_picture(unit, unit_of_length, words), tuple(marks)), placed
 
 
 def grid_lines(facts: BlockFacts) -> tuple[tuple[Exact, ...], tuple[Exact, ...]]:
@@ -197,7 +198,7 @@ def _numbers_above(facts: BlockFacts, widths: Sequence[Exact], xs: Sequence[floa
     """A number over each column; over the first alone when they are all alike and narrow, none where none fits."""
     marks: list[Mark] = []
     for place, width in enumerate(widths):
-        words = drafted_length(width, facts.unit)
+        words = drafted_length(width, facts.unit, words_of(facts))
         fits = width_of(words, _NUMBER) + 2 <= xs[place + 1] - xs[place]
         if fits:
             marks += line_centred(words, (xs[place] + xs[place + 1]) / 2, placed.y_pt - 7, _NUMBER)
@@ -215,6 +216,9 @@ def _numbers_beside(facts: BlockFacts, heights: Sequence[Exact], ys: Sequence[fl
         if place and ys[place + 1] - ys[place] < _NUMBER.size_pt:
             continue
         marks += line_ending(
-            drafted_length(height, facts.unit), placed.x_pt - 4, middle_pt + _NUMBER.capitals_pt / 2, _NUMBER
+            drafted_length(height, facts.unit, words_of(facts)),
+            placed.x_pt - 4,
+            middle_pt + _NUMBER.capitals_pt / 2,
+            _NUMBER,
         )
     return marks

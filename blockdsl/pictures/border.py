@@ -12,6 +12,7 @@ from blockdsl.marks.prose import Style, line, line_centred, rectangle
 from blockdsl.marks.theme import ACCENT, BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, WHITE, Box
 from blockdsl.pictures.placing import Placing
 from blockdsl.pictures.quilt import QuiltPainter
+from blockdsl.wording.messages import Messages, words_of
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
@@ -32,9 +33,10 @@ def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, 
     scale = min(box.width_pt / (width + 2 * (strip + gap)), box.height_pt / (height + 2 * (strip + gap)))
     inner = Box(box.x_pt + (strip + gap) * scale, box.y_pt + (strip + gap) * scale, width * scale, height * scale)
     fabric = next((fabric for fabric in facts.fabrics_used if fabric.name == ring.fabric), None)
+    words = words_of(facts)
     marks: list[Mark] = [
         rectangle(inner.x_pt, inner.y_pt, inner.width_pt, inner.height_pt, fill=TINT, stroke=RULE, stroke_width_pt=0.6),
-        *line_centred("the top so far", inner.x_pt + inner.width_pt / 2, inner.y_pt + inner.height_pt / 2, _QUIET),
+        *line_centred(words("border-top"), inner.x_pt + inner.width_pt / 2, inner.y_pt + inner.height_pt / 2, _QUIET),
     ]
     if ring.unit:
         marks += _units(facts, ring, inner, scale, gap)
@@ -52,7 +54,7 @@ def ring_picture(facts: QuiltFacts, ring: RingFacts, box: Box) -> tuple[Figure, 
         marks += line_centred(number, x, y, _NUMBER)
     total = 2 * (strip + gap)
     filled = Box(box.x_pt, box.y_pt, (width + total) * scale, (height + total) * scale)
-    return Figure(_said(ring), tuple(marks)), filled
+    return Figure(_said(facts, ring), tuple(marks)), filled
 
 
 def _units(facts: QuiltFacts, ring: RingFacts, inner: Box, scale: float, gap: float) -> list[Mark]:
@@ -88,19 +90,15 @@ def _squares(facts: QuiltFacts, ring: RingFacts, inner: Box, strip: float, gap: 
     return [rectangle(x, y, strip, strip, fill=colour, stroke=INK, stroke_width_pt=0.6) for x in xs for y in ys]
 
 
-def mitre_picture(box: Box) -> Figure:
+def mitre_picture(box: Box, words: Messages) -> Figure:
     """A mitred corner in three steps: sewn to the dot, folded on the diagonal and sewn on the line, pressed open."""
     top, wide, step = 40.0, 14.0, box.width_pt / 3
     end, tail = top + wide, top + wide + 8.0
     marks: list[Mark] = []
-    for place, said in enumerate(("(1) sew to the dot", "(2) fold, sew on the line", "(3) trim, press open")):
+    for place, what in enumerate(("dot", "fold", "trim")):
         marks += _mitre_step(place, box.x_pt + place * step, box.y_pt, (top, end, tail))
-        marks += line(said, box.x_pt + place * step, box.y_pt + tail + 9.0, _QUIET)
-    return Figure(
-        "A mitred corner in three steps: both seams end at a dot in the corner; the top is folded on the diagonal and "
-        "the strips are sewn together on the line of the fold; the rest is cut off and the mitre pressed open.",
-        tuple(marks),
-    )
+        marks += line(words(f"miter-{what}"), box.x_pt + place * step, box.y_pt + tail + 9.0, _QUIET)
+    return Figure(words("miter-picture"), tuple(marks))
 
 
 def _mitre_step(place: int, x: float, y: float, sizes: tuple[float, float, float]) -> list[Mark]:
@@ -171,7 +169,8 @@ def _rectangle(left: float, top: float, right: float, bottom: float) -> Contour:
     return ((left, top), (right, top), (right, bottom), (left, bottom))
 
 
-def _said(ring: RingFacts) -> str:
-    order = "left and right first" if ring.sides_first else "top and bottom first"
-    ways = {"mitred": "with mitred corners", "squares": f"with squares at the corners, {order}", "butted": order}
-    return f"The four sides of {ring.word} {ring.number} round the top, {ways[ring.corners]}."
+def _said(facts: QuiltFacts, ring: RingFacts) -> str:
+    way = "sides-first" if ring.sides_first else "ends-first"
+    ways = {"mitred": "mitered", "squares": f"squares-{way}", "butted": way}
+    order = "only" if len(facts.rings) == 1 else "one"
+    return words_of(facts)(f"border-picture-{ways[ring.corners]}", number=ring.number, order=order)

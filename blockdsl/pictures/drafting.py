@@ -8,12 +8,15 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.drafting import DraftFacts, draft
 from blockdsl.geometry import Exact, to_float
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Page, Path
 from blockdsl.marks.prose import Style, line, line_centred, line_ending
 from blockdsl.marks.theme import BODY_PT, INK, QUIET, SMALL_PT, WHITE, Box
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.pictures.block import block_picture
-from blockdsl.pictures.lengths import plain_length
+from blockdsl.wording.grammar import capital
+from blockdsl.wording.lengths import plain_measure
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import family_words
 
 _SIDE_PT: Final = 432.0
 _NUMBERS_PT: Final = 22.0
@@ -28,29 +31,26 @@ _TITLE: Final = Style(BODY_PT, "bold", INK)
 
 def say_squares(block: BlockFacts, drawing: DraftFacts) -> str:
     """What it is drawn on, what the trade calls a block on such a grid, and the designer's own word for its kind."""
-    squares = f"{drawing.across} × {drawing.down} squares"
-    parts = f" of {drawing.across} × {drawing.down} parts" if drawing.across * drawing.down > 1 else ""
-    match drawing.kind:
-        case "squares" if any(patch.curved is not None for patch in block.placed):
-            words = f"drawn on {squares} with a compass"
-        case "squares":
-            words = f"drawn on {squares}"
-        case "eight-point":
-            words = f"drawn on an eight-point grid (√2){parts}"
-        case "sixty degrees":
-            words = f"drawn on a grid of 60° (√3){parts}"
-        case _:
-            words = f"drawn on no even grid that is of use; its own parts are {drawing.across} × {drawing.down}"
-    own = f", listed as {block.family}" if block.family and block.family != drawing.family else ""
-    return f"{words}: {drawing.family}{own}"
+    words = words_of(block)
+    kind = drawing.kind.replace(" ", "-")
+    if kind == "squares" and any(patch.curved is not None for patch in block.placed):
+        kind = "compass"
+    elif kind in ("eight-point", "sixty-degrees") and drawing.across * drawing.down > 1:
+        kind = f"{kind}-parts"
+    family = family_words(drawing.family, words)
+    said = words(f"drafted-{kind}", across=drawing.across, down=drawing.down, family=family)
+    if block.family and block.family != drawing.family:
+        return words("drafted-listed", squares=said, family=block.family)
+    return said
 
 
 def say_cell(block: BlockFacts, cell: Exact | None) -> str:
     """The square's finished and unfinished size in words with plain fractions."""
+    words = words_of(block)
     if cell is None:
-        return "its squares are not all alike"
-    unfinished = plain_length(cell + 2 * block.seam, block.unit)
-    return f"each square {plain_length(cell, block.unit)} {block.unit} finished, {unfinished} {block.unit} unfinished"
+        return words("drafted-uneven")
+    finished, unfinished = (plain_measure(side, block.unit, words) for side in (cell, cell + 2 * block.seam))
+    return words("drafted-cell", finished=finished, unfinished=unfinished)
 
 
 def drafting_page(block: BlockFacts) -> Page:
@@ -63,7 +63,8 @@ def drafting_page(block: BlockFacts) -> Page:
     ys = [placed.y_pt + to_float(y) * scale for y in drawing.ys]
     lines = tuple(((x, placed.y_pt), (x, placed.bottom_pt)) for x in xs)
     lines += tuple(((placed.x_pt, y), (placed.right_pt, y)) for y in ys)
-    words = f"{block.name}, {say_squares(block, drawing)}; {say_cell(block, drawing.cell)}."
+    squares, cell = say_squares(block, drawing), say_cell(block, drawing.cell)
+    words = words_of(block)("drafted-picture", block=block.name, squares=squares, cell=cell)
     marks: tuple[Mark, ...] = (
         *picture.marks,
         # White below ink: the grid is seen on dark cloth and on light.
@@ -75,15 +76,11 @@ def drafting_page(block: BlockFacts) -> Page:
     below = placed.bottom_pt + 18
     told = (
         *line(block.name, placed.x_pt, below, _TITLE),
-        *line(fraction_text(_upper(say_squares(block, drawing))), placed.x_pt, below + _BODY.line_pt, _BODY),
-        *line(fraction_text(_upper(say_cell(block, drawing.cell))), placed.x_pt, below + 2 * _BODY.line_pt, _BODY),
+        *line(fraction_text(capital(squares)), placed.x_pt, below + _BODY.line_pt, _BODY),
+        *line(fraction_text(capital(cell)), placed.x_pt, below + 2 * _BODY.line_pt, _BODY),
     )
     width = max(placed.right_pt, placed.x_pt + _SIDE_PT) + _MARGIN_PT
     return Page(width, placed.bottom_pt + _WORDS_PT + _MARGIN_PT + _BODY.line_pt, (Figure(words, marks), *told))
-
-
-def _upper(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 def _counted(places: Sequence[float], placed: Box, *, across: bool) -> list[Mark]:

@@ -10,6 +10,7 @@ from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, Path
 from blockdsl.marks.prose import Style, line, line_centred, rectangle
 from blockdsl.marks.theme import ACCENT, INK, QUIET, RULE, SMALL_PT, TINT, WHITE, Box
+from blockdsl.wording.messages import Messages
 
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _NUMBER: Final = Style(SMALL_PT, "bold", ACCENT)
@@ -26,7 +27,7 @@ def _seam(*points: tuple[float, float]) -> Path:
     return Path((points,), closed=False, stroke=INK, stroke_width_pt=0.9, dash=_SEAM)
 
 
-def backing_picture(plan: BackingPlan, quilt: Extent, box: Box) -> Figure:
+def backing_picture(plan: BackingPlan, quilt: Extent, box: Box, words: Messages) -> Figure:
     """The back to scale with its seams, the quilt's place on it dotted."""
     width, height = (to_float(side) for side in plan.sewn)
     scale = min(box.width_pt / width, (box.height_pt - 12) / height)
@@ -46,12 +47,12 @@ def backing_picture(plan: BackingPlan, quilt: Extent, box: Box) -> Figure:
     left, top = back.x_pt + (back.width_pt - across) / 2, back.y_pt + (back.height_pt - down) / 2
     edge = rectangle(left, top, across, down, stroke=ACCENT, stroke_width_pt=0.8)
     marks.append(Path(edge.rings, stroke=ACCENT, stroke_width_pt=0.8, dash=(1.0, 2.0)))
-    marks += line("dashed: seams; dotted: the quilt", box.x_pt, back.bottom_pt + 10, _SMALL)
-    seams = {"none": "in one piece", "vertical": "seams up and down", "horizontal": "seams from side to side"}
-    return Figure(f"The back of {plan.widths} widths, {seams[plan.seams]}, with the quilt on it.", tuple(marks))
+    marks += line(words("backing-key"), box.x_pt, back.bottom_pt + 10, _SMALL)
+    key = "backing-picture" if plan.seams == "none" else f"backing-picture-{plan.seams}"
+    return Figure(words(key, widths=plan.widths), tuple(marks))
 
 
-def layers_picture(box: Box, names: tuple[str, str, str]) -> Figure:
+def layers_picture(box: Box, names: tuple[str, str, str], words: Messages) -> Figure:
     """Back, batting and top lying on one another, each a little smaller; `names` are theirs, from the top down."""
     marks: list[Mark] = []
     for place, (name, fill) in enumerate(zip(reversed(names), (_FOLD, WHITE, TINT), strict=True)):
@@ -63,10 +64,11 @@ def layers_picture(box: Box, names: tuple[str, str, str]) -> Figure:
         points = ((left + lean, y), (left + width, y), (left + width - lean, y + 40.0), (left, y + 40.0))
         marks.append(_area(points, fill))
         marks += line_centred(name, left + width / 2, y + 33.0, _SMALL)
-    return Figure(f"Three layers, from the top down: {'; '.join(names)}.", tuple(marks))
+    first, second, third = names
+    return Figure(words("layers-picture", first=first, second=second, third=third), tuple(marks))
 
 
-def join_picture(box: Box) -> Figure:
+def join_picture(box: Box, words: Messages) -> Figure:
     """Two strips across each other at a right angle, the seam from corner to corner, then pressed open."""
     x, y, wide = box.x_pt, box.y_pt + 8.0, 22.0
     under = _area(((x, y), (x + 74.0, y), (x + 74.0, y + wide), (x, y + wide)), TINT)
@@ -78,15 +80,14 @@ def join_picture(box: Box) -> Figure:
     open_right = _area(
         ((right + 44.0, y + 22.0), (right + 78.0, y + 22.0), (right + 78.0, y + 44.0), (right + 22.0, y + 44.0)), _FOLD
     )
-    words = (
-        *line("sew corner to corner", x, y + 82.0, _SMALL),
-        *line("trim, press open", right, y + 60.0, _SMALL),
+    said = (
+        *line(words("join-corner"), x, y + 82.0, _SMALL),
+        *line(words("join-trim-open"), right, y + 60.0, _SMALL),
     )
-    said = "Two ends of binding across each other at a right angle, sewn from corner to corner; then pressed open."
-    return Figure(said, (under, over, seam, open_left, open_right, *words))
+    return Figure(words("join-picture"), (under, over, seam, open_left, open_right, *said))
 
 
-def corner_picture(box: Box) -> Figure:
+def corner_picture(box: Box, words: Messages) -> Figure:
     """The binding turned at a corner in three steps."""
     marks: list[Mark] = []
     size, gap = 42.0, 10.0
@@ -95,11 +96,7 @@ def corner_picture(box: Box) -> Figure:
         marks.append(rectangle(x, y, size, size, fill=TINT, stroke=RULE, stroke_width_pt=0.6))
         marks += _strip_at(place, x, y, size)
         marks += line_centred(f"({place + 1})", x + size / 2, y + size + 10.0, _NUMBER)
-    return Figure(
-        "Three pictures of a corner: the seam stops before the edge; the strip is folded straight up, which makes a "
-        "slanted fold; it is folded straight down, even with the edge, and sewn on.",
-        tuple(marks),
-    )
+    return Figure(words("corner-picture"), tuple(marks))
 
 
 def _strip_at(place: int, x: float, y: float, size: float) -> list[Mark]:
@@ -118,12 +115,11 @@ def _strip_at(place: int, x: float, y: float, size: float) -> list[Mark]:
     return [along, down, _seam((right - 5.0, y), (right - 5.0, y + size))]
 
 
-def sleeve_picture(box: Box) -> Figure:
+def sleeve_picture(box: Box, words: Messages) -> Figure:
     """The sleeve along the upper edge of the back."""
     x, y = box.x_pt, box.y_pt + 4.0
     quilt = rectangle(x, y, box.width_pt, 92.0, fill=TINT, stroke=INK, stroke_width_pt=0.7)
     tube = rectangle(x + 6.0, y + 3.0, box.width_pt - 12.0, 20.0, fill=WHITE, stroke=INK, stroke_width_pt=0.6)
     seam = _seam((x + 6.0, y + 20.0), (x + box.width_pt - 6.0, y + 20.0))
-    words = line_centred("the back of the quilt", x + box.width_pt / 2, y + 58.0, _SMALL)
-    said = "The sleeve along the upper edge of the back, a little shorter than the quilt."
-    return Figure(said, (quilt, tube, seam, *words))
+    said = line_centred(words("sleeve-back"), x + box.width_pt / 2, y + 58.0, _SMALL)
+    return Figure(words("sleeve-picture"), (quilt, tube, seam, *said))

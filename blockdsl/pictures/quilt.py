@@ -24,7 +24,7 @@ from blockdsl.model.quilt import InRow, PlacedBlock, RowKind
 from blockdsl.pictures.block import coloured_patches, fabrics_of, laid_on_block
 from blockdsl.pictures.placing import Placing, fit
 from blockdsl.pictures.prints import Tints, tints_of_blocks
-from blockdsl.pictures.quilt_words import say_quilt_picture, say_rows_picture
+from blockdsl.wording.quilt_words import say_quilt_picture, say_rows_picture
 
 Shift = tuple[float, float]
 _HATCHED_FROM_PT: Final = 30.0

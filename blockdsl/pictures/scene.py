@@ -27,11 +27,12 @@ from blockdsl.marks.display_list import Figure, Mark, PagePoint, Path
 from blockdsl.marks.hatch import LINE_WIDTH_PT, HatchLines, clipped_lines, hatch, hatch_ink
 from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, TINT, WHITE, Box
-from blockdsl.model.language import Language, usual_language
-from blockdsl.pictures.lengths import show_measure
+from blockdsl.model.language import Language
 from blockdsl.pictures.scene_placing import ScenePlacing, set_scene
 from blockdsl.pictures.tools import tools
+from blockdsl.wording.lengths import show_measure
 from blockdsl.wording.lessons import describe_picture
+from blockdsl.wording.messages import Messages, messages
 
 _TOLD: Final = Style(SMALL_PT, "regular", INK)
 _NUMBER: Final = Style(11.0, "bold", INK)
@@ -47,15 +48,15 @@ _ORDER: Final = (Paper, Cloth, Line, Dot, Press, Cutting, Measured, Gap, Words)
 
 
 def technique_picture(
-    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, language: Language | None = None
+    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, language: Language
 ) -> Figure:
     """The scene in the middle of the box, with what it shows for those who cannot see it."""
     setting = set_scene(picture, box)
     marks: list[Mark] = []
     # Cloth lies as it is listed; everything else lies on it.
     for item in sorted(picture.items, key=_layer):
-        marks += _drawn(item, picture, setting, fabrics, unit)
-    return Figure(describe_picture(picture, unit, language or usual_language(unit)), tuple(marks))
+        marks += _drawn(item, picture, setting, fabrics, unit, messages(language))
+    return Figure(describe_picture(picture, unit, language), tuple(marks))
 
 
 def _layer(item: Item) -> int:
@@ -63,7 +64,12 @@ def _layer(item: Item) -> int:
 
 
 def _drawn(
-    item: Item, picture: Picture, setting: ScenePlacing, fabrics: Sequence[FabricFacts], unit: RulerUnit
+    item: Item,
+    picture: Picture,
+    setting: ScenePlacing,
+    fabrics: Sequence[FabricFacts],
+    unit: RulerUnit,
+    words: Messages,
 ) -> tuple[Mark, ...]:
     match item:
         case Cloth():
@@ -78,9 +84,9 @@ def _drawn(
         case Press():
             marks = arrow_marks(setting.place(item.start), setting.place(item.end))
         case Measured():
-            marks = _measured(item, setting, unit)
+            marks = _measured(item, setting, unit, words)
         case Gap():
-            marks = _gap(item, setting, unit)
+            marks = _gap(item, setting, unit, words)
         case Words():
             marks = _number(item, setting, on_cloth=_is_on_cloth(item.place, picture))
         case Cutting():
@@ -146,21 +152,21 @@ def arrow_marks(start: PagePoint, end: PagePoint) -> tuple[Mark, ...]:
     )
 
 
-def _measured(item: Measured, setting: ScenePlacing, unit: RulerUnit) -> tuple[Mark, ...]:
+def _measured(item: Measured, setting: ScenePlacing, unit: RulerUnit, words: Messages) -> tuple[Mark, ...]:
     """A length below a level side or at the left of an upright one, between two ticks."""
     (x0, y0), (x1, y1) = setting.place(item.start), setting.place(item.end)
-    words = show_measure(item.length, unit)
+    said = show_measure(item.length, unit, words)
     if abs(x1 - x0) > abs(y1 - y0):
         low = y0 if y0 > (setting.top_pt + setting.bottom_pt) / 2 else setting.bottom_pt
         y, left, right = low + 5.0, min(x0, x1), max(x0, x1)
         ticks = (((left, y), (right, y)), ((left, y - 2), (left, y + 2)), ((right, y - 2), (right, y + 2)))
-        middle, wide, high = (left + right) / 2, width_of(words, _TOLD) + 3.0, _TOLD.capitals_pt + 3.0
+        middle, wide, high = (left + right) / 2, width_of(said, _TOLD) + 3.0, _TOLD.capitals_pt + 3.0
         ground = rectangle(middle - wide / 2, y + 7.5 - high / 2, wide, high, fill=TINT)
-        told: tuple[Mark, ...] = (ground, *line_centred(words, middle, y + 7.5, _TOLD))
+        told: tuple[Mark, ...] = (ground, *line_centred(said, middle, y + 7.5, _TOLD))
     else:
         x, top, bottom = min(x0, x1) - 5.0, min(y0, y1), max(y0, y1)
         ticks = (((x, top), (x, bottom)), ((x - 2, top), (x + 2, top)), ((x - 2, bottom), (x + 2, bottom)))
-        told = line_ending(words, x - 4.0, (top + bottom) / 2 + _TOLD.capitals_pt / 2, _TOLD)
+        told = line_ending(said, x - 4.0, (top + bottom) / 2 + _TOLD.capitals_pt / 2, _TOLD)
     return (Path(ticks, closed=False, stroke=QUIET, stroke_width_pt=0.5), *told)
 
 
@@ -180,18 +186,18 @@ def _number(item: Words, setting: ScenePlacing, *, on_cloth: bool) -> tuple[Mark
     return (rectangle(x - wide / 2, y - high / 2, wide, high, fill=WHITE), *told)
 
 
-def _gap(item: Gap, setting: ScenePlacing, unit: RulerUnit) -> tuple[Mark, ...]:
+def _gap(item: Gap, setting: ScenePlacing, unit: RulerUnit, words: Messages) -> tuple[Mark, ...]:
     """The short way between two lines, its length on a white ground a little further on."""
     start, end = setting.place(item.start), setting.place(item.end)
     dx, dy = start[0] - end[0], start[1] - end[1]
     length = hypot(dx, dy) or 1.0
-    words = show_measure(item.length, unit)
-    width, height = width_of(words, _TOLD) + 4.0, _TOLD.capitals_pt + 4.0
+    said = show_measure(item.length, unit, words)
+    width, height = width_of(said, _TOLD) + 4.0, _TOLD.capitals_pt + 4.0
     reach = 6.0 + (abs(dx) * width + abs(dy) * height) / (2 * length)
     x, y = start[0] + dx / length * reach, start[1] + dy / length * reach
     return (
         Path(((start, end),), closed=False, stroke=WHITE, stroke_width_pt=3.4),
         Path(((start, end), (start, (x, y))), closed=False, stroke=ACCENT, stroke_width_pt=0.9),
         rectangle(x - width / 2, y - height / 2, width, height, fill=WHITE, stroke=ACCENT, stroke_width_pt=0.4),
-        *line_centred(words, x, y, _TOLD),
+        *line_centred(said, x, y, _TOLD),
     )

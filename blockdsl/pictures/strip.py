@@ -15,8 +15,9 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, Path
 from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, STEP_PT, TINT, WHITE
-from blockdsl.pictures.lengths import show_length
-from blockdsl.pictures.strip_words import say_direction, say_octagon, say_strips
+from blockdsl.wording.lengths import show_length
+from blockdsl.wording.messages import Messages
+from blockdsl.wording.strips import say_direction, say_octagon, say_strips
 
 Spot = tuple[float, float]
 Cutline = tuple[float, float]
@@ -37,25 +38,25 @@ def has_picture(cut: CutFacts) -> bool:
     return slanted or cut.corner is not None
 
 
-def cut_picture(cut: CutFacts, unit: RulerUnit, width_pt: float) -> tuple[float, Figure]:
+def cut_picture(cut: CutFacts, unit: RulerUnit, width_pt: float, words: Messages) -> tuple[float, Figure]:
     """Height and picture of how the pieces of a line are cut, at most so wide, from (0, 0)."""
     if cut.strip is not None:
-        height, marks = _strip(cut.strip, unit, width_pt)
-        words = say_strips(cut, unit)
+        height, marks = _strip(cut.strip, unit, width_pt, words)
+        how = say_strips(cut, unit, words)
     elif cut.corner is not None:
-        height, marks = _octagon(cut, cut.corner, unit)
-        words = f"a {say_octagon(cut, unit)}"
+        height, marks = _octagon(cut, cut.corner, unit, words)
+        how = say_octagon(cut, unit, words)
     else:
-        height, marks = _rectangle(cut, unit)
-        words = say_direction(cut)
-    return height, Figure(f"How {cut.label} is cut: {words}.", tuple(marks))
+        height, marks = _rectangle(cut, unit, words)
+        how = say_direction(cut, words)
+    return height, Figure(words("cut-picture", letter=cut.label, how=how), tuple(marks))
 
 
 # --- a strip -----------------------------------------------------------------------------------------
 
 
-def _strip(strip: StripFacts, unit: RulerUnit, room_pt: float) -> tuple[float, list[Mark]]:
-    left = width_of(show_length(strip.width, unit), _DIMENSION) + 2.5 * STEP_PT
+def _strip(strip: StripFacts, unit: RulerUnit, room_pt: float, words: Messages) -> tuple[float, list[Mark]]:
+    left = width_of(show_length(strip.width, unit, words), _DIMENSION) + 2.5 * STEP_PT
     top = _DIMENSION.line_pt + STEP_PT
     cuts = cut_lines(strip, _MOST_CUTS)
     # Two pieces and a half, or all that there are, must be seen.
@@ -81,8 +82,8 @@ def _strip(strip: StripFacts, unit: RulerUnit, room_pt: float) -> tuple[float, l
         marks += [Path((piece,), stroke=ACCENT, dash=_DASH) for piece in pieces]
     if pieces:
         marks.append(Path((pieces[0],), stroke=INK, stroke_width_pt=1.0))
-    marks += _upright_dimension(show_length(strip.width, unit), left - 1.25 * STEP_PT, top, high)
-    below, more = _along(strip, unit, seen, top, high)
+    marks += _upright_dimension(show_length(strip.width, unit, words), left - 1.25 * STEP_PT, top, high)
+    below, more = _along(strip, unit, seen, top, high, words)
     return top + high + below, marks + more
 
 
@@ -154,7 +155,7 @@ def _toward(one: Spot, other: Spot, by: float) -> Spot:
 
 
 def _along(
-    strip: StripFacts, unit: RulerUnit, lines: list[Cutline], top: float, high: float
+    strip: StripFacts, unit: RulerUnit, lines: list[Cutline], top: float, high: float, words: Messages
 ) -> tuple[float, list[Mark]]:
     """How far apart the first two cuts are, and the angle; and the height that the words below take."""
     below = 0.0
@@ -163,17 +164,15 @@ def _along(
         return below, marks
     (a_top, a_bottom), (b_top, b_bottom) = lines[:2]
     if strip.every is not None and strip.form == "turned":
-        words = show_length(strip.every, unit)
+        said = show_length(strip.every, unit, words)
         if b_top - a_top >= b_bottom - a_bottom:
-            marks += _level_dimension(
-                words, a_top, b_top, top - STEP_PT / 2, top - STEP_PT / 2 - _DIMENSION.line_pt / 2
-            )
+            marks += _level_dimension(said, a_top, b_top, top - STEP_PT / 2, top - STEP_PT / 2 - _DIMENSION.line_pt / 2)
         else:
             y = top + high + STEP_PT / 2
-            marks += _level_dimension(words, a_bottom, b_bottom, y, y + _DIMENSION.line_pt / 2 + 1)
+            marks += _level_dimension(said, a_bottom, b_bottom, y, y + _DIMENSION.line_pt / 2 + 1)
             below = _DIMENSION.line_pt + STEP_PT
     elif strip.every is not None:
-        marks += _square_dimension(show_length(strip.every, unit), lines, top, high)
+        marks += _square_dimension(show_length(strip.every, unit, words), lines, top, high)
     marks += _angle(strip, lines, top, high)
     return below, marks
 
@@ -231,9 +230,9 @@ def _angle(strip: StripFacts, lines: list[Cutline], top: float, high: float) -> 
 # --- a rectangle -------------------------------------------------------------------------------------
 
 
-def _rectangle(cut: CutFacts, unit: RulerUnit) -> tuple[float, list[Mark]]:
+def _rectangle(cut: CutFacts, unit: RulerUnit, words: Messages) -> tuple[float, list[Mark]]:
     short, long = sorted(to_float(side) for side in cut.cut)
-    left = width_of(show_length(max(cut.cut), unit), _DIMENSION) + 2.5 * STEP_PT
+    left = width_of(show_length(max(cut.cut), unit, words), _DIMENSION) + 2.5 * STEP_PT
     scale = _TALL_PT / long
     wide, tall = short * scale, _TALL_PT
     ends = ((left, tall), (left + wide, 0.0)) if cut.slant == "rising" else ((left, 0.0), (left + wide, tall))
@@ -243,9 +242,9 @@ def _rectangle(cut: CutFacts, unit: RulerUnit) -> tuple[float, list[Mark]]:
         Path(((*ends, corner),), fill=TINT),
         rectangle(left, 0.0, wide, tall, stroke=INK),
         Path((ends,), closed=False, stroke=ACCENT, dash=_DASH),
-        *_upright_dimension(show_length(max(cut.cut), unit), left - 1.25 * STEP_PT, 0.0, tall),
+        *_upright_dimension(show_length(max(cut.cut), unit, words), left - 1.25 * STEP_PT, 0.0, tall),
         *_level_dimension(
-            show_length(min(cut.cut), unit), left, left + wide, tall + STEP_PT / 2 + 1, tall + STEP_PT + 4.0
+            show_length(min(cut.cut), unit, words), left, left + wide, tall + STEP_PT / 2 + 1, tall + STEP_PT + 4.0
         ),
     ]
     return tall + _DIMENSION.line_pt + STEP_PT, marks
@@ -254,10 +253,10 @@ def _rectangle(cut: CutFacts, unit: RulerUnit) -> tuple[float, list[Mark]]:
 # --- an octagon ----------------------------------------------------------------------------------------
 
 
-def _octagon(cut: CutFacts, corner: Fraction, unit: RulerUnit) -> tuple[float, list[Mark]]:
+def _octagon(cut: CutFacts, corner: Fraction, unit: RulerUnit, words: Messages) -> tuple[float, list[Mark]]:
     """The square or rectangle, on its shorter side, with its four cuts and how far from a corner they begin."""
     short, long = sorted(to_float(side) for side in cut.cut)
-    left = width_of(show_length(max(cut.cut), unit), _DIMENSION) + 2.5 * STEP_PT
+    left = width_of(show_length(max(cut.cut), unit, words), _DIMENSION) + 2.5 * STEP_PT
     scale = _TALL_PT / long
     wide, tall, off = short * scale, _TALL_PT, to_float(corner) * scale
     right = left + wide
@@ -273,7 +272,7 @@ def _octagon(cut: CutFacts, corner: Fraction, unit: RulerUnit) -> tuple[float, l
         Path((tuple(end for ends in cuts for end in ends),), fill=TINT),
         rectangle(left, 0.0, wide, tall, stroke=INK),
         *(Path((ends,), closed=False, stroke=ACCENT, dash=_DASH) for ends in cuts),
-        *_upright_dimension(show_length(max(cut.cut), unit), left - 1.25 * STEP_PT, 0.0, tall),
-        *_level_dimension(show_length(corner, unit), left, left + off, below, tall + STEP_PT + 4.0),
+        *_upright_dimension(show_length(max(cut.cut), unit, words), left - 1.25 * STEP_PT, 0.0, tall),
+        *_level_dimension(show_length(corner, unit, words), left, left + off, below, tall + STEP_PT + 4.0),
     ]
     return tall + _DIMENSION.line_pt + STEP_PT, marks

@@ -10,7 +10,7 @@ Does not know: pages, pictures, where a sentence is printed.
 """
 
 from blockdsl.wording.document import facts_json
-from blockdsl.wording.messages import LANGUAGES, Messages, messages
+from blockdsl.wording.messages import LANGUAGES, Messages, messages, words_of
 from blockdsl.wording.quilt import quilt_names, quilt_step_texts
 from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steps import step_texts
@@ -28,4 +28,5 @@ __all__ = [
     "quilt_names",
     "quilt_step_texts",
     "step_texts",
+    "words_of",
 ]

@@ -71,7 +71,9 @@ class Care(Pressing):
 
     def _partial(self, partial: Partial) -> Iterator[str]:
         unit = self._block.unit
-        edge = "" if partial.edge_length is None else figure(partial.edge_length + 2 * self._block.seam, unit)
+        edge = (
+            "" if partial.edge_length is None else figure(partial.edge_length + 2 * self._block.seam, unit, self._words)
+        )
         yield self._words(
             "join-place-partial",
             part=self._added(partial.part),

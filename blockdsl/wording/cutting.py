@@ -5,7 +5,7 @@ from __future__ import annotations
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import Exact, sign
-from blockdsl.model.lengths import write_length
+from blockdsl.wording.measures import exact_figure
 from blockdsl.wording.messages import Messages
 
 
@@ -14,7 +14,7 @@ def squaring_sentence(block: BlockFacts, words: Messages) -> str:
     if not any(unit.strip_sets for unit in block.units):
         return ""
     unit = block.unit
-    first, again = (write_length(each[unit], unit) for each in (SQUARED_FIRST, SQUARED_AGAIN))
+    first, again = (exact_figure(each[unit], unit, words) for each in (SQUARED_FIRST, SQUARED_AGAIN))
     return words("squaring-up", first=first, again=again, unit=unit)
 
 

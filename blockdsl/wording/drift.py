@@ -7,11 +7,10 @@ from collections.abc import Sequence
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.drift import DriftFacts
-from blockdsl.geometry import floor_to
-from blockdsl.geometry.fraction import Fraction
-from blockdsl.model.lengths import write_length, write_size
+from blockdsl.geometry import Exact, floor_to
+from blockdsl.model.fabric import RulerUnit
 from blockdsl.wording.grammar import listed
-from blockdsl.wording.measures import length_words
+from blockdsl.wording.measures import exact_figure, length_words
 from blockdsl.wording.messages import Messages
 
 
@@ -22,8 +21,8 @@ def drift_sentences(block: BlockFacts, words: Messages) -> tuple[str, ...]:
         return ()
     unit = block.unit
     marks = Fraction(1, 16) if unit == "in" else Fraction(1, 10)
-    off = words("length", length=write_length(floor_to(drift.off, marks), unit), unit=unit)
-    measure = write_length(block.measure, unit)
+    off = words("length", length=exact_figure(floor_to(drift.off, marks), unit, words), unit=unit)
+    measure = exact_figure(block.measure, unit, words)
     if drift.row:
         real, drawn = (length_words(length, unit, words) for length in (drift.lengths[0], drift.drawn))
         row = _row(drift.row, words)
@@ -49,10 +48,18 @@ def _remedies(block: BlockFacts, drift: DriftFacts, words: Messages) -> list[str
     letters = drift.templates or tuple(dict.fromkeys(patch.label for patch in block.patches))
     found.append(words("use-templates", letters=listed(letters, words), count=len(letters)))
     if drift.sizes:
-        sizes = [write_size(*size, unit) for size in drift.sizes]
+        sizes = [_finished(size, unit, words) for size in drift.sizes]
         either = sizes[0] if len(sizes) == 1 else words("drift-either", first=sizes[0], second=sizes[1])
         found.append(words("use-size", sizes=either))
     if drift.measure is not None:
-        found.append(words("use-finer", measure=write_length(drift.measure, unit), unit=unit))
+        found.append(words("use-finer", measure=exact_figure(drift.measure, unit, words), unit=unit))
     found += [words("use-method", what=what) for what, _ in drift.methods]
     return found
+
+
+def _finished(size: tuple[Exact, Exact], unit: RulerUnit, words: Messages) -> str:
+    """`6 in`, or both sides of a block that is no square."""
+    width, height = (exact_figure(side, unit, words) for side in size)
+    if width == height:
+        return words("length", length=width, unit=unit)
+    return words("size", width=width, height=height, unit=unit)

@@ -65,6 +65,8 @@ class English:
     """English, American and British: they differ in their messages alone."""
 
     decimal = "."
+    endings = "(?:s|es)?"
+    thousands = ","
 
     def listed(self, items: Sequence[str], words: Messages) -> str:
         """`A`, `A and B`, `A, B, and C`, `rows 1 and 3, and A`; without the last comma in British English."""
@@ -79,10 +81,10 @@ class English:
         return plural(name)
 
     def with_article(self, name: str, article: Article, words: Messages) -> str:
-        """With `the`, or with `a` or `an` by the sound of the name."""
-        if article == "the":
-            return words("the", name=name)
-        return an(name) if article == "a" else name
+        """With `the`, `one`, `the other` …, or with `a` or `an` by the sound of the name."""
+        if not article:
+            return name
+        return an(name) if article == "a" else words(article, name=name)
 
 
 GRAMMAR: Final = English()

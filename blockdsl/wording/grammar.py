@@ -8,13 +8,14 @@ for itself: `{ NAME($part, case: "dative") }` in a German file, where an English
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from importlib import import_module
 from typing import TYPE_CHECKING, Final, Literal, Protocol, Self, cast
 
 if TYPE_CHECKING:
     from blockdsl.wording.messages import Argument, Messages
 
-Article = Literal["", "a", "the"]
+Article = Literal["", "a", "the", "one", "other", "another"]
 
 MODULES: Final = {"en-US": "blockdsl.wording.english", "en-GB": "blockdsl.wording.english"}
 """The module of each language; its `GRAMMAR` is the language's own."""
@@ -25,6 +26,10 @@ class Grammar(Protocol):
 
     decimal: str
     """What stands between the whole of a number and its tenths: a point, or a comma."""
+    endings: str
+    """The endings that a word of the trade may have in a text, as a regular expression."""
+    thousands: str
+    """What stands between thousands and hundreds."""
 
     def listed(self, items: Sequence[str], words: Messages) -> str:
         """The items as one list, in which the last is joined by a word."""
@@ -44,57 +49,101 @@ def grammar_of(language: str) -> Grammar:
     return cast("Grammar", import_module(MODULES[language]).GRAMMAR)
 
 
+# --- names in sentences ----------------------------------------------------------------------------
+
+
+class Spoken(Protocol):
+    """What a name in a sentence is made of, to have it again in another case. Equal ones are written alike."""
+
+    def in_case(self, case: str, words: Messages) -> str:
+        """The name as a case has it, with its article."""
+
+    def with_article(self, article: Article) -> Self:
+        """The same with another article."""
+
+
 class Name(str):
     """The name of a thing as an argument of a sentence: as it stands by itself, and how to have it in another case.
 
-    `key` is the message of its noun, empty for a name that no message file has; `article` and `number` say how it is
-    used; `arguments` are those of the noun's message. In English the text is all that is wanted.
+    `spoken` is None for a letter or a name that stays as it is. In English the text is all that is wanted.
     """
 
-    __slots__ = ("arguments", "article", "key", "number")
+    __slots__ = ("spoken",)
 
-    key: str
-    article: Article
-    number: int
-    arguments: tuple[tuple[str, Argument], ...]
+    spoken: Spoken | None
 
-    def __new__(
-        cls,
-        text: str,
-        key: str = "",
-        article: Article = "",
-        number: int = 1,
-        arguments: tuple[tuple[str, Argument], ...] = (),
-    ) -> Self:
-        """The name in `text`, its message and how it is used."""
+    def __new__(cls, text: str, spoken: Spoken | None = None) -> Self:
+        """The name as it is in `text`, and what it is made of."""
         found = super().__new__(cls, text)
-        found.key, found.article, found.number, found.arguments = key, article, number, arguments
+        found.spoken = spoken
         return found
 
     def __eq__(self, other: object) -> bool:
         """Names are alike when they are written alike in every case."""
-        if isinstance(other, Name):
-            return self._whole() == other._whole()
+        if isinstance(other, Name) and self.spoken != other.spoken:
+            return False
         return str.__eq__(self, other) if isinstance(other, str) else NotImplemented
 
+    def __ne__(self, other: object) -> bool:
+        """As `str` has one of its own."""
+        return not self == other
+
     def __hash__(self) -> int:
+        """As that of the text."""
         return str.__hash__(self)
 
-    def _whole(self) -> tuple[object, ...]:
-        return str(self), self.key, self.article, self.number, self.arguments
+
+@dataclass(frozen=True, slots=True)
+class Noun:
+    """A noun that the message files have, so many of it."""
+
+    key: str
+    count: int
+    article: Article
+    arguments: tuple[tuple[str, Argument], ...]
+
+    def in_case(self, case: str, words: Messages) -> str:
+        """The noun as a case has it."""
+        text = words(self.key, count=self.count, article=self.article, case=case, **dict(self.arguments))
+        return words.grammar.with_article(text, self.article, words)
+
+    def with_article(self, article: Article) -> Self:
+        """The same with another article."""
+        return replace(self, article=article)
 
 
 def name_of(key: str, words: Messages, *, count: int = 1, article: Article = "", **arguments: Argument) -> Name:
     """A noun that the message files have, so many of it, with or without its article."""
-    text = words(key, count=count, article=article, case="nominative", **arguments)
-    return Name(words.grammar.with_article(text, article, words), key, article, count, tuple(arguments.items()))
+    noun = Noun(key, count, article, tuple(arguments.items()))
+    return Name(noun.in_case("nominative", words), noun)
 
 
 def name_in_case(name: str, case: str, words: Messages) -> str:
     """A name as a case has it; one that no message file has stays as it is. What `NAME` gives in a message."""
-    if not isinstance(name, Name) or not name.key:
-        return name
-    return words(name.key, count=name.number, article=name.article, case=case, **dict(name.arguments))
+    spoken = name.spoken if isinstance(name, Name) else None
+    return name if spoken is None else spoken.in_case(case, words)
+
+
+def with_article(name: str, article: Article, words: Messages) -> Name:
+    """The name with another article."""
+    spoken = name.spoken if isinstance(name, Name) else None
+    if spoken is None:
+        return Name(words.grammar.with_article(name, article, words))
+    spoken = spoken.with_article(article)
+    return Name(spoken.in_case("nominative", words), spoken)
+
+
+def an(name: str, words: Messages) -> Name:
+    """One of it that was not spoken of before: `a unit`, `an hourglass`."""
+    return with_article(name, "a", words)
+
+
+def the(name: str, words: Messages) -> Name:
+    """That which was spoken of before: `the unit`."""
+    return with_article(name, "the", words)
+
+
+# --- lists and figures -----------------------------------------------------------------------------
 
 
 def listed(items: Sequence[str], words: Messages) -> str:
@@ -107,19 +156,19 @@ def plural(name: str, words: Messages) -> str:
     return words.grammar.plural(name)
 
 
-def an(name: str, words: Messages) -> str:
-    """One of it that was not spoken of before: `a unit`, `an hourglass`."""
-    return Name(words.grammar.with_article(name, "a", words), getattr(name, "key", ""), "a")
-
-
-def the(name: str, words: Messages) -> str:
-    """That which was spoken of before: `the unit`."""
-    return Name(words.grammar.with_article(name, "the", words), getattr(name, "key", ""), "the")
-
-
 def in_figures(figure: str, words: Messages) -> str:
     """A number that has been written with a decimal point, as the language writes it: `7.5`, `7,5`."""
     return figure if words.grammar.decimal == "." else figure.replace(".", words.grammar.decimal)
+
+
+def in_thousands(count: int, words: Messages) -> str:
+    """A count with its thousands apart: `1,250`."""
+    return f"{count:,}".replace(",", words.grammar.thousands)
+
+
+def many(count: int, what: str, words: Messages) -> str:
+    """So many of what is counted on pages, `what` being a message `count-…`: `1 patch`, `4 patches`."""
+    return words(f"count-{what}", count=count, number=in_thousands(count, words))
 
 
 def capital(text: str) -> str:

@@ -131,8 +131,8 @@ class _Writer(Sewing, Care):
         return self._words(
             "join-trim-to",
             each="yes" if self._step.count > 1 else "no",
-            width=figure(trim.sides[0], unit),
-            height=figure(trim.sides[1], unit),
+            width=figure(trim.sides[0], unit, self._words),
+            height=figure(trim.sides[1], unit, self._words),
             unit=unit,
             seam=length_words(self._block.seam, unit, self._words),
             points="yes" if trim.points else "no",
@@ -143,7 +143,7 @@ class _Writer(Sewing, Care):
         if measure.sides is not None:
             said = size_words(measure.sides, unit, self._words)
             if self._is_trimmed:
-                width, height = (figure(side, unit) for side in measure.sides)
+                width, height = (figure(side, unit, self._words) for side in measure.sides)
                 return self._words("size", width=width, height=height, unit=unit)
             if self._is_block and measure.points:
                 beyond = length_words(self._block.seam, unit, self._words)

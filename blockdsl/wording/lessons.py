@@ -131,7 +131,7 @@ def use_words(use: UnitUse, *, named: bool) -> str:
 
 def _cut(cut: CutFacts, use: UnitUse, words: Messages) -> str:
     form = words(f"form-{cut.piece}")
-    sides = " × ".join(figure(side, use.unit) for side in cut.sides)
+    sides = " × ".join(figure(side, use.unit, words) for side in cut.sides)
     return words(
         f"uses-piece-{cut.subcut}",
         count=cut.count,

@@ -9,6 +9,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import ceil_to, floor_to
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.lengths import write_length
+from blockdsl.wording.grammar import in_figures
 from blockdsl.wording.messages import Messages
 
 _SHOWN: Final = {"in": Fraction(1, 16), "cm": Fraction(1, 20)}
@@ -22,9 +23,14 @@ def is_on_ruler(length: Exact, unit: RulerUnit) -> bool:
     return isinstance(length, (int, Fraction)) and Fraction(length) % _SHOWN[unit] == 0
 
 
-def figure(length: Exact, unit: RulerUnit) -> str:
-    """The length alone, `3 1/2`; rounded to the nearest eighth or millimetre where no ruler shows it."""
-    return write_length(rounded(length, unit), unit)
+def figure(length: Exact, unit: RulerUnit, words: Messages) -> str:
+    """The length alone, `3 1/2`, `7,5`; rounded to the nearest eighth or millimetre where no ruler shows it."""
+    return exact_figure(rounded(length, unit), unit, words)
+
+
+def exact_figure(length: Exact, unit: RulerUnit, words: Messages) -> str:
+    """The length alone, as it is: for what is on the ruler, or is drafted rather than cut."""
+    return in_figures(write_length(length, unit), words)
 
 
 def rounded(length: Exact, unit: RulerUnit) -> Exact:
@@ -38,16 +44,16 @@ def rounded(length: Exact, unit: RulerUnit) -> Exact:
 def length_words(length: Exact, unit: RulerUnit, words: Messages) -> str:
     """`3 1/2 in`, `about 6 1/8 in`."""
     key = "length" if is_on_ruler(length, unit) else "length-about"
-    return words(key, length=figure(length, unit), unit=unit)
+    return words(key, length=figure(length, unit, words), unit=unit)
 
 
 def size_words(extent: tuple[Exact, Exact], unit: RulerUnit, words: Messages) -> str:
     """`6 1/2 × 3 1/2 in`, `about 6 1/8 × 6 1/8 in`."""
     key = "size" if all(is_on_ruler(side, unit) for side in extent) else "size-about"
-    return words(key, width=figure(extent[0], unit), height=figure(extent[1], unit), unit=unit)
+    return words(key, width=figure(extent[0], unit, words), height=figure(extent[1], unit, words), unit=unit)
 
 
 def nearest_words(length: float, unit: RulerUnit, words: Messages, *, about: bool) -> str:
     """A length that is told to the nearest eighth or millimetre: how far a point extends, say."""
     nearest = Fraction(round(length / float(_NEAREST[unit]))) * _NEAREST[unit]
-    return words("length-about" if about else "length", length=write_length(nearest, unit), unit=unit)
+    return words("length-about" if about else "length", length=exact_figure(nearest, unit, words), unit=unit)

@@ -9,7 +9,7 @@ import re
 from collections.abc import Mapping
 from functools import lru_cache
 from importlib.resources import files
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Any, Final, Protocol
 
 from fluent.runtime import FluentBundle, FluentResource
 
@@ -111,6 +111,19 @@ def messages(language: str = "en-US") -> Messages:
     Errors: KeyError for a language that is not in LANGUAGES.
     """
     return Messages(language)
+
+
+class Spoken(Protocol):
+    """What is printed in a language: a block, a quilt, a book, a lesson."""
+
+    @property
+    def language(self) -> str:
+        """One of LANGUAGES."""
+
+
+def words_of(facts: Spoken) -> Messages:
+    """The messages that a block, a quilt, a book or a lesson is printed in."""
+    return messages(facts.language)
 
 
 @lru_cache

@@ -143,7 +143,7 @@ def _neighbour(patch: PaperPatch, paper: PaperFacts) -> str:
 
 def section_size(step: StepFacts, block: BlockFacts, words: Messages) -> str:
     """About how wide and how high a section is that is no rectangle, finished."""
-    width, height = (figure(side, block.unit) for side in step.hands[0].extent)
+    width, height = (figure(side, block.unit, words) for side in step.hands[0].extent)
     return words("size-about", width=width, height=height, unit=block.unit)
 
 

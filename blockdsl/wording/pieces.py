@@ -80,6 +80,5 @@ class PieceNames:
 
     def size(self, piece: MethodPiece) -> str:
         """`1 1/2 × 27 1/2 in`."""
-        return self._words(
-            "size", width=figure(piece.cut[0], self._unit), height=figure(piece.cut[-1], self._unit), unit=self._unit
-        )
+        width, height = (figure(piece.cut[place], self._unit, self._words) for place in (0, -1))
+        return self._words("size", width=width, height=height, unit=self._unit)

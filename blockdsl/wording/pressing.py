@@ -11,7 +11,7 @@ from blockdsl.sewing.steps.action import Action, Crease, Lay, Measure, Pin, Pres
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.landmarks import along
 from blockdsl.sewing.steps.plan import direction_of
-from blockdsl.wording.grammar import listed
+from blockdsl.wording.grammar import listed, the
 from blockdsl.wording.stepvoice import StepVoice
 
 _ENOUGH_OUTWARD = 3
@@ -229,7 +229,7 @@ class Pressing(StepVoice):
         return [each for one in self._stages[part - self._many].parts for each in self._inside(one)]
 
     def _plural_side(self, part: int) -> str:
-        return self._words("the", name=self._labels.many(part))
+        return the(self._labels.many(part), self._words)
 
     def _is_patch(self, part: int) -> bool:
         return part < self._many and self._labels.is_patch(part)

@@ -13,8 +13,9 @@ from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, RowKind
 from blockdsl.wording.grammar import an, listed, plural
-from blockdsl.wording.measures import length_words, size_words
+from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages
+from blockdsl.wording.quilt_words import kind_words
 
 _LISTED = 8
 """So many rows are told one by one; more that follow each other by their first and last."""
@@ -50,7 +51,7 @@ class QuiltNames:
 
     def figure(self, length: Exact) -> str:
         """A length to come after `about`."""
-        return self.length(length).removeprefix("about ")
+        return self.words("length", length=figure(length, self.facts.unit, self.words), unit=self.facts.unit)
 
     def size(self, extent: tuple[Exact, Exact]) -> str:
         """`57 × 84 in`."""
@@ -133,12 +134,17 @@ class QuiltNames:
             if piece.role == use and piece.fabric == fabric and sorted(piece.cut) == sorted(cut)
         ]
         if not alike:
-            return use
+            return self._of_block(use)
         rings = [ring for ring in self.facts.rings if ring.number in {self.facts.pieces[each].ring for each in alike}]
         if use in ("border", "border corner"):
             names = listed([self.ring(ring) for ring in rings], self.words)
             return names if use == "border" else f"{self.piece(alike[0], 2)}, {names}"
         return listed(list(dict.fromkeys(self.piece(each, 2) for each in alike)), self.words)
+
+    def _of_block(self, use: str) -> str:
+        """A block, or a part of one: `Harbour Light: beam`."""
+        block, part, unit = use.partition(": ")
+        return f"{kind_words(block, self.words)}{part}{unit}"
 
     def role(self, role: str) -> str:
         """What a fabric is bought for, in one word or two."""

@@ -8,7 +8,8 @@ from itertools import groupby
 from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
 from blockdsl.sewing.steps.directions import ORDER
 from blockdsl.sewing.steps.plan import spreads
-from blockdsl.wording.grammar import an, capital, listed, plural
+from blockdsl.wording.grammar import an, capital, listed
+from blockdsl.wording.labels import rows_in_words
 from blockdsl.wording.measures import length_words, nearest_words
 from blockdsl.wording.stepvoice import StepVoice
 
@@ -198,9 +199,9 @@ class Sewing(StepVoice):
         yield self._words("join-sew-edge", edge=edge)
 
     def _placed(self, part: int) -> str:
-        return (
-            an(self._labels.short(part), self._words) if self._labels.count(part) > 1 else self._labels.by_fabric(part)
-        )
+        if self._labels.count(part) > 1:
+            return an(self._labels.short(part), self._words)
+        return self._labels.by_fabric(part)
 
     def _rows(self, rows: Sequence[Row]) -> Iterator[str]:
         """Parts listed in order."""
@@ -222,11 +223,7 @@ class Sewing(StepVoice):
         for number, row in enumerate(rows, start=1):
             said.setdefault(self._list(row), []).append(str(number))
         for items, numbers in said.items():
-            name = (
-                f"{word} {numbers[0]}"
-                if len(numbers) == 1
-                else f"{plural(word, self._words)} {listed(numbers, self._words)}"
-            )
+            name = rows_in_words(word, numbers, self._words)
             yield self._words("join-row-list", name=capital(name), way=way, list=items)
         meeting = next((row.meeting for row in rows if row.meeting), "")
         yield self._words("join-rows", way=word, tail=self._sides() + self._meeting(meeting))
@@ -250,7 +247,10 @@ class Sewing(StepVoice):
         found = []
         for (name, shows, _), same in groupby(items, key=lambda item: (item[0], item[1], item[2] >= self._many)):
             parts = [part for _, _, part in same]
-            text = name if len(parts) == 1 else f"{len(parts)} {self._labels.many(parts[0])}"
+            text = name
+            if len(parts) > 1:
+                many = self._labels.many(parts[0], len(parts))
+                text = self._words("take-units", count=len(parts), name=many)
             if shows:
                 key = "with-landmark" if len(parts) == 1 else "with-landmark-each"
                 text = self._words(key, part=text, shows=shows)

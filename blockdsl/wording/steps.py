@@ -6,12 +6,13 @@ from dataclasses import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.wording.grammar import capital, plural
+from blockdsl.wording.grammar import capital
 from blockdsl.wording.joining import joining_parts
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.methods import made_by_method, method_parts, way_of
 from blockdsl.wording.papers import paper_parts, section_size, without_papers
+from blockdsl.wording.part_names import PartNames
 from blockdsl.wording.steptext import StepText
 from blockdsl.wording.stepvoice import Told
 
@@ -44,9 +45,7 @@ def _text(
         parts = joining_parts(step, block, words, told)
     if papers := without_papers(step, block, words):
         parts = (*parts[:-1], replace(parts[-1], sentences=(*parts[-1].sentences, papers)))
-    name = (
-        plural(step.makes, words) if step.count > 1 and not step.makes.startswith(("rows ", "columns ")) else step.makes
-    )
+    name = PartNames(words, frozenset(fabric.label for fabric in block.fabrics)).many(step.makes, step.count)
     made = made_by_method(step, words)
     size = words("step-size", size=size_words(step.size, block.unit, words))
     if step.sections and not step.finished:

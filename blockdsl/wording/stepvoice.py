@@ -11,12 +11,12 @@ from blockdsl.geometry import Point
 from blockdsl.sewing.steps.action import Baste, Landmark, Lay, Turn
 from blockdsl.sewing.steps.directions import towards
 from blockdsl.sewing.steps.upright import upright
-from blockdsl.wording.grammar import capital, listed
+from blockdsl.wording.grammar import capital, listed, with_article
 from blockdsl.wording.labels import Labels
 from blockdsl.wording.messages import Messages
 
 MOST_ALONG = 3
-_ORDINALS = ("first", "second", "third", "fourth", "fifth")
+_MOST_ORDINALS = 5
 
 
 @dataclass(slots=True)
@@ -65,8 +65,8 @@ class StepVoice:
             rows = [part for part in stage.parts if part >= self._many]
             if len(rows) > 1:
                 way = "row" if towards(stage.seams[0].over) in ("top", "bottom") else "column"
-                for number, part in zip(_ORDINALS, rows, strict=False):
-                    found[part] = f"{self._words(number)} {way}"
+                for number, part in enumerate(rows[:_MOST_ORDINALS], start=1):
+                    found[part] = self._words(f"joined-{way}", number=number)
         return found
 
     def _pos(self, place: str) -> str:
@@ -99,7 +99,9 @@ class StepVoice:
         alike = len({names[0], *names[1:]}) == 1
         same = len(set(lay.landmarks)) == 1
         if len(lay.parts) == 2 and alike:
-            self._ordinal = {lay.parts[0]: self._words("first"), lay.parts[1]: self._words("second")}
+            self._ordinal = {
+                part: self._words("joined-one", number=place) for place, part in enumerate(lay.parts, start=1)
+            }
         if same:
             kind = "both" if len(lay.parts) == 2 else "all"
             shows = self._shows(lay.landmarks[0], count=2)
@@ -149,8 +151,8 @@ class StepVoice:
         before = self._met.get(name, 0)
         self._met[name] = before + 1
         if not before:
-            return self._words("one", name=name)
-        return self._words("other" if self._labels.count(part) == 2 else "another", name=name)
+            return with_article(name, "one", self._words)
+        return with_article(name, "other" if self._labels.count(part) == 2 else "another", self._words)
 
     def _alike_names(self, one: int, other: int) -> bool:
         return max(one, other) < self._many and self._labels.full(one) == self._labels.full(other)

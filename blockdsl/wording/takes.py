@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import JoinFacts, StepFacts
-from blockdsl.wording.grammar import listed, plural
+from blockdsl.wording.grammar import listed, name_of
 from blockdsl.wording.measures import figure
 from blockdsl.wording.messages import Messages
-
-_PIECES: Final = {"template": "piece"}
+from blockdsl.wording.part_names import PartNames
 
 
 def take_sentence(step: StepFacts, block: BlockFacts, words: Messages) -> str:
@@ -24,10 +21,11 @@ def take_sentence(step: StepFacts, block: BlockFacts, words: Messages) -> str:
 def _piece(join: JoinFacts, labels: dict[str, str], block: BlockFacts, words: Messages) -> str:
     label = labels.get(join.fabric, join.fabric)
     if join.step:
-        return f"the {join.name} (step {join.step})"
+        names = PartNames(words, frozenset(labels.values()))
+        return words("take-from-step", name=names.one(join.name, "the"), step=join.step)
     if not join.piece:
-        return f"{join.count} {join.name} ({label})"
-    noun = _PIECES.get(join.piece, join.piece)
-    size = " × ".join(figure(side, block.unit) for side in join.cut)
-    wide = " wide" if join.piece == "strip" else ""
-    return f"{join.count} {label} {plural(noun, words) if join.count > 1 else noun} {size} {block.unit}{wide}"
+        return words("take-patches", count=join.count, letter=join.name, form="plain", fabric=label)
+    size = " × ".join(figure(side, block.unit, words) for side in join.cut)
+    piece = name_of(f"piece-{join.piece}", words, count=join.count)
+    key = "take-strips" if join.piece == "strip" else "take-pieces"
+    return words(key, count=join.count, fabric=label, piece=piece, size=size, unit=block.unit)

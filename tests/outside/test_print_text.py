@@ -4,8 +4,8 @@ import pypdfium2
 import pytest
 
 from blockdsl.export.pdf import write_pdf
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Document, Page, Text
-from blockdsl.marks.typeset import fraction_text
 
 
 def taken_out(*texts: Text) -> str:

@@ -9,8 +9,9 @@ import uharfbuzz
 from fontTools.ttLib import TTFont
 
 from blockdsl.fonts import CORE_RANGES, core_bytes, font_bytes
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Weight
-from blockdsl.marks.typeset import GlyphRun, cap_height, ellipsis, fraction_text, line_height, measure, shape, wrap
+from blockdsl.marks.typeset import GlyphRun, cap_height, ellipsis, line_height, measure, shape, wrap
 
 WEIGHTS: tuple[Weight, ...] = ("regular", "bold")
 

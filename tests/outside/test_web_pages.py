@@ -63,7 +63,7 @@ def test_every_unit_has_a_box_to_tick_and_says_what_it_should_measure(demo_site:
     """The beam is 6 x 3 in finished; half an inch more on each side before it is joined."""
     page = read_page(demo_site / "harbour-light.html")
     labels = [label.words for label in page.all("label")]
-    assert "should measure 6 1/2 × 3 1/2 in" in labels
+    assert "Should measure 6 1/2 × 3 1/2 in" in labels
     assert all(label.one("input").attributes["type"] == "checkbox" for label in page.all("label"))
 
 

@@ -13,6 +13,7 @@ from blockdsl.export.html.parts import parts_markup
 from blockdsl.export.recognised import PRODUCER
 from blockdsl.fonts import FAMILY
 from blockdsl.marks import theme
+from blockdsl.wording.messages import Messages, messages
 
 _STYLE: Final = "style.css"
 _MAIN: Final = "main"
@@ -46,7 +47,7 @@ def _rules() -> str:
 
 
 def _document(site: WebSite, place: int) -> str:
-    page = site.pages[place]
+    page, say = site.pages[place], messages(site.language)
     title = page.title if place == 0 else f"{page.title} – {site.title}"
     head = element(
         "head",
@@ -59,10 +60,10 @@ def _document(site: WebSite, place: int) -> str:
     )
     body = element(
         "body",
-        element("a", "Skip to the contents of this page", class_="skip", href=f"#{_MAIN}"),
+        element("a", say("site-skip"), class_="skip", href=f"#{_MAIN}"),
         *((_top(site, page),) if place else ()),
         element("main", _title(page), parts_markup(page.parts), id=_MAIN, tabindex="-1"),
-        _turn(site, place),
+        _turn(site, place, say),
     )
     return f"<!DOCTYPE html>\n{element('html', head, body, lang=site.language)}\n"
 
@@ -79,16 +80,16 @@ def _title(page: WebPage) -> str:
     return heading + (element("p", words(page.under), class_="under", dir="auto") if page.under else "")
 
 
-def _turn(site: WebSite, place: int) -> str:
+def _turn(site: WebSite, place: int, say: Messages) -> str:
     """The pages before and after this one; nothing for a site of one page."""
     if len(site.pages) == 1:
         return ""
     links = []
     if place:
-        links.append(_leaf(site.pages[place - 1], "prev", "Before"))
+        links.append(_leaf(site.pages[place - 1], "prev", say("site-before")))
     if place + 1 < len(site.pages):
-        links.append(_leaf(site.pages[place + 1], "next", "Next"))
-    return element("nav", element("ul", *links), class_="turn", aria_label="Pages before and after")
+        links.append(_leaf(site.pages[place + 1], "next", say("site-next")))
+    return element("nav", element("ul", *links), class_="turn", aria_label=say("site-turn"))
 
 
 def _leaf(page: WebPage, rel: str, word: str) -> str:

@@ -12,7 +12,7 @@ from blockdsl.export.html.picture import picture_markup
 
 Runs = Callable[[Words], str]
 
-_SIDE: Final = re.compile(r"(about )?(\d+)?(?: ?(\d+/\d+)|(\.\d+))?")
+_SIDE: Final = re.compile(r"([^\d]* )?(\d+)?(?: ?(\d+/\d+)|([.,]\d+))?")
 
 
 def table_markup(table: Table, runs: Runs) -> str:
@@ -53,7 +53,7 @@ def _row(row: tuple[Cell, ...], columns: tuple[Column, ...], names_rows: int, ru
 def _cell(cell: Cell, runs: Runs) -> str:
     match cell:
         case TickCell():
-            return element("input", type="checkbox", aria_label=f"done: {cell.what}")
+            return element("input", type="checkbox", aria_label=cell.what)
         case SizeCell():
             return " × ".join(map(_side, cell.sides))
         case _:

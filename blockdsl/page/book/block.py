@@ -9,7 +9,6 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 from blockdsl.marks.prose import Style, paragraph
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Paper, span_pt
-from blockdsl.page.bias_words import say_bias
 from blockdsl.page.book.parts import Bodies, flowed, part_title
 from blockdsl.page.book.pictures import book_pictures, other_colourings
 from blockdsl.page.book.words import said
@@ -20,17 +19,14 @@ from blockdsl.page.sheet.size_tables import cutting_tables, size_table
 from blockdsl.page.sheet.size_units import units_at_sizes
 from blockdsl.page.sheet.strips import strip_pictures
 from blockdsl.page.steps import step_list
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.pictures.words import say_sources
+from blockdsl.wording.bias import say_bias
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_sources
 
 _NOTE: Final = Style(LEAD_PT, "regular", INK)
 _REMARK: Final = Style(BODY_PT, "regular", QUIET)
 _SOURCE: Final = Style(SMALL_PT, "regular", QUIET)
-_OTHER_SIZES: Final = "The steps are the same for the other sizes; their measures are listed with the units."
-_TEMPLATES: Final = (
-    "Pieces marked “by template” are cut around full-size templates, which are printed in a file of their own for each "
-    "size: the test square on it must measure 1 in. The sizes listed here are those of the fabric that each one takes."
-)
 
 
 def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, paper: Paper) -> Bodies:
@@ -38,7 +34,7 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
     first = block.sizes[0]
     slices = [part_title(block.name, over), *_notes(first.notes), *_sizes(block.sizes), *book_pictures(first)]
     if any(cut.piece == "template" for facts in block.sizes for cut in facts.cutting):
-        height, marks = paragraph(_TEMPLATES, CONTENT_WIDTH_PT, _REMARK)
+        height, marks = paragraph(words_of(first)("book-templates"), CONTENT_WIDTH_PT, _REMARK)
         slices.append(Slice(height, marks, before_pt=2.5 * STEP_PT))
     for facts in block.sizes:
         slices += before_the_first_cut(facts)
@@ -62,9 +58,9 @@ def _steps(sizes: Sequence[BlockFacts]) -> list[Slice]:
     """The steps once, with the measures of the first size; the tables above have those of the others."""
     slices = step_list(sizes[0])
     if slices and len(sizes) > 1:
-        finished = show_extent(sizes[0].finished, sizes[0].unit)
-        words = f"The measures in the steps are those of the block of {finished}. {_OTHER_SIZES}"
-        height, marks = paragraph(words, CONTENT_WIDTH_PT, _REMARK)
+        words = words_of(sizes[0])
+        told = words("book-other-sizes", size=show_extent(sizes[0].finished, sizes[0].unit, words))
+        height, marks = paragraph(told, CONTENT_WIDTH_PT, _REMARK)
         slices.insert(1, Slice(height + STEP_PT, marks, keep=True))
     return slices
 

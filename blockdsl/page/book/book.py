@@ -12,13 +12,14 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.marks.display_list import Bookmark, Mark, Page, PageLabels, Publication
 from blockdsl.marks.theme import Paper, paper_named
-from blockdsl.page.book import front as book_front
-from blockdsl.page.book import glossary as book_glossary
-from blockdsl.page.book import index as book_index
+from blockdsl.model.language import Language
 from blockdsl.page.book.block import block_pages
 from blockdsl.page.book.chapter import chapter_pages
 from blockdsl.page.book.contents import contents_pages
 from blockdsl.page.book.cover import cover
+from blockdsl.page.book.front import front_pages
+from blockdsl.page.book.glossary import glossary_pages
+from blockdsl.page.book.index import index_pages
 from blockdsl.page.book.lessons import technique_parts
 from blockdsl.page.book.parts import (
     Bodies,
@@ -34,11 +35,12 @@ from blockdsl.page.book.parts import (
 )
 from blockdsl.page.book.quilt import Elsewhere, making_elsewhere, quilt_pages, told_elsewhere
 from blockdsl.page.book.words import read_words
-from blockdsl.pictures.words import say_count
+from blockdsl.wording.glossary import TermUsed, terms_used
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import say_count
 
 CONTENTS: Final = "contents"
 TEST: Final = "test"
-_TEST_TITLE: Final = "Test page"
 _ROMAN: Final = (("x", 10), ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
 
 
@@ -53,7 +55,7 @@ def book_document(book: BookFacts, keeper: PageCache | None = None) -> Publicati
         title=book.name,
         pages=plan.pages(),
         author=book.author,
-        subject=f"Pattern book of {say_count(book)}",
+        subject=words_of(book)("book-subject", count=say_count(book)),
         language=book.language,
         outline=plan.outline(),
         labels=(PageLabels(0, "roman"), PageLabels(plan.ahead, "decimal")),
@@ -65,7 +67,7 @@ class _Plan:
 
     def __init__(self, book: BookFacts, paper: Paper, keeper: PageCache) -> None:
         """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
-        self._book = book
+        self._book, self._words = book, words_of(book)
         self._paper = paper
         self._parts = _body(book, paper, keeper)
         # How many pages a part takes does not depend on the numbers that it tells.
@@ -78,18 +80,19 @@ class _Plan:
             for number, marks in enumerate(bodies, start=first):
                 texts[str(number)] = " ".join(texts_of(marks))
             first += len(bodies)
-        self._add(*self._behind(book_glossary.terms_used(texts)))
-        self.ahead = 1 + len(contents_pages(self._parts, {}, paper))
+        self._add(*self._behind(terms_used(texts, self._words)))
+        self.ahead = 1 + len(contents_pages(self._parts, {}, paper, self._words))
         self._numbers = self._page_numbers()
 
-    def _behind(self, terms: dict[str, str]) -> Sequence[Part]:
+    def _behind(self, terms: Sequence[TermUsed]) -> Sequence[Part]:
         """What ends the book: glossary, index, test page."""
         blocks = [part for part in self._parts if part.pictured]
-        glossary = partial(book_glossary.glossary_pages, terms, self._paper)
-        index = partial(_index, blocks, self._paper)
-        test = partial(_test_page, self._paper)
-        parts = [Part("words", book_glossary.TITLE, 0, glossary)] if terms else []
-        return [*parts, Part("index", book_index.TITLE, 0, index), Part(TEST, _TEST_TITLE, 0, test)]
+        glossary = partial(glossary_pages, terms, self._words, self._paper)
+        index = partial(_index, blocks, self._words, self._paper)
+        test = partial(_test_page, self._paper, self._book.language)
+        parts = [Part("words", self._words("glossary-title"), 0, glossary)] if terms else []
+        ends = Part("index", self._words("book-index"), 0, index), Part(TEST, self._words("book-test-page"), 0, test)
+        return [*parts, *ends]
 
     def _add(self, *parts: Part) -> None:
         self._parts = [*self._parts, *parts]
@@ -107,9 +110,9 @@ class _Plan:
         """Every page in order."""
         book, paper = self._book, self._paper
         yield self._page(cover(book, paper))
-        for number, marks in enumerate(contents_pages(self._parts, self._numbers, paper), start=2):
+        for number, marks in enumerate(contents_pages(self._parts, self._numbers, paper, self._words), start=2):
             top = (page_top(CONTENTS, paper),) if number == 2 else ()
-            yield self._page((*top, *marks, *foot((book.name, "Contents"), roman(number), paper)))
+            yield self._page((*top, *marks, *foot((book.name, self._words("book-contents")), roman(number), paper)))
         chapter, number = "", 0
         for part in self._parts:
             chapter = part.title if part.level == 0 else chapter
@@ -136,7 +139,7 @@ class _Plan:
             Bookmark(f"{part.over}: {part.title}" if part.over else part.title, page, tuple(inner))
             for part, page, inner in found
         )
-        return (Bookmark(self._book.name, 0), Bookmark("Contents", 1), *lines)
+        return (Bookmark(self._book.name, 0), Bookmark(self._words("book-contents"), 1), *lines)
 
 
 def roman(number: int) -> str:
@@ -155,10 +158,13 @@ def roman(number: int) -> str:
 def _body(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
     """What the maker ordered, with what every book has."""
     sizes = [facts for block in book.blocks for facts in block.sizes]
-    opening, chapters = _opening_apart(book.chapters)
-    parts = [_words_part(text, f"opening-{number}", paper, keeper) for number, text in enumerate(opening, start=1)]
-    front = partial(_front, [*sizes, *book.of_quilts], any(book.quilts), paper)
-    parts.append(Part("begin", book_front.TITLE, 0, front))
+    words = words_of(book)
+    opening, chapters = _opening_apart(book)
+    parts = [
+        _words_part(text, f"opening-{number}", words, paper, keeper) for number, text in enumerate(opening, start=1)
+    ]
+    front = partial(_front, [*sizes, *book.of_quilts], words, any(book.quilts), paper)
+    parts.append(Part("begin", words("begin-title"), 0, front))
     numbered = list(enumerate(chapters, start=1))
     elsewhere = making_elsewhere(
         (f"block-{number}-{place}", item)
@@ -167,14 +173,15 @@ def _body(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
         if isinstance(item, BookBlockFacts)
     )
     for number, chapter in numbered:
-        parts += _chapter_parts(chapter, number, elsewhere, paper, keeper)
+        parts += _chapter_parts(chapter, number, words, elsewhere, paper, keeper)
     if book.techniques:
         parts += technique_parts(book, paper, keeper)
     return parts
 
 
-def _opening_apart(chapters: Sequence[ChapterFacts]) -> tuple[list[WordsFacts], list[ChapterFacts]]:
+def _opening_apart(book: BookFacts) -> tuple[list[WordsFacts], list[ChapterFacts]]:
     """Words before the first block and chapter open the book; blocks without a chapter get one called The blocks."""
+    chapters = book.chapters
     if not chapters or chapters[0].title:
         return [], list(chapters)
     items = list(chapters[0].items)
@@ -182,12 +189,12 @@ def _opening_apart(chapters: Sequence[ChapterFacts]) -> tuple[list[WordsFacts], 
     while items and isinstance(items[0], WordsFacts):
         opening.append(items[0])
         items = items[1:]
-    rest = [ChapterFacts("The blocks", tuple(items))] if items else []
+    rest = [ChapterFacts(words_of(book)("book-blocks"), tuple(items))] if items else []
     return opening, [*rest, *chapters[1:]]
 
 
-def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: PageCache) -> Part:
-    title = read_words(text.markdown).title or "To begin with"
+def _words_part(text: WordsFacts, anchor: str, words: Messages, paper: Paper, keeper: PageCache) -> Part:
+    title = read_words(text.markdown).title or words("book-begin")
 
     def draw(pages: PageNumbers) -> Bodies:
         del pages
@@ -198,20 +205,20 @@ def _words_part(text: WordsFacts, anchor: str, paper: Paper, keeper: PageCache) 
 
 
 def _chapter_parts(
-    chapter: ChapterFacts, number: int, elsewhere: Elsewhere, paper: Paper, keeper: PageCache
+    chapter: ChapterFacts, number: int, words: Messages, elsewhere: Elsewhere, paper: Paper, keeper: PageCache
 ) -> list[Part]:
     """The chapter's opening, then its blocks and quilts, each with the words that follow it."""
     opening, items = _items_with_words(chapter)
     parts = []
-    for place, (item, words) in enumerate(items, start=1):
+    for place, (item, texts) in enumerate(items, start=1):
         if isinstance(item, BookBlockFacts):
-            draw = partial(_block, item, tuple(words), chapter.title, paper, keeper)
+            draw = partial(_block, item, tuple(texts), chapter.title, paper, keeper)
             parts.append(Part(f"block-{number}-{place}", item.name, 1, draw, block=item))
         else:
-            draw = partial(_quilt, item, tuple(words), chapter.title, elsewhere, paper, keeper)
+            draw = partial(_quilt, item, tuple(texts), chapter.title, elsewhere, paper, keeper)
             parts.append(Part(f"quilt-{number}-{place}", item.name, 1, draw, quilt=item))
-    over = f"Chapter {number}"
-    draw = partial(_chapter, chapter.title, over, opening, parts, paper)
+    over = words("book-chapter", number=number)
+    draw = partial(_chapter, chapter.title, over, opening, parts, words, paper)
     return [Part(f"chapter-{number}", chapter.title, 0, draw, over), *parts]
 
 
@@ -231,14 +238,20 @@ def _items_with_words(
     return opening, items
 
 
-def _front(sizes: Sequence[BlockFacts], quilts: bool, paper: Paper, pages: PageNumbers) -> Bodies:
-    return book_front.front_pages(sizes, pages, paper, quilts=quilts)
+def _front(sizes: Sequence[BlockFacts], words: Messages, quilts: bool, paper: Paper, pages: PageNumbers) -> Bodies:
+    return front_pages(sizes, words, pages, paper, quilts=quilts)
 
 
 def _chapter(
-    title: str, over: str, words: Sequence[WordsFacts], parts: Sequence[Part], paper: Paper, pages: PageNumbers
+    title: str,
+    over: str,
+    texts: Sequence[WordsFacts],
+    parts: Sequence[Part],
+    words: Messages,
+    paper: Paper,
+    pages: PageNumbers,
 ) -> Bodies:
-    return chapter_pages(title, over, words, parts, pages, paper)
+    return chapter_pages(title, over, texts, parts, words, pages, paper)
 
 
 def _block(
@@ -263,10 +276,10 @@ def _quilt(
     )
 
 
-def _index(parts: Sequence[Part], paper: Paper, pages: PageNumbers) -> Bodies:
-    return book_index.index_pages(parts, pages, paper)
+def _index(parts: Sequence[Part], words: Messages, paper: Paper, pages: PageNumbers) -> Bodies:
+    return index_pages(parts, words, pages, paper)
 
 
-def _test_page(paper: Paper, pages: PageNumbers) -> Bodies:
+def _test_page(paper: Paper, language: Language, pages: PageNumbers) -> Bodies:
     del pages
-    return [check_print_page(paper.name).marks]
+    return [check_print_page(paper.name, language).marks]

@@ -14,6 +14,7 @@ from blockdsl.page.book.pictures import part_picture, say_part
 from blockdsl.page.book.words import said
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
+from blockdsl.wording.messages import Messages
 
 _TITLE_SIZES_PT: Final = (38.0, 30.0, 23.0)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
@@ -24,17 +25,23 @@ _MANY: Final = 3
 
 
 def chapter_pages(
-    title: str, over: str, words: Sequence[WordsFacts], blocks: Sequence[Part], pages: PageNumbers, paper: Paper
+    title: str,
+    over: str,
+    texts: Sequence[WordsFacts],
+    blocks: Sequence[Part],
+    words: Messages,
+    pages: PageNumbers,
+    paper: Paper,
 ) -> Bodies:
     """The opening: a large title, the maker's words, a gallery of the chapter's blocks and quilts."""
     slices = [part_title(title, over, _TITLE_SIZES_PT)]
-    for text in words:
+    for text in texts:
         slices += said(text)
     across = _FEW if len(blocks) <= _FEW else _MANY
     side = span_pt(COLUMNS // across)
     cards = [_card(part, pages, side) for part in blocks if part.pictured]
     if cards:
-        slices.append(heading("In this chapter"))
+        slices.append(heading(words("book-in-this-chapter")))
     for start in range(0, len(cards), across):
         row = cards[start : start + across]
         marks: list[Mark] = []

@@ -35,6 +35,7 @@ from blockdsl.page.book.parts import (
 from blockdsl.page.book.pictures import part_picture, say_part
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued
+from blockdsl.wording.messages import Messages
 
 _CHAPTER: Final = Style(HEADING_PT, "bold", INK)
 _OVER: Final = Style(BODY_PT, "bold", ACCENT)
@@ -45,16 +46,16 @@ _MOST_PICTURES: Final = 60
 _LEFT_PT: Final = span_pt(3) + GUTTER_PT
 
 
-def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
+def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper, words: Messages) -> Bodies:
     """All pages of the contents without their feet; lessons are listed on the page of the techniques instead."""
     parts = [part for part in parts if not part.level or part.pictured]
     pictured = sum(part.pictured for part in parts) <= _MOST_PICTURES
-    slices = [part_title("Contents")]
+    slices = [part_title(words("book-contents"))]
     for place, part in enumerate(parts):
         below = place + 1 < len(parts) and parts[place + 1].level > part.level
         row = _block_row(part, pages, pictured=pictured) if part.level else _row(part, pages)
         before = 3 * STEP_PT if not part.level and place else 0.0
-        slices.append(replace(row, before_pt=before, keep=below, head=(continued("Contents"),)))
+        slices.append(replace(row, before_pt=before, keep=below, head=(continued(words("book-contents"), words),)))
     return flowed(slices, paper)
 
 

@@ -13,7 +13,8 @@ from blockdsl.marks.prose import Style, fitted, line, lines_of, rule
 from blockdsl.marks.theme import BOLD_RULE_PT, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper
 from blockdsl.pictures.block import block_picture
 from blockdsl.pictures.quilt import quilt_picture
-from blockdsl.pictures.words import say_count
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_count
 
 _TITLE_SIZES_PT: Final = (44.0, 34.0, 26.0, 19.0)
 _TITLE_LINES: Final = 3
@@ -34,9 +35,10 @@ def cover(book: BookFacts, paper: Paper) -> tuple[Mark, ...]:
     for place, words in enumerate(lines):
         marks += line(words, box.x_pt - 0.04 * style.size_pt, y + place * pitch, style)
     y += (len(lines) - 1) * pitch + 5 * STEP_PT
-    for words, under in ((book.author, _BY), (f"{say_count(book)} to cut and sew", _UNDER)):
-        if words:
-            marks += line(fitted(words, box.width_pt, under), box.x_pt, y + under.baseline_pt, under)
+    said = words_of(book)("book-to-sew", count=say_count(book))
+    for text, under in ((book.author, _BY), (said, _UNDER)):
+        if text:
+            marks += line(fitted(text, box.width_pt, under), box.x_pt, y + under.baseline_pt, under)
             y += under.line_pt
     y += 8 * STEP_PT
     return (*marks, *_pictures(pictured[:_MOST_PICTURES], Box(box.x_pt, y, box.width_pt, box.bottom_pt - y)))

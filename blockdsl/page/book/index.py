@@ -16,9 +16,9 @@ from blockdsl.page.book.parts import NUMBER_PT, Bodies, PageNumbers, Part, flowe
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.size_tables import say_size
-from blockdsl.pictures.words import families_in_order, many, say_family
-
-TITLE: Final = "Index"
+from blockdsl.wording.grammar import many
+from blockdsl.wording.messages import Messages
+from blockdsl.wording.sheet import families_in_order, say_family
 
 _ENTRY: Final = Style(BODY_PT, "regular", INK)
 _PAGE: Final = Style(BODY_PT, "regular", QUIET)
@@ -27,22 +27,22 @@ _COLUMNS: Final = 3
 _COLUMN_PT: Final = span_pt(4)
 _LARGEST_GROUP: Final = 30
 _CM_IN_AN_INCH: Final = 2.54
-_QUILTS: Final = "Quilts"
 
 Entries = list[tuple[str, str]]
 """Words and the anchor that they lead to; no anchor for a group's name."""
 
 
-def index_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper) -> Bodies:
+def index_pages(parts: Sequence[Part], words: Messages, pages: PageNumbers, paper: Paper) -> Bodies:
     """The four lists, each in three columns read downward; a list with nothing in it is left out."""
-    slices = [part_title(TITLE)]
-    for name, entries in (
-        ("By name", _by_name(parts)),
-        ("By finished size", _by_size(parts)),
-        ("By family", _by_family(parts)),
-        ("By number of patches", _by_patches(parts)),
+    slices = [part_title(words("book-index"))]
+    for by, entries in (
+        ("name", _by_name(parts)),
+        ("size", _by_size(parts)),
+        ("family", _by_family(parts, words)),
+        ("patches", _by_patches(parts, words)),
     ):
-        slices += [heading(name), *_in_columns(entries, pages, name)] if entries else []
+        name = words(f"index-by-{by}")
+        slices += [heading(name), *_in_columns(entries, pages, name, words)] if entries else []
     return flowed(slices, paper)
 
 
@@ -71,23 +71,23 @@ def _area(facts: BlockFacts | QuiltFacts) -> float:
     return round(to_float(facts.finished[0]) * to_float(facts.finished[1]) * scale * scale, 4)
 
 
-def _by_family(parts: Sequence[Part]) -> Entries:
+def _by_family(parts: Sequence[Part], words: Messages) -> Entries:
     """The families of the blocks, then the quilts."""
     groups: dict[str, Entries] = {}
     quilts = [(part.title, part.anchor) for part in parts if part.quilt]
     for part in parts:
         if part.block:
             groups.setdefault(say_family(part.block.sizes[0]), []).append((part.title, part.anchor))
-    families = [(family, groups[family]) for family in families_in_order(groups)]
-    return _grouped([*families, (_QUILTS, quilts)] if quilts else families)
+    families = [(family, groups[family]) for family in families_in_order(groups, words)]
+    return _grouped([*families, (words("book-quilts"), quilts)] if quilts else families)
 
 
-def _by_patches(parts: Sequence[Part]) -> Entries:
+def _by_patches(parts: Sequence[Part], words: Messages) -> Entries:
     groups: dict[int, Entries] = {}
     for part in parts:
         if part.block:
             groups.setdefault(len(part.block.sizes[0].placed), []).append((part.title, part.anchor))
-    return _grouped([(many(count, "patch", "patches"), groups[count]) for count in sorted(groups)])
+    return _grouped([(many(count, "patches", words), groups[count]) for count in sorted(groups)])
 
 
 def _grouped(groups: Sequence[tuple[str, Entries]]) -> Entries:
@@ -96,7 +96,7 @@ def _grouped(groups: Sequence[tuple[str, Entries]]) -> Entries:
     ]
 
 
-def _in_columns(entries: Entries, pages: PageNumbers, name: str) -> list[Slice]:
+def _in_columns(entries: Entries, pages: PageNumbers, name: str, words: Messages) -> list[Slice]:
     """Rows of the page: the entries run down the first column, then the next; a group's name never ends a column."""
     columns = _columns(entries)
     slices = []
@@ -105,7 +105,7 @@ def _in_columns(entries: Entries, pages: PageNumbers, name: str) -> list[Slice]:
         for place, column in enumerate(columns):
             if row < len(column):
                 marks += moved(_entry(*column[row], pages), place * (_COLUMN_PT + GUTTER_PT), 0.0)
-        slices.append(Slice(_GROUP.line_pt + 1, tuple(marks), keep=row == 0, head=(continued(name),)))
+        slices.append(Slice(_GROUP.line_pt + 1, tuple(marks), keep=row == 0, head=(continued(name, words),)))
     return slices
 
 

@@ -31,8 +31,7 @@ from blockdsl.page.book.parts import (
 from blockdsl.page.flow import Slice
 from blockdsl.page.lesson.lesson import technique_bodies
 from blockdsl.wording.lessons import technique_about, technique_title
-
-TITLE: Final = "Techniques"
+from blockdsl.wording.messages import Messages, words_of
 
 _NAME: Final = Style(HEADING_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
@@ -53,7 +52,10 @@ def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Pa
     ]
     if not entries:
         return []
-    return [Part("techniques", TITLE, 0, partial(_list, entries, paper)), *(part for part, _, _ in entries)]
+    return [
+        Part("techniques", words_of(book)("book-techniques"), 0, partial(_list, entries, words_of(book), paper)),
+        *(part for part, _, _ in entries),
+    ]
 
 
 def _teaching(blocks: Sequence[BlockFacts]) -> list[BlockFacts]:
@@ -85,12 +87,14 @@ def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: PageCache, pages: Page
     return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper))
 
 
-def _list(entries: Sequence[tuple[Part, TechniqueFacts, str]], paper: Paper, pages: PageNumbers) -> Bodies:
+def _list(
+    entries: Sequence[tuple[Part, TechniqueFacts, str]], words: Messages, paper: Paper, pages: PageNumbers
+) -> Bodies:
     rows = [
         _entry(part, technique_about(lesson), users, pages.get(part.anchor, "0"), ruled=place > 0)
         for place, (part, lesson, users) in enumerate(entries)
     ]
-    return flowed([part_title(TITLE), *rows], paper)
+    return flowed([part_title(words("book-techniques")), *rows], paper)
 
 
 def _entry(part: Part, about: str, users: str, number: str, *, ruled: bool) -> Slice:

@@ -16,9 +16,9 @@ from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.page.sheet.head import pictures_of
 from blockdsl.page.sheet.size_tables import say_sizes
 from blockdsl.pictures.block import block_picture, fabrics_of, letter_diagram
-from blockdsl.pictures.lengths import show_extent
 from blockdsl.pictures.quilt import quilt_picture
-from blockdsl.pictures.words import say_colourway
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import words_of
 
 _CAPTION: Final = Style(SMALL_PT, "regular", QUIET)
 _NAME: Final = Style(LEAD_PT, "bold", INK)
@@ -48,7 +48,8 @@ def part_picture(part: Part, box: Box) -> tuple[Figure, Box]:
 def say_part(part: Part) -> str:
     """The sizes of a block, the size of a quilt."""
     if part.quilt is not None:
-        return f"quilt, {show_extent(part.quilt.finished, part.quilt.unit)}"
+        words = words_of(part.quilt)
+        return words("book-quilt-size", size=show_extent(part.quilt.finished, part.quilt.unit, words))
     return say_sizes(part.block.sizes) if part.block is not None else ""
 
 
@@ -60,14 +61,14 @@ def book_pictures(facts: BlockFacts) -> list[Slice]:
     """
     ratio = to_float(facts.finished[0]) / to_float(facts.finished[1])
     side = span_pt(_COLOUR_COLUMNS)
-    key_height, key = key_column(facts.fabrics, span_pt(_KEY_COLUMNS))
+    key_height, key = key_column(facts.fabrics, span_pt(_KEY_COLUMNS), words_of(facts))
     if not _TALLEST < ratio < _WIDEST or len(facts.placed) > _MOST_PATCHES or key_height > side:
         return pictures_of(facts)
     colour, placed = block_picture(facts, Box(0.0, 0.0, side, side))
     width = span_pt(_LETTER_COLUMNS)
     letters, filled = letter_diagram(facts, Box(0.0, 0.0, width, side))
     top = filled.bottom_pt + STEP_PT
-    caption = line("Patches by letter", filled.x_pt, top + _CAPTION.baseline_pt, _CAPTION)
+    caption = line(words_of(facts)("sheet-letters"), filled.x_pt, top + _CAPTION.baseline_pt, _CAPTION)
     marks = (
         colour,
         *moved((letters, *caption), side + GUTTER_PT, 0.0),
@@ -81,7 +82,8 @@ def other_colourings(facts: BlockFacts) -> list[Slice]:
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in facts.colourings]
-    title = f"Other {say_colourway(facts.unit)}s"
+    words = words_of(facts)
+    title = words("book-other-colorways")
     slices = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]
@@ -89,7 +91,7 @@ def other_colourings(facts: BlockFacts) -> list[Slice]:
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (span_pt(_KEY_COLUMNS) + GUTTER_PT), 0.0)
         before = (5 if start else 1) * STEP_PT
-        head = (continued(title),)
+        head = (continued(title, words),)
         slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=head))
     return slices
 
@@ -100,7 +102,7 @@ def _card(facts: BlockFacts, colouring: ColouringFacts) -> tuple[float, tuple[Ma
     y = placed.height_pt + 1.5 * STEP_PT
     name = line(fitted(colouring.name, side, _NAME), 0.0, y + _NAME.baseline_pt, _NAME)
     y += _NAME.line_pt + 1.5 * STEP_PT
-    height, key = key_column(_told(facts, colouring), side, 2)
+    height, key = key_column(_told(facts, colouring), side, words_of(facts), 2)
     return y + height, (picture, *name, *moved(key, 0.0, y))
 
 

@@ -21,6 +21,8 @@ from blockdsl.page.quilt.head import quilt_head
 from blockdsl.page.quilt.materials import materials
 from blockdsl.page.quilt.scraps import scraps
 from blockdsl.page.sheet.notes import designer_notes
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.quilt_words import kind_words
 
 Elsewhere = Sequence[tuple[BlockFacts, str]]
 """Blocks at the size at which the book tells their steps, with the anchor of their pages."""
@@ -52,11 +54,11 @@ def quilt_pages(facts: QuiltFacts, words: Sequence[WordsFacts], over: str, told:
     front = [
         part_title(facts.name, over),
         *quilt_head(facts)[1:],
-        *designer_notes(facts.notes),
+        *designer_notes(facts),
         *materials(facts),
         *quilt_cutting(facts),
         *([] if made and is_alone(facts) else blocks_to_make(facts)),
-        *(_reference(facts.kinds[place].name, anchor, page) for place, (anchor, page) in told.items()),
+        *(_reference(facts, place, anchor, page) for place, (anchor, page) in told.items()),
     ]
     together = [*assembly(facts), *scraps(facts), *finishing(facts)]
     for text in words:
@@ -64,13 +66,14 @@ def quilt_pages(facts: QuiltFacts, words: Sequence[WordsFacts], over: str, told:
     return [page for part in [front, *made, together] for page in flowed(part, paper)]
 
 
-def _reference(name: str, anchor: str, page: str) -> Slice:
+def _reference(facts: QuiltFacts, place: int, anchor: str, page: str) -> Slice:
     """Where the cutting of one block and its steps are, with the way there."""
-    words = f"Cutting and sewing one {name}: page"
+    words = words_of(facts)
+    said = words("book-elsewhere", block=kind_words(facts.kinds[place].name, words))
     baseline = STEP_PT + _BODY.baseline_pt
     height = _BODY.line_pt + 2 * STEP_PT
     marks = (
-        *line(words, 0.0, baseline, _BODY),
-        *line(page, width_of(words, _BODY) + STEP_PT, baseline, _PAGE),
+        *line(said, 0.0, baseline, _BODY),
+        *line(page, width_of(said, _BODY) + STEP_PT, baseline, _PAGE),
     )
     return Slice(height, (linked(anchor, CONTENT_WIDTH_PT, height, marks),), before_pt=STEP_PT)

@@ -15,10 +15,11 @@ from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
 from blockdsl.facts.bookfacts import WordsFacts
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import Style, line, lines_of, runs, together, width_of
 from blockdsl.marks.theme import GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, span_pt
-from blockdsl.marks.typeset import fraction_text, wrap
+from blockdsl.marks.typeset import wrap
 from blockdsl.page.book.parts import READING, READING_PT, SIDE_PT, hairline
 from blockdsl.page.flow import Slice
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.prose import Style, line, paragraph
 from blockdsl.marks.theme import (
@@ -22,14 +23,14 @@ from blockdsl.marks.theme import (
     paper_named,
     span_pt,
 )
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice, run_over_pages
 from blockdsl.page.headings import heading
 from blockdsl.page.lesson.sizes import block_uses, common_sizes, size_remark
 from blockdsl.page.lesson.steps import picture_key, step_rows
 from blockdsl.page.sheet.sheet import footer
-from blockdsl.pictures.words import CAUTIONS
 from blockdsl.wording.lessons import section_shown, section_title, take_care, technique_about, technique_title
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import cautions
 
 _PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0, 84.0)
 _TITLE: Final = Style(22.0, "bold", INK)
@@ -52,7 +53,10 @@ def technique_pages(techniques: Sequence[TechniqueFacts], *, paper: str = "lette
             Page(
                 sheet.width_pt,
                 sheet.height_pt,
-                (*marks, *footer(technique_title(technique), number, len(bodies), sheet)),
+                (
+                    *marks,
+                    *footer(technique_title(technique), number, len(bodies), sheet, words_of(technique.sections[0])),
+                ),
             )
             for number, marks in enumerate(bodies, start=1)
         ]
@@ -86,7 +90,11 @@ def _head(technique: TechniqueFacts) -> list[Slice]:
         _TITLE.line_pt + STEP_PT, line(technique_title(technique), -0.8, _TITLE.baseline_pt, _TITLE), keep=True
     )
     height, words = paragraph(technique_about(technique), CONTENT_WIDTH_PT, _LEAD)
-    return [title, Slice(height, words, keep=True), picture_key(technique.sections[0].fabrics)]
+    return [
+        title,
+        Slice(height, words, keep=True),
+        picture_key(technique.sections[0].fabrics, words_of(technique.sections[0])),
+    ]
 
 
 def _on_one_page(section: TechniqueSection, around: tuple[list[Slice], list[Slice]], room: Box) -> list[Slice]:
@@ -113,14 +121,15 @@ def _steps(section: TechniqueSection, picture_pt: float) -> list[Slice]:
 
 def _cautions(technique: TechniqueFacts) -> Slice:
     """The usual cautions in two columns at the end."""
-    half = (len(CAUTIONS) + 1) // 2
+    said = cautions(words_of(technique.sections[0]))
+    half = (len(said) + 1) // 2
     name = Slice(
         _NAME.line_pt + STEP_PT / 2,
         line(take_care(technique), 0.0, _NAME.baseline_pt, _NAME),
     )
     marks: list[Mark] = [*name.marks]
     bottom = 0.0
-    for column, texts in enumerate((CAUTIONS[:half], CAUTIONS[half:])):
+    for column, texts in enumerate((said[:half], said[half:])):
         y = name.height_pt
         for text in texts:
             height, words = paragraph(text, span_pt(6), _SMALL)

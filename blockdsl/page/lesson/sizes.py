@@ -6,17 +6,16 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
-from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import Style, paragraph, rule
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, HAIRLINE_PT, INK, QUIET, SMALL_PT, STEP_PT
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import Cell, Column, lengths_axes, lengths_cell, table_row, words_cell
-from blockdsl.pictures.lengths import show_length
+from blockdsl.wording.lengths import show_length
 from blockdsl.wording.lessons import (
     sizes_aside,
     sizes_remark,
@@ -26,6 +25,7 @@ from blockdsl.wording.lessons import (
     uses_more,
     uses_title,
 )
+from blockdsl.wording.messages import words_of
 
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _BOLD: Final = Style(BODY_PT, "bold", INK)
@@ -46,7 +46,7 @@ def block_uses(section: TechniqueSection) -> list[Slice]:
     slices = [heading(title)]
     for use in section.uses[:_MOST_USES]:
         height, words = paragraph(fraction_text(use_words(use, named=named)), CONTENT_WIDTH_PT, _BODY)
-        slices.append(Slice(height + 1.5 * STEP_PT, words, head=(continued(title),)))
+        slices.append(Slice(height + 1.5 * STEP_PT, words, head=(continued(title, words_of(section)),)))
     left_out = len(section.uses) - _MOST_USES
     if left_out > 0:
         height, words = paragraph(uses_more(left_out, section), CONTENT_WIDTH_PT, _BODY)
@@ -62,9 +62,8 @@ def common_sizes(section: TechniqueSection) -> list[Slice]:
     table = section.table
     if not table.rows:
         return []
-    unit = section.unit
     heads = table_heads(section)
-    rows = [[_shown(lengths, unit) for lengths in (row.finished, *row.cuts, row.unfinished)] for row in table.rows]
+    rows = [[_shown(lengths, section) for lengths in (row.finished, *row.cuts, row.unfinished)] for row in table.rows]
     width = CONTENT_WIDTH_PT / len(heads)
     columns = [Column(head, width) for head in heads]
     title = sizes_title(section)
@@ -77,12 +76,12 @@ def common_sizes(section: TechniqueSection) -> list[Slice]:
             cells.append(lengths_cell(lengths, axes[place], _BOLD if place == 0 else _BODY))
         row_slice = table_row(columns, cells, ruled=number > 0)
         bound = len(rows) <= _MOST_BOUND and number < len(rows) - 1
-        slices.append(replace(row_slice, keep=bound, head=(continued(title), head)))
+        slices.append(replace(row_slice, keep=bound, head=(continued(title, words_of(section)), head)))
     return slices
 
 
-def _shown(lengths: Sequence[Exact], unit: RulerUnit) -> list[str]:
-    return [show_length(length, unit) for length in lengths]
+def _shown(lengths: Sequence[Exact], section: TechniqueSection) -> list[str]:
+    return [show_length(length, section.unit, words_of(section)) for length in lengths]
 
 
 def _head(columns: Sequence[Column]) -> Slice:

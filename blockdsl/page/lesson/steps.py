@@ -8,6 +8,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueSection
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import Style, fitted, line, paragraph, rectangle, runs, width_of
 from blockdsl.marks.theme import (
@@ -23,10 +24,10 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice
 from blockdsl.pictures.scene import arrow_marks, cloth_marks, line_marks, technique_picture
 from blockdsl.wording.lessons import step_title, step_words
+from blockdsl.wording.messages import Messages, words_of
 
 _INNER_PT: Final = 5.0
 _TOLD_PT: Final = 7.0
@@ -104,7 +105,7 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
         inner = Box(place * each + _INNER_PT, _INNER_PT + told, each - 2 * _INNER_PT, height)
         marks.append(technique_picture(picture, section.fabrics, section.unit, inner, section.language))
         if picture.hand:
-            hand = f"{picture.hand}-handed"
+            hand = words_of(section)(f"hand-{picture.hand}")
             marks += line(hand, place * each + 2 * STEP_PT, _INNER_PT + SMALL_PT - 2.0, _QUIET)
     y = cards.picture_pt + STEP_PT
     title = fitted(step_title(step, section), width - width_of(f"{number}  ", _NUMBER), _TITLE)
@@ -118,23 +119,23 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
 # --- the key ---------------------------------------------------------------------------------------
 
 
-def picture_key(fabrics: Sequence[FabricFacts]) -> Slice:
+def picture_key(fabrics: Sequence[FabricFacts], words: Messages) -> Slice:
     """What the pictures' signs mean, in one line."""
     height = 18.0
     middle = height / 2
     fabric = max(fabrics, key=lambda each: ("light", "medium", "dark").index(each.value))
     marks: list[Mark] = []
     x = 0.0
-    for words, wrong in (("right side", False), ("wrong side", True)):
+    for side, wrong in (("right-side", False), ("wrong-side", True)):
         ring = ((x, middle - 6), (x + 20, middle - 6), (x + 20, middle + 6), (x, middle + 6))
         marks += cloth_marks(ring, fabric, wrong=wrong)
-        x = _told(marks, words, x + 20, middle)
-    signs: tuple[tuple[str, LineKind], ...] = (("pencil line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
-    for words, kind in signs:
+        x = _told(marks, words(f"sign-{side}"), x + 20, middle)
+    signs: tuple[tuple[str, LineKind], ...] = (("pencil-line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
+    for sign, kind in signs:
         marks += line_marks(kind, (x, middle), (x + 24, middle))
-        x = _told(marks, words, x + 24, middle)
+        x = _told(marks, words(f"sign-{sign}"), x + 24, middle)
     marks += arrow_marks((x, middle), (x + 20, middle))
-    _told(marks, "press this way", x + 20, middle)
+    _told(marks, words("sign-press"), x + 20, middle)
     return Slice(height, tuple(marks), before_pt=2 * STEP_PT)
 
 

@@ -7,6 +7,7 @@ from typing import Final
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import Style, line, paragraph, width_of
 from blockdsl.marks.theme import (
@@ -21,17 +22,16 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.steps import part_marks
 from blockdsl.page.table import Column, grouped, table_head, table_row, tick_cell, words_cell
 from blockdsl.pictures.border import mitre_picture, ring_picture
 from blockdsl.pictures.quilt import rows_picture
-from blockdsl.pictures.quilt_words import say_strips_of_ring
 from blockdsl.wording import StepText, quilt_names, quilt_step_texts
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.quilt_words import say_strips_of_ring
 
-_TITLE: Final = "Assembly"
 _TALLEST_PT: Final = 380.0
 _STEP_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
 _STEP_NAME: Final = Style(LEAD_PT, "bold", INK)
@@ -42,17 +42,12 @@ NUMBER_PT: Final = 18.0
 """Where the words of a step begin, beside its number."""
 _RING_PT: Final = 150.0
 _MITRE_PT: Final = 74.0
-_COLUMNS: Final = (
-    Column("", 18.0),
-    Column("row", 124.0),
-    Column("takes", CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
-    Column("should measure, raw edges", 150.0, gap_pt=0.0),
-)
 
 
 def assembly(facts: QuiltFacts) -> list[Slice]:
     """The picture, the table of rows, and the steps; borders with a picture each."""
-    slices = [heading(_TITLE, aside="lay everything out by the picture before you sew")]
+    words = words_of(facts)
+    slices = [heading(words("assembly-title"), aside=words("assembly-aside"))]
     if len(facts.rows) > 1:
         picture, filled = rows_picture(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, _TALLEST_PT))
         slices.append(Slice(filled.height_pt + 2 * STEP_PT, (picture,)))
@@ -68,13 +63,20 @@ def _rows(facts: QuiltFacts) -> list[Slice]:
     """Rows that are alike share a line."""
     if len(facts.rows) < 2:
         return []
-    head = table_head(_COLUMNS)
+    words = words_of(facts)
+    columns = (
+        Column("", 18.0),
+        Column(words("rows-head-row"), 124.0),
+        Column(words("rows-head-takes"), CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
+        Column(words("rows-head-measure"), 150.0, gap_pt=0.0),
+    )
+    head = table_head(columns)
     lines = list(alike_rows(facts))
     if not lines:
         return []
-    rows = [_row(line, ruled=place > 0) for place, line in enumerate(lines)]
+    rows = [_row(line, columns, ruled=place > 0) for place, line in enumerate(lines)]
     group = Slice(0.0, keep=True)
-    return [head, *grouped(head, group, rows, continued("Rows"))[1:]]
+    return [head, *grouped(head, group, rows, continued(words("rows-title"), words))[1:]]
 
 
 def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
@@ -85,16 +87,16 @@ def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
             yield text.name, names.takes(step.takes), fraction_text(text.parts[-1].measure)
 
 
-def _row(told: tuple[str, str, str], *, ruled: bool) -> Slice:
+def _row(told: tuple[str, str, str], columns: tuple[Column, ...], *, ruled: bool) -> Slice:
     name, members, size = told
-    _, first, second, third = _COLUMNS
+    _, first, second, third = columns
     cells = (
         tick_cell(_BODY),
         words_cell(name, first, _BOLD),
         words_cell(members, second, _BODY),
         words_cell(size, third, _BOLD),
     )
-    return table_row(_COLUMNS, cells, ruled=ruled)
+    return table_row(columns, cells, ruled=ruled)
 
 
 # --- steps ---------------------------------------------------------------------------------------
@@ -143,7 +145,7 @@ def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Slice:
         marks += moved(words, left, y)
         y += height
     if ring is not None and ring.corners == "mitred":
-        marks.append(mitre_picture(Box(left, y + 2 * STEP_PT, room, _MITRE_PT)))
+        marks.append(mitre_picture(Box(left, y + 2 * STEP_PT, room, _MITRE_PT), words_of(facts)))
         y += _MITRE_PT + 3 * STEP_PT
     if ring is not None:
         picture, filled = ring_picture(facts, ring, Box(CONTENT_WIDTH_PT - _RING_PT, 0.0, _RING_PT, _RING_PT))

@@ -23,7 +23,6 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.bias_words import say_bias
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.cutting import cutting_table
@@ -31,9 +30,12 @@ from blockdsl.page.sheet.units import unit_list
 from blockdsl.page.steps import step_list
 from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import block_picture, letter_diagram
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.pictures.quilt_words import title_of
-from blockdsl.pictures.words import many, say_between_marks, say_colourway
+from blockdsl.wording.bias import say_bias
+from blockdsl.wording.grammar import in_thousands, many
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.quilt_words import title_of
+from blockdsl.wording.sheet import say_between_marks
 
 _ACROSS: Final = 3
 _COLUMNS: Final = 4
@@ -43,58 +45,58 @@ _BOLD: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _LETTERS_PT: Final = 150.0
-_ROLES: Final = {"block": "", "half block": "half block", "border unit": "for the border"}
-_ONE_ALONE: Final = (
-    "The last column is the total for the quilt; units made in batches are counted over all of its blocks."
-)
+_ROLES: Final = {"block": "", "half block": "blocks-half", "border unit": "blocks-for-border"}
 
 
 def blocks_to_make(facts: QuiltFacts) -> list[Slice]:
     """The heading and three cards beside each other on each slice."""
     cards = [_card(kind, colouring, count) for kind in facts.kinds for colouring, count in kind.colourings]
-    slices = [heading("Blocks to make", aside="sew one and measure it before you cut for all")]
+    words = words_of(facts)
+    title = words("blocks-title")
+    slices = [heading(title, aside=words("blocks-aside"))]
     for start in range(0, len(cards), _ACROSS):
         group = cards[start : start + _ACROSS]
         marks: list[Mark] = []
         for place, (_, card) in enumerate(group):
             marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
         height = max(height for height, _ in group)
-        head = (continued("Blocks to make"),)
+        head = (continued(title, words),)
         slices.append(Slice(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0, head=head))
     return slices
 
 
 def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tuple[Mark, ...]]:
     """Picture above, words below."""
-    block = kind.block
+    block, words = kind.block, words_of(kind.block)
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), colouring=plan)
     marks: list[Mark] = [picture]
     y = placed.height_pt + 1.5 * STEP_PT
-    for words in lines_of(title_of(kind), span_pt(_COLUMNS), _TITLE):
-        marks += line(words, 0.0, y + _TITLE.baseline_pt, _TITLE)
+    for text in lines_of(title_of(kind, words), span_pt(_COLUMNS), _TITLE):
+        marks += line(text, 0.0, y + _TITLE.baseline_pt, _TITLE)
         y += _TITLE.line_pt
-    marks += line(f"Make {count:,}", 0.0, y + _BOLD.baseline_pt, _BOLD)
+    marks += line(words("units-make", count=in_thousands(count, words)), 0.0, y + _BOLD.baseline_pt, _BOLD)
     y += _BOLD.line_pt
-    for words in _about(kind, colouring):
-        height, quiet = paragraph(words, span_pt(_COLUMNS), _QUIET)
+    for text in _about(kind, colouring):
+        height, quiet = paragraph(text, span_pt(_COLUMNS), _QUIET)
         marks += moved(quiet, 0.0, y)
         y += height
     marks += moved(tick_cell(_BOLD).marks, 0.0, y)
     indent = 3.5 * STEP_PT
-    size = show_extent(block.unfinished, block.unit)
-    height, bold = paragraph(f"should measure {size}", span_pt(_COLUMNS) - indent, _BOLD)
+    measure = words("units-measure", size=show_extent(block.unfinished, block.unit, words))
+    height, bold = paragraph(measure, span_pt(_COLUMNS) - indent, _BOLD)
     marks += moved(bold, indent, y)
     return y + height, tuple(marks)
 
 
 def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
+    block, words = kind.block, words_of(kind.block)
     if colouring:
-        yield f"in the {say_colourway(kind.block.unit)} {colouring}"
+        yield words("blocks-in-colorway", name=colouring)
     if role := _ROLES[kind.role]:
-        yield role
-    block = kind.block
-    yield f"{show_extent(block.finished, block.unit)} finished; {many(len(block.placed), 'patch', 'patches')}"
+        yield words(role)
+    patches = many(len(block.placed), "patches", words)
+    yield words("blocks-about", size=show_extent(block.finished, block.unit, words), patches=patches)
 
 
 def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Slice]]:
@@ -112,10 +114,11 @@ def is_alone(facts: QuiltFacts) -> bool:
 
 
 def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
-    block = kind.block
+    block, words = kind.block, words_of(facts)
+    size, count = show_extent(block.unfinished, block.unit, words), in_thousands(kind.count, words)
     first = heading(
-        f"Blocks to make: {block.name}" if alone else title_of(kind),
-        aside=f"make {kind.count:,}, each {show_extent(block.unfinished, block.unit)} unfinished",
+        words("blocks-title-one", block=block.name) if alone else title_of(kind, words),
+        aside=words("blocks-make-each", count=count, size=size),
     )
     colouring = kind.colourings[0][0] if alone else ""
     table = [*_cutting(block, block_totals(facts, kind)), *_beware(block)]
@@ -128,7 +131,7 @@ def _pictures(block: BlockFacts, colouring: str) -> Slice:
     colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT), colouring=plan)
     x = span_pt(6) + GUTTER_PT
     letters, other = letter_diagram(block, Box(x, 0.0, _LETTERS_PT + 60.0, _LETTERS_PT))
-    caption = line("Patches by letter", x, other.bottom_pt + STEP_PT + _SMALL.baseline_pt, _SMALL)
+    caption = line(words_of(block)("sheet-letters"), x, other.bottom_pt + STEP_PT + _SMALL.baseline_pt, _SMALL)
     height = max(one.height_pt, other.bottom_pt + STEP_PT + _SMALL.line_pt)
     return Slice(height, (colour, letters, *caption), keep=True)
 
@@ -167,6 +170,8 @@ def _cutting(block: BlockFacts, totals: Mapping[int, int]) -> Sequence[Slice]:
     table = cutting_table(block, totals)
     if not table:
         return ()
-    height, marks = paragraph(_ONE_ALONE, span_pt(12), _QUIET)
-    head = replace(heading("Cutting for one block", aside="sizes with seam allowance"), before_pt=4 * STEP_PT)
+    words = words_of(block)
+    height, marks = paragraph(words("blocks-totals"), span_pt(12), _QUIET)
+    title = heading(words("cutting-one"), aside=words(f"cutting-sizes-{block.unit}"))
+    head = replace(title, before_pt=4 * STEP_PT)
     return (head, Slice(height + STEP_PT, marks, keep=True), *table[1:])

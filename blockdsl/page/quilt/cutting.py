@@ -12,10 +12,9 @@ from blockdsl.cutting.quilt_pieces import MEASURED
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltFacts
-from blockdsl.geometry.fraction import Fraction
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import Style, paragraph, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.cloth import cloth_pictures
 from blockdsl.page.flow import Slice, stacked
 from blockdsl.page.headings import continued, heading
@@ -31,9 +30,11 @@ from blockdsl.page.table import (
     tick_cell,
     words_cell,
 )
-from blockdsl.pictures.lengths import plain_length, show_length, show_measure
-from blockdsl.pictures.words import many, piece_words
 from blockdsl.wording import quilt_names
+from blockdsl.wording.grammar import in_thousands, listed, many
+from blockdsl.wording.lengths import plain_extent, plain_measure, show_length, show_measure
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import piece_words
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -41,18 +42,7 @@ _LETTER: Final = Style(BODY_PT, "bold", ACCENT)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _GAP_PT: Final = 3 * STEP_PT
-_TITLE: Final = "Cutting"
-_SUBCUTS: Final = {
-    "none": "",
-    "once": "cut each once corner to corner",
-    "twice": "cut each twice corner to corner",
-}
-_LENGTHWISE: Final = "cut lengthwise"
-_OF_BLOCK: Final = {
-    "strip": "then follow the block instructions",
-    "octagon": "then cut off the corners, following the block instructions",
-    "template": "around its template",
-}
+_OF_BLOCK: Final = ("strip", "octagon", "template")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,8 +63,8 @@ def quilt_cutting(facts: QuiltFacts) -> list[Slice]:
     if told is None:
         return []
     fabrics = {fabric.name: fabric for fabric in facts.fabrics_used}
-    aside = "cut lengthwise pieces first, then the widest strips"
-    slices = [heading(_TITLE, aside=aside)]
+    words = words_of(facts)
+    slices = [heading(words("cutting"), aside=words("quilt-cutting-aside"))]
     for place, cloth in enumerate(told.fabrics):
         section = _fabric(facts, cloth, fabrics[cloth.fabric])
         slices += [replace(section[0], before_pt=4 * STEP_PT if place else 0.0), *section[1:]]
@@ -86,40 +76,38 @@ def cut_lines(facts: QuiltFacts, cloth: FabricClothFacts) -> list[CutLine]:
     return [_line(facts, cloth.fabric, piece, spell(place).lower()) for place, piece in enumerate(cloth.pieces)]
 
 
-HEADERS: Final = ("fabric", "cut", "piece", "size", "then", "for")
-
-
 def quilt_cutting_rows(facts: QuiltFacts) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
     """Headers and rows of all that is cut, for tables in Markdown and CSV; sizes carry their unit."""
-    told = finishing_of(facts)
+    told, words = finishing_of(facts), words_of(facts)
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
     rows: list[tuple[str, ...]] = [
         (
             labels[cloth.fabric],
             str(line.count),
             line.piece,
-            f"{' × '.join(plain_length(side, facts.unit) for side in line.sides)} {facts.unit}",
+            words("length", length=plain_extent(line.sides, facts.unit, words), unit=facts.unit),
             line.then,
             ", ".join(name for name, _ in line.uses),
         )
         for cloth in (told.fabrics if told is not None else ())
         for line in cut_lines(facts, cloth)
     ]
-    return HEADERS, rows
+    heads = ("fabric", "cut", "piece", "size", "then", "for")
+    return tuple(words(f"head-{name}") for name in heads), rows
 
 
 def _line(facts: QuiltFacts, fabric: str, piece: ClothPieceFacts, letter: str) -> CutLine:
-    cut = _cut_of(facts, piece.key)
+    words, cut = words_of(facts), _cut_of(facts, piece.key)
     square = piece.cut[0] == piece.cut[1]
     if cut is None:  # binding and sleeve
-        words = piece_words("square" if square else "strip", piece.count)
-        return CutLine(letter, words, _sides(piece.cut), piece.count, "", _named(facts, piece, fabric))
-    of_block = _OF_BLOCK.get(cut.piece, "") if any(":" in use for use, _ in cut.uses) else ""
-    told = (_LENGTHWISE if cut.lengthwise else "", _SUBCUTS[cut.subcut], of_block)
-    then = ", ".join(words for words in told if words)
+        what = piece_words("square" if square else "strip", piece.count, words)
+        return CutLine(letter, what, _sides(piece.cut), piece.count, "", _named(facts, piece, fabric))
+    of_block = cut.piece if cut.piece in _OF_BLOCK and any(":" in use for use, _ in cut.uses) else ""
+    told = ("lengthwise" if cut.lengthwise else "", "" if cut.subcut == "none" else cut.subcut, of_block)
+    then = ", ".join(words(f"quilt-then-{what}") for what in told if what)
     strips = not square and all(use in MEASURED for use, _ in cut.uses)
-    words = piece_words("strip" if strips else cut.piece, cut.count)
-    return CutLine(letter, words, _sides(piece.cut), piece.count, then, _named(facts, piece, fabric))
+    what = piece_words("strip" if strips else cut.piece, cut.count, words)
+    return CutLine(letter, what, _sides(piece.cut), piece.count, then, _named(facts, piece, fabric))
 
 
 def _named(facts: QuiltFacts, piece: ClothPieceFacts, fabric: str) -> tuple[tuple[str, int], ...]:
@@ -146,16 +134,18 @@ def letters_of(cloth: FabricClothFacts) -> Mapping[str, str]:
 
 def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> list[Slice]:
     lines = cut_lines(facts, cloth)
-    columns, axes = _layout(lines, facts.unit)
+    words = words_of(facts)
+    columns, axes = _layout(lines, facts.unit, words)
     head = table_head(columns)
-    height, again = stacked([continued(_TITLE), head])
-    rows = [_row(line, columns, axes, facts.unit, ruled=place > 0) for place, line in enumerate(lines)]
-    group = fabric_group(fabric, sum(line.count for line in lines))
-    table = grouped(Slice(height, again, keep=True), group, rows, fabric_group(fabric, None))
+    height, again = stacked([continued(words("cutting"), words), head])
+    rows = [_row(line, columns, axes, facts, ruled=place > 0) for place, line in enumerate(lines)]
+    group = fabric_group(fabric, sum(line.count for line in lines), words)
+    table = grouped(Slice(height, again, keep=True), group, rows, fabric_group(fabric, None, words))
     slices = [head, *table]
     slices += [_said(text) for text in say_cloth(facts, cloth)]
     if cloth.plan is not None:
-        named = (continued(f"{_TITLE}: {fabric.label or fabric.name}"),)
+        title = words("quilt-cutting-fabric", fabric=fabric.label or fabric.name)
+        named = (continued(title, words),)
         slices += [replace(row, head=named) for row in cloth_rows(facts, cloth, cloth.plan, fabric)]
     return slices
 
@@ -163,7 +153,7 @@ def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> 
 def cloth_rows(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> list[Slice]:
     """The cloth strip by strip, each piece with its letter."""
     letters = letters_of(cloth)
-    return cloth_pictures(plan, facts.unit, fabric.colour, lambda key: letters.get(key, ""))
+    return cloth_pictures(plan, facts, fabric.colour, lambda key: letters.get(key, ""))
 
 
 def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
@@ -171,22 +161,19 @@ def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
     plan = cloth.plan
     if plan is None:
         return
-    length = show_measure(plan.length, facts.unit)
+    words = words_of(facts)
+    length = show_measure(plan.length, facts.unit, words)
     if cloth.scraps:
-        yield "Its blocks are cut from fat quarters, each block from one print; only the rest is cut by the length."
+        yield words("cloth-from-prints")
     if plan.proved:
-        yield f"Laid out as below, {length} of fabric is needed: the shortest layout for strips cut this way."
+        yield words("cloth-shortest", length=length)
     else:
-        more = show_measure(plan.at_most_longer, facts.unit)
-        yield f"Laid out as below, {length} of fabric is needed: within {more} of the shortest layout."
+        yield words("cloth-within", length=length, more=show_measure(plan.at_most_longer, facts.unit, words))
     letters = letters_of(cloth)
     for each in cloth.joined:
-        said = " and ".join(letters[key] for key in each.keys)
-        width = plain_length(each.cut_width, facts.unit)
-        yield (
-            f"For {said}: sew {many(each.strips, 'strip')} {width} {facts.unit} wide end to end with straight seams, "
-            "press the seams open, and cut them to length."
-        )
+        said = listed([letters[key] for key in each.keys], words)
+        width, strips = plain_measure(each.cut_width, facts.unit, words), many(each.strips, "strips", words)
+        yield words("cloth-joined", count=each.strips, letters=said, strips=strips, width=width)
 
 
 def _said(words: str) -> Slice:
@@ -194,41 +181,48 @@ def _said(words: str) -> Slice:
     return Slice(height, marks, before_pt=1.5 * STEP_PT, keep=True)
 
 
-def _layout(lines: Sequence[CutLine], unit: RulerUnit) -> tuple[list[Column], list[tuple[float, float]]]:
+def _layout(
+    lines: Sequence[CutLine], unit: RulerUnit, words: Messages
+) -> tuple[list[Column], list[tuple[float, float]]]:
     """Narrow columns take what their words need, what it is for the rest."""
-    axes, size_pt = lengths_axes([[show_length(side, unit) for side in line.sides] for line in lines], _BODY)
+    axes, size_pt = lengths_axes([[show_length(side, unit, words) for side in line.sides] for line in lines], _BODY)
 
-    def need(words: Sequence[str], head: str, style: Style) -> float:
-        return max((*(width_of(text, style) for text in words), width_of(head, _SMALL))) + _GAP_PT
+    heads = {name: words(f"head-{name}") for name in ("cut", "piece", "size", "in-the-picture", "then", "for")}
 
-    then = [line.then for line in lines]
+    def need(texts: Sequence[str], head: str, style: Style) -> float:
+        return max((*(width_of(text, style) for text in texts), width_of(head, _SMALL))) + _GAP_PT
+
+    then, counts = [line.then for line in lines], [in_thousands(line.count, words) for line in lines]
     columns = [
         Column("", 4 * STEP_PT),
-        Column("cut", need([f"{line.count:,}" for line in lines], "cut", _NUMBER), "right", _GAP_PT - STEP_PT),
-        Column("piece", need([line.piece for line in lines], "piece", _BODY), gap_pt=_GAP_PT),
-        Column("size", max(size_pt, width_of("size", _SMALL)) + _GAP_PT + STEP_PT, gap_pt=_GAP_PT),
-        Column("in the picture", need([], "in the picture", _LETTER), gap_pt=_GAP_PT),
-        Column("then" if any(then) else "", need(then, "then", _BODY) if any(then) else 0.0, gap_pt=_GAP_PT),
+        Column(heads["cut"], need(counts, heads["cut"], _NUMBER), "right", _GAP_PT - STEP_PT),
+        Column(heads["piece"], need([line.piece for line in lines], heads["piece"], _BODY), gap_pt=_GAP_PT),
+        Column(heads["size"], max(size_pt, width_of(heads["size"], _SMALL)) + _GAP_PT + STEP_PT, gap_pt=_GAP_PT),
+        Column(heads["in-the-picture"], need([], heads["in-the-picture"], _LETTER), gap_pt=_GAP_PT),
+        Column(
+            heads["then"] if any(then) else "", need(then, heads["then"], _BODY) if any(then) else 0.0, gap_pt=_GAP_PT
+        ),
     ]
     rest = CONTENT_WIDTH_PT - sum(column.width_pt for column in columns)
-    return [*columns, Column("for", rest, gap_pt=0.0)], axes
+    return [*columns, Column(heads["for"], rest, gap_pt=0.0)], axes
 
 
 def _row(
     line: CutLine,
     columns: Sequence[Column],
     axes: Sequence[tuple[float, float]],
-    unit: RulerUnit,
+    facts: QuiltFacts,
     *,
     ruled: bool,
 ) -> Slice:
+    words = words_of(facts)
     _, count, piece, _, letter, then, purpose = columns
     uses = ", ".join(f"{name} {number}" if len(line.uses) > 1 else name for name, number in line.uses)
     cells = (
         tick_cell(_BODY),
-        words_cell(f"{line.count:,}", count, _NUMBER),
+        words_cell(in_thousands(line.count, words), count, _NUMBER),
         words_cell(line.piece, piece, _BODY),
-        lengths_cell([show_length(side, unit) for side in line.sides], axes, _BODY),
+        lengths_cell([show_length(side, facts.unit, words) for side in line.sides], axes, _BODY),
         words_cell(line.letter, letter, _LETTER),
         words_cell(line.then, then, _BODY),
         words_cell(uses, purpose, _QUIET),

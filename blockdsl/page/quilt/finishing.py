@@ -23,7 +23,8 @@ from blockdsl.pictures.finishing import (
     layers_picture,
     sleeve_picture,
 )
-from blockdsl.wording import StepPart, StepText, quilt_names
+from blockdsl.wording import StepPart, StepText
+from blockdsl.wording.messages import words_of
 
 _BODY: Final = Style(BODY_PT, "regular", INK)
 PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), 112.0)
@@ -45,7 +46,11 @@ def finishing(facts: QuiltFacts) -> list[Slice]:
     steps = finishing_steps(facts)
     if not steps:
         return []
-    return [heading("Finishing", aside="layer, quilt, bind"), *(each for step in steps for each in _slices(step))]
+    words = words_of(facts)
+    return [
+        heading(words("finishing-title"), aside=words("finishing-aside")),
+        *(each for step in steps for each in _slices(step)),
+    ]
 
 
 def finishing_steps(facts: QuiltFacts) -> list[FinishingStep]:
@@ -68,18 +73,17 @@ def _stretches(lettered: Lettered, pictures: Sequence[Figure]) -> tuple[tuple[Le
 
 def _pictures(facts: QuiltFacts, makes: Makes) -> tuple[Figure, ...]:
     """The small pictures of a step, in order."""
+    words = words_of(facts)
     if makes == "backing" and facts.backing is not None:
-        return (backing_picture(facts.backing.plan, facts.unfinished, PICTURE),)
+        return (backing_picture(facts.backing.plan, facts.unfinished, PICTURE, words),)
     if makes == "layers":
-        words = quilt_names(facts).words
-        return (
-            layers_picture(PICTURE, (words("quilt-top-right"), words("quilt-batting"), words("quilt-backing-wrong"))),
-        )
+        names = (words("quilt-top-right"), words("quilt-batting"), words("quilt-backing-wrong"))
+        return (layers_picture(PICTURE, names, words),)
     if makes == "sleeve":
-        return (sleeve_picture(PICTURE),)
+        return (sleeve_picture(PICTURE, words),)
     if makes == "binding" and facts.binding is not None:
         straight = facts.binding.plan.square is None
-        return (*((join_picture(PICTURE),) if straight else ()), corner_picture(PICTURE))
+        return (*((join_picture(PICTURE, words),) if straight else ()), corner_picture(PICTURE, words))
     return ()
 
 

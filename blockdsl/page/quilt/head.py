@@ -12,12 +12,11 @@ from blockdsl.page.flow import Slice
 from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.page.sheet.head import measures_slice, title_slice
 from blockdsl.pictures.block import block_picture
-from blockdsl.pictures.lengths import show_extent, show_measure
 from blockdsl.pictures.quilt import quilt_picture
-from blockdsl.pictures.quilt_words import say_blocks, say_setting, title_of
-from blockdsl.pictures.words import many, say_colourway
-from blockdsl.wording import quilt_names
-from blockdsl.wording.grammar import capital
+from blockdsl.wording.grammar import capital, in_thousands, many
+from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.quilt_words import say_blocks, say_setting, title_of
 
 _PICTURE_COLUMNS: Final = 8
 _TALLEST_PT: Final = 330.0
@@ -37,16 +36,17 @@ def quilt_head(facts: QuiltFacts) -> list[Slice]:
 
 
 def _measures(facts: QuiltFacts) -> Slice:
-    setting = say_setting(facts)
+    words = words_of(facts)
     whole = sum(count for _, count in facts.blocks)
     halves = sum(count for _, count in facts.half_blocks)
-    more = f"and {many(halves, 'half block')}" if halves else ""
+    more = words("quilt-half-blocks", count=halves) if halves else ""
+    blocks = say_blocks(facts) if len(facts.blocks) < 2 else many(whole, "blocks", words)
     return measures_slice(
         (
-            ("Finished", show_extent(facts.finished, facts.unit), "", 3),
-            ("Set", setting[:1].upper() + setting[1:], "", 3),
-            ("Blocks", say_blocks(facts) if len(facts.blocks) < 2 else many(whole, "block"), more, 4),
-            ("Made of", many(len(facts.fabrics_used), "fabric"), "", 2),
+            (words("sheet-finished"), show_extent(facts.finished, facts.unit, words), "", 3),
+            (words("quilt-set"), capital(say_setting(facts)), "", 3),
+            (words("quilt-blocks"), blocks, more, 4),
+            (words("sheet-made-of"), many(len(facts.fabrics_used), "fabrics", words), "", 2),
         )
     )
 
@@ -56,7 +56,7 @@ def _picture(facts: QuiltFacts) -> Slice:
     picture, placed = quilt_picture(facts, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
     x = placed.width_pt + 2 * GUTTER_PT
     width = CONTENT_WIDTH_PT - x
-    y, key = key_column(facts.fabrics_used, width)
+    y, key = key_column(facts.fabrics_used, width, words_of(facts))
     marks: list[Mark] = [picture, *moved(key, x, 0.0)]
     for part in (_blocks(facts, width), _borders(facts, width)):
         height, drawn = part
@@ -68,21 +68,25 @@ def _picture(facts: QuiltFacts) -> Slice:
 
 def _blocks(facts: QuiltFacts, width: float) -> Drawn:
     """Each block in each of its colourings, small, with how many there are."""
-    return _stacked([_block(kind, *counted, width) for kind in facts.kinds for counted in kind.colourings])
+    return _stacked(
+        [_block(kind, *counted, width, words_of(facts)) for kind in facts.kinds for counted in kind.colourings]
+    )
 
 
-def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float) -> Drawn:
+def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float, words: Messages) -> Drawn:
     block = kind.block
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     picture, placed = block_picture(block, Box(0.0, 0.0, _BLOCK_PT, _BLOCK_PT), colouring=plan)
     left = _BLOCK_PT + 2 * STEP_PT
     marks: list[Mark] = [picture]
     y = 0.0
-    told = [(fitted(title_of(kind), width - left, _NAME), _NAME)]
-    told += [(fitted(f"{say_colourway(block.unit)} {colouring}", width - left, _BODY), _BODY)] if colouring else []
-    told += [(f"Make {count:,}", _BODY), (f"{show_extent(block.finished, block.unit)} finished", _SMALL)]
-    for words, style in told:
-        marks += line(words, left, y + style.baseline_pt, style)
+    told = [(fitted(title_of(kind, words), width - left, _NAME), _NAME)]
+    if colouring:
+        told.append((fitted(words("quilt-colorway", name=colouring), width - left, _BODY), _BODY))
+    size = words("measure-finished", size=show_extent(block.finished, block.unit, words))
+    told += [(words("units-make", count=in_thousands(count, words)), _BODY), (size, _SMALL)]
+    for text, style in told:
+        marks += line(text, left, y + style.baseline_pt, style)
         y += style.line_pt
     return max(placed.height_pt, y), tuple(marks)
 
@@ -92,16 +96,20 @@ def _borders(facts: QuiltFacts, width: float) -> Drawn:
     if not facts.rings:
         return 0.0, ()
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
-    center = capital(quilt_names(facts).words("quilt-center"))
-    told = [f"{center} {show_extent(facts.middle, facts.unit)}", *(_ring(facts, ring, labels) for ring in facts.rings)]
-    return _stacked([paragraph(words, width, _BODY) for words in told])
+    words = words_of(facts)
+    middle = show_extent(facts.middle, facts.unit, words)
+    center = words("quilt-center-measures", center=capital(words("quilt-center")), size=middle)
+    told = [center, *(_ring(facts, ring, labels) for ring in facts.rings)]
+    return _stacked([paragraph(text, width, _BODY) for text in told])
 
 
 def _ring(facts: QuiltFacts, ring: RingFacts, labels: dict[str, str]) -> str:
-    of = labels.get(ring.fabric, ring.fabric) if ring.fabric else f"pieced of {ring.unit}"
+    words = words_of(facts)
+    fabric = labels.get(ring.fabric, ring.fabric) if ring.fabric else words("quilt-ring-pieced", unit=ring.unit or "")
     corners = _CORNERS[ring.corners]
-    more = f", {quilt_names(facts).words(corners)}" if corners else ""
-    return f"{ring.word.capitalize()} {show_measure(ring.width, facts.unit)}, {of}{more}"
+    key = "quilt-ring-measures-corners" if corners else "quilt-ring-measures"
+    name, width = capital(words(f"quilt-ring-only-{ring.word}")), show_measure(ring.width, facts.unit, words)
+    return words(key, ring=name, width=width, fabric=fabric, corners=words(corners) if corners else "")
 
 
 def _stacked(parts: list[Drawn]) -> Drawn:

@@ -14,35 +14,24 @@ from blockdsl.facts.collect_cloth import PLAIN
 from blockdsl.facts.finishingfacts import FabricClothFacts, FinishingFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import ceil_to
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import Style, paragraph
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import EMPTY, Cell, Column, table_head, table_row, words_cell
 from blockdsl.pictures.block import swatch
-from blockdsl.pictures.lengths import plain_length, show_extent, show_length, show_measure
-from blockdsl.pictures.words import many
 from blockdsl.wording import quilt_names
-from blockdsl.wording.grammar import capital
+from blockdsl.wording.grammar import capital, listed, many
+from blockdsl.wording.lengths import plain_size, show_extent, show_length, show_measure
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.quilt_words import kind_words, say_buy
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SWATCH: Final = Box(0.0, 1.0, 24.0, 11.0)
-_COLUMNS: Final = (
-    Column("", 34.0),
-    Column("fabric", 136.0),
-    Column("buy", 84.0),
-    Column("needed", 54.0),
-    Column("washing, squaring", 76.0),
-    Column("for", CONTENT_WIDTH_PT - 384.0, gap_pt=0.0),
-)
-_TOOLS: Final = (
-    "You will also need: matching thread, basting thread or safety pins, pins or clips; rotary cutter, mat, and ruler; "
-    "iron; sewing machine with a ¼ in foot."
-)
-_SHOP: Final = {"in": "1/8 yd (4 1/2 in)", "cm": "10 cm"}
+_WIDTHS_PT: Final = (34.0, 136.0, 84.0, 54.0, 76.0, CONTENT_WIDTH_PT - 384.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,15 +51,25 @@ def materials(facts: QuiltFacts) -> list[Slice]:
     lines = material_lines(facts)
     if not lines:
         return []
-    slices = [heading("Fabric requirements"), table_head(_COLUMNS)]
-    again = (continued("Fabric requirements"), table_head(_COLUMNS))
-    rows = (table_row(_COLUMNS, _row(line), ruled=place > 0) for place, line in enumerate(lines))
+    words, columns = words_of(facts), _columns(facts)
+    slices = [heading(words("buy-title")), table_head(columns)]
+    again = (continued(words("buy-title"), words), table_head(columns))
+    rows = (table_row(columns, _row(line, columns), ruled=place > 0) for place, line in enumerate(lines))
     slices += [replace(row, head=again) for row in rows]
     slices[-1] = replace(slices[-1], keep=True)
-    for words in said_of_materials(facts):
-        height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)
-        slices.append(Slice(height, marks, before_pt=1.5 * STEP_PT, keep=words != _TOOLS))
+    said = said_of_materials(facts)
+    for place, text in enumerate(said, start=1):
+        height, marks = paragraph(fraction_text(text), CONTENT_WIDTH_PT, _QUIET)
+        slices.append(Slice(height, marks, before_pt=1.5 * STEP_PT, keep=place < len(said)))
     return slices
+
+
+def _columns(facts: QuiltFacts) -> tuple[Column, ...]:
+    words = words_of(facts)
+    heads = ("head-fabric", "buy-head-buy", "buy-head-needed", "buy-head-allowed", "head-for")
+    last = len(heads)
+    named = (Column(words(key), _WIDTHS_PT[place]) for place, key in enumerate(heads, start=1) if place < last)
+    return (Column("", _WIDTHS_PT[0]), *named, Column(words(heads[-1]), _WIDTHS_PT[-1], gap_pt=0.0))
 
 
 def material_lines(facts: QuiltFacts) -> list[Material]:
@@ -87,7 +86,13 @@ def said_of_materials(facts: QuiltFacts) -> list[str]:
     told = finishing_of(facts)
     if told is None:
         return []
-    return [text for text in (_reckoned(facts, told), _fat_quarters(facts, told), _TOOLS) if text]
+    return [text for text in (_reckoned(facts, told), _fat_quarters(facts, told), say_tools(facts)) if text]
+
+
+def say_tools(facts: QuiltFacts) -> str:
+    """What else is needed, beside fabric."""
+    words = words_of(facts)
+    return words("buy-tools", foot=words(f"buy-foot-{facts.unit}"))
 
 
 def finishing_of(facts: QuiltFacts) -> FinishingFacts | None:
@@ -95,7 +100,7 @@ def finishing_of(facts: QuiltFacts) -> FinishingFacts | None:
     return facts.finishing.facts if facts.finishing is not None else None
 
 
-def _row(told: Material) -> tuple[Cell, ...]:
+def _row(told: Material, columns: tuple[Column, ...]) -> tuple[Cell, ...]:
     picture = Cell(_BODY.line_pt, swatch(told.fabric, _SWATCH)) if told.fabric is not None else EMPTY
     texts = (
         (told.name, _BOLD),
@@ -104,11 +109,12 @@ def _row(told: Material) -> tuple[Cell, ...]:
         (told.allowed, _QUIET),
         (told.uses, _QUIET),
     )
-    cells = (words_cell(text, column, style) for (text, style), column in zip(texts, _COLUMNS[1:], strict=True))
+    cells = (words_cell(text, column, style) for (text, style), column in zip(texts, columns[1:], strict=True))
     return (picture, *cells)
 
 
 def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:
+    words = words_of(facts)
     for cloth in told.fabrics:
         fabric = labels[cloth.fabric]
         uses = _uses(cloth, facts)
@@ -116,19 +122,21 @@ def _fabrics(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltF
         if cloth.scraps and use is not None:
             scraps = next(each for each in told.scraps if each.role == cloth.fabric)
             count = sum(scraps.fat_quarters) if scraps.fat_quarters is not None else use.mixed
-            name = f"{fabric.label or fabric.name}, {many(scraps.prints, 'print')}"
-            yield Material(fabric, name, many(count, "fat quarter"), "", "", "the blocks, each of one print")
+            prints = many(scraps.prints, "prints", words)
+            name = words("buy-prints", fabric=fabric.label or fabric.name, prints=prints)
+            yield Material(fabric, name, many(count, "fat-quarters", words), "", "", words("buy-of-one-print"))
         if cloth.buy is not None and cloth.buy.length:
             yield Material(fabric, fabric.label or fabric.name, *_bought(cloth.buy, facts), uses)
         elif cloth.buy is None and cloth.pieces and not cloth.scraps:
-            yield Material(
-                fabric, fabric.label or fabric.name, "wider fabric", "", "", "a piece is wider than this fabric"
-            )
+            name = fabric.label or fabric.name
+            yield Material(fabric, name, words("buy-wider"), "", "", words("buy-too-narrow"))
 
 
 def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
     allowed = ceil_to(buy.allowed, facts.measure)
-    return buy.words, show_measure(buy.need, facts.unit), show_measure(allowed, facts.unit)
+    words = words_of(facts)
+    need, kept = (show_measure(each, facts.unit, words) for each in (buy.need, allowed))
+    return say_buy(buy, words), need, kept
 
 
 def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:
@@ -137,40 +145,42 @@ def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:
     kinds = [kind.name for kind in facts.kinds if kind.role != "border unit"] if cloth.scraps else []
     blocks = {*kinds, *map(with_mirror_image, kinds)}
     plain = quilt_names(facts)
-    return ", ".join(plain.role(name) if name in PLAIN else name for name in names if name not in blocks)
+    return ", ".join(
+        plain.role(name) if name in PLAIN else kind_words(name, plain.words) for name in names if name not in blocks
+    )
 
 
 def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFacts) -> Iterator[Material]:
     """Backing and wadding: binding and sleeve are cut from the fabrics above."""
+    words = words_of(facts)
     if told.backing is not None:
         fabric = labels[told.backing.fabric]
         plan = told.backing.plan
-        widths = many(plan.widths, "width")
-        name = f"Backing: {fabric.label or fabric.name}"
-        yield Material(fabric, name, *_bought(plan.buy, facts), f"{widths} of fabric")
+        widths = many(plan.widths, "widths", words)
+        name = words("buy-backing", fabric=fabric.label or fabric.name)
+        yield Material(fabric, name, *_bought(plan.buy, facts), words("buy-widths-of-fabric", widths=widths))
     if told.wadding is not None:
-        size = show_extent(told.wadding.size, facts.unit)
-        yield Material(None, capital(quilt_names(facts).words("quilt-batting")), size, "", "", "in one piece")
+        size = show_extent(told.wadding.size, facts.unit, words)
+        yield Material(None, capital(words("quilt-batting")), size, "", "", words("buy-in-one-piece"))
 
 
 def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
     """What the lengths assume."""
+    words = words_of(facts)
     widths = sorted({cloth.usable_width for cloth in told.fabrics})
-    said = " and ".join(show_length(width, facts.unit) for width in widths)
-    return (
-        f"Based on {said} {facts.unit} usable width. Shrinkage and squaring-up allowance is listed separately; the "
-        f"total is rounded up to the next {_SHOP[facts.unit]}."
-    )
+    said = listed([show_length(width, facts.unit, words) for width in widths], words)
+    return words(f"buy-based-{facts.unit}", widths=said)
 
 
 def _fat_quarters(facts: QuiltFacts, told: FinishingFacts) -> str:
     """How many fat quarters would do in place of a length, fabric by fabric; nothing where one holds no piece."""
+    words = words_of(facts)
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
     said = [
-        f"{labels[cloth.fabric]} {cloth.fat_quarters.mixed}"
+        words("buy-fat-quarters-of", fabric=labels[cloth.fabric], count=cloth.fat_quarters.mixed)
         for cloth in told.fabrics
         if cloth.fat_quarters is not None and not cloth.scraps
     ]
     across, along = NOMINAL[facts.unit]
-    size = f"{plain_length(along, facts.unit)} × {plain_length(across, facts.unit)} {facts.unit}"
-    return f"Fat quarters of {size} instead of a length: {', '.join(said)}." if said else ""
+    size = plain_size((along, across), facts.unit, words)
+    return words("buy-fat-quarters", size=size, list=", ".join(said)) if said else ""

@@ -9,10 +9,10 @@ from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.finishingfacts import ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
 from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT, Box, span_pt
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.cloth import sheet_pictures
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
@@ -20,7 +20,8 @@ from blockdsl.page.quilt.materials import finishing_of
 from blockdsl.pictures.placing import Placing, fit
 from blockdsl.pictures.prints import shade
 from blockdsl.pictures.quilt import QuiltPainter
-from blockdsl.pictures.words import many
+from blockdsl.wording.grammar import in_thousands, many
+from blockdsl.wording.messages import Messages, words_of
 
 _BODY: Final = Style(9.0, "regular", INK)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
@@ -36,8 +37,10 @@ def scraps(facts: QuiltFacts) -> list[Slice]:
     slices: list[Slice] = []
     for spread in told.scraps if told is not None else ():
         fabric = next(fabric for fabric in facts.fabrics_used if fabric.name == spread.role)
-        slices += [heading(f"Prints for {fabric.label or fabric.name}", aside=many(spread.prints, "print"))]
-        slices += [_words(text) for text in say_prints(spread)]
+        words = words_of(facts)
+        title = words("prints-title", fabric=fabric.label or fabric.name)
+        slices += [heading(title, aside=many(spread.prints, "prints", words))]
+        slices += [_words(text) for text in say_prints(spread, words)]
         height, marks = prints_picture(facts, spread, fabric)
         slices.append(Slice(height, marks, before_pt=STEP_PT))
         slices += _one_cut(facts, spread, fabric)
@@ -49,9 +52,10 @@ def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> lis
     if spread.layout is None:
         return []
     size = (spread.layout.sheet_width, spread.layout.sheet_length)
-    words = f"One fat quarter, cut for {many(spread.layout_blocks, 'block')}; the letters are those of the patches."
-    pictures = sheet_pictures(spread.layout.sheets, size, facts.unit, fabric.colour, lambda key: key)
-    return [replace(_words(words), before_pt=3 * STEP_PT), *pictures]
+    words, count = words_of(facts), spread.layout_blocks
+    said = words("prints-fat-quarter", count=count, number=in_thousands(count, words))
+    pictures = sheet_pictures(spread.layout.sheets, size, facts, fabric.colour, lambda key: key)
+    return [replace(_words(said), before_pt=3 * STEP_PT), *pictures]
 
 
 def _words(text: str) -> Slice:
@@ -59,27 +63,20 @@ def _words(text: str) -> Slice:
     return Slice(height + STEP_PT, marks, keep=True)
 
 
-def say_prints(spread: ScrapsFacts) -> tuple[str, ...]:
+def say_prints(spread: ScrapsFacts, words: Messages) -> tuple[str, ...]:
     """How the prints are spread, and what each gives."""
     if spread.clashes == 0:
-        apart = "No two blocks side by side share a print."
+        apart = words("prints-apart")
     else:
-        best = "as few as there can be" if spread.proved else f"no spread has fewer than {spread.bound}"
-        apart = f"{many(spread.clashes, 'pair')} of blocks side by side share a print: {best} with so few prints."
+        key = "prints-share-least" if spread.proved else "prints-share"
+        apart = words(key, count=spread.clashes, bound=spread.bound)
     least, most = min(spread.uses), max(spread.uses)
-    used = (
-        f"in {many(most, 'block')}"
-        if least == most
-        else f"in {least} {'or' if most == least + 1 else 'to'} {most} blocks"
-    )
-    each = (
-        f"One fat quarter gives {many(spread.blocks_each, 'block')}."
-        if spread.blocks_each
-        else "A block takes more than one fat quarter."
-    )
-    return (
-        f"Each block is made from one print, numbered as in the picture. {apart} Each print is used {used}. {each}",
-    )
+    if least == most:
+        used = words("prints-used", count=most)
+    else:
+        used = words("prints-used-or" if most == least + 1 else "prints-used-to", least=least, most=most)
+    gives = words("prints-gives", count=spread.blocks_each) if spread.blocks_each else words("prints-takes-more")
+    return (" ".join((words("prints-numbered"), apart, used, gives)),)
 
 
 def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> tuple[float, tuple[Mark, ...]]:
@@ -89,13 +86,16 @@ def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) 
     marks: list[Mark] = [rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, fill=TINT, stroke=RULE)]
     for index, number in zip(spread.blocks, spread.assignment, strict=True):
         marks += _block(facts, index, number, painter, placing, shade(fabric.colour, number, spread.prints))
-    said = f"The quilt with the number of the print on each of {many(len(spread.blocks), 'block')}."
+    words = words_of(facts)
+    said = words("prints-picture", count=len(spread.blocks))
     x = placed.width_pt + 2 * GUTTER_PT
-    height, prints = _prints(spread, fabric, CONTENT_WIDTH_PT - x, placed.height_pt)
+    height, prints = _prints(spread, fabric, CONTENT_WIDTH_PT - x, placed.height_pt, words)
     return max(placed.height_pt, height), (Figure(said, tuple(marks)), *moved(prints, x, 0.0))
 
 
-def _prints(spread: ScrapsFacts, fabric: FabricFacts, width: float, height: float) -> tuple[float, tuple[Mark, ...]]:
+def _prints(
+    spread: ScrapsFacts, fabric: FabricFacts, width: float, height: float, words: Messages
+) -> tuple[float, tuple[Mark, ...]]:
     """Each print with its tint, in how many blocks it is, how many fat quarters it takes; in columns when many."""
     rows = max(1, int(height / _PRINT_LINE_PT))
     columns = -(-spread.prints // rows)
@@ -107,9 +107,11 @@ def _prints(spread: ScrapsFacts, fabric: FabricFacts, width: float, height: floa
         marks.append(rectangle(x, y + 1.5, 18.0, _PRINT_LINE_PT - 3, fill=colour, stroke=INK, stroke_width_pt=0.4))
         number = Style(9.0, "bold", INK)
         marks += line(str(place + 1), x + 24.0, middle + number.capitals_pt / 2, number)
-        quarters = f", {many(spread.fat_quarters[place], 'fat quarter')}" if spread.fat_quarters else ""
-        words = fitted(f"{many(uses, 'block')}{quarters}", width / columns - 44.0, _BODY)
-        marks += line(words, x + 40.0, middle + _BODY.capitals_pt / 2, _BODY)
+        said = many(uses, "blocks", words)
+        if spread.fat_quarters:
+            quarters = many(spread.fat_quarters[place], "fat-quarters", words)
+            said = words("prints-blocks-quarters", blocks=said, quarters=quarters)
+        marks += line(fitted(said, width / columns - 44.0, _BODY), x + 40.0, middle + _BODY.capitals_pt / 2, _BODY)
     return min(rows, spread.prints) * _PRINT_LINE_PT, tuple(marks)
 
 

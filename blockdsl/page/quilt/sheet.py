@@ -15,8 +15,9 @@ from blockdsl.page.quilt.materials import materials
 from blockdsl.page.quilt.scraps import scraps
 from blockdsl.page.sheet.notes import closing_slice, designer_notes
 from blockdsl.page.sheet.sheet import numbered_pages
-from blockdsl.pictures.lengths import plain_extent
-from blockdsl.pictures.words import say_allowance, say_metric_rule, say_squaring, say_templates
+from blockdsl.wording.lengths import plain_size
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_allowance, say_metric_rule, say_squaring, say_templates
 
 
 def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -> Document:
@@ -25,12 +26,14 @@ def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -
     Errors: ValueError for an unknown paper.
     """
     sheet = paper_named(paper)
-    size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+    words = words_of(facts)
+    size = plain_size(facts.finished, facts.unit, words)
     return Document(
         title=f"{facts.name}, {size}",
-        pages=numbered_pages(quilt_bodies(facts, sheet), facts.name, sheet),
+        pages=numbered_pages(quilt_bodies(facts, sheet), facts.name, sheet, words),
         author=author,
-        subject=f"Pattern of a patchwork quilt, {size} finished",
+        subject=words("quilt-sheet-subject", size=size),
+        language=facts.language,
     )
 
 
@@ -50,8 +53,8 @@ def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
     front = [
         *quilt_head(facts),
         *materials(facts),
-        *designer_notes(facts.notes),
-        closing_slice(sizes_said(facts)),
+        *designer_notes(facts),
+        closing_slice(sizes_said(facts), words_of(facts)),
         *quilt_cutting(facts),
         *([] if made and is_alone(facts) else blocks_to_make(facts)),
     ]

@@ -12,7 +12,7 @@ from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.pictures.block import block_picture, fabrics_of
-from blockdsl.pictures.words import say_colourway
+from blockdsl.wording.messages import words_of
 
 _ACROSS: Final = 2
 _COLUMNS: Final = 6
@@ -27,7 +27,8 @@ def colouring_gallery(facts: BlockFacts) -> list[Slice]:
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in (None, *facts.colourings)]
-    title = f"{say_colourway(facts.unit)}s".capitalize()
+    words = words_of(facts)
+    title = words("sheet-colorways")
     slices = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]
@@ -35,7 +36,7 @@ def colouring_gallery(facts: BlockFacts) -> list[Slice]:
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
         before = 4 * STEP_PT if start else STEP_PT
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=(continued(title),)))
+        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=(continued(title, words),)))
     return slices
 
 
@@ -51,7 +52,7 @@ def _card(facts: BlockFacts, colouring: ColouringFacts | None) -> tuple[float, t
     x = side + GUTTER_PT
     room = span_pt(_COLUMNS) - x
     marks: list[Mark] = [picture]
-    lines = lines_of("As drawn" if colouring is None else colouring.name, room, _NAME)
+    lines = lines_of(words_of(facts)("sheet-as-drawn") if colouring is None else colouring.name, room, _NAME)
     if len(lines) > _NAME_LINES:
         lines = [*lines[: _NAME_LINES - 1], fitted(" ".join(lines[_NAME_LINES - 1 :]), room, _NAME)]
     y = -3.0
@@ -59,6 +60,6 @@ def _card(facts: BlockFacts, colouring: ColouringFacts | None) -> tuple[float, t
         marks += line(words, x, y + _NAME.baseline_pt, _NAME)
         y += _NAME.line_pt
     y += 1.5 * STEP_PT
-    height, key = key_column(_seen(facts, colouring), room, _LABEL_LINES)
+    height, key = key_column(_seen(facts, colouring), room, words_of(facts), _LABEL_LINES)
     marks += moved(key, x, y)
     return max(placed.height_pt, y + height), tuple(marks)

@@ -11,45 +11,53 @@ from blockdsl.marks.prose import Style, fitted, line, paragraph
 from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, QUIET, STEP_PT, span_pt
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
-from blockdsl.pictures.lengths import show_extent, show_measure
+from blockdsl.wording.grammar import name_of
+from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.messages import Messages, words_of
 
 _LABEL: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _LEFT_COLUMNS: Final = 4
 _RIGHT_COLUMNS: Final = 8
-_SHAPES: Final = {"half": "half-square triangle", "quarter": "quarter-square triangle", "diamond": "diamond of 45°"}
+_OWN_WORDS: Final = ("half", "quarter", "diamond")
 
 
 def cutter_list(facts: BlockFacts) -> list[Slice]:
     """A line for each cutter of the maker's that the block can use, then what she lacks; nothing without cutters."""
     if not facts.cutters:
         return []
-    slices = [heading("Your cutters", aside="what each one cuts, by the letters in the cutting table")]
+    words = words_of(facts)
+    slices = [heading(words("cutters-title"), aside=words("cutters-aside"))]
     for label in facts.cutters:
         letters = dict.fromkeys(cut.label for cut in facts.cutting if label in cut.cutters)
         if letters:
-            slices.append(_line(label, _say_patches(tuple(letters)), _BODY))
+            slices.append(_line(label, _say_patches(tuple(letters), words), _BODY))
     if len(slices) == 1:
-        slices.append(_line("", "None of them fits a piece of this block.", _BODY))
-    slices += [
-        _line("no matching cutter", f"{_say_patches(lacking.labels)}: {say_lacking(lacking, facts)}", _QUIET)
-        for lacking in facts.lacking
-    ]
+        slices.append(_line("", words("cutters-none"), _BODY))
+    slices += [_line(words("cutters-lacking"), _say_lacking(lacking, facts), _QUIET) for lacking in facts.lacking]
     return slices
+
+
+def _say_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
+    """The letters and the cutter that would be of use to them."""
+    words = words_of(facts)
+    patches = _say_patches(lacking.labels, words)
+    return words("cutters-lacking-what", patches=patches, cutter=say_lacking(lacking, facts))
 
 
 def say_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
     """The cutter that would be of use: `square, 3 in finished`, `strip, 2 1/2 in wide`."""
-    name = _SHAPES.get(lacking.shape, lacking.shape)
-    if lacking.shape == "rectangle":
-        return f"{name}, {show_extent(lacking.size, facts.unit)} finished"
-    size = show_measure(lacking.size[0], facts.unit)
-    return f"{name}, {size} wide" if lacking.shape == "strip" else f"{name}, {size} finished"
+    words, shape = words_of(facts), lacking.shape
+    name = words(f"cutters-{shape}") if shape in _OWN_WORDS else name_of(f"piece-{shape}", words)
+    if shape == "rectangle":
+        return words("cutters-finished", shape=name, size=show_extent(lacking.size, facts.unit, words))
+    size = show_measure(lacking.size[0], facts.unit, words)
+    return words("cutters-wide" if shape == "strip" else "cutters-finished", shape=name, size=size)
 
 
-def _say_patches(letters: Sequence[str]) -> str:
-    return f"{'patch' if len(letters) == 1 else 'patches'} {', '.join(letters)}"
+def _say_patches(letters: Sequence[str], words: Messages) -> str:
+    return words("cutters-patches", count=len(letters), letters=", ".join(letters))
 
 
 def _line(label: str, words: str, style: Style) -> Slice:

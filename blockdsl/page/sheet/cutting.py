@@ -7,11 +7,10 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark
 from blockdsl.marks.prose import Style, fitted, line, line_ending, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box
-from blockdsl.marks.typeset import fraction_text
-from blockdsl.page.cutting_words import cuts_by_fabric
 from blockdsl.page.flow import Slice, stacked
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import (
@@ -27,8 +26,11 @@ from blockdsl.page.table import (
     words_cell,
 )
 from blockdsl.pictures.block import swatch
-from blockdsl.pictures.lengths import show_length
-from blockdsl.pictures.words import many, say_piece, say_purpose, say_subcut
+from blockdsl.wording.cutting_rows import cuts_by_fabric
+from blockdsl.wording.grammar import in_thousands
+from blockdsl.wording.lengths import show_length
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -64,51 +66,56 @@ def cutting_table(facts: BlockFacts, totals: Totals | None = None) -> list[Slice
         return []
     layout = _layout(facts, [cut for _, cuts in groups for cut in cuts], totals)
     head = table_head(layout.columns)
-    aside = f"sizes in {'inches' if facts.unit == 'in' else 'centimetres'}, with seam allowance"
-    slices = [heading("Cutting", aside=aside), head]
-    again_head = head_again(head)
+    words = words_of(facts)
+    slices = [heading(words("cutting"), aside=words(f"cutting-sizes-{facts.unit}")), head]
+    again_head = head_again(head, words)
     for place, (fabric, cuts) in enumerate(groups):
         rows = [_row(facts, cut, layout, totals, ruled=row > 0) for row, cut in enumerate(cuts)]
-        group = fabric_group(fabric, sum(cut.count for cut in cuts))
-        named_again = fabric_group(fabric, None)
+        group = fabric_group(fabric, sum(cut.count for cut in cuts), words)
+        named_again = fabric_group(fabric, None, words)
         whole = grouped(again_head, group, rows, named_again)
         slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
     return slices
 
 
-def head_again(head: Slice) -> Slice:
+def head_again(head: Slice, words: Messages) -> Slice:
     """The table's head as it is said again on a new page."""
-    height, marks = stacked([continued("Cutting"), head])
+    height, marks = stacked([continued(words("cutting"), words), head])
     return Slice(height, marks, keep=True)
 
 
 def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
     """The side of a square, or both sides of another piece, as they are printed."""
     sides = cut.sides
-    return [show_length(side, facts.unit) for side in sides]
+    return [show_length(side, facts.unit, words_of(facts)) for side in sides]
 
 
 def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) -> _Layout:
     """Narrow columns take what their words need, the sub-cut takes the rest; columns with no words are left out."""
+    words = words_of(facts)
     axes, size_pt = lengths_axes([cut_sides(cut, facts) for cut in cuts], _BODY)
     gap = 3 * STEP_PT
 
-    def need(words: Sequence[str], head: str, style: Style) -> float:
-        widest = max((width_of(text, style) for text in words), default=0.0)
+    heads = {
+        name: words(f"head-{name}") for name in ("cut", "piece", "size", "then", "patch", "for", "spare", "in-all")
+    }
+
+    def need(texts: Sequence[str], head: str, style: Style) -> float:
+        widest = max((width_of(text, style) for text in texts), default=0.0)
         return max(widest, width_of(head, _SMALL)) + gap + 0.1  # what is just as wide as its column is not broken
 
-    letters = min(need([cut.label for cut in cuts], "patch", _LETTER), _LETTERS_MOST_PT)
-    purposes = [say_purpose(cut) for cut in cuts]
-    purpose = min(need(purposes, "for", _QUIET), _PURPOSE_MOST_PT) if any(purposes) else 0.0
-    last = "spare" if totals is None else "in all"
+    letters = min(need([cut.label for cut in cuts], heads["patch"], _LETTER), _LETTERS_MOST_PT)
+    purposes = [say_purpose(cut, words) for cut in cuts]
+    purpose = min(need(purposes, heads["for"], _QUIET), _PURPOSE_MOST_PT) if any(purposes) else 0.0
+    last = heads["spare" if totals is None else "in-all"]
     beside = [_beside(facts, cut, totals) for cut in cuts]
     spare = need(beside, last, _BODY) if any(beside) else 0.0
-    count = need([str(cut.count) for cut in cuts], "cut", _NUMBER) - STEP_PT
-    piece = need([say_piece(cut) for cut in cuts], "piece", _BODY)
-    size = max(size_pt, width_of("size", _SMALL)) + gap + STEP_PT
+    count = need([str(cut.count) for cut in cuts], heads["cut"], _NUMBER) - STEP_PT
+    piece = need([say_piece(cut, words) for cut in cuts], heads["piece"], _BODY)
+    size = max(size_pt, width_of(heads["size"], _SMALL)) + gap + STEP_PT
     tick = 4 * STEP_PT
-    subcuts = [fraction_text(say_subcut(cut, facts.unit)) for cut in cuts]
-    then = need(subcuts, "then", _BODY) if any(subcuts) else 0.0
+    subcuts = [fraction_text(say_subcut(cut, facts.unit, words)) for cut in cuts]
+    then = need(subcuts, heads["then"], _BODY) if any(subcuts) else 0.0
     free = CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare
     if free < 0:  # a rare case of long words everywhere: the sub-cut breaks over lines
         then += free
@@ -120,25 +127,25 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) 
     letters, purpose = (letters, purpose + rest) if purpose else (letters + rest, purpose)
     columns = (
         Column("", tick),
-        Column("cut", count, "right", gap - STEP_PT),
-        Column("piece", piece, gap_pt=gap),
-        Column("size", size, gap_pt=gap),
-        Column("then" if then else "", then, gap_pt=gap),
-        Column("patch", letters, gap_pt=gap),
-        Column("for" if purpose else "", purpose, gap_pt=gap if spare else 0.0),
+        Column(heads["cut"], count, "right", gap - STEP_PT),
+        Column(heads["piece"], piece, gap_pt=gap),
+        Column(heads["size"], size, gap_pt=gap),
+        Column(heads["then"] if then else "", then, gap_pt=gap),
+        Column(heads["patch"], letters, gap_pt=gap),
+        Column(heads["for"] if purpose else "", purpose, gap_pt=gap if spare else 0.0),
         Column(last if spare else "", spare, "right", 0.0),
     )
     return _Layout(columns, tuple(axes))
 
 
-def fabric_group(fabric: FabricFacts, pieces: int | None) -> Slice:
+def fabric_group(fabric: FabricFacts, pieces: int | None, words: Messages) -> Slice:
     """A fabric's name beside its swatch, over its rows; without a count the name as it is said again on a new page."""
     height = 5.5 * STEP_PT
     box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
     x = box.right_pt + 2 * STEP_PT
     baseline = height / 2 + _GROUP.capitals_pt / 2
-    aside = f"{many(pieces, 'piece')} to cut" if pieces is not None else ""
-    after = "" if aside else "  continued"
+    aside = say_to_cut(pieces, words) if pieces is not None else ""
+    after = "" if aside else words("fabric-continued")
     room = CONTENT_WIDTH_PT - x - width_of(aside + after, _SMALL) - 4 * STEP_PT
     label = fitted(fabric.label or fabric.name, room, _GROUP)
     marks: list[Mark] = [*swatch(fabric, box), *line(label, x, baseline, _GROUP)]
@@ -147,22 +154,28 @@ def fabric_group(fabric: FabricFacts, pieces: int | None) -> Slice:
     return Slice(height, tuple(marks))
 
 
+def say_to_cut(pieces: int, words: Messages) -> str:
+    """`24 pieces to cut`."""
+    return words("cutting-to-cut", count=pieces, number=in_thousands(pieces, words))
+
+
 def _beside(facts: BlockFacts, cut: CutFacts, totals: Totals | None) -> str:
     """At the end of a line how many are left over, or how many a whole quilt takes."""
     count = cut.spare if totals is None else totals.get(facts.cutting.index(cut), 0)
-    return f"{count:,}" if count else ""
+    return in_thousands(count, words_of(facts)) if count else ""
 
 
 def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, totals: Totals | None, *, ruled: bool) -> Slice:
+    words = words_of(facts)
     _, count, piece, _, then, letters, purpose, spare = layout.columns
     cells: tuple[Cell, ...] = (
         tick_cell(_BODY),
         words_cell(str(cut.count), count, _NUMBER),
-        words_cell(say_piece(cut), piece, _BODY),
+        words_cell(say_piece(cut, words), piece, _BODY),
         lengths_cell(cut_sides(cut, facts), layout.axes, _BODY),
-        words_cell(fraction_text(say_subcut(cut, facts.unit)), then, _BODY) if then.width_pt else EMPTY,
+        words_cell(fraction_text(say_subcut(cut, facts.unit, words)), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
-        words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
+        words_cell(say_purpose(cut, words), purpose, _QUIET) if purpose.width_pt else EMPTY,
         words_cell(_beside(facts, cut, totals), spare, _BODY) if spare.width_pt else EMPTY,
     )
     return table_row(layout.columns, cells, ruled=ruled)

@@ -26,9 +26,11 @@ from blockdsl.marks.theme import (
 from blockdsl.page.flow import Slice
 from blockdsl.page.sheet.fabrics import key_column, key_columns
 from blockdsl.pictures.block import block_picture, letter_diagram
-from blockdsl.pictures.lengths import show_extent
 from blockdsl.pictures.placing import fit
-from blockdsl.pictures.words import many, say_grid
+from blockdsl.wording.grammar import many
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_grid
 
 _TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
 _TITLE_LINES: Final = 2
@@ -70,11 +72,13 @@ def title_slice(name: str) -> Slice:
 def _measures(facts: BlockFacts) -> Slice:
     """Finished and unfinished size, the grid, how much there is of it."""
     grid, unfinished_cell = say_grid(facts)
+    words = words_of(facts)
+    patches, fabrics = many(len(facts.placed), "patches", words), many(len(facts.fabrics), "fabrics", words)
     entries = (
-        ("Finished", show_extent(facts.finished, facts.unit), "", 3),
-        ("Unfinished", show_extent(facts.unfinished, facts.unit), "", 3),
-        ("Grid, finished", grid, unfinished_cell, 4),
-        ("Made of", many(len(facts.placed), "patch", "patches"), many(len(facts.fabrics), "fabric"), 2),
+        (words("sheet-finished"), show_extent(facts.finished, facts.unit, words_of(facts)), "", 3),
+        (words("sheet-unfinished"), show_extent(facts.unfinished, facts.unit, words_of(facts)), "", 3),
+        (words("sheet-grid"), grid, unfinished_cell, 4),
+        (words("sheet-made-of"), patches, fabrics, 2),
     )
     return measures_slice(entries)
 
@@ -120,7 +124,7 @@ def _two_beside(facts: BlockFacts) -> list[Slice]:
     A key that would hang below the picture goes under both, and then both pictures are of one size.
     """
     large, small = span_pt(_LARGE_COLUMNS), span_pt(_SMALL_COLUMNS)
-    key_height, key = key_column(facts.fabrics, small)
+    key_height, key = key_column(facts.fabrics, small, words_of(facts))
     letters_height = fit(facts.finished, Box(0.0, 0.0, small, small))[1].height_pt
     if letters_height + _CAPTION.line_pt + 3 * STEP_PT + key_height <= large:
         height, marks, bottom = _pair(facts, large, small)
@@ -143,7 +147,7 @@ def _lettered(facts: BlockFacts, box: Box) -> tuple[float, tuple[Mark, ...]]:
     """The lettered diagram with its caption: where they end, and their marks."""
     letters, filled = letter_diagram(facts, box)
     top = filled.bottom_pt + STEP_PT
-    caption = line("Patches by letter", filled.x_pt, top + _CAPTION.baseline_pt, _CAPTION)
+    caption = line(words_of(facts)("sheet-letters"), filled.x_pt, top + _CAPTION.baseline_pt, _CAPTION)
     return top + _CAPTION.line_pt, (letters, *caption)
 
 
@@ -152,7 +156,7 @@ def _three_beside(facts: BlockFacts) -> list[Slice]:
     width, height = span_pt(4), span_pt(_LARGE_COLUMNS)
     colour, colour_box = block_picture(facts, Box(0.0, 0.0, width, height))
     bottom, letters = _lettered(facts, Box(0.0, 0.0, width, height))
-    key_height, key = key_column(facts.fabrics, width)
+    key_height, key = key_column(facts.fabrics, width, words_of(facts))
     below = key_height > height
     marks = (colour, *moved(letters, width + GUTTER_PT, 0.0))
     marks += () if below else moved(key, 2 * (width + GUTTER_PT), 0.0)
@@ -172,5 +176,5 @@ def _one_under_the_other(facts: BlockFacts) -> list[Slice]:
 
 
 def _key_below(facts: BlockFacts) -> list[Slice]:
-    rows = key_columns(facts.fabrics, CONTENT_WIDTH_PT)
+    rows = key_columns(facts.fabrics, CONTENT_WIDTH_PT, words_of(facts))
     return [replace(rows[0], before_pt=3 * STEP_PT), *rows[1:]] if rows else []

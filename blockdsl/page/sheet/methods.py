@@ -12,8 +12,9 @@ from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, STEP_P
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import Column, grouped, table_head, table_row, words_cell
-from blockdsl.pictures.lengths import show_extent, show_measure
-from blockdsl.pictures.words import many, say_method
+from blockdsl.wording.grammar import capital, name_of
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import say_method, say_sides, unit_title
 
 TITLE: Final = "Methods compared"
 _WASTE_PT: Final = 110.0
@@ -31,40 +32,45 @@ def method_list(facts: BlockFacts) -> list[Slice]:
     pairs = [(unit, ways) for unit, ways in zip(facts.units, facts.alternatives, strict=True) if len(ways) > 1]
     if not pairs:
         return []
+    words = words_of(facts)
     columns = (
-        Column("Method", span_pt(3)),
-        Column("Cut", CONTENT_WIDTH_PT - span_pt(3) - _WASTE_PT - _SEAMS_PT),
-        Column(f"Fabric lost to seams and trimming, sq {facts.unit}", _WASTE_PT, "right"),
-        Column("Seams", _SEAMS_PT, "right", 0.0),
+        Column(words("methods-head-method"), span_pt(3)),
+        Column(words("methods-head-cut"), CONTENT_WIDTH_PT - span_pt(3) - _WASTE_PT - _SEAMS_PT),
+        Column(words("methods-head-waste", unit=facts.unit), _WASTE_PT, "right"),
+        Column(words("methods-head-seams"), _SEAMS_PT, "right", 0.0),
     )
     head = table_head(columns)
-    slices = [heading(TITLE, aside="bold: the method used here"), head]
+    slices = [heading(words("methods-title"), aside=words("methods-aside")), head]
     for unit, ways in pairs:
         rows = [_row(facts, columns, way, ruled=place > 0) for place, way in enumerate(ways)]
-        slices += grouped(head, _group(unit), rows, continued(TITLE))
+        slices += grouped(head, _group(unit, words), rows, continued(words("methods-title"), words))
     return slices
 
 
-def _group(unit: UnitFacts) -> Slice:
-    words = f"{unit.title[:1].upper()}{unit.title[1:]}, make {unit.count}"
-    return Slice(_NAME.line_pt + STEP_PT, line(words, 0.0, STEP_PT + _NAME.baseline_pt, _NAME), before_pt=2 * STEP_PT)
+def _group(unit: UnitFacts, words: Messages) -> Slice:
+    text = words("methods-unit", unit=capital(unit_title(unit, words)), count=unit.count)
+    return Slice(_NAME.line_pt + STEP_PT, line(text, 0.0, STEP_PT + _NAME.baseline_pt, _NAME), before_pt=2 * STEP_PT)
 
 
 def _row(facts: BlockFacts, columns: tuple[Column, ...], way: Alternative, *, ruled: bool) -> Slice:
     style = _BOLD if way.chosen else _BODY
-    spare = f" ({way.spare} spare)" if way.spare else ""
-    texts = (f"{say_method(way.method)}{spare}", say_way(way, facts), f"{to_float(way.waste):.0f}", str(way.seams))
+    words = words_of(facts)
+    method = say_method(way.method, words)
+    method = words("methods-spare", method=method, count=way.spare) if way.spare else method
+    texts = (method, say_way(way, facts), f"{to_float(way.waste):.0f}", str(way.seams))
     cells = [words_cell(text, column, style) for text, column in zip(texts, columns, strict=True)]
     return table_row(columns, cells, ruled=ruled)
 
 
 def say_way(way: Alternative, facts: BlockFacts) -> str:
     """What is cut for one way, in words."""
+    words = words_of(facts)
     labels = {fabric.name: fabric.label for fabric in facts.fabrics}
     told = []
     for cut in way.cuts:
         square = cut.piece == "square"
-        size = show_measure(cut.cut[0], facts.unit) if square else show_extent(cut.cut, facts.unit)
-        once = "" if cut.subcut == "none" else f", cut {cut.subcut}"
-        told.append(f"{many(cut.count, f'{labels[cut.fabric]} {_PIECES.get(cut.piece, cut.piece)}')} {size}{once}")
+        size = say_sides(cut.cut, facts.unit, words, square=square)
+        key = "methods-cut" if cut.subcut == "none" else f"methods-cut-{cut.subcut}"
+        piece = name_of(f"piece-{cut.piece}", words, count=cut.count)
+        told.append(words(key, count=cut.count, fabric=labels[cut.fabric], piece=piece, size=size))
     return "; ".join(told)

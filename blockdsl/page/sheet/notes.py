@@ -7,14 +7,16 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import Style, line, lines_of, paragraph, rule
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, SMALL_PT, STEP_PT, span_pt
-from blockdsl.page.applique_words import is_told_in_a_step, say_applique
-from blockdsl.page.bias_words import say_bias
 from blockdsl.page.flow import Slice
-from blockdsl.pictures.words import (
-    CAUTIONS,
+from blockdsl.wording.applique import is_told_in_a_step, say_applique
+from blockdsl.wording.bias import say_bias
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import (
+    cautions,
     say_allowance,
     say_between_marks,
     say_drift,
@@ -37,22 +39,26 @@ _FEW_LINES: Final = 6
 
 def notes(facts: BlockFacts) -> list[Slice]:
     """The designer's notes, where the block comes from, then the closing lines."""
-    return [*designer_notes(facts.notes), *_beside("Source", say_sources(facts), _SMALL), _closing(facts)]
+    return [
+        *designer_notes(facts),
+        *_beside(words_of(facts)("sheet-source"), say_sources(facts), _SMALL),
+        _closing(facts),
+    ]
 
 
 def applique_notes(facts: BlockFacts) -> list[Slice]:
     """How appliqué is prepared and sewn on, where no step tells it; nothing for a block without."""
-    return [] if is_told_in_a_step(facts) else _beside("Appliqué", say_applique(facts), _BODY)
+    return [] if is_told_in_a_step(facts) else _beside(words_of(facts)("sheet-applique"), say_applique(facts), _BODY)
 
 
-def designer_notes(texts: Sequence[str]) -> list[Slice]:
+def designer_notes(facts: BlockFacts | QuiltFacts) -> list[Slice]:
     """A name beside its paragraphs; nothing without notes."""
-    return _beside("Notes", texts, _BODY)
+    return _beside(words_of(facts)("sheet-notes"), facts.notes, _BODY)
 
 
 def before_the_first_cut(facts: BlockFacts) -> list[Slice]:
     """Where rounding to the ruler adds up, and what to do about it; nothing for most blocks."""
-    return _beside("Before you cut", say_drift(facts), _BODY)
+    return _beside(words_of(facts)("sheet-before-cutting"), say_drift(facts), _BODY)
 
 
 def _beside(name: str, texts: Sequence[str], style: Style) -> list[Slice]:
@@ -83,13 +89,13 @@ def _closing(facts: BlockFacts) -> Slice:
     """What the sizes mean at the left, the cautions at the right, under one rule."""
     says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
     sizes = [text for say in says if (text := say(facts))]
-    return closing_slice(sizes)
+    return closing_slice(sizes, words_of(facts))
 
 
-def closing_slice(sizes: Sequence[str]) -> Slice:
+def closing_slice(sizes: Sequence[str], words: Messages) -> Slice:
     """What is said of the sizes at the left, the cautions at the right, under one rule."""
-    left_height, left = _column("About the sizes", sizes)
-    right_height, right = _column("Take care", CAUTIONS)
+    left_height, left = _column(words("sheet-sizes"), sizes)
+    right_height, right = _column(words("sheet-care"), cautions(words))
     marks = (rule(0.0, CONTENT_WIDTH_PT), *left, *moved(right, span_pt(_HALF_COLUMNS) + GUTTER_PT, 0.0))
     return Slice(max(left_height, right_height), marks, before_pt=5 * STEP_PT)
 

@@ -7,44 +7,48 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import Style
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box, span_pt
-from blockdsl.marks.typeset import fraction_text
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
 from blockdsl.page.table import Cell, Column, table_head, table_row, words_cell
 from blockdsl.pictures.block import swatch
-from blockdsl.pictures.lengths import show_length
-from blockdsl.pictures.words import many, say_colourway, say_piece, say_subcut
+from blockdsl.wording.grammar import listed, many
+from blockdsl.wording.lengths import show_length
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_piece, say_subcut
 
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SWATCH: Final = Box(0.0, 1.0, 24.0, 11.0)
-_COLUMNS: Final = (
-    Column("", 34.0),
-    Column("fabric", span_pt(3)),
-    Column("in place of", span_pt(3)),
-    Column("cut", CONTENT_WIDTH_PT - 34.0 - 2 * span_pt(3), gap_pt=0.0),
-)
 
 
 def recut_tables(facts: BlockFacts) -> list[Slice]:
     """A heading and a short table for each colouring that has a cutting table of its own."""
+    words = words_of(facts)
+    columns = (
+        Column("", 34.0),
+        Column(words("head-fabric"), span_pt(3)),
+        Column(words("head-in-place-of"), span_pt(3)),
+        Column(words("head-cut"), CONTENT_WIDTH_PT - 34.0 - 2 * span_pt(3), gap_pt=0.0),
+    )
     slices: list[Slice] = []
     for plan in facts.colourings:
-        rows = list(_rows(facts, plan))
+        rows = list(_rows(facts, plan, columns))
         if not rows:
             continue
-        aside = "all other fabrics are cut as before" if len(rows) < len(plan.fabrics) else ""
-        table = [table_row(_COLUMNS, row, ruled=place > 0) for place, row in enumerate(rows)]
+        aside = words("recut-aside") if len(rows) < len(plan.fabrics) else ""
+        table = [table_row(columns, row, ruled=place > 0) for place, row in enumerate(rows)]
         # A short table: all of it stays on one page.
-        bound = [heading(f"In the {say_colourway(facts.unit)} {plan.name}", aside=aside), table_head(_COLUMNS), *table]
+        title = words("sheet-in-colorway", name=plan.name)
+        bound = [heading(title, aside=aside), table_head(columns), *table]
         slices += [*(replace(piece, keep=True) for piece in bound[:-1]), bound[-1]]
     return slices
 
 
-def _rows(facts: BlockFacts, plan: ColouringFacts) -> Iterator[tuple[Cell, ...]]:
+def _rows(facts: BlockFacts, plan: ColouringFacts, columns: tuple[Column, ...]) -> Iterator[tuple[Cell, ...]]:
     """A row for each fabric that takes another's place."""
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics}
     for fabric in plan.fabrics:
@@ -53,15 +57,17 @@ def _rows(facts: BlockFacts, plan: ColouringFacts) -> Iterator[tuple[Cell, ...]]
         if places == [fabric.name] or not cuts:
             continue
         before = [replace(cut, fabric=fabric.name) for cut in facts.cutting if cut.fabric in places]
-        yield _row(fabric, [labels[old] for old in places], _what(facts, cuts, before, len(places)))
+        instead = listed([labels[old] for old in places], words_of(facts))
+        yield _row(fabric, instead, _what(facts, cuts, before, len(places)), columns)
 
 
 def _what(facts: BlockFacts, cuts: Sequence[CutFacts], before: Sequence[CutFacts], places: int) -> str:
     """That it is the same as in the table above, or all of it where pieces of several fabrics come together."""
-    pieces = many(sum(cut.count for cut in cuts), "piece")
+    words = words_of(facts)
+    pieces = many(sum(cut.count for cut in cuts), "pieces", words)
     if places == 1 and _told(cuts) == _told(before):
-        return f"{pieces}, as in the cutting table"
-    return f"{pieces}: {'; '.join(_say(cut, facts) for cut in cuts)}"
+        return words("recut-same", pieces=pieces)
+    return words("recut-all", pieces=pieces, cuts="; ".join(_say(cut, facts) for cut in cuts))
 
 
 def _told(cuts: Iterable[CutFacts]) -> list[CutFacts]:
@@ -70,17 +76,20 @@ def _told(cuts: Iterable[CutFacts]) -> list[CutFacts]:
 
 
 def _say(cut: CutFacts, facts: BlockFacts) -> str:
-    then = say_subcut(cut, facts.unit)
-    size = "" if cut.piece == "template" else f" {' × '.join(show_length(side, facts.unit) for side in cut.sides)}"
-    return fraction_text(f"{cut.count} {say_piece(cut)}{size}, patch {cut.label}{f', {then}' if then else ''}")
+    words = words_of(facts)
+    then = say_subcut(cut, facts.unit, words)
+    size = " × ".join(show_length(side, facts.unit, words) for side in cut.sides)
+    key = f"recut-{'template' if cut.piece == 'template' else 'line'}{'-then' if then else ''}"
+    piece = say_piece(cut, words)
+    return fraction_text(words(key, count=cut.count, piece=piece, size=size, letter=cut.label, then=then))
 
 
-def _row(fabric: FabricFacts, places: Sequence[str], what: str) -> tuple[Cell, ...]:
+def _row(fabric: FabricFacts, instead: str, what: str, columns: tuple[Column, ...]) -> tuple[Cell, ...]:
     height = _BODY.line_pt + STEP_PT / 2
-    _, name, instead, cut = _COLUMNS
+    _, name, before, cut = columns
     return (
         Cell(height, swatch(fabric, _SWATCH)),
         words_cell(fabric.label or fabric.name, name, _BOLD),
-        words_cell(" and ".join(places), instead, _QUIET),
+        words_cell(instead, before, _QUIET),
         words_cell(what, cut, _BODY),
     )

@@ -21,7 +21,8 @@ from blockdsl.page.sheet.sizes import other_sizes
 from blockdsl.page.sheet.strips import strip_pictures
 from blockdsl.page.sheet.units import unit_list
 from blockdsl.page.steps import step_list
-from blockdsl.pictures.lengths import plain_extent
+from blockdsl.wording.lengths import plain_size
+from blockdsl.wording.messages import Messages, words_of
 
 _FOOTER: Final = Style(SMALL_PT, "regular", QUIET)
 
@@ -34,12 +35,14 @@ def block_sheet(facts: BlockFacts, *, paper: str = "letter", author: str = "") -
     Errors: ValueError for an unknown paper.
     """
     sheet = paper_named(paper)
-    size = f"{plain_extent(facts.finished, facts.unit)} {facts.unit}"
+    words = words_of(facts)
+    size = plain_size(facts.finished, facts.unit, words)
     return Document(
         title=f"{facts.name}, {size}",
-        pages=numbered_pages(sheet_bodies(facts, sheet), facts.name, sheet),
+        pages=numbered_pages(sheet_bodies(facts, sheet), facts.name, sheet, words),
         author=author,
-        subject=f"Pattern sheet of a patchwork block, {size} finished",
+        subject=words("sheet-subject", size=size),
+        language=facts.language,
     )
 
 
@@ -68,21 +71,21 @@ def sheet_bodies(facts: BlockFacts, paper: Paper) -> list[tuple[Mark, ...]]:
     return longer if len(longer) == len(pages) else pages
 
 
-def numbered_pages(bodies: Sequence[tuple[Mark, ...]], name: str, paper: Paper) -> tuple[Page, ...]:
+def numbered_pages(bodies: Sequence[tuple[Mark, ...]], name: str, paper: Paper, words: Messages) -> tuple[Page, ...]:
     """A page for each body, with the name and the page's number at its foot."""
     return tuple(
-        Page(paper.width_pt, paper.height_pt, (*marks, *footer(name, number, len(bodies), paper)))
+        Page(paper.width_pt, paper.height_pt, (*marks, *footer(name, number, len(bodies), paper, words)))
         for number, marks in enumerate(bodies, start=1)
     )
 
 
-def footer(name: str, number: int, pages: int, paper: Paper) -> tuple[Mark, ...]:
+def footer(name: str, number: int, pages: int, paper: Paper, words: Messages) -> tuple[Mark, ...]:
     """The block's name and the page's number, at the foot of the content box."""
     box = paper.content
-    words = f"page {number} of {pages}"
-    room = box.width_pt - width_of(words, _FOOTER) - 6 * STEP_PT
+    page = words("page-of", page=number, pages=pages)
+    room = box.width_pt - width_of(page, _FOOTER) - 6 * STEP_PT
     baseline = box.bottom_pt - 1
     return (
         *line(fitted(name, room, _FOOTER), box.x_pt, baseline, _FOOTER),
-        *line_ending(words, box.right_pt, baseline, _FOOTER),
+        *line_ending(page, box.right_pt, baseline, _FOOTER),
     )

@@ -13,7 +13,6 @@ from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.prose import Style, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
-from blockdsl.page.cutting_words import cuts_by_fabric
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
 from blockdsl.page.sheet.cutting import cut_sides, cutting_table, fabric_group, head_again
@@ -28,8 +27,11 @@ from blockdsl.page.table import (
     table_row,
     words_cell,
 )
-from blockdsl.pictures.lengths import show_extent, show_measure
-from blockdsl.pictures.words import say_piece, say_purpose, say_subcut
+from blockdsl.wording.cutting_rows import cuts_by_fabric
+from blockdsl.wording.grammar import listed
+from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import say_piece, say_purpose, say_sides, say_subcut
 
 _NUMBER: Final = Style(BODY_PT, "bold", INK)
 _BODY: Final = Style(BODY_PT, "regular", INK)
@@ -37,7 +39,7 @@ _LETTER: Final = Style(BODY_PT, "bold", ACCENT)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _SMALL: Final = Style(SMALL_PT, "regular", QUIET)
 _GAP_PT: Final = 3 * STEP_PT
-_SIZE_HEADS: Final = ("Finished", "Unfinished", "Grid, finished", "Its cells unfinished", "Seam", "Ruler reads")
+_SIZE_HEADS: Final = ("finished", "unfinished", "grid", "cells", "seam", "ruler")
 _MOST_SIZE_GAP_PT: Final = 30.0
 _MOST_LETTERS_PT: Final = 60.0
 _MOST_PURPOSE_PT: Final = 118.0
@@ -49,33 +51,31 @@ _MOST_EXTRA_PT: Final = 22.0
 def say_size(facts: BlockFacts | QuiltFacts) -> str:
     """What a size is called: `9 in`, or `6 × 9 in` when the block is no square."""
     if facts.finished[0] == facts.finished[1]:
-        return show_measure(facts.finished[0], facts.unit)
-    return show_extent(facts.finished, facts.unit)
+        return show_measure(facts.finished[0], facts.unit, words_of(facts))
+    return show_extent(facts.finished, facts.unit, words_of(facts))
 
 
 def say_sizes(sizes: Sequence[BlockFacts]) -> str:
-    """All sizes in a row: `6, 9 and 12 in`; unit by unit."""
-    told = []
+    """All sizes in a row: `6, 9, and 12 in`; unit by unit."""
+    words, told = words_of(sizes[0]), []
     for unit in dict.fromkeys(facts.unit for facts in sizes):
         of_unit = [facts for facts in sizes if facts.unit == unit]
-        told.append(f"{_listed([say_size(facts).removesuffix(f' {unit}') for facts in of_unit])} {unit}")
-    return " and ".join(told) if len(told) > 1 and len(sizes) == len(told) else ", ".join(told)
-
-
-def _listed(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+        figures = listed([say_size(facts).removesuffix(f" {unit}") for facts in of_unit], words)
+        told.append(words("length", length=figures, unit=unit))
+    return listed(told, words) if len(sizes) == len(told) else ", ".join(told)
 
 
 def size_table(sizes: Sequence[BlockFacts]) -> list[Slice]:
     """A row for each size: finished, unfinished, the squares of the grid, the seam allowance, the ruler's measure."""
+    heads = tuple(words_of(sizes[0])(f"sizes-head-{name}") for name in _SIZE_HEADS)
     rows = [_size_row(facts) for facts in sizes]
-    needs = [max(width_of(words, _NUMBER) for words in column) + 1 for column in zip(_SIZE_HEADS, *rows, strict=True)]
+    needs = [max(width_of(words, _NUMBER) for words in column) + 1 for column in zip(heads, *rows, strict=True)]
     extra = min((CONTENT_WIDTH_PT - sum(needs)) / (len(needs) - 1), _MOST_SIZE_GAP_PT)
     if extra < STEP_PT:  # very long measures: the ruler and the seam are told with the sizes in front
-        return size_table_of(_SIZE_HEADS[:4], [row[:4] for row in rows], [CONTENT_WIDTH_PT / 4] * 4, STEP_PT)
+        return size_table_of(heads[:4], [row[:4] for row in rows], [CONTENT_WIDTH_PT / 4] * 4, STEP_PT)
     widths = [need + extra for need in needs]
     widths[-1] += CONTENT_WIDTH_PT - sum(widths)
-    return size_table_of(_SIZE_HEADS, rows, widths, extra)
+    return size_table_of(heads, rows, widths, extra)
 
 
 def size_table_of(
@@ -96,21 +96,22 @@ def size_table_of(
 
 
 def _size_row(facts: BlockFacts) -> tuple[str, ...]:
-    cell = unfinished_cell = "uneven"
+    words = words_of(facts)
+    cell = unfinished_cell = words("sizes-uneven")
     if facts.cell is not None:
         one, other = facts.cell
-        square = one == other
-        cell = show_measure(one, facts.unit) if square else show_extent(facts.cell, facts.unit)
         grown = (one + 2 * facts.seam, other + 2 * facts.seam)
-        unfinished_cell = show_measure(grown[0], facts.unit) if square else show_extent(grown, facts.unit)
-        cell = f"{facts.grid[0]} × {facts.grid[1]} of {cell}"
+        finished, unfinished_cell = (
+            say_sides(size, facts.unit, words, square=one == other) for size in (facts.cell, grown)
+        )
+        cell = words("sizes-cells", columns=facts.grid[0], rows=facts.grid[1], size=finished)
     return (
-        show_extent(facts.finished, facts.unit),
-        show_extent(facts.unfinished, facts.unit),
+        show_extent(facts.finished, facts.unit, words_of(facts)),
+        show_extent(facts.unfinished, facts.unit, words_of(facts)),
         cell,
         unfinished_cell,
-        show_measure(facts.seam, facts.unit),
-        show_measure(facts.measure, facts.unit),
+        show_measure(facts.seam, facts.unit, words_of(facts)),
+        show_measure(facts.measure, facts.unit, words_of(facts)),
     )
 
 
@@ -122,7 +123,9 @@ def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Slice]:
         alike.setdefault(_way_of_cutting(facts), []).append(facts)
     for group in alike.values():
         for part in _that_fit(group):
-            named = f"Cutting for {say_sizes(part)}" if len(part) < len(sizes) else "Cutting"
+            words = words_of(part[0])
+            alone = len(part) == len(sizes)
+            named = words("cutting") if alone else words("sizes-cutting-for", sizes=say_sizes(part))
             slices += _together(part, named) if len(part) > 1 else _alone(part[0], named)
     return slices
 
@@ -152,8 +155,8 @@ def _way_of_cutting(facts: BlockFacts) -> object:
 def _alone(facts: BlockFacts, named: str) -> list[Slice]:
     """The table of one size, as on its sheet, under its own heading."""
     slices = cutting_table(facts)
-    unit = "inches" if facts.unit == "in" else "centimetres"
-    return [heading(named, aside=f"sizes in {unit}, with seam allowance"), *slices[1:]] if slices else []
+    aside = words_of(facts)(f"cutting-sizes-{facts.unit}")
+    return [heading(named, aside=aside), *slices[1:]] if slices else []
 
 
 def _that_fit(sizes: Sequence[BlockFacts]) -> list[Sequence[BlockFacts]]:
@@ -170,13 +173,14 @@ def _free_pt(sizes: Sequence[BlockFacts]) -> float:
 
 def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple[float, float]]]]:
     """The columns as narrow as their words allow, and the axes of each column of sizes."""
-    cuts = sizes[0].cutting
+    cuts, words = sizes[0].cutting, words_of(sizes[0])
+    heads = {name: words(f"head-{name}") for name in ("cut", "piece", "then", "patch", "for")}
 
-    def need(words: Sequence[str], head: str, style: Style) -> float:
-        return max(*(width_of(text, style) for text in words), width_of(head, _SMALL)) + _GAP_PT + 1
+    def need(texts: Sequence[str], head: str, style: Style) -> float:
+        return max(*(width_of(text, style) for text in texts), width_of(head, _SMALL)) + _GAP_PT + 1
 
-    count = Column("cut", need([str(cut.count) for cut in cuts], "cut", _NUMBER), "right", _GAP_PT)
-    piece = Column("piece", need([say_piece(cut) for cut in cuts], "piece", _BODY), gap_pt=_GAP_PT)
+    count = Column(heads["cut"], need([str(cut.count) for cut in cuts], heads["cut"], _NUMBER), "right", _GAP_PT)
+    piece = Column(heads["piece"], need([say_piece(cut, words) for cut in cuts], heads["piece"], _BODY), gap_pt=_GAP_PT)
     columns, axes = [count, piece], []
     for facts in sizes:
         found, width = lengths_axes([cut_sides(cut, facts) for cut in facts.cutting], _BODY)
@@ -184,13 +188,13 @@ def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple
             Column(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT)
         )
         axes.append(found)
-    for head, say, most in (("then", _then, _MOST_THEN_PT), ("patch", _letters, _MOST_LETTERS_PT)):
-        words = [say(cut) for cut in cuts]
-        width = min(need(words, head, _LETTER), most) if any(words) else 0.0
+    thens, letters = [_then(cut, words) for cut in cuts], [cut.label for cut in cuts]
+    for head, texts, most in ((heads["then"], thens, _MOST_THEN_PT), (heads["patch"], letters, _MOST_LETTERS_PT)):
+        width = min(need(texts, head, _LETTER), most) if any(texts) else 0.0
         columns.append(Column(head if width else "", width, gap_pt=_GAP_PT))
-    purposes = [say_purpose(cut) for cut in cuts]
-    width = min(need(purposes, "for", _QUIET), _MOST_PURPOSE_PT) if any(purposes) else 0.0
-    columns.append(Column("for" if width else "", width, gap_pt=0.0))
+    purposes = [say_purpose(cut, words) for cut in cuts]
+    width = min(need(purposes, heads["for"], _QUIET), _MOST_PURPOSE_PT) if any(purposes) else 0.0
+    columns.append(Column(heads["for"] if width else "", width, gap_pt=0.0))
     over = sum(column.width_pt for column in columns) - CONTENT_WIDTH_PT
     then = columns[-3]
     if over > 0 and then.width_pt > _LEAST_THEN_PT:  # what is done with a piece may take several lines
@@ -198,13 +202,10 @@ def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple
     return columns, axes
 
 
-def _then(cut: CutFacts) -> str:
+def _then(cut: CutFacts, words: Messages) -> str:
     """What is done with a piece, and what is left over."""
-    return ", ".join(words for words in (say_subcut(cut), f"{cut.spare} spare" if cut.spare else "") if words)
-
-
-def _letters(cut: CutFacts) -> str:
-    return cut.label
+    spare = words("count-spare", number=cut.spare) if cut.spare else ""
+    return ", ".join(text for text in (say_subcut(cut, None, words), spare) if text)
 
 
 def _together(sizes: Sequence[BlockFacts], named: str) -> list[Slice]:
@@ -212,16 +213,17 @@ def _together(sizes: Sequence[BlockFacts], named: str) -> list[Slice]:
     columns, axes = _columns(sizes)
     columns = _widened(columns)
     head = table_head(columns)
-    slices = [heading(named, aside="a column for each finished size; sizes to cut, with seam allowance"), head]
-    again = head_again(head)
+    words = words_of(sizes[0])
+    slices = [heading(named, aside=words("sizes-cutting-aside")), head]
+    again = head_again(head, words)
     tables = [cuts_by_fabric(facts) for facts in sizes]
     for place, (fabric, cuts) in enumerate(tables[0]):
         rows = [
             _row(sizes, [table[place][1][number] for table in tables], columns, axes, ruled=number > 0)
             for number in range(len(cuts))
         ]
-        group = fabric_group(fabric, sum(cut.count for cut in cuts))
-        whole = grouped(again, group, rows, fabric_group(fabric, None))
+        group = fabric_group(fabric, sum(cut.count for cut in cuts), words)
+        whole = grouped(again, group, rows, fabric_group(fabric, None, words))
         slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
     return slices
 
@@ -249,7 +251,7 @@ def _row(
     ruled: bool,
 ) -> Slice:
     """The same line of the table at each size."""
-    cut = cuts[0]
+    cut, words = cuts[0], words_of(sizes[0])
     count, piece, *_ = columns
     then, letters, purpose = columns[-3:]
     lengths = [
@@ -258,10 +260,10 @@ def _row(
     ]
     cells: list[Cell] = [
         words_cell(str(cut.count), count, _NUMBER),
-        words_cell(say_piece(cut), piece, _BODY),
+        words_cell(say_piece(cut, words), piece, _BODY),
         *lengths,
-        words_cell(_then(cut), then, _BODY) if then.width_pt else EMPTY,
+        words_cell(_then(cut, words), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
-        words_cell(say_purpose(cut), purpose, _QUIET) if purpose.width_pt else EMPTY,
+        words_cell(say_purpose(cut, words), purpose, _QUIET) if purpose.width_pt else EMPTY,
     ]
     return table_row(columns, cells, ruled=ruled)

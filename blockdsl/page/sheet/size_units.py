@@ -27,8 +27,10 @@ from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.size_tables import say_size
 from blockdsl.page.sheet.units import unit_list
 from blockdsl.pictures.block import Fabrics, fabrics_of, unit_picture
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.pictures.words import say_method
+from blockdsl.wording.grammar import capital
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_method, unit_title
 
 _PICTURE_PT: Final = 60.0
 _ACROSS: Final = 2
@@ -37,7 +39,6 @@ _BODY: Final = Style(BODY_PT, "regular", INK)
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 _HEAD: Final = Style(SMALL_PT, "regular", QUIET)
-_HEADING: Final = "Units to make and measure"
 
 
 def units_at_sizes(sizes: Sequence[BlockFacts]) -> list[Slice]:
@@ -48,19 +49,21 @@ def units_at_sizes(sizes: Sequence[BlockFacts]) -> list[Slice]:
     if len(sizes) == 1:
         return unit_list(sizes[0])
     if len({_way_of_making(facts) for facts in sizes}) > 1:
-        return [piece for facts in sizes for piece in _named(unit_list(facts), say_size(facts))]
+        return [piece for facts in sizes for piece in _named(unit_list(facts), facts)]
     if not sizes[0].units:
         return []
     fabrics = fabrics_of(sizes[0])
     cards = [_card(sizes, [facts.units[place] for facts in sizes], fabrics) for place in range(len(sizes[0].units))]
-    slices = [heading(_HEADING, aside="measure each one before you join it")]
+    words = words_of(sizes[0])
+    title = words("units-title")
+    slices = [heading(title, aside=words("units-aside"))]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
         marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []
         for place, (_, card) in enumerate(pair):
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 2.5 * STEP_PT)
         height = max(height for height, _ in pair) + 5 * STEP_PT
-        slices.append(Slice(height, tuple(marks), head=(continued(_HEADING),)))
+        slices.append(Slice(height, tuple(marks), head=(continued(title, words),)))
     return slices
 
 
@@ -68,28 +71,27 @@ def _way_of_making(facts: BlockFacts) -> object:
     return tuple((unit.title, unit.count, unit.method, unit.spare) for unit in facts.units)
 
 
-def _named(slices: list[Slice], size: str) -> list[Slice]:
+def _named(slices: list[Slice], facts: BlockFacts) -> list[Slice]:
     """The list of one size with a heading that says which."""
-    return [heading(f"{_HEADING}, {size}"), *slices[1:]] if slices else []
+    return [heading(words_of(facts)("units-title-size", size=say_size(facts))), *slices[1:]] if slices else []
 
 
 def _card(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:
     """Picture at the left; name, number and way at its right, then a line for each size."""
-    unit = units[0]
+    unit, words = units[0], words_of(sizes[0])
     box = Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT)
-    picture, placed = unit_picture(unit, fabrics, box, unit_of_length=sizes[0].unit)
+    picture, placed = unit_picture(unit, fabrics, box, words, unit_of_length=sizes[0].unit)
     x = _PICTURE_PT + 3 * STEP_PT
     space = span_pt(6) - x
     marks: list[Mark] = [*moved([picture], (_PICTURE_PT - placed.width_pt) / 2, 0.0)]
     y = -3.0
-    name = unit.title or unit.name
-    for words in lines_of(name[:1].upper() + name[1:], space, _TITLE):
-        marks += line(words, x, y + _TITLE.baseline_pt, _TITLE)
+    for text in lines_of(capital(unit_title(unit, words)), space, _TITLE):
+        marks += line(text, x, y + _TITLE.baseline_pt, _TITLE)
         y += _TITLE.line_pt
-    spare = f", {unit.spare} spare" if unit.spare else ""
-    marks += runs([(f"Make {unit.count}", _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
+    spare = words("units-spare", count=unit.spare) if unit.spare else ""
+    marks += runs([(words("units-make", count=unit.count), _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
     y += _BODY.line_pt
-    height, words_marks = paragraph(f"Method: {say_method(unit.method)}", space, _QUIET)
+    height, words_marks = paragraph(words("units-method", method=say_method(unit.method, words)), space, _QUIET)
     marks += moved(words_marks, x, y)
     y += height + STEP_PT
     height, table = _measures(sizes, units, space)
@@ -102,17 +104,20 @@ def _measures(
 ) -> tuple[float, tuple[Mark, ...]]:
     """For each size of the block what the unit should measure, and its finished size."""
     rows = [
-        (say_size(facts), show_extent(unit.unfinished, facts.unit), show_extent(unit.finished, facts.unit))
+        (
+            say_size(facts),
+            *(show_extent(size, facts.unit, words_of(facts)) for size in (unit.unfinished, unit.finished)),
+        )
         for facts, unit in zip(sizes, units, strict=True)
     ]
-    heads = ("block", "should measure", "finished")
+    heads = tuple(words_of(sizes[0])(f"units-head-{name}") for name in ("block", "measure", "finished"))
     columns = list(zip(heads, *rows, strict=True))
     widths = [
         max(width_of(head, _HEAD), *(width_of(words, _BOLD) for words in column)) + 2.5 * STEP_PT
         for head, *column in columns
     ]
     if sum(widths) > width_pt + 2.5 * STEP_PT:  # a narrow card: what it should measure matters most
-        widths, heads, rows = widths[:2], heads[:2], [row[:2] for row in rows]  # type: ignore[assignment,misc]
+        widths, heads, rows = widths[:2], heads[:2], [row[:2] for row in rows]
     starts = [sum(widths[:place]) for place in range(len(widths))]
     marks: list[Mark] = []
     for head, x in zip(heads, starts, strict=True):

@@ -9,6 +9,7 @@ from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
 from blockdsl.page.sheet.size_tables import cutting_tables, size_table
 from blockdsl.page.sheet.size_units import units_at_sizes
+from blockdsl.wording.messages import words_of
 
 
 def other_sizes(facts: BlockFacts) -> list[Slice]:
@@ -16,5 +17,6 @@ def other_sizes(facts: BlockFacts) -> list[Slice]:
     if not facts.sizes:
         return []
     sizes = (facts, *facts.sizes)
-    head = replace(heading("At other sizes", aside="the steps are the same; use these measures"), keep=True)
+    words = words_of(facts)
+    head = replace(heading(words("sizes-title-other"), aside=words("sizes-aside-other")), keep=True)
     return [head, *size_table(sizes), *cutting_tables(sizes), *units_at_sizes(sizes)]

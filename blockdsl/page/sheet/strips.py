@@ -12,21 +12,13 @@ from blockdsl.marks.theme import ACCENT, BODY_PT, GUTTER_PT, QUIET, SMALL_PT, ST
 from blockdsl.page.flow import Slice
 from blockdsl.page.headings import heading
 from blockdsl.pictures.strip import cut_picture, has_picture
-from blockdsl.pictures.strip_words import is_handed
+from blockdsl.wording.grammar import name_of
+from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.strips import is_handed
 
 _LETTER: Final = Style(BODY_PT, "bold", ACCENT)
 _QUIET: Final = Style(SMALL_PT, "regular", QUIET)
 _COLUMNS: Final = 12
-_ASIDE: Final = "fabric right side up; dashed lines are cuts"
-_LAYERS: Final = (
-    "Where a picture says “one layer”, do not fold the fabric: the layer below would give the mirror image. Lay the "
-    "ruler's line for the angle on the edge of the strip, square off the end first, and cut away from yourself."
-)
-
-_CORNERS: Final = (
-    "Mark both edges this far from each corner, lay the ruler from mark to mark, and cut the corner off, away from "
-    "yourself. All layers are cut alike."
-)
 
 
 def strip_pictures(facts: BlockFacts) -> list[Slice]:
@@ -37,14 +29,16 @@ def strip_pictures(facts: BlockFacts) -> list[Slice]:
             shown.setdefault((cut.label, cut.cut, cut.slant, cut.outside), cut)
     if not shown:
         return []
-    slices = [heading("Cuts at an angle", aside=_ASIDE)]
+    words = words_of(facts)
+    slices = [heading(words("angle-title"), aside=words("angle-aside"))]
     strips = [cut for cut in shown.values() if cut.strip is not None]
     slices += _beside(strips, facts, 2)
     slices += _beside([cut for cut in shown.values() if cut.strip is None], facts, 4)
-    for remark, meant in ((_LAYERS, lambda cut: cut.corner is None), (_CORNERS, lambda cut: cut.corner is not None)):
-        if any(map(meant, shown.values())):
-            height, words = paragraph(remark, span_pt(_COLUMNS), _QUIET)
-            slices.append(Slice(height, words, before_pt=2 * STEP_PT))
+    of_corners = [cut.corner is not None for cut in shown.values()]
+    for remark, meant in (("layers", not all(of_corners)), ("corners", any(of_corners))):
+        if meant:
+            height, marks = paragraph(words(f"angle-{remark}"), span_pt(_COLUMNS), _QUIET)
+            slices.append(Slice(height, marks, before_pt=2 * STEP_PT))
     return slices
 
 
@@ -61,21 +55,21 @@ def _beside(cuts: Sequence[CutFacts], facts: BlockFacts, in_a_row: int) -> list[
 
 
 def _titled(cut: CutFacts, facts: BlockFacts, width: float) -> tuple[float, tuple[Mark, ...]]:
-    layer = ", one layer" if is_handed(cut) else ""
-    layer += ", for the edge of the block" if cut.outside else ""
+    words = words_of(facts)
+    key = "-".join(["angle", *(["one-layer"] if is_handed(cut) else []), *(["edge"] if cut.outside else [])])
+    what = _what(cut, words) if key == "angle" else words(key, what=_what(cut, words))
     first = line(cut.label, 0.0, _LETTER.baseline_pt, _LETTER)
     after = width_of(cut.label, _LETTER) + 2 * STEP_PT
-    named = line(fitted(f"{_what(cut)}{layer}", width - after, _QUIET), after, _LETTER.baseline_pt, _QUIET)
-    height, picture = cut_picture(cut, facts.unit, width)
+    named = line(fitted(what, width - after, _QUIET), after, _LETTER.baseline_pt, _QUIET)
+    height, picture = cut_picture(cut, facts.unit, width, words)
     top = _LETTER.line_pt + STEP_PT
     return top + height, (*first, *named, *moved((picture,), 0.0, top))
 
 
-def _what(cut: CutFacts) -> str:
+def _what(cut: CutFacts, words: Messages) -> str:
     if cut.corner is not None:
-        return "octagon, its corners cut off"
+        return words("angle-octagon")
     if cut.strip is None:
-        return "rectangle, cut once"
-    if cut.strip.form == "turned":
-        return f"{cut.piece}, each turned from the one before"
-    return cut.piece
+        return words("angle-rectangle")
+    piece = name_of(f"piece-{cut.piece}", words)
+    return words("angle-turned", piece=piece) if cut.strip.form == "turned" else str(piece)

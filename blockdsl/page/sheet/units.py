@@ -24,8 +24,10 @@ from blockdsl.page.flow import Slice
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import Fabrics, fabrics_of, unit_picture
-from blockdsl.pictures.lengths import show_extent
-from blockdsl.pictures.words import say_method
+from blockdsl.wording.grammar import capital
+from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_method, unit_title
 
 _PICTURE_PT: Final = 66.0
 _ACROSS: Final = 2
@@ -41,7 +43,9 @@ def unit_list(facts: BlockFacts) -> list[Slice]:
         return []
     fabrics = fabrics_of(facts)
     cards = [_card(facts, unit, fabrics) for unit in facts.units]
-    slices = [heading("Units to make and measure", aside="measure each one before you join it")]
+    words = words_of(facts)
+    title = words("units-title")
+    slices = [heading(title, aside=words("units-aside"))]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
         marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []
@@ -49,34 +53,34 @@ def unit_list(facts: BlockFacts) -> list[Slice]:
             x = place * (span_pt(6) + GUTTER_PT)
             marks += moved(card, x, 2.5 * STEP_PT)
         height = max(height for height, _ in pair) + 4.5 * STEP_PT
-        slices.append(Slice(height, tuple(marks), head=(continued("Units to make and measure"),)))
+        slices.append(Slice(height, tuple(marks), head=(continued(title, words),)))
     return slices
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:
     """Height and marks of one unit: picture at the left, words at its right."""
-    picture, placed = unit_picture(unit, fabrics, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), unit_of_length=facts.unit)
+    words = words_of(facts)
+    box = Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT)
+    picture, placed = unit_picture(unit, fabrics, box, words, unit_of_length=facts.unit)
     x = _PICTURE_PT + 3 * STEP_PT
     room = span_pt(6) - x
     marks: list[Mark] = [*moved([picture], (_PICTURE_PT - placed.width_pt) / 2, 0.0)]
     y = -3.0
-    for words in lines_of(_capital(unit.title or unit.name), room, _TITLE):
-        marks += line(words, x, y + _TITLE.baseline_pt, _TITLE)
+    for text in lines_of(capital(unit_title(unit, words)), room, _TITLE):
+        marks += line(text, x, y + _TITLE.baseline_pt, _TITLE)
         y += _TITLE.line_pt
-    spare = f", {unit.spare} spare" if unit.spare else ""
-    marks += runs([(f"Make {unit.count}", _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
+    spare = words("units-spare", count=unit.spare) if unit.spare else ""
+    marks += runs([(words("units-make", count=unit.count), _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
     y += _BODY.line_pt
-    for text in (f"Finished {show_extent(unit.finished, facts.unit)}", f"Method: {say_method(unit.method)}"):
+    finished = words("units-finished", size=show_extent(unit.finished, facts.unit, words))
+    for text in (finished, words("units-method", method=say_method(unit.method, words))):
         height, words_marks = paragraph(text, room, _QUIET)
         marks += moved(words_marks, x, y)
         y += height
     y += STEP_PT / 2
     marks += moved(tick_cell(_BODY).marks, x, y)
     indent = 3.5 * STEP_PT
-    height, words_marks = paragraph(f"should measure {show_extent(unit.unfinished, facts.unit)}", room - indent, _BOLD)
+    measure = words("units-measure", size=show_extent(unit.unfinished, facts.unit, words))
+    height, words_marks = paragraph(measure, room - indent, _BOLD)
     marks += moved(words_marks, x + indent, y)
     return max(placed.height_pt, y + height), tuple(marks)

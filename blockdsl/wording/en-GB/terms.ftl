@@ -3,6 +3,9 @@
 -toward = towards
 -center = centre
 -color = colour
+-colorway = colourway
+-colorways = colourways
+-colorways-first = Colourways
 -upper-left = top left
 -upper-right = top right
 -lower-left = bottom left

@@ -4,6 +4,8 @@ list-pair = { $first } and { $last }
 list-more = { $first }, and { $last }
 
 length = { $length } { $unit }
+# A figure without its unit that no ruler shows.
+figure-about = about { $figure }
 length-about = about { $length } { $unit }
 size = { $width } × { $height } { $unit }
 size-about = about { $width } × { $height } { $unit }

@@ -564,12 +564,6 @@ uses-piece-once = { $count } { $fabric } { $form } { $size }, cut once
 uses-piece-twice = { $count } { $fabric } { $form } { $size }, cut twice
 uses-measure = Each should measure { $size } before it is joined.
 take-care = Take care
-key-right-side = right side
-key-wrong-side = wrong side
-key-line = pencil line
-key-seam = seam
-key-cut = cut
-key-press = press this way
 
 ## Triangle in a square
 

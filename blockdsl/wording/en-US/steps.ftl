@@ -1,21 +1,13 @@
 # Sentences of the steps that join patches and units.
 
 the = the { $name }
-first = the first
-second = the second
-third = the third
-fourth = the fourth
-fifth = the fifth
 one = one { $name }
 other = the other { $name }
 another = another { $name }
-piece-triangle = triangle
-piece-square = square
 list-pairs = { $count ->
     [2] { $first } and { $other } twice
    *[other] { $first } and { $other } { $count } times
 }
-numbers-to = { $word } { $first } to { $last }
 list-each = { $list }, each with { $shows }
 list-repeated = { $count ->
     [2] { $first }, then { $other } and { $first } twice
@@ -155,8 +147,14 @@ join-row-stop = Stop { $seams } at the dot at the { $pos } end; backstitch.
 join-in-order = Sew them together in order from { $way }{ $tail }.
 join-row = Sew them together from { $way }{ $tail }: { $list }.
 join-row-list = { $name }, { $way }: { $list }.
-join-rows = Sew each { $way } together{ $tail }.
-join-row-number = { $way } { $number }
+join-rows = { $way ->
+    [row] Sew each row together{ $tail }.
+   *[column] Sew each column together{ $tail }.
+}
+join-row-number = { $way ->
+    [row] row { $number }
+   *[column] column { $number }
+}
 join-joined = the joined pieces
 join-pin-top = Pin a TOP mark to its { $pos } edge.
 join-trim = Trim the dog-ears.

@@ -3,6 +3,9 @@
 -toward = toward
 -center = center
 -color = color
+-colorway = colorway
+-colorways = colorways
+-colorways-first = Colorways
 -upper-left = upper left
 -upper-right = upper right
 -lower-left = lower left

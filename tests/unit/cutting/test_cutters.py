@@ -6,9 +6,9 @@ from blockdsl.diagnostics import Source
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry.number import write_exact
 from blockdsl.marks.display_list import Text
-from blockdsl.page.cutting_words import cutting_rows
 from blockdsl.page.sheet.cutters import cutter_list
 from blockdsl.syntax.format import format_text
+from blockdsl.wording.cutting_rows import cutting_rows
 from tests.unit.model.blocks import block, read, written
 
 

@@ -8,7 +8,7 @@ from blockdsl.facts import BlockFacts
 from blockdsl.geometry import square_root
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges, step
-from blockdsl.page.bias_words import say_bias
+from blockdsl.wording.bias import say_bias
 from tests.unit.model.blocks import block, cut_lines, one_error
 
 # The corner triangle has its square corner inside and its long edge, of 45 degrees to nothing, on the outside: a right

@@ -7,8 +7,8 @@ from blockdsl.fullsize.pattern import pattern_of
 from blockdsl.marks.clip import contains
 from blockdsl.marks.display_list import Figure, Path, Text
 from blockdsl.marks.theme import Box
-from blockdsl.page.applique_words import say_applique
 from blockdsl.pictures.block import block_picture, letter_diagram
+from blockdsl.wording.applique import say_applique
 from tests.unit.model.blocks import CLOTH, block_of
 
 BOX = Box(0.0, 0.0, 240.0, 240.0)
@@ -30,7 +30,7 @@ def test_a_block_without_applique_is_told_nothing_of_it() -> None:
 
 def test_pieces_are_told_by_how_their_edge_is_sewn() -> None:
     first, turned, raw, care = say_applique(facts_of(TURNED, RAW))
-    assert "in the order of their letters, the first one undermost" in first
+    assert "in the order of their letters, starting with the bottom piece" in first
     assert turned.startswith("B: ")
     assert "turn ¹⁄₄ in under on the line" in turned
     assert raw.startswith("C: ")

@@ -14,7 +14,8 @@ from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.model.book import SHEETS
 from blockdsl.page.book.book import book_document, roman
-from blockdsl.page.book.glossary import TERMS, terms_used
+from blockdsl.wording import messages
+from blockdsl.wording.glossary import all_terms, terms_used
 from tests.unit.page import books
 
 BOOKS = {"shores": books.shores, "strained": books.strained, "many": books.many, "quilted": books.quilted}
@@ -127,7 +128,7 @@ def test_the_outline_is_a_tree_of_chapters_and_their_blocks() -> None:
         ("Chapter 1: Lights", ["Light", "Kite"]),
         ("Chapter 2: Tides", ["Tide"]),
         ("Techniques", ["Piecing from single patches", "Two at a time", "Strip sets"]),
-        ("Words of the trade", []),
+        ("Glossary", []),
         ("Index", []),
         ("Test page", []),
     ]
@@ -157,9 +158,7 @@ def row_of(page: Page, first: str) -> list[str]:
 
 def test_a_block_at_three_sizes_is_cut_from_one_table_with_a_column_for_each() -> None:
     """By hand: 2 in, 3 in and 4 in cells are cut 1/2 in larger; two at a time, 7/8 in larger (published rule)."""
-    page = page_with(
-        book_document(books.shores()), "a column for each finished size; sizes to cut, with seam allowance"
-    )
+    page = page_with(book_document(books.shores()), "a column for each finished size; cut sizes, with seam allowance")
     words = [text.text for text in texts(page, figures=False)]
     assert [w for w in words if re.fullmatch(r"\d+ in", w)][:3] == ["6 in", "9 in", "12 in"]
     rows = [row_of_text(page, text) for text in texts(page, figures=False) if text.text == "squares"]
@@ -192,7 +191,7 @@ def test_a_size_that_is_cut_differently_has_a_table_of_its_own() -> None:
 
 def test_a_unit_says_what_it_should_measure_at_every_size() -> None:
     """By hand: a 2 in cell should measure 2 1/2 in before it is joined, one of 3 in 3 1/2 in, one of 4 in 4 1/2 in."""
-    page = page_with(book_document(books.shores()), "Units to make and measure")
+    page = page_with(book_document(books.shores()), "Units to make")
     words = said(page)
     for size in ("2 ¹⁄₂ × 2 ¹⁄₂ in", "3 ¹⁄₂ × 3 ¹⁄₂ in", "4 ¹⁄₂ × 4 ¹⁄₂ in"):
         assert size in words
@@ -222,9 +221,16 @@ def test_the_cautions_stand_in_full_once() -> None:
 
 
 def test_the_glossary_explains_the_words_that_are_said_with_their_first_page() -> None:
-    found = terms_used({"1": "Cut the Strip Sets.", "2": "strip set, half-square triangle units", "3": "sizes"})
-    assert found == {"half-square triangle": "2", "strip set": "1", "unit": "2"}
-    assert list(TERMS) == sorted(TERMS)
+    texts = {"1": "Cut the Strip Sets.", "2": "strip set, half-square triangle units", "3": "sizes"}
+    found = terms_used(texts, messages())
+    assert {each.term: each.page for each in found} == {"half-square triangle": "2", "strip set": "1", "unit": "2"}
+
+
+def test_the_glossary_is_in_the_order_of_the_alphabet_in_each_language() -> None:
+    for language, first in (("en-US", "baste"), ("en-GB", "tack")):
+        terms = all_terms(messages(language))
+        assert list(terms) == sorted(terms)
+        assert first in terms
 
 
 def test_the_index_lists_blocks_by_name_by_size_and_by_number_of_patches() -> None:

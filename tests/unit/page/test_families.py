@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.facts.drafting import draft
-from blockdsl.pictures.words import families_in_order, say_family
+from blockdsl.wording import messages
+from blockdsl.wording.sheet import families_in_order, say_family
 from tests.unit.model.blocks import block
 
 
@@ -62,4 +63,4 @@ def test_the_designers_own_word_goes_before_the_grid() -> None:
 
 def test_families_of_grids_come_first_and_other_grids_last() -> None:
     said = ("Other grids", "Tree", "Five-patch", "Basket", "Four-patch")
-    assert families_in_order(said) == ["Four-patch", "Five-patch", "Basket", "Tree", "Other grids"]
+    assert families_in_order(said, messages()) == ["Four-patch", "Five-patch", "Basket", "Tree", "Other grids"]

@@ -11,7 +11,7 @@ from blockdsl.document.site import RESERVED, web_site
 from blockdsl.export.naming import Taken
 from blockdsl.marks.display_list import Figure, Link, Mark, Page, Text
 from blockdsl.page.book.book import book_document
-from blockdsl.pictures.words import say_count
+from blockdsl.wording.sheet import say_count
 from tests.unit.page import books
 
 

@@ -23,8 +23,8 @@ from blockdsl.pictures.border import ring_picture
 from blockdsl.pictures.placing import Placing
 from blockdsl.pictures.prints import shade
 from blockdsl.pictures.quilt import QuiltPainter, quilt_picture, rows_picture
-from blockdsl.pictures.quilt_words import say_strips_of_ring, title_of
-from blockdsl.wording import quilt_step_texts
+from blockdsl.wording import messages, quilt_step_texts
+from blockdsl.wording.quilt_words import say_strips_of_ring, title_of
 from tests.unit.model.quilts import design, outline_of, quilt
 from tests.unit.page import quilts
 
@@ -112,7 +112,7 @@ def test_the_first_print_has_the_colour_of_the_role_and_the_last_is_farthest_fro
 
 def test_a_unit_of_a_border_has_a_capital_and_a_block_its_own_title() -> None:
     facts = quilt('set straight 3 x 4 of "Four"', "border 3 in pieced beam corners slate")
-    assert [title_of(kind) for kind in facts.kinds] == ["Four", "Beam"]
+    assert [title_of(kind, messages()) for kind in facts.kinds] == ["Four", "Beam"]
 
 
 @pytest.mark.parametrize(("colour", "value"), [("#f3ead6", "light"), ("#dfe3e0", "light"), ("#26304a", "dark")])
@@ -313,7 +313,7 @@ def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told:
 def test_the_prints_are_told_with_how_often_each_is_used() -> None:
     """Forty-two blocks from seven prints: six of each."""
     facts = quilts.scrappy()
-    assert "Each print is used in 6 blocks." in say_prints(facts.scraps[0])[0]
+    assert "Each print is used in 6 blocks." in say_prints(facts.scraps[0], messages())[0]
     assert words(scraps(facts)).count("6 blocks, 1 fat quarter") == 7
 
 

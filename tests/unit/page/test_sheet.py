@@ -123,7 +123,7 @@ def test_the_sheet_says_name_sizes_grid_cuts_units_and_cautions() -> None:
         "4 × 4 squares of 3 in",
         "cut once corner to corner → 8 triangles",
         "Make 4",
-        "should measure 6 ¹⁄₂ × 3 ¹⁄₂ in",
+        "Should measure 6 ¹⁄₂ × 3 ¹⁄₂ in",
         "Night",
         "The beams point outward; the slate squares meet the centre.",
         "Take care",
@@ -142,7 +142,7 @@ def test_every_picture_says_what_it_shows() -> None:
     document = block_sheet(sample.harbour_light())
     alternatives = [figure.alternative for page in document.pages for figure in figures(page.marks)]
     assert alternatives[0] == (
-        "Harbour Light in colour: 12 × 12 in finished, 40 patches of Harbour fog (light), Lantern (medium), "
+        "Harbour Light in color: 12 × 12 in finished, 40 patches of Harbour fog (light), Lantern (medium), "
         "Wet slate (dark)."
     )
     assert len(alternatives) == 7  # colour, letters, three units, two colourways

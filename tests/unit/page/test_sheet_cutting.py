@@ -3,10 +3,10 @@
 from dataclasses import replace
 
 from blockdsl.facts.blockfacts import CutFacts
-from blockdsl.geometry.fraction import Fraction
-from blockdsl.page.cutting_words import cutting_rows
 from blockdsl.page.table import aligned_parts
-from blockdsl.pictures.words import say_allowance, say_grid, say_metric_rule, say_subcut
+from blockdsl.wording import messages
+from blockdsl.wording.cutting_rows import cutting_rows
+from blockdsl.wording.sheet import say_allowance, say_grid, say_metric_rule, say_subcut
 from tests.unit.pictures import sample
 
 GEESE = CutFacts(
@@ -37,7 +37,7 @@ def test_the_rows_are_grouped_by_fabric_and_say_the_sub_cut_in_words() -> None:
 
 
 def test_a_method_says_how_many_units_its_pieces_give_and_what_they_are_for() -> None:
-    assert say_subcut(GEESE) == "for 4 units"
+    assert say_subcut(GEESE, None, messages()) == "for 4 units"
     assert cutting_rows(sample.harbour_light())[1][5][4:7] == ("for 4 units", "C", "beam, four at a time")
 
 

@@ -12,6 +12,7 @@ from blockdsl.marks.theme import Box
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.pictures.block import block_picture, fabrics_of, grid_diagram, letter_diagram, unit_picture
 from blockdsl.pictures.placing import middle, toward_side
+from blockdsl.wording import messages
 from tests.unit.pictures import sample
 
 BOX = Box(20, 30, 300, 300)
@@ -131,7 +132,7 @@ def test_a_block_of_40_000_patches_is_a_few_marks_and_quick() -> None:
 def test_a_unit_is_drawn_in_its_own_proportion() -> None:
     facts = sample.harbour_light()
     beam = facts.units[1]
-    figure, placed = unit_picture(beam, fabrics_of(facts), Box(0, 0, 66, 66))
+    figure, placed = unit_picture(beam, fabrics_of(facts), Box(0, 0, 66, 66), messages())
     assert (placed.width_pt, placed.height_pt) == (66, 33)
     assert figure.alternative == "Unit Beam: 6 × 3 in finished, 3 patches."
 

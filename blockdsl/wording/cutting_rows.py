@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
-from blockdsl.pictures.lengths import plain_length
-from blockdsl.pictures.words import say_piece, say_purpose, say_subcut
+from blockdsl.wording.lengths import plain_length
+from blockdsl.wording.messages import words_of
+from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
 
-HEADERS: Final = ("fabric", "cut", "piece", "size", "then", "patch", "for", "spare")
+_HEADS = ("fabric", "cut", "piece", "size", "then", "patch", "for", "spare")
 
 
 def cuts_by_fabric(facts: BlockFacts) -> list[tuple[FabricFacts, list[CutFacts]]]:
@@ -19,8 +18,9 @@ def cuts_by_fabric(facts: BlockFacts) -> list[tuple[FabricFacts, list[CutFacts]]
 
 def plain_cut_size(cut: CutFacts, facts: BlockFacts) -> str:
     """What the ruler reads, with ordinary fractions: `2 7/8 in` for a square, `2 × 3 1/2 in` for anything else."""
-    sides = cut.sides
-    return f"{' × '.join(plain_length(side, facts.unit) for side in sides)} {facts.unit}"
+    words = words_of(facts)
+    size = " × ".join(plain_length(side, facts.unit, words) for side in cut.sides)
+    return words("length", length=size, unit=facts.unit)
 
 
 def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
@@ -28,19 +28,21 @@ def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ..
 
     A maker who has declared cutters of her own has a last column for them.
     """
+    words = words_of(facts)
     rows: list[tuple[str, ...]] = [
         (
             fabric.label,
             str(cut.count),
-            say_piece(cut),
+            say_piece(cut, words),
             plain_cut_size(cut, facts),
-            say_subcut(cut, facts.unit),
+            say_subcut(cut, facts.unit, words),
             cut.label,
-            say_purpose(cut),
+            say_purpose(cut, words),
             str(cut.spare) if cut.spare else "",
             *(("; ".join(cut.cutters),) if facts.cutters else ()),
         )
         for fabric, cuts in cuts_by_fabric(facts)
         for cut in cuts
     ]
-    return (*HEADERS, "cutter") if facts.cutters else HEADERS, rows
+    heads = tuple(words(f"head-{name}") for name in ((*_HEADS, "cutter") if facts.cutters else _HEADS))
+    return heads, rows
