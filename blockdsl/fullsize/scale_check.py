@@ -14,6 +14,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.fullsize.template_marks import centred
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, PagePoint, Path, Text, Weight
 from blockdsl.marks.theme import (

@@ -10,6 +10,7 @@ from blockdsl.cutting.cloth import ClothPlan, Panel, PlacedPiece, Section, Sheet
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
 from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle, width_of

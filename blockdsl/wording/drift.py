@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.drift import DriftFacts
 from blockdsl.geometry import Exact, floor_to
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.wording.grammar import listed
 from blockdsl.wording.measures import exact_figure, length_words

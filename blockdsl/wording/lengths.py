@@ -7,11 +7,11 @@ wherever it is printed. Nothing is cut from such a length: cut sizes are always 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import Extent, RulerUnit
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.wording.measures import exact_figure, figure, is_on_ruler
 from blockdsl.wording.messages import Messages

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.cutting.buying import SHOP_UNIT, Buy
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltPieceFacts, RingFacts
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.wording.grammar import capital, in_figures, in_thousands, many
 from blockdsl.wording.lengths import plain_measure, plain_size

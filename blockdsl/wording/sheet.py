@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Sequence
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
@@ -12,6 +11,7 @@ from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.drafting import draft, named_family
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import Exact, Surd
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.shapes import SHAPES
 from blockdsl.wording.cutting import squaring_sentence

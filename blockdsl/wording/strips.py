@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Final
 
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording.cutting import print_words
 from blockdsl.wording.lengths import plain_extent, plain_length, plain_measure
 from blockdsl.wording.messages import Messages

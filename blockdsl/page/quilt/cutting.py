@@ -12,6 +12,7 @@ from blockdsl.cutting.quilt_pieces import MEASURED
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import Style, paragraph, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT

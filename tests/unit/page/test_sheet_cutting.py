@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from blockdsl.facts.blockfacts import CutFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.page.table import aligned_parts
 from blockdsl.wording import messages
 from blockdsl.wording.cutting_rows import cutting_rows

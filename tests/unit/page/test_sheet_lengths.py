@@ -3,6 +3,7 @@
 import pytest
 
 from blockdsl.geometry import square_root
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording import messages
 from blockdsl.wording.lengths import drafted_length, plain_extent, plain_length, show_extent, show_length, show_measure
 

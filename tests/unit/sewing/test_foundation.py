@@ -3,6 +3,7 @@
 import pytest
 
 from blockdsl.facts.foundationfacts import FoundationFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording.sheet import say_areas
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 from tests.unit.sewing.virtual_papers import sew
