@@ -37,7 +37,7 @@ def with_allowance(patch: Polygon, seam: float) -> Polygon:
 
 
 @given(any_blocks())
-@settings(max_examples=30)
+@settings(max_examples=18)
 def test_patches_lie_side_by_side_and_fill_the_block(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     patches = [finished(patch.outline) for patch in facts.placed]
@@ -189,7 +189,7 @@ def laid_by_grain(piece: Polygon, cut: CutFacts, facts: BlockFacts) -> Polygon:
 
 
 @given(any_blocks())
-@settings(max_examples=40)
+@settings(max_examples=24)
 def test_every_piece_holds_its_patches_with_their_allowance(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     for cut in facts.cutting:

@@ -9,7 +9,7 @@ from tests.unit.model.blocks import block_of
 
 
 @given(any_blocks())
-@settings(max_examples=15)
+@settings(max_examples=10)
 def test_the_patches_of_any_block_cover_it_once(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     whole = facts.finished[0] * facts.finished[1]
@@ -19,7 +19,7 @@ def test_the_patches_of_any_block_cover_it_once(any_block: AnyBlock) -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=15)
+@settings(max_examples=10)
 def test_all_patches_are_counted(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     assert sum(patch.count for patch in facts.patches) == len(facts.placed)
@@ -28,7 +28,7 @@ def test_all_patches_are_counted(any_block: AnyBlock) -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=20)
+@settings(max_examples=12)
 def test_letters_do_not_ask_for_the_fabrics(any_block: AnyBlock) -> None:
     letters = [patch.label for patch in block_of(any_block.text()).placed]
     for fabrics in (FABRICS[::-1], ("fog", "fog", "slate", "slate"), ("moss",) * 4):
@@ -36,7 +36,7 @@ def test_letters_do_not_ask_for_the_fabrics(any_block: AnyBlock) -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=20)
+@settings(max_examples=12)
 def test_every_unit_fits_its_picture(any_block: AnyBlock) -> None:
     for unit in block_of(any_block.text()).units:
         assert sum((area(patch.outline) for patch in unit.picture), Fraction(0)) == unit.finished[0] * unit.finished[1]

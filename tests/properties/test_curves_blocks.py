@@ -37,7 +37,7 @@ def cloth(facts: BlockFacts) -> Counter[object]:
 
 
 @given(squares)
-@settings(max_examples=15)
+@settings(max_examples=10)
 def test_the_areas_of_curved_patches_add_up_to_the_block(four: list[str]) -> None:
     total = CurvedArea(Fraction(0), Fraction(0))
     for _, part in drawn(four).area_by_fabric:

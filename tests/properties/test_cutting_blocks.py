@@ -9,7 +9,7 @@ from tests.unit.model.blocks import block_of
 
 
 @given(any_blocks())
-@settings(max_examples=20)
+@settings(max_examples=12)
 def test_rounding_up_adds_less_than_one_mark_of_the_ruler(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     for cut in facts.cutting:
@@ -26,7 +26,7 @@ def test_rounding_up_adds_less_than_one_mark_of_the_ruler(any_block: AnyBlock) -
 
 
 @given(any_blocks())
-@settings(max_examples=15)
+@settings(max_examples=10)
 def test_strips_are_as_long_as_their_segments_and_fit_across_the_fabric(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     for cut in facts.cutting:
@@ -35,7 +35,7 @@ def test_strips_are_as_long_as_their_segments_and_fit_across_the_fabric(any_bloc
 
 
 @given(any_blocks())
-@settings(max_examples=15)
+@settings(max_examples=10)
 def test_the_cloth_of_each_fabric_is_more_than_what_is_seen_of_it(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     for fabric, seen in facts.area_by_fabric:
@@ -44,7 +44,7 @@ def test_the_cloth_of_each_fabric_is_more_than_what_is_seen_of_it(any_block: Any
 
 
 @given(any_blocks())
-@settings(max_examples=20)
+@settings(max_examples=12)
 def test_a_template_has_more_cloth_than_its_patch(any_block: AnyBlock) -> None:
     for template in block_of(any_block.text()).templates:
         assert area(template.cutting) > area(template.sewing)

@@ -29,7 +29,7 @@ SEGMENTS = {"rails": (1,), "bars": (1,), "checker": (2, 1), "star45": (8, 8)}
 
 
 @given(any_blocks())
-@settings(max_examples=20)
+@settings(max_examples=12)
 def test_every_patch_is_cut_by_itself_or_made_in_a_unit_and_never_both(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     needed = Counter(patch.fabric for patch in facts.placed)
@@ -46,7 +46,7 @@ def test_every_patch_is_cut_by_itself_or_made_in_a_unit_and_never_both(any_block
 
 @pytest.mark.parametrize(("method", "shape"), WAYS)
 @given(left=st.integers(1, 9), right=st.integers(0, 5))
-@settings(max_examples=12)
+@settings(max_examples=8)
 def test_what_a_method_gives_less_what_is_spare_is_what_the_block_needs(
     method: str, shape: str, left: int, right: int
 ) -> None:
@@ -67,7 +67,7 @@ def test_what_a_method_gives_less_what_is_spare_is_what_the_block_needs(
 
 @pytest.mark.parametrize(("method", "shape"), [way for way in WAYS if way[0].endswith("at a time")])
 @given(left=st.integers(1, 9), right=st.integers(0, 9))
-@settings(max_examples=12)
+@settings(max_examples=8)
 def test_no_batch_is_made_that_is_not_needed(method: str, shape: str, left: int, right: int) -> None:
     row = "row " + "one " * left + "one~ " * right
     width = (6 if shape == "geese" else 3) * (left + right)

@@ -68,7 +68,7 @@ def test_the_order_of_a_block_is_the_same_every_time(project: Path) -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=50)
+@settings(max_examples=30)
 def test_a_grid_of_shapes_and_units_is_sewn_with_straight_seams_alone(any_block: AnyBlock) -> None:
     block = read_block(any_block.text())
     count = count_seams(order_of(block))

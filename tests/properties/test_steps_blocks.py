@@ -19,7 +19,7 @@ def sewn_by_hand(facts: BlockFacts) -> int:
 
 
 @given(any_blocks())
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=12, deadline=None)
 def test_every_patch_is_taken_by_one_step_or_comes_out_of_a_method(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     by_method = sum(hand.count * len(hand.patches) for step in facts.steps for hand in step.hands if not hand.stages)
@@ -28,7 +28,7 @@ def test_every_patch_is_taken_by_one_step_or_comes_out_of_a_method(any_block: An
 
 
 @given(any_blocks())
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=12, deadline=None)
 def test_as_many_as_are_made_are_taken_by_later_steps(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     taken: Counter[int] = Counter()
@@ -41,7 +41,7 @@ def test_as_many_as_are_made_are_taken_by_later_steps(any_block: AnyBlock) -> No
 
 
 @given(any_blocks())
-@settings(max_examples=15, deadline=None)
+@settings(max_examples=10, deadline=None)
 def test_the_seams_of_the_steps_are_those_of_the_order(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     if all(unit.method == "cut patches" for unit in facts.units) and facts.steps:

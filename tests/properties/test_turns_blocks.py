@@ -32,20 +32,20 @@ def cloth(facts: BlockFacts) -> Counter[object]:
 
 @pytest.mark.parametrize("turns", [">>>>", "<<<<", "~~", "><", "~>~>", ">~>~"])
 @given(any_block=any_blocks())
-@settings(max_examples=8)
+@settings(max_examples=6)
 def test_turns_that_undo_each_other_are_nothing(turns: str, any_block: AnyBlock) -> None:
     assert block_of(any_block.text(turns=turns)).placed == block_of(any_block.text()).placed
 
 
 @pytest.mark.parametrize(("turns", "same"), [(">>", "<<"), (">>>", "<"), ("~>", "<~"), ("~>>", ">>~")])
 @given(any_block=any_blocks())
-@settings(max_examples=8)
+@settings(max_examples=6)
 def test_one_turn_may_be_written_two_ways(turns: str, same: str, any_block: AnyBlock) -> None:
     assert lies(block_of(any_block.text(turns=turns))) == lies(block_of(any_block.text(turns=same)))
 
 
 @given(any_blocks(), st.sampled_from([">", "<", ">>"]))
-@settings(max_examples=15)
+@settings(max_examples=9)
 def test_a_turned_block_takes_the_same_patches_and_the_same_cloth(any_block: AnyBlock, turns: str) -> None:
     plain, turned = block_of(any_block.text()), block_of(any_block.text(turns=turns))
     assert Counter((p.shape, p.finished, p.fabric, p.count) for p in turned.patches) == Counter(
@@ -56,14 +56,14 @@ def test_a_turned_block_takes_the_same_patches_and_the_same_cloth(any_block: Any
 
 
 @given(any_blocks())
-@settings(max_examples=15)
+@settings(max_examples=9)
 def test_a_mirrored_block_takes_the_same_cloth(any_block: AnyBlock) -> None:
     plain, mirrored = block_of(any_block.text()), block_of(any_block.text(turns="~"))
     assert cloth(mirrored) == cloth(plain)
 
 
 @given(any_blocks(), st.sampled_from(["", ">", "~", "~>"]))
-@settings(max_examples=20)
+@settings(max_examples=10)
 def test_the_units_of_a_turned_block_are_as_many(any_block: AnyBlock, turns: str) -> None:
     def units(facts: BlockFacts) -> Counter[object]:
         return Counter((unit.name, unit.finished, unit.count, unit.method, unit.spare) for unit in facts.units)

@@ -23,6 +23,8 @@ EVERY_SIZE = bool(os.environ.get("BLOCKDSL_EVERY_SIZE"))
 SIZE = re.compile(r"^  size (\S+(?: \d+/\d+)?)(?: x (\S+(?: \d+/\d+)?))? (?:in|cm)$", re.MULTILINE)
 OF_A_SIZE = re.compile(r"^  (expect|measure) .*\n", re.MULTILINE)
 """Lines that hold for a block's own size alone."""
+PARAGRAPH = re.compile(r'^block "([^"]*)"\n(?:(?: .*)?\n)*', re.MULTILINE)
+"""A block of the library, from the line that names it to the next line at the margin."""
 LAST = 1_000_000
 """No file has so many lines."""
 
@@ -36,9 +38,13 @@ class Tried:
 
 
 @lru_cache(64)
-def tried(name: str, size: str = OWN, more: str = "") -> tuple[Tried, ...]:
-    """The blocks of a file of the library, of a width or as they stand, with one more line in each."""
+def tried(
+    name: str, size: str = OWN, more: str = "", only: frozenset[str] | None = None
+) -> tuple[Tried, ...]:
+    """The blocks of a file of the library, of a width or as they stand, with one more line in each; some of them only."""
     text, problems = library_path(name).read_text(encoding="utf-8"), Problems()
+    if only is not None:
+        text = PARAGRAPH.sub(lambda found: found[0] if found[1] in only else "", text)
     if size != OWN:
         width, unit = size.split()
         line = f"\n  {more}" if more else ""
@@ -61,12 +67,16 @@ def blocks_of(name: str, size: str = OWN) -> tuple[BlockFacts, ...]:
 
 def others(name: str, size: str, more: str = "") -> tuple[Tried, ...]:
     """The same, without those whose own size this is: they are tried as they stand."""
-    own = [(facts.finished, facts.unit) for facts in blocks_of(name)] if size != OWN else []
-    found = tried(name, size, more)
+    if size == OWN:
+        return tried(name, size, more)
+    own = {facts.name: (facts.finished, facts.unit) for facts in blocks_of(name)}
+    names = frozenset(block for block in own if _is_its_turn(block, size))
+    found = tried(name, size, more, names) if names else ()
+    assert names <= {each.facts.name for each in found}
     return tuple(
         each
-        for place, each in enumerate(found)
-        if (not own or (each.facts.finished, each.facts.unit) != own[place]) and _is_its_turn(each.facts.name, size)
+        for each in found
+        if each.facts.name in names and (each.facts.finished, each.facts.unit) != own[each.facts.name]
     )
 
 
