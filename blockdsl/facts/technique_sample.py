@@ -46,7 +46,8 @@ def work_out(sample: Sample) -> BlockFacts:
 
 def _text(sample: Sample) -> str:
     shape = sample.writes.split()[0]
-    fabrics = [f'fabric {letter} "{letter}" {_SHADES[place % 2]}' for place, letter in enumerate(LETTERS)]
+    used = set(sample.writes.split())
+    fabrics = [f'fabric {x} "{x}" {_SHADES[place % 2]}' for place, x in enumerate(LETTERS) if x in used]
     made = [f"make {shape} as {sample.method}"] if shape in METHODS.get(sample.method, {}) else []
     trim = [f"trim {sample.trim} {sample.unit}"] if sample.trim else []
     return "\n".join(

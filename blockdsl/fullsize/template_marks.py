@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from math import atan2, cos, degrees, hypot, sin
 from typing import Final
 
@@ -13,6 +14,8 @@ SEWING_DASH_PT: Final = (4.0, 2.5)
 _JOIN_DASH_PT: Final = (8.0, 4.0)
 _DIAMOND_PT: Final = 6.0
 _HEAD_PT: Final = 4.5
+_MANY_TILES: Final = 100
+"""Of more a map shows the edges as a grid: a box for each, on a page for each, would be half a million of them."""
 
 
 def cutting_lines(rings: tuple[Contour, ...], *, closed: bool) -> Path:
@@ -104,6 +107,27 @@ def centred(at: PagePoint, words: str, size_pt: float, weight: Weight = "regular
     return Text(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
 
 
+@lru_cache(maxsize=4)
+def _edges(tiles: tuple[Box, ...]) -> tuple[tuple[PagePoint, PagePoint], ...]:
+    """The edges of tiles that lie side by side, each run of them along one line as one line."""
+    along: dict[tuple[bool, float], list[tuple[float, float]]] = {}
+    for tile in tiles:
+        for x in (tile.x_pt, tile.right_pt):
+            along.setdefault((True, round(x, 3)), []).append((tile.y_pt, tile.bottom_pt))
+        for y in (tile.y_pt, tile.bottom_pt):
+            along.setdefault((False, round(y, 3)), []).append((tile.x_pt, tile.right_pt))
+    lines = []
+    for (upright, at), stretches in sorted(along.items()):
+        start, stop = min(stretches)
+        for low, high in sorted(stretches):
+            if low > stop + 0.01:
+                lines.append((upright, at, start, stop))
+                start = low
+            stop = max(stop, high)
+        lines.append((upright, at, start, stop))
+    return tuple(((at, a), (at, b)) if upright else ((a, at), (b, at)) for upright, at, a, b in lines)
+
+
 def tile_map(box: Box, outline: Contour, tiles: tuple[tuple[str, Box], ...], current: str) -> tuple[Mark, ...]:
     """The template in small with its tiles, each with its number; the one at hand is drawn heavier.
 
@@ -119,12 +143,18 @@ def tile_map(box: Box, outline: Contour, tiles: tuple[tuple[str, Box], ...], cur
         return box.x_pt + (x - left) * scale, box.y_pt + (y - top) * scale
 
     marks: list[Mark] = []
+    many = len(tiles) > _MANY_TILES
+    if many:
+        edges = _edges(tuple(tile for _, tile in tiles))
+        lines = tuple((small(*start), small(*stop)) for start, stop in edges)
+        marks.append(Path(lines, closed=False, stroke=QUIET, stroke_width_pt=HAIRLINE_PT))
     for name, tile in sorted(tiles, key=lambda entry: entry[0] == current):
         here = name == current
         corners = (small(tile.x_pt, tile.y_pt), small(tile.right_pt, tile.bottom_pt))
         (x0, y0), (x1, y1) = corners
         ring = ((x0, y0), (x1, y0), (x1, y1), (x0, y1))
-        marks.append(Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT))
+        if here or not many:
+            marks.append(Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT))
         size = min(SMALL_PT, (y1 - y0) * 0.6, (x1 - x0) * 0.8)
         if size >= 3:
             weight: Weight = "bold" if here else "regular"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import lru_cache
 from typing import Final
 
 from blockdsl.fullsize.pattern import TemplatePattern, TemplateWords, quarter_turn
@@ -120,13 +121,11 @@ def _words_at_join(
 
 def _words(pattern: TemplatePattern, tiling: Tiling, number: int, taken: Sequence[Contour]) -> tuple[Mark, ...]:
     """All words and the grain arrow on the tile with most of the template, its letter on the others."""
-    shares = [clip_ring(pattern.sewing, _inset(each.core)) for each in tiling.tiles]
-    shares = [share if len(share) > 2 else () for share in shares]
-    largest = max(range(len(shares)), key=lambda k: abs(area(shares[k])) if shares[k] else 0.0)
-    share = shares[number]
+    cores = tuple(each.core for each in tiling.tiles)
+    share = _share(pattern.sewing, cores[number])
     if not share or abs(area(share)) < 1.0:
         return ()
-    if number == largest:
+    if number == _fullest(pattern.sewing, cores):
         inside = words_inside(pattern, share, taken)
         if inside is not None:
             return inside
@@ -137,6 +136,19 @@ def _words(pattern: TemplatePattern, tiling: Tiling, number: int, taken: Sequenc
         if room is not None:
             return moved(block.marks, room.x_pt + 5.0, room.y_pt + 5.0)
     return letter_inside(pattern, share, taken) or ()
+
+
+def _share(outline: Ring, core: Box) -> Ring:
+    """What of an outline lies on a tile, clear of its edges; nothing where it only touches it."""
+    share = clip_ring(outline, _inset(core))
+    return share if len(share) > 2 else ()
+
+
+@lru_cache(maxsize=4)
+def _fullest(outline: Ring, cores: tuple[Box, ...]) -> int:
+    """The tile with most of the outline: asked by each of hundreds of tiles, and found once."""
+    shares = [_share(outline, core) for core in cores]
+    return max(range(len(shares)), key=lambda k: abs(area(shares[k])) if shares[k] else 0.0)
 
 
 def _inset(core: Box) -> Box:

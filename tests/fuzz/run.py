@@ -7,6 +7,7 @@ how many files, and the number to start from, so that one file can be tried agai
 from __future__ import annotations
 
 import argparse
+import os
 import tempfile
 from collections import Counter
 from pathlib import Path
@@ -51,7 +52,7 @@ def main() -> int:
                 print(f"file {number}: {fault}", flush=True)
                 _save(saved / f"{number}.block", text)
     _save(saved / "slowest.block", slowest_text)
-    failed = run_valid(chosen.first, chosen.files // VALID_EVERY)
+    failed = run_valid(chosen.first, chosen.files // VALID_EVERY, os.cpu_count() or 1)
     print(
         f"{chosen.files} files, {made} blocks made, {sum(faults.values())} faults of {len(faults)} kinds; "
         f"slowest {slowest:.2f} s (file {slowest_number}); see {saved}"

@@ -23,6 +23,7 @@ from itertools import cycle
 from pathlib import Path
 from typing import Final
 
+from tests.e2e.test_same_bytes import built_twice
 from tests.outputs import bytes_below
 
 BLOCKDSL: Final = (sys.executable, "-m", "blockdsl")
@@ -312,7 +313,17 @@ def caches(trial: Trial, folder: Path, builds: int) -> str:
     return f"{len(planted)} ways of planting in {len(entries)} cache entries"
 
 
-PARTS: Final = {part.__name__: part for part in (kills, at_once, stale, full_disk, links, names, caches)}
+def places(trial: Trial, folder: Path, builds: int) -> str:
+    """The whole demo built in two places, by two people with other languages, time zones and terminals."""
+    del builds
+    demo = Path(__file__).parents[2] / "library" / "demo"
+    one, other = built_twice(folder, str(Path(sys.executable).parent / "blockdsl"), demo)
+    for name in sorted({*one, *other}):
+        trial.check(one.get(name) == other.get(name), f"places: {name} differs")
+    return f"{len(one)} files of the demo in two places"
+
+
+PARTS: Final = {part.__name__: part for part in (kills, at_once, stale, full_disk, links, names, caches, places)}
 
 
 @contextmanager

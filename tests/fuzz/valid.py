@@ -1,22 +1,31 @@
 """Files that pass the check, with words, sizes and choices as odd as they may be: every kind of output is made of them.
 
-Each number is a file, the same one every time. What comes of it is judged by how `blockdsl build` ends: 0, or 1 with
-problems told, and never 3.
+Each number is a file, the same one every time. What comes of it is judged by how `blockdsl check` and `blockdsl build`
+end: both with 0, or with 1 and problems told, and never with 3. `python -m tests.fuzz.valid` builds twenty thousand.
 """
 
 from __future__ import annotations
 
+import argparse
 import contextlib
 import io
+import os
 import random
+import re
 import tempfile
-from collections import Counter
+import time
+from collections import Counter, deque
+from concurrent.futures import Future, ProcessPoolExecutor
 from dataclasses import dataclass
+from itertools import islice
 from pathlib import Path
 
 from blockdsl.cli import main
 
 KINDS = "sheet,templates,diagrams,table,web"
+FILES = 20_000
+PART = 50
+"""Files that a process builds before it tells how they ended."""
 _POOLS = (
     "ABCdefghij klmno",
     "äöüßéñøÅœ ",
@@ -31,16 +40,19 @@ _POOLS = (
     "-–—…“”".replace("“", "").replace("”", ""),
     "\ue000\uf8ff\ufffd\u00ad",
 )
-_SIZES_IN = ("6 in", "12 in", "1/2 in", "1 in", "7 3/7 in", "2.875 in", "393 in", "36 in", "9 x 3 in", "1 x 90 in")
-_SIZES_CM = ("15 cm", "30 cm", "0.5 cm", "1000 cm", "7.35 cm", "100 mm", "12 x 4 cm")
+_SIZES_IN = ("6 in", "12 in", "1/2 in", "1 in", "7 3/7 in", "2.875 in", "36 in", "9 x 3 in")
+_SIZES_CM = ("15 cm", "30 cm", "0.5 cm", "7.35 cm", "100 mm", "12 x 4 cm")
+_HUGE = ("393 in", "1 x 90 in", "1000 cm")
+"""Up to the limit: their templates run over hundreds of pages, so these are rare."""
 _SQUARE = (
     "{a}", "{a}/{b}", "{a}\\{b}", "(half {a} {b})", "(quarters {a} {b} {c} {a})", "(hourglass {a} {b})",
     "(split {a} {b} {c})", "(diamond {a} on {b})", "(snowball {a} with {b} at tl br)", "(rails {a} {b} {c})",
     "(bars {a} {b})", "(checker 2 x 2 {a} {b})", "(checker 3 x 3 {a} {b})", "(log centre {a} with {b} {c})",
-    "(courthouse centre {a} with {b} {c})", "(curve {a} in {b} radius 2/3)", "(star45 points {a} ground {b})",
+    "(courthouse centre {a} with {b} {c} {a} {b} rounds 2)", "(curve {a} in {b} radius 2/3)",
+    "(star45 points {a} ground {b})",
     "(spool {a} on {b})", "(kite {a} on {b})", "(octagon {a} on {b})", "(fan {a} {c} on {b})",
     "(cubes {a} {b} {c} across 2)", "(hexagons {a} {b} across 2)", "(triangles60 {a} {b} rows 2)",
-    "(pineapple centre {a} with {b} {c} rounds 2)",
+    "(pineapple centre {a} with straight {b} diagonal {c} rounds 2)",
 )  # fmt: skip
 """Shapes that fill a square."""
 
@@ -59,7 +71,7 @@ _QUILT_LINES = (
     "fill {a}", "sash 1 in {b}", "sash 1 1/2 in {b} posts {c} outer", "border 2 in {a} butted",
     "border 3 in {b} mitred", "border 2 in {a} corners {c}", "border 4 in {b} along length",
     "binding 2 1/4 in {c} straight", "binding 2 1/2 in {a} bias", "backing {a} overage 4 in",
-    "backing {b} overage 1/2 in", "wadding", "sleeve", "scraps {a} from 4 fat quarters",
+    "backing {b} overage 1/2 in", "wadding", "sleeve 4 in {c}", "scraps {a} from 4 fat quarters",
     "scraps {c} from 3 fat quarters", "fabric width 42 in usable", "alternate {b}", "shrinkage 3 %", "note {w}",
 )  # fmt: skip
 
@@ -98,6 +110,8 @@ def _filled(chance: random.Random, form: str, names: list[str], title: str = "")
 
 def _block(chance: random.Random, title: str, names: list[str], *, metric: bool) -> list[str]:
     size = chance.choice(_SIZES_CM if metric else _SIZES_IN)
+    if chance.random() < 0.02:
+        size = chance.choice(_HUGE[2:] if metric else _HUGE[:2])
     across = down = chance.randint(1, 3)
     if " x " in size:
         across, down = 3, 1
@@ -125,42 +139,113 @@ def _block(chance: random.Random, title: str, names: list[str], *, metric: bool)
 
 def _quilt(chance: random.Random, title: str, names: list[str], *, metric: bool) -> list[str]:
     chosen = [chance.choice(_SETTINGS), *chance.sample(_QUILT_LINES, chance.randint(0, 6))]
+    if chance.random() < 0.9:  # what would be refused at once is seldom worth a file
+        chosen = list({_said_once(line): line for line in chosen}.values())
+        if "on point" in chosen[0] and not any(line.startswith("fill") for line in chosen):
+            chosen.append("fill {a}")
     lines = [_filled(chance, line, names, title) for line in chosen]
     if metric:
-        lines = [line.replace(" in ", " cm ", 1) for line in lines]
+        lines = [line if line.startswith("note") else re.sub(r" in\b", " cm", line) for line in lines]
     return [f"quilt {_words(chance)}", *(f"  {line}" for line in lines)]
+
+
+def _said_once(line: str) -> str:
+    """What may be said once of a quilt: of borders, notes and scraps there may be several."""
+    word = line.split(maxsplit=1)[0]
+    return line if word in ("border", "note", "scraps") else word
 
 
 @dataclass(frozen=True)
 class Ending:
-    """How the build of a file ended, and what it said."""
+    """How the check and the build of a file ended, and what the build said."""
 
+    checked: int
     status: int
     said: str
 
+    @property
+    def is_good(self) -> bool:
+        """Whether what passed the check was made, and what did not was told of an error."""
+        told = self.status == 1 and "error[" in self.said
+        return (self.checked, self.status) == (0, 0) or (self.checked == 1 and told)
+
+
+def _run(*words: str) -> tuple[int, str]:
+    """How a command ends in this process, and what it says."""
+    said, out = io.StringIO(), io.TextIOWrapper(io.BytesIO(), encoding="utf-8")
+    with contextlib.redirect_stderr(said), contextlib.redirect_stdout(out):
+        return main(list(words)), said.getvalue()
+
 
 def built(text: str, kinds: str = KINDS) -> Ending:
-    """Build every kind of output of a file, in this process, into a folder that is thrown away."""
+    """Check a file and build every kind of output of it, in this process, into a folder that is thrown away."""
     asked = f"{kinds},book" if "\nbook " in text else kinds
     with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / "odd.block"
-        path.write_text(text, encoding="utf-8")
-        said = io.StringIO()
-        out = io.TextIOWrapper(io.BytesIO(), encoding="utf-8")
-        with contextlib.redirect_stderr(said), contextlib.redirect_stdout(out):
-            status = main(
-                ["build", str(path), "-o", str(Path(folder) / "out"), "--only", asked, "--no-cache", "--jobs", "1"]
-            )
-        return Ending(status, said.getvalue())
+        path, out = str(Path(folder) / "odd.block"), str(Path(folder) / "out")
+        Path(path).write_text(text, encoding="utf-8")
+        checked, _ = _run("check", path)
+        return Ending(checked, *_run("build", path, "-o", out, "--only", asked, "--no-cache", "--jobs", "1"))
 
 
-def run(first: int, files: int) -> int:
-    """Build so many files; print how they ended, and each fault of ours. The number of faults."""
-    ended: Counter[int] = Counter()
-    for number in range(first, first + files):
-        ending = built(valid_text(number), KINDS + (",steps" if number % 20 == 0 else ""))
-        ended[ending.status] += 1
-        if ending.status not in (0, 1):
-            print(f"file {number}: {ending.said.strip().splitlines()[-1][:300]}", flush=True)
-    print(f"{files} files built in every kind: {ended[0]} made, {ended[1]} with errors told, {ended[3]} faults of ours")
-    return ended[3]
+def kinds_of(number: int) -> str:
+    """The outputs that are made of a file in the bounded run: pictures of the steps are made of every twentieth."""
+    return KINDS + (",steps" if number % 20 == 0 else "")
+
+
+Tally = tuple[Counter[str], list[str]]
+"""How many files ended in which way, and the faults of ours in words."""
+
+
+def run_some(numbers: range) -> Tally:
+    """Build the files of these numbers."""
+    ended: Counter[str] = Counter()
+    faults = []
+    for number in numbers:
+        ending = built(valid_text(number), kinds_of(number))
+        ended["made" if ending.status == 0 else "told" if ending.is_good else "fault"] += 1
+        if not ending.is_good:
+            last = (ending.said.strip().splitlines() or [""])[-1][:300]
+            faults.append(f"file {number}: check ends with {ending.checked}, build with {ending.status}: {last}")
+    return ended, faults
+
+
+def run(first: int, files: int, processes: int = 1, minutes: float = float("inf")) -> int:
+    """Build so many files, in the order of their numbers, or as many as fit into the time; print how they ended.
+
+    The line that is printed says which number to begin with next. Gives the number of faults of ours.
+    """
+    parts = [range(start, min(start + PART, first + files)) for start in range(first, first + files, PART)]
+    stop, ended, done = time.monotonic() + 60 * minutes, Counter[str](), 0
+    with ProcessPoolExecutor(processes) as pool:
+        waiting: deque[Future[Tally]] = deque()
+        left = iter(parts)
+        waiting.extend(pool.submit(run_some, part) for part in islice(left, processes + 1))
+        while waiting:
+            tally, faults = waiting.popleft().result()
+            ended += tally
+            done += tally.total()
+            for fault in faults:
+                print(fault, flush=True)
+            print(_told(done, first + done, ended), flush=True)
+            if time.monotonic() < stop:
+                waiting.extend(pool.submit(run_some, part) for part in islice(left, 1))
+    return ended["fault"]
+
+
+def _told(done: int, after: int, ended: Counter[str]) -> str:
+    counts = f"{ended['made']} made, {ended['told']} with errors told, {ended['fault']} faults of ours"
+    return f"{done} files checked and built in every kind: {counts}; next is {after}"
+
+
+def _main() -> int:
+    options = argparse.ArgumentParser(description=__doc__)
+    options.add_argument("--files", type=int, default=FILES)
+    options.add_argument("--first", type=int, default=0, help="the number to begin with")
+    options.add_argument("--processes", type=int, default=os.cpu_count() or 1)
+    options.add_argument("--minutes", type=float, default=float("inf"), help="begin no further part after so many")
+    chosen = options.parse_args()
+    return 1 if run(chosen.first, chosen.files, chosen.processes, chosen.minutes) else 0
+
+
+if __name__ == "__main__":
+    raise SystemExit(_main())

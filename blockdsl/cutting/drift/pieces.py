@@ -92,12 +92,13 @@ def _floats(numbers: Sequence[Exact]) -> tuple[Exact, ...]:
 
 def side_offsets(shape: Shape, cut: Cut) -> Offsets:
     """The offsets of a patch that is cut as the list says; nothing for what is cut round a template."""
-    if cut.piece == "template" or (cut.strip is None and cut.piece != "octagon" and cut.cut == cut.exact):
-        return _parallel([NOTHING] * len(shape.sides))
     if cut.strip is not None:
         return _parallel(_from_strip(shape, cut.strip))
     if cut.piece == "octagon":
         return _parallel(_octagon(shape, cut))
+    # A hexagon or a diamond that is wider than the cloth comes from no strip: nothing is known of how it is cut.
+    if cut.piece not in ("square", "rectangle", "strip") or cut.cut == cut.exact:
+        return _parallel([NOTHING] * len(shape.sides))
     if cut.piece == "strip":
         return _parallel([(cut.cut[0] - cut.exact[0]) / 2] * len(shape.sides))
     if len(shape.sides) == 3:

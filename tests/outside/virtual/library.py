@@ -38,10 +38,8 @@ class Tried:
 
 
 @lru_cache(64)
-def tried(
-    name: str, size: str = OWN, more: str = "", only: frozenset[str] | None = None
-) -> tuple[Tried, ...]:
-    """The blocks of a file of the library, of a width or as they stand, with one more line in each; some of them only."""
+def tried(name: str, size: str = OWN, more: str = "", only: frozenset[str] | None = None) -> tuple[Tried, ...]:
+    """The blocks of a file of the library, of a width or as they stand, with one more line in each; some alone."""
     text, problems = library_path(name).read_text(encoding="utf-8"), Problems()
     if only is not None:
         text = PARAGRAPH.sub(lambda found: found[0] if found[1] in only else "", text)

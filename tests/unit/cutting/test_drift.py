@@ -113,3 +113,8 @@ def test_the_block_at_further_sizes_has_its_own_finding_without_a_warning_of_its
     assert [problem.code for problem in problems if problem.code == "rounding-adds-up"] == []
     assert facts.blocks[0].drift is None
     assert facts.blocks[0].sizes[0].drift is not None
+
+
+@pytest.mark.parametrize("shape", ["hexagons slate fog across 2", "cubes slate fog moss across 2"])
+def test_pieces_wider_than_the_cloth_come_from_no_strip_and_nothing_is_said_of_their_rounding(shape: str) -> None:
+    assert "rounding-adds-up" not in codes(f"row ({shape})", "measure 1 mm", size="1000 cm")

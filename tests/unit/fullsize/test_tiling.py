@@ -7,9 +7,10 @@ from random import Random
 
 import pytest
 
+from blockdsl.fullsize.template_marks import tile_map
 from blockdsl.fullsize.tiling import OVERLAP_PT, Tiling, tile
 from blockdsl.marks.clip import area, clip_outline, clip_ring, contains
-from blockdsl.marks.display_list import Contour
+from blockdsl.marks.display_list import Contour, Path
 from blockdsl.marks.theme import POINTS_PER_MILLIMETRE, Box
 
 WIDTH, HEIGHT = 520.0, 617.0
@@ -135,3 +136,20 @@ def test_an_outline_is_cut_at_the_tile_and_goes_on_as_one_line() -> None:
     # The square from 0 to 100 seen through the box from 50 to 150: its right lower corner, as one line of three points.
     square: Contour = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
     assert clip_outline(square, Box(50.0, 50.0, 100.0, 100.0)) == (((100.0, 50.0), (100.0, 100.0), (50.0, 100.0)),)
+
+
+def test_the_map_of_hundreds_of_tiles_has_the_edges_of_each_in_a_few_lines() -> None:
+    ring: Contour = ((0.0, 0.0), (14000.0, 14000.0), (0.0, 14000.0))
+    tiling = tiles_of(ring)
+    assert len(tiling.tiles) > 300
+    tiles = tuple((str(number), each.core) for number, each in enumerate(tiling.tiles))
+    # As large as the template, so that nothing is made smaller and a place on the map is one on the template.
+    _, grid, here = (mark for mark in tile_map(Box(0, 0, 14000, 14000), ring, tiles, "7") if isinstance(mark, Path))
+    assert here.rings[0][0] == pytest.approx((tiles[7][1].x_pt, tiles[7][1].y_pt))
+    assert len(grid.rings) <= tiling.rows + tiling.columns + 2
+    lines = [(*start, *stop) for start, stop in grid.rings]
+    for _, core in tiles:
+        middle = core.y_pt + core.height_pt / 2
+        assert any(x == pytest.approx(core.x_pt) and top < middle < low for x, top, _, low in lines)
+        middle = core.x_pt + core.width_pt / 2
+        assert any(y == pytest.approx(core.bottom_pt) and left < middle < right for left, y, right, _ in lines)

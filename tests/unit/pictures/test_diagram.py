@@ -121,10 +121,10 @@ def test_the_picture_fills_the_box_at_its_top_left_in_the_blocks_proportion() ->
 
 def test_a_block_of_40_000_patches_is_a_few_marks_and_quick() -> None:
     facts = sample.checker(200)
-    start = time.perf_counter()
+    start = time.process_time()
     figure, _ = block_picture(facts, BOX)
     letters, _ = letter_diagram(facts, BOX)
-    assert time.perf_counter() - start < 5
+    assert time.process_time() - start < 5
     assert len(figure.marks) < 50
     assert len(letters.marks) < 60
 
