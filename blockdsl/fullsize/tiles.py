@@ -138,14 +138,14 @@ def _words(pattern: TemplatePattern, tiling: Tiling, number: int, taken: Sequenc
     return letter_inside(pattern, share, taken) or ()
 
 
-def _share(outline: Ring, core: Box) -> Ring:
+def _share(outline: Contour, core: Box) -> Contour:
     """What of an outline lies on a tile, clear of its edges; nothing where it only touches it."""
     share = clip_ring(outline, _inset(core))
     return share if len(share) > 2 else ()
 
 
 @lru_cache(maxsize=4)
-def _fullest(outline: Ring, cores: tuple[Box, ...]) -> int:
+def _fullest(outline: Contour, cores: tuple[Box, ...]) -> int:
     """The tile with most of the outline: asked by each of hundreds of tiles, and found once."""
     shares = [_share(outline, core) for core in cores]
     return max(range(len(shares)), key=lambda k: abs(area(shares[k])) if shares[k] else 0.0)
