@@ -83,7 +83,14 @@ class Names:
     in_order: bool = False
 
 
-Argument = str | int | Length | Size | Cut | Names | Place | PieceName | PieceList | Message
+@dataclass(frozen=True, slots=True)
+class MessageList:
+    """Several messages as a list in words."""
+
+    messages: tuple[Message, ...]
+
+
+Argument = str | int | Length | Size | Cut | Names | Place | PieceName | PieceList | Message | MessageList
 
 
 def message(key: str, **arguments: Argument) -> Message:

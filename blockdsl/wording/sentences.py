@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from blockdsl.model.fabric import RulerUnit
-from blockdsl.sewing.message import Argument, Cut, Length, Message, Names, PieceList, PieceName, Size
+from blockdsl.sewing.message import Argument, Cut, Length, Message, MessageList, Names, PieceList, PieceName, Size
 from blockdsl.wording.grammar import listed
 from blockdsl.wording.measures import length_words, size_words
 from blockdsl.wording.messages import Messages
@@ -24,8 +24,9 @@ def sentence(
 def _argument(value: Argument, unit: RulerUnit, words: Messages, names: PieceNames | None) -> str | int:
     if isinstance(value, str | int):
         return value
-    if isinstance(value, Message):
-        return sentence(value, unit, words, names)
+    if isinstance(value, Message | MessageList):
+        several = (value,) if isinstance(value, Message) else value.messages
+        return listed([sentence(each, unit, words, names) for each in several], words)
     if isinstance(value, PieceName | PieceList):
         if names is None:
             raise ValueError(f"no pieces to name in {value}")

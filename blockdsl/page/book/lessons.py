@@ -39,6 +39,7 @@ _QUIET: Final = Style(BODY_PT, "regular", QUIET)
 
 def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
     """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
+    words = words_of(book)
     blocks = [*(block.sizes[0] for block in book.blocks), *book.of_quilts]
     quilts = tuple(book.quilts)
     lessons = techniques_for(_teaching(blocks), quilts)
@@ -46,14 +47,14 @@ def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Pa
         (
             Part(f"technique-{number}", technique_title(lesson), 1, partial(_lesson, lesson, paper, keeper)),
             lesson,
-            _users(lesson, blocks, quilts),
+            _users(lesson, blocks, quilts, words),
         )
         for number, lesson in enumerate(lessons, start=1)
     ]
     if not entries:
         return []
     return [
-        Part("techniques", words_of(book)("book-techniques"), 0, partial(_list, entries, words_of(book), paper)),
+        Part("techniques", words("book-techniques"), 0, partial(_list, entries, words, paper)),
         *(part for part, _, _ in entries),
     ]
 
@@ -76,10 +77,11 @@ def _ways(facts: BlockFacts) -> set[tuple[str, str]]:
     return {(unit.method, unit.shape) for unit in facts.units} | {(cut.method, "") for cut in facts.cutting} | seams
 
 
-def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts]) -> str:
+def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts], words: Messages) -> str:
+    """Which blocks and quilts use a method, in words; empty where none does."""
     names = [facts.name for facts in blocks if any(method == lesson.method for method, _ in _ways(facts))]
     names += [quilt.name for quilt in quilts if lesson.method in sewn_in_quilt(quilt)]
-    return ", ".join(dict.fromkeys(names))
+    return words("book-used-by", blocks=", ".join(dict.fromkeys(names))) if names else ""
 
 
 def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: PageCache, pages: PageNumbers) -> Bodies:
@@ -105,7 +107,7 @@ def _entry(part: Part, about: str, users: str, number: str, *, ruled: bool) -> S
         marks += line(words, 0.0, top + READING.baseline_pt + place * _NAME.line_pt, _NAME)
     height, words_marks = paragraph(about, READING_PT - NUMBER_PT, READING)
     marks += moved(words_marks, SIDE_PT, top)
-    used_height, used = paragraph(f"Used by {users}" if users else "", READING_PT - NUMBER_PT, _QUIET)
+    used_height, used = paragraph(users, READING_PT - NUMBER_PT, _QUIET)
     marks += moved(used, SIDE_PT, top + height + STEP_PT)
     marks += line_ending(number, CONTENT_WIDTH_PT, top + READING.baseline_pt, _NAME)
     height = max(height + used_height + STEP_PT, _NAME.line_pt * 2) + top + 4 * STEP_PT

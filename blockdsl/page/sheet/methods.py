@@ -16,10 +16,8 @@ from blockdsl.wording.grammar import capital, name_of
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_method, say_sides, unit_title
 
-TITLE: Final = "Methods compared"
 _WASTE_PT: Final = 110.0
 _SEAMS_PT: Final = 44.0
-_PIECES: Final = {"template": "piece"}
 _BODY: Final = Style(BODY_PT, "regular", INK)
 _BOLD: Final = Style(BODY_PT, "bold", INK)
 _NAME: Final = Style(LEAD_PT, "bold", INK)

@@ -13,7 +13,7 @@ from typing import Final
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.sewing.message import Length, Message, Names, PieceList, PieceName, Place, Position, Size, message
+from blockdsl.sewing.message import Length, Message, MessageList, PieceList, PieceName, Place, Position, Size, message
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodPiece, MethodStep
 from blockdsl.sewing.method_steps.strip_sets import StripSetUnit
 from blockdsl.sewing.techniques import stars as scenes
@@ -117,12 +117,13 @@ def large_diamonds(star: StarUnit) -> MethodStep:
     """The segments of all sets, one of each."""
     numbers = range(star.first, star.first + star.rows)
     press = message("method-press-open" if star.measures.open_seams else "method-press-one-way", seams=star.rows - 1)
+    segments = MessageList(tuple(message("method-star-segment", set=number) for number in numbers))
     return _step(
         star,
         "large diamond",
         MethodPart(
             (
-                message("method-star-take-segments", segments=Names(tuple(f"1 segment of set {n}" for n in numbers))),
+                message("method-star-take-segments", segments=segments),
                 message("method-star-lay-rows", piece=PieceName(star.sets[0].roles[0], "fabric"), set=star.first),
                 message("method-star-sew-rows", seam=star.measures.allowance, rows=star.rows),
                 press,

@@ -20,5 +20,6 @@
 -neighbor = neighbour
 -centimeters = centimetres
 -miter = mitre
+-selvages = selvedges
 -mitered-first = Mitred
 -mitered = mitred

@@ -10,6 +10,7 @@ book-in-this-chapter = In this chapter
 book-index = Index
 book-test-page = Test page
 book-techniques = Techniques
+book-used-by = Used by { $blocks }
 book-at-the-back = At the back
 book-quilts = Quilts
 book-quilt-size = quilt, { $size }

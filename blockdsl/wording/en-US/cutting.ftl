@@ -5,7 +5,7 @@ squaring-up =
     longer each time a set is squared up again, after every third segment.
 
 # Which way the print of a fabric with an up and a down lies on a template.
-print-up-on-template = print up toward the { $side } of the template
+print-up-on-template = print up { -toward } the { $side } of the template
 
 side-top = top
 side-upper-right = upper right

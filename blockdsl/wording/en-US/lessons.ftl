@@ -273,7 +273,7 @@ picture-flip-measured = The finished unit, { $size }
 
 ## Strip sets
 
-lesson-strips-cut = Cut strips { $width } wide across the fabric, after squaring up its end. Cut off the selvages (the firm woven edges).
+lesson-strips-cut = Cut strips { $width } wide across the fabric, after squaring up its end. Cut off the { -selvages } (the firm woven edges).
     .title = Cut strips
 lesson-strips-sew = Place two strips right sides together (the printed faces inside) and sew { $seam } from the long edge. Add the others one by one; start each seam at the end where the last one stopped, so that the set does not bend.
     .title = Sew them together
@@ -313,7 +313,7 @@ picture-checker-measured = The unit, { $size }
 
 ## Stars of many diamonds
 
-lesson-star-strips-cut = Cut the strips of the cutting table across the fabric, { $width } wide here, after squaring up its end. Cut off the selvages (the firm woven edges).
+lesson-star-strips-cut = Cut the strips of the cutting table across the fabric, { $width } wide here, after squaring up its end. Cut off the { -selvages } (the firm woven edges).
     .title = Cut strips
 lesson-star-strips-sew = Every row of a large diamond has a strip set of its own, with that row's fabrics from the middle outward: the first begins with the fabric in the middle of the star, the second with the next one, and so on. Place each strip right sides together on the last, but start it { $step } further along, so that the ends step down at 45°. Sew { $seam } from the edge. Press the seams of one set one way, those of the next set the other way: so they nest later.
     .title = Sew a set for each row

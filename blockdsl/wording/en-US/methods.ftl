@@ -209,6 +209,7 @@ method-star-cut = Lay the 45° line of the ruler on a seam and cut off the stepp
 }, parallel to that cut.
 method-star-again = Lay the 45° line on a seam again after every third.
 method-star-take-segments = For each, take { $segments }.
+method-star-segment = 1 segment of set { $set }
 method-star-lay-rows = Lay them side by side in the order of their sets, { $piece } of set { $set } at a sharp corner of the large diamond.
 method-star-sew-rows = { $rows ->
     [2] Place the second on the first, right sides together, long edges even, so that their seams cross { $seam } from the edge; pin there. Sew the long edge.

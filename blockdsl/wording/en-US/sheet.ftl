@@ -294,7 +294,7 @@ method-foundation = foundation
 method-over-papers = over papers
 method-applique = appliqué
 
-methods-title = Ways to make the units
+methods-title = Methods compared
 methods-aside = bold: the method used here
 methods-head-method = Method
 methods-head-cut = Cut

@@ -20,6 +20,7 @@
 -neighbor = neighbor
 -centimeters = centimeters
 -miter = miter
+-selvages = selvages
 -mitered-first = Mitered
 -mitered = mitered
 

@@ -1,10 +1,12 @@
 """Every language has every message, with the same places for arguments, and the functions that sentences need."""
 
+import re
 from importlib.resources import files
 from typing import get_args
 
 import pytest
 from fluent.runtime import FluentResource
+from fluent.syntax import FluentSerializer
 from fluent.syntax.ast import Message, SelectExpression, Term, TermReference, VariableReference
 from fluent.syntax.visitor import Visitor
 
@@ -109,3 +111,45 @@ def test_a_noun_stands_in_every_language_alone_and_with_its_articles(language: s
     words = messages(language)
     for article in ("", "a", "the"):
         assert name_of("quilt-sash", words, article=article).strip()
+
+
+AMERICAN = (
+    "color", "colors", "colorway", "colorways", "gray", "center", "centers", "toward", "neighbor", "neighbors",
+    "baste", "basted", "basting", "batting", "miter", "miters", "mitered", "selvage", "selvages", "cornerstone",
+    "cornerstones", "centimeter", "centimeters",
+)  # fmt: skip
+BRITISH = (
+    "colour", "colours", "colourway", "colourways", "grey", "centre", "centres", "towards", "neighbour", "neighbours",
+    "tack", "tacked", "tacking", "wadding", "mitre", "mitres", "mitred", "selvedge", "selvedges", "post", "posts",
+    "centimetre", "centimetres", "per cent",
+)  # fmt: skip
+"""The two word sets of the trade: dictionaries of both Englishes, and common practice, no source."""
+
+
+def effective(language: str) -> dict[str, str]:
+    """Every message of a language as it stands in its files, with the terms of that language put in."""
+    bodies: dict[str, str] = {}
+    for folder in reversed(LANGUAGES[language]):
+        for source in files("blockdsl.wording").joinpath(folder).iterdir():
+            if source.name.endswith(".ftl"):
+                body = FluentResource(source.read_text(encoding="utf-8")).body
+                bodies |= {
+                    f"-{entry.id.name}"
+                    if isinstance(entry, Term)
+                    else entry.id.name: FluentSerializer().serialize_entry(entry)
+                    for entry in body
+                    if isinstance(entry, (Message, Term))
+                }
+    return bodies
+
+
+@pytest.mark.parametrize(("language", "foreign"), [("en-US", BRITISH), ("en-GB", AMERICAN)])
+def test_a_page_never_mixes_american_and_british_words(language: str, foreign: tuple[str, ...]) -> None:
+    pattern = re.compile(rf"(?<![-\w$])(?:{'|'.join(foreign)})(?![-\w])", re.IGNORECASE)
+    mixed = {}
+    for key, text in effective(language).items():
+        # Arguments and keys are not printed.
+        said = re.sub(r"\{\s*[-$][^{}]*\}|^\S+ =|\$[\w-]+|\[[\w-]+\]|\.[a-z]+ =", " ", text, flags=re.MULTILINE)
+        if found := pattern.findall(said):
+            mixed[key] = found
+    assert mixed == {}
