@@ -81,7 +81,7 @@ def test_the_bookmarks_are_a_tree_with_the_blocks_below_their_chapters(reader: P
 def test_the_book_says_who_made_it_and_in_which_language(reader: PdfReader) -> None:
     assert reader.metadata is not None
     assert (reader.metadata.title, reader.metadata.author) == ("Shores", "The maker")
-    assert str(reader.root_object["/Lang"]) == "en"
+    assert str(reader.root_object["/Lang"]) == "en-US"
 
 
 def test_each_weight_of_the_font_is_embedded_once_for_the_whole_book(reader: PdfReader) -> None:

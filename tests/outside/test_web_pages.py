@@ -151,7 +151,7 @@ def test_every_table_is_named_and_its_heads_say_what_they_head(pages: dict[str, 
 
 def test_every_page_names_its_language_and_begins_with_a_way_past_what_is_on_all(pages: dict[str, Node]) -> None:
     for page in pages.values():
-        assert page.one("html").attributes["lang"] == "en"
+        assert page.one("html").attributes["lang"] == "en-US"
         (skip, *_) = page.one("body").all("a")
         assert skip.attributes["href"] == "#" + page.one("main").attributes["id"]
 
