@@ -51,9 +51,7 @@ def buy(need: Fraction, unit: RulerUnit, shrinkage: Fraction = SHRINKAGE, squari
             1/8 yd or 10 cm; nothing for nothing. With both nought, the need rounded up.
     Units:  `need`, `squaring` in `unit`; shrinkage is a part of the length, 5 % when not given.
     Errors: ValueError when one of them is less than nothing.
-    Source: rounding up to 1/8 yd (4 1/2 in): Mathematically challenged (backing), Quilting Board —
-            https://www.quiltingboard.com/main-f1/printfriendly-mathematically-challenged-t290638.html;
-            the allowance is common practice, no source.
+    Source: rounding up to 1/8 yd (4 1/2 in), and the allowance: common practice, no source.
     """
     least = SQUARING[unit] if squaring is None else squaring
     if need < 0 or shrinkage < 0 or least < 0:

@@ -18,8 +18,7 @@ SheetSize = tuple[Fraction, Fraction]
 """(across, along): across is the side on which the width of the cloth lies."""
 
 NOMINAL: dict[RulerUnit, SheetSize] = {"in": (Fraction(21), Fraction(18)), "cm": (Fraction(55), Fraction(50))}
-"""Source: 18 x 21 in usable in magazines: Table Manners, All People Quilt —
-https://www.allpeoplequilt.com/quilt-patterns/table-runners/table-manners; metric: common practice, no source."""
+"""Checked against a published list (tests/outside/published/quilts.toml); metric: common practice, no source."""
 
 SQUARED_UP: dict[RulerUnit, Fraction] = {"in": Fraction(1, 2), "cm": Fraction(3, 2)}
 """What squaring up takes each way. Common practice, no source."""

@@ -23,10 +23,11 @@ BindingCut = Literal["straight", "bias"]
 ROOT_TWO = square_root(2)
 
 WORKING_ROOM: dict[RulerUnit, Fraction] = {"in": Fraction(10), "cm": Fraction(25)}
-"""Kept beyond the edge and all joins, for loose ends. Of 0, 8, 10, 15 to 20 and 24 in published, the commonest."""
+"""Kept beyond the edge and all joins, for loose ends. Of 0, 8, 10, 15 to 20 and 24 in published, the commonest (common
+practice; tests/outside/published/finishing.toml)."""
 
 BINDING_WIDTH: dict[RulerUnit, Fraction] = {"in": Fraction(9, 4), "cm": Fraction(6)}
-"""Cut width of a binding folded double: 2 1/4 in (2 1/2 in is as usual), 6 cm."""
+"""Cut width of a binding folded double: 2 1/4 in (2 1/2 in is as usual), 6 cm. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +86,7 @@ def straight_binding(around: Exact, strip_width: Fraction, cloth: BindingCloth) 
             long.
     Units:  all in the cloth's unit.
     Errors: ValueError when a strip is not narrower than the cloth, or has no width.
-    Source: geometry above; agrees with the strips of three published quilts, one of which (Garden Paths, 8 strips)
+    Source: geometry above; agrees with the strips of three published quilts, one of which (8 strips)
             the common rule "perimeter + 10, divided by the width" misses; others have a strip less, whose joins use
             up the room (tests/outside/published/finishing.toml).
     """
@@ -170,8 +171,7 @@ def continuous_bias(side: Fraction, strip_width: Fraction, seam: Fraction) -> Ex
 def bias_by_area(side: Fraction, strip_width: Fraction) -> Fraction:
     """The handbooks' length of bias strip from a square, area divided by width: no square gives more.
 
-    Source: Continuous bias, MyDecozo —
-            https://www.mydecozo.co.uk/forum/mydecozo/soft-furnishing-faq-s/680-making-continuous-piping-strips-bias-binding
+    Source: the handbooks' rule; common practice, no source. It bounds ours from above.
     """
     return side * side / strip_width
 

@@ -63,9 +63,12 @@ def _head(text: StepText) -> tuple[Mark, ...]:
 
 def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
     words = words_of(facts)("steps-of", number=step.number, count=len(facts.steps))
-    baseline = HEIGHT_PT - 14.0
+    care = words_of(facts)("step-care")
+    baseline, wide = HEIGHT_PT - 14.0, width_of(care, _SMALL)
+    left = (WIDTH_PT - wide) / 2
     return (
-        *line(fitted(facts.name, WIDTH_PT / 2, _SMALL), _MARGIN_PT, baseline, _SMALL),
+        *line(fitted(facts.name, left - _MARGIN_PT - _GAP_PT, _SMALL), _MARGIN_PT, baseline, _SMALL),
+        *line(care, left, baseline, _SMALL),
         *line_ending(words, WIDTH_PT - _MARGIN_PT, baseline, _SMALL),
     )
 

@@ -16,7 +16,9 @@ from blockdsl.shapes.words import WordReader
 BLADES: Final = (2, 3, 6)
 """Blades of 45, 30 or 15 degrees, whose corners are exact."""
 USUAL_RADIUS: Final = Fraction(3, 4)
+"""When nothing is said. Common practice, no source."""
 USUAL_HANDLE: Final = Fraction(1, 4)
+"""When nothing is said. Common practice, no source."""
 _QUARTER: Final = TWELFTHS // 2
 
 

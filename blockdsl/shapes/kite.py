@@ -10,6 +10,7 @@ from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 USUAL_CUT = Fraction(1, 2)
+"""When nothing is said. Common practice, no source."""
 
 
 def _read(words: WordReader) -> Filling | None:

@@ -16,6 +16,7 @@ from blockdsl.shapes.words import WordReader
 
 MOST_ROUNDS = 12
 USUAL_STRIP, NARROWEST = Fraction(1, 2), Fraction(1, 20)
+"""Widths of a log as parts of the middle\'s side. Common practice, no source."""
 OPTIONS = ("rounds", "strip")
 Corner = tuple[Exact, Exact]
 Corners = tuple[Corner, ...]

@@ -14,6 +14,7 @@ from blockdsl.shapes.words import WordReader
 
 PLACES = ("tl", "tr", "br", "bl")
 USUAL_CUT = Fraction(1, 3)
+"""When nothing is said. Common practice, no source."""
 
 
 def _read(words: WordReader) -> Filling | None:

@@ -10,6 +10,7 @@ from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 USUAL_TAPER = Fraction(1, 2)
+"""When nothing is said. Common practice, no source."""
 MOST_TUMBLERS = 100
 
 

@@ -10,6 +10,7 @@ from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steptext import StepPart
 
 _TAIL: Final = {"in": "8 in", "cm": "20 cm"}
+"""What is left loose where a binding begins. Common practice, no source."""
 
 
 def finishing_size(step: QuiltStepFacts, names: QuiltNames) -> str:

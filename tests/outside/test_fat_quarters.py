@@ -20,7 +20,7 @@ from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.outside.published.judge import length
 
 EIGHTH = Fraction(1, 8)
-# Fast fat quarter facts, Quilting Board — http://www.quiltingboard.com/main-f1/fast-fat-quarter-facts-t73923.html
+# Fast fat quarter facts (forum post) — http://www.quiltingboard.com/main-f1/fast-fat-quarter-facts-t73923.html
 # Number of squares from a fat quarter, Piecefulliving —
 # http://piecefulliving.blogspot.com/2011/08/number-of-squares-from-fat-quarter.html
 # Side of the square; how many from 18 x 22, 18 x 21 and 18 x 20 in, nothing trimmed.
@@ -57,7 +57,7 @@ def test_large_squares_want_perfect_cutting(side: str, squared_up: int, perfect:
 
 @pytest.mark.parametrize(("cut", "each"), [("3 7/8 x 7 3/4", 5), ("3 1/2 x 14", 3)])
 def test_a_strip_of_42_in_gives_as_many_units_as_published(cut: str, each: int) -> None:
-    # "always round down": Start Quilting p.2, Quilter's Cache —
+    # "always round down": Start Quilting p.2 —
     # http://quilterscache.com/StartQuiltingPages/startquiltingtwo.html
     high, wide = (length(side) for side in cut.split(" x "))
     assert pieces_from_sheet((wide, high), (Fraction(42), high)) == each

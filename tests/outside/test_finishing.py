@@ -172,7 +172,7 @@ def test_the_widths_of_a_backing_cover_the_quilt_and_its_overage(row: dict[str, 
 
 
 def test_two_pieces_of_67_and_a_half_inches_make_a_back_83_in_wide() -> None:
-    # "3 3/4 yd (135 in) of 42 in: two 67 1/2 in pieces, about 67 1/2 x 83": Measuring help (backing), Quilting Board —
+    # "3 3/4 yd (135 in) of 42 in: two 67 1/2 in pieces, about 67 1/2 x 83": Measuring help (backing) (forum post) —
     # https://www.quiltingboard.com/main-f1/need-some-measuring-help-please-t28279.html
     plan = backing_plan(
         (Fraction(75), read_fraction("63.5")), "in", EIGHTH, Asked(overage=Fraction(2), usable_width=Fraction(42))
@@ -236,12 +236,12 @@ def test_a_sleeve_is_two_inches_shorter_than_the_quilt_and_goes_round_the_rod_tw
 @pytest.mark.parametrize(
     ("need", "yards"),
     [
-        # An eighth is 4 1/2 in, a quarter 9 in: Mathematically challenged (backing), Quilting Board —
+        # An eighth is 4 1/2 in, a quarter 9 in: Mathematically challenged (backing) (forum post) —
         # https://www.quiltingboard.com/main-f1/printfriendly-mathematically-challenged-t290638.html
         ("4 1/2", "1/8 yd"),
         ("4 5/8", "1/4 yd"),
         ("9", "1/4 yd"),
-        # 67 1/2 x 2 = 135 in are 3 3/4 yd: Measuring help (backing), Quilting Board, as above
+        # 67 1/2 x 2 = 135 in are 3 3/4 yd: Measuring help (backing) (forum post), as above
         ("135", "3 3/4 yd"),
         ("0", "0 yd"),
     ],

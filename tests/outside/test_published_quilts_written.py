@@ -138,7 +138,7 @@ def test_on_point_three_yards_are_enough_for_the_setting_and_two_thirds_for_the_
         assert bought.length <= length(yards) * 36
 
 
-# Shoofly Stars tabletop, All People Quilt, 22 1/2 in square with its seams —
+# Shoofly Stars tabletop, 22 1/2 in square with its seams —
 # https://www.allpeoplequilt.com/quilt-patterns/table-runners/shoofly-stars-tabletop-quilt
 
 

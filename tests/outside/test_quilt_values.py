@@ -8,8 +8,8 @@ from tests.unit.model.blocks import exactly
 from tests.unit.model.quilts import quilt, roles
 
 CHART = "On-point chart, lukas.is-a-geek.org/tani/chart.htm"
-WATSON = "Quilty Math, Christa Watson, christaquilts.com/quilty-math"
-PHOEBE = "Piecing a Quilt on Point, Phoebe Moon, phoebemoon.com/tutorials/on-point.htm (rounded to 1/4 in)"
+SETTING_MATH = "Quilty Math — https://christaquilts.com/quilty-math/"
+POINT_CHART = "Piecing a Quilt on Point — phoebemoon.com/tutorials/on-point.htm (rounded to 1/4 in)"
 
 # finished block, side square (cut twice), corner square (cut once), the exact sizes to four places, source
 ON_POINT = [
@@ -21,16 +21,16 @@ ON_POINT = [
     ("13", "19 3/4", "10 1/8", 19.5919, 10.0460, CHART),
     ("15", "22 1/2", "11 1/2", 22.4203, 11.4602, CHART),
     ("16", "23 7/8", "12 1/4", 23.8345, 12.1673, CHART),
-    ("3", "5 1/2", "3", 5.4497, 2.9749, WATSON),
-    ("4", "7", "3 3/4", 6.8640, 3.6820, WATSON),
-    ("5 1/2", "9 1/8", "4 7/8", 8.9853, 4.7427, WATSON),
-    ("6 1/2", "10 1/2", "5 1/2", 10.3995, 5.4498, WATSON),
-    ("7 1/2", "11 7/8", "6 1/4", 11.8137, 6.1569, WATSON),
-    ("8 1/2", "13 3/8", "7", 13.2279, 6.8640, WATSON),
-    ("10 1/2", "16 1/8", "8 3/8", 16.0563, 8.2782, WATSON),
-    ("11 1/2", "17 5/8", "9 1/8", 17.4706, 8.9853, WATSON),
-    ("17", "25 1/4", "13", 25.2487, 12.8744, PHOEBE),
-    ("18", "26 3/4", "13 3/4", 26.6629, 13.5815, PHOEBE),
+    ("3", "5 1/2", "3", 5.4497, 2.9749, SETTING_MATH),
+    ("4", "7", "3 3/4", 6.8640, 3.6820, SETTING_MATH),
+    ("5 1/2", "9 1/8", "4 7/8", 8.9853, 4.7427, SETTING_MATH),
+    ("6 1/2", "10 1/2", "5 1/2", 10.3995, 5.4498, SETTING_MATH),
+    ("7 1/2", "11 7/8", "6 1/4", 11.8137, 6.1569, SETTING_MATH),
+    ("8 1/2", "13 3/8", "7", 13.2279, 6.8640, SETTING_MATH),
+    ("10 1/2", "16 1/8", "8 3/8", 16.0563, 8.2782, SETTING_MATH),
+    ("11 1/2", "17 5/8", "9 1/8", 17.4706, 8.9853, SETTING_MATH),
+    ("17", "25 1/4", "13", 25.2487, 12.8744, POINT_CHART),
+    ("18", "26 3/4", "13 3/4", 26.6629, 13.5815, POINT_CHART),
 ]
 EIGHTH = F(1, 8)
 
@@ -60,7 +60,7 @@ def test_setting_triangles_are_as_large_as_the_charts_print_and_never_short(
 
 
 def test_the_on_point_quilt_with_sashing_of_candy_cobblestones() -> None:
-    # Candy Cobblestones, All People Quilt - https://www.allpeoplequilt.com/quilt-patterns/quilt-throws/candy-cobblestones
+    # Candy Cobblestones - https://www.allpeoplequilt.com/quilt-patterns/quilt-throws/candy-cobblestones
     # 61 1/4 x 76 3/4; 9 in blocks, 3 x 4 on point with 2 in sashing, borders of 2 in and 5 in with corner squares:
     # 48 sashes 2 1/2 x 9 1/2; 7 squares 2 7/8 cut once for 14 triangles at the edge; 21 squares 2 1/2 (17 posts and 4
     # corners); 3 squares 14 cut twice, 10 triangles used; 2 squares 7 1/4 cut once; 4 squares 5 1/2
@@ -102,7 +102,7 @@ def borders(facts: QuiltFacts) -> list[tuple[F, F, int]]:
 
 
 def test_the_borders_of_striking_stars() -> None:
-    # Striking Stars, All People Quilt - https://www.allpeoplequilt.com/quilt-patterns/wall-quilts/striking-stars
+    # Striking Stars - https://www.allpeoplequilt.com/quilt-patterns/wall-quilts/striking-stars
     # 46 1/2 square, 8 in blocks; green stripe 2 @ 1 1/2 x 34 1/2, 2 @ 1 1/2 x 32 1/2; large floral 2 @ 6 1/2 x 34 1/2
     # and 3 @ 6 1/2 x 42 for the two that are 46 1/2 long
     facts = quilt('set straight 4 x 4 of "Four"', "blocks 8 in", "border 1 in moss", "border 6 in slate")
@@ -116,7 +116,7 @@ def test_the_borders_of_striking_stars() -> None:
 
 
 def test_the_borders_of_garden_paths() -> None:
-    # Garden Paths, All People Quilt - https://www.allpeoplequilt.com/quilt-patterns/quilt-throws/garden-paths
+    # Garden Paths - https://www.allpeoplequilt.com/quilt-patterns/quilt-throws/garden-paths
     # 70 1/2 square, 10 in blocks, three borders; black floral 2 @ 4 x 59 1/2, 2 @ 4 x 52 1/2; damask 2 @ 6 x 70 1/2,
     # 2 @ 6 x 59 1/2; dark green 6 @ 1 1/2 x 42 for the first
     lines = ("border 1 in moss", "border 3 1/2 in slate", "border 5 1/2 in lantern")
@@ -131,7 +131,7 @@ def test_the_borders_of_garden_paths() -> None:
 
 
 def test_the_sashing_and_border_of_the_shoofly_stars_tabletop() -> None:
-    # Shoofly Stars tabletop, All People Quilt -
+    # Shoofly Stars tabletop -
     # https://www.allpeoplequilt.com/quilt-patterns/table-runners/shoofly-stars-tabletop-quilt
     # 22 1/2 square; 8 in blocks, 2 x 2, 2 in sashing and border of one brown: 2 @ 2 1/2 x 22 1/2, 3 @ 2 1/2 x 18 1/2,
     # 2 @ 2 1/2 x 8 1/2

@@ -11,12 +11,12 @@ from blockdsl.facts.techniquefacts import SizeRow
 from blockdsl.facts.techniques import USUAL, size_table
 from blockdsl.geometry.fraction import Fraction, read_fraction
 
-MAUD = "How to measure and cut triangles, grannymaudsgirl.wordpress.com, 2018"
-SCRAPISH = "HSTs 8 at a time, scrapish.com"
+TRIANGLES = "How to measure and cut triangles (2018) — grannymaudsgirl.wordpress.com"
+EIGHT_HALVES = "HSTs 8 at a time — scrapish.com"
 BEVERLY = "Four geese from five squares, members.shaw.ca/beverlysquiltingpage"
-ALINE = "Fast easy flying geese, alinequilts.blogspot.com, 2011"
-DELAWARE = "Ohio Star Variation, delawarequilts.com"
-PIECEMEAL = "Dutchman's Puzzle, piecemealquilts.com, 2011"
+FAST_GEESE = "Fast easy flying geese (2011) — alinequilts.blogspot.com"
+STAR_VARIATION = "Ohio Star Variation — delawarequilts.com"
+PUZZLE = "Dutchman's Puzzle (2011) — piecemealquilts.com"
 
 
 def length(text: str) -> Fraction:
@@ -35,23 +35,23 @@ def cuts(method: str, shape: str, finished: str) -> list[tuple[Fraction, ...]]:
 
 PUBLISHED = [
     # method, shape, finished width, column, published cut, source
-    ("two at a time", "half", "3", 0, "3 7/8", MAUD),
+    ("two at a time", "half", "3", 0, "3 7/8", TRIANGLES),
     ("two at a time", "half", "2", 1, "3", "Traditional Tuesday 58, 42quilts.com, 2012 (finished + 1, trimmed)"),
     ("cut patches", "half", "3", 0, "3 7/8", "Jacob's Ladder, allthingsfrugal.com"),
-    ("cut patches", "half", "4", 0, "4 7/8", DELAWARE),
-    ("eight at a time", "half", "2", 0, "5 3/4", SCRAPISH),
-    ("eight at a time", "half", "4", 0, "9 3/4", SCRAPISH),
-    ("eight at a time", "half", "5", 0, "11 3/4", SCRAPISH),
-    ("eight at a time", "half", "7", 0, "15 3/4", SCRAPISH),
+    ("cut patches", "half", "4", 0, "4 7/8", STAR_VARIATION),
+    ("eight at a time", "half", "2", 0, "5 3/4", EIGHT_HALVES),
+    ("eight at a time", "half", "4", 0, "9 3/4", EIGHT_HALVES),
+    ("eight at a time", "half", "5", 0, "11 3/4", EIGHT_HALVES),
+    ("eight at a time", "half", "7", 0, "15 3/4", EIGHT_HALVES),
     ("eight at a time", "half", "3", 0, "7 3/4", "Eight HSTs at once, craftsy.com, 2014"),
     ("eight at a time", "half", "1 3/4", 0, "5 1/4", "Apple Pie in the Sky block 6, sistersandquilters, 2013"),
     ("eight at a time", "half", "2", 1, "6", "Eight-at-a-time HST, quilted-diary.com (trimmed to 2 1/2)"),
     ("two at a time", "hourglass", "4", 0, "5 1/4", "Ohio Star, quiltcg.com, 2015; quilterscache.com"),
     ("two at a time", "hourglass", "3 1/2", 0, "4 3/4", "Ohio Star, allpeoplequilt.com"),
-    ("two at a time", "hourglass", "4", 1, "5 3/8", DELAWARE),
-    ("two at a time", "hourglass", "1", 1, "2 3/8", DELAWARE),
-    ("two at a time", "hourglass", "2", 1, "3 3/8", DELAWARE),
-    ("two at a time", "hourglass", "3", 1, "4 3/8", DELAWARE),
+    ("two at a time", "hourglass", "4", 1, "5 3/8", STAR_VARIATION),
+    ("two at a time", "hourglass", "1", 1, "2 3/8", STAR_VARIATION),
+    ("two at a time", "hourglass", "2", 1, "3 3/8", STAR_VARIATION),
+    ("two at a time", "hourglass", "3", 1, "4 3/8", STAR_VARIATION),
     (
         "cut patches",
         "hourglass",
@@ -68,22 +68,22 @@ PUBLISHED = [
     ("four at a time", "geese", "4", 1, "2 7/8", BEVERLY),
     ("four at a time", "geese", "2", 0, "3 1/4", BEVERLY),
     ("four at a time", "geese", "2", 1, "1 7/8", BEVERLY),
-    ("four at a time", "geese", "2 1/2", 0, "3 3/4", ALINE),
-    ("four at a time", "geese", "2 1/2", 1, "2 1/8", ALINE),
-    ("four at a time", "geese", "3 1/2", 0, "4 3/4", ALINE),
-    ("four at a time", "geese", "3 1/2", 1, "2 5/8", ALINE),
-    ("four at a time", "geese", "5 1/2", 0, "6 3/4", ALINE),
-    ("four at a time", "geese", "5 1/2", 1, "3 5/8", ALINE),
+    ("four at a time", "geese", "2 1/2", 0, "3 3/4", FAST_GEESE),
+    ("four at a time", "geese", "2 1/2", 1, "2 1/8", FAST_GEESE),
+    ("four at a time", "geese", "3 1/2", 0, "4 3/4", FAST_GEESE),
+    ("four at a time", "geese", "3 1/2", 1, "2 5/8", FAST_GEESE),
+    ("four at a time", "geese", "5 1/2", 0, "6 3/4", FAST_GEESE),
+    ("four at a time", "geese", "5 1/2", 1, "3 5/8", FAST_GEESE),
     ("four at a time", "geese", "3", 0, "4 1/4", "Dutchman's Puzzle, academicquilter.blogspot.com, 2015"),
     ("four at a time", "geese", "3", 1, "2 3/8", "Dutchman's Puzzle, academicquilter.blogspot.com, 2015"),
-    ("four at a time", "geese", "6", 2, "7 1/2", PIECEMEAL),
-    ("four at a time", "geese", "6", 3, "4", PIECEMEAL),
+    ("four at a time", "geese", "6", 2, "7 1/2", PUZZLE),
+    ("four at a time", "geese", "6", 3, "4", PUZZLE),
     ("four at a time", "geese", "4", 3, "3", "Quadruple Square Method, quiltingpassion.com"),
     ("cut patches", "geese", "3", 0, "4 1/4", "Piecing Flying Geese, allpeoplequilt.com"),
     ("cut patches", "geese", "3", 1, "2 3/8", "Piecing Flying Geese, allpeoplequilt.com (height + 7/8)"),
     ("cut patches", "diamond", "6", 0, "4 3/4", "Hither and Yon, modifytradition.blogspot.com, 2010"),
     ("cut patches", "diamond", "4", 0, "3 3/8", "Hither and Yon, modifytradition.blogspot.com, 2010"),
-    ("cut patches", "diamond", "6", 1, "3 7/8", MAUD + " (leg of 3)"),
+    ("cut patches", "diamond", "6", 1, "3 7/8", TRIANGLES + " (leg of 3)"),
     ("stitch and flip", "geese", "6", 1, "3 1/2", "Stitch-and-flip geese, theashleytomlinson.com; delawarequilts.com"),
     ("stitch and flip", "snowball", "3", 0, "3 1/2", "Snowballs BOM, delawarequilts.com"),
     ("stitch and flip", "snowball", "3", 1, "1 1/2", "Snowballs BOM, delawarequilts.com"),

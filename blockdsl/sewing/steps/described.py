@@ -8,13 +8,14 @@ from blockdsl.geometry import Exact, Polygon, sign
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area, bounding_box
 from blockdsl.model import BlockDesign, Patch
-from blockdsl.sewing.order import Joined
+from blockdsl.sewing.order import Assembly, Joined, Piece
 from blockdsl.sewing.steps.edges import is_rectangle
 from blockdsl.sewing.steps.tree import Thing
-from blockdsl.shapes import hourglass
+from blockdsl.shapes import diamond, hourglass
 
 _QUARTER, _HALF = Fraction(3, 20), Fraction(3, 10)
 """Of the block's area: four parts of a star have so much between what is set in between them, or two."""
+_ORDINALS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 _GRIDS = {2: "four-patch", 3: "nine-patch", 4: "sixteen-patch"}
 
 
@@ -23,21 +24,42 @@ def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
     patches = [design.patches[number] for number in thing.node.patches]
     labels = {fabric.name: fabric.label for fabric in design.fabrics}
     fabrics = list(dict.fromkeys(labels[patch.fabric] for patch in patches))
+    if _surrounded(thing.node):
+        # They lie one within the other: they are counted before another name is looked for.
+        yield from (diamond.SHAPE.title, *(f"{ordinal} {diamond.SHAPE.title}" for ordinal in _ORDINALS))
     names = [*_by_form(thing, patches), *_by_place(design, thing, patches), _kind(thing)]
     yield from names
     if len(fabrics) == 1:
         yield from (f"{fabrics[0]} {name}" for name in names)
     elif len(fabrics) == 2:
         yield from (f"{name} of {' and '.join(fabrics)}" for name in names)
-    for ordinal in ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"):
+    for ordinal in _ORDINALS:
         yield from (f"{ordinal} {name}" for name in names)
 
 
 def _kind(thing: Thing) -> str:
     if _is_line(thing.node):
         count = _pieces_in_line(thing.node)
-        return "pair" if count == 2 else "strip"
+        return "pair" if count == 2 else "strip" if _is_upright_line(thing.node) else "section"
     return "section"
+
+
+def _surrounded(node: Joined) -> bool:
+    """Whether two triangles are sewn to opposite sides of a middle, and two more to its other sides."""
+    first, middle, last = node.parts if len(node.parts) == 3 else (None, None, None)
+    square = node.outline is not None and is_rectangle(node.outline) and _is_square(node.outline)
+    if not square or not isinstance(middle, Joined) or len(middle.parts) != 3:
+        return False
+    return all(_is_triangle(part) for part in (first, last, middle.parts[0], middle.parts[-1]))
+
+
+def _is_triangle(part: Assembly | None) -> bool:
+    return isinstance(part, Piece) and len(part.outline) == 3
+
+
+def _is_upright_line(node: Joined) -> bool:
+    """A line of pieces is a strip where its outline is a rectangle; with pointed ends it is none."""
+    return node.outline is not None and is_rectangle(node.outline)
 
 
 def _is_line(node: Joined) -> bool:

@@ -10,6 +10,9 @@ length-about = about { $length } { $unit }
 size = { $width } × { $height } { $unit }
 size-about = about { $width } × { $height } { $unit }
 
+# At the foot of a step that is a picture of its own, without the sheet's cautions.
+step-care = Close the cutter, mind the hot iron, count pins; keep children and pets away.
+
 step-make = make { $count }
 step-size = { $size } finished
 step-take = Take { $list }.

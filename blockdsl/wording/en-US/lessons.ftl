@@ -355,6 +355,7 @@ picture-curve-measured = The unit, { $size }
 
 ## Foundation piecing
 
+# A stitch of 1.5 mm: common practice, no source.
 lesson-papers-print = Print a paper for each unit at actual size and measure its test square. Cut the papers apart outside the solid line. Set a short stitch, about 15 to the inch (1.5 mm): the paper tears off more easily.
     .title = Print the papers
 lesson-papers-first = Turn the paper over. Place { $first } on its blank side, right side up, over area { $first } and at least { $seam } beyond it all around; hold it to the light to see. Pin it.
@@ -415,7 +416,7 @@ lesson-applique-lay = Fold the ground in quarters and crease it lightly: the cre
     .title = Lay on
 lesson-applique-sew = Come up through the very edge of the fold, go down into the ground beside it, and come up again a little further on, about eight stitches to the inch or three to the { -centimeter }; closer at points and inner corners. Use thread in the { -color } of the piece.
     .title = Sew down
-lesson-applique-raw = Cut such a piece on the line, without allowance. Hold it with fusible web, as its maker says, or with fabric glue, and sew around it with a close stitch that covers its edge, by machine or by hand.
+lesson-applique-raw = Cut such a piece on the line, without allowance. Hold it with fusible web or fabric glue, as its maker directs: work in fresh air, and keep glue off your skin. Sew around it with a close stitch that covers its edge, by machine or by hand.
     .title = Or leave a raw edge
 lesson-applique-press = Take out pins and { -basting } and count the pins. Press from the back on something soft, so that the pieces stay raised.
     .title = Press
@@ -436,7 +437,7 @@ lesson-applique-block-cut = { $letters }: trace the dashed line of the template 
     .title = Trace and cut
 lesson-applique-block-turn = Clip the allowance almost to the line where the edge bends inward. Fold it to the wrong side along the line and { -baste } or press it; what will lie under another piece stays flat.
     .title = Turn under
-lesson-applique-block-raw = { $letters }: trace and cut on the line itself; nothing is turned under. Fusible web, as its maker says, or fabric glue holds the piece in place.
+lesson-applique-block-raw = { $letters }: trace and cut on the line itself; nothing is turned under. Fusible web or fabric glue, used as its maker directs, in fresh air and off your skin, holds the piece in place.
     .title = Cut raw edges
 lesson-applique-block-lay = Press the block. Fold it in quarters and crease it lightly to find its middle. { $order ->
     [one] Lay { $letters } where the picture has it. Pin or { -baste } it.

@@ -361,6 +361,7 @@ quilt-layers-press = Press the top and the backing, and snip all loose threads.
 quilt-layers-lay = Lay the backing on the floor or a table, wrong side up, and tape its edges so that it is flat but not stretched.
 quilt-layers-batting = Lay the batting{ $size } on it and smooth it from the middle, then the top, right side up, its seams straight.
 quilt-layers-size = , { $size },
+# A hand's width: common practice, no source.
 quilt-layers-baste = Baste the three layers together with rows of stitches or with safety pins, a hand's width apart, from the middle outward. Count pins in and out; keep them away from children and pets.
 
 quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. Check the batting package for how far apart the lines can be.

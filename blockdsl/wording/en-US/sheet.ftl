@@ -154,7 +154,7 @@ care-tools = Follow the instructions that came with your tools and machines, and
 applique-order = Sew and press the block first. Place the pieces on it in the order of their letters, starting with the bottom piece.
 applique-turned = { $letters }: cut on the solid line of the template. Trace the dashed line on the right side of the fabric. Clip the allowance where the edge curves inward, turn { $width } under on the line, pin, and sew the fold down with small blind stitches. Leave edges flat where another piece covers them.
 applique-turned-mixed = { $letters }: cut on the solid line of the template. Trace the dashed line on the right side of the fabric. Clip the allowance where the edge curves inward, turn the allowance under on the line, pin, and sew the fold down with small blind stitches. Leave edges flat where another piece covers them.
-applique-raw = { $letters }: cut on the line; no edges are turned under. Hold each piece in place with fusible web or fabric glue, following the manufacturer's instructions, and sew around the edges with a close zigzag or blanket stitch.
+applique-raw = { $letters }: cut on the line; no edges are turned under. Hold each piece in place with fusible web or fabric glue, following the manufacturer's instructions, in fresh air and off your skin, and sew around the edges with a close zigzag or blanket stitch.
 applique-care = Pins and needles: count them in and out. Sharp scissors: cut away from the hand holding the fabric.
 
 # --- the cutting table -----------------------------------------------------------------------------

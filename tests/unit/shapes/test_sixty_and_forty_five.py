@@ -38,7 +38,8 @@ def test_a_star_has_eight_diamonds_four_triangles_and_four_squares() -> None:
 
 
 def test_the_side_of_a_diamond_times_3_41_is_the_block() -> None:
-    # Karen Combs Studio, Formulas for Quilters (karencombs.com): diamond side × 3.41 = block; exactly 2 + √2 = 3.4142
+    # Formulas for Quilters — https://karencombs.com/page.php?ID=31:
+    # diamond side × 3.41 = block; exactly 2 + √2 = 3.4142
     facts = block(f"row ({STAR})", size="12 in")
     for side in sides(facts, 0):
         assert side * (2 + ROOT_2) == 12
