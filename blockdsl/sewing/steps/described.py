@@ -24,10 +24,11 @@ def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
     patches = [design.patches[number] for number in thing.node.patches]
     labels = {fabric.name: fabric.label for fabric in design.fabrics}
     fabrics = list(dict.fromkeys(labels[patch.fabric] for patch in patches))
+    names = [*_by_form(thing, patches), *_by_place(design, thing, patches)]
     if _surrounded(thing.node):
-        # They lie one within the other: they are counted before another name is looked for.
-        yield from (diamond.SHAPE.title, *(f"{ordinal} {diamond.SHAPE.title}" for ordinal in _ORDINALS))
-    names = [*_by_form(thing, patches), *_by_place(design, thing, patches), _kind(thing)]
+        # Of those that lie one within the other there is one middle; the others are counted.
+        yield from (*names, diamond.SHAPE.title, *(f"{ordinal} {diamond.SHAPE.title}" for ordinal in _ORDINALS))
+    names.append(_kind(thing))
     yield from names
     if len(fabrics) == 1:
         yield from (f"{fabrics[0]} {name}" for name in names)
@@ -40,7 +41,7 @@ def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
 def _kind(thing: Thing) -> str:
     if _is_line(thing.node):
         count = _pieces_in_line(thing.node)
-        return "pair" if count == 2 else "strip" if _is_upright_line(thing.node) else "section"
+        return "pair" if count == 2 else "section" if _comes_out_as_triangle(thing.node) else "strip"
     return "section"
 
 
@@ -57,9 +58,9 @@ def _is_triangle(part: Assembly | None) -> bool:
     return isinstance(part, Piece) and len(part.outline) == 3
 
 
-def _is_upright_line(node: Joined) -> bool:
-    """A line of pieces is a strip where its outline is a rectangle; with pointed ends it is none."""
-    return node.outline is not None and is_rectangle(node.outline)
+def _comes_out_as_triangle(node: Joined) -> bool:
+    """Whether a line of pieces comes out as a triangle: nobody calls that a strip."""
+    return node.outline is not None and len(node.outline) == 3
 
 
 def _is_line(node: Joined) -> bool:
