@@ -19,6 +19,7 @@ import pytest
 from blockdsl.cutting.cloth import ClothPiece, Effort, plan_length, plan_sheets
 from blockdsl.geometry.fraction import Fraction
 from tests.outside.packing.checker import check_cloth, check_sheets
+from tests.outside.packing.lists import MEAN_GAP, SECONDS, planned
 from tests.outside.packing.shelves import shelf_length
 
 WIDTH, EIGHTH = Fraction(40), Fraction(1, 8)
@@ -168,3 +169,12 @@ def test_no_plan_is_longer_than_shelves_filled_first_fit_or_best_fit(seed: int) 
     for sides in ([(w, h) for w, h, _ in as_given], lying, standing):
         for best_fit in (False, True):
             assert plan.length * 8 <= shelf_length(sides, 320, best_fit=best_fit)
+
+
+@pytest.mark.parametrize("effort", [Effort.QUICK, Effort.USUAL])
+def test_many_sizes_on_cloth_of_odd_widths_are_planned_in_time_and_no_longer_than_shelves(effort: Effort) -> None:
+    """A sample: `python -m tests.outside.packing.lists` plans five thousand."""
+    numbers = range(1_000_000, 1_000_020) if effort is Effort.QUICK else (1, 3)
+    found = [planned(number, effort) for number in numbers]
+    assert [each for each in found if each.wrong or each.longer or each.seconds > SECONDS] == []
+    assert sum(each.gap for each in found) / len(found) <= MEAN_GAP
