@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Final
 
+from blockdsl.shapes import SHAPES
 from blockdsl.wording.grammar import Article, Name, listed, plural
 from blockdsl.wording.messages import Messages
 
@@ -43,34 +44,7 @@ _NOUNS: Final = frozenset(
         "corner triangle",
         "large diamond",
         "plain patch",
-        "half-square triangle",
-        "quarter-square unit",
-        "hourglass",
-        "split square",
-        "flying geese",
-        "square in a square",
-        "snowball",
-        "rail unit",
-        "bar unit",
-        "checkerboard",
-        "eight-point star",
-        "60° triangles",
-        "hexagon field",
-        "cubes of 60° diamonds",
-        "half-rectangle triangle",
-        "triangle in a square",
-        "diamond in a rectangle",
-        "kite in a square",
-        "trapezoid unit",
-        "slanting strip",
-        "spool",
-        "octagon",
-        "row of tumblers",
-        "log cabin",
-        "courthouse steps",
-        "pineapple",
-        "quarter-circle unit",
-        "fan",
+        *(shape.title for shape in SHAPES.values()),
     )
 )
 """Every noun that the sewing layer and the shapes give; all else is a name of the maker's own."""
