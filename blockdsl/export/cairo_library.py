@@ -24,17 +24,20 @@ _FT_LOAD_NO_HINTING: Final = 2
 
 
 class CairoMissing(RuntimeError):
-    """PNG needs the system library cairo, with FreeType; the message says how to get it."""
+    """PNG needs cairocffi and the system library cairo, with FreeType; the message says how to get what is missing."""
 
 
 @cache
 def load_cairo() -> ModuleType:
     """The module cairocffi.
 
-    Errors: CairoMissing when the system has no libcairo.
+    Errors: CairoMissing when Python has no cairocffi, or the system no libcairo.
     """
     try:
         import cairocffi  # noqa: PLC0415 - it loads the library at once, and everything but PNG works without
+    except ImportError as fault:
+        message = "the package cairocffi is missing: install it: pip install cairocffi"
+        raise CairoMissing(message) from fault
     except OSError as fault:
         message = f"the system library cairo is missing: {_MEND}"
         raise CairoMissing(message) from fault

@@ -132,7 +132,7 @@ def fraction_figures(weight: Weight) -> dict[int, int]:
     """For the glyph of each superscript or subscript figure the font's glyph for it above or below a fraction's line.
 
     They have the same widths, but stand as high as the figures around them; the plain subscripts hang below the line.
-    `fonts/make_core.py` makes the same change in the subsets, so that drawings and PDF look alike.
+    `tests/fonts/make_core.py` makes the same change in the subsets, so that drawings and PDF look alike.
     """
     font = _font(weight)
     glyphs: dict[int, int] = {}

@@ -26,9 +26,9 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.svg import write_svg
 from blockdsl.fonts import FontWeight, font_bytes
-from blockdsl.fonts.make_core import set_fraction_figures
 from blockdsl.marks.display_list import Document, Page
 from blockdsl.page.book.book import book_document
+from tests.fonts.make_core import set_fraction_figures
 
 SCALE = 2
 STEP = 2

@@ -50,5 +50,5 @@ def _rule(css_weight: int, name: str, kind: str, more: str = "") -> str:
 
 @cache
 def shipped_bytes(weight: FontWeight) -> bytes:
-    """The WOFF2 file of one weight that `make_fonts` made; read once."""
+    """The WOFF2 file of one weight that `tests/fonts/make_core.py` made; read once."""
     return files(__package__).joinpath(f"{weight}.woff2").read_bytes()

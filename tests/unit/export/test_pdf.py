@@ -89,10 +89,19 @@ def test_a_document_without_pages_is_refused() -> None:
         write_pdf(Document("T", ()))
 
 
-def test_without_the_system_library_the_message_says_how_to_get_it(monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize(
+    ("fault", "told"),
+    [
+        (OSError("no library called cairo was found"), "apt install libcairo2"),
+        (ModuleNotFoundError("No module named 'cairocffi'"), "pip install cairocffi"),
+    ],
+)
+def test_without_the_package_or_the_library_the_message_says_how_to_get_it(
+    fault: Exception, told: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
     def missing(name: str, *rest: Any) -> object:
         if name == "cairocffi":
-            raise OSError("no library called cairo was found")
+            raise fault
         return original(name, *rest)
 
     original = __import__
@@ -100,7 +109,7 @@ def test_without_the_system_library_the_message_says_how_to_get_it(monkeypatch: 
     try:
         with monkeypatch.context() as patched:
             patched.setattr("builtins.__import__", missing)
-            with pytest.raises(CairoMissing, match="apt install libcairo2"):
+            with pytest.raises(CairoMissing, match=told):
                 cairo_library.load_cairo()
     finally:
         load_cairo.cache_clear()

@@ -1,10 +1,12 @@
-"""Make the small subsets `core-regular.woff2` and `core-bold.woff2` that drawings embed.
+"""Make the small subsets that drawings embed, and the font files that every web site gets.
 
-Run it when the font files or CORE_RANGES change, with the development packages installed (fontTools, brotli):
+Those of drawings are `core-regular.woff2` and `core-bold.woff2` in `blockdsl/fonts`; those of sites, `regular.woff2`
+and `bold.woff2` in `blockdsl/export/html`, have two habits more: fractions set as such from plain figures, and figures
+of one width for tables. Run it when the font files or CORE_RANGES change:
 
-    .venv/bin/python -m blockdsl.fonts.make_core
+    .venv/bin/python -m tests.fonts.make_core
 
-and commit the two files it writes next to itself. The licence reserves the name "Fira" for the unchanged fonts,
+and commit the four files. The licence reserves the name "Fira" for the unchanged fonts,
 so the subsets go by the name "Blockdsl Core" inside.
 """
 
@@ -18,9 +20,12 @@ from typing import Final
 from fontTools.subset import Options, Subsetter
 from fontTools.ttLib import TTFont
 
+import blockdsl
 from blockdsl.fonts import CORE_RANGES, FontWeight, font_bytes
 
 CORE_NAME: Final = "Blockdsl Core"
+BLOCKDSL: Final = Path(blockdsl.__file__).parent
+SITE_FEATURES: Final = ("frac", "numr", "dnom", "tnum", "lnum")
 FEATURES: Final = ["kern", "calt", "ccmp", "locl", "mark", "mkmk", "rlig"]
 
 
@@ -67,10 +72,11 @@ def _rename(font: TTFont, name: str) -> None:
 
 
 def main() -> None:
-    """Write both subsets."""
+    """Write the subsets of drawings and of sites."""
     weights: tuple[FontWeight, ...] = ("regular", "bold")
     for weight in weights:
-        Path(__file__).with_name(f"core-{weight}.woff2").write_bytes(core_subset(weight))
+        (BLOCKDSL / "fonts" / f"core-{weight}.woff2").write_bytes(core_subset(weight))
+        (BLOCKDSL / "export" / "html" / f"{weight}.woff2").write_bytes(core_subset(weight, SITE_FEATURES))
 
 
 if __name__ == "__main__":
