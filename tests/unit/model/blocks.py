@@ -7,7 +7,7 @@ from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Diagnostic, Problems, Source
 from blockdsl.facts import BlockFacts, FileFacts
 from blockdsl.geometry import Polygon, sign
-from blockdsl.geometry.fraction import Fraction
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.geometry.polygon import Point, cross, edges, step
 
@@ -64,7 +64,7 @@ def one_error(*lines: str, size: str = "12 in", above: str = "") -> Diagnostic:
 
 def cloth_at(facts: BlockFacts, x: Fraction | float | str, y: Fraction | float | str) -> str:
     """The fabric at a place of the finished block, which must lie inside one patch."""
-    place = Point(Fraction(x), Fraction(y))
+    place = Point(*(read_fraction(each) if isinstance(each, str) else Fraction(each) for each in (x, y)))
     found = [patch.fabric for patch in facts.placed if _inside(patch.outline, place)]
     assert len(found) == 1, f"{found} at {x}, {y}"
     return found[0]
