@@ -40,13 +40,13 @@ if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts, FileFacts, QuiltFacts
     from blockdsl.model.language import Language
 
-Picture = Literal["colour", "letters", "grid", "cutting"]
+PictureKind = Literal["colour", "letters", "grid", "cutting"]
 """A picture of a block: in colour, with the letters of its patches, on its grid, or its cutting table."""
 
 TEXT: Final = "<text>"
 """What a text that comes from no file is called in problems."""
 
-_PAGES: Final[dict[Picture, str]] = {
+_PAGES: Final[dict[PictureKind, str]] = {
     "colour": "colour_page",
     "letters": "letters_page",
     "grid": "grid_page",
@@ -129,7 +129,7 @@ class Block:
         """As the file has it."""
         return self.facts.name
 
-    def svg(self, picture: Picture = "colour", *, colourway: str | None = None) -> str:
+    def svg(self, picture: PictureKind = "colour", *, colourway: str | None = None) -> str:
         """The picture as an SVG text; `colourway` is the name of one that the block has.
 
         Errors: KeyError for a colourway that the block does not have.
@@ -147,7 +147,7 @@ class Block:
             return picture_svg(_PAGES[picture], self.facts, title, plan).decode()
 
     def write_svg(
-        self, path: str | os.PathLike[str], picture: Picture = "colour", *, colourway: str | None = None
+        self, path: str | os.PathLike[str], picture: PictureKind = "colour", *, colourway: str | None = None
     ) -> Path:
         """Write the picture; the errors are those of `svg` and of `Result.write_pdf`."""
         return self._desk.write(Path(path), lambda: self.svg(picture, colourway=colourway).encode())

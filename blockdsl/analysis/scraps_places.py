@@ -15,7 +15,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import step
 from blockdsl.model.quilt import PieceRole, PlacedBlock, QuiltDesign
 
-Box = tuple[Exact, Exact, Exact, Exact]
+_Box = tuple[Exact, Exact, Exact, Exact]
 HALF_ROOT = square_root(Fraction(1, 2))
 SASHES: tuple[PieceRole, ...] = ("sash", "sash strip")
 
@@ -42,8 +42,8 @@ def block_neighbours(quilt: QuiltDesign, blocks: Sequence[int]) -> Neighbours:
     Exact:  boxes are widened by half the widest sash on every side, so that those across a sash touch.
     """
     sash = _sash(quilt)
-    upright: list[tuple[int, Box]] = []
-    on_point: list[tuple[int, Box]] = []
+    upright: list[tuple[int, _Box]] = []
+    on_point: list[tuple[int, _Box]] = []
     for place, index in enumerate(blocks):
         block = quilt.blocks[index]
         (on_point if block.on_point else upright).append((place, _box(quilt, block, sash / 2)))
@@ -67,7 +67,7 @@ def _breadth(outline: Polygon) -> Exact:
     return min(square_root(side.x * side.x + side.y * side.y) for side in sides)
 
 
-def _box(quilt: QuiltDesign, block: PlacedBlock, more: Exact) -> Box:
+def _box(quilt: QuiltDesign, block: PlacedBlock, more: Exact) -> _Box:
     """Left, top, right, bottom in the block's own directions, widened."""
     design = quilt.kinds[block.kind].design
     across, down = block.symmetry.turned_extent(design.width, design.height)
@@ -75,14 +75,14 @@ def _box(quilt: QuiltDesign, block: PlacedBlock, more: Exact) -> Box:
     return x - more, y - more, x + across + more, y + down + more
 
 
-def _touching(group: Sequence[tuple[int, Box]]) -> Iterator[tuple[int, int, bool]]:
+def _touching(group: Sequence[tuple[int, _Box]]) -> Iterator[tuple[int, int, bool]]:
     """Pairs of boxes that touch; the last of the three says whether at a corner alone."""
     if not group:
         return
     widest = max(box[2] - box[0] for _, box in group)
     highest = max(box[3] - box[1] for _, box in group)
     left, top = group[0][1][:2]
-    cells: dict[tuple[int, int], list[tuple[int, Box]]] = defaultdict(list)
+    cells: dict[tuple[int, int], list[tuple[int, _Box]]] = defaultdict(list)
     for place, box in group:
         column, row = _whole((box[0] - left) / widest), _whole((box[1] - top) / highest)
         for other, known in _near(cells, column, row):
@@ -93,7 +93,7 @@ def _touching(group: Sequence[tuple[int, Box]]) -> Iterator[tuple[int, int, bool
         cells[column, row].append((place, box))
 
 
-def _near(cells: dict[tuple[int, int], list[tuple[int, Box]]], column: int, row: int) -> Iterable[tuple[int, Box]]:
+def _near(cells: dict[tuple[int, int], list[tuple[int, _Box]]], column: int, row: int) -> Iterable[tuple[int, _Box]]:
     for down in (-1, 0, 1):
         for across in (-1, 0, 1):
             yield from cells.get((column + across, row + down), ())

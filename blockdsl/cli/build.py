@@ -16,12 +16,12 @@ from blockdsl.analysis.inputs import Input, open_inputs
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cli.cache import Cache, asked_cache
 from blockdsl.cli.cache_keys import content_of
-from blockdsl.cli.jobs import WORTH_SHARING, Job, Made, do
+from blockdsl.cli.jobs import WORTH_SHARING, Job, MadeFiles, do
 from blockdsl.cli.outputs import KINDS
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, PrintOptions, plan
 from blockdsl.cli.problem_printer import ProblemPrinter
-from blockdsl.cli.run import Build
+from blockdsl.cli.run import BuildRun
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.workers import processors, run_all
@@ -53,7 +53,7 @@ def run(arguments: Namespace) -> int:
     printer = ProblemPrinter(arguments.message_format)
     for origin in files.origins:
         printer.show(origin.problems)
-    run = Build(arguments, files.plans, files.sources, cache, printer)
+    run = BuildRun(arguments, files.plans, files.sources, cache, printer)
     # Closed at once, even for a fault: processes that wait for work would be torn down noisily at the very end.
     with closing(_done(run.jobs, run.is_kept, cache, processes)) as done:
         run.write(done, faults, wanted.anew)
@@ -161,7 +161,7 @@ def asked_date() -> datetime | None:
 
 def _done(
     jobs: Sequence[Job], kept: Sequence[bool], cache: Cache, processes: int
-) -> Generator[Made | Exception, None, None]:
+) -> Generator[MadeFiles | Exception, None, None]:
     """The files of every job, in order: from the cache where they are kept, made by several processes where not."""
     make = partial(do, folder=cache.folder)
     missing = [job for job, is_there in zip(jobs, kept, strict=True) if not is_there]

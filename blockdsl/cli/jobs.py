@@ -65,7 +65,7 @@ class Job:
             yield from block_outputs(self.facts, self.stem, self.kinds, self.printed)
 
 
-Made = dict[str, bytes]
+MadeFiles = dict[str, bytes]
 """Files by their names in the folder."""
 
 
@@ -87,9 +87,9 @@ def output_keys(job: Job, cache: Cache) -> tuple[OutputKey, ...]:
     )
 
 
-def kept_files(keys: Iterable[OutputKey], cache: Cache) -> Made | None:
+def kept_files(keys: Iterable[OutputKey], cache: Cache) -> MadeFiles | None:
     """The files as they are kept; None when one of them is not."""
-    made: Made = {}
+    made: MadeFiles = {}
     for output in keys:
         data = cache.get(output.key)
         files = None if data is None else _files(output.name, data, folder=output.folder)
@@ -99,7 +99,7 @@ def kept_files(keys: Iterable[OutputKey], cache: Cache) -> Made | None:
     return made
 
 
-def do(job: Job, folder: Path | None) -> Made:
+def do(job: Job, folder: Path | None) -> MadeFiles:
     """The job's files, each from the cache in `folder` or made now and kept there.
 
     What is kept in a folder that others can write to may be anything: where it leads to a failure the work is done
@@ -123,15 +123,15 @@ def _key(job: Job, output: Output) -> str:
     return key_of(*output.depends) if job.printed.font is None else key_of(*output.depends, job.printed.font)
 
 
-def _do(job: Job, cache: Cache) -> Made:
+def _do(job: Job, cache: Cache) -> MadeFiles:
     from blockdsl.marks.typeset import printing_with
 
     with printing_with(job.printed.font):
         return _made(job, cache)
 
 
-def _made(job: Job, cache: Cache) -> Made:
-    made: Made = {}
+def _made(job: Job, cache: Cache) -> MadeFiles:
+    made: MadeFiles = {}
     for output in job.outputs(cache):
         key = _key(job, output) if cache.folder else ""
         data = cache.get(key)
@@ -144,7 +144,7 @@ def _made(job: Job, cache: Cache) -> Made:
     return made
 
 
-def _files(name: str, data: bytes, *, folder: bool) -> Made | None:
+def _files(name: str, data: bytes, *, folder: bool) -> MadeFiles | None:
     """The bytes of an output as files; None where they are not those of a folder, or name a file outside it."""
     if not folder:
         return {name: data}

@@ -16,7 +16,7 @@ from blockdsl.analysis.inputs import Input
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.cli.depfile import make_rules
-from blockdsl.cli.jobs import Job, Made, OutputKey, do, kept_files, output_keys
+from blockdsl.cli.jobs import Job, MadeFiles, OutputKey, do, kept_files, output_keys
 from blockdsl.cli.outputs import book_bytes, kind_of
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, where_declared
@@ -33,7 +33,7 @@ _MOST_NAMED: Final = 6
 _NOTHING: Final = "nothing to write: there is no block in these files\n"
 
 
-class Build:
+class BuildRun:
     """What one build writes, in its order: the outputs of each file, the check print, the book, the rules for make."""
 
     def __init__(
@@ -76,7 +76,7 @@ class Build:
         self._writer.refuse_strangers(paths)
 
     def write(
-        self, done: Iterator[Made | Exception], faults: list[Exception], anew: Callable[[Input], list[Job]]
+        self, done: Iterator[MadeFiles | Exception], faults: list[Exception], anew: Callable[[Input], list[Job]]
     ) -> None:
         """Write file by file: all that comes of one file, or nothing of it where blockdsl itself fails.
 
@@ -101,7 +101,7 @@ class Build:
 
     def _remembered(
         self, each: Planned | Remembered, keys: Sequence[OutputKey], anew: Callable[[Input], list[Job]]
-    ) -> Made | Exception:
+    ) -> MadeFiles | Exception:
         """The files of one job of a file that was remembered."""
         made = kept_files(keys, self._cache)
         if made is not None:

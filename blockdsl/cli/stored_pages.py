@@ -10,7 +10,7 @@ from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.export.pdf_page import PaintedPage, paint_page
 from blockdsl.marks.display_list import Kept, Page
-from blockdsl.marks.theme import Paper
+from blockdsl.marks.theme import PaperSize
 from blockdsl.marks.typeset import font_beside
 from blockdsl.page.book.parts import Bodies, texts_of
 
@@ -30,7 +30,7 @@ class StoredPages:
         self._cache = cache
         self._known: dict[str, Bodies] = {}
 
-    def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
+    def pages(self, depends: tuple[object, ...], paper: PaperSize, draw: Callable[[], Bodies]) -> Bodies:
         """A mark for each page that `draw` gives or gave."""
         key = key_of("pages", content_of((depends, paper)), font_beside())
         if key not in self._known:

@@ -8,21 +8,21 @@ from blockdsl.document.cutting_table import cutting_table
 from blockdsl.document.parts import (
     Card,
     Cards,
+    DefinitionList,
+    DocumentPart,
+    DocumentParts,
+    DocumentSection,
+    FabricKey,
     FabricLine,
     Heading,
-    Key,
+    Image,
     Listing,
-    Pairs,
     Paragraph,
-    Part,
-    Parts,
-    Picture,
     Places,
-    Run,
-    Section,
+    RichText,
+    TextRun,
     Tick,
     WebPage,
-    Words,
     plain,
 )
 from blockdsl.document.pictures import colour_page, letters_page, swatch_page, unit_page
@@ -52,13 +52,15 @@ from blockdsl.wording.sheet import (
 def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> WebPage:
     """The page of one block at one or more sizes, which differ in measures alone: pictures are drawn once."""
     first, words = sizes[0], words_of(sizes[0])
-    parts: list[Part] = [_pictures(first)]
-    fabrics = _section(2, words("sheet-fabrics"), (Key(tuple(fabric_line(each, words) for each in first.fabrics)),))
+    parts: list[DocumentPart] = [_pictures(first)]
+    fabrics = _section(
+        2, words("sheet-fabrics"), (FabricKey(tuple(fabric_line(each, words) for each in first.fabrics)),)
+    )
     if len(sizes) == 1:
-        parts += [Pairs(measures(first)), fabrics, *making(first, 2)]
+        parts += [DefinitionList(measures(first)), fabrics, *making(first, 2)]
     else:
         places = [(facts, f"size-{number}") for number, facts in enumerate(sizes, start=1)]
-        links = tuple(Run(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
+        links = tuple(TextRun(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
         parts += [Places(links, words("site-sizes")), fabrics]
         parts += [_at_size(facts, anchor) for facts, anchor in places]
     if (applique := say_applique(first)) and not is_told_in_a_step(first):
@@ -67,7 +69,9 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
     if first.notes:
         parts.append(_section(2, words("sheet-notes"), tuple(Paragraph(plain(note)) for note in first.notes)))
     if sources := say_sources(first):
-        parts.append(_section(2, words("sheet-source"), tuple(Paragraph((Run(text, "quiet"),)) for text in sources)))
+        parts.append(
+            _section(2, words("sheet-source"), tuple(Paragraph((TextRun(text, "quiet"),)) for text in sources))
+        )
     return WebPage(name, first.name, (*parts, *_closing(sizes)), over=over)
 
 
@@ -80,7 +84,7 @@ def say_finished(facts: BlockFacts) -> str:
     return plain_size(facts.finished, facts.unit, words)
 
 
-def measures(facts: BlockFacts) -> tuple[tuple[str, tuple[Words, ...]], ...]:
+def measures(facts: BlockFacts) -> tuple[tuple[str, tuple[RichText, ...]], ...]:
     """What a block measures: finished, unfinished, its grid, how much there is of it."""
     words = words_of(facts)
     made_of = (many(len(facts.placed), "patches", words), many(len(facts.fabrics), "fabrics", words))
@@ -92,14 +96,14 @@ def measures(facts: BlockFacts) -> tuple[tuple[str, tuple[Words, ...]], ...]:
     )
 
 
-def _section(level: int, title: str, parts: Parts, anchor: str = "") -> Section:
-    return Section(Heading(level, plain(title), anchor), parts)
+def _section(level: int, title: str, parts: DocumentParts, anchor: str = "") -> DocumentSection:
+    return DocumentSection(Heading(level, plain(title), anchor), parts)
 
 
 def _pictures(facts: BlockFacts) -> Cards:
     words = words_of(facts)
-    colour = Picture(colour_page(facts), words("sheet-in-color"))
-    letters = Picture(letters_page(facts), words("sheet-letters"))
+    colour = Image(colour_page(facts), words("sheet-in-color"))
+    letters = Image(letters_page(facts), words("sheet-letters"))
     return Cards("pictures", (Card((colour,)), Card((letters,))))
 
 
@@ -111,23 +115,26 @@ def fabric_line(fabric: FabricFacts, words: Messages) -> FabricLine:
 # --- at one size ---------------------------------------------------------------------------------------
 
 
-def _at_size(facts: BlockFacts, anchor: str) -> Section:
+def _at_size(facts: BlockFacts, anchor: str) -> DocumentSection:
     """One of several sizes: its measures, and its cutting and units."""
     finished = say_finished(facts)
     return _section(
-        2, words_of(facts)("site-at-size", size=finished), (Pairs(measures(facts)), *making(facts, 3, finished)), anchor
+        2,
+        words_of(facts)("site-at-size", size=finished),
+        (DefinitionList(measures(facts)), *making(facts, 3, finished)),
+        anchor,
     )
 
 
-def making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
+def making(facts: BlockFacts, level: int, finished: str = "") -> list[DocumentPart]:
     """Cutting, units and steps under headings of that level."""
     words = words_of(facts)
-    parts: list[Part] = []
+    parts: list[DocumentPart] = []
     if facts.cutting:
         parts.append(_section(level, words("cutting"), (cutting_table(facts, finished=finished),)))
     if facts.units:
         cards = Cards("units", tuple(_unit_card(facts, made, level + 1) for made in facts.units))
-        aside = Paragraph((Run(words("units-aside-sentence"), "quiet"),))
+        aside = Paragraph((TextRun(words("units-aside-sentence"), "quiet"),))
         parts.append(_section(level, words("units-title"), (aside, cards)))
     if steps := step_cards(facts, level + 1):
         parts.append(_section(level, words("sheet-steps"), tuple(steps)))
@@ -136,18 +143,18 @@ def making(facts: BlockFacts, level: int, finished: str = "") -> list[Part]:
 
 def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
     words = words_of(facts)
-    spare = (Run(words("units-spare", count=unit.spare)),) if unit.spare else ()
+    spare = (TextRun(words("units-spare", count=unit.spare)),) if unit.spare else ()
     finished = words("units-finished", size=plain_size(unit.finished, facts.unit, words))
     method = words("units-method", method=say_method(unit.method, words))
     measure = words("units-measure", size=plain_size(unit.unfinished, facts.unit, words))
     return Card(
         (
-            Picture(unit_page(facts, unit)),
+            Image(unit_page(facts, unit)),
             Heading(level, plain(capital(unit_title(unit, words)))),
-            Paragraph((Run(words("units-make", count=unit.count), "strong"), *spare)),
-            Paragraph((Run(finished, "quiet"),)),
-            Paragraph((Run(method, "quiet"),)),
-            Tick((Run(measure, "strong"),)),
+            Paragraph((TextRun(words("units-make", count=unit.count), "strong"), *spare)),
+            Paragraph((TextRun(finished, "quiet"),)),
+            Paragraph((TextRun(method, "quiet"),)),
+            Tick((TextRun(measure, "strong"),)),
         )
     )
 
@@ -155,7 +162,7 @@ def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
 # --- after the sizes -----------------------------------------------------------------------------------
 
 
-def _colourings(facts: BlockFacts) -> list[Part]:
+def _colourings(facts: BlockFacts) -> list[DocumentPart]:
     """The block's own colours beside the other plans; nothing when it has no other."""
     if not facts.colourings:
         return []
@@ -168,14 +175,14 @@ def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
     seen = {fabric.name: fabric for fabric in fabrics_of(facts, plan).values()}
     return Card(
         (
-            Picture(colour_page(facts, plan)),
+            Image(colour_page(facts, plan)),
             Heading(3, plain(words("sheet-as-drawn") if plan is None else plan.name)),
-            Key(tuple(fabric_line(each, words) for each in seen.values())),
+            FabricKey(tuple(fabric_line(each, words) for each in seen.values())),
         )
     )
 
 
-def _closing(sizes: Sequence[BlockFacts]) -> tuple[Part, ...]:
+def _closing(sizes: Sequence[BlockFacts]) -> tuple[DocumentPart, ...]:
     """What the sizes mean, each thing said once, and the cautions."""
     says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
     words = words_of(sizes[0])

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.document.parts import Cell, Column, ColumnKind, RowGroup, Run, SizeCell, Table, TickCell, plain
+from blockdsl.document.parts import (
+    ColumnKind,
+    DataCell,
+    DataColumn,
+    RowGroup,
+    SizeCell,
+    Table,
+    TextRun,
+    TickCell,
+    plain,
+)
 from blockdsl.document.pictures import swatch_page
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 from blockdsl.page.sheet.cutting import say_to_cut
@@ -34,11 +44,11 @@ def cutting_table(facts: BlockFacts, *, finished: str = "") -> Table:
     caption = f"cutting-caption{'-at' if finished else ''}-{facts.unit}"
     return Table(
         words(caption, block=facts.name, finished=finished),
-        tuple(Column(words(f"head-{_HEADS[place][0]}"), _HEADS[place][1]) for place in kept),
+        tuple(DataColumn(words(f"head-{_HEADS[place][0]}"), _HEADS[place][1]) for place in kept),
         tuple(
             RowGroup(
                 tuple(tuple(row[place] for place in kept) for row in of_fabric),
-                (Run(_label(fabric)),),
+                (TextRun(_label(fabric)),),
                 swatch_page(fabric),
                 say_to_cut(sum(cut.count for cut in lines), words),
             )
@@ -51,7 +61,7 @@ def _label(fabric: FabricFacts) -> str:
     return fabric.label or fabric.name
 
 
-def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[Cell, ...]:
+def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[DataCell, ...]:
     """A cell for each column; one with nothing to say is empty."""
     words, piece = words_of(facts), say_piece(cut, words_of(facts))
     size = plain_cut_size(cut, facts)
@@ -68,5 +78,5 @@ def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[Cell, .
     )
 
 
-def _said(text: str) -> Cell:
+def _said(text: str) -> DataCell:
     return plain(text) if text else ()

@@ -8,12 +8,12 @@ from dataclasses import replace
 from blockdsl.document.parts import (
     Card,
     Cards,
+    DocumentPart,
+    DocumentSection,
     Heading,
+    Image,
     Paragraph,
-    Part,
-    Picture,
-    Run,
-    Section,
+    TextRun,
     WebPage,
     WebSite,
     plain,
@@ -30,21 +30,21 @@ def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
     """The contact sheet as a web page: each picture tells in words what is seen, and where the block comes from."""
     words = words_of_all(blocks)
     sections = tuple(_section(family, found, words) for family, found in families_of(blocks))
-    parts: tuple[Part, ...] = sections
+    parts: tuple[DocumentPart, ...] = sections
     under = words("gallery-by-family", blocks=many(len(blocks), "patchwork-blocks", words))
     page = WebPage("index", title, parts, under=under)
     return WebSite(title, "", blocks[0].language if blocks else "en-US", (page,))
 
 
-def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> Section:
+def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> DocumentSection:
     title = words("gallery-family", family=family, blocks=many(len(blocks), "blocks", words))
-    return Section(Heading(2, plain(title)), (Cards("blocks", tuple(map(_card, blocks))),))
+    return DocumentSection(Heading(2, plain(title)), (Cards("blocks", tuple(map(_card, blocks))),))
 
 
 def _card(block: BlockFacts) -> Card:
     words = words_of(block)
     size, patches = show_extent(block.finished, block.unit, words), many(len(block.placed), "patches", words)
     about = words("gallery-line", size=size, patches=patches)
-    sources = tuple(Paragraph((Run(source, "quiet"),)) for source in block.sources)
-    picture = replace(Picture(small_page(block)), beside=False)
-    return Card((picture, Paragraph((Run(block.name, "strong"),)), Paragraph((Run(about, "quiet"),)), *sources))
+    sources = tuple(Paragraph((TextRun(source, "quiet"),)) for source in block.sources)
+    picture = replace(Image(small_page(block)), beside=False)
+    return Card((picture, Paragraph((TextRun(block.name, "strong"),)), Paragraph((TextRun(about, "quiet"),)), *sources))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockdsl.document.parts import Pairs, Run, WebPage, plain
+from blockdsl.document.parts import DefinitionList, TextRun, WebPage, plain
 from blockdsl.document.said import words_on
 from blockdsl.wording.glossary import terms_used
 from blockdsl.wording.messages import Messages
@@ -18,8 +18,11 @@ def glossary_page(pages: Sequence[WebPage], name: str, words: Messages) -> WebPa
     entries = tuple(
         (
             used.term,
-            (plain(used.meaning), (Run(words("glossary-first"), "quiet"), Run(titles[used.page], target=used.page))),
+            (
+                plain(used.meaning),
+                (TextRun(words("glossary-first"), "quiet"), TextRun(titles[used.page], target=used.page)),
+            ),
         )
         for used in terms
     )
-    return WebPage(name, words("glossary-title"), (Pairs(entries, "terms"),)) if entries else None
+    return WebPage(name, words("glossary-title"), (DefinitionList(entries, "terms"),)) if entries else None

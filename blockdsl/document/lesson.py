@@ -8,19 +8,19 @@ from typing import Final
 from blockdsl.document.parts import (
     Card,
     Cards,
-    Cell,
-    Column,
+    DataCell,
+    DataColumn,
+    DocumentPart,
+    DocumentSection,
     Heading,
+    Image,
     Paragraph,
-    Part,
-    Picture,
     RowGroup,
-    Run,
-    Section,
     Sign,
     Signs,
     SizeCell,
     Table,
+    TextRun,
     WebPage,
     plain,
 )
@@ -51,28 +51,28 @@ _SIGN_PT: Final = (28.0, 16.0)
 
 def technique_page(technique: TechniqueFacts, name: str, *, over: str) -> WebPage:
     """The page of one method; `name` is that of its file."""
-    parts: list[Part] = [Paragraph(plain(technique_about(technique))), _signs(technique.sections[0])]
+    parts: list[DocumentPart] = [Paragraph(plain(technique_about(technique))), _signs(technique.sections[0])]
     for section in technique.sections:
         shown = f"{capital(section_shown(section))}."
         steps = tuple(_steps(section))
-        size = (Paragraph((Run(shown, "quiet"),)),) if section.sized else ()
+        size = (Paragraph((TextRun(shown, "quiet"),)),) if section.sized else ()
         inner = (*size, Cards("steps", steps), *_sizes(section))
-        parts.append(Section(Heading(2, plain(section_title(section))), inner))
+        parts.append(DocumentSection(Heading(2, plain(section_title(section))), inner))
     return WebPage(name, technique_title(technique), tuple(parts), over=over)
 
 
 def _steps(section: TechniqueSection) -> Iterator[Card]:
     for number, step in enumerate(section.steps, start=1):
         pictures = tuple(_pictures(section, step))
-        heading = Heading(3, (Run(f"{number} "), Run(step_title(step, section))))
+        heading = Heading(3, (TextRun(f"{number} "), TextRun(step_title(step, section))))
         yield Card((*pictures, heading, Paragraph(plain(step_words(step, section)))))
 
 
-def _pictures(section: TechniqueSection, step: Step) -> Iterator[Picture]:
+def _pictures(section: TechniqueSection, step: Step) -> Iterator[Image]:
     for scene in step.pictures:
         figure = technique_picture(scene, section.fabrics, section.unit, _SCENE, section.language)
         page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (figure,))
-        yield Picture(page, words_of(section)(f"hand-{scene.hand}") if scene.hand else "")
+        yield Image(page, words_of(section)(f"hand-{scene.hand}") if scene.hand else "")
 
 
 # --- the signs -----------------------------------------------------------------------------------------
@@ -97,22 +97,22 @@ def _signs(section: TechniqueSection) -> Signs:
 # --- sizes ---------------------------------------------------------------------------------------------
 
 
-def _sizes(section: TechniqueSection) -> Iterator[Part]:
+def _sizes(section: TechniqueSection) -> Iterator[DocumentPart]:
     """A row for each common finished size: what to cut, and what the unit should measure; nothing without any."""
     table = section.table
     if not table.rows:
         return
     heads = table_heads(section)
-    columns = tuple(Column(head, "size") for head in heads)
+    columns = tuple(DataColumn(head, "size") for head in heads)
     rows = tuple(
         tuple(_cell(lengths, section) for lengths in (row.finished, *row.cuts, row.unfinished)) for row in table.rows
     )
     caption = sizes_caption(section)
-    remark = Paragraph((Run(sizes_remark([section]), "quiet"),))
-    yield Section(
+    remark = Paragraph((TextRun(sizes_remark([section]), "quiet"),))
+    yield DocumentSection(
         Heading(3, plain(words_of(section)("site-common-sizes"))), (Table(caption, columns, (RowGroup(rows),)), remark)
     )
 
 
-def _cell(lengths: Sequence[Exact], section: TechniqueSection) -> Cell:
+def _cell(lengths: Sequence[Exact], section: TechniqueSection) -> DataCell:
     return SizeCell(tuple(plain_length(length, section.unit, words_of(section)) for length in lengths))

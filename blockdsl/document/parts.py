@@ -13,7 +13,7 @@ from blockdsl.marks.display_list import Page
 
 
 @dataclass(frozen=True, slots=True)
-class Run:
+class TextRun:
     """A run of words, plain, strong or quiet; with a target it leads there."""
 
     text: str
@@ -21,7 +21,7 @@ class Run:
     target: str = ""
 
 
-Words = tuple[Run, ...]
+RichText = tuple[TextRun, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,7 @@ class Heading:
     """A heading below the page's title: level 2 or deeper, no level left out on the way down."""
 
     level: int
-    words: Words
+    words: RichText
     anchor: str = ""
 
 
@@ -37,14 +37,14 @@ class Heading:
 class Paragraph:
     """Running words."""
 
-    words: Words
+    words: RichText
 
 
 @dataclass(frozen=True, slots=True)
 class Listing:
     """Items one below the other; `start` is the first number of a list that counts them."""
 
-    items: tuple[Parts, ...]
+    items: tuple[DocumentParts, ...]
     start: int | None = None
 
 
@@ -52,7 +52,7 @@ class Listing:
 class Quotation:
     """Words of somebody else."""
 
-    parts: Parts
+    parts: DocumentParts
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +68,7 @@ class Divider:
 
 
 @dataclass(frozen=True, slots=True)
-class Picture:
+class Image:
     """A drawing; its figures say in words what is seen. `beside` is one that only repeats the words next to it."""
 
     page: Page
@@ -77,10 +77,10 @@ class Picture:
 
 
 @dataclass(frozen=True, slots=True)
-class Pairs:
+class DefinitionList:
     """Names and what is said of each, on one line or more. `kind` is what they are: measures or explained words."""
 
-    entries: tuple[tuple[str, tuple[Words, ...]], ...]
+    entries: tuple[tuple[str, tuple[RichText, ...]], ...]
     kind: Literal["measures", "terms"] = "measures"
 
 
@@ -95,7 +95,7 @@ class FabricLine:
 
 
 @dataclass(frozen=True, slots=True)
-class Key:
+class FabricKey:
     """The key of fabrics."""
 
     fabrics: tuple[FabricLine, ...]
@@ -120,7 +120,7 @@ class Signs:
 class Tick:
     """Something to do or measure, with a box to tick."""
 
-    words: Words
+    words: RichText
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,12 +137,12 @@ class SizeCell:
     sides: tuple[str, ...]
 
 
-Cell = Words | TickCell | SizeCell
+DataCell = RichText | TickCell | SizeCell
 ColumnKind = Literal["tick", "count", "words", "size", "then", "letter", "purpose", "spare", "number"]
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class DataColumn:
     """A column of a table: its head, and what stands in it. The first that is no tick names its rows."""
 
     head: str
@@ -153,8 +153,8 @@ class Column:
 class RowGroup:
     """Rows under a heading of their own: a swatch, words, a quiet remark; without words just rows."""
 
-    rows: tuple[tuple[Cell, ...], ...]
-    words: Words = ()
+    rows: tuple[tuple[DataCell, ...], ...]
+    words: RichText = ()
     swatch: Page | None = None
     aside: str = ""
 
@@ -164,7 +164,7 @@ class Table:
     """A table; `caption` names it. One that is ticked off is read row by row, which narrow screens may break."""
 
     caption: str
-    columns: tuple[Column, ...]
+    columns: tuple[DataColumn, ...]
     groups: tuple[RowGroup, ...]
 
 
@@ -172,7 +172,7 @@ class Table:
 class Card:
     """A picture with a few words, one among others alike; with a target all of it leads there."""
 
-    parts: Parts
+    parts: DocumentParts
     target: str = ""
 
 
@@ -188,36 +188,36 @@ class Cards:
 class Places:
     """Where else to go; with a label it is a way through the page of its own, such as the sizes on it."""
 
-    entries: tuple[Run, ...]
+    entries: tuple[TextRun, ...]
     label: str = ""
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
+class DocumentSection:
     """A part of a page under its heading."""
 
     heading: Heading
-    parts: Parts
+    parts: DocumentParts
 
 
-Part = (
+DocumentPart = (
     Heading
     | Paragraph
     | Listing
     | Quotation
     | Verbatim
     | Divider
-    | Picture
-    | Pairs
-    | Key
+    | Image
+    | DefinitionList
+    | FabricKey
     | Signs
     | Tick
     | Table
     | Cards
     | Places
-    | Section
+    | DocumentSection
 )
-Parts = tuple[Part, ...]
+DocumentParts = tuple[DocumentPart, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,7 +226,7 @@ class WebPage:
 
     name: str
     title: str
-    parts: Parts
+    parts: DocumentParts
     over: str = ""
     under: str = ""
 
@@ -241,6 +241,6 @@ class WebSite:
     pages: tuple[WebPage, ...]
 
 
-def plain(text: str) -> Words:
+def plain(text: str) -> RichText:
     """One plain run."""
-    return (Run(text),)
+    return (TextRun(text),)

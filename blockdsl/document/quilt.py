@@ -9,20 +9,20 @@ from blockdsl.document.block import fabric_line, making
 from blockdsl.document.parts import (
     Card,
     Cards,
-    Cell,
-    Column,
+    DataCell,
+    DataColumn,
+    DefinitionList,
+    DocumentPart,
+    DocumentParts,
+    DocumentSection,
+    FabricKey,
     Heading,
-    Key,
+    Image,
     Listing,
-    Pairs,
     Paragraph,
-    Part,
-    Parts,
-    Picture,
     RowGroup,
-    Run,
-    Section,
     Table,
+    TextRun,
     Tick,
     WebPage,
     plain,
@@ -62,10 +62,10 @@ PageOf = Callable[[BlockFacts], str]
 def quilt_web_page(facts: QuiltFacts, name: str, page_of: PageOf, *, over: str = "") -> WebPage:
     """The page of one quilt. A block that has a page of its own is told there; of others the making is told here."""
     words = words_of(facts)
-    parts: list[Part] = [
-        Cards("pictures", (Card((Picture(quilt_page(facts)),)),)),
-        Pairs(_measures(facts)),
-        _section(2, words("sheet-fabrics"), Key(tuple(fabric_line(each, words) for each in facts.fabrics_used))),
+    parts: list[DocumentPart] = [
+        Cards("pictures", (Card((Image(quilt_page(facts)),)),)),
+        DefinitionList(_measures(facts)),
+        _section(2, words("sheet-fabrics"), FabricKey(tuple(fabric_line(each, words) for each in facts.fabrics_used))),
     ]
     if facts.notes:
         parts.append(_section(2, words("sheet-notes"), *(Paragraph(plain(note)) for note in facts.notes)))
@@ -87,11 +87,11 @@ def say_size(facts: QuiltFacts) -> str:
     return plain_size(facts.finished, facts.unit, words_of(facts))
 
 
-def _section(level: int, title: str, *parts: Part) -> Section:
-    return Section(Heading(level, plain(title)), parts)
+def _section(level: int, title: str, *parts: DocumentPart) -> DocumentSection:
+    return DocumentSection(Heading(level, plain(title)), parts)
 
 
-def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[Run, ...], ...]], ...]:
+def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[TextRun, ...], ...]], ...]:
     words = words_of(facts)
     borders = words("quilt-without-borders", size=plain_size(facts.middle, facts.unit, words))
     return (
@@ -102,37 +102,37 @@ def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[Run, ...], ...]
     )
 
 
-def _materials(facts: QuiltFacts) -> Iterator[Section]:
+def _materials(facts: QuiltFacts) -> Iterator[DocumentSection]:
     """What to buy, and what that is based on; nothing where nothing is known of it."""
     rows = [_material(line) for line in material_lines(facts)]
     if rows:
         words = words_of(facts)
         heads = ("buy-head-what", "buy-head-buy", "buy-head-needed", "buy-head-allowed")
-        columns = (*(Column(words(key), "words") for key in heads), Column(words("head-for"), "purpose"))
+        columns = (*(DataColumn(words(key), "words") for key in heads), DataColumn(words("head-for"), "purpose"))
         table = Table(words("buy-caption", quilt=facts.name), columns, (RowGroup(tuple(rows)),))
-        said = (Paragraph((Run(text, "quiet"),)) for text in said_of_materials(facts))
+        said = (Paragraph((TextRun(text, "quiet"),)) for text in said_of_materials(facts))
         yield _section(2, words("buy-title"), table, *said)
 
 
-def _material(line: Material) -> tuple[Cell, ...]:
+def _material(line: Material) -> tuple[DataCell, ...]:
     words = (line.need, line.allowed, line.uses)
-    return (plain(line.name), (Run(line.buy, "strong"),), *(plain(text) if text else () for text in words))
+    return (plain(line.name), (TextRun(line.buy, "strong"),), *(plain(text) if text else () for text in words))
 
 
 # --- blocks ----------------------------------------------------------------------------------------------
 
 
-def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[Part]:
+def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[DocumentPart]:
     """A card for each block in each colouring, then the making of those that have no page of their own."""
     words = words_of(facts)
-    yield Paragraph((Run(words("blocks-aside-sentence"), "quiet"),))
+    yield Paragraph((TextRun(words("blocks-aside-sentence"), "quiet"),))
     yield Cards("units", tuple(_card(kind, *counted, page_of) for kind in facts.kinds for counted in kind.colourings))
     for kind in facts.kinds:
         block = kind.block
         if page_of(block) or len(block.placed) < 2:
             continue
-        pictures = Cards("pictures", (Card((Picture(letters_page(block), words("sheet-letters")),)),))
-        alone = Paragraph((Run(words("blocks-one-sentence"), "quiet"),))
+        pictures = Cards("pictures", (Card((Image(letters_page(block), words("sheet-letters")),)),))
+        alone = Paragraph((TextRun(words("blocks-one-sentence"), "quiet"),))
         size = plain_size(block.finished, block.unit, words)
         yield _section(3, words("blocks-making", block=block.name), pictures, alone, *making(block, 4, size))
 
@@ -142,18 +142,18 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> 
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     page = page_of(block)
     title = title_of(kind, words)
-    named = (Run(title, target=page),) if page else plain(title)
+    named = (TextRun(title, target=page),) if page else plain(title)
     about = [words("blocks-in-colorway", name=colouring)] if colouring else []
     about += [words(_ROLES[kind.role])] if _ROLES[kind.role] else []
     size = words("measure-finished", size=plain_size(block.finished, block.unit, words))
     measure = words("units-measure", size=plain_size(block.unfinished, block.unit, words))
     return Card(
         (
-            Picture(colour_page(block, plan)),
+            Image(colour_page(block, plan)),
             Heading(3, named),
-            Paragraph((Run(words("units-make", count=in_thousands(count, words)), "strong"),)),
-            *(Paragraph((Run(text, "quiet"),)) for text in (*about, size)),
-            Tick((Run(measure, "strong"),)),
+            Paragraph((TextRun(words("units-make", count=in_thousands(count, words)), "strong"),)),
+            *(Paragraph((TextRun(text, "quiet"),)) for text in (*about, size)),
+            Tick((TextRun(measure, "strong"),)),
         )
     )
 
@@ -161,50 +161,50 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> 
 # --- putting together ------------------------------------------------------------------------------------
 
 
-def _assembly(facts: QuiltFacts) -> Iterator[Part]:
+def _assembly(facts: QuiltFacts) -> Iterator[DocumentPart]:
     if len(facts.rows) > 1:
-        yield Picture(rows_page(facts))
+        yield Image(rows_page(facts))
         yield rows_table(facts)
     yield Cards("steps", tuple(_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top))
 
 
 def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Card:
     ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
-    parts: list[Part] = [Picture(ring_page(facts, ring))] if ring is not None else []
-    parts += [Picture(mitre_page(words_of(facts)))] if ring is not None and ring.corners == "mitred" else []
+    parts: list[DocumentPart] = [Image(ring_page(facts, ring))] if ring is not None else []
+    parts += [Image(mitre_page(words_of(facts)))] if ring is not None and ring.corners == "mitred" else []
     parts += _words(text)
     if ring is not None and (cut := say_strips_of_ring(facts, ring)):
-        parts.append(Paragraph((Run(cut, "quiet"),)))
+        parts.append(Paragraph((TextRun(cut, "quiet"),)))
     return Card(tuple(parts))
 
 
-def _words(text: StepText) -> list[Part]:
+def _words(text: StepText) -> list[DocumentPart]:
     """A step's heading, what is done part by part, what is measured."""
     more = " · ".join(filter(None, (text.made, text.size)))
-    parts: list[Part] = [Heading(3, (Run(f"{text.number} "), Run(text.name)))]
-    parts += [Paragraph((Run(more, "quiet"),))] if more else []
+    parts: list[DocumentPart] = [Heading(3, (TextRun(f"{text.number} "), TextRun(text.name)))]
+    parts += [Paragraph((TextRun(more, "quiet"),))] if more else []
     for letter, part in text.lettered:
         parts.append(Paragraph(plain(" ".join(filter(None, (letter, *part.sentences))))))
         if part.measure:
-            parts.append(Tick((Run(part.measure, "strong"),)))
+            parts.append(Tick((TextRun(part.measure, "strong"),)))
     return parts
 
 
-def _scraps(facts: QuiltFacts) -> Iterator[Section]:
+def _scraps(facts: QuiltFacts) -> Iterator[DocumentSection]:
     labels = {fabric.name: fabric for fabric in facts.fabrics_used}
     for spread in facts.scraps:
         fabric = labels[spread.role]
         words = words_of(facts)
         said = (Paragraph(plain(text)) for text in say_prints(spread, words))
-        picture = Picture(prints_page(facts, spread, fabric))
+        picture = Image(prints_page(facts, spread, fabric))
         yield _section(2, words("prints-title", fabric=fabric.label or fabric.name), *said, picture)
 
 
 def _finishing(facts: QuiltFacts) -> tuple[Card, ...]:
     cards = []
     for step in finishing_steps(facts):
-        pictures: Parts = tuple(
-            Picture(finishing_page(picture)) for _, picture in step.stretches if picture is not None
+        pictures: DocumentParts = tuple(
+            Image(finishing_page(picture)) for _, picture in step.stretches if picture is not None
         )
         cards.append(Card((*pictures, *_words(step.text))))
     return tuple(cards)

@@ -6,17 +6,17 @@ from collections.abc import Iterator
 from typing import Final
 
 from blockdsl.document.parts import (
-    Column,
     ColumnKind,
+    DataColumn,
+    DocumentPart,
+    DocumentSection,
     Heading,
+    Image,
     Paragraph,
-    Part,
-    Picture,
     RowGroup,
-    Run,
-    Section,
     SizeCell,
     Table,
+    TextRun,
     TickCell,
     plain,
 )
@@ -43,18 +43,18 @@ _HEADS: Final[tuple[tuple[str, ColumnKind], ...]] = (
 )
 
 
-def cutting_parts(facts: QuiltFacts) -> Iterator[Part]:
+def cutting_parts(facts: QuiltFacts) -> Iterator[DocumentPart]:
     """For each fabric a section: its table, how good the plan of its cloth is, the cloth strip by strip."""
     told = finishing_of(facts)
     fabrics = {fabric.name: fabric for fabric in facts.fabrics_used}
     for cloth in told.fabrics if told is not None else ():
         fabric = fabrics[cloth.fabric]
         label = fabric.label or fabric.name
-        parts: list[Part] = [_table(facts, cloth, fabric)]
-        parts += [Paragraph((Run(text, "quiet"),)) for text in say_cloth(facts, cloth)]
+        parts: list[DocumentPart] = [_table(facts, cloth, fabric)]
+        parts += [Paragraph((TextRun(text, "quiet"),)) for text in say_cloth(facts, cloth)]
         if cloth.plan is not None:
-            parts.append(Picture(cloth_page(facts, cloth, cloth.plan, fabric)))
-        yield Section(Heading(3, plain(label)), tuple(parts))
+            parts.append(Image(cloth_page(facts, cloth, cloth.plan, fabric)))
+        yield DocumentSection(Heading(3, plain(label)), tuple(parts))
 
 
 def _table(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> Table:
@@ -65,14 +65,14 @@ def _table(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> T
     rows = tuple(_row(facts, line, label) for line in lines)
     kept = [place for place in range(len(_HEADS)) if any(row[place] for row in rows)]
     group = RowGroup(
-        tuple(tuple(row[place] for place in kept) for row in rows), (Run(label),), swatch_page(fabric), aside
+        tuple(tuple(row[place] for place in kept) for row in rows), (TextRun(label),), swatch_page(fabric), aside
     )
     caption = words(f"quilt-cutting-caption-{facts.unit}", fabric=label, quilt=facts.name)
-    columns = tuple(Column(words(_HEADS[place][0]), _HEADS[place][1]) for place in kept)
+    columns = tuple(DataColumn(words(_HEADS[place][0]), _HEADS[place][1]) for place in kept)
     return Table(caption, columns, (group,))
 
 
-def _row(facts: QuiltFacts, line: CutLine, label: str) -> tuple[TickCell | SizeCell | tuple[Run, ...], ...]:
+def _row(facts: QuiltFacts, line: CutLine, label: str) -> tuple[TickCell | SizeCell | tuple[TextRun, ...], ...]:
     words = words_of(facts)
     sides = tuple(plain_length(side, facts.unit, words) for side in line.sides)
     size = words("length", length=" × ".join(sides), unit=facts.unit)
@@ -94,7 +94,7 @@ def rows_table(facts: QuiltFacts) -> Table:
     words, rows = words_of(facts), []
     for name, members, size in alike_rows(facts):
         tick = TickCell(words("site-done", what=words("rows-tick", rows=name, size=size)))
-        rows.append((tick, plain(name), plain(members), (Run(size, "strong"),)))
+        rows.append((tick, plain(name), plain(members), (TextRun(size, "strong"),)))
     heads = ("rows-head-row", "rows-head-takes", "rows-head-measure")
-    columns = (Column(words("head-done"), "tick"), *(Column(words(key), "words") for key in heads))
+    columns = (DataColumn(words("head-done"), "tick"), *(DataColumn(words(key), "words") for key in heads))
     return Table(words("rows-caption", quilt=facts.name), columns, (RowGroup(tuple(rows)),))

@@ -16,15 +16,15 @@ from markdown_it.tree import SyntaxTreeNode
 
 from blockdsl.document.parts import (
     Divider,
+    DocumentPart,
+    DocumentParts,
     Heading,
     Listing,
     Paragraph,
-    Part,
-    Parts,
     Quotation,
-    Run,
+    RichText,
+    TextRun,
     Verbatim,
-    Words,
 )
 
 _DEEPEST = 6
@@ -35,7 +35,7 @@ class Reading:
     """A text: the title that it begins with, or nothing, and what follows."""
 
     title: str
-    parts: Parts
+    parts: DocumentParts
 
 
 @cache
@@ -54,10 +54,10 @@ def read_text(markdown: str) -> Reading:
     return Reading(title.strip(), _stepped(tuple(part for block in blocks for part in _parts(block))))
 
 
-def _stepped(parts: Parts) -> Parts:
+def _stepped(parts: DocumentParts) -> DocumentParts:
     """Headings from level 2 down, each at most one level below the one before it."""
     level = 1
-    stepped: list[Part] = []
+    stepped: list[DocumentPart] = []
     for part in parts:
         if isinstance(part, Heading):
             level = min(max(part.level, 2), level + 1, _DEEPEST)
@@ -67,7 +67,7 @@ def _stepped(parts: Parts) -> Parts:
     return tuple(stepped)
 
 
-def _parts(node: SyntaxTreeNode) -> Iterator[Part]:
+def _parts(node: SyntaxTreeNode) -> Iterator[DocumentPart]:
     match node.type:
         case "heading":
             yield Heading(int(node.tag[1]), _words(node.children[0]))
@@ -86,20 +86,20 @@ def _parts(node: SyntaxTreeNode) -> Iterator[Part]:
             pass
 
 
-def _inner(node: SyntaxTreeNode) -> Parts:
+def _inner(node: SyntaxTreeNode) -> DocumentParts:
     """What lies inside a list's item or a quotation; a heading there is strong words, for it heads no section."""
     parts = (part for child in node.children for part in _parts(child))
     return tuple(
-        Paragraph(tuple(Run(run.text, "strong") for run in part.words)) if isinstance(part, Heading) else part
+        Paragraph(tuple(TextRun(run.text, "strong") for run in part.words)) if isinstance(part, Heading) else part
         for part in parts
     )
 
 
-def _words(node: SyntaxTreeNode) -> Words:
+def _words(node: SyntaxTreeNode) -> RichText:
     return tuple(_runs(node, "plain"))
 
 
-def _runs(node: SyntaxTreeNode, weight: str) -> Iterator[Run]:
+def _runs(node: SyntaxTreeNode, weight: str) -> Iterator[TextRun]:
     for child in node.children:
         match child.type:
             case "strong":
@@ -120,11 +120,11 @@ def _runs(node: SyntaxTreeNode, weight: str) -> Iterator[Run]:
                 yield _run(child.content, weight)
 
 
-def _run(text: str, weight: str) -> Run:
+def _run(text: str, weight: str) -> TextRun:
     match weight:
         case "strong":
-            return Run(text, "strong")
+            return TextRun(text, "strong")
         case "emphasis":
-            return Run(text, "emphasis")
+            return TextRun(text, "emphasis")
         case _:
-            return Run(text)
+            return TextRun(text)

@@ -6,18 +6,18 @@ from collections.abc import Iterator
 
 from blockdsl.document.parts import (
     Cards,
-    Cell,
+    DataCell,
+    DefinitionList,
+    DocumentPart,
+    DocumentParts,
+    DocumentSection,
     Heading,
     Listing,
-    Pairs,
     Paragraph,
-    Part,
-    Parts,
     Places,
     Quotation,
-    Run,
-    Section,
     Table,
+    TextRun,
     Tick,
     WebPage,
 )
@@ -28,12 +28,12 @@ def words_on(page: WebPage) -> str:
     return " ".join([page.title, *_of(page.parts)])
 
 
-def _of(parts: Parts) -> Iterator[str]:
+def _of(parts: DocumentParts) -> Iterator[str]:
     for part in parts:
         yield from _said(part)
 
 
-def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for each part that has words
+def _said(part: DocumentPart) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for each part that has words
     match part:
         case Heading() | Paragraph() | Tick():
             yield _run_together(part.words)
@@ -42,10 +42,10 @@ def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for ea
                 yield from _of(item)
         case Quotation():
             yield from _of(part.parts)
-        case Section():
+        case DocumentSection():
             yield _run_together(part.heading.words)
             yield from _of(part.parts)
-        case Pairs():
+        case DefinitionList():
             for name, lines in part.entries:
                 yield from (name, *map(_run_together, lines))
         case Cards():
@@ -62,9 +62,9 @@ def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for ea
             pass
 
 
-def _run_together(words: tuple[Run, ...]) -> str:
+def _run_together(words: tuple[TextRun, ...]) -> str:
     return "".join(run.text for run in words)
 
 
-def _cell(cell: Cell) -> str:
+def _cell(cell: DataCell) -> str:
     return _run_together(cell) if isinstance(cell, tuple) else ""

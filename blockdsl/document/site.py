@@ -16,13 +16,13 @@ from blockdsl.document.lesson import technique_page
 from blockdsl.document.parts import (
     Card,
     Cards,
+    DocumentPart,
+    DocumentSection,
     Heading,
+    Image,
     Paragraph,
-    Part,
-    Picture,
     Places,
-    Run,
-    Section,
+    TextRun,
     WebPage,
     WebSite,
     plain,
@@ -45,7 +45,7 @@ BLOCKS: Final = "blocks"
 GLOSSARY: Final = "words"
 RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
 """Names of pages that no block or text may take."""
-Item = WordsFacts | BookBlockFacts | QuiltFacts
+ChapterItem = WordsFacts | BookBlockFacts | QuiltFacts
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +114,7 @@ def _back(chapters: _Chapters, pages: Sequence[WebPage], words: Messages) -> Ite
         yield glossary
 
 
-def _items(book: BookFacts) -> Iterator[tuple[int, int, Item]]:
+def _items(book: BookFacts) -> Iterator[tuple[int, int, ChapterItem]]:
     """The places of chapter and item, and the item."""
     for number, chapter in enumerate(book.chapters):
         for place, item in enumerate(chapter.items):
@@ -126,7 +126,7 @@ def _names(book: BookFacts, name_of: Callable[[str], str]) -> dict[tuple[int, in
     return {(number, place): name_of(_title(item)) for number, place, item in _items(book)}
 
 
-def _title(item: Item) -> str:
+def _title(item: ChapterItem) -> str:
     if isinstance(item, WordsFacts):
         return read_text(item.markdown).title or _title_of(item.path)
     return item.name
@@ -137,7 +137,7 @@ def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
     return next((page for facts, page in told if facts.name == block.name and facts == block), "")
 
 
-def _entry(item: Item, chapter: str, name: str, page_of: PageOf) -> _Entry:
+def _entry(item: ChapterItem, chapter: str, name: str, page_of: PageOf) -> _Entry:
     if isinstance(item, BookBlockFacts):
         return _Entry(block_page(item.sizes, name, over=chapter), block=item)
     if isinstance(item, QuiltFacts):
@@ -160,25 +160,25 @@ def _under(book: BookFacts) -> str:
 # --- contents ------------------------------------------------------------------------------------------
 
 
-def _contents(chapters: _Chapters, back: Sequence[WebPage], words: Messages) -> Iterator[Part]:
+def _contents(chapters: _Chapters, back: Sequence[WebPage], words: Messages) -> Iterator[DocumentPart]:
     for title, entries in chapters:
         parts = tuple(_chapter(entries))
         if title and parts:
-            yield Section(Heading(2, plain(title)), parts)
+            yield DocumentSection(Heading(2, plain(title)), parts)
         else:
             yield from parts
     if back:
-        links = tuple(Run(page.title, target=page.name) for page in back)
-        yield Section(Heading(2, plain(words("book-at-the-back"))), (Places(links),))
+        links = tuple(TextRun(page.title, target=page.name) for page in back)
+        yield DocumentSection(Heading(2, plain(words("book-at-the-back"))), (Places(links),))
 
 
-def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
+def _chapter(entries: Sequence[_Entry]) -> Iterator[DocumentPart]:
     """Texts as lines, blocks and quilts as cards, in the order of the book."""
     for pictured, group in groupby(entries, key=lambda entry: entry.pictured):
         if pictured:
             yield Cards("blocks", tuple(card for entry in group for card in _cards(entry)))
         else:
-            yield Places(tuple(Run(entry.page.title, target=entry.page.name) for entry in group))
+            yield Places(tuple(TextRun(entry.page.title, target=entry.page.name) for entry in group))
 
 
 def _cards(entry: _Entry) -> Iterator[Card]:
@@ -190,9 +190,9 @@ def _cards(entry: _Entry) -> Iterator[Card]:
         about = words("site-quilt-line", size=say_size(entry.quilt), blocks=say_blocks(entry.quilt))
         yield Card(
             (
-                Picture(small_quilt_page(entry.quilt, entry.mark), beside=True),
-                Paragraph((Run(entry.quilt.name, "strong"),)),
-                Paragraph((Run(about, "quiet"),)),
+                Image(small_quilt_page(entry.quilt, entry.mark), beside=True),
+                Paragraph((TextRun(entry.quilt.name, "strong"),)),
+                Paragraph((TextRun(about, "quiet"),)),
             ),
             entry.page.name,
         )
@@ -206,9 +206,9 @@ def _card(page: WebPage, block: BookBlockFacts) -> Card:
     about = words("site-block-line", sizes=sizes, patches=patches, fabrics=fabrics)
     return Card(
         (
-            Picture(small_page(first), beside=True),
-            Paragraph((Run(block.name, "strong"),)),
-            Paragraph((Run(about, "quiet"),)),
+            Image(small_page(first), beside=True),
+            Paragraph((TextRun(block.name, "strong"),)),
+            Paragraph((TextRun(about, "quiet"),)),
         ),
         page.name,
     )

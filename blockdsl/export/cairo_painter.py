@@ -8,7 +8,7 @@ from math import radians
 from typing import Any
 
 from blockdsl.export.cairo_library import font_face, load_cairo
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, TextMark
 from blockdsl.marks.typeset import UNITS_PER_EM, shape
 
 
@@ -34,7 +34,7 @@ class CairoPainter:
             match mark:
                 case Path():
                     self._path(mark)
-                case Text():
+                case TextMark():
                     self._text(mark)
                 case Figure() | Link():
                     self.paint(mark.marks)
@@ -72,7 +72,7 @@ class CairoPainter:
             context.stroke_preserve()
         context.new_path()
 
-    def _text(self, text: Text) -> None:
+    def _text(self, text: TextMark) -> None:
         context = self.context
         context.set_font_face(font_face(text.weight))
         context.set_font_size(text.size_pt)

@@ -12,7 +12,7 @@ from typing import Final, Literal
 
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, Weight
 from blockdsl.marks.further_letters import with_letters_drawn
 
 _SQUEEZE: Final = 6
@@ -100,7 +100,7 @@ class _Brush:
             match mark:
                 case Path():
                     self._shape(mark)
-                case Text():
+                case TextMark():
                     self._words(mark)
                 case Figure():
                     self._tagged(Tag("Figure", mark.alternative), mark.marks)
@@ -145,7 +145,7 @@ class _Brush:
         self.written.append(b"/%s<</MCID %d>>BDC\n" % (tag.role.encode(), len(self.tags)))
         self.tags.append(tag)
 
-    def _words(self, text: Text) -> None:
+    def _words(self, text: TextMark) -> None:
         if not text.text:
             return
         if not self._inside:

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""
@@ -54,7 +54,7 @@ def _check_marks(marks: Iterable[Mark]) -> None:
         match mark:
             case Path():
                 _check_path(mark)
-            case Text():
+            case TextMark():
                 check_text(mark.text)
                 _check_numbers((mark.x_pt, mark.y_pt, mark.size_pt, mark.turn_degrees))
                 _check_colour(mark.colour)

@@ -15,7 +15,7 @@ from svgwrite.text import Text as TextElement
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 from blockdsl.export.recognised import SVG_MARK
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, Text, Weight
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, Weight
 from blockdsl.marks.further_letters import with_letters_drawn
 from blockdsl.marks.typeset import UNITS_PER_EM, shape
 
@@ -66,7 +66,7 @@ def inner_markup(marks: Iterable[Mark]) -> str:
     return "".join(etree.tostring(_element(mark).get_xml(), encoding="unicode") for mark in _seen(marks))
 
 
-def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure | Stamp]:
+def _seen(marks: Iterable[Mark]) -> Iterator[Path | TextMark | Figure | Stamp]:
     """What can be seen: a drawing is one page, and links within it lead nowhere."""
     for mark in marks:
         match mark:
@@ -78,11 +78,11 @@ def _seen(marks: Iterable[Mark]) -> Iterator[Path | Text | Figure | Stamp]:
                 yield mark
 
 
-def _element(mark: Path | Text | Figure | Stamp, *, place_letters: bool = False) -> BaseElement:
+def _element(mark: Path | TextMark | Figure | Stamp, *, place_letters: bool = False) -> BaseElement:
     match mark:
         case Path():
             return _path(mark)
-        case Text():
+        case TextMark():
             return _text(mark, place_letters=place_letters)
         case Stamp():
             return _stamp(mark, place_letters=place_letters)
@@ -138,7 +138,7 @@ def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> str:
     return f"M{_MINUS_NOTHING.sub('0', points)}{'Z' if closed else ''}" if points else ""
 
 
-def _text(text: Text, *, place_letters: bool) -> BaseElement:
+def _text(text: TextMark, *, place_letters: bool) -> BaseElement:
     element = TextElement(text.text, debug=False)
     x, y = number(text.x_pt), number(text.y_pt)
     element["x"], element["y"] = _places(text) if place_letters else x, y
@@ -152,7 +152,7 @@ def _text(text: Text, *, place_letters: bool) -> BaseElement:
     return element
 
 
-def _places(text: Text) -> str:
+def _places(text: TextMark) -> str:
     """Where each letter of the text stands; those that are drawn as one stand together."""
     scale = text.size_pt / UNITS_PER_EM
     places: list[float] = []
@@ -178,9 +178,9 @@ def _letters(marks: Iterable[Mark]) -> dict[Weight, set[str]]:
     return letters
 
 
-def _texts(marks: Iterable[Mark]) -> Iterator[Text]:
+def _texts(marks: Iterable[Mark]) -> Iterator[TextMark]:
     for mark in _seen(marks):
-        if isinstance(mark, Text):
+        if isinstance(mark, TextMark):
             yield mark
         elif isinstance(mark, Figure | Stamp):
             yield from _texts(mark.marks)

@@ -24,7 +24,7 @@ from blockdsl.fullsize.tiling import Tile, Tiling
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.marks.clip import area, clip_line, clip_ring
-from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Path, Text, moved
+from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Path, TextMark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, Box, paper_named
 from blockdsl.wording.messages import words_of
 
@@ -136,7 +136,7 @@ def _tile_pages(paper: PaperPattern, tiling: Tiling, geometry: PageGeometry) -> 
 
 def _is_within(mark: Mark, box: Box) -> bool:
     """Whether a mark of the allowance begins in a tile's own part."""
-    if isinstance(mark, Text):
+    if isinstance(mark, TextMark):
         x, y = mark.x_pt, mark.y_pt
     elif isinstance(mark, Path):
         x, y = mark.rings[0][0]

@@ -11,7 +11,7 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.fullsize.head import Guide, footer, headed
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Path, moved
-from blockdsl.marks.prose import Style, paragraph
+from blockdsl.marks.prose import TextStyle, paragraph
 from blockdsl.marks.theme import GUTTER_PT, HAIRLINE_PT, INK, RULE, Box
 from blockdsl.pictures.block import fabrics_of
 from blockdsl.pictures.step import apart_picture
@@ -22,7 +22,7 @@ from blockdsl.wording.messages import Messages, messages, words_of
 
 _PICTURE_PT: Final = 96.0
 _ACROSS: Final = 3
-_SAID: Final = Style(8.5, "regular", INK)
+_SAID: Final = TextStyle(8.5, "regular", INK)
 _USE: Final = ("scale", "sew", "pieces", "cut")
 _CARE: Final = ("cutter", "fold", "iron", "blades")
 

@@ -9,7 +9,7 @@ from typing import Final
 from blockdsl.fullsize.foundation_pattern import EdgeMark, PaperPattern
 from blockdsl.fullsize.template_marks import reading_direction
 from blockdsl.marks.clip import edges
-from blockdsl.marks.display_list import Contour, Mark, PagePoint, Path, Segment, Text, Weight
+from blockdsl.marks.display_list import Contour, Mark, PagePoint, Path, Segment, TextMark, Weight
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT
 from blockdsl.marks.typeset import cap_height, ellipsis, measure
 
@@ -75,7 +75,7 @@ def _round(x: float, y: float) -> Contour:
 
 def _along(
     paper: PaperPattern, side: Segment, share: float, words: str, colour: str, weight: Weight = "regular"
-) -> tuple[Text, ...]:
+) -> tuple[TextMark, ...]:
     """TemplateWords along a side in the allowance, their middle at a share of its length from its start."""
     length, away = _length(side), _allowance(paper, side)
     size = min(_LARGEST_PT, away * _TALLEST)
@@ -88,7 +88,7 @@ def _along(
     size = min(size, SMALL_PT) if weight == "regular" else size
     half, drop = measure(fitted, size, weight) / 2, cap_height(size) / 2
     at = (x - ax * half - ay * drop, y - ay * half + ax * drop)
-    return (Text(*at, fitted, size, weight, colour, turn_degrees=degrees(atan2(ay, ax))),)
+    return (TextMark(*at, fitted, size, weight, colour, turn_degrees=degrees(atan2(ay, ax))),)
 
 
 def _outward(side: Segment) -> PagePoint:

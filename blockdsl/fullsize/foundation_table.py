@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.fullsize.foundation_pattern import PaperPattern, TableLine
-from blockdsl.marks.display_list import Mark, Path, Text, Weight, moved
+from blockdsl.marks.display_list import Mark, Path, TextMark, Weight, moved
 from blockdsl.marks.theme import ACCENT, GUTTER_PT, HAIRLINE_PT, INK, QUIET, RULE, Box
 from blockdsl.marks.typeset import ellipsis, measure, wrap
 from blockdsl.wording.grammar import listed
@@ -35,7 +35,9 @@ def paper_table(paper: PaperPattern, width_pt: float) -> tuple[float, float, tup
     wide[1] = min(wide[1], max(width_pt - others, _LEAST_FABRIC_PT))
     at = [sum(wide[:place]) + place * _GUTTER_PT for place in range(4)]
     total = at[3] + wide[3]
-    marks: list[Mark] = [Text(x, _SIZE_PT, head, _SIZE_PT, "regular", QUIET) for x, head in zip(at, heads, strict=True)]
+    marks: list[Mark] = [
+        TextMark(x, _SIZE_PT, head, _SIZE_PT, "regular", QUIET) for x, head in zip(at, heads, strict=True)
+    ]
     y = _LEADING_PT + 1.5
     marks.append(Path((((0.0, y), (total, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     y += _LEADING_PT - 1.0
@@ -43,7 +45,7 @@ def paper_table(paper: PaperPattern, width_pt: float) -> tuple[float, float, tup
         y = _row(marks, line, at, wide[1], y)
     for note in _notes(paper.table, words):
         for row in wrap(note, _SIZE_PT, "regular", max(total, width_pt)):
-            marks.append(Text(0.0, y + 1.0, row, _SIZE_PT, "regular", QUIET))
+            marks.append(TextMark(0.0, y + 1.0, row, _SIZE_PT, "regular", QUIET))
             y += _LEADING_PT
     return total, y - _LEADING_PT + 3.0, tuple(marks)
 
@@ -85,7 +87,7 @@ def _titled(paper: PaperPattern, width: float) -> tuple[float, tuple[Mark, ...]]
     title = ellipsis(f"{words.letter} · {words.title}", _TITLE_PT, "bold", width)
     _, height, table = paper_table(paper, width)
     return height + _TITLE_PT * 1.6, (
-        Text(0.0, _TITLE_PT, title, _TITLE_PT, "bold", INK),
+        TextMark(0.0, _TITLE_PT, title, _TITLE_PT, "bold", INK),
         *moved(table, 0.0, _TITLE_PT * 1.6),
     )
 
@@ -121,8 +123,8 @@ def _row(marks: list[Mark], line: TableLine, at: Sequence[float], fabric_pt: flo
     colours = (ACCENT, INK, INK, INK)
     first, *more = wrap(line.fabric, _SIZE_PT, "regular", fabric_pt) or [""]
     for place, text in enumerate((line.number, first, line.letter, line.cut)):
-        marks.append(Text(at[place], y, text, _SIZE_PT, weights[place], colours[place]))
+        marks.append(TextMark(at[place], y, text, _SIZE_PT, weights[place], colours[place]))
     for row in more:
         y += _LEADING_PT
-        marks.append(Text(at[1], y, row, _SIZE_PT, "regular", INK))
+        marks.append(TextMark(at[1], y, row, _SIZE_PT, "regular", INK))
     return y + _LEADING_PT

@@ -8,7 +8,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.fullsize.scale_check import LONG_BARS_HEIGHT_PT, long_bars
-from blockdsl.marks.display_list import Mark, Path, Text
+from blockdsl.marks.display_list import Mark, Path, TextMark
 from blockdsl.marks.theme import (
     BODY_PT,
     GUTTER_PT,
@@ -44,7 +44,7 @@ def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
     marks, y = headed(facts.name, _subtitle(facts), _guide(facts), box, words_of(facts))
     if facts.templates:
         return marks, y
-    none = Text(box.x_pt, y + 24.0, words_of(facts)("templates-none"), BODY_PT)
+    none = TextMark(box.x_pt, y + 24.0, words_of(facts)("templates-none"), BODY_PT)
     return (*marks, none), y
 
 
@@ -53,10 +53,10 @@ def headed(name: str, subtitle: str, guide: Guide, box: Box, words: Messages) ->
     marks: list[Mark] = []
     y = box.y_pt + 15.0
     for row in wrap(name, _TITLE_PT, "bold", box.width_pt)[:3]:
-        marks.append(Text(box.x_pt, y, ellipsis(row, _TITLE_PT, "bold", box.width_pt), _TITLE_PT, "bold"))
+        marks.append(TextMark(box.x_pt, y, ellipsis(row, _TITLE_PT, "bold", box.width_pt), _TITLE_PT, "bold"))
         y += _TITLE_PT * 1.15
     y -= 5.0
-    marks.append(Text(box.x_pt, y, subtitle, LEAD_PT, colour=QUIET))
+    marks.append(TextMark(box.x_pt, y, subtitle, LEAD_PT, colour=QUIET))
     y += 12.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     y += 19.0
@@ -97,15 +97,15 @@ def _columns(marks: list[Mark], guide: Guide, box: Box, top: float, words: Messa
 
 
 def _list(marks: list[Mark], title: str, entries: tuple[str, ...], box: Box, *, numbered: bool) -> float:
-    marks.append(Text(box.x_pt, box.y_pt, title, HEADING_PT - 2.0, "bold"))
+    marks.append(TextMark(box.x_pt, box.y_pt, title, HEADING_PT - 2.0, "bold"))
     y = box.y_pt + 16.0
     indent = 12.0 if numbered else 0.0
     size = BODY_PT - 0.5
     for number, entry in enumerate(entries, 1):
         if numbered:
-            marks.append(Text(box.x_pt, y, str(number), size, "bold"))
+            marks.append(TextMark(box.x_pt, y, str(number), size, "bold"))
         for row in wrap(entry, size, "regular", box.width_pt - indent):
-            marks.append(Text(box.x_pt + indent, y, row, size))
+            marks.append(TextMark(box.x_pt + indent, y, row, size))
             y += size * _LEADING
         y += 3.0
     return y
@@ -136,8 +136,8 @@ def contents(letters: Sequence[Sequence[str]], box: Box, words: Messages) -> tup
         rows = wrap(" · ".join(parts), SMALL_PT, "regular", box.width_pt)
     if len(rows) * 10.0 > box.height_pt - 14.0:
         return ()
-    title = Text(box.x_pt, box.y_pt + 7.0, words("templates-find"), BODY_PT, "bold")
-    lines = (Text(box.x_pt, box.y_pt + 22.0 + k * 10.0, row, SMALL_PT, colour=QUIET) for k, row in enumerate(rows))
+    title = TextMark(box.x_pt, box.y_pt + 7.0, words("templates-find"), BODY_PT, "bold")
+    lines = (TextMark(box.x_pt, box.y_pt + 22.0 + k * 10.0, row, SMALL_PT, colour=QUIET) for k, row in enumerate(rows))
     return (title, *lines)
 
 
@@ -150,6 +150,6 @@ def footer(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "temp
     said = words("foot-finished", block=facts.name, size=size, what=words(what))
     fitted = ellipsis(said, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
     return (
-        Text(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),
-        Text(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),
+        TextMark(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),
+        TextMark(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),
     )

@@ -30,7 +30,7 @@ from blockdsl.fullsize.tiles import tiled
 from blockdsl.fullsize.tiling import Tiling
 from blockdsl.marks.clip import area
 from blockdsl.marks.display_list import Contour
-from blockdsl.marks.theme import CONTENT_WIDTH_PT, FOOTER_HEIGHT_PT, LONGEST_PAGE_PT, Box, Paper
+from blockdsl.marks.theme import CONTENT_WIDTH_PT, FOOTER_HEIGHT_PT, LONGEST_PAGE_PT, Box, PaperSize
 
 _GAP_PT: Final = 14.0
 
@@ -52,7 +52,7 @@ _WORTH_SAVING_PT: Final = 36.0
 class PageGeometry:
     """A paper as it lies, and the box of it that is printed on."""
 
-    paper: Paper
+    paper: PaperSize
     box: Box
 
     @property
@@ -101,7 +101,7 @@ class PageLayout:
 
 
 def lay_out(
-    patterns: Sequence[TemplatePattern], drawings: Drawings, paper: Paper, margin_pt: float, head_pt: float
+    patterns: Sequence[TemplatePattern], drawings: Drawings, paper: PaperSize, margin_pt: float, head_pt: float
 ) -> PageLayout:
     """The layout with the fewest pages; of two alike the upright one.
 

@@ -27,7 +27,7 @@ from blockdsl.fullsize.words_inside import letter_inside
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.marks.clip import bounds
-from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Text, moved
+from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, TextMark, moved
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -36,7 +36,7 @@ from blockdsl.marks.theme import (
     MARGIN_PT,
     SMALL_PT,
     Box,
-    Paper,
+    PaperSize,
     paper_named,
 )
 from blockdsl.marks.typeset import wrap
@@ -188,7 +188,7 @@ def _shared_pages(places: Sequence[PackedItem], turned: Sequence[Turned]) -> lis
 def _drawn(pattern: TemplatePattern) -> Figure:
     """The outline to be cut on, the letter and the grain; in a very small paper the letter alone."""
     inside = letter_inside(pattern, pattern.cutting) or ()
-    if not any(isinstance(mark, Text) for mark in inside):
+    if not any(isinstance(mark, TextMark) for mark in inside):
         left, top, right, bottom = bounds(pattern.cutting)
         size = max(_LEAST_LETTER_PT, min(SMALL_PT, (right - left) / 3, (bottom - top) / 3))
         inside = (centred(centroid(pattern.cutting), pattern.letter, size),)
@@ -208,7 +208,7 @@ def _head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
         said = f"{said} {words('over-papers-copy')}"
     y += 16.0
     for row in wrap(said, BODY_PT, "bold", box.width_pt):
-        marks = (*marks, Text(box.x_pt, y, row, BODY_PT, "bold"))
+        marks = (*marks, TextMark(box.x_pt, y, row, BODY_PT, "bold"))
         y += BODY_PT * LEADING
     return marks, y - BODY_PT * LEADING + 4.0
 
@@ -236,7 +236,7 @@ def _cut_roll(
 
 def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[tuple[Mark, ...]]) -> Document:
     check = square_and_bar(geometry.box.x_pt, geometry.check_y_pt, words_of(facts))
-    paper: Paper = geometry.paper
+    paper: PaperSize = geometry.paper
     finished = tuple(
         Page(
             paper.width_pt,

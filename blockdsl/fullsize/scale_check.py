@@ -16,7 +16,7 @@ from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.fullsize.template_marks import centred
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark, PagePoint, Path, Text, Weight
+from blockdsl.marks.display_list import Mark, PagePoint, Path, TextMark, Weight
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -102,8 +102,8 @@ def square_and_bar(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
         centred((middle, y + 31.0), "1 in", BODY_PT, "bold"),
         centred((middle, y + 43.0), words("length", length=in_figures("25.4", words), unit="mm"), BODY_PT),
         centred((middle, y + 55.0), words("scale-each-side"), SMALL_PT, colour=QUIET),
-        Text(bar_x, y + 7.0, words("scale-print"), BODY_PT, "bold"),
-        Text(bar_x, y + 19.0, words("scale-not-fit"), BODY_PT, "bold"),
+        TextMark(bar_x, y + 7.0, words("scale-print"), BODY_PT, "bold"),
+        TextMark(bar_x, y + 19.0, words("scale-not-fit"), BODY_PT, "bold"),
         *ruled_bar(bar_x, bar_y, SHORT_BAR_PT, 5),
         centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), five, SMALL_PT, colour=QUIET),
     )
@@ -140,9 +140,9 @@ def long_bars(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
         (FIFTEEN_CENTIMETRES, CENTIMETRE_BAR_PT, 15, y + LONG_BARS_HEIGHT_PT / 2),
     ):
         marks += ruled_bar(x, top + 8.0, length, parts)
-        marks.append(Text(x + length + 10.0, top + 11.0, reading.title, BODY_PT, "bold"))
+        marks.append(TextMark(x + length + 10.0, top + 11.0, reading.title, BODY_PT, "bold"))
         beside = x + length + 10.0 + measure(reading.title, BODY_PT, "bold") + 5.0
-        marks.append(Text(beside, top + 11.0, reading.beside(words), SMALL_PT, colour=QUIET))
+        marks.append(TextMark(beside, top + 11.0, reading.beside(words), SMALL_PT, colour=QUIET))
         marks += reading_table(x, top + 27.0, reading, words)
     return tuple(marks)
 
@@ -153,8 +153,8 @@ def reading_table(
     """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
     column = (width_pt - _LABEL_PT) / len(reading.readings)
     marks: list[Mark] = [
-        Text(x, y, words("scale-measured", bar=reading.title, unit=reading.unit), SMALL_PT, colour=QUIET),
-        Text(x, y + 13.0, words("scale-means"), SMALL_PT, colour=QUIET),
+        TextMark(x, y, words("scale-measured", bar=reading.title, unit=reading.unit), SMALL_PT, colour=QUIET),
+        TextMark(x, y + 13.0, words("scale-means"), SMALL_PT, colour=QUIET),
         Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
     ]
     for number, length in enumerate(reading.readings):
@@ -163,5 +163,5 @@ def reading_table(
         percent = in_figures(f"{float(length) / reading.meant * 100:.1f}", words)
         scale = "100 %" if length == reading.meant else f"{percent} %"
         for said, row in ((drafted_length(length, reading.unit, words), y), (scale, y + 13.0)):
-            marks.append(Text(edge - measure(said, SMALL_PT, weight), row, said, SMALL_PT, weight))
+            marks.append(TextMark(edge - measure(said, SMALL_PT, weight), row, said, SMALL_PT, weight))
     return marks

@@ -22,7 +22,7 @@ from blockdsl.fullsize.scale_check import (
     square_and_bar,
 )
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Mark, Page, Path, Text
+from blockdsl.marks.display_list import Mark, Page, Path, TextMark
 from blockdsl.marks.theme import (
     BODY_PT,
     HAIRLINE_PT,
@@ -57,9 +57,9 @@ def check_print_page(paper: str, language: Language = "en-US") -> Page:
     """
     sheet = paper_named(paper)
     box, words = sheet.content, messages(language)
-    marks: list[Mark] = [Text(box.x_pt, box.y_pt + 15.0, words("scale-title"), _TITLE_PT, "bold")]
+    marks: list[Mark] = [TextMark(box.x_pt, box.y_pt + 15.0, words("scale-title"), _TITLE_PT, "bold")]
     said = words("scale-subtitle", paper=sheet.title)
-    marks.append(Text(box.x_pt, box.y_pt + 33.0, said, LEAD_PT, colour=QUIET))
+    marks.append(TextMark(box.x_pt, box.y_pt + 33.0, said, LEAD_PT, colour=QUIET))
     y = box.y_pt + 45.0
     marks.append(Path((((box.x_pt, y), (box.right_pt, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     below = Box(box.x_pt, y + 22.0, box.width_pt, box.bottom_pt - y - 22.0)
@@ -79,8 +79,8 @@ def _down(box: Box, words: Messages) -> list[Mark]:
         marks += ruled_bar(x, box.y_pt, length, parts, upright=True)
         wide, other = measure(reading.title, BODY_PT, "bold"), reading.beside(words)
         start = box.y_pt + length / 2 + (wide + 5.0 + measure(other, SMALL_PT)) / 2
-        marks.append(Text(x + 17.0, start, reading.title, BODY_PT, "bold", turn_degrees=-90.0))
-        marks.append(Text(x + 17.0, start - wide - 5.0, other, SMALL_PT, colour=QUIET, turn_degrees=-90.0))
+        marks.append(TextMark(x + 17.0, start, reading.title, BODY_PT, "bold", turn_degrees=-90.0))
+        marks.append(TextMark(x + 17.0, start - wide - 5.0, other, SMALL_PT, colour=QUIET, turn_degrees=-90.0))
     return marks
 
 
@@ -90,24 +90,24 @@ def _across(box: Box, words: Messages) -> list[Mark]:
     y = box.y_pt + 4.0
     eighth = show_measure(Fraction(1, 8), "in", words)
     for number, step in enumerate(_STEPS, 1):
-        marks.append(Text(box.x_pt, y, str(number), BODY_PT, "bold"))
+        marks.append(TextMark(box.x_pt, y, str(number), BODY_PT, "bold"))
         for row in wrap(words(f"scale-step-{step}", eighth=eighth), BODY_PT, "regular", box.width_pt - 14.0):
-            marks.append(Text(box.x_pt + 14.0, y, row, BODY_PT))
+            marks.append(TextMark(box.x_pt + 14.0, y, row, BODY_PT))
             y += BODY_PT * LEADING
         y += 4.0
     y += 16.0
     marks += square_and_bar(box.x_pt, y, words)
     y += POINTS_PER_INCH + 34.0
-    marks.append(Text(box.x_pt, y, words("scale-across"), LEAD_PT, "bold"))
+    marks.append(TextMark(box.x_pt, y, words("scale-across"), LEAD_PT, "bold"))
     y += 8.0
     for length, parts, reading in ((INCH_BAR_PT, 6, SIX_INCHES), (CENTIMETRE_BAR_PT, 15, FIFTEEN_CENTIMETRES)):
-        marks.append(Text(box.x_pt, y + 10.0, reading.title, BODY_PT, "bold"))
+        marks.append(TextMark(box.x_pt, y + 10.0, reading.title, BODY_PT, "bold"))
         beside = box.x_pt + measure(reading.title, BODY_PT, "bold") + 5.0
-        marks.append(Text(beside, y + 10.0, reading.beside(words), SMALL_PT, colour=QUIET))
+        marks.append(TextMark(beside, y + 10.0, reading.beside(words), SMALL_PT, colour=QUIET))
         marks += ruled_bar(box.x_pt, y + 22.0, length, parts)
         y = _tables(marks, (reading,), Box(box.x_pt, y + 43.0, box.width_pt, 0.0), words)
     y += 12.0
-    marks.append(Text(box.x_pt, y, words("scale-down"), LEAD_PT, "bold"))
+    marks.append(TextMark(box.x_pt, y, words("scale-down"), LEAD_PT, "bold"))
     _tables(marks, (EIGHT_INCHES, TWENTY_CENTIMETRES), Box(box.x_pt, y + 20.0, box.width_pt, 0.0), words)
     return marks
 

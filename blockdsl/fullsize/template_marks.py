@@ -6,7 +6,7 @@ from functools import lru_cache
 from math import atan2, cos, degrees, hypot, sin
 from typing import Final
 
-from blockdsl.marks.display_list import Contour, Mark, PagePoint, Path, Text, Weight
+from blockdsl.marks.display_list import Contour, Mark, PagePoint, Path, TextMark, Weight
 from blockdsl.marks.theme import ACCENT, HAIRLINE_PT, INK, QUIET, RULE, SMALL_PT, THIN_PT, TINT, Box
 from blockdsl.marks.typeset import cap_height, measure
 
@@ -59,7 +59,7 @@ def reading_direction(direction: PagePoint) -> PagePoint:
     return (-x, -y) if x < -1e-9 or (abs(x) <= 1e-9 and y > 0) else (x, y)
 
 
-def words_along(start: PagePoint, stop: PagePoint, words: str, size_pt: float) -> Text:
+def words_along(start: PagePoint, stop: PagePoint, words: str, size_pt: float) -> TextMark:
     """Small words just above a line and in its middle; the line runs in reading direction."""
     length = hypot(stop[0] - start[0], stop[1] - start[1])
     along = ((stop[0] - start[0]) / length, (stop[1] - start[1]) / length)
@@ -67,7 +67,7 @@ def words_along(start: PagePoint, stop: PagePoint, words: str, size_pt: float) -
     lift = 2.5
     x = start[0] + along[0] * lead + along[1] * lift
     y = start[1] + along[1] * lead - along[0] * lift
-    return Text(x, y, words, size_pt, colour=QUIET, turn_degrees=degrees(atan2(along[1], along[0])))
+    return TextMark(x, y, words, size_pt, colour=QUIET, turn_degrees=degrees(atan2(along[1], along[0])))
 
 
 def leader(start: PagePoint, stop: PagePoint) -> tuple[Mark, ...]:
@@ -101,10 +101,10 @@ def join_line(start: PagePoint, stop: PagePoint) -> Path:
     return Path(((start, stop),), closed=False, stroke=ACCENT, stroke_width_pt=THIN_PT, dash=_JOIN_DASH_PT)
 
 
-def centred(at: PagePoint, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> Text:
+def centred(at: PagePoint, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> TextMark:
     """TemplateWords with their middle at a place."""
     x = at[0] - measure(words, size_pt, weight) / 2
-    return Text(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
+    return TextMark(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
 
 
 @lru_cache(maxsize=4)

@@ -19,7 +19,7 @@ from blockdsl.fullsize.template_marks import (
 from blockdsl.fullsize.tiling import MARK_ACROSS_PT, MARK_ALONG_PT, Join, Tile, Tiling, tile
 from blockdsl.fullsize.words_inside import letter_inside, set_words, words_inside
 from blockdsl.marks.clip import area, clip_line, clip_outline, clip_ring, meets_box
-from blockdsl.marks.display_list import Contour, Figure, Mark, Text, moved
+from blockdsl.marks.display_list import Contour, Figure, Mark, TextMark, moved
 from blockdsl.marks.theme import ACCENT, BODY_PT, QUIET, SMALL_PT, Box
 from blockdsl.marks.typeset import cap_height, ellipsis, measure, wrap
 from blockdsl.wording.messages import Messages
@@ -114,8 +114,8 @@ def _words_at_join(
         if any(meets_box(ring, room) for ring in blocks):
             continue
         if join.upright:
-            return [Text(near + height, at + length, words, SMALL_PT, colour=ACCENT, turn_degrees=-90.0)]
-        return [Text(at, near + height, words, SMALL_PT, colour=ACCENT)]
+            return [TextMark(near + height, at + length, words, SMALL_PT, colour=ACCENT, turn_degrees=-90.0)]
+        return [TextMark(at, near + height, words, SMALL_PT, colour=ACCENT)]
     return []
 
 
@@ -162,17 +162,17 @@ def _strip(pattern: TemplatePattern, tiling: Tiling, number: int, strip: Box) ->
     marks: list[Mark] = []
     y = strip.y_pt + 7.0
     for row in wrap(tile_name(pattern.letter, tiling, number, pattern.messages), BODY_PT, "bold", width):
-        marks.append(Text(strip.x_pt, y, row, BODY_PT, "bold"))
+        marks.append(TextMark(strip.x_pt, y, row, BODY_PT, "bold"))
         y += 12.0
     said = wrap(" · ".join((pattern.words.title, *pattern.words.lines)), SMALL_PT, "regular", width)
     if len(said) > _MOST_ROWS:
         said = [*said[: _MOST_ROWS - 1], ellipsis(" ".join(said[_MOST_ROWS - 1 :]), SMALL_PT, "regular", width)]
     for row in said:
-        marks.append(Text(strip.x_pt, y, row, SMALL_PT))
+        marks.append(TextMark(strip.x_pt, y, row, SMALL_PT))
         y += 10.0
     y += 3.0
     for row in wrap(pattern.messages("tiles-join"), SMALL_PT, "regular", width):
-        marks.append(Text(strip.x_pt, y, row, SMALL_PT, colour=QUIET))
+        marks.append(TextMark(strip.x_pt, y, row, SMALL_PT, colour=QUIET))
         y += 10.0
     names = tuple((str(place + 1), each.core) for place, each in enumerate(tiling.tiles))
     counts = {"tiles": len(tiling.tiles), "rows": tiling.rows, "columns": tiling.columns}

@@ -9,7 +9,7 @@ from typing import Final
 from blockdsl.fullsize.pattern import TemplatePattern, TemplateWords
 from blockdsl.fullsize.room import box_ring, centroid, find_room, find_room_along
 from blockdsl.fullsize.template_marks import grain_arrow, reading_direction, words_along
-from blockdsl.marks.display_list import Contour, Mark, PagePoint, Text, Weight, moved
+from blockdsl.marks.display_list import Contour, Mark, PagePoint, TextMark, Weight, moved
 from blockdsl.marks.theme import BODY_PT, SMALL_PT
 from blockdsl.marks.typeset import cap_height, ellipsis, measure, wrap
 
@@ -32,7 +32,7 @@ class TextBlock:
 
     width_pt: float
     height_pt: float
-    marks: tuple[Text, ...]
+    marks: tuple[TextMark, ...]
 
 
 def blocks(words: TemplateWords) -> Iterator[TextBlock]:
@@ -56,10 +56,10 @@ def set_words(words: TemplateWords, letter_pt: float, size_pt: float, width_pt: 
         rows.append((ellipsis(words.block, size_pt, "regular", width_pt), "regular"))
     letter_width = measure(words.letter, letter_pt, "bold")
     left, top = (0.0, cap_height(letter_pt) + leading * 0.6) if stacked else (letter_width + letter_pt * 0.28, 0.0)
-    texts = [Text(0.0, cap_height(letter_pt), words.letter, letter_pt, "bold")]
+    texts = [TextMark(0.0, cap_height(letter_pt), words.letter, letter_pt, "bold")]
     y = top + cap_height(size_pt)
     for row, weight in rows:
-        texts.append(Text(left, y, row, size_pt, weight))
+        texts.append(TextMark(left, y, row, size_pt, weight))
         y += leading
     widest = max((measure(text.text, text.size_pt, text.weight) for text in texts[1:]), default=0.0)
     height = max(cap_height(letter_pt), y - leading + size_pt * 0.25)

@@ -23,7 +23,7 @@ class Point(NamedTuple):
 
 
 Polygon: TypeAlias = tuple[Point, ...]
-Box: TypeAlias = tuple[Exact, Exact, Exact, Exact]
+Bounds: TypeAlias = tuple[Exact, Exact, Exact, Exact]
 
 
 def step(start: Point, end: Point) -> Point:
@@ -67,7 +67,7 @@ def clockwise(polygon: Polygon) -> Polygon:
     return polygon if sign(signed_area(polygon)) >= 0 else (polygon[0], *reversed(polygon[1:]))
 
 
-def bounding_box(polygon: Polygon) -> Box:
+def bounding_box(polygon: Polygon) -> Bounds:
     """(left, top, right, bottom)."""
     xs = [corner.x for corner in polygon]
     ys = [corner.y for corner in polygon]

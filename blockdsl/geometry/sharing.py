@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import chain
 
 from blockdsl.geometry.number import sign
-from blockdsl.geometry.polygon import Box, Point, Polygon, bounding_box, cross, edges, signed_area, step
+from blockdsl.geometry.polygon import Bounds, Point, Polygon, bounding_box, cross, edges, signed_area, step
 
 _MOST_PATCHES = 12
 
@@ -38,7 +38,7 @@ def patches_under(regions: list[tuple[Polygon, ...]], polygons: Sequence[Polygon
     return [tuple(found) for found in here]
 
 
-def _apart(one: Box, two: Box) -> bool:
+def _apart(one: Bounds, two: Bounds) -> bool:
     return two[1] >= one[3] or one[1] >= two[3] or two[0] >= one[2] or one[0] >= two[2]
 
 

@@ -36,7 +36,7 @@ class Path:
 
 
 @dataclass(frozen=True, slots=True)
-class Text:
+class TextMark:
     """One run of text whose left end stands at (x, y) on the baseline, turned clockwise by `turn_degrees` about it."""
 
     x_pt: float
@@ -68,7 +68,7 @@ class Stamp:
     """
 
     name: str
-    marks: tuple[Path | Text, ...]
+    marks: tuple[Path | TextMark, ...]
     places: tuple[Transform, ...]
 
 
@@ -104,7 +104,7 @@ class Kept:
     words: str
 
 
-Mark = Path | Text | Figure | Stamp | Link | Anchor | Kept
+Mark = Path | TextMark | Figure | Stamp | Link | Anchor | Kept
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,8 +167,8 @@ def _moved(mark: Mark, dx: float, dy: float) -> Mark:
     if isinstance(mark, Path):
         rings = tuple([tuple([(x + dx, y + dy) for x, y in ring]) for ring in mark.rings])
         return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash, mark.round_ends)
-    if isinstance(mark, Text):
-        return Text(
+    if isinstance(mark, TextMark):
+        return TextMark(
             mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
         )
     if isinstance(mark, Figure):

@@ -9,7 +9,7 @@ from math import cos, radians, sin
 from typing import Final
 
 from blockdsl.fonts.further import FurtherFont, shaper_of
-from blockdsl.marks.display_list import Contour, Figure, Link, Mark, Page, Path, Stamp, Text
+from blockdsl.marks.display_list import Contour, Figure, Link, Mark, Page, Path, Stamp, TextMark
 from blockdsl.marks.typeset import UNITS_PER_EM, GlyphRun, font_beside, shape
 
 _STEPS: Final = 6
@@ -24,13 +24,13 @@ def with_letters_drawn(page: Page) -> Page:
 
 def _drawn(mark: Mark, font: FurtherFont) -> Mark:
     match mark:
-        case Text():
+        case TextMark():
             parts = _parts(mark, font)
             return mark if parts is None else Figure(mark.text, parts)
         case Figure():
             return Figure(mark.alternative, tuple(_inside(mark.marks, font)))
         case Stamp():
-            inner = (_parts(each, font) or (each,) if isinstance(each, Text) else (each,) for each in mark.marks)
+            inner = (_parts(each, font) or (each,) if isinstance(each, TextMark) else (each,) for each in mark.marks)
             return replace(mark, marks=tuple(part for parts in inner for part in parts))
         case Link():
             return replace(mark, marks=tuple(_drawn(inner, font) for inner in mark.marks))
@@ -41,17 +41,17 @@ def _drawn(mark: Mark, font: FurtherFont) -> Mark:
 def _inside(marks: Iterable[Mark], font: FurtherFont) -> Iterator[Mark]:
     """The marks of a figure, which says in words of its own what is seen."""
     for mark in marks:
-        parts = _parts(mark, font) if isinstance(mark, Text) else None
+        parts = _parts(mark, font) if isinstance(mark, TextMark) else None
         yield from (_drawn(mark, font),) if parts is None else parts
 
 
-def _parts(mark: Text, font: FurtherFont) -> tuple[Path | Text, ...] | None:
+def _parts(mark: TextMark, font: FurtherFont) -> tuple[Path | TextMark, ...] | None:
     """The text in parts, those of the maker's font as outlines; None where our own font has all its letters."""
     runs = shape(mark.text, mark.weight)
     if not any(run.further for run in runs):
         return None
     scale = mark.size_pt / UNITS_PER_EM
-    parts: list[Path | Text] = []
+    parts: list[Path | TextMark] = []
     for run in runs:
         x, y = _placed(mark, run.start * scale, 0.0)
         if run.further:
@@ -61,13 +61,13 @@ def _parts(mark: Text, font: FurtherFont) -> tuple[Path | Text, ...] | None:
     return tuple(parts)
 
 
-def _placed(mark: Text, x: float, y: float) -> tuple[float, float]:
+def _placed(mark: TextMark, x: float, y: float) -> tuple[float, float]:
     """A place along the line of the text, which may be turned; y is upward from the baseline."""
     turn = radians(mark.turn_degrees)
     return mark.x_pt + x * cos(turn) + y * sin(turn), mark.y_pt + x * sin(turn) - y * cos(turn)
 
 
-def _rings(mark: Text, run: GlyphRun, font: FurtherFont, scale: float) -> Iterator[Contour]:
+def _rings(mark: TextMark, run: GlyphRun, font: FurtherFont, scale: float) -> Iterator[Contour]:
     for glyph in run.glyphs:
         for ring in _outline(font, glyph.number):
             yield tuple(_placed(mark, (glyph.x + x) * scale, (glyph.y + y) * scale) for x, y in ring)

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from blockdsl.marks.display_list import Mark, Path, Text, Weight
+from blockdsl.marks.display_list import Mark, Path, TextMark, Weight
 from blockdsl.marks.theme import BODY_PT, INK, LEADING, THIN_PT
 from blockdsl.marks.typeset import CAP_HEIGHT, ellipsis, measure, wrap
 
@@ -20,7 +20,7 @@ _MEASURE: Final = re.compile(r"(?<=\d) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]+⁄|\d+/
 
 
 @dataclass(frozen=True, slots=True)
-class Style:
+class TextStyle:
     """How a run of words is set."""
 
     size_pt: float = BODY_PT
@@ -43,37 +43,37 @@ class Style:
         return self.size_pt * _CAPITALS_SHARE
 
 
-BODY = Style()
+BODY = TextStyle()
 
 
-def width_of(text: str, style: Style) -> float:
+def width_of(text: str, style: TextStyle) -> float:
     """Width of the words in points."""
     return measure(text, style.size_pt, style.weight)
 
 
-def line(text: str, x_pt: float, baseline_pt: float, style: Style = BODY) -> tuple[Mark, ...]:
+def line(text: str, x_pt: float, baseline_pt: float, style: TextStyle = BODY) -> tuple[Mark, ...]:
     """One line of words from its left end; nothing for no words."""
     if not text:
         return ()
-    return (Text(x_pt, baseline_pt, text, style.size_pt, style.weight, style.colour),)
+    return (TextMark(x_pt, baseline_pt, text, style.size_pt, style.weight, style.colour),)
 
 
-def line_ending(text: str, right_pt: float, baseline_pt: float, style: Style = BODY) -> tuple[Mark, ...]:
+def line_ending(text: str, right_pt: float, baseline_pt: float, style: TextStyle = BODY) -> tuple[Mark, ...]:
     """One line of words that ends at `right_pt`."""
     return line(text, right_pt - width_of(text, style), baseline_pt, style)
 
 
-def line_centred(text: str, x_pt: float, y_pt: float, style: Style = BODY) -> tuple[Mark, ...]:
+def line_centred(text: str, x_pt: float, y_pt: float, style: TextStyle = BODY) -> tuple[Mark, ...]:
     """One line of words whose capitals have their middle at the point."""
     return line(text, x_pt - width_of(text, style) / 2, y_pt + style.capitals_pt / 2, style)
 
 
-def fitted(text: str, width_pt: float, style: Style = BODY) -> str:
+def fitted(text: str, width_pt: float, style: TextStyle = BODY) -> str:
     """The words, cut short with an ellipsis when they are wider than that."""
     return ellipsis(text, style.size_pt, style.weight, width_pt)
 
 
-def runs(words: Sequence[tuple[str, Style]], x_pt: float, baseline_pt: float) -> tuple[Mark, ...]:
+def runs(words: Sequence[tuple[str, TextStyle]], x_pt: float, baseline_pt: float) -> tuple[Mark, ...]:
     """Runs of different styles one after the other on one line."""
     marks: list[Mark] = []
     for text, style in words:
@@ -82,7 +82,7 @@ def runs(words: Sequence[tuple[str, Style]], x_pt: float, baseline_pt: float) ->
     return tuple(marks)
 
 
-def lines_of(text: str, width_pt: float, style: Style = BODY) -> list[str]:
+def lines_of(text: str, width_pt: float, style: TextStyle = BODY) -> list[str]:
     """The words broken into lines no wider than that."""
     return [words for part in text.splitlines() or [""] for words in _filled(together(part), width_pt, style)]
 
@@ -92,7 +92,7 @@ def together(text: str) -> list[str]:
     return [word.replace(_JOIN, " ") for word in _MEASURE.sub(_JOIN, text).split()]
 
 
-def _filled(words: Sequence[str], width_pt: float, style: Style) -> list[str]:
+def _filled(words: Sequence[str], width_pt: float, style: TextStyle) -> list[str]:
     lines: list[str] = []
     for word in words:
         if width_of(word, style) > width_pt:
@@ -106,7 +106,7 @@ def _filled(words: Sequence[str], width_pt: float, style: Style) -> list[str]:
     return lines or [""]
 
 
-def paragraph(text: str, width_pt: float, style: Style = BODY) -> tuple[float, tuple[Mark, ...]]:
+def paragraph(text: str, width_pt: float, style: TextStyle = BODY) -> tuple[float, tuple[Mark, ...]]:
     """Height and marks of words broken to a width, from (0, 0)."""
     marks: list[Mark] = []
     lines = lines_of(text, width_pt, style)

@@ -47,7 +47,7 @@ LONGEST_PAGE_PT: Final = 14_400.0
 
 
 @dataclass(frozen=True, slots=True)
-class Paper:
+class PaperSize:
     """A sheet of paper, upright unless it was turned.
 
     Of a roll the width alone is given: `height_pt` is then the shortest page, and templates make it longer.
@@ -68,13 +68,13 @@ class Paper:
         return Box((self.width_pt - width) / 2, (self.height_pt - height) / 2, width, height)
 
     @property
-    def landscape(self) -> Paper:
+    def landscape(self) -> PaperSize:
         """The same paper with its long side across."""
-        return Paper(self.name, self.title, self.height_pt, self.width_pt)
+        return PaperSize(self.name, self.title, self.height_pt, self.width_pt)
 
-    def cut_at(self, height_pt: float) -> Paper:
+    def cut_at(self, height_pt: float) -> PaperSize:
         """A roll's page of that length."""
-        return Paper(self.name, self.title, self.width_pt, height_pt, roll=True)
+        return PaperSize(self.name, self.title, self.width_pt, height_pt, roll=True)
 
     def printable(self, margin_pt: float = MARGIN_PT) -> Box:
         """Where full-size templates may stand: the shared box on Letter and A4, else the paper less the margin.
@@ -95,12 +95,12 @@ class Paper:
 _SHARED: Final = frozenset({"letter", "a4"})
 
 
-PAPERS: Final[dict[str, Paper]] = {
-    "letter": Paper("letter", "Letter", 612.0, 792.0),
-    "a4": Paper("a4", "A4", 210 * POINTS_PER_MILLIMETRE, 297 * POINTS_PER_MILLIMETRE),
-    "legal": Paper("legal", "Legal", 612.0, 1008.0),
-    "tabloid": Paper("tabloid", "Tabloid", 792.0, 1224.0),
-    "a3": Paper("a3", "A3", 297 * POINTS_PER_MILLIMETRE, 420 * POINTS_PER_MILLIMETRE),
+PAPERS: Final[dict[str, PaperSize]] = {
+    "letter": PaperSize("letter", "Letter", 612.0, 792.0),
+    "a4": PaperSize("a4", "A4", 210 * POINTS_PER_MILLIMETRE, 297 * POINTS_PER_MILLIMETRE),
+    "legal": PaperSize("legal", "Legal", 612.0, 1008.0),
+    "tabloid": PaperSize("tabloid", "Tabloid", 792.0, 1224.0),
+    "a3": PaperSize("a3", "A3", 297 * POINTS_PER_MILLIMETRE, 420 * POINTS_PER_MILLIMETRE),
 }
 
 # Colours. The accent is the one colour of the page that is not the quilter's own.
@@ -141,7 +141,7 @@ _ROLL: Final = re.compile(r"roll (\d{1,4}(?:\.\d{1,3})?) ?(in|cm)")
 _SHORTEST_ROLL_PAGE_PT: Final = CONTENT_HEIGHT_PT + 2 * MARGIN_PT
 
 
-def paper_named(name: str) -> Paper:
+def paper_named(name: str) -> PaperSize:
     """The paper of that name: one of `PAPERS`, or a copy shop's roll by its width, `roll 36 in`, `roll 90 cm`.
 
     Errors: ValueError for an unknown name or a roll that is too narrow or too wide, in words for the user.
@@ -157,4 +157,4 @@ def paper_named(name: str) -> Paper:
     if not CONTENT_WIDTH_PT + 2 * MARGIN_PT <= width_pt <= LONGEST_PAGE_PT:
         raise ValueError(f"{words!r}: a roll is from 8.2 in (20.8 cm) to 200 in (508 cm) wide")
     title = f"roll {float(roll[1]):g} {roll[2]} wide"
-    return Paper(f"roll {float(roll[1]):g} {roll[2]}", title, width_pt, _SHORTEST_ROLL_PAGE_PT, roll=True)
+    return PaperSize(f"roll {float(roll[1]):g} {roll[2]}", title, width_pt, _SHORTEST_ROLL_PAGE_PT, roll=True)

@@ -6,7 +6,7 @@ Measures: points at real size, x to the right and y downward.
 Reports:  nothing; what is longer than a page runs on to the next.
 Does not know: SVG, PDF, HTML.
 
-A tour: `flow` runs slices over pages, `headings` and `table` make slices, `steps` the cards of sewing steps. Packages
+A tour: `flow` runs flowables over pages, `headings` and `table` make them, `steps` the cards of sewing steps. Packages
 hold what is printed: `sheet` a block's pattern sheet, `quilt` a quilt's, `lesson` how a method is sewn, `book` all of
 them bound. `gallery`, `single` and `step_slide` are pages that stand alone, `cloth` draws how cloth is cut.
 """

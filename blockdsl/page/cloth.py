@@ -13,9 +13,9 @@ from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
-from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, line_centred, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import plain_extent, plain_measure, plain_size, show_length
 from blockdsl.wording.messages import Messages, words_of
@@ -30,15 +30,15 @@ _WORDS_PT: Final = CONTENT_WIDTH_PT - _NUMBER_PT - _PICTURE_PT - _GAP_PT
 _LEAST_HEIGHT_PT: Final = 9.0
 _MOST_HEIGHT_PT: Final = 400.0
 """A length of cloth that is longer is drawn smaller, so that it stands on one page with its words."""
-_NUMBER: Final = Style(BODY_PT, "bold", INK)
-_LABEL: Final = Style(SMALL_PT, "bold", ACCENT)
-_SIZE: Final = Style(SMALL_PT, "regular", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
+_LABEL: Final = TextStyle(SMALL_PT, "bold", ACCENT)
+_SIZE: Final = TextStyle(SMALL_PT, "regular", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
 @dataclass(frozen=True, slots=True)
-class Cutter:
+class ClothPainter:
     """What the pictures of one cloth share: points for a unit of length, the unit, the colour, the pieces' names."""
 
     scale: float
@@ -52,21 +52,23 @@ class Cutter:
         return to_float(length) * self.scale
 
 
-def cloth_pictures(plan: ClothPlan, facts: QuiltFacts, colour: str, label_of: LabelOf) -> list[Slice]:
-    """A slice for each kind of panel and strip, numbered in the order of cutting."""
-    cutter = Cutter(_PICTURE_PT / to_float(plan.usable_width), facts.unit, colour, label_of, words_of(facts))
-    slices = [_panel(panel, number, cutter) for number, panel in enumerate(plan.panels, start=1)]
-    first = len(slices) + 1
-    return slices + [_strip(strip, number, cutter) for number, strip in enumerate(plan.strips, start=first)]
+def cloth_pictures(plan: ClothPlan, facts: QuiltFacts, colour: str, label_of: LabelOf) -> list[Flowable]:
+    """A flowable for each kind of panel and strip, numbered in the order of cutting."""
+    cutter = ClothPainter(_PICTURE_PT / to_float(plan.usable_width), facts.unit, colour, label_of, words_of(facts))
+    flowables = [_panel(panel, number, cutter) for number, panel in enumerate(plan.panels, start=1)]
+    first = len(flowables) + 1
+    return flowables + [_strip(strip, number, cutter) for number, strip in enumerate(plan.strips, start=first)]
 
 
 def sheet_pictures(
     sheets: Sequence[Sheet], size: tuple[Fraction, Fraction], facts: QuiltFacts, colour: str, label_of: LabelOf
-) -> list[Slice]:
-    """A slice for each kind of sheet, such as a fat quarter, cut alike."""
+) -> list[Flowable]:
+    """A flowable for each kind of sheet, such as a fat quarter, cut alike."""
     width, length = size
-    cutter = Cutter(_PICTURE_PT * 0.8 / to_float(max(width, length)), facts.unit, colour, label_of, words_of(facts))
-    slices = []
+    cutter = ClothPainter(
+        _PICTURE_PT * 0.8 / to_float(max(width, length)), facts.unit, colour, label_of, words_of(facts)
+    )
+    flowables = []
     for number, sheet in enumerate(sheets, start=1):
         across, down = (length, width) if sheet.along else (width, length)
         marks: list[Mark] = [_ground(across, down, cutter)]
@@ -79,11 +81,11 @@ def sheet_pictures(
         pieces, extent = many(sheet.times, "pieces", words), plain_size((across, down), cutter.unit, words)
         said = words("cloth-sheets", pieces=pieces, size=extent)
         told = [_say_strip(strip, cutter) for strip in sheet.strips]
-        slices.append(_row(number, tuple(marks), cutter.pt(down), said, told, words))
-    return slices
+        flowables.append(_row(number, tuple(marks), cutter.pt(down), said, told, words))
+    return flowables
 
 
-def _strip(strip: Strip, number: int, cutter: Cutter) -> Slice:
+def _strip(strip: Strip, number: int, cutter: ClothPainter) -> Flowable:
     marks = (_ground(strip.width, strip.height, cutter), *_pieces_of(strip.sections, cutter))
     words = cutter.words
     height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
@@ -92,7 +94,7 @@ def _strip(strip: Strip, number: int, cutter: Cutter) -> Slice:
     return _row(number, marks, cutter.pt(strip.height), said, told, words)
 
 
-def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
+def _panel(panel: Panel, number: int, cutter: ClothPainter) -> Flowable:
     """A length of cloth: what is cut along it at the left, strips beside that."""
     cutter = replace(cutter, scale=min(cutter.scale, _MOST_HEIGHT_PT / to_float(panel.height)))
     strips_width = panel.strips[0].width if panel.strips else Fraction(0)
@@ -112,7 +114,7 @@ def _panel(panel: Panel, number: int, cutter: Cutter) -> Slice:
 
 def _row(
     number: int, marks: tuple[Mark, ...], height_pt: float, said: str, told: Sequence[str], words: Messages
-) -> Slice:
+) -> Flowable:
     """Number, picture, words."""
     words_x = _NUMBER_PT + _PICTURE_PT + _GAP_PT
     text_height, heading = paragraph(fraction_text(said), _WORDS_PT, _NUMBER)
@@ -123,15 +125,15 @@ def _row(
         text_height += more
     picture = Figure(words("cloth-picture", what=said, pieces="; ".join(told)), moved(marks, _NUMBER_PT, 2.0))
     number_marks = line(str(number), 0.0, _NUMBER.baseline_pt, _NUMBER)
-    return Slice(max(height_pt + 4.0, text_height), (*number_marks, picture, *texts), before_pt=2 * STEP_PT)
+    return Flowable(max(height_pt + 4.0, text_height), (*number_marks, picture, *texts), before_pt=2 * STEP_PT)
 
 
-def _ground(width: Fraction, height: Fraction, cutter: Cutter) -> Path:
+def _ground(width: Fraction, height: Fraction, cutter: ClothPainter) -> Path:
     """The cloth before it is sub-cut: what no piece covers is left over."""
     return rectangle(0.0, 0.0, cutter.pt(width), cutter.pt(height), fill=TINT, stroke=RULE, stroke_width_pt=0.5)
 
 
-def _pieces_of(sections: Sequence[Section], cutter: Cutter) -> list[Mark]:
+def _pieces_of(sections: Sequence[Section], cutter: ClothPainter) -> list[Mark]:
     marks: list[Mark] = []
     for section in sections:
         for piece in section.pieces:
@@ -139,7 +141,7 @@ def _pieces_of(sections: Sequence[Section], cutter: Cutter) -> list[Mark]:
     return marks
 
 
-def _piece(piece: PlacedPiece, cutter: Cutter) -> Iterator[Mark]:
+def _piece(piece: PlacedPiece, cutter: ClothPainter) -> Iterator[Mark]:
     """A piece in the colour of its cloth, with its name on a white ground, and its size where there is room."""
     x, y, width, height = map(cutter.pt, (piece.x, piece.y, piece.width, piece.height))
     yield rectangle(x, y, width, height, fill=cutter.colour, stroke=INK, stroke_width_pt=0.4)
@@ -156,19 +158,19 @@ def _piece(piece: PlacedPiece, cutter: Cutter) -> Iterator[Mark]:
     yield from line_centred(fitted(words, width, style), middle_x, middle_y, style)
 
 
-def _size_in(piece: PlacedPiece, cutter: Cutter) -> str:
+def _size_in(piece: PlacedPiece, cutter: ClothPainter) -> str:
     sides = (piece.width,) if piece.width == piece.height else (piece.width, piece.height)
     return " × ".join(show_length(side, cutter.unit, cutter.words) for side in sides)
 
 
-def _say_strip(strip: Strip, cutter: Cutter) -> str:
+def _say_strip(strip: Strip, cutter: ClothPainter) -> str:
     said = "; ".join(_say_pieces(strip.sections, cutter, strip.times))
     words = cutter.words
     height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
     return words("cloth-strips-of", strips=strips, height=height, pieces=said)
 
 
-def _say_pieces(sections: Sequence[Section], cutter: Cutter, times: int) -> list[str]:
+def _say_pieces(sections: Sequence[Section], cutter: ClothPainter, times: int) -> list[str]:
     """What they give in all: `26 A, 2 7/8 × 2 7/8 in`."""
     counts: dict[tuple[str, Fraction, Fraction], int] = {}
     for section in sections:

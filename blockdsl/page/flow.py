@@ -1,7 +1,7 @@
-"""Running a column of slices over pages.
+"""Running a column of flowables over pages.
 
-A slice is a piece of the page that is never divided: a table row, a heading, a line of words. Slices are drawn from
-(0, 0) and put in place here, so that what draws them need not know where they land.
+A flowable is a piece of the page that is never divided: a table row, a heading, a line of words. Flowables are drawn
+from (0, 0) and put in place here, so that what draws them need not know where they land.
 """
 
 from __future__ import annotations
@@ -14,36 +14,36 @@ from blockdsl.marks.theme import Box
 
 
 @dataclass(frozen=True, slots=True)
-class Slice:
+class Flowable:
     """Something of a known height that stays whole; its marks start at (0, 0).
 
-    `before_pt` is white space above it, left out at the top of a page. `keep` binds it to the slice after it.
+    `before_pt` is white space above it, left out at the top of a page. `keep_with_next` binds it to the one after it.
     `head` is what is said again above it when it comes first on a page: a table's head, its group's name.
     """
 
     height_pt: float
     marks: tuple[Mark, ...] = ()
     before_pt: float = 0.0
-    keep: bool = False
-    head: tuple[Slice, ...] = ()
+    keep_with_next: bool = False
+    head: tuple[Flowable, ...] = ()
 
 
-def stacked(slices: Sequence[Slice]) -> tuple[float, tuple[Mark, ...]]:
-    """All slices one under the other without a page break: their height together and their marks."""
+def stacked(flowables: Sequence[Flowable]) -> tuple[float, tuple[Mark, ...]]:
+    """All flowables one under the other without a page break: their height together and their marks."""
     y = 0.0
     marks: list[Mark] = []
-    for place, piece in enumerate(slices):
+    for place, piece in enumerate(flowables):
         y += piece.before_pt if place else 0.0
         marks += moved(piece.marks, 0.0, y)
         y += piece.height_pt
     return y, tuple(marks)
 
 
-def in_columns(slices: Sequence[Slice], width_pt: float, tallest_pt: float, gap_pt: float) -> Page:
-    """The slices on one page of their own, in as many columns as keep it from growing taller than `tallest_pt`."""
-    columns: list[list[Slice]] = [[]]
+def in_columns(flowables: Sequence[Flowable], width_pt: float, tallest_pt: float, gap_pt: float) -> Page:
+    """The flowables on one page of their own, in as many columns as keep it from growing taller than `tallest_pt`."""
+    columns: list[list[Flowable]] = [[]]
     height = 0.0
-    for group in _bound_together(slices):
+    for group in _bound_together(flowables):
         tall = sum(piece.before_pt + piece.height_pt for piece in group)
         if columns[-1] and height + tall > tallest_pt:
             columns.append([*group[0].head])
@@ -59,26 +59,26 @@ def in_columns(slices: Sequence[Slice], width_pt: float, tallest_pt: float, gap_
     return Page(len(stacks) * (width_pt + gap_pt) + gap_pt, max(tall for tall, _ in stacks) + 2 * gap_pt, marks)
 
 
-def _bound_together(slices: Sequence[Slice]) -> Iterator[list[Slice]]:
-    """Each slice with those before it that are kept with it."""
-    group: list[Slice] = []
-    for piece in slices:
+def _bound_together(flowables: Sequence[Flowable]) -> Iterator[list[Flowable]]:
+    """Each flowable with those before it that are kept with it."""
+    group: list[Flowable] = []
+    for piece in flowables:
         group.append(piece)
-        if not piece.keep:
+        if not piece.keep_with_next:
             yield group
             group = []
     if group:
         yield group
 
 
-def run_over_pages(slices: Sequence[Slice], box: Box) -> list[tuple[Mark, ...]]:
-    """The marks of each page; slices bound together start a new page together when they do not fit.
+def run_over_pages(flowables: Sequence[Flowable], box: Box) -> list[tuple[Mark, ...]]:
+    """The marks of each page; flowables bound together start a new page together when they do not fit.
 
-    Errors: none; a slice taller than the box stands alone on its page and runs out below.
+    Errors: none; a flowable taller than the box stands alone on its page and runs out below.
     """
     pages: list[list[Mark]] = [[]]
     y = box.y_pt
-    for chain in _chains(slices):
+    for chain in _chains(flowables):
         fresh = y == box.y_pt
         if not fresh and y + _height(chain, fresh=False) > box.bottom_pt + 0.01:
             pages.append([])
@@ -98,19 +98,19 @@ def run_over_pages(slices: Sequence[Slice], box: Box) -> list[tuple[Mark, ...]]:
     return [tuple(page) for page in pages]
 
 
-def _chains(slices: Sequence[Slice]) -> list[list[Slice]]:
-    """Slices that stay together, each chain ending with one that does not bind the next."""
-    chains: list[list[Slice]] = []
+def _chains(flowables: Sequence[Flowable]) -> list[list[Flowable]]:
+    """Flowables that stay together, each chain ending with one that does not bind the next."""
+    chains: list[list[Flowable]] = []
     bound = False
-    for piece in slices:
+    for piece in flowables:
         if bound:
             chains[-1].append(piece)
         else:
             chains.append([piece])
-        bound = piece.keep
+        bound = piece.keep_with_next
     return chains
 
 
-def _height(chain: Sequence[Slice], *, fresh: bool) -> float:
+def _height(chain: Sequence[Flowable], *, fresh: bool) -> float:
     whole = sum(piece.before_pt + piece.height_pt for piece in chain)
     return whole - (chain[0].before_pt if fresh else 0.0)

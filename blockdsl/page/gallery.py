@@ -7,7 +7,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.marks.display_list import Document, Mark, Page, moved
-from blockdsl.marks.prose import Style, fitted, line, lines_of
+from blockdsl.marks.prose import TextStyle, fitted, line, lines_of
 from blockdsl.marks.theme import (
     CONTENT_WIDTH_PT,
     FOOTER_HEIGHT_PT,
@@ -20,7 +20,7 @@ from blockdsl.marks.theme import (
     Box,
     paper_named,
 )
-from blockdsl.page.flow import Slice, in_columns, run_over_pages
+from blockdsl.page.flow import Flowable, in_columns, run_over_pages
 from blockdsl.page.headings import heading
 from blockdsl.page.sheet.sheet import numbered_pages
 from blockdsl.page.single import TALLEST_PT
@@ -32,9 +32,9 @@ from blockdsl.wording.sheet import families_in_order, say_family
 
 _COLUMNS: Final = 5
 _COLUMN_PT: Final = (CONTENT_WIDTH_PT - (_COLUMNS - 1) * GUTTER_PT) / _COLUMNS
-_NAME: Final = Style(SMALL_PT, "bold", INK)
-_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
-_TITLE: Final = Style(TITLE_PT, "bold", INK)
+_NAME: Final = TextStyle(SMALL_PT, "bold", INK)
+_QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
+_TITLE: Final = TextStyle(TITLE_PT, "bold", INK)
 _NAME_LINES: Final = 2
 _MARGIN_PT: Final = 18.0
 
@@ -59,7 +59,7 @@ def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "
     content = sheet.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
     words = words_of_all(blocks)
-    bodies = run_over_pages(_slices(blocks, title), room)
+    bodies = run_over_pages(_flowables(blocks, title), room)
     pages = numbered_pages(bodies, title, sheet, words)
     subject = words("gallery-subject", blocks=many(len(blocks), "patchwork-blocks", words))
     return Document(title, pages, subject=subject, language=blocks[0].language if blocks else "en-US")
@@ -67,20 +67,20 @@ def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "
 
 def gallery_page(blocks: Sequence[BlockFacts], title: str) -> Page:
     """The whole contact sheet as one page, as wide as a sheet's content; a very long one in several columns."""
-    return in_columns(_slices(blocks, title), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
+    return in_columns(_flowables(blocks, title), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
 
 
-def _slices(blocks: Sequence[BlockFacts], title: str) -> list[Slice]:
+def _flowables(blocks: Sequence[BlockFacts], title: str) -> list[Flowable]:
     name = fitted(title, CONTENT_WIDTH_PT, _TITLE)
-    head = Slice(_TITLE.line_pt + STEP_PT, line(name, 0.0, _TITLE.baseline_pt, _TITLE), keep=True)
-    slices = [head]
+    head = Flowable(_TITLE.line_pt + STEP_PT, line(name, 0.0, _TITLE.baseline_pt, _TITLE), keep_with_next=True)
+    flowables = [head]
     for family, found in families_of(blocks):
-        slices.append(heading(family, aside=many(len(found), "blocks", words_of_all(blocks))))
-        slices += _rows(found)
-    return slices
+        flowables.append(heading(family, aside=many(len(found), "blocks", words_of_all(blocks))))
+        flowables += _rows(found)
+    return flowables
 
 
-def _rows(blocks: Sequence[BlockFacts]) -> Iterator[Slice]:
+def _rows(blocks: Sequence[BlockFacts]) -> Iterator[Flowable]:
     for start in range(0, len(blocks), _COLUMNS):
         marks: list[Mark] = []
         height = 0.0
@@ -88,7 +88,7 @@ def _rows(blocks: Sequence[BlockFacts]) -> Iterator[Slice]:
             bottom, entry = _entry(block)
             marks += moved(entry, place * (_COLUMN_PT + GUTTER_PT), 0.0)
             height = max(height, bottom)
-        yield Slice(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0)
+        yield Flowable(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0)
 
 
 def _entry(block: BlockFacts) -> tuple[float, tuple[Mark, ...]]:

@@ -3,30 +3,30 @@
 from __future__ import annotations
 
 from blockdsl.marks.display_list import Mark
-from blockdsl.marks.prose import Style, fitted, line, line_ending, rule, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, rule, width_of
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, HEADING_PT, LEAD_PT, QUIET, STEP_PT
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.wording.messages import Messages
 
 
-def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> Slice:
+def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> Flowable:
     """A section's heading under a rule, with a quiet remark at its right end; bound to what follows."""
-    style = Style(HEADING_PT, "bold")
+    style = TextStyle(HEADING_PT, "bold")
     baseline = 2 * STEP_PT + style.baseline_pt
-    quiet = Style(BODY_PT, "regular", QUIET)
+    quiet = TextStyle(BODY_PT, "regular", QUIET)
     text = fitted(text, width_pt, style)
     marks: list[Mark] = [rule(0.0, width_pt), *line(text, 0.0, baseline, style)]
     if aside:
         room = width_pt - width_of(text, style) - 4 * STEP_PT
         marks += line_ending(fitted(aside, room, quiet), width_pt, baseline, quiet) if room > 0 else ()
-    return Slice(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep=True)
+    return Flowable(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep_with_next=True)
 
 
-def continued(text: str, words: Messages) -> Slice:
+def continued(text: str, words: Messages) -> Flowable:
     """A section's name as it is said again at the top of a new page."""
-    style = Style(LEAD_PT, "bold")
-    return Slice(
+    style = TextStyle(LEAD_PT, "bold")
+    return Flowable(
         style.line_pt + 2 * STEP_PT,
         line(words("sheet-continued", title=text), 0.0, style.baseline_pt, style),
-        keep=True,
+        keep_with_next=True,
     )

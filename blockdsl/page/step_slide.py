@@ -10,7 +10,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Page, moved
-from blockdsl.marks.prose import Style, fitted, line, line_ending, paragraph, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, TINT, Box
 from blockdsl.page.steps import StepLook, hand_pictures, look_of, part_marks
 from blockdsl.pictures.scene import technique_picture
@@ -29,9 +29,9 @@ _WORDS_PT: Final = 300.0
 _GAP_PT: Final = 24.0
 _SIGNS: Final = 2.0
 _SIZES_PT: Final = (17.0, 15.0, 13.5, 12.0, 10.5, 9.5, 8.5, 7.5)
-_TITLE: Final = Style(28.0, "bold", INK)
-_NUMBER: Final = Style(28.0, "bold", ACCENT)
-_SMALL: Final = Style(12.0, "regular", QUIET)
+_TITLE: Final = TextStyle(28.0, "bold", INK)
+_NUMBER: Final = TextStyle(28.0, "bold", ACCENT)
+_SMALL: Final = TextStyle(12.0, "regular", QUIET)
 
 
 def step_page(facts: BlockFacts, number: int) -> Page:
@@ -94,9 +94,9 @@ def _words(text: StepText, width: float, height: float) -> tuple[Mark, ...]:
     marks: list[Mark] = []
     for size in _SIZES_PT:
         marks, y = [], 0.0
-        style = Style(size, "regular", INK)
+        style = TextStyle(size, "regular", INK)
         if text.size:
-            y, words = paragraph(fraction_text(text.size), width, Style(size, "regular", QUIET))
+            y, words = paragraph(fraction_text(text.size), width, TextStyle(size, "regular", QUIET))
             marks += words
             y += size * 0.45
         for letter, part in text.lettered:
@@ -134,9 +134,9 @@ def _lesson(facts: BlockFacts, step: StepFacts, look: StepLook) -> list[Mark]:
                     step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, inner, facts.language
                 )
             )
-        bold = Style(size, "bold", INK)
+        bold = TextStyle(size, "bold", INK)
         marks += line(f"{letter} {part.heading}".strip(), x, y + picture + 6.0 + bold.baseline_pt, bold)
-        _, told = part_marks("", part, width, Style(size, "regular", INK))
+        _, told = part_marks("", part, width, TextStyle(size, "regular", INK))
         marks += moved(told, x, y + picture + 6.0 + bold.line_pt)
     return marks
 
@@ -144,7 +144,7 @@ def _lesson(facts: BlockFacts, step: StepFacts, look: StepLook) -> list[Mark]:
 def _lesson_size(parts: Sequence[StepPart], width: float, height: float) -> float:
     """The largest type in which the words of every picture fit below it."""
     for size in _SIZES_PT:
-        style = Style(size, "regular", INK)
+        style = TextStyle(size, "regular", INK)
         tall = max(part_marks("", part, width, style)[0] for part in parts)
         if tall + style.line_pt <= height:
             break

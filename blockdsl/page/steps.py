@@ -11,7 +11,7 @@ from blockdsl.facts.stepfacts import StepFacts, Variant
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, line_ending, lines_of, paragraph, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, paragraph, rectangle, width_of
 from blockdsl.marks.theme import (
     ACCENT,
     BODY_PT,
@@ -27,7 +27,7 @@ from blockdsl.marks.theme import (
     span_pt,
 )
 from blockdsl.model.language import Language
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import Fabrics, fabrics_of
@@ -66,11 +66,11 @@ def look_of(facts: BlockFacts) -> StepLook:
     return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts, words_of(facts), facts.language)
 
 
-_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
-_NAME: Final = Style(LEAD_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
+_NAME: Final = TextStyle(LEAD_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 _PICTURE_PT: Final = 104.0
 _HANDS_PT: Final = 78.0
 _WIDE_PT: Final = 150.0
@@ -80,7 +80,7 @@ _INNER_PT: Final = 6.0
 _ARROW_ROOM_PT: Final = 20.0
 
 
-def step_list(facts: BlockFacts) -> list[Slice]:
+def step_list(facts: BlockFacts) -> list[Flowable]:
     """The section of steps; nothing for a block of one patch, a remark for one of too many."""
     steps = facts.steps
     if not steps:
@@ -88,21 +88,21 @@ def step_list(facts: BlockFacts) -> list[Slice]:
     look = look_of(facts)
     has_dots = any(seam.dots for step in steps for hand in step.hands for stage in hand.stages for seam in stage.seams)
     words = look.words
-    slices = [heading(look.title, aside=words("steps-aside")), _key(words)]
+    flowables = [heading(look.title, aside=words("steps-aside")), _key(words)]
     if has_dots:
-        slices.append(_key_of_dots(words))
+        flowables.append(_key_of_dots(words))
     waiting: list[StepFacts] = []
     for step in steps:
         if any(part.picture is not None for part in look.text(step).parts):
-            slices += _cards(waiting, look)
+            flowables += _cards(waiting, look)
             waiting = []
-            slices += _lesson(step, look)
+            flowables += _lesson(step, look)
         else:
             waiting.append(step)
-    return [*slices, *_cards(waiting, look)]
+    return [*flowables, *_cards(waiting, look)]
 
 
-def _key(words: Messages) -> Slice:
+def _key(words: Messages) -> Flowable:
     """What the signs in the pictures mean."""
     height = _BODY.line_pt + STEP_PT
     middle = height / 2
@@ -117,33 +117,35 @@ def _key(words: Messages) -> Slice:
         said = words(f"steps-key-{what}")
         marks += line(said, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
         x += 30.0 + width_of(said, _BODY) + 5 * STEP_PT
-    return Slice(height, tuple(marks), keep=True)
+    return Flowable(height, tuple(marks), keep_with_next=True)
 
 
-def _key_of_dots(words: Messages) -> Slice:
+def _key_of_dots(words: Messages) -> Flowable:
     """The sign of seams that end short of the edge, where something is set in later."""
     height = _BODY.line_pt + STEP_PT
     middle = height / 2
     said = words("steps-key-dot")
-    return Slice(height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep=True)
+    return Flowable(
+        height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep_with_next=True
+    )
 
 
-def _remark(facts: BlockFacts) -> list[Slice]:
+def _remark(facts: BlockFacts) -> list[Flowable]:
     if facts.sewing is None or facts.sewing.is_told:
         return []
     height, words = paragraph(say_too_many(facts), CONTENT_WIDTH_PT, _BODY)
-    return [heading(words_of(facts)("sheet-steps")), Slice(height, words)]
+    return [heading(words_of(facts)("sheet-steps")), Flowable(height, words)]
 
 
 # --- cards, two beside each other ------------------------------------------------------------------
 
 
-def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
-    slices = []
+def _cards(steps: list[StepFacts], look: StepLook) -> list[Flowable]:
+    flowables = []
     for start in range(0, len(steps), 2):
         if start + 1 == len(steps):
             height, wide = _wide_card(steps[start], look)
-            slices.append(Slice(height, wide, before_pt=4 * STEP_PT, head=(continued(look.title, look.words),)))
+            flowables.append(Flowable(height, wide, before_pt=4 * STEP_PT, head=(continued(look.title, look.words),)))
             break
         marks: list[Mark] = []
         height = 0.0
@@ -151,8 +153,10 @@ def _cards(steps: list[StepFacts], look: StepLook) -> list[Slice]:
             card_height, card = step_card(step, look, span_pt(6))
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
             height = max(height, card_height)
-        slices.append(Slice(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(look.title, look.words),)))
-    return slices
+        flowables.append(
+            Flowable(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(look.title, look.words),))
+        )
+    return flowables
 
 
 def _wide_card(step: StepFacts, look: StepLook) -> tuple[float, tuple[Mark, ...]]:
@@ -181,7 +185,7 @@ def _text(step: StepFacts, look: StepLook, width: float, y: float) -> tuple[floa
     return y, marks
 
 
-def part_marks(letter: str, part: StepPart, width: float, style: Style) -> tuple[float, tuple[Mark, ...]]:
+def part_marks(letter: str, part: StepPart, width: float, style: TextStyle) -> tuple[float, tuple[Mark, ...]]:
     """Height and marks of one part of a step: its sentences, the measure on a line of its own, what follows."""
     height = 0.0
     marks: list[Mark] = []
@@ -189,7 +193,7 @@ def part_marks(letter: str, part: StepPart, width: float, style: Style) -> tuple
         height, words = paragraph(fraction_text(letter + " ".join(part.sentences)), width, style)
         marks += words
     if part.measure:
-        bold = Style(style.size_pt, "bold", INK)
+        bold = TextStyle(style.size_pt, "bold", INK)
         indent = style.size_pt + STEP_PT
         tall, words = paragraph(fraction_text(part.measure), width - indent, bold)
         marks += moved((*tick_cell(bold, style.size_pt * 0.8).marks,), 0.0, height)
@@ -276,19 +280,23 @@ def _halves(hand: Variant, box: Box, between: float) -> tuple[Box, Box, bool]:
 # --- the steps of a method -------------------------------------------------------------------------
 
 
-def _lesson(step: StepFacts, look: StepLook) -> list[Slice]:
+def _lesson(step: StepFacts, look: StepLook) -> list[Flowable]:
     """Number and name; then the parts of the method with their pictures, two to four across."""
     text = look.text(step)
     bottom, marks = _head(text, CONTENT_WIDTH_PT, 0.0)
     parts = text.lettered
     across = _across(len(parts))
-    slices = [
-        Slice(
-            bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep=True, head=(continued(look.title, look.words),)
+    flowables = [
+        Flowable(
+            bottom + STEP_PT,
+            tuple(marks),
+            before_pt=4 * STEP_PT,
+            keep_with_next=True,
+            head=(continued(look.title, look.words),),
         )
     ]
     return [
-        *slices,
+        *flowables,
         *(_lesson_row(step, parts[start : start + across], across, look) for start in range(0, len(parts), across)),
     ]
 
@@ -300,7 +308,7 @@ def _across(parts: int) -> int:
     return 4 if parts % 4 == 0 or parts % 3 == 1 else 3
 
 
-def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, look: StepLook) -> Slice:
+def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, look: StepLook) -> Flowable:
     width = span_pt(12 // across)
     marks: list[Mark] = []
     height = 0.0
@@ -309,7 +317,7 @@ def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: 
         marks += moved(card, place * (width + GUTTER_PT), 0.0)
         height = max(height, tall)
     again = continued(look.words("steps-step-continued", number=step.number), look.words)
-    return Slice(height, tuple(marks), before_pt=2 * STEP_PT, head=(again,))
+    return Flowable(height, tuple(marks), before_pt=2 * STEP_PT, head=(again,))
 
 
 def lesson_card(
@@ -323,7 +331,7 @@ def lesson_card(
         marks.append(technique_picture(scene, step.fabrics, look.unit, inner, look.language))
     y = _LESSON_PT + STEP_PT
     if letter:
-        marks += line(letter, 0.0, y + _BOLD.baseline_pt, Style(BODY_PT, "bold", ACCENT))
+        marks += line(letter, 0.0, y + _BOLD.baseline_pt, TextStyle(BODY_PT, "bold", ACCENT))
     if part.heading:
         marks += line(part.heading, width_of(f"{letter} ".lstrip(), _BOLD), y + _BOLD.baseline_pt, _BOLD)
     y += _BOLD.line_pt

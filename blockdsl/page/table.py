@@ -1,4 +1,4 @@
-"""A table as slices: a head that is said again on each page, groups, rows of cells with thin rules between."""
+"""A table as flowables: a head that is said again on each page, groups, rows of cells with thin rules between."""
 
 from __future__ import annotations
 
@@ -7,17 +7,17 @@ from dataclasses import dataclass, replace
 from typing import Final, Literal
 
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, line_ending, paragraph, rectangle, rule, width_of
+from blockdsl.marks.prose import TextStyle, line, line_ending, paragraph, rectangle, rule, width_of
 from blockdsl.marks.theme import HAIRLINE_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 
 PADDING_PT: Final = 3.0
 TICK_PT: Final = 8.0
-_HEAD: Final = Style(SMALL_PT, "regular", QUIET)
+_HEAD: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class TableColumn:
     """A column of a table; `gap_pt` is the white at its right, within its width."""
 
     head: str
@@ -27,28 +27,28 @@ class Column:
 
 
 @dataclass(frozen=True, slots=True)
-class Cell:
+class TableCell:
     """What stands in a column: its height and its marks, from (0, 0)."""
 
     height_pt: float
     marks: tuple[Mark, ...] = ()
 
 
-EMPTY: Final = Cell(0.0)
+EMPTY: Final = TableCell(0.0)
 
 
-def words_cell(text: str, column: Column, style: Style) -> Cell:
+def words_cell(text: str, column: TableColumn, style: TextStyle) -> TableCell:
     """Words broken to the column's width, or ending at its right."""
     room = column.width_pt - column.gap_pt
     if column.align == "right":
-        return Cell(style.line_pt, line_ending(text, room, style.baseline_pt, style))
-    return Cell(*paragraph(text, room, style)) if text else EMPTY
+        return TableCell(style.line_pt, line_ending(text, room, style.baseline_pt, style))
+    return TableCell(*paragraph(text, room, style)) if text else EMPTY
 
 
-def tick_cell(style: Style, side_pt: float = TICK_PT) -> Cell:
+def tick_cell(style: TextStyle, side_pt: float = TICK_PT) -> TableCell:
     """An empty box to tick, level with the capitals of a line in that style."""
     top = style.baseline_pt - style.capitals_pt / 2 - side_pt / 2
-    return Cell(style.line_pt, (rectangle(0.0, top, side_pt, side_pt, stroke=INK, stroke_width_pt=0.7),))
+    return TableCell(style.line_pt, (rectangle(0.0, top, side_pt, side_pt, stroke=INK, stroke_width_pt=0.7),))
 
 
 def aligned_parts(lengths: Sequence[str]) -> list[tuple[str, str]]:
@@ -67,7 +67,7 @@ def aligned_parts(lengths: Sequence[str]) -> list[tuple[str, str]]:
     return parts
 
 
-def lengths_cell(lengths: Sequence[str], axes: Sequence[tuple[float, float]], style: Style) -> Cell:
+def lengths_cell(lengths: Sequence[str], axes: Sequence[tuple[float, float]], style: TextStyle) -> TableCell:
     """One or two lengths, the whole numbers ending and the fractions beginning at common axes, × between.
 
     `axes` holds for each length its axis and, for all but the first, the place of the × before it.
@@ -79,10 +79,10 @@ def lengths_cell(lengths: Sequence[str], axes: Sequence[tuple[float, float]], st
         marks += line(rest, axis + gap, style.baseline_pt, style)
         if times:
             marks += line("×", times, style.baseline_pt, style)
-    return Cell(style.line_pt, tuple(marks))
+    return TableCell(style.line_pt, tuple(marks))
 
 
-def lengths_axes(rows: Sequence[Sequence[str]], style: Style) -> tuple[list[tuple[float, float]], float]:
+def lengths_axes(rows: Sequence[Sequence[str]], style: TextStyle) -> tuple[list[tuple[float, float]], float]:
     """Axes that suit all the rows, for `lengths_cell`, and the width that they take."""
     axes: list[tuple[float, float]] = []
     x = 0.0
@@ -98,7 +98,7 @@ def lengths_axes(rows: Sequence[Sequence[str]], style: Style) -> tuple[list[tupl
     return axes, x
 
 
-def table_head(columns: Sequence[Column]) -> Slice:
+def table_head(columns: Sequence[TableColumn]) -> Flowable:
     """The names of the columns over a rule; bound to the first row."""
     marks: list[Mark] = []
     x = 0.0
@@ -108,10 +108,10 @@ def table_head(columns: Sequence[Column]) -> Slice:
         x += column.width_pt
     height = _HEAD.line_pt + STEP_PT / 2
     marks.append(rule(height, x, QUIET, HAIRLINE_PT))
-    return Slice(height, tuple(marks), keep=True)
+    return Flowable(height, tuple(marks), keep_with_next=True)
 
 
-def table_row(columns: Sequence[Column], cells: Sequence[Cell], *, ruled: bool = True) -> Slice:
+def table_row(columns: Sequence[TableColumn], cells: Sequence[TableCell], *, ruled: bool = True) -> Flowable:
     """One row, as tall as its tallest cell, with a pale rule above it unless it follows a head."""
     marks: list[Mark] = []
     x = 0.0
@@ -121,13 +121,13 @@ def table_row(columns: Sequence[Column], cells: Sequence[Cell], *, ruled: bool =
         x += column.width_pt
     if ruled:
         marks.append(rule(0.0, x, RULE, HAIRLINE_PT))
-    return Slice(height, tuple(marks))
+    return Flowable(height, tuple(marks))
 
 
-def grouped(head: Slice, group: Slice, rows: Sequence[Slice], continued: Slice) -> list[Slice]:
+def grouped(head: Flowable, group: Flowable, rows: Sequence[Flowable], continued: Flowable) -> list[Flowable]:
     """A group's name and its rows, ready for the flow: what is said again on a new page is bound to each."""
-    whole = [replace(group, keep=True, head=(head,))]
+    whole = [replace(group, keep_with_next=True, head=(head,))]
     whole += [replace(row, head=(head, continued)) for row in rows]
     if len(whole) > 2:  # the last two rows stay together: no row stands alone on a page
-        whole[-2] = replace(whole[-2], keep=True)
+        whole[-2] = replace(whole[-2], keep_with_next=True)
     return whole

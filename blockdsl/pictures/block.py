@@ -10,7 +10,7 @@ from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, P
 from blockdsl.geometry import Exact, to_float
 from blockdsl.marks.display_list import Contour, Figure, Mark, Path
 from blockdsl.marks.hatch import hatch_all
-from blockdsl.marks.prose import Style, line, line_centred, line_ending, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, line, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import INK, QUIET, RULE, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block_applique import with_appliques
 from blockdsl.pictures.block_letters import MARGIN_PT, letter_patches, written_inside, written_outside
@@ -191,7 +191,7 @@ def _running(sizes: Sequence[float], length_pt: float, start_pt: float) -> list[
     return places
 
 
-_NUMBER: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
 def _numbers_above(facts: BlockFacts, widths: Sequence[Exact], xs: Sequence[float], placed: Box) -> list[Mark]:

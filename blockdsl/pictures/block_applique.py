@@ -9,7 +9,7 @@ from typing import Final
 
 from blockdsl.marks.clip import contains, edges
 from blockdsl.marks.display_list import Contour
-from blockdsl.marks.prose import Style
+from blockdsl.marks.prose import TextStyle
 from blockdsl.pictures.block_letters import Lettering, letter_patches
 from blockdsl.pictures.placing import middle
 
@@ -34,7 +34,7 @@ def with_appliques(
     for number, (label, ring) in enumerate(zip(labels, laid_on, strict=True)):
         own = letter_patches([label], [ring]).inside
         x, y, _ = middle(ring)
-        style = own[0][3] if own else Style(5.0, "bold")
+        style = own[0][3] if own else TextStyle(5.0, "bold")
         place = _seen((x, y), [ring], laid_on[number + 1 :], style)
         if place is not None:
             kept.append((*place, label, style))
@@ -42,7 +42,7 @@ def with_appliques(
 
 
 def _seen(
-    place: tuple[float, float], within: Sequence[Contour], above: Sequence[Contour], style: Style
+    place: tuple[float, float], within: Sequence[Contour], above: Sequence[Contour], style: TextStyle
 ) -> tuple[float, float] | None:
     """The place itself where nothing lies on it, else the clearest of the ring's; None when all is covered."""
     room = style.size_pt * 0.6

@@ -9,7 +9,7 @@ from functools import lru_cache
 from typing import Final
 
 from blockdsl.marks.display_list import Contour, Mark, Path
-from blockdsl.marks.prose import Style, line, line_centred, line_ending
+from blockdsl.marks.prose import TextStyle, line, line_centred, line_ending
 from blockdsl.marks.theme import ACCENT, HAIRLINE_PT, QUIET, Box
 from blockdsl.marks.typeset import CAP_HEIGHT
 from blockdsl.pictures.placing import middle, toward_side
@@ -28,7 +28,7 @@ _FIRST_FEW: Final = 3
 class Lettering:
     """What can be written inside (x, y, text, style), and where each letter lies that must stand outside."""
 
-    inside: tuple[tuple[float, float, str, Style], ...]
+    inside: tuple[tuple[float, float, str, TextStyle], ...]
     outside: tuple[tuple[str, tuple[Contour, ...]], ...]
 
 
@@ -38,7 +38,7 @@ def letter_patches(labels: Sequence[str], rings: Sequence[Contour], colour: str 
     With more than 400 patches only the first three of each letter are written. A letter that has room in none of
     its patches goes outside, once.
     """
-    inside: list[tuple[float, float, str, Style]] = []
+    inside: list[tuple[float, float, str, TextStyle]] = []
     seen: dict[str, int] = {}
     without_room: dict[str, list[Contour]] = {}
     for label, ring in zip(labels, rings, strict=True):
@@ -50,7 +50,7 @@ def letter_patches(labels: Sequence[str], rings: Sequence[Contour], colour: str 
             without_room.setdefault(label, []).append(ring)
             continue
         seen[label] = seen.get(label, 0) + 1
-        inside.append((x, y, label, Style(size, "bold", colour)))
+        inside.append((x, y, label, TextStyle(size, "bold", colour)))
     outside = tuple((label, tuple(rings)) for label, rings in without_room.items() if label not in seen)
     return Lettering(tuple(inside), outside)
 
@@ -83,7 +83,7 @@ def written_outside(lettering: Lettering, block: Box) -> tuple[Mark, ...]:
     """
     left, right = _sides(lettering, block)
     centre = block.x_pt + block.width_pt / 2
-    style = Style(OUTSIDE_PT, "bold", ACCENT)
+    style = TextStyle(OUTSIDE_PT, "bold", ACCENT)
     marks: list[Mark] = []
     for side, x_end in ((left, block.x_pt - 4), (right, block.right_pt + 4)):
         for (label, x, y), y_label in zip(side, _spread([item[2] for item in side], block), strict=True):

@@ -8,14 +8,14 @@ from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Contour, Figure, Mark, Path
 from blockdsl.marks.hatch import hatch_all
-from blockdsl.marks.prose import Style, line, line_centred, rectangle
+from blockdsl.marks.prose import TextStyle, line, line_centred, rectangle
 from blockdsl.marks.theme import ACCENT, BODY_PT, INK, QUIET, RULE, SMALL_PT, TINT, WHITE, Box
 from blockdsl.pictures.placing import Placing
 from blockdsl.pictures.quilt import QuiltPainter
 from blockdsl.wording.messages import Messages, words_of
 
-_NUMBER: Final = Style(BODY_PT, "bold", INK)
-_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
+_QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _STRIP: Final = "#d9d4c8"
 _APART: Final = 0.05
 _LEAST_STRIP: Final = 0.07

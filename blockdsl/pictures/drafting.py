@@ -10,7 +10,7 @@ from blockdsl.facts.drafting import DraftFacts, draft
 from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Page, Path
-from blockdsl.marks.prose import Style, line, line_centred, line_ending
+from blockdsl.marks.prose import TextStyle, line, line_centred, line_ending
 from blockdsl.marks.theme import BODY_PT, INK, QUIET, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block import block_picture
 from blockdsl.wording.grammar import capital
@@ -24,9 +24,9 @@ _WORDS_PT: Final = 42.0
 _MARGIN_PT: Final = 12.0
 _LINE_PT: Final = 0.9
 _HALO_PT: Final = 2.4
-_NUMBER: Final = Style(SMALL_PT, "regular", QUIET)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_TITLE: Final = Style(BODY_PT, "bold", INK)
+_NUMBER: Final = TextStyle(SMALL_PT, "regular", QUIET)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_TITLE: Final = TextStyle(BODY_PT, "bold", INK)
 
 
 def say_squares(block: BlockFacts, drawing: DraftFacts) -> str:

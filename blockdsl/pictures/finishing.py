@@ -8,12 +8,12 @@ from blockdsl.cutting.finishing import BackingPlan
 from blockdsl.facts.blockfacts import Extent
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, Path
-from blockdsl.marks.prose import Style, line, line_centred, rectangle
+from blockdsl.marks.prose import TextStyle, line, line_centred, rectangle
 from blockdsl.marks.theme import ACCENT, INK, QUIET, RULE, SMALL_PT, TINT, WHITE, Box
 from blockdsl.wording.messages import Messages
 
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
-_NUMBER: Final = Style(SMALL_PT, "bold", ACCENT)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(SMALL_PT, "bold", ACCENT)
 _SEAM: Final = (4.0, 2.5)
 _FOLD: Final = "#d9d4c8"
 Points = tuple[tuple[float, float], ...]

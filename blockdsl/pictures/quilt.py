@@ -16,9 +16,9 @@ from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.quiltfacts import PlacedClothFacts, QuiltFacts, QuiltRowFacts
 from blockdsl.geometry import to_float
 from blockdsl.geometry.polygon import Point
-from blockdsl.marks.display_list import Contour, Figure, Mark, Path, Stamp, Text, Transform
+from blockdsl.marks.display_list import Contour, Figure, Mark, Path, Stamp, TextMark, Transform
 from blockdsl.marks.hatch import hatch_all
-from blockdsl.marks.prose import Style, line_centred, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, line_centred, rectangle, width_of
 from blockdsl.marks.theme import INK, WHITE, Box
 from blockdsl.model.quilt import InRow, PlacedBlock, RowKind
 from blockdsl.pictures.block import coloured_patches, fabrics_of, laid_on_block
@@ -30,7 +30,7 @@ Shift = tuple[float, float]
 _HATCHED_FROM_PT: Final = 30.0
 """A block drawn smaller has no room for hatches that can be told apart."""
 _HALF_ROOT: Final = sqrt(0.5)
-_ROW_NUMBER: Final = Style(9.0, "bold", INK)
+_ROW_NUMBER: Final = TextStyle(9.0, "bold", INK)
 _APART: Final = 0.22
 """How far rows are drawn from one another, as a share of their breadth."""
 _NOWHERE: Final = (0.0, 0.0)
@@ -132,7 +132,7 @@ class QuiltPainter:
             for number, (look, found) in enumerate(places.items(), start=1)
         ]
 
-    def _once(self, kind: int, colouring: str, tints: Tints) -> tuple[Path | Text, ...]:
+    def _once(self, kind: int, colouring: str, tints: Tints) -> tuple[Path | TextMark, ...]:
         """The block at the origin, at the picture's scale."""
         block = self._facts.kinds[kind].block
         seen = self._seen(block, colouring)
@@ -162,14 +162,14 @@ class QuiltPainter:
         return a, b, c, d, x, y
 
 
-def block_marks(block: BlockFacts, seen: Mapping[str, FabricFacts], scale: float) -> tuple[Path | Text, ...]:
+def block_marks(block: BlockFacts, seen: Mapping[str, FabricFacts], scale: float) -> tuple[Path | TextMark, ...]:
     """A block in colour with its outlines, at the origin, `scale` points for a unit of length."""
     placing = Placing(scale, 0.0, 0.0)
     width, height = (to_float(side) * scale for side in block.finished)
     hatched = min(width, height) >= _HATCHED_FROM_PT
     marks = coloured_patches(block.placed, seen, placing, Box(0.0, 0.0, width, height), hatched=hatched)
     marks += laid_on_block(block, seen, placing, hatched=hatched)
-    return tuple(mark for mark in marks if isinstance(mark, Path | Text))
+    return tuple(mark for mark in marks if isinstance(mark, Path | TextMark))
 
 
 # --- rows drawn apart --------------------------------------------------------------------------

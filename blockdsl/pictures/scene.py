@@ -25,7 +25,7 @@ from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.marks.display_list import Figure, Mark, PagePoint, Path
 from blockdsl.marks.hatch import LINE_WIDTH_PT, HatchLines, clipped_lines, hatch, hatch_ink
-from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, TINT, WHITE, Box
 from blockdsl.model.language import Language
 from blockdsl.pictures.scene_placing import ScenePlacing, set_scene
@@ -34,8 +34,8 @@ from blockdsl.wording.lengths import show_measure
 from blockdsl.wording.lessons import describe_picture
 from blockdsl.wording.messages import Messages, messages
 
-_TOLD: Final = Style(SMALL_PT, "regular", INK)
-_NUMBER: Final = Style(11.0, "bold", INK)
+_TOLD: Final = TextStyle(SMALL_PT, "regular", INK)
+_NUMBER: Final = TextStyle(11.0, "bold", INK)
 _WRONG_SIDE: Final = HatchLines(0, 3.4, 1.0, 3.0)
 _PALE: Final = 0.68
 _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {

@@ -12,7 +12,7 @@ from blockdsl.facts.stepfacts import StepSeam, Variant
 from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.marks.display_list import Contour, Figure, Mark, PagePoint, Path
 from blockdsl.marks.hatch import hatch_all
-from blockdsl.marks.prose import Style, line_centred, width_of
+from blockdsl.marks.prose import TextStyle, line_centred, width_of
 from blockdsl.marks.theme import ACCENT, INK, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block import Fabrics
 from blockdsl.pictures.placing import Placing, middle
@@ -144,7 +144,7 @@ def _cloth(names: Sequence[str], rings: Sequence[Contour], fabrics: Fabrics) -> 
 def _letter(letter: str, ring: Contour, size: float) -> tuple[Mark, ...]:
     """A single patch's letter on a white ground, where it fits."""
     x, y, radius = middle(ring)
-    style = Style((SMALL_PT + 0.5) * size, "bold", INK)
+    style = TextStyle((SMALL_PT + 0.5) * size, "bold", INK)
     reach = max(width_of(letter, style) / 2 + 1.4, style.capitals_pt / 2 + 1.6)
     if radius < reach * 0.8:
         return ()
@@ -172,7 +172,7 @@ _CIRCLE: Final = tuple(
 
 def letter_mark(letter: str, x: float, y: float, size: float = 1.0) -> tuple[Mark, ...]:
     """A patch's letter on a white ground."""
-    style = Style((SMALL_PT + 0.5) * size, "bold", INK)
+    style = TextStyle((SMALL_PT + 0.5) * size, "bold", INK)
     reach = max(width_of(letter, style) / 2 + 1.4, style.capitals_pt / 2 + 1.6)
     ground = tuple((x + reach * dx, y + reach * dy) for dx, dy in _CIRCLE)
     return (Path((ground,), fill=WHITE), *line_centred(letter, x, y, style))

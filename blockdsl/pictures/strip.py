@@ -13,7 +13,7 @@ from blockdsl.facts.blockfacts import CutFacts, RulerUnit, StripFacts
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, Path
-from blockdsl.marks.prose import Style, line_centred, line_ending, rectangle, width_of
+from blockdsl.marks.prose import TextStyle, line_centred, line_ending, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, STEP_PT, TINT, WHITE
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import Messages
@@ -26,7 +26,7 @@ Cutline = tuple[float, float]
 STRIP_PT: Final = 40.0
 """How high a strip is drawn, where its pieces find room."""
 _TALL_PT: Final = 74.0
-_DIMENSION: Final = Style(SMALL_PT, "regular", ACCENT)
+_DIMENSION: Final = TextStyle(SMALL_PT, "regular", ACCENT)
 _DASH: Final = (2.5, 2.0)
 _MOST_CUTS: Final = 60
 _SQUARE: Final = 90
@@ -223,7 +223,7 @@ def _angle(strip: StripFacts, lines: list[Cutline], top: float, high: float) -> 
     at = (corner[0] + reach * cos(middle), corner[1] + sign * (reach * sin(middle) + 0.5))
     return [
         Path((arc,), closed=False, stroke=QUIET, stroke_width_pt=0.5),
-        *line_centred(words, *at, Style(SMALL_PT, "regular", QUIET)),
+        *line_centred(words, *at, TextStyle(SMALL_PT, "regular", QUIET)),
     ]
 
 

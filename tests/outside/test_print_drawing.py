@@ -12,7 +12,7 @@ from PIL import Image
 
 from blockdsl.export.png import write_png
 from blockdsl.export.svg import write_svg
-from blockdsl.marks.display_list import Figure, Mark, Page, Path, Text
+from blockdsl.marks.display_list import Figure, Mark, Page, Path, TextMark
 from blockdsl.marks.hatch import HATCHES, hatch
 
 FONTS = FilePath(__file__).parents[2] / "blockdsl" / "fonts"
@@ -61,7 +61,7 @@ def test_shapes_are_the_same_in_both_painters(tmp_path: FilePath) -> None:
 
 @pytest.mark.parametrize("weight", ["regular", "bold"])
 def test_words_stand_in_the_same_place_in_both_painters(tmp_path: FilePath, weight: str) -> None:
-    words = Text(20, 40, "Harbour Light", 24, "bold" if weight == "bold" else "regular")
+    words = TextMark(20, 40, "Harbour Light", 24, "bold" if weight == "bold" else "regular")
     page = Page(240, 60, (words,))
     ours, theirs = pixels(write_png(page, dpi=144)), render(write_svg(page, title="T"), tmp_path)
     assert box(ours) == pytest.approx(box(theirs), abs=3)  # 1.5 pt

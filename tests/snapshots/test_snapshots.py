@@ -15,7 +15,7 @@ from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source, render_text, summary
 from blockdsl.export.tables import to_markdown
 from blockdsl.facts import BlockFacts
-from blockdsl.marks.display_list import Figure, Mark, Text
+from blockdsl.marks.display_list import Figure, Mark, TextMark
 from blockdsl.page.sheet.sheet import block_sheet
 from blockdsl.wording.cutting_rows import cutting_rows
 
@@ -62,7 +62,7 @@ def words(marks: tuple[Mark, ...]) -> list[str]:
     for mark in marks:
         if isinstance(mark, Figure):
             found.append(f"[{mark.alternative}]")
-        elif isinstance(mark, Text):
+        elif isinstance(mark, TextMark):
             found.append(mark.text)
     return found
 

@@ -8,23 +8,23 @@ from typing import Final
 from blockdsl.document.parts import (
     Card,
     Cards,
+    DefinitionList,
     Divider,
+    DocumentPart,
+    DocumentSection,
+    FabricKey,
     Heading,
-    Key,
+    Image,
     Listing,
-    Pairs,
     Paragraph,
-    Part,
-    Picture,
     Places,
     Quotation,
-    Run,
-    Section,
+    RichText,
     Signs,
     Table,
+    TextRun,
     Tick,
     Verbatim,
-    Words,
 )
 from blockdsl.export.html.elements import address, element, words
 from blockdsl.export.html.picture import picture_markup
@@ -33,12 +33,12 @@ from blockdsl.export.html.table import table_markup
 _WEIGHTS: Final = {"strong": "strong", "emphasis": "em"}
 
 
-def parts_markup(parts: Iterable[Part]) -> str:
+def parts_markup(parts: Iterable[DocumentPart]) -> str:
     """All parts, one behind the other."""
     return "".join(map(_part, parts))
 
 
-def _part(part: Part) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for each part there is
+def _part(part: DocumentPart) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for each part there is
     match part:
         case Heading():
             return element(f"h{part.level}", runs(part.words), id=part.anchor or None, dir="auto")
@@ -52,11 +52,11 @@ def _part(part: Part) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for eac
             return element("pre", words(part.text).replace("<br>", "\n"), tabindex="0")
         case Divider():
             return element("hr")
-        case Picture():
+        case Image():
             return _picture(part)
-        case Pairs():
+        case DefinitionList():
             return _pairs(part)
-        case Key():
+        case FabricKey():
             return _key(part)
         case Signs():
             return _signs(part)
@@ -68,16 +68,16 @@ def _part(part: Part) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for eac
             return element("ol" if part.kind == "steps" else "ul", *map(_card, part.cards), class_=f"cards {part.kind}")
         case Places():
             return _places(part)
-        case Section():
+        case DocumentSection():
             return element("section", _part(part.heading), parts_markup(part.parts))
 
 
-def runs(said: Words) -> str:
+def runs(said: RichText) -> str:
     """Words with their emphasis and their links."""
     return "".join(map(_run, said))
 
 
-def _run(run: Run) -> str:
+def _run(run: TextRun) -> str:
     markup = words(run.text)
     if run.weight in _WEIGHTS:
         markup = element(_WEIGHTS[run.weight], markup)
@@ -93,14 +93,14 @@ def _listing(listing: Listing) -> str:
     return element("ol", *items, start=None if listing.start == 1 else str(listing.start))
 
 
-def _picture(picture: Picture) -> str:
+def _picture(picture: Image) -> str:
     drawing = picture_markup(picture.page, unseen=picture.beside)
     if not picture.caption:
         return drawing
     return element("figure", drawing, element("figcaption", words(picture.caption)))
 
 
-def _pairs(pairs: Pairs) -> str:
+def _pairs(pairs: DefinitionList) -> str:
     entries = [
         element("div", element("dt", words(name)), *(element("dd", runs(line)) for line in lines))
         for name, lines in pairs.entries
@@ -108,7 +108,7 @@ def _pairs(pairs: Pairs) -> str:
     return element("dl", *entries, class_=pairs.kind)
 
 
-def _key(key: Key) -> str:
+def _key(key: FabricKey) -> str:
     lines = [
         element(
             "li",

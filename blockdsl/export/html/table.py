@@ -6,11 +6,11 @@ import re
 from collections.abc import Callable
 from typing import Final
 
-from blockdsl.document.parts import Cell, Column, RowGroup, SizeCell, Table, TickCell, Words
+from blockdsl.document.parts import DataCell, DataColumn, RichText, RowGroup, SizeCell, Table, TickCell
 from blockdsl.export.html.elements import element, plain_fractions, words
 from blockdsl.export.html.picture import picture_markup
 
-Runs = Callable[[Words], str]
+Runs = Callable[[RichText], str]
 
 _SIDE: Final = re.compile(r"([^\d]* )?(\d+)?(?: ?(\d+/\d+)|([.,]\d+))?")
 
@@ -26,12 +26,12 @@ def table_markup(table: Table, runs: Runs) -> str:
     return element("section", markup, class_="frame", aria_label=plain_fractions(table.caption), tabindex="0")
 
 
-def _head(column: Column) -> str:
+def _head(column: DataColumn) -> str:
     named = element("span", column.head, class_="unseen") if column.kind == "tick" else column.head
     return element("th", named, scope="col", class_=column.kind)
 
 
-def _body(group: RowGroup, columns: tuple[Column, ...], names_rows: int, runs: Runs) -> str:
+def _body(group: RowGroup, columns: tuple[DataColumn, ...], names_rows: int, runs: Runs) -> str:
     rows = [_row(row, columns, names_rows, runs) for row in group.rows]
     if not group.words:
         return element("tbody", *rows)
@@ -42,7 +42,7 @@ def _body(group: RowGroup, columns: tuple[Column, ...], names_rows: int, runs: R
     return element("tbody", element("tr", heading, class_="group"), *rows)
 
 
-def _row(row: tuple[Cell, ...], columns: tuple[Column, ...], names_rows: int, runs: Runs) -> str:
+def _row(row: tuple[DataCell, ...], columns: tuple[DataColumn, ...], names_rows: int, runs: Runs) -> str:
     cells = []
     for place, (cell, column) in enumerate(zip(row, columns, strict=True)):
         name, scope = ("th", "row") if place == names_rows else ("td", None)
@@ -50,7 +50,7 @@ def _row(row: tuple[Cell, ...], columns: tuple[Column, ...], names_rows: int, ru
     return element("tr", *cells)
 
 
-def _cell(cell: Cell, runs: Runs) -> str:
+def _cell(cell: DataCell, runs: Runs) -> str:
     match cell:
         case TickCell():
             return element("input", type="checkbox", aria_label=cell.what)

@@ -11,7 +11,7 @@ from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, Wo
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.marks.display_list import Bookmark, Mark, Page, PageLabels, Publication
-from blockdsl.marks.theme import Paper, paper_named
+from blockdsl.marks.theme import PaperSize, paper_named
 from blockdsl.model.language import Language
 from blockdsl.page.book.block import block_pages
 from blockdsl.page.book.chapter import chapter_pages
@@ -23,10 +23,10 @@ from blockdsl.page.book.index import index_pages
 from blockdsl.page.book.lessons import technique_parts
 from blockdsl.page.book.parts import (
     Bodies,
+    BookPart,
     NoPageCache,
     PageCache,
     PageNumbers,
-    Part,
     flowed,
     foot,
     page_top,
@@ -65,7 +65,7 @@ def book_document(book: BookFacts, keeper: PageCache | None = None) -> Publicati
 class _Plan:
     """All parts of a book and the page on which each begins."""
 
-    def __init__(self, book: BookFacts, paper: Paper, keeper: PageCache) -> None:
+    def __init__(self, book: BookFacts, paper: PaperSize, keeper: PageCache) -> None:
         """Draw everything once to see how long it is; keep the words of each page, for the glossary, and no drawing."""
         self._book, self._words = book, words_of(book)
         self._paper = paper
@@ -84,17 +84,20 @@ class _Plan:
         self.ahead = 1 + len(contents_pages(self._parts, {}, paper, self._words))
         self._numbers = self._page_numbers()
 
-    def _behind(self, terms: Sequence[TermUsed]) -> Sequence[Part]:
+    def _behind(self, terms: Sequence[TermUsed]) -> Sequence[BookPart]:
         """What ends the book: glossary, index, test page."""
         blocks = [part for part in self._parts if part.pictured]
         glossary = partial(glossary_pages, terms, self._words, self._paper)
         index = partial(_index, blocks, self._words, self._paper)
         test = partial(_test_page, self._paper, self._book.language)
-        parts = [Part("words", self._words("glossary-title"), 0, glossary)] if terms else []
-        ends = Part("index", self._words("book-index"), 0, index), Part(TEST, self._words("book-test-page"), 0, test)
+        parts = [BookPart("words", self._words("glossary-title"), 0, glossary)] if terms else []
+        ends = (
+            BookPart("index", self._words("book-index"), 0, index),
+            BookPart(TEST, self._words("book-test-page"), 0, test),
+        )
         return [*parts, *ends]
 
-    def _add(self, *parts: Part) -> None:
+    def _add(self, *parts: BookPart) -> None:
         self._parts = [*self._parts, *parts]
         self._lengths += [len(part.draw({})) for part in parts]
 
@@ -127,7 +130,7 @@ class _Plan:
 
     def outline(self) -> tuple[Bookmark, ...]:
         """Title, contents, and every part, the blocks below their chapter."""
-        found: list[tuple[Part, int, list[Bookmark]]] = []
+        found: list[tuple[BookPart, int, list[Bookmark]]] = []
         first = self.ahead
         for part, length in zip(self._parts, self._lengths, strict=True):
             if part.level and found:
@@ -155,7 +158,7 @@ def roman(number: int) -> str:
 # --- the parts -------------------------------------------------------------------------------------
 
 
-def _body(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
+def _body(book: BookFacts, paper: PaperSize, keeper: PageCache) -> list[BookPart]:
     """What the maker ordered, with what every book has."""
     sizes = [facts for block in book.blocks for facts in block.sizes]
     words = words_of(book)
@@ -164,7 +167,7 @@ def _body(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
         _words_part(text, f"opening-{number}", words, paper, keeper) for number, text in enumerate(opening, start=1)
     ]
     front = partial(_front, [*sizes, *book.of_quilts], words, any(book.quilts), paper)
-    parts.append(Part("begin", words("begin-title"), 0, front))
+    parts.append(BookPart("begin", words("begin-title"), 0, front))
     numbered = list(enumerate(chapters, start=1))
     elsewhere = making_elsewhere(
         (f"block-{number}-{place}", item)
@@ -193,33 +196,33 @@ def _opening_apart(book: BookFacts) -> tuple[list[WordsFacts], list[ChapterFacts
     return opening, [*rest, *chapters[1:]]
 
 
-def _words_part(text: WordsFacts, anchor: str, words: Messages, paper: Paper, keeper: PageCache) -> Part:
+def _words_part(text: WordsFacts, anchor: str, words: Messages, paper: PaperSize, keeper: PageCache) -> BookPart:
     title = read_words(text.markdown).title or words("book-begin")
 
     def draw(pages: PageNumbers) -> Bodies:
         del pages
-        slices = [part_title(title), *read_words(text.markdown).slices]
-        return keeper.pages(("words", text), paper, lambda: flowed(slices, paper))
+        flowables = [part_title(title), *read_words(text.markdown).flowables]
+        return keeper.pages(("words", text), paper, lambda: flowed(flowables, paper))
 
-    return Part(anchor, title, 0, draw)
+    return BookPart(anchor, title, 0, draw)
 
 
 def _chapter_parts(
-    chapter: ChapterFacts, number: int, words: Messages, elsewhere: Elsewhere, paper: Paper, keeper: PageCache
-) -> list[Part]:
+    chapter: ChapterFacts, number: int, words: Messages, elsewhere: Elsewhere, paper: PaperSize, keeper: PageCache
+) -> list[BookPart]:
     """The chapter's opening, then its blocks and quilts, each with the words that follow it."""
     opening, items = _items_with_words(chapter)
     parts = []
     for place, (item, texts) in enumerate(items, start=1):
         if isinstance(item, BookBlockFacts):
             draw = partial(_block, item, tuple(texts), chapter.title, paper, keeper)
-            parts.append(Part(f"block-{number}-{place}", item.name, 1, draw, block=item))
+            parts.append(BookPart(f"block-{number}-{place}", item.name, 1, draw, block=item))
         else:
             draw = partial(_quilt, item, tuple(texts), chapter.title, elsewhere, paper, keeper)
-            parts.append(Part(f"quilt-{number}-{place}", item.name, 1, draw, quilt=item))
+            parts.append(BookPart(f"quilt-{number}-{place}", item.name, 1, draw, quilt=item))
     over = words("book-chapter", number=number)
     draw = partial(_chapter, chapter.title, over, opening, parts, words, paper)
-    return [Part(f"chapter-{number}", chapter.title, 0, draw, over), *parts]
+    return [BookPart(f"chapter-{number}", chapter.title, 0, draw, over), *parts]
 
 
 def _items_with_words(
@@ -238,7 +241,7 @@ def _items_with_words(
     return opening, items
 
 
-def _front(sizes: Sequence[BlockFacts], words: Messages, quilts: bool, paper: Paper, pages: PageNumbers) -> Bodies:
+def _front(sizes: Sequence[BlockFacts], words: Messages, quilts: bool, paper: PaperSize, pages: PageNumbers) -> Bodies:
     return front_pages(sizes, words, pages, paper, quilts=quilts)
 
 
@@ -246,16 +249,21 @@ def _chapter(
     title: str,
     over: str,
     texts: Sequence[WordsFacts],
-    parts: Sequence[Part],
+    parts: Sequence[BookPart],
     words: Messages,
-    paper: Paper,
+    paper: PaperSize,
     pages: PageNumbers,
 ) -> Bodies:
     return chapter_pages(title, over, texts, parts, words, pages, paper)
 
 
 def _block(
-    block: BookBlockFacts, words: tuple[WordsFacts, ...], over: str, paper: Paper, keeper: PageCache, pages: PageNumbers
+    block: BookBlockFacts,
+    words: tuple[WordsFacts, ...],
+    over: str,
+    paper: PaperSize,
+    keeper: PageCache,
+    pages: PageNumbers,
 ) -> Bodies:
     del pages
     return keeper.pages(("block", block, words, over), paper, lambda: block_pages(block, words, over, paper))
@@ -266,7 +274,7 @@ def _quilt(
     words: tuple[WordsFacts, ...],
     over: str,
     elsewhere: Elsewhere,
-    paper: Paper,
+    paper: PaperSize,
     keeper: PageCache,
     pages: PageNumbers,
 ) -> Bodies:
@@ -276,10 +284,10 @@ def _quilt(
     )
 
 
-def _index(parts: Sequence[Part], words: Messages, paper: Paper, pages: PageNumbers) -> Bodies:
+def _index(parts: Sequence[BookPart], words: Messages, paper: PaperSize, pages: PageNumbers) -> Bodies:
     return index_pages(parts, words, pages, paper)
 
 
-def _test_page(paper: Paper, language: Language, pages: PageNumbers) -> Bodies:
+def _test_page(paper: PaperSize, language: Language, pages: PageNumbers) -> Bodies:
     del pages
     return [check_print_page(paper.name, language).marks]

@@ -7,19 +7,19 @@ from typing import Final
 
 from blockdsl.facts.bookfacts import WordsFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, line_ending
-from blockdsl.marks.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper, span_pt
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, PageNumbers, Part, flowed, linked, part_title
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
+from blockdsl.marks.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, PaperSize, span_pt
+from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, PageNumbers, flowed, linked, part_title
 from blockdsl.page.book.pictures import part_picture, say_part
 from blockdsl.page.book.words import said
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.wording.messages import Messages
 
 _TITLE_SIZES_PT: Final = (38.0, 30.0, 23.0)
-_NAME: Final = Style(LEAD_PT, "bold", INK)
-_NUMBER: Final = Style(LEAD_PT, "regular", INK)
-_SIZES: Final = Style(BODY_PT, "regular", QUIET)
+_NAME: Final = TextStyle(LEAD_PT, "bold", INK)
+_NUMBER: Final = TextStyle(LEAD_PT, "regular", INK)
+_SIZES: Final = TextStyle(BODY_PT, "regular", QUIET)
 _FEW: Final = 2
 _MANY: Final = 3
 
@@ -28,30 +28,32 @@ def chapter_pages(
     title: str,
     over: str,
     texts: Sequence[WordsFacts],
-    blocks: Sequence[Part],
+    blocks: Sequence[BookPart],
     words: Messages,
     pages: PageNumbers,
-    paper: Paper,
+    paper: PaperSize,
 ) -> Bodies:
     """The opening: a large title, the maker's words, a gallery of the chapter's blocks and quilts."""
-    slices = [part_title(title, over, _TITLE_SIZES_PT)]
+    flowables = [part_title(title, over, _TITLE_SIZES_PT)]
     for text in texts:
-        slices += said(text)
+        flowables += said(text)
     across = _FEW if len(blocks) <= _FEW else _MANY
     side = span_pt(COLUMNS // across)
     cards = [_card(part, pages, side) for part in blocks if part.pictured]
     if cards:
-        slices.append(heading(words("book-in-this-chapter")))
+        flowables.append(heading(words("book-in-this-chapter")))
     for start in range(0, len(cards), across):
         row = cards[start : start + across]
         marks: list[Mark] = []
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (side + GUTTER_PT), 0.0)
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before_pt=(6 if start else 2) * STEP_PT))
-    return flowed(slices, paper)
+        flowables.append(
+            Flowable(max(height for height, _ in row), tuple(marks), before_pt=(6 if start else 2) * STEP_PT)
+        )
+    return flowed(flowables, paper)
 
 
-def _card(part: Part, pages: PageNumbers, side: float) -> tuple[float, tuple[Mark, ...]]:
+def _card(part: BookPart, pages: PageNumbers, side: float) -> tuple[float, tuple[Mark, ...]]:
     """A picture over its name, its page and its sizes; all of it leads there."""
     picture, placed = part_picture(part, Box(0.0, 0.0, side, side))
     top = placed.height_pt + 2 * STEP_PT

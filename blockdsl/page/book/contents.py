@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, line_ending, lines_of, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, lines_of, width_of
 from blockdsl.marks.theme import (
     ACCENT,
     BODY_PT,
@@ -19,47 +19,49 @@ from blockdsl.marks.theme import (
     QUIET,
     STEP_PT,
     Box,
-    Paper,
+    PaperSize,
     span_pt,
 )
 from blockdsl.page.book.parts import (
     NUMBER_PT,
     Bodies,
+    BookPart,
     PageNumbers,
-    Part,
     flowed,
     hairline,
     linked,
     part_title,
 )
 from blockdsl.page.book.pictures import part_picture, say_part
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued
 from blockdsl.wording.messages import Messages
 
-_CHAPTER: Final = Style(HEADING_PT, "bold", INK)
-_OVER: Final = Style(BODY_PT, "bold", ACCENT)
-_BLOCK: Final = Style(LEAD_PT, "regular", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_CHAPTER: Final = TextStyle(HEADING_PT, "bold", INK)
+_OVER: Final = TextStyle(BODY_PT, "bold", ACCENT)
+_BLOCK: Final = TextStyle(LEAD_PT, "regular", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 _PICTURE_PT: Final = 26.0
 _MOST_PICTURES: Final = 60
 _LEFT_PT: Final = span_pt(3) + GUTTER_PT
 
 
-def contents_pages(parts: Sequence[Part], pages: PageNumbers, paper: Paper, words: Messages) -> Bodies:
+def contents_pages(parts: Sequence[BookPart], pages: PageNumbers, paper: PaperSize, words: Messages) -> Bodies:
     """All pages of the contents without their feet; lessons are listed on the page of the techniques instead."""
     parts = [part for part in parts if not part.level or part.pictured]
     pictured = sum(part.pictured for part in parts) <= _MOST_PICTURES
-    slices = [part_title(words("book-contents"))]
+    flowables = [part_title(words("book-contents"))]
     for place, part in enumerate(parts):
         below = place + 1 < len(parts) and parts[place + 1].level > part.level
         row = _block_row(part, pages, pictured=pictured) if part.level else _row(part, pages)
         before = 3 * STEP_PT if not part.level and place else 0.0
-        slices.append(replace(row, before_pt=before, keep=below, head=(continued(words("book-contents"), words),)))
-    return flowed(slices, paper)
+        flowables.append(
+            replace(row, before_pt=before, keep_with_next=below, head=(continued(words("book-contents"), words),))
+        )
+    return flowed(flowables, paper)
 
 
-def _row(part: Part, pages: PageNumbers) -> Slice:
+def _row(part: BookPart, pages: PageNumbers) -> Flowable:
     """A chapter or a section: its number at the left, its name, its page."""
     baseline = STEP_PT + _CHAPTER.baseline_pt
     lines = lines_of(part.title, CONTENT_WIDTH_PT - _LEFT_PT - NUMBER_PT, _CHAPTER)
@@ -68,10 +70,10 @@ def _row(part: Part, pages: PageNumbers) -> Slice:
     for place, text in enumerate(lines):
         words += line(text, _LEFT_PT, baseline + place * _CHAPTER.line_pt, _CHAPTER)
     words += line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, baseline, _CHAPTER)
-    return Slice(height, (hairline(0.0), linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
+    return Flowable(height, (hairline(0.0), linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
 
 
-def _block_row(part: Part, pages: PageNumbers, *, pictured: bool) -> Slice:
+def _block_row(part: BookPart, pages: PageNumbers, *, pictured: bool) -> Flowable:
     """A block or a quilt: its small picture, its name, its sizes, its page."""
     x = _LEFT_PT + (_PICTURE_PT + 3 * STEP_PT if pictured else 0.0)
     lines = lines_of(part.title, CONTENT_WIDTH_PT - x - NUMBER_PT, _BLOCK)
@@ -89,10 +91,10 @@ def _block_row(part: Part, pages: PageNumbers, *, pictured: bool) -> Slice:
     last = baseline + (len(lines) - 1) * _BLOCK.line_pt
     words += line(fitted(about, max(0.0, CONTENT_WIDTH_PT - NUMBER_PT - left), _QUIET), left, last, _QUIET)
     words += line_ending(pages.get(part.anchor, "0"), CONTENT_WIDTH_PT, last, _BLOCK)
-    return Slice(height, (*marks, linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
+    return Flowable(height, (*marks, linked(part.anchor, CONTENT_WIDTH_PT, height, words)))
 
 
-def _small_picture(part: Part, height_pt: float) -> Mark:
+def _small_picture(part: BookPart, height_pt: float) -> Mark:
     picture, placed = part_picture(part, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT))
     dx = _LEFT_PT + (_PICTURE_PT - placed.width_pt) / 2 - placed.x_pt
     (mark,) = moved([picture], dx, (height_pt - placed.height_pt) / 2 - placed.y_pt)

@@ -9,8 +9,8 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, lines_of, rule
-from blockdsl.marks.theme import BOLD_RULE_PT, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, Paper
+from blockdsl.marks.prose import TextStyle, fitted, line, lines_of, rule
+from blockdsl.marks.theme import BOLD_RULE_PT, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, PaperSize
 from blockdsl.pictures.block import block_picture
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.wording.messages import words_of
@@ -19,12 +19,12 @@ from blockdsl.wording.sheet import say_count
 _TITLE_SIZES_PT: Final = (44.0, 34.0, 26.0, 19.0)
 _TITLE_LINES: Final = 3
 _TITLE_LEADING: Final = 1.12
-_BY: Final = Style(LEAD_PT + 2)
-_UNDER: Final = Style(LEAD_PT, colour=QUIET)
+_BY: Final = TextStyle(LEAD_PT + 2)
+_UNDER: Final = TextStyle(LEAD_PT, colour=QUIET)
 _MOST_PICTURES: Final = 60
 
 
-def cover(book: BookFacts, paper: Paper) -> tuple[Mark, ...]:
+def cover(book: BookFacts, paper: PaperSize) -> tuple[Mark, ...]:
     """All marks of the title page; quilts come first, what is beyond the sixtieth picture is left out."""
     box = paper.content
     pictured: list[BlockFacts | QuiltFacts] = [*book.quilts, *(block.sizes[0] for block in book.blocks)]
@@ -44,10 +44,10 @@ def cover(book: BookFacts, paper: Paper) -> tuple[Mark, ...]:
     return (*marks, *_pictures(pictured[:_MOST_PICTURES], Box(box.x_pt, y, box.width_pt, box.bottom_pt - y)))
 
 
-def _title_lines(title: str, width_pt: float) -> tuple[Style, list[str]]:
+def _title_lines(title: str, width_pt: float) -> tuple[TextStyle, list[str]]:
     """The largest type in which the title takes few lines."""
     for size in _TITLE_SIZES_PT:
-        style = Style(size, "bold", INK)
+        style = TextStyle(size, "bold", INK)
         lines = lines_of(title, width_pt, style)
         if len(lines) <= _TITLE_LINES:
             break

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.marks.theme import Paper
+from blockdsl.marks.theme import PaperSize
 from blockdsl.page.book.parts import Bodies, PageNumbers, flowed, part_title
 from blockdsl.page.book.sections import section
 from blockdsl.page.headings import heading
@@ -18,7 +18,7 @@ _CAUTIONS: Final = ("cutter", "iron", "needles", "others", "tools")
 
 
 def front_pages(
-    blocks: Sequence[BlockFacts], words: Messages, pages: PageNumbers, paper: Paper, *, quilts: bool = False
+    blocks: Sequence[BlockFacts], words: Messages, pages: PageNumbers, paper: PaperSize, *, quilts: bool = False
 ) -> Bodies:
     """The whole section; sizes are explained for each unit and seam that the book uses, `quilts` where it has some."""
     sizes = list(dict.fromkeys(say_allowance(facts) for facts in blocks))
@@ -27,12 +27,12 @@ def front_pages(
     topics = ("pictures", "cutting", "units", "quilts") if quilts else ("pictures", "cutting", "units")
     reading = [words(f"begin-reading-{topic}") for topic in topics]
     printing = [words("begin-printing-size", page=pages.get("test", "0")), words("begin-printing-scale")]
-    slices = [part_title(words("begin-title"))]
-    slices += section(words("begin-reading"), reading, ruled=False)
-    slices += section(words("sheet-sizes"), sizes)
-    slices += section(words("begin-printing"), printing)
-    slices += section(words("begin-first"), [words("begin-first-words")])
-    slices.append(heading(words("sheet-care")))
+    flowables = [part_title(words("begin-title"))]
+    flowables += section(words("begin-reading"), reading, ruled=False)
+    flowables += section(words("sheet-sizes"), sizes)
+    flowables += section(words("begin-printing"), printing)
+    flowables += section(words("begin-first"), [words("begin-first-words")])
+    flowables.append(heading(words("sheet-care")))
     for number, what in enumerate(_CAUTIONS):
-        slices += section(words(f"caution-{what}"), [words(f"caution-{what}.words")], ruled=number > 0)
-    return flowed(slices, paper)
+        flowables += section(words(f"caution-{what}"), [words(f"caution-{what}.words")], ruled=number > 0)
+    return flowed(flowables, paper)

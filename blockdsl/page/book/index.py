@@ -10,19 +10,19 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, line_ending
-from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, Paper, span_pt
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, PageNumbers, Part, flowed, linked, part_title
-from blockdsl.page.flow import Slice
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
+from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, PaperSize, span_pt
+from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, PageNumbers, flowed, linked, part_title
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.size_tables import say_size
 from blockdsl.wording.grammar import many
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sheet import families_in_order, say_family
 
-_ENTRY: Final = Style(BODY_PT, "regular", INK)
-_PAGE: Final = Style(BODY_PT, "regular", QUIET)
-_GROUP: Final = Style(LEAD_PT, "bold", INK)
+_ENTRY: Final = TextStyle(BODY_PT, "regular", INK)
+_PAGE: Final = TextStyle(BODY_PT, "regular", QUIET)
+_GROUP: Final = TextStyle(LEAD_PT, "bold", INK)
 _COLUMNS: Final = 3
 _COLUMN_PT: Final = span_pt(4)
 _LARGEST_GROUP: Final = 30
@@ -32,9 +32,9 @@ Entries = list[tuple[str, str]]
 """Words and the anchor that they lead to; no anchor for a group's name."""
 
 
-def index_pages(parts: Sequence[Part], words: Messages, pages: PageNumbers, paper: Paper) -> Bodies:
+def index_pages(parts: Sequence[BookPart], words: Messages, pages: PageNumbers, paper: PaperSize) -> Bodies:
     """The four lists, each in three columns read downward; a list with nothing in it is left out."""
-    slices = [part_title(words("book-index"))]
+    flowables = [part_title(words("book-index"))]
     for by, entries in (
         ("name", _by_name(parts)),
         ("size", _by_size(parts)),
@@ -42,8 +42,8 @@ def index_pages(parts: Sequence[Part], words: Messages, pages: PageNumbers, pape
         ("patches", _by_patches(parts, words)),
     ):
         name = words(f"index-by-{by}")
-        slices += [heading(name), *_in_columns(entries, pages, name, words)] if entries else []
-    return flowed(slices, paper)
+        flowables += [heading(name), *_in_columns(entries, pages, name, words)] if entries else []
+    return flowed(flowables, paper)
 
 
 def _sorting(words: str) -> tuple[str, str]:
@@ -52,11 +52,11 @@ def _sorting(words: str) -> tuple[str, str]:
     return "".join(letter for letter in apart if not unicodedata.combining(letter)).casefold(), words
 
 
-def _by_name(parts: Sequence[Part]) -> Entries:
+def _by_name(parts: Sequence[BookPart]) -> Entries:
     return sorted(((part.title, part.anchor) for part in parts), key=lambda entry: _sorting(entry[0]))
 
 
-def _by_size(parts: Sequence[Part]) -> Entries:
+def _by_size(parts: Sequence[BookPart]) -> Entries:
     """Under each size the blocks and quilts that have it, small to large, whatever the unit."""
     groups: dict[tuple[float, str], Entries] = {}
     for part in parts:
@@ -71,7 +71,7 @@ def _area(facts: BlockFacts | QuiltFacts) -> float:
     return round(to_float(facts.finished[0]) * to_float(facts.finished[1]) * scale * scale, 4)
 
 
-def _by_family(parts: Sequence[Part], words: Messages) -> Entries:
+def _by_family(parts: Sequence[BookPart], words: Messages) -> Entries:
     """The families of the blocks, then the quilts."""
     groups: dict[str, Entries] = {}
     quilts = [(part.title, part.anchor) for part in parts if part.quilt]
@@ -82,7 +82,7 @@ def _by_family(parts: Sequence[Part], words: Messages) -> Entries:
     return _grouped([*families, (words("book-quilts"), quilts)] if quilts else families)
 
 
-def _by_patches(parts: Sequence[Part], words: Messages) -> Entries:
+def _by_patches(parts: Sequence[BookPart], words: Messages) -> Entries:
     groups: dict[int, Entries] = {}
     for part in parts:
         if part.block:
@@ -96,17 +96,19 @@ def _grouped(groups: Sequence[tuple[str, Entries]]) -> Entries:
     ]
 
 
-def _in_columns(entries: Entries, pages: PageNumbers, name: str, words: Messages) -> list[Slice]:
+def _in_columns(entries: Entries, pages: PageNumbers, name: str, words: Messages) -> list[Flowable]:
     """Rows of the page: the entries run down the first column, then the next; a group's name never ends a column."""
     columns = _columns(entries)
-    slices = []
+    flowables = []
     for row in range(max(len(column) for column in columns)):
         marks: list[Mark] = []
         for place, column in enumerate(columns):
             if row < len(column):
                 marks += moved(_entry(*column[row], pages), place * (_COLUMN_PT + GUTTER_PT), 0.0)
-        slices.append(Slice(_GROUP.line_pt + 1, tuple(marks), keep=row == 0, head=(continued(name, words),)))
-    return slices
+        flowables.append(
+            Flowable(_GROUP.line_pt + 1, tuple(marks), keep_with_next=row == 0, head=(continued(name, words),))
+        )
+    return flowables
 
 
 def _columns(entries: Entries) -> list[Entries]:

@@ -12,32 +12,42 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.techniquefacts import TechniqueFacts
 from blockdsl.facts.techniques import sewn_in_block, sewn_in_quilt, techniques_for
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, line_ending, lines_of, paragraph
-from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, Paper, span_pt
+from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, paragraph
+from blockdsl.marks.theme import (
+    BODY_PT,
+    CONTENT_WIDTH_PT,
+    GUTTER_PT,
+    HEADING_PT,
+    INK,
+    QUIET,
+    STEP_PT,
+    PaperSize,
+    span_pt,
+)
 from blockdsl.page.book.parts import (
     NUMBER_PT,
     READING,
     READING_PT,
     SIDE_PT,
     Bodies,
+    BookPart,
     PageCache,
     PageNumbers,
-    Part,
     flowed,
     hairline,
     linked,
     part_title,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.lesson.lesson import technique_bodies
 from blockdsl.wording.lessons import technique_about, technique_title
 from blockdsl.wording.messages import Messages, words_of
 
-_NAME: Final = Style(HEADING_PT, "bold", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_NAME: Final = TextStyle(HEADING_PT, "bold", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 
 
-def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Part]:
+def technique_parts(book: BookFacts, paper: PaperSize, keeper: PageCache) -> list[BookPart]:
     """The list of the techniques, and a part for the lesson of each; nothing when there is none."""
     words = words_of(book)
     blocks = [*(block.sizes[0] for block in book.blocks), *book.of_quilts]
@@ -45,7 +55,7 @@ def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Pa
     lessons = techniques_for(_teaching(blocks), quilts)
     entries = [
         (
-            Part(f"technique-{number}", technique_title(lesson), 1, partial(_lesson, lesson, paper, keeper)),
+            BookPart(f"technique-{number}", technique_title(lesson), 1, partial(_lesson, lesson, paper, keeper)),
             lesson,
             _users(lesson, blocks, quilts, words),
         )
@@ -54,7 +64,7 @@ def technique_parts(book: BookFacts, paper: Paper, keeper: PageCache) -> list[Pa
     if not entries:
         return []
     return [
-        Part("techniques", words("book-techniques"), 0, partial(_list, entries, words, paper)),
+        BookPart("techniques", words("book-techniques"), 0, partial(_list, entries, words, paper)),
         *(part for part, _, _ in entries),
     ]
 
@@ -84,13 +94,13 @@ def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequenc
     return words("book-used-by", blocks=", ".join(dict.fromkeys(names))) if names else ""
 
 
-def _lesson(lesson: TechniqueFacts, paper: Paper, keeper: PageCache, pages: PageNumbers) -> Bodies:
+def _lesson(lesson: TechniqueFacts, paper: PaperSize, keeper: PageCache, pages: PageNumbers) -> Bodies:
     del pages
     return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper))
 
 
 def _list(
-    entries: Sequence[tuple[Part, TechniqueFacts, str]], words: Messages, paper: Paper, pages: PageNumbers
+    entries: Sequence[tuple[BookPart, TechniqueFacts, str]], words: Messages, paper: PaperSize, pages: PageNumbers
 ) -> Bodies:
     rows = [
         _entry(part, technique_about(lesson), users, pages.get(part.anchor, "0"), ruled=place > 0)
@@ -99,7 +109,7 @@ def _list(
     return flowed([part_title(words("book-techniques")), *rows], paper)
 
 
-def _entry(part: Part, about: str, users: str, number: str, *, ruled: bool) -> Slice:
+def _entry(part: BookPart, about: str, users: str, number: str, *, ruled: bool) -> Flowable:
     """A technique's name, what it is good for, the blocks that use it, its page."""
     top = 2.5 * STEP_PT
     marks: list[Mark] = []
@@ -112,4 +122,4 @@ def _entry(part: Part, about: str, users: str, number: str, *, ruled: bool) -> S
     marks += line_ending(number, CONTENT_WIDTH_PT, top + READING.baseline_pt, _NAME)
     height = max(height + used_height + STEP_PT, _NAME.line_pt * 2) + top + 4 * STEP_PT
     rule = (hairline(0.0),) if ruled else ()
-    return Slice(height, (*rule, linked(part.anchor, CONTENT_WIDTH_PT, height, marks)))
+    return Flowable(height, (*rule, linked(part.anchor, CONTENT_WIDTH_PT, height, marks)))

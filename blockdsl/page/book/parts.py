@@ -13,8 +13,8 @@ from typing import Final, Protocol
 
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, Text
-from blockdsl.marks.prose import Style, fitted, line, line_ending, lines_of, rule, width_of
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, TextMark
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, lines_of, rule, width_of
 from blockdsl.marks.theme import (
     ACCENT,
     BOLD_RULE_PT,
@@ -30,10 +30,10 @@ from blockdsl.marks.theme import (
     STEP_PT,
     TITLE_PT,
     Box,
-    Paper,
+    PaperSize,
     span_pt,
 )
-from blockdsl.page.flow import Slice, run_over_pages
+from blockdsl.page.flow import Flowable, run_over_pages
 
 PageNumbers = Mapping[str, str]
 """What each anchor's page is called; empty while the book is measured."""
@@ -43,14 +43,14 @@ Bodies = Sequence[tuple[Mark, ...]]
 class PageCache(Protocol):
     """Has pages that were drawn before, so that a book of which little has changed is soon made again."""
 
-    def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
+    def pages(self, depends: tuple[object, ...], paper: PaperSize, draw: Callable[[], Bodies]) -> Bodies:
         """What `draw` gives or gave, which follows from the paper and from what it `depends` on, and nothing else."""
 
 
 class NoPageCache:
     """Draws everything anew."""
 
-    def pages(self, depends: tuple[object, ...], paper: Paper, draw: Callable[[], Bodies]) -> Bodies:
+    def pages(self, depends: tuple[object, ...], paper: PaperSize, draw: Callable[[], Bodies]) -> Bodies:
         """What `draw` gives."""
         del depends, paper
         return draw()
@@ -60,7 +60,7 @@ def texts_of(marks: Iterable[Mark]) -> Iterator[str]:
     """All texts among the marks, as they come."""
     for mark in marks:
         match mark:
-            case Text():
+            case TextMark():
                 yield mark.text
             case Figure() | Link() | Stamp():
                 yield from texts_of(mark.marks)
@@ -70,7 +70,7 @@ def texts_of(marks: Iterable[Mark]) -> Iterator[str]:
                 pass
 
 
-READING: Final = Style(10.0)
+READING: Final = TextStyle(10.0)
 """Running text that is read, not looked up."""
 SIDE_PT: Final = span_pt(4) + GUTTER_PT
 """Where running text begins: its headings stand in the four columns at its left."""
@@ -78,16 +78,16 @@ READING_PT: Final = span_pt(8)
 NUMBER_PT: Final = 30.0
 """Room for a page's number at the end of a line."""
 
-_FOOT: Final = Style(SMALL_PT, colour=QUIET)
-_FOLIO: Final = Style(SMALL_PT + 0.5, "bold", INK)
-_OVER: Final = Style(LEAD_PT, "bold", ACCENT)
+_FOOT: Final = TextStyle(SMALL_PT, colour=QUIET)
+_FOLIO: Final = TextStyle(SMALL_PT + 0.5, "bold", INK)
+_OVER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
 _TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
 _TITLE_LINES: Final = 2
 _TITLE_LEADING: Final = 1.14
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class BookPart:
     """A piece of the book from the top of a page. `level` 0 stands by itself, 1 lies in the chapter before it.
 
     `over` is what stands above its title (`Chapter 2`); `block` or `quilt` what a part of level 1 is about. `draw`
@@ -108,23 +108,23 @@ class Part:
         return self.block is not None or self.quilt is not None
 
 
-def room(paper: Paper) -> Box:
+def room(paper: PaperSize) -> Box:
     """Where a part may draw: the content box above its foot."""
     box = paper.content
     return Box(box.x_pt, box.y_pt, box.width_pt, box.height_pt - FOOTER_HEIGHT_PT)
 
 
-def flowed(slices: Sequence[Slice], paper: Paper) -> Bodies:
-    """The slices run over as many pages as they take."""
-    return run_over_pages(slices, room(paper))
+def flowed(flowables: Sequence[Flowable], paper: PaperSize) -> Bodies:
+    """The flowables run over as many pages as they take."""
+    return run_over_pages(flowables, room(paper))
 
 
-def page_top(anchor: str, paper: Paper) -> Anchor:
+def page_top(anchor: str, paper: PaperSize) -> Anchor:
     """The top left corner of a page, for links and bookmarks."""
     return Anchor(anchor, paper.content.x_pt, paper.content.y_pt)
 
 
-def foot(left: Sequence[str], number: str, paper: Paper) -> tuple[Mark, ...]:
+def foot(left: Sequence[str], number: str, paper: PaperSize) -> tuple[Mark, ...]:
     """The running foot: book and chapter at the left, the page's number at the right."""
     box = paper.content
     baseline = box.bottom_pt - 1
@@ -138,10 +138,10 @@ def foot(left: Sequence[str], number: str, paper: Paper) -> tuple[Mark, ...]:
     return tuple(marks)
 
 
-def part_title(title: str, over: str = "", sizes_pt: Sequence[float] = _TITLE_SIZES_PT) -> Slice:
+def part_title(title: str, over: str = "", sizes_pt: Sequence[float] = _TITLE_SIZES_PT) -> Flowable:
     """A part's title under a strong rule, smaller when it is long; `over` stands above it in the accent."""
     for size in sizes_pt:
-        style = Style(size, "bold", INK)
+        style = TextStyle(size, "bold", INK)
         lines = lines_of(title, CONTENT_WIDTH_PT, style)
         if len(lines) <= _TITLE_LINES:
             break
@@ -154,7 +154,7 @@ def part_title(title: str, over: str = "", sizes_pt: Sequence[float] = _TITLE_SI
     pitch = style.size_pt * _TITLE_LEADING
     for place, words in enumerate(lines):
         marks += line(words, -0.04 * style.size_pt, y + place * pitch, style)
-    return Slice(y + (len(lines) - 1) * pitch + 6 * STEP_PT, tuple(marks), keep=True)
+    return Flowable(y + (len(lines) - 1) * pitch + 6 * STEP_PT, tuple(marks), keep_with_next=True)
 
 
 def linked(target: str, width_pt: float, height_pt: float, marks: Iterable[Mark], y_pt: float = 0.0) -> Link:

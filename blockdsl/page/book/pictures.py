@@ -7,10 +7,10 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, moved
-from blockdsl.marks.prose import Style, fitted, line
+from blockdsl.marks.prose import TextStyle, fitted, line
 from blockdsl.marks.theme import GUTTER_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box, span_pt
-from blockdsl.page.book.parts import Part
-from blockdsl.page.flow import Slice
+from blockdsl.page.book.parts import BookPart
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.page.sheet.head import pictures_of
@@ -20,8 +20,8 @@ from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import words_of
 
-_CAPTION: Final = Style(SMALL_PT, "regular", QUIET)
-_NAME: Final = Style(LEAD_PT, "bold", INK)
+_CAPTION: Final = TextStyle(SMALL_PT, "regular", QUIET)
+_NAME: Final = TextStyle(LEAD_PT, "bold", INK)
 _COLOUR_COLUMNS: Final = 5
 _LETTER_COLUMNS: Final = 4
 _KEY_COLUMNS: Final = 3
@@ -33,7 +33,7 @@ _MOST_PATCHES: Final = 100
 """With more the letters want a larger picture."""
 
 
-def part_picture(part: Part, box: Box) -> tuple[Figure, Box]:
+def part_picture(part: BookPart, box: Box) -> tuple[Figure, Box]:
     """The block or the quilt that a part is about, as large as the box allows; and the box it fills.
 
     Errors: ValueError for a part that is about neither.
@@ -45,7 +45,7 @@ def part_picture(part: Part, box: Box) -> tuple[Figure, Box]:
     return block_picture(part.block.sizes[0], box)
 
 
-def say_part(part: Part) -> str:
+def say_part(part: BookPart) -> str:
     """The sizes of a block, the size of a quilt."""
     if part.quilt is not None:
         words = words_of(part.quilt)
@@ -53,7 +53,7 @@ def say_part(part: Part) -> str:
     return say_sizes(part.block.sizes) if part.block is not None else ""
 
 
-def book_pictures(facts: BlockFacts) -> list[Slice]:
+def book_pictures(facts: BlockFacts) -> list[Flowable]:
     """Colour, letters and key side by side, so that the cutting begins on the same page.
 
     A block that is far from square, has very many patches or more fabrics than the row is high is pictured as on its
@@ -74,17 +74,17 @@ def book_pictures(facts: BlockFacts) -> list[Slice]:
         *moved((letters, *caption), side + GUTTER_PT, 0.0),
         *moved(key, side + width + 2 * GUTTER_PT, 0.0),
     )
-    return [Slice(max(placed.height_pt, top + _CAPTION.line_pt, key_height), marks, before_pt=4 * STEP_PT)]
+    return [Flowable(max(placed.height_pt, top + _CAPTION.line_pt, key_height), marks, before_pt=4 * STEP_PT)]
 
 
-def other_colourings(facts: BlockFacts) -> list[Slice]:
-    """Four colourings on each slice, each over its name and its key; nothing when the block has one alone."""
+def other_colourings(facts: BlockFacts) -> list[Flowable]:
+    """Four colourings on each flowable, each over its name and its key; nothing when the block has one alone."""
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in facts.colourings]
     words = words_of(facts)
     title = words("book-other-colorways")
-    slices = [heading(title)]
+    flowables = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]
         marks: list[Mark] = []
@@ -92,8 +92,8 @@ def other_colourings(facts: BlockFacts) -> list[Slice]:
             marks += moved(card, place * (span_pt(_KEY_COLUMNS) + GUTTER_PT), 0.0)
         before = (5 if start else 1) * STEP_PT
         head = (continued(title, words),)
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=head))
-    return slices
+        flowables.append(Flowable(max(height for height, _ in row), tuple(marks), before, head=head))
+    return flowables
 
 
 def _card(facts: BlockFacts, colouring: ColouringFacts) -> tuple[float, tuple[Mark, ...]]:

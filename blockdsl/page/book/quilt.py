@@ -8,11 +8,11 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.marks.prose import Style, line, width_of
-from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, STEP_PT, Paper
+from blockdsl.marks.prose import TextStyle, line, width_of
+from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, STEP_PT, PaperSize
 from blockdsl.page.book.parts import Bodies, flowed, linked, part_title
 from blockdsl.page.book.words import said
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.quilt.assembly import assembly
 from blockdsl.page.quilt.blocks import blocks_to_make, is_alone, makings
 from blockdsl.page.quilt.cutting import quilt_cutting
@@ -26,11 +26,11 @@ from blockdsl.wording.quilt_words import kind_words
 
 Elsewhere = Sequence[tuple[BlockFacts, str]]
 """Blocks at the size at which the book tells their steps, with the anchor of their pages."""
-Told = Mapping[int, tuple[str, str]]
+MakingPages = Mapping[int, tuple[str, str]]
 """For a kind of block, by its place in the quilt's list, the anchor and the page where its making is told."""
 
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_PAGE: Final = Style(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_PAGE: Final = TextStyle(BODY_PT, "bold", INK)
 
 
 def making_elsewhere(blocks: Iterable[tuple[str, BookBlockFacts]]) -> Elsewhere:
@@ -48,7 +48,9 @@ def told_elsewhere(quilt: QuiltFacts, elsewhere: Elsewhere) -> dict[int, str]:
     }
 
 
-def quilt_pages(facts: QuiltFacts, words: Sequence[WordsFacts], over: str, told: Told, paper: Paper) -> Bodies:
+def quilt_pages(
+    facts: QuiltFacts, words: Sequence[WordsFacts], over: str, told: MakingPages, paper: PaperSize
+) -> Bodies:
     """All pages of one quilt without their feet; `over` stands above its name, `words` follow it."""
     made = makings(facts, without=set(told))
     front = [
@@ -66,7 +68,7 @@ def quilt_pages(facts: QuiltFacts, words: Sequence[WordsFacts], over: str, told:
     return [page for part in [front, *made, together] for page in flowed(part, paper)]
 
 
-def _reference(facts: QuiltFacts, place: int, anchor: str, page: str) -> Slice:
+def _reference(facts: QuiltFacts, place: int, anchor: str, page: str) -> Flowable:
     """Where the cutting of one block and its steps are, with the way there."""
     words = words_of(facts)
     said = words("book-elsewhere", block=kind_words(facts.kinds[place].name, words))
@@ -76,4 +78,4 @@ def _reference(facts: QuiltFacts, place: int, anchor: str, page: str) -> Slice:
         *line(said, 0.0, baseline, _BODY),
         *line(page, width_of(said, _BODY) + STEP_PT, baseline, _PAGE),
     )
-    return Slice(height, (linked(anchor, CONTENT_WIDTH_PT, height, marks),), before_pt=STEP_PT)
+    return Flowable(height, (linked(anchor, CONTENT_WIDTH_PT, height, marks),), before_pt=STEP_PT)

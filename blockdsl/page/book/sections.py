@@ -7,14 +7,14 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.marks.display_list import Mark
-from blockdsl.marks.prose import Style, line, lines_of
+from blockdsl.marks.prose import TextStyle, line, lines_of
 from blockdsl.marks.theme import BODY_PT, GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, span_pt
 from blockdsl.page.book.parts import READING, READING_PT, SIDE_PT, hairline
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 
-_NAME: Final = Style(HEADING_PT, "bold", INK)
-_UNDER: Final = Style(BODY_PT, "regular", QUIET)
-_STEP: Final = Style(READING.size_pt, "bold", INK)
+_NAME: Final = TextStyle(HEADING_PT, "bold", INK)
+_UNDER: Final = TextStyle(BODY_PT, "regular", QUIET)
+_STEP: Final = TextStyle(READING.size_pt, "bold", INK)
 _LINE_PT: Final = READING.size_pt * 1.46
 _STEP_PT: Final = 18.0
 _WHOLE_PT: Final = 300.0
@@ -23,12 +23,12 @@ _WHOLE_PT: Final = 300.0
 
 def section(
     name: str, texts: Sequence[str], *, under: Sequence[str] = (), numbered: bool = False, ruled: bool = True
-) -> list[Slice]:
-    """A section as slices, line by line, so that it may run over pages; `under` stands below its name.
+) -> list[Flowable]:
+    """A section as flowables, line by line, so that it may run over pages; `under` stands below its name.
 
     The first text of a numbered section has no number: it says what is to be done.
     """
-    left: list[tuple[str, Style]] = [(words, _NAME) for words in lines_of(name, span_pt(4) - GUTTER_PT, _NAME)]
+    left: list[tuple[str, TextStyle]] = [(words, _NAME) for words in lines_of(name, span_pt(4) - GUTTER_PT, _NAME)]
     for words in under:
         left += [(part, _UNDER) for part in lines_of(words, span_pt(4) - GUTTER_PT, _UNDER)]
     right = [entry for place, text in enumerate(texts) for entry in _lines(text, place if numbered else 0)]
@@ -39,7 +39,7 @@ def section(
         y += style.line_pt
     top = 2.5 * STEP_PT
     first_height = top + _LINE_PT
-    slices: list[Slice] = []
+    flowables: list[Flowable] = []
     for place, (number, words, gap, keep) in enumerate(right):
         x = SIDE_PT + (_STEP_PT if numbered and number != "-" else 0.0)
         at = top if place == 0 else 0.0
@@ -47,15 +47,15 @@ def section(
         if number not in ("", "-"):
             row += line(number, x - _STEP_PT, at + READING.baseline_pt, _STEP)
         if place == 0:
-            slices.append(Slice(first_height, (*marks, *row), before_pt=5 * STEP_PT, keep=True))
+            flowables.append(Flowable(first_height, (*marks, *row), before_pt=5 * STEP_PT, keep_with_next=True))
         else:
-            slices.append(Slice(_LINE_PT, tuple(row), before_pt=gap, keep=keep))
-    if sum(piece.before_pt + piece.height_pt for piece in slices) < _WHOLE_PT:
-        slices[:-1] = [replace(piece, keep=True) for piece in slices[:-1]]
-    height = sum(piece.before_pt + piece.height_pt for piece in slices[1:]) + first_height
+            flowables.append(Flowable(_LINE_PT, tuple(row), before_pt=gap, keep_with_next=keep))
+    if sum(piece.before_pt + piece.height_pt for piece in flowables) < _WHOLE_PT:
+        flowables[:-1] = [replace(piece, keep_with_next=True) for piece in flowables[:-1]]
+    height = sum(piece.before_pt + piece.height_pt for piece in flowables[1:]) + first_height
     if y > height:
-        slices.append(Slice(y - height))
-    return slices
+        flowables.append(Flowable(y - height))
+    return flowables
 
 
 def _lines(text: str, number: int) -> list[tuple[str, str, float, bool]]:

@@ -1,4 +1,4 @@
-"""The maker's own words, in Markdown, as slices: headings at the side, paragraphs, lists; emphasis is set bold.
+"""The maker's own words, in Markdown, as flowables: headings at the side, paragraphs, lists; emphasis is set bold.
 
 What has no place in a printed pattern is left out or said plainly: HTML is printed as it is written, of a picture
 its words are printed, of a link its words and where it leads.
@@ -17,25 +17,29 @@ from markdown_it.token import Token
 from blockdsl.facts.bookfacts import WordsFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, lines_of, runs, together, width_of
+from blockdsl.marks.prose import TextStyle, line, lines_of, runs, together, width_of
 from blockdsl.marks.theme import GUTTER_PT, HEADING_PT, INK, QUIET, STEP_PT, span_pt
 from blockdsl.marks.typeset import wrap
 from blockdsl.page.book.parts import READING, READING_PT, SIDE_PT, hairline
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 
 _LINE_PT: Final = READING.size_pt * 1.46
-_SIDE: Final = (Style(HEADING_PT, "bold", INK), Style(READING.size_pt + 1, "bold", INK), Style(READING.size_pt, "bold"))
+_SIDE: Final = (
+    TextStyle(HEADING_PT, "bold", INK),
+    TextStyle(READING.size_pt + 1, "bold", INK),
+    TextStyle(READING.size_pt, "bold"),
+)
 _INDENT_PT: Final = 14.0
 _PARAGRAPH_PT: Final = 0.6 * _LINE_PT
 _SECTION_PT: Final = 1.6 * _LINE_PT
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
+class ReadText:
     """A text read once: the title that it begins with, or nothing, and what follows."""
 
     title: str
-    slices: tuple[Slice, ...]
+    flowables: tuple[Flowable, ...]
 
 
 @cache
@@ -43,8 +47,8 @@ def _reader() -> MarkdownIt:
     return MarkdownIt("commonmark", {"html": False})
 
 
-def read_words(markdown: str) -> Words:
-    """The text as slices from the left edge of the page; a first heading of level 1 becomes the title.
+def read_words(markdown: str) -> ReadText:
+    """The text as flowables from the left edge of the page; a first heading of level 1 becomes the title.
 
     Units: headings take the four columns at the left, words the eight at the right.
     """
@@ -56,15 +60,15 @@ def read_words(markdown: str) -> Words:
     setting = _Setting()
     for token in tokens:
         setting.take(token)
-    return Words(title, tuple(setting.slices()))
+    return ReadText(title, tuple(setting.flowables()))
 
 
-def said(text: WordsFacts) -> list[Slice]:
+def said(text: WordsFacts) -> list[Flowable]:
     """The maker's words within a part: a title that they begin with becomes their first heading."""
     words = read_words(text.markdown)
     if not words.title:
-        return list(words.slices)
-    return list(read_words(f"#{text.markdown.lstrip()}").slices)
+        return list(words.flowables)
+    return list(read_words(f"#{text.markdown.lstrip()}").flowables)
 
 
 def plain_words(token: Token) -> str:
@@ -76,8 +80,8 @@ class _Setting:
     """Takes the tokens of a text in order; a heading waits for the paragraph beside which it stands."""
 
     def __init__(self) -> None:
-        self._slices: list[Slice] = []
-        self._heading: tuple[str, Style] | None = None
+        self._flowables: list[Flowable] = []
+        self._heading: tuple[str, TextStyle] | None = None
         self._in_heading = ""
         self._lists: list[int | None] = []
         self._marker = ""
@@ -107,7 +111,7 @@ class _Setting:
             case "inline":
                 self._inline(token)
             case "hr":
-                self._add([Slice(STEP_PT, moved([hairline(0.0, READING_PT)], SIDE_PT, STEP_PT / 2))], _SECTION_PT)
+                self._add([Flowable(STEP_PT, moved([hairline(0.0, READING_PT)], SIDE_PT, STEP_PT / 2))], _SECTION_PT)
             case "code_block" | "fence":
                 self._lines([[(words, READING)] for words in token.content.rstrip().split("\n")])
             case _:
@@ -132,37 +136,37 @@ class _Setting:
     def _indent(self) -> float:
         return _INDENT_PT * (len(self._lists) + self._quotes)
 
-    def _lines(self, lines: Sequence[Sequence[tuple[str, Style]]]) -> None:
+    def _lines(self, lines: Sequence[Sequence[tuple[str, TextStyle]]]) -> None:
         x = SIDE_PT + self._indent()
-        slices = [
-            Slice(_LINE_PT, runs(words, x, READING.baseline_pt), keep=_kept(place, len(lines)))
+        flowables = [
+            Flowable(_LINE_PT, runs(words, x, READING.baseline_pt), keep_with_next=_kept(place, len(lines)))
             for place, words in enumerate(lines)
         ]
-        if self._marker and slices:
+        if self._marker and flowables:
             marker = line(self._marker, x - _INDENT_PT, READING.baseline_pt, READING)
-            slices[0] = replace(slices[0], marks=(*marker, *slices[0].marks))
+            flowables[0] = replace(flowables[0], marks=(*marker, *flowables[0].marks))
         before = _PARAGRAPH_PT * (0.5 if self._lists else 1.0)
         self._marker = ""
-        self._add(slices, before)
+        self._add(flowables, before)
 
-    def _add(self, slices: list[Slice], before_pt: float) -> None:
-        if not slices:
+    def _add(self, flowables: list[Flowable], before_pt: float) -> None:
+        if not flowables:
             return
-        slices[0] = replace(slices[0], before_pt=before_pt)
+        flowables[0] = replace(flowables[0], before_pt=before_pt)
         if self._heading is not None:
-            slices = _beside(*self._heading, slices)
+            flowables = _beside(*self._heading, flowables)
             self._heading = None
-        self._slices += slices
+        self._flowables += flowables
 
     def _flush(self) -> None:
         """A heading with nothing below it stands by itself."""
         if self._heading is not None:
-            self._add([Slice(_LINE_PT)], 0.0)
+            self._add([Flowable(_LINE_PT)], 0.0)
 
-    def slices(self) -> list[Slice]:
+    def flowables(self) -> list[Flowable]:
         """All that was taken."""
         self._flush()
-        return self._slices
+        return self._flowables
 
 
 def _kept(place: int, count: int) -> bool:
@@ -170,23 +174,23 @@ def _kept(place: int, count: int) -> bool:
     return place < count - 1 and place in (0, count - 2)
 
 
-def _beside(text: str, style: Style, slices: list[Slice]) -> list[Slice]:
+def _beside(text: str, style: TextStyle, flowables: list[Flowable]) -> list[Flowable]:
     """A heading at the left of the first lines of its section, level with the first."""
     lines = lines_of(text, span_pt(4) - GUTTER_PT, style)
     marks: list[Mark] = []
     for place, words in enumerate(lines):
         marks += line(words, 0.0, READING.baseline_pt + place * style.line_pt, style)
-    first = replace(slices[0], marks=(*marks, *slices[0].marks), before_pt=_SECTION_PT)
-    missing = len(lines) * style.line_pt - sum(piece.height_pt for piece in slices)
+    first = replace(flowables[0], marks=(*marks, *flowables[0].marks), before_pt=_SECTION_PT)
+    missing = len(lines) * style.line_pt - sum(piece.height_pt for piece in flowables)
     if missing > 0:  # a heading longer than its paragraph pushes what follows down
-        slices = [*slices[:-1], replace(slices[-1], height_pt=slices[-1].height_pt + missing)]
-        first = replace(first, height_pt=slices[0].height_pt)
-    return [first, *slices[1:]]
+        flowables = [*flowables[:-1], replace(flowables[-1], height_pt=flowables[-1].height_pt + missing)]
+        first = replace(first, height_pt=flowables[0].height_pt)
+    return [first, *flowables[1:]]
 
 
-def _spans(token: Token, style: Style) -> list[tuple[str, Style]]:
+def _spans(token: Token, style: TextStyle) -> list[tuple[str, TextStyle]]:
     """The words of a run with the style of each; strong and light emphasis are both bold."""
-    spans: list[tuple[str, Style]] = []
+    spans: list[tuple[str, TextStyle]] = []
     depth = 0
     address: list[str] = []
     for child in token.children or ():
@@ -211,9 +215,9 @@ def _spans(token: Token, style: Style) -> list[tuple[str, Style]]:
     return spans
 
 
-def _broken(spans: Sequence[tuple[str, Style]], width_pt: float) -> list[list[tuple[str, Style]]]:
+def _broken(spans: Sequence[tuple[str, TextStyle]], width_pt: float) -> list[list[tuple[str, TextStyle]]]:
     """Lines no wider than that; words of different styles that touch are not parted."""
-    lines: list[list[tuple[str, Style]]] = [[]]
+    lines: list[list[tuple[str, TextStyle]]] = [[]]
     x = 0.0
     for word in _joined(spans):
         if word is None:
@@ -237,9 +241,9 @@ def _broken(spans: Sequence[tuple[str, Style]], width_pt: float) -> list[list[tu
     return [_merged(words) for words in lines]
 
 
-def _joined(spans: Sequence[tuple[str, Style]]) -> list[list[tuple[str, Style]] | None]:
+def _joined(spans: Sequence[tuple[str, TextStyle]]) -> list[list[tuple[str, TextStyle]] | None]:
     """Words as runs of one style or more; None is a line's end that the maker wants."""
-    words: list[list[tuple[str, Style]] | None] = []
+    words: list[list[tuple[str, TextStyle]] | None] = []
     touching = False
     for text, style in spans:
         for number, part in enumerate(text.split("\n")):
@@ -254,9 +258,9 @@ def _joined(spans: Sequence[tuple[str, Style]]) -> list[list[tuple[str, Style]] 
     return words
 
 
-def _merged(words: Sequence[tuple[str, Style]]) -> list[tuple[str, Style]]:
+def _merged(words: Sequence[tuple[str, TextStyle]]) -> list[tuple[str, TextStyle]]:
     """Neighbouring runs of one style as one, so that the line is one run to those who take its text."""
-    merged: list[tuple[str, Style]] = []
+    merged: list[tuple[str, TextStyle]] = []
     for text, style in words:
         if merged and merged[-1][1] == style:
             merged[-1] = (merged[-1][0] + text, style)

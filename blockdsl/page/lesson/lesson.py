@@ -9,7 +9,7 @@ from typing import Final
 from blockdsl.facts.techniquefacts import TechniqueFacts, TechniqueSection
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Page, moved
-from blockdsl.marks.prose import Style, line, paragraph
+from blockdsl.marks.prose import TextStyle, line, paragraph
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -19,11 +19,11 @@ from blockdsl.marks.theme import (
     LEAD_PT,
     STEP_PT,
     Box,
-    Paper,
+    PaperSize,
     paper_named,
     span_pt,
 )
-from blockdsl.page.flow import Slice, run_over_pages
+from blockdsl.page.flow import Flowable, run_over_pages
 from blockdsl.page.headings import heading
 from blockdsl.page.lesson.sizes import block_uses, common_sizes, size_remark
 from blockdsl.page.lesson.steps import picture_key, step_rows
@@ -33,10 +33,10 @@ from blockdsl.wording.messages import words_of
 from blockdsl.wording.sheet import cautions
 
 _PICTURES_PT: Final = (132.0, 124.0, 116.0, 108.0, 100.0, 92.0, 84.0)
-_TITLE: Final = Style(22.0, "bold", INK)
-_LEAD: Final = Style(LEAD_PT, "regular", INK)
-_SMALL: Final = Style(BODY_PT - 0.75, "regular", INK)
-_NAME: Final = Style(BODY_PT, "bold", INK)
+_TITLE: Final = TextStyle(22.0, "bold", INK)
+_LEAD: Final = TextStyle(LEAD_PT, "regular", INK)
+_SMALL: Final = TextStyle(BODY_PT - 0.75, "regular", INK)
+_NAME: Final = TextStyle(BODY_PT, "bold", INK)
 
 
 def technique_pages(techniques: Sequence[TechniqueFacts], *, paper: str = "letter") -> tuple[Page, ...]:
@@ -63,16 +63,16 @@ def technique_pages(techniques: Sequence[TechniqueFacts], *, paper: str = "lette
     return tuple(pages)
 
 
-def technique_bodies(technique: TechniqueFacts, paper: Paper) -> list[tuple[Mark, ...]]:
+def technique_bodies(technique: TechniqueFacts, paper: PaperSize) -> list[tuple[Mark, ...]]:
     """What stands on each page of a technique above its foot, for whoever binds it with others."""
     content = paper.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
-    return [marks for slices in _parts(technique, room) for marks in run_over_pages(slices, room)]
+    return [marks for flowables in _parts(technique, room) for marks in run_over_pages(flowables, room)]
 
 
-def _parts(technique: TechniqueFacts, room: Box) -> list[list[Slice]]:
+def _parts(technique: TechniqueFacts, room: Box) -> list[list[Flowable]]:
     """Parts that each begin a page: the steps of each kind of unit, then all sizes, with the cautions at the end."""
-    sizes: list[Slice] = []
+    sizes: list[Flowable] = []
     for section in technique.sections:
         sizes += [*block_uses(section), *common_sizes(section)]
     end = [*sizes, *size_remark(technique), _cautions(technique)]
@@ -84,31 +84,33 @@ def _parts(technique: TechniqueFacts, room: Box) -> list[list[Slice]]:
     return [*parts, end] if sizes else parts
 
 
-def _head(technique: TechniqueFacts) -> list[Slice]:
+def _head(technique: TechniqueFacts) -> list[Flowable]:
     """The method's name, what it is good for, and the key to the pictures."""
-    title = Slice(
-        _TITLE.line_pt + STEP_PT, line(technique_title(technique), -0.8, _TITLE.baseline_pt, _TITLE), keep=True
+    title = Flowable(
+        _TITLE.line_pt + STEP_PT,
+        line(technique_title(technique), -0.8, _TITLE.baseline_pt, _TITLE),
+        keep_with_next=True,
     )
     height, words = paragraph(technique_about(technique), CONTENT_WIDTH_PT, _LEAD)
     return [
         title,
-        Slice(height, words, keep=True),
+        Flowable(height, words, keep_with_next=True),
         picture_key(technique.sections[0].fabrics, words_of(technique.sections[0])),
     ]
 
 
-def _on_one_page(section: TechniqueSection, around: tuple[list[Slice], list[Slice]], room: Box) -> list[Slice]:
+def _on_one_page(section: TechniqueSection, around: tuple[list[Flowable], list[Flowable]], room: Box) -> list[Flowable]:
     """The steps with the largest pictures that leave all on one page, or all but the end, or as small as they get."""
     head, end = around
     for closing in (end, []):
         for picture_pt in _PICTURES_PT:
-            slices = [*head, *_steps(section, picture_pt)]
-            if len(run_over_pages([*slices, *closing], room)) == 1:
-                return [*slices, *end]
-    return [*slices, *end]
+            flowables = [*head, *_steps(section, picture_pt)]
+            if len(run_over_pages([*flowables, *closing], room)) == 1:
+                return [*flowables, *end]
+    return [*flowables, *end]
 
 
-def _steps(section: TechniqueSection, picture_pt: float) -> list[Slice]:
+def _steps(section: TechniqueSection, picture_pt: float) -> list[Flowable]:
     """The kind of unit and its steps."""
     shown = fraction_text(section_shown(section))
     first, *others = step_rows(section, picture_pt)
@@ -119,11 +121,11 @@ def _steps(section: TechniqueSection, picture_pt: float) -> list[Slice]:
     ]
 
 
-def _cautions(technique: TechniqueFacts) -> Slice:
+def _cautions(technique: TechniqueFacts) -> Flowable:
     """The usual cautions in two columns at the end."""
     said = cautions(words_of(technique.sections[0]))
     half = (len(said) + 1) // 2
-    name = Slice(
+    name = Flowable(
         _NAME.line_pt + STEP_PT / 2,
         line(take_care(technique), 0.0, _NAME.baseline_pt, _NAME),
     )
@@ -136,4 +138,4 @@ def _cautions(technique: TechniqueFacts) -> Slice:
             marks += moved(words, column * (span_pt(6) + GUTTER_PT), y)
             y += height + STEP_PT * 0.75
         bottom = max(bottom, y)
-    return Slice(bottom, tuple(marks), before_pt=5 * STEP_PT)
+    return Flowable(bottom, tuple(marks), before_pt=5 * STEP_PT)

@@ -10,7 +10,7 @@ from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueSection
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, paragraph, rectangle, runs, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, paragraph, rectangle, runs, width_of
 from blockdsl.marks.theme import (
     ACCENT,
     BODY_PT,
@@ -24,7 +24,7 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.pictures.scene import arrow_marks, cloth_marks, line_marks, technique_picture
 from blockdsl.wording.lessons import step_title, step_words
 from blockdsl.wording.messages import Messages, words_of
@@ -32,10 +32,10 @@ from blockdsl.wording.messages import Messages, words_of
 _INNER_PT: Final = 5.0
 _TOLD_PT: Final = 7.0
 _ACROSS: Final = 3
-_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
-_TITLE: Final = Style(LEAD_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
+_TITLE: Final = TextStyle(LEAD_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,18 +46,18 @@ class _Cards:
     picture_pt: float
 
 
-def step_rows(section: TechniqueSection, picture_pt: float) -> list[Slice]:
+def step_rows(section: TechniqueSection, picture_pt: float) -> list[Flowable]:
     """The steps, three pictures of that height across; a pair of pictures takes two places."""
     rows = _rows(section.steps)
-    slices = []
+    flowables = []
     number = 1
     for place, row in enumerate(rows):
         pictures = sum(len(step.pictures) for step in row)
         # A row that a pair would not fit into is spread over the page; the last one keeps its places.
         columns = 12 // (pictures if place < len(rows) - 1 else max(pictures, _ACROSS))
-        slices.append(_row(_Cards(section, picture_pt), row, number, columns))
+        flowables.append(_row(_Cards(section, picture_pt), row, number, columns))
         number += len(row)
-    return slices
+    return flowables
 
 
 def _rows(steps: Sequence[Step]) -> list[list[Step]]:
@@ -82,7 +82,7 @@ def _without_a_lone_step(rows: list[list[Step]]) -> list[list[Step]]:
     return rows
 
 
-def _row(cards: _Cards, row: Sequence[Step], first: int, columns: int) -> Slice:
+def _row(cards: _Cards, row: Sequence[Step], first: int, columns: int) -> Flowable:
     marks: list[Mark] = []
     x = height = 0.0
     for place, step in enumerate(row):
@@ -91,7 +91,7 @@ def _row(cards: _Cards, row: Sequence[Step], first: int, columns: int) -> Slice:
         marks += moved(card, x, 0.0)
         height = max(height, card_height)
         x += width + GUTTER_PT
-    return Slice(height, tuple(marks), before_pt=3 * STEP_PT)
+    return Flowable(height, tuple(marks), before_pt=3 * STEP_PT)
 
 
 def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, tuple[Mark, ...]]:
@@ -119,7 +119,7 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
 # --- the key ---------------------------------------------------------------------------------------
 
 
-def picture_key(fabrics: Sequence[FabricFacts], words: Messages) -> Slice:
+def picture_key(fabrics: Sequence[FabricFacts], words: Messages) -> Flowable:
     """What the pictures' signs mean, in one line."""
     height = 18.0
     middle = height / 2
@@ -136,7 +136,7 @@ def picture_key(fabrics: Sequence[FabricFacts], words: Messages) -> Slice:
         x = _told(marks, words(f"sign-{sign}"), x + 24, middle)
     marks += arrow_marks((x, middle), (x + 20, middle))
     _told(marks, words("sign-press"), x + 20, middle)
-    return Slice(height, tuple(marks), before_pt=2 * STEP_PT)
+    return Flowable(height, tuple(marks), before_pt=2 * STEP_PT)
 
 
 def _told(marks: list[Mark], words: str, x: float, middle: float) -> float:

@@ -9,7 +9,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, paragraph, width_of
+from blockdsl.marks.prose import TextStyle, line, paragraph, width_of
 from blockdsl.marks.theme import (
     ACCENT,
     BODY_PT,
@@ -22,10 +22,10 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.steps import part_marks
-from blockdsl.page.table import Column, grouped, table_head, table_row, tick_cell, words_cell
+from blockdsl.page.table import TableColumn, grouped, table_head, table_row, tick_cell, words_cell
 from blockdsl.pictures.border import mitre_picture, ring_picture
 from blockdsl.pictures.quilt import rows_picture
 from blockdsl.wording import StepText, quilt_names, quilt_step_texts
@@ -33,49 +33,49 @@ from blockdsl.wording.messages import words_of
 from blockdsl.wording.quilt_words import say_strips_of_ring
 
 _TALLEST_PT: Final = 380.0
-_STEP_NUMBER: Final = Style(LEAD_PT, "bold", ACCENT)
-_STEP_NAME: Final = Style(LEAD_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_STEP_NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
+_STEP_NAME: Final = TextStyle(LEAD_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 NUMBER_PT: Final = 18.0
 """Where the words of a step begin, beside its number."""
 _RING_PT: Final = 150.0
 _MITRE_PT: Final = 74.0
 
 
-def assembly(facts: QuiltFacts) -> list[Slice]:
+def assembly(facts: QuiltFacts) -> list[Flowable]:
     """The picture, the table of rows, and the steps; borders with a picture each."""
     words = words_of(facts)
-    slices = [heading(words("assembly-title"), aside=words("assembly-aside"))]
+    flowables = [heading(words("assembly-title"), aside=words("assembly-aside"))]
     if len(facts.rows) > 1:
         picture, filled = rows_picture(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, _TALLEST_PT))
-        slices.append(Slice(filled.height_pt + 2 * STEP_PT, (picture,)))
-    slices += _rows(facts)
-    slices += _steps(facts)
-    return slices
+        flowables.append(Flowable(filled.height_pt + 2 * STEP_PT, (picture,)))
+    flowables += _rows(facts)
+    flowables += _steps(facts)
+    return flowables
 
 
 # --- rows ----------------------------------------------------------------------------------------
 
 
-def _rows(facts: QuiltFacts) -> list[Slice]:
+def _rows(facts: QuiltFacts) -> list[Flowable]:
     """Rows that are alike share a line."""
     if len(facts.rows) < 2:
         return []
     words = words_of(facts)
     columns = (
-        Column("", 18.0),
-        Column(words("rows-head-row"), 124.0),
-        Column(words("rows-head-takes"), CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
-        Column(words("rows-head-measure"), 150.0, gap_pt=0.0),
+        TableColumn("", 18.0),
+        TableColumn(words("rows-head-row"), 124.0),
+        TableColumn(words("rows-head-takes"), CONTENT_WIDTH_PT - 18.0 - 124.0 - 150.0),
+        TableColumn(words("rows-head-measure"), 150.0, gap_pt=0.0),
     )
     head = table_head(columns)
     lines = list(alike_rows(facts))
     if not lines:
         return []
     rows = [_row(line, columns, ruled=place > 0) for place, line in enumerate(lines)]
-    group = Slice(0.0, keep=True)
+    group = Flowable(0.0, keep_with_next=True)
     return [head, *grouped(head, group, rows, continued(words("rows-title"), words))[1:]]
 
 
@@ -87,7 +87,7 @@ def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
             yield text.name, names.takes(step.takes), fraction_text(text.parts[-1].measure)
 
 
-def _row(told: tuple[str, str, str], columns: tuple[Column, ...], *, ruled: bool) -> Slice:
+def _row(told: tuple[str, str, str], columns: tuple[TableColumn, ...], *, ruled: bool) -> Flowable:
     name, members, size = told
     _, first, second, third = columns
     cells = (
@@ -102,7 +102,7 @@ def _row(told: tuple[str, str, str], columns: tuple[Column, ...], *, ruled: bool
 # --- steps ---------------------------------------------------------------------------------------
 
 
-def _steps(facts: QuiltFacts) -> list[Slice]:
+def _steps(facts: QuiltFacts) -> list[Flowable]:
     return [_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top]
 
 
@@ -130,7 +130,7 @@ def head_marks(text: StepText, width: float) -> tuple[float, list[Mark]]:
     return _STEP_NAME.line_pt, marks
 
 
-def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Slice:
+def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Flowable:
     """Number, name and words; of a border its picture beside them."""
     ring = next((ring for ring in facts.rings if ring.number == step.ring), None) if step.ring else None
     left = NUMBER_PT
@@ -151,4 +151,4 @@ def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Slice:
         picture, filled = ring_picture(facts, ring, Box(CONTENT_WIDTH_PT - _RING_PT, 0.0, _RING_PT, _RING_PT))
         marks.append(picture)
         y = max(y, filled.bottom_pt)
-    return Slice(y, tuple(marks), before_pt=3 * STEP_PT)
+    return Flowable(y, tuple(marks), before_pt=3 * STEP_PT)

@@ -10,7 +10,7 @@ from blockdsl.cutting.quilt_cuts import listed_names, with_mirror_image
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, lines_of, paragraph
+from blockdsl.marks.prose import TextStyle, line, lines_of, paragraph
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -23,7 +23,7 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.cutting import cutting_table
 from blockdsl.page.sheet.units import unit_list
@@ -40,20 +40,20 @@ from blockdsl.wording.sheet import say_between_marks
 _ACROSS: Final = 3
 _COLUMNS: Final = 4
 _PICTURE_PT: Final = 108.0
-_TITLE: Final = Style(LEAD_PT, "bold", INK)
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_TITLE: Final = TextStyle(LEAD_PT, "bold", INK)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _LETTERS_PT: Final = 150.0
 _ROLES: Final = {"block": "", "half block": "blocks-half", "border unit": "blocks-for-border"}
 
 
-def blocks_to_make(facts: QuiltFacts) -> list[Slice]:
-    """The heading and three cards beside each other on each slice."""
+def blocks_to_make(facts: QuiltFacts) -> list[Flowable]:
+    """The heading and three cards beside each other on each flowable."""
     cards = [_card(kind, colouring, count) for kind in facts.kinds for colouring, count in kind.colourings]
     words = words_of(facts)
     title = words("blocks-title")
-    slices = [heading(title, aside=words("blocks-aside"))]
+    flowables = [heading(title, aside=words("blocks-aside"))]
     for start in range(0, len(cards), _ACROSS):
         group = cards[start : start + _ACROSS]
         marks: list[Mark] = []
@@ -61,8 +61,8 @@ def blocks_to_make(facts: QuiltFacts) -> list[Slice]:
             marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
         height = max(height for height, _ in group)
         head = (continued(title, words),)
-        slices.append(Slice(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0, head=head))
-    return slices
+        flowables.append(Flowable(height, tuple(marks), before_pt=3 * STEP_PT if start else 0.0, head=head))
+    return flowables
 
 
 def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tuple[Mark, ...]]:
@@ -99,7 +99,7 @@ def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
     yield words("blocks-about", size=show_extent(block.finished, block.unit, words), patches=patches)
 
 
-def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Slice]]:
+def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Flowable]]:
     """For each kind that is pieced its letters, what one takes, its units and steps; each begins on a new page.
 
     `without`: kinds that are told elsewhere, by their place in the quilt's list.
@@ -113,7 +113,7 @@ def is_alone(facts: QuiltFacts) -> bool:
     return len(facts.kinds) == 1 and len(facts.kinds[0].colourings) == 1
 
 
-def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Slice]:
+def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Flowable]:
     block, words = kind.block, words_of(facts)
     size, count = show_extent(block.unfinished, block.unit, words), in_thousands(kind.count, words)
     first = heading(
@@ -125,7 +125,7 @@ def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Sli
     return [first, _pictures(block, colouring), *table, *unit_list(block), *step_list(block)]
 
 
-def _pictures(block: BlockFacts, colouring: str) -> Slice:
+def _pictures(block: BlockFacts, colouring: str) -> Flowable:
     """The block in colour, and its patches by letter."""
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT), colouring=plan)
@@ -133,14 +133,14 @@ def _pictures(block: BlockFacts, colouring: str) -> Slice:
     letters, other = letter_diagram(block, Box(x, 0.0, _LETTERS_PT + 60.0, _LETTERS_PT))
     caption = line(words_of(block)("sheet-letters"), x, other.bottom_pt + STEP_PT + _SMALL.baseline_pt, _SMALL)
     height = max(one.height_pt, other.bottom_pt + STEP_PT + _SMALL.line_pt)
-    return Slice(height, (colour, letters, *caption), keep=True)
+    return Flowable(height, (colour, letters, *caption), keep_with_next=True)
 
 
-def _beware(block: BlockFacts) -> list[Slice]:
+def _beware(block: BlockFacts) -> list[Flowable]:
     """What is said of this block's sizes and bias edges alone; nothing of most."""
     said = [text for say in (say_between_marks, say_bias) if (text := say(block))]
     paragraphs = (paragraph(text, CONTENT_WIDTH_PT, _QUIET) for text in said)
-    return [Slice(height, marks, before_pt=2 * STEP_PT) for height, marks in paragraphs]
+    return [Flowable(height, marks, before_pt=2 * STEP_PT) for height, marks in paragraphs]
 
 
 def block_totals(facts: QuiltFacts, kind: QuiltKindFacts) -> dict[int, int]:
@@ -165,7 +165,7 @@ def block_totals(facts: QuiltFacts, kind: QuiltKindFacts) -> dict[int, int]:
     return totals
 
 
-def _cutting(block: BlockFacts, totals: Mapping[int, int]) -> Sequence[Slice]:
+def _cutting(block: BlockFacts, totals: Mapping[int, int]) -> Sequence[Flowable]:
     """The table of one block, with the remark that it is for one alone."""
     table = cutting_table(block, totals)
     if not table:
@@ -174,4 +174,4 @@ def _cutting(block: BlockFacts, totals: Mapping[int, int]) -> Sequence[Slice]:
     height, marks = paragraph(words("blocks-totals"), span_pt(12), _QUIET)
     title = heading(words("cutting-one"), aside=words(f"cutting-sizes-{block.unit}"))
     head = replace(title, before_pt=4 * STEP_PT)
-    return (head, Slice(height + STEP_PT, marks, keep=True), *table[1:])
+    return (head, Flowable(height + STEP_PT, marks, keep_with_next=True), *table[1:])

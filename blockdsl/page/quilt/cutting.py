@@ -14,15 +14,15 @@ from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltFacts
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.prose import Style, paragraph, width_of
+from blockdsl.marks.prose import TextStyle, paragraph, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
 from blockdsl.page.cloth import cloth_pictures
-from blockdsl.page.flow import Slice, stacked
+from blockdsl.page.flow import Flowable, stacked
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.quilt.materials import finishing_of
 from blockdsl.page.sheet.cutting import fabric_group
 from blockdsl.page.table import (
-    Column,
+    TableColumn,
     grouped,
     lengths_axes,
     lengths_cell,
@@ -37,11 +37,11 @@ from blockdsl.wording.lengths import plain_extent, plain_measure, show_length, s
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import piece_words
 
-_NUMBER: Final = Style(BODY_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_LETTER: Final = TextStyle(BODY_PT, "bold", ACCENT)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _GAP_PT: Final = 3 * STEP_PT
 _OF_BLOCK: Final = ("strip", "octagon", "template")
 
@@ -58,18 +58,18 @@ class CutLine:
     uses: tuple[tuple[str, int], ...]
 
 
-def quilt_cutting(facts: QuiltFacts) -> list[Slice]:
+def quilt_cutting(facts: QuiltFacts) -> list[Flowable]:
     """The heading, then each fabric: its table, and its cloth as it is cut."""
     told = finishing_of(facts)
     if told is None:
         return []
     fabrics = {fabric.name: fabric for fabric in facts.fabrics_used}
     words = words_of(facts)
-    slices = [heading(words("cutting"), aside=words("quilt-cutting-aside"))]
+    flowables = [heading(words("cutting"), aside=words("quilt-cutting-aside"))]
     for place, cloth in enumerate(told.fabrics):
         section = _fabric(facts, cloth, fabrics[cloth.fabric])
-        slices += [replace(section[0], before_pt=4 * STEP_PT if place else 0.0), *section[1:]]
-    return slices
+        flowables += [replace(section[0], before_pt=4 * STEP_PT if place else 0.0), *section[1:]]
+    return flowables
 
 
 def cut_lines(facts: QuiltFacts, cloth: FabricClothFacts) -> list[CutLine]:
@@ -133,7 +133,7 @@ def letters_of(cloth: FabricClothFacts) -> Mapping[str, str]:
     return letters | joined
 
 
-def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> list[Slice]:
+def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> list[Flowable]:
     lines = cut_lines(facts, cloth)
     words = words_of(facts)
     columns, axes = _layout(lines, facts.unit, words)
@@ -141,17 +141,17 @@ def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> 
     height, again = stacked([continued(words("cutting"), words), head])
     rows = [_row(line, columns, axes, facts, ruled=place > 0) for place, line in enumerate(lines)]
     group = fabric_group(fabric, sum(line.count for line in lines), words)
-    table = grouped(Slice(height, again, keep=True), group, rows, fabric_group(fabric, None, words))
-    slices = [head, *table]
-    slices += [_said(text) for text in say_cloth(facts, cloth)]
+    table = grouped(Flowable(height, again, keep_with_next=True), group, rows, fabric_group(fabric, None, words))
+    flowables = [head, *table]
+    flowables += [_said(text) for text in say_cloth(facts, cloth)]
     if cloth.plan is not None:
         title = words("quilt-cutting-fabric", fabric=fabric.label or fabric.name)
         named = (continued(title, words),)
-        slices += [replace(row, head=named) for row in cloth_rows(facts, cloth, cloth.plan, fabric)]
-    return slices
+        flowables += [replace(row, head=named) for row in cloth_rows(facts, cloth, cloth.plan, fabric)]
+    return flowables
 
 
-def cloth_rows(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> list[Slice]:
+def cloth_rows(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> list[Flowable]:
     """The cloth strip by strip, each piece with its letter."""
     letters = letters_of(cloth)
     return cloth_pictures(plan, facts, fabric.colour, lambda key: letters.get(key, ""))
@@ -177,45 +177,45 @@ def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
         yield words("cloth-joined", count=each.strips, letters=said, strips=strips, width=width)
 
 
-def _said(words: str) -> Slice:
+def _said(words: str) -> Flowable:
     height, marks = paragraph(fraction_text(words), CONTENT_WIDTH_PT, _QUIET)
-    return Slice(height, marks, before_pt=1.5 * STEP_PT, keep=True)
+    return Flowable(height, marks, before_pt=1.5 * STEP_PT, keep_with_next=True)
 
 
 def _layout(
     lines: Sequence[CutLine], unit: RulerUnit, words: Messages
-) -> tuple[list[Column], list[tuple[float, float]]]:
+) -> tuple[list[TableColumn], list[tuple[float, float]]]:
     """Narrow columns take what their words need, what it is for the rest."""
     axes, size_pt = lengths_axes([[show_length(side, unit, words) for side in line.sides] for line in lines], _BODY)
 
     heads = {name: words(f"head-{name}") for name in ("cut", "piece", "size", "in-the-picture", "then", "for")}
 
-    def need(texts: Sequence[str], head: str, style: Style) -> float:
+    def need(texts: Sequence[str], head: str, style: TextStyle) -> float:
         return max((*(width_of(text, style) for text in texts), width_of(head, _SMALL))) + _GAP_PT
 
     then, counts = [line.then for line in lines], [in_thousands(line.count, words) for line in lines]
     columns = [
-        Column("", 4 * STEP_PT),
-        Column(heads["cut"], need(counts, heads["cut"], _NUMBER), "right", _GAP_PT - STEP_PT),
-        Column(heads["piece"], need([line.piece for line in lines], heads["piece"], _BODY), gap_pt=_GAP_PT),
-        Column(heads["size"], max(size_pt, width_of(heads["size"], _SMALL)) + _GAP_PT + STEP_PT, gap_pt=_GAP_PT),
-        Column(heads["in-the-picture"], need([], heads["in-the-picture"], _LETTER), gap_pt=_GAP_PT),
-        Column(
+        TableColumn("", 4 * STEP_PT),
+        TableColumn(heads["cut"], need(counts, heads["cut"], _NUMBER), "right", _GAP_PT - STEP_PT),
+        TableColumn(heads["piece"], need([line.piece for line in lines], heads["piece"], _BODY), gap_pt=_GAP_PT),
+        TableColumn(heads["size"], max(size_pt, width_of(heads["size"], _SMALL)) + _GAP_PT + STEP_PT, gap_pt=_GAP_PT),
+        TableColumn(heads["in-the-picture"], need([], heads["in-the-picture"], _LETTER), gap_pt=_GAP_PT),
+        TableColumn(
             heads["then"] if any(then) else "", need(then, heads["then"], _BODY) if any(then) else 0.0, gap_pt=_GAP_PT
         ),
     ]
     rest = CONTENT_WIDTH_PT - sum(column.width_pt for column in columns)
-    return [*columns, Column(heads["for"], rest, gap_pt=0.0)], axes
+    return [*columns, TableColumn(heads["for"], rest, gap_pt=0.0)], axes
 
 
 def _row(
     line: CutLine,
-    columns: Sequence[Column],
+    columns: Sequence[TableColumn],
     axes: Sequence[tuple[float, float]],
     facts: QuiltFacts,
     *,
     ruled: bool,
-) -> Slice:
+) -> Flowable:
     words = words_of(facts)
     _, count, piece, _, letter, then, purpose = columns
     uses = ", ".join(f"{name} {number}" if len(line.uses) > 1 else name for name, number in line.uses)

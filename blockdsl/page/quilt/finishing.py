@@ -9,9 +9,9 @@ from typing import Final
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import Makes
 from blockdsl.marks.display_list import Figure, Mark, moved
-from blockdsl.marks.prose import Style
+from blockdsl.marks.prose import TextStyle
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, STEP_PT, Box, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.page.quilt.assembly import NUMBER_PT, head_marks, steps_with_words
 from blockdsl.page.quilt.materials import finishing_of
@@ -26,11 +26,11 @@ from blockdsl.pictures.finishing import (
 from blockdsl.wording import StepPart, StepText
 from blockdsl.wording.messages import words_of
 
-_BODY: Final = Style(BODY_PT, "regular", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
 PICTURE: Final = Box(CONTENT_WIDTH_PT - span_pt(4), 0.0, span_pt(4), 112.0)
 """Where on its step a small picture stands."""
 _WORDS_PT: Final = CONTENT_WIDTH_PT - NUMBER_PT - PICTURE.width_pt - GUTTER_PT
-Lettered = tuple[tuple[str, StepPart], ...]
+LetteredParts = tuple[tuple[str, StepPart], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,10 +38,10 @@ class FinishingStep:
     """A step of finishing: its words, and stretches of its parts, each with a picture or none."""
 
     text: StepText
-    stretches: tuple[tuple[Lettered, Figure | None], ...]
+    stretches: tuple[tuple[LetteredParts, Figure | None], ...]
 
 
-def finishing(facts: QuiltFacts) -> list[Slice]:
+def finishing(facts: QuiltFacts) -> list[Flowable]:
     """The heading, then step by step."""
     steps = finishing_steps(facts)
     if not steps:
@@ -49,7 +49,7 @@ def finishing(facts: QuiltFacts) -> list[Slice]:
     words = words_of(facts)
     return [
         heading(words("finishing-title"), aside=words("finishing-aside")),
-        *(each for step in steps for each in _slices(step)),
+        *(each for step in steps for each in _flowables(step)),
     ]
 
 
@@ -64,7 +64,7 @@ def finishing_steps(facts: QuiltFacts) -> list[FinishingStep]:
     ]
 
 
-def _stretches(lettered: Lettered, pictures: Sequence[Figure]) -> tuple[tuple[Lettered, Figure | None], ...]:
+def _stretches(lettered: LetteredParts, pictures: Sequence[Figure]) -> tuple[tuple[LetteredParts, Figure | None], ...]:
     """The parts of a step beside its pictures: the first beside the first, what is left beside the last."""
     if len(pictures) < 2 or len(lettered) < 2:
         return ((lettered, pictures[0] if pictures else None),)
@@ -87,9 +87,9 @@ def _pictures(facts: QuiltFacts, makes: Makes) -> tuple[Figure, ...]:
     return ()
 
 
-def _slices(step: FinishingStep) -> list[Slice]:
+def _flowables(step: FinishingStep) -> list[Flowable]:
     """The head with the first stretch, then each further stretch with its picture."""
-    slices = []
+    flowables = []
     for place, (lettered, picture) in enumerate(step.stretches):
         room = _WORDS_PT if picture is not None else span_pt(10)
         y, marks = head_marks(step.text, room) if not place else (0.0, list[Mark]())
@@ -101,5 +101,7 @@ def _slices(step: FinishingStep) -> list[Slice]:
             marks.append(picture)
             y = max(y, PICTURE.height_pt)
         last = place == len(step.stretches) - 1
-        slices.append(Slice(y, tuple(marks), before_pt=STEP_PT if place else 3 * STEP_PT, keep=not last))
-    return slices
+        flowables.append(
+            Flowable(y, tuple(marks), before_pt=STEP_PT if place else 3 * STEP_PT, keep_with_next=not last)
+        )
+    return flowables

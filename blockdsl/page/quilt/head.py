@@ -6,11 +6,11 @@ from typing import Final
 
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, RingFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, paragraph
+from blockdsl.marks.prose import TextStyle, fitted, line, paragraph
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.sheet.fabrics import key_column
-from blockdsl.page.sheet.head import measures_slice, title_slice
+from blockdsl.page.sheet.head import measures_flowable, title_flowable
 from blockdsl.pictures.block import block_picture
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.wording.grammar import capital, in_thousands, many
@@ -21,27 +21,27 @@ from blockdsl.wording.quilt_words import say_blocks, say_setting, title_of
 _PICTURE_COLUMNS: Final = 8
 _TALLEST_PT: Final = 330.0
 _BLOCK_PT: Final = 50.0
-_NAME: Final = Style(BODY_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_NAME: Final = TextStyle(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _CORNERS: Final = {"butted": "", "mitred": "quilt-corners-mitered", "squares": "quilt-corners-squares"}
 """What is said of a border's corners, by the key of its words."""
 Drawn = tuple[float, tuple[Mark, ...]]
 """How high it is, and its marks from (0, 0)."""
 
 
-def quilt_head(facts: QuiltFacts) -> list[Slice]:
+def quilt_head(facts: QuiltFacts) -> list[Flowable]:
     """Everything above the materials."""
-    return [title_slice(facts.name), _measures(facts), _picture(facts)]
+    return [title_flowable(facts.name), _measures(facts), _picture(facts)]
 
 
-def _measures(facts: QuiltFacts) -> Slice:
+def _measures(facts: QuiltFacts) -> Flowable:
     words = words_of(facts)
     whole = sum(count for _, count in facts.blocks)
     halves = sum(count for _, count in facts.half_blocks)
     more = words("quilt-half-blocks", count=halves) if halves else ""
     blocks = say_blocks(facts) if len(facts.blocks) < 2 else many(whole, "blocks", words)
-    return measures_slice(
+    return measures_flowable(
         (
             (words("sheet-finished"), show_extent(facts.finished, facts.unit, words), "", 3),
             (words("quilt-set"), capital(say_setting(facts)), "", 3),
@@ -51,7 +51,7 @@ def _measures(facts: QuiltFacts) -> Slice:
     )
 
 
-def _picture(facts: QuiltFacts) -> Slice:
+def _picture(facts: QuiltFacts) -> Flowable:
     """The quilt at the left; at its right fabrics, then blocks and borders as far as they find room beside it."""
     picture, placed = quilt_picture(facts, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
     x = placed.width_pt + 2 * GUTTER_PT
@@ -63,7 +63,7 @@ def _picture(facts: QuiltFacts) -> Slice:
         if drawn and y + 4 * STEP_PT + height <= placed.height_pt:
             marks += moved(drawn, x, y + 4 * STEP_PT)
             y += 4 * STEP_PT + height
-    return Slice(max(placed.height_pt, y), tuple(marks), before_pt=3.5 * STEP_PT)
+    return Flowable(max(placed.height_pt, y), tuple(marks), before_pt=3.5 * STEP_PT)
 
 
 def _blocks(facts: QuiltFacts, width: float) -> Drawn:

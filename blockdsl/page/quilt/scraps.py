@@ -11,10 +11,10 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
-from blockdsl.marks.prose import Style, fitted, line, line_centred, paragraph, rectangle
+from blockdsl.marks.prose import TextStyle, fitted, line, line_centred, paragraph, rectangle
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT, Box, span_pt
 from blockdsl.page.cloth import sheet_pictures
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.page.quilt.materials import finishing_of
 from blockdsl.pictures.placing import Placing, fit
@@ -23,31 +23,31 @@ from blockdsl.pictures.quilt import QuiltPainter
 from blockdsl.wording.grammar import in_thousands, many
 from blockdsl.wording.messages import Messages, words_of
 
-_BODY: Final = Style(9.0, "regular", INK)
-_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_BODY: Final = TextStyle(9.0, "regular", INK)
+_QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _TALLEST_PT: Final = 330.0
 _LEAST_PT: Final = 5.0
 _PICTURE_COLUMNS: Final = 8
 _PRINT_LINE_PT: Final = 15.0
 
 
-def scraps(facts: QuiltFacts) -> list[Slice]:
+def scraps(facts: QuiltFacts) -> list[Flowable]:
     """A picture and a few words for each role that is spread over prints."""
     told = finishing_of(facts)
-    slices: list[Slice] = []
+    flowables: list[Flowable] = []
     for spread in told.scraps if told is not None else ():
         fabric = next(fabric for fabric in facts.fabrics_used if fabric.name == spread.role)
         words = words_of(facts)
         title = words("prints-title", fabric=fabric.label or fabric.name)
-        slices += [heading(title, aside=many(spread.prints, "prints", words))]
-        slices += [_words(text) for text in say_prints(spread, words)]
+        flowables += [heading(title, aside=many(spread.prints, "prints", words))]
+        flowables += [_words(text) for text in say_prints(spread, words)]
         height, marks = prints_picture(facts, spread, fabric)
-        slices.append(Slice(height, marks, before_pt=STEP_PT))
-        slices += _one_cut(facts, spread, fabric)
-    return slices
+        flowables.append(Flowable(height, marks, before_pt=STEP_PT))
+        flowables += _one_cut(facts, spread, fabric)
+    return flowables
 
 
-def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> list[Slice]:
+def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> list[Flowable]:
     """How one fat quarter is cut, for as many blocks as it gives or as a print has."""
     if spread.layout is None:
         return []
@@ -58,9 +58,9 @@ def _one_cut(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> lis
     return [replace(_words(said), before_pt=3 * STEP_PT), *pictures]
 
 
-def _words(text: str) -> Slice:
+def _words(text: str) -> Flowable:
     height, marks = paragraph(fraction_text(text), span_pt(10), _BODY)
-    return Slice(height + STEP_PT, marks, keep=True)
+    return Flowable(height + STEP_PT, marks, keep_with_next=True)
 
 
 def say_prints(spread: ScrapsFacts, words: Messages) -> tuple[str, ...]:
@@ -105,7 +105,7 @@ def _prints(
         colour = shade(fabric.colour, place + 1, spread.prints)
         middle = y + _PRINT_LINE_PT / 2
         marks.append(rectangle(x, y + 1.5, 18.0, _PRINT_LINE_PT - 3, fill=colour, stroke=INK, stroke_width_pt=0.4))
-        number = Style(9.0, "bold", INK)
+        number = TextStyle(9.0, "bold", INK)
         marks += line(str(place + 1), x + 24.0, middle + number.capitals_pt / 2, number)
         said = many(uses, "blocks", words)
         if spread.fat_quarters:
@@ -129,5 +129,5 @@ def _block(
         x, y = (sum(point[axis] for point in ring) / len(ring) for axis in (0, 1))
         half = size * 0.72
         marks.append(rectangle(x - half, y - half * 0.8, 2 * half, 1.6 * half, fill="#ffffff"))
-        marks += line_centred(str(number), x, y, Style(size, "bold", INK))
+        marks += line_centred(str(number), x, y, TextStyle(size, "bold", INK))
     return marks

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Document, Mark
-from blockdsl.marks.theme import FOOTER_HEIGHT_PT, Box, Paper, paper_named
-from blockdsl.page.flow import Slice, run_over_pages
+from blockdsl.marks.theme import FOOTER_HEIGHT_PT, Box, PaperSize, paper_named
+from blockdsl.page.flow import Flowable, run_over_pages
 from blockdsl.page.quilt.assembly import assembly
 from blockdsl.page.quilt.blocks import blocks_to_make, is_alone, makings
 from blockdsl.page.quilt.cutting import quilt_cutting
@@ -13,7 +13,7 @@ from blockdsl.page.quilt.finishing import finishing
 from blockdsl.page.quilt.head import quilt_head
 from blockdsl.page.quilt.materials import materials
 from blockdsl.page.quilt.scraps import scraps
-from blockdsl.page.sheet.notes import closing_slice, designer_notes
+from blockdsl.page.sheet.notes import closing_flowable, designer_notes
 from blockdsl.page.sheet.sheet import numbered_pages
 from blockdsl.wording.lengths import plain_size
 from blockdsl.wording.messages import words_of
@@ -37,7 +37,7 @@ def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -
     )
 
 
-def quilt_bodies(facts: QuiltFacts, paper: Paper) -> list[tuple[Mark, ...]]:
+def quilt_bodies(facts: QuiltFacts, paper: PaperSize) -> list[tuple[Mark, ...]]:
     """What stands on each page above its foot. The making of each block begins on a page of its own."""
     content = paper.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
@@ -47,14 +47,14 @@ def quilt_bodies(facts: QuiltFacts, paper: Paper) -> list[tuple[Mark, ...]]:
     return bodies
 
 
-def quilt_parts(facts: QuiltFacts) -> list[list[Slice]]:
+def quilt_parts(facts: QuiltFacts) -> list[list[Flowable]]:
     """The parts of the sheet, each to begin a page."""
     made = makings(facts)
     front = [
         *quilt_head(facts),
         *materials(facts),
         *designer_notes(facts),
-        closing_slice(sizes_said(facts), words_of(facts)),
+        closing_flowable(sizes_said(facts), words_of(facts)),
         *quilt_cutting(facts),
         *([] if made and is_alone(facts) else blocks_to_make(facts)),
     ]

@@ -6,9 +6,9 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, lines_of
+from blockdsl.marks.prose import TextStyle, fitted, line, lines_of
 from blockdsl.marks.theme import GUTTER_PT, INK, LEAD_PT, STEP_PT, Box, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.pictures.block import block_picture, fabrics_of
@@ -17,27 +17,29 @@ from blockdsl.wording.messages import words_of
 _ACROSS: Final = 2
 _COLUMNS: Final = 6
 _PICTURE_COLUMNS: Final = 3
-_NAME: Final = Style(LEAD_PT, "bold", INK)
+_NAME: Final = TextStyle(LEAD_PT, "bold", INK)
 _NAME_LINES: Final = 3
 _LABEL_LINES: Final = 2  # the whole label stands in the key on the first page
 
 
-def colouring_gallery(facts: BlockFacts) -> list[Slice]:
-    """The heading and two colourings on each slice, the block's own first; nothing when it has no other."""
+def colouring_gallery(facts: BlockFacts) -> list[Flowable]:
+    """The heading and two colourings on each flowable, the block's own first; nothing when it has no other."""
     if not facts.colourings:
         return []
     cards = [_card(facts, colouring) for colouring in (None, *facts.colourings)]
     words = words_of(facts)
     title = words("sheet-colorways")
-    slices = [heading(title)]
+    flowables = [heading(title)]
     for start in range(0, len(cards), _ACROSS):
         row = cards[start : start + _ACROSS]
         marks: list[Mark] = []
         for place, (_, card) in enumerate(row):
             marks += moved(card, place * (span_pt(_COLUMNS) + GUTTER_PT), 0.0)
         before = 4 * STEP_PT if start else STEP_PT
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before, head=(continued(title, words),)))
-    return slices
+        flowables.append(
+            Flowable(max(height for height, _ in row), tuple(marks), before, head=(continued(title, words),))
+        )
+    return flowables
 
 
 def _seen(facts: BlockFacts, colouring: ColouringFacts | None) -> list[FabricFacts]:

@@ -7,36 +7,36 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, LackingFacts
 from blockdsl.marks.display_list import moved
-from blockdsl.marks.prose import Style, fitted, line, paragraph
+from blockdsl.marks.prose import TextStyle, fitted, line, paragraph
 from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, QUIET, STEP_PT, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.wording.grammar import name_of
 from blockdsl.wording.lengths import show_extent, show_measure
 from blockdsl.wording.messages import Messages, words_of
 
-_LABEL: Final = Style(BODY_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_LABEL: Final = TextStyle(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 _LEFT_COLUMNS: Final = 4
 _RIGHT_COLUMNS: Final = 8
 _OWN_WORDS: Final = ("half", "quarter", "diamond")
 
 
-def cutter_list(facts: BlockFacts) -> list[Slice]:
+def cutter_list(facts: BlockFacts) -> list[Flowable]:
     """A line for each cutter of the maker's that the block can use, then what she lacks; nothing without cutters."""
     if not facts.cutters:
         return []
     words = words_of(facts)
-    slices = [heading(words("cutters-title"), aside=words("cutters-aside"))]
+    flowables = [heading(words("cutters-title"), aside=words("cutters-aside"))]
     for label in facts.cutters:
         letters = dict.fromkeys(cut.label for cut in facts.cutting if label in cut.cutters)
         if letters:
-            slices.append(_line(label, _say_patches(tuple(letters), words), _BODY))
-    if len(slices) == 1:
-        slices.append(_line("", words("cutters-none"), _BODY))
-    slices += [_line(words("cutters-lacking"), _say_lacking(lacking, facts), _QUIET) for lacking in facts.lacking]
-    return slices
+            flowables.append(_line(label, _say_patches(tuple(letters), words), _BODY))
+    if len(flowables) == 1:
+        flowables.append(_line("", words("cutters-none"), _BODY))
+    flowables += [_line(words("cutters-lacking"), _say_lacking(lacking, facts), _QUIET) for lacking in facts.lacking]
+    return flowables
 
 
 def _say_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
@@ -60,8 +60,8 @@ def _say_patches(letters: Sequence[str], words: Messages) -> str:
     return words("cutters-patches", count=len(letters), letters=", ".join(letters))
 
 
-def _line(label: str, words: str, style: Style) -> Slice:
+def _line(label: str, words: str, style: TextStyle) -> Flowable:
     left = span_pt(_LEFT_COLUMNS)
     height, marks = paragraph(words, span_pt(_RIGHT_COLUMNS), style)
     name = line(fitted(label, left, _LABEL), 0.0, style.baseline_pt, _LABEL if style is _BODY else style)
-    return Slice(height, (*name, *moved(marks, left + GUTTER_PT, 0.0)), before_pt=STEP_PT / 2)
+    return Flowable(height, (*name, *moved(marks, left + GUTTER_PT, 0.0)), before_pt=STEP_PT / 2)

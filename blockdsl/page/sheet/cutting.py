@@ -9,14 +9,14 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark
-from blockdsl.marks.prose import Style, fitted, line, line_ending, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, Box
-from blockdsl.page.flow import Slice, stacked
+from blockdsl.page.flow import Flowable, stacked
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import (
     EMPTY,
-    Cell,
-    Column,
+    TableCell,
+    TableColumn,
     grouped,
     lengths_axes,
     lengths_cell,
@@ -32,12 +32,12 @@ from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
 
-_NUMBER: Final = Style(BODY_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
-_GROUP: Final = Style(LEAD_PT, "bold", INK)
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_LETTER: Final = TextStyle(BODY_PT, "bold", ACCENT)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
+_GROUP: Final = TextStyle(LEAD_PT, "bold", INK)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _LETTERS_MOST_PT: Final = 60.0
 _PURPOSE_MOST_PT: Final = 118.0
 _MORE_GAP_PT: Final = 40.0
@@ -47,7 +47,7 @@ _MORE_GAP_PT: Final = 40.0
 class _Layout:
     """Columns that suit all rows of the table, and the axes of its sizes."""
 
-    columns: tuple[Column, ...]
+    columns: tuple[TableColumn, ...]
     axes: tuple[tuple[float, float], ...]
 
 
@@ -55,8 +55,8 @@ Totals = Mapping[int, int]
 """For a cut, by its place in the block's list, how many are cut for a whole quilt."""
 
 
-def cutting_table(facts: BlockFacts, totals: Totals | None = None) -> list[Slice]:
-    """The heading and the whole table as slices; nothing when there is nothing to cut.
+def cutting_table(facts: BlockFacts, totals: Totals | None = None) -> list[Flowable]:
+    """The heading and the whole table as flowables; nothing when there is nothing to cut.
 
     With `totals` the table of one block of a quilt: what all of them take stands beside each line, and nothing is said
     of what is left over, since what one leaves the next one takes.
@@ -67,21 +67,21 @@ def cutting_table(facts: BlockFacts, totals: Totals | None = None) -> list[Slice
     layout = _layout(facts, [cut for _, cuts in groups for cut in cuts], totals)
     head = table_head(layout.columns)
     words = words_of(facts)
-    slices = [heading(words("cutting"), aside=words(f"cutting-sizes-{facts.unit}")), head]
+    flowables = [heading(words("cutting"), aside=words(f"cutting-sizes-{facts.unit}")), head]
     again_head = head_again(head, words)
     for place, (fabric, cuts) in enumerate(groups):
         rows = [_row(facts, cut, layout, totals, ruled=row > 0) for row, cut in enumerate(cuts)]
         group = fabric_group(fabric, sum(cut.count for cut in cuts), words)
         named_again = fabric_group(fabric, None, words)
         whole = grouped(again_head, group, rows, named_again)
-        slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
-    return slices
+        flowables += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
+    return flowables
 
 
-def head_again(head: Slice, words: Messages) -> Slice:
+def head_again(head: Flowable, words: Messages) -> Flowable:
     """The table's head as it is said again on a new page."""
     height, marks = stacked([continued(words("cutting"), words), head])
-    return Slice(height, marks, keep=True)
+    return Flowable(height, marks, keep_with_next=True)
 
 
 def cut_sides(cut: CutFacts, facts: BlockFacts) -> list[str]:
@@ -100,7 +100,7 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) 
         name: words(f"head-{name}") for name in ("cut", "piece", "size", "then", "patch", "for", "spare", "in-all")
     }
 
-    def need(texts: Sequence[str], head: str, style: Style) -> float:
+    def need(texts: Sequence[str], head: str, style: TextStyle) -> float:
         widest = max((width_of(text, style) for text in texts), default=0.0)
         return max(widest, width_of(head, _SMALL)) + gap + 0.1  # what is just as wide as its column is not broken
 
@@ -126,19 +126,19 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) 
     rest = max(0.0, CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare)
     letters, purpose = (letters, purpose + rest) if purpose else (letters + rest, purpose)
     columns = (
-        Column("", tick),
-        Column(heads["cut"], count, "right", gap - STEP_PT),
-        Column(heads["piece"], piece, gap_pt=gap),
-        Column(heads["size"], size, gap_pt=gap),
-        Column(heads["then"] if then else "", then, gap_pt=gap),
-        Column(heads["patch"], letters, gap_pt=gap),
-        Column(heads["for"] if purpose else "", purpose, gap_pt=gap if spare else 0.0),
-        Column(last if spare else "", spare, "right", 0.0),
+        TableColumn("", tick),
+        TableColumn(heads["cut"], count, "right", gap - STEP_PT),
+        TableColumn(heads["piece"], piece, gap_pt=gap),
+        TableColumn(heads["size"], size, gap_pt=gap),
+        TableColumn(heads["then"] if then else "", then, gap_pt=gap),
+        TableColumn(heads["patch"], letters, gap_pt=gap),
+        TableColumn(heads["for"] if purpose else "", purpose, gap_pt=gap if spare else 0.0),
+        TableColumn(last if spare else "", spare, "right", 0.0),
     )
     return _Layout(columns, tuple(axes))
 
 
-def fabric_group(fabric: FabricFacts, pieces: int | None, words: Messages) -> Slice:
+def fabric_group(fabric: FabricFacts, pieces: int | None, words: Messages) -> Flowable:
     """A fabric's name beside its swatch, over its rows; without a count the name as it is said again on a new page."""
     height = 5.5 * STEP_PT
     box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
@@ -151,7 +151,7 @@ def fabric_group(fabric: FabricFacts, pieces: int | None, words: Messages) -> Sl
     marks: list[Mark] = [*swatch(fabric, box), *line(label, x, baseline, _GROUP)]
     marks += line(after, x + width_of(label, _GROUP), baseline, _SMALL)
     marks += line_ending(aside, CONTENT_WIDTH_PT, baseline, _SMALL)
-    return Slice(height, tuple(marks))
+    return Flowable(height, tuple(marks))
 
 
 def say_to_cut(pieces: int, words: Messages) -> str:
@@ -165,10 +165,10 @@ def _beside(facts: BlockFacts, cut: CutFacts, totals: Totals | None) -> str:
     return in_thousands(count, words_of(facts)) if count else ""
 
 
-def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, totals: Totals | None, *, ruled: bool) -> Slice:
+def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, totals: Totals | None, *, ruled: bool) -> Flowable:
     words = words_of(facts)
     _, count, piece, _, then, letters, purpose, spare = layout.columns
-    cells: tuple[Cell, ...] = (
+    cells: tuple[TableCell, ...] = (
         tick_cell(_BODY),
         words_cell(str(cut.count), count, _NUMBER),
         words_cell(say_piece(cut, words), piece, _BODY),

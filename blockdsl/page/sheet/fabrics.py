@@ -7,22 +7,22 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, lines_of, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, lines_of, width_of
 from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.pictures.block import swatch
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sheet import value_words
 
 SWATCH_WIDTH_PT: Final = 26.0
 SWATCH_HEIGHT_PT: Final = 13.0
-_NUMBER: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _NUMBER_WIDTH_PT: Final = 12.0
-_LABEL: Final = Style(BODY_PT, "bold", INK)
-_VALUE: Final = Style(SMALL_PT, "regular", QUIET)
+_LABEL: Final = TextStyle(BODY_PT, "bold", INK)
+_VALUE: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
-def key_entry(fabric: FabricFacts, width_pt: float, words: Messages, most_lines: int = 9) -> Slice:
+def key_entry(fabric: FabricFacts, width_pt: float, words: Messages, most_lines: int = 9) -> Flowable:
     """One fabric: its swatch, its number, its label on as many lines as it needs or may have, its value after it."""
     left = SWATCH_WIDTH_PT + 2 * STEP_PT
     room = width_pt - left - _NUMBER_WIDTH_PT
@@ -44,7 +44,7 @@ def key_entry(fabric: FabricFacts, width_pt: float, words: Messages, most_lines:
     else:
         last += _VALUE.line_pt
         marks += line(value, x, baseline + last, _VALUE)
-    return Slice(max(SWATCH_HEIGHT_PT, middle + last + _LABEL.line_pt / 2), tuple(marks), before_pt=1.5 * STEP_PT)
+    return Flowable(max(SWATCH_HEIGHT_PT, middle + last + _LABEL.line_pt / 2), tuple(marks), before_pt=1.5 * STEP_PT)
 
 
 def key_column(
@@ -67,16 +67,16 @@ def _width(fabric: FabricFacts, words: Messages) -> float:
     return SWATCH_WIDTH_PT + 2 * STEP_PT + _NUMBER_WIDTH_PT + text
 
 
-def key_columns(fabrics: Sequence[FabricFacts], width_pt: float, words: Messages) -> list[Slice]:
-    """The key in four columns, or three where a label is long, read across; a slice for each line of it."""
+def key_columns(fabrics: Sequence[FabricFacts], width_pt: float, words: Messages) -> list[Flowable]:
+    """The key in four columns, or three where a label is long, read across; a flowable for each line of it."""
     columns = 4 if all(_width(fabric, words) <= (width_pt - 3 * GUTTER_PT) / 4 for fabric in fabrics) else 3
     column_pt = (width_pt - (columns - 1) * GUTTER_PT) / columns
-    slices = []
+    flowables = []
     for start in range(0, len(fabrics), columns):
         entries = [key_entry(fabric, column_pt, words) for fabric in fabrics[start : start + columns]]
         marks: list[Mark] = []
         for place, entry in enumerate(entries):
             marks += moved(entry.marks, place * (column_pt + GUTTER_PT), 0.0)
         height = max(entry.height_pt for entry in entries)
-        slices.append(Slice(height, tuple(marks), before_pt=1.5 * STEP_PT))
-    return slices
+        flowables.append(Flowable(height, tuple(marks), before_pt=1.5 * STEP_PT))
+    return flowables

@@ -9,7 +9,7 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, lines_of, paragraph, rule
+from blockdsl.marks.prose import TextStyle, line, lines_of, paragraph, rule
 from blockdsl.marks.theme import (
     BODY_PT,
     BOLD_RULE_PT,
@@ -23,7 +23,7 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.sheet.fabrics import key_column, key_columns
 from blockdsl.pictures.block import block_picture, letter_diagram
 from blockdsl.pictures.placing import fit
@@ -35,7 +35,7 @@ from blockdsl.wording.sheet import say_grid
 _TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
 _TITLE_LINES: Final = 2
 _TITLE_LEADING: Final = 1.12
-_CAPTION: Final = Style(SMALL_PT, "regular", QUIET)
+_CAPTION: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _LARGE_COLUMNS: Final = 7
 _SMALL_COLUMNS: Final = 5
 _WIDE: Final = 2.6
@@ -43,20 +43,20 @@ _TALL: Final = 0.6
 _BEFORE_PT: Final = 3.5 * STEP_PT
 
 
-def sheet_head(facts: BlockFacts) -> list[Slice]:
+def sheet_head(facts: BlockFacts) -> list[Flowable]:
     """Everything above the cutting table."""
     return [title_of(facts), _measures(facts), *pictures_of(facts)]
 
 
-def title_of(facts: BlockFacts) -> Slice:
+def title_of(facts: BlockFacts) -> Flowable:
     """The block's name under a strong rule."""
-    return title_slice(facts.name)
+    return title_flowable(facts.name)
 
 
-def title_slice(name: str) -> Slice:
+def title_flowable(name: str) -> Flowable:
     """A name under a strong rule, smaller when it is long, cut at no length."""
     for size in _TITLE_SIZES_PT:
-        style = Style(size, "bold", INK)
+        style = TextStyle(size, "bold", INK)
         lines = lines_of(name, CONTENT_WIDTH_PT, style)
         if len(lines) <= _TITLE_LINES:
             break
@@ -66,10 +66,10 @@ def title_slice(name: str) -> Slice:
     for place, words in enumerate(lines):
         marks += line(words, -0.04 * style.size_pt, top + style.capitals_pt + 2 + place * pitch, style)
     height = top + style.capitals_pt + 2 + (len(lines) - 1) * pitch + 4.5 * STEP_PT
-    return Slice(height, tuple(marks), keep=True)
+    return Flowable(height, tuple(marks), keep_with_next=True)
 
 
-def _measures(facts: BlockFacts) -> Slice:
+def _measures(facts: BlockFacts) -> Flowable:
     """Finished and unfinished size, the grid, how much there is of it."""
     grid, unfinished_cell = say_grid(facts)
     words = words_of(facts)
@@ -80,10 +80,10 @@ def _measures(facts: BlockFacts) -> Slice:
         (words("sheet-grid"), grid, unfinished_cell, 4),
         (words("sheet-made-of"), patches, fabrics, 2),
     )
-    return measures_slice(entries)
+    return measures_flowable(entries)
 
 
-def measures_slice(entries: Sequence[tuple[str, str, str, int]]) -> Slice:
+def measures_flowable(entries: Sequence[tuple[str, str, str, int]]) -> Flowable:
     """Small names over what they are, with a quiet second line, each over so many of the twelve columns."""
     marks: list[Mark] = []
     x = height = 0.0
@@ -92,23 +92,23 @@ def measures_slice(entries: Sequence[tuple[str, str, str, int]]) -> Slice:
         marks += moved(entry, x, 0.0)
         height = max(height, bottom)
         x += span_pt(columns) + GUTTER_PT
-    return Slice(height, tuple(marks), keep=True)
+    return Flowable(height, tuple(marks), keep_with_next=True)
 
 
 def _measure(name: str, value: str, more: str, width_pt: float) -> tuple[float, tuple[Mark, ...]]:
-    small, value_style = Style(SMALL_PT, "regular", QUIET), Style(BODY_PT + 1, "regular", INK)
+    small, value_style = TextStyle(SMALL_PT, "regular", QUIET), TextStyle(BODY_PT + 1, "regular", INK)
     height, words = paragraph(value, width_pt, value_style)
     y = small.line_pt + 1
     marks = [*line(name, 0.0, small.baseline_pt, small), *moved(words, 0.0, y)]
     y += height
     if more:
-        height, words = paragraph(more, width_pt, Style(BODY_PT, "regular", QUIET))
+        height, words = paragraph(more, width_pt, TextStyle(BODY_PT, "regular", QUIET))
         marks += moved(words, 0.0, y)
         y += height
     return y, tuple(marks)
 
 
-def pictures_of(facts: BlockFacts) -> list[Slice]:
+def pictures_of(facts: BlockFacts) -> list[Flowable]:
     """The block in colour, its letters, the key of fabrics, arranged by the block's proportion."""
     ratio = to_float(facts.finished[0]) / to_float(facts.finished[1])
     if ratio >= _WIDE:
@@ -118,7 +118,7 @@ def pictures_of(facts: BlockFacts) -> list[Slice]:
     return _two_beside(facts)
 
 
-def _two_beside(facts: BlockFacts) -> list[Slice]:
+def _two_beside(facts: BlockFacts) -> list[Flowable]:
     """Colour at the left, letters at the right, the key under the letters.
 
     A key that would hang below the picture goes under both, and then both pictures are of one size.
@@ -130,9 +130,9 @@ def _two_beside(facts: BlockFacts) -> list[Slice]:
         height, marks, bottom = _pair(facts, large, small)
         top = max(bottom + 2 * STEP_PT, height - key_height)
         marks += moved(key, large + GUTTER_PT, top)
-        return [Slice(max(height, top + key_height), marks, before_pt=_BEFORE_PT)]
+        return [Flowable(max(height, top + key_height), marks, before_pt=_BEFORE_PT)]
     height, marks, _ = _pair(facts, span_pt(6), span_pt(6))
-    return [Slice(height, marks, before_pt=_BEFORE_PT), *_key_below(facts)]
+    return [Flowable(height, marks, before_pt=_BEFORE_PT), *_key_below(facts)]
 
 
 def _pair(facts: BlockFacts, left_pt: float, right_pt: float) -> tuple[float, tuple[Mark, ...], float]:
@@ -151,7 +151,7 @@ def _lettered(facts: BlockFacts, box: Box) -> tuple[float, tuple[Mark, ...]]:
     return top + _CAPTION.line_pt, (letters, *caption)
 
 
-def _three_beside(facts: BlockFacts) -> list[Slice]:
+def _three_beside(facts: BlockFacts) -> list[Flowable]:
     """For a tall block: colour, letters and key, four columns of the page each."""
     width, height = span_pt(4), span_pt(_LARGE_COLUMNS)
     colour, colour_box = block_picture(facts, Box(0.0, 0.0, width, height))
@@ -160,21 +160,21 @@ def _three_beside(facts: BlockFacts) -> list[Slice]:
     below = key_height > height
     marks = (colour, *moved(letters, width + GUTTER_PT, 0.0))
     marks += () if below else moved(key, 2 * (width + GUTTER_PT), 0.0)
-    pictures = Slice(max(colour_box.height_pt, bottom, 0.0 if below else key_height), marks, before_pt=_BEFORE_PT)
+    pictures = Flowable(max(colour_box.height_pt, bottom, 0.0 if below else key_height), marks, before_pt=_BEFORE_PT)
     return [pictures, *(_key_below(facts) if below else [])]
 
 
-def _one_under_the_other(facts: BlockFacts) -> list[Slice]:
+def _one_under_the_other(facts: BlockFacts) -> list[Flowable]:
     """For a wide block: colour and letters over the whole width, then the key."""
     colour, colour_box = block_picture(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, CONTENT_WIDTH_PT))
     bottom, letters = _lettered(facts, Box(0.0, 0.0, CONTENT_WIDTH_PT, CONTENT_WIDTH_PT))
     return [
-        Slice(colour_box.height_pt, (colour,), before_pt=_BEFORE_PT),
-        Slice(bottom, letters, before_pt=3 * STEP_PT),
+        Flowable(colour_box.height_pt, (colour,), before_pt=_BEFORE_PT),
+        Flowable(bottom, letters, before_pt=3 * STEP_PT),
         *_key_below(facts),
     ]
 
 
-def _key_below(facts: BlockFacts) -> list[Slice]:
+def _key_below(facts: BlockFacts) -> list[Flowable]:
     rows = key_columns(facts.fabrics, CONTENT_WIDTH_PT, words_of(facts))
     return [replace(rows[0], before_pt=3 * STEP_PT), *rows[1:]] if rows else []

@@ -7,23 +7,23 @@ from typing import Final
 from blockdsl.facts.alternatives import Alternative
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 from blockdsl.geometry import to_float
-from blockdsl.marks.prose import Style, line
+from blockdsl.marks.prose import TextStyle, line
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, STEP_PT, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
-from blockdsl.page.table import Column, grouped, table_head, table_row, words_cell
+from blockdsl.page.table import TableColumn, grouped, table_head, table_row, words_cell
 from blockdsl.wording.grammar import capital, name_of
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_method, say_sides, unit_title
 
 _WASTE_PT: Final = 110.0
 _SEAMS_PT: Final = 44.0
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_NAME: Final = Style(LEAD_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_NAME: Final = TextStyle(LEAD_PT, "bold", INK)
 
 
-def method_list(facts: BlockFacts) -> list[Slice]:
+def method_list(facts: BlockFacts) -> list[Flowable]:
     """A group for each unit with a row for each way; nothing unless the block asks for it."""
     if not facts.compares_methods:
         return []
@@ -32,25 +32,25 @@ def method_list(facts: BlockFacts) -> list[Slice]:
         return []
     words = words_of(facts)
     columns = (
-        Column(words("methods-head-method"), span_pt(3)),
-        Column(words("methods-head-cut"), CONTENT_WIDTH_PT - span_pt(3) - _WASTE_PT - _SEAMS_PT),
-        Column(words("methods-head-waste", unit=facts.unit), _WASTE_PT, "right"),
-        Column(words("methods-head-seams"), _SEAMS_PT, "right", 0.0),
+        TableColumn(words("methods-head-method"), span_pt(3)),
+        TableColumn(words("methods-head-cut"), CONTENT_WIDTH_PT - span_pt(3) - _WASTE_PT - _SEAMS_PT),
+        TableColumn(words("methods-head-waste", unit=facts.unit), _WASTE_PT, "right"),
+        TableColumn(words("methods-head-seams"), _SEAMS_PT, "right", 0.0),
     )
     head = table_head(columns)
-    slices = [heading(words("methods-title"), aside=words("methods-aside")), head]
+    flowables = [heading(words("methods-title"), aside=words("methods-aside")), head]
     for unit, ways in pairs:
         rows = [_row(facts, columns, way, ruled=place > 0) for place, way in enumerate(ways)]
-        slices += grouped(head, _group(unit, words), rows, continued(words("methods-title"), words))
-    return slices
+        flowables += grouped(head, _group(unit, words), rows, continued(words("methods-title"), words))
+    return flowables
 
 
-def _group(unit: UnitFacts, words: Messages) -> Slice:
+def _group(unit: UnitFacts, words: Messages) -> Flowable:
     text = words("methods-unit", unit=capital(unit_title(unit, words)), count=unit.count)
-    return Slice(_NAME.line_pt + STEP_PT, line(text, 0.0, STEP_PT + _NAME.baseline_pt, _NAME), before_pt=2 * STEP_PT)
+    return Flowable(_NAME.line_pt + STEP_PT, line(text, 0.0, STEP_PT + _NAME.baseline_pt, _NAME), before_pt=2 * STEP_PT)
 
 
-def _row(facts: BlockFacts, columns: tuple[Column, ...], way: Alternative, *, ruled: bool) -> Slice:
+def _row(facts: BlockFacts, columns: tuple[TableColumn, ...], way: Alternative, *, ruled: bool) -> Flowable:
     style = _BOLD if way.chosen else _BODY
     words = words_of(facts)
     method = say_method(way.method, words)

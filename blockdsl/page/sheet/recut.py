@@ -8,33 +8,33 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.prose import Style
+from blockdsl.marks.prose import TextStyle
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
-from blockdsl.page.table import Cell, Column, table_head, table_row, words_cell
+from blockdsl.page.table import TableCell, TableColumn, table_head, table_row, words_cell
 from blockdsl.pictures.block import swatch
 from blockdsl.wording.grammar import listed, many
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import words_of
 from blockdsl.wording.sheet import say_piece, say_subcut
 
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 _SWATCH: Final = Box(0.0, 1.0, 24.0, 11.0)
 
 
-def recut_tables(facts: BlockFacts) -> list[Slice]:
+def recut_tables(facts: BlockFacts) -> list[Flowable]:
     """A heading and a short table for each colouring that has a cutting table of its own."""
     words = words_of(facts)
     columns = (
-        Column("", 34.0),
-        Column(words("head-fabric"), span_pt(3)),
-        Column(words("head-in-place-of"), span_pt(3)),
-        Column(words("head-cut"), CONTENT_WIDTH_PT - 34.0 - 2 * span_pt(3), gap_pt=0.0),
+        TableColumn("", 34.0),
+        TableColumn(words("head-fabric"), span_pt(3)),
+        TableColumn(words("head-in-place-of"), span_pt(3)),
+        TableColumn(words("head-cut"), CONTENT_WIDTH_PT - 34.0 - 2 * span_pt(3), gap_pt=0.0),
     )
-    slices: list[Slice] = []
+    flowables: list[Flowable] = []
     for plan in facts.colourings:
         rows = list(_rows(facts, plan, columns))
         if not rows:
@@ -44,11 +44,11 @@ def recut_tables(facts: BlockFacts) -> list[Slice]:
         # A short table: all of it stays on one page.
         title = words("sheet-in-colorway", name=plan.name)
         bound = [heading(title, aside=aside), table_head(columns), *table]
-        slices += [*(replace(piece, keep=True) for piece in bound[:-1]), bound[-1]]
-    return slices
+        flowables += [*(replace(piece, keep_with_next=True) for piece in bound[:-1]), bound[-1]]
+    return flowables
 
 
-def _rows(facts: BlockFacts, plan: ColouringFacts, columns: tuple[Column, ...]) -> Iterator[tuple[Cell, ...]]:
+def _rows(facts: BlockFacts, plan: ColouringFacts, columns: tuple[TableColumn, ...]) -> Iterator[tuple[TableCell, ...]]:
     """A row for each fabric that takes another's place."""
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics}
     for fabric in plan.fabrics:
@@ -84,11 +84,11 @@ def _say(cut: CutFacts, facts: BlockFacts) -> str:
     return fraction_text(words(key, count=cut.count, piece=piece, size=size, letter=cut.label, then=then))
 
 
-def _row(fabric: FabricFacts, instead: str, what: str, columns: tuple[Column, ...]) -> tuple[Cell, ...]:
+def _row(fabric: FabricFacts, instead: str, what: str, columns: tuple[TableColumn, ...]) -> tuple[TableCell, ...]:
     height = _BODY.line_pt + STEP_PT / 2
     _, name, before, cut = columns
     return (
-        Cell(height, swatch(fabric, _SWATCH)),
+        TableCell(height, swatch(fabric, _SWATCH)),
         words_cell(fabric.label or fabric.name, name, _BOLD),
         words_cell(instead, before, _QUIET),
         words_cell(what, cut, _BODY),

@@ -11,15 +11,15 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.marks.prose import Style, width_of
+from blockdsl.marks.prose import TextStyle, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.page.sheet.cutting import cut_sides, cutting_table, fabric_group, head_again
 from blockdsl.page.table import (
     EMPTY,
-    Cell,
-    Column,
+    TableCell,
+    TableColumn,
     grouped,
     lengths_axes,
     lengths_cell,
@@ -33,11 +33,11 @@ from blockdsl.wording.lengths import show_extent, show_measure
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_piece, say_purpose, say_sides, say_subcut
 
-_NUMBER: Final = Style(BODY_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
-_SMALL: Final = Style(SMALL_PT, "regular", QUIET)
+_NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_LETTER: Final = TextStyle(BODY_PT, "bold", ACCENT)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
+_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _GAP_PT: Final = 3 * STEP_PT
 _SIZE_HEADS: Final = ("finished", "unfinished", "grid", "cells", "seam", "ruler")
 _MOST_SIZE_GAP_PT: Final = 30.0
@@ -65,7 +65,7 @@ def say_sizes(sizes: Sequence[BlockFacts]) -> str:
     return listed(told, words) if len(sizes) == len(told) else ", ".join(told)
 
 
-def size_table(sizes: Sequence[BlockFacts]) -> list[Slice]:
+def size_table(sizes: Sequence[BlockFacts]) -> list[Flowable]:
     """A row for each size: finished, unfinished, the squares of the grid, the seam allowance, the ruler's measure."""
     heads = tuple(words_of(sizes[0])(f"sizes-head-{name}") for name in _SIZE_HEADS)
     rows = [_size_row(facts) for facts in sizes]
@@ -80,19 +80,19 @@ def size_table(sizes: Sequence[BlockFacts]) -> list[Slice]:
 
 def size_table_of(
     heads: Sequence[str], rows: Sequence[Sequence[str]], widths: Sequence[float], gap_pt: float
-) -> list[Slice]:
+) -> list[Flowable]:
     """A table whose first column is bold, all of it bound together."""
     columns = [
-        Column(head, width, gap_pt=min(gap_pt - 0.5, width / 2)) for head, width in zip(heads, widths, strict=True)
+        TableColumn(head, width, gap_pt=min(gap_pt - 0.5, width / 2)) for head, width in zip(heads, widths, strict=True)
     ]
-    slices = [table_head(columns)]
+    flowables = [table_head(columns)]
     for place, row in enumerate(rows):
         cells = [
             words_cell(words, column, _BODY if number else _NUMBER)
             for number, (words, column) in enumerate(zip(row, columns, strict=True))
         ]
-        slices.append(replace(table_row(columns, cells, ruled=place > 0), keep=True))
-    return slices
+        flowables.append(replace(table_row(columns, cells, ruled=place > 0), keep_with_next=True))
+    return flowables
 
 
 def _size_row(facts: BlockFacts) -> tuple[str, ...]:
@@ -115,9 +115,9 @@ def _size_row(facts: BlockFacts) -> tuple[str, ...]:
     )
 
 
-def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Slice]:
+def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Flowable]:
     """The cutting of all sizes; nothing when there is nothing to cut."""
-    slices: list[Slice] = []
+    flowables: list[Flowable] = []
     alike: dict[object, list[BlockFacts]] = {}
     for facts in sizes:
         alike.setdefault(_way_of_cutting(facts), []).append(facts)
@@ -126,8 +126,8 @@ def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Slice]:
             words = words_of(part[0])
             alone = len(part) == len(sizes)
             named = words("cutting") if alone else words("sizes-cutting-for", sizes=say_sizes(part))
-            slices += _together(part, named) if len(part) > 1 else _alone(part[0], named)
-    return slices
+            flowables += _together(part, named) if len(part) > 1 else _alone(part[0], named)
+    return flowables
 
 
 def _way_of_cutting(facts: BlockFacts) -> object:
@@ -152,11 +152,11 @@ def _way_of_cutting(facts: BlockFacts) -> object:
     )
 
 
-def _alone(facts: BlockFacts, named: str) -> list[Slice]:
+def _alone(facts: BlockFacts, named: str) -> list[Flowable]:
     """The table of one size, as on its sheet, under its own heading."""
-    slices = cutting_table(facts)
+    flowables = cutting_table(facts)
     aside = words_of(facts)(f"cutting-sizes-{facts.unit}")
-    return [heading(named, aside=aside), *slices[1:]] if slices else []
+    return [heading(named, aside=aside), *flowables[1:]] if flowables else []
 
 
 def _that_fit(sizes: Sequence[BlockFacts]) -> list[Sequence[BlockFacts]]:
@@ -171,30 +171,32 @@ def _free_pt(sizes: Sequence[BlockFacts]) -> float:
     return CONTENT_WIDTH_PT - sum(column.width_pt for column in _columns(sizes)[0])
 
 
-def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[Column], list[list[tuple[float, float]]]]:
+def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[TableColumn], list[list[tuple[float, float]]]]:
     """The columns as narrow as their words allow, and the axes of each column of sizes."""
     cuts, words = sizes[0].cutting, words_of(sizes[0])
     heads = {name: words(f"head-{name}") for name in ("cut", "piece", "then", "patch", "for")}
 
-    def need(texts: Sequence[str], head: str, style: Style) -> float:
+    def need(texts: Sequence[str], head: str, style: TextStyle) -> float:
         return max(*(width_of(text, style) for text in texts), width_of(head, _SMALL)) + _GAP_PT + 1
 
-    count = Column(heads["cut"], need([str(cut.count) for cut in cuts], heads["cut"], _NUMBER), "right", _GAP_PT)
-    piece = Column(heads["piece"], need([say_piece(cut, words) for cut in cuts], heads["piece"], _BODY), gap_pt=_GAP_PT)
+    count = TableColumn(heads["cut"], need([str(cut.count) for cut in cuts], heads["cut"], _NUMBER), "right", _GAP_PT)
+    piece = TableColumn(
+        heads["piece"], need([say_piece(cut, words) for cut in cuts], heads["piece"], _BODY), gap_pt=_GAP_PT
+    )
     columns, axes = [count, piece], []
     for facts in sizes:
         found, width = lengths_axes([cut_sides(cut, facts) for cut in facts.cutting], _BODY)
         columns.append(
-            Column(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT)
+            TableColumn(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT)
         )
         axes.append(found)
     thens, letters = [_then(cut, words) for cut in cuts], [cut.label for cut in cuts]
     for head, texts, most in ((heads["then"], thens, _MOST_THEN_PT), (heads["patch"], letters, _MOST_LETTERS_PT)):
         width = min(need(texts, head, _LETTER), most) if any(texts) else 0.0
-        columns.append(Column(head if width else "", width, gap_pt=_GAP_PT))
+        columns.append(TableColumn(head if width else "", width, gap_pt=_GAP_PT))
     purposes = [say_purpose(cut, words) for cut in cuts]
     width = min(need(purposes, heads["for"], _QUIET), _MOST_PURPOSE_PT) if any(purposes) else 0.0
-    columns.append(Column(heads["for"] if width else "", width, gap_pt=0.0))
+    columns.append(TableColumn(heads["for"] if width else "", width, gap_pt=0.0))
     over = sum(column.width_pt for column in columns) - CONTENT_WIDTH_PT
     then = columns[-3]
     if over > 0 and then.width_pt > _LEAST_THEN_PT:  # what is done with a piece may take several lines
@@ -208,13 +210,13 @@ def _then(cut: CutFacts, words: Messages) -> str:
     return ", ".join(text for text in (say_subcut(cut, None, words), spare) if text)
 
 
-def _together(sizes: Sequence[BlockFacts], named: str) -> list[Slice]:
+def _together(sizes: Sequence[BlockFacts], named: str) -> list[Flowable]:
     """One table for sizes that are cut alike: a column for each size between the piece and what is done with it."""
     columns, axes = _columns(sizes)
     columns = _widened(columns)
     head = table_head(columns)
     words = words_of(sizes[0])
-    slices = [heading(named, aside=words("sizes-cutting-aside")), head]
+    flowables = [heading(named, aside=words("sizes-cutting-aside")), head]
     again = head_again(head, words)
     tables = [cuts_by_fabric(facts) for facts in sizes]
     for place, (fabric, cuts) in enumerate(tables[0]):
@@ -224,11 +226,11 @@ def _together(sizes: Sequence[BlockFacts], named: str) -> list[Slice]:
         ]
         group = fabric_group(fabric, sum(cut.count for cut in cuts), words)
         whole = grouped(again, group, rows, fabric_group(fabric, None, words))
-        slices += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
-    return slices
+        flowables += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
+    return flowables
 
 
-def _widened(columns: Sequence[Column]) -> list[Column]:
+def _widened(columns: Sequence[TableColumn]) -> list[TableColumn]:
     """The columns spread over the page's width, their words no further apart than the eye can follow."""
     free = max(0.0, CONTENT_WIDTH_PT - sum(column.width_pt for column in columns))
     seen = [place for place, column in enumerate(columns) if column.width_pt]
@@ -245,11 +247,11 @@ def _widened(columns: Sequence[Column]) -> list[Column]:
 def _row(
     sizes: Sequence[BlockFacts],
     cuts: Sequence[CutFacts],
-    columns: Sequence[Column],
+    columns: Sequence[TableColumn],
     axes: Sequence[Sequence[tuple[float, float]]],
     *,
     ruled: bool,
-) -> Slice:
+) -> Flowable:
     """The same line of the table at each size."""
     cut, words = cuts[0], words_of(sizes[0])
     count, piece, *_ = columns
@@ -258,7 +260,7 @@ def _row(
         lengths_cell(cut_sides(at_size, facts), axis, _BODY)
         for at_size, facts, axis in zip(cuts, sizes, axes, strict=True)
     ]
-    cells: list[Cell] = [
+    cells: list[TableCell] = [
         words_cell(str(cut.count), count, _NUMBER),
         words_cell(say_piece(cut, words), piece, _BODY),
         *lengths,

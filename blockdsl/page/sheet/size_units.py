@@ -7,7 +7,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, lines_of, paragraph, rule, runs, width_of
+from blockdsl.marks.prose import TextStyle, line, lines_of, paragraph, rule, runs, width_of
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -22,7 +22,7 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.size_tables import say_size
 from blockdsl.page.sheet.units import unit_list
@@ -34,15 +34,15 @@ from blockdsl.wording.sheet import say_method, unit_title
 
 _PICTURE_PT: Final = 60.0
 _ACROSS: Final = 2
-_TITLE: Final = Style(LEAD_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
-_HEAD: Final = Style(SMALL_PT, "regular", QUIET)
+_TITLE: Final = TextStyle(LEAD_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
+_HEAD: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
-def units_at_sizes(sizes: Sequence[BlockFacts]) -> list[Slice]:
-    """Two units beside each other on each slice; sizes whose units differ are listed one after the other.
+def units_at_sizes(sizes: Sequence[BlockFacts]) -> list[Flowable]:
+    """Two units beside each other on each flowable; sizes whose units differ are listed one after the other.
 
     Nothing for a block without units.
     """
@@ -56,24 +56,24 @@ def units_at_sizes(sizes: Sequence[BlockFacts]) -> list[Slice]:
     cards = [_card(sizes, [facts.units[place] for facts in sizes], fabrics) for place in range(len(sizes[0].units))]
     words = words_of(sizes[0])
     title = words("units-title")
-    slices = [heading(title, aside=words("units-aside"))]
+    flowables = [heading(title, aside=words("units-aside"))]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
         marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []
         for place, (_, card) in enumerate(pair):
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 2.5 * STEP_PT)
         height = max(height for height, _ in pair) + 5 * STEP_PT
-        slices.append(Slice(height, tuple(marks), head=(continued(title, words),)))
-    return slices
+        flowables.append(Flowable(height, tuple(marks), head=(continued(title, words),)))
+    return flowables
 
 
 def _way_of_making(facts: BlockFacts) -> object:
     return tuple((unit.title, unit.count, unit.method, unit.spare) for unit in facts.units)
 
 
-def _named(slices: list[Slice], facts: BlockFacts) -> list[Slice]:
+def _named(flowables: list[Flowable], facts: BlockFacts) -> list[Flowable]:
     """The list of one size with a heading that says which."""
-    return [heading(words_of(facts)("units-title-size", size=say_size(facts))), *slices[1:]] if slices else []
+    return [heading(words_of(facts)("units-title-size", size=say_size(facts))), *flowables[1:]] if flowables else []
 
 
 def _card(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:

@@ -7,21 +7,21 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, fitted, line, paragraph, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, paragraph, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, GUTTER_PT, QUIET, SMALL_PT, STEP_PT, span_pt
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.pictures.strip import cut_picture, has_picture
 from blockdsl.wording.grammar import name_of
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.strips import is_handed
 
-_LETTER: Final = Style(BODY_PT, "bold", ACCENT)
-_QUIET: Final = Style(SMALL_PT, "regular", QUIET)
+_LETTER: Final = TextStyle(BODY_PT, "bold", ACCENT)
+_QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _COLUMNS: Final = 12
 
 
-def strip_pictures(facts: BlockFacts) -> list[Slice]:
+def strip_pictures(facts: BlockFacts) -> list[Flowable]:
     """A picture for each way of cutting, strips before rectangles; nothing where all cuts are square."""
     shown: dict[object, CutFacts] = {}
     for cut in facts.cutting:
@@ -30,28 +30,28 @@ def strip_pictures(facts: BlockFacts) -> list[Slice]:
     if not shown:
         return []
     words = words_of(facts)
-    slices = [heading(words("angle-title"), aside=words("angle-aside"))]
+    flowables = [heading(words("angle-title"), aside=words("angle-aside"))]
     strips = [cut for cut in shown.values() if cut.strip is not None]
-    slices += _beside(strips, facts, 2)
-    slices += _beside([cut for cut in shown.values() if cut.strip is None], facts, 4)
+    flowables += _beside(strips, facts, 2)
+    flowables += _beside([cut for cut in shown.values() if cut.strip is None], facts, 4)
     of_corners = [cut.corner is not None for cut in shown.values()]
     for remark, meant in (("layers", not all(of_corners)), ("corners", any(of_corners))):
         if meant:
             height, marks = paragraph(words(f"angle-{remark}"), span_pt(_COLUMNS), _QUIET)
-            slices.append(Slice(height, marks, before_pt=2 * STEP_PT))
-    return slices
+            flowables.append(Flowable(height, marks, before_pt=2 * STEP_PT))
+    return flowables
 
 
-def _beside(cuts: Sequence[CutFacts], facts: BlockFacts, in_a_row: int) -> list[Slice]:
+def _beside(cuts: Sequence[CutFacts], facts: BlockFacts, in_a_row: int) -> list[Flowable]:
     width = span_pt(_COLUMNS // in_a_row)
-    slices = []
+    flowables = []
     for place in range(0, len(cuts), in_a_row):
         row = [_titled(cut, facts, width) for cut in cuts[place : place + in_a_row]]
         marks: list[Mark] = []
         for at, (_, each) in enumerate(row):
             marks += moved(each, at * (width + GUTTER_PT), 0.0)
-        slices.append(Slice(max(height for height, _ in row), tuple(marks), before_pt=2 * STEP_PT))
-    return slices
+        flowables.append(Flowable(max(height for height, _ in row), tuple(marks), before_pt=2 * STEP_PT))
+    return flowables
 
 
 def _titled(cut: CutFacts, facts: BlockFacts, width: float) -> tuple[float, tuple[Mark, ...]]:

@@ -6,7 +6,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
 from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import Style, line, lines_of, paragraph, rule, runs
+from blockdsl.marks.prose import TextStyle, line, lines_of, paragraph, rule, runs
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -20,7 +20,7 @@ from blockdsl.marks.theme import (
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import Fabrics, fabrics_of, unit_picture
@@ -31,21 +31,21 @@ from blockdsl.wording.sheet import say_method, unit_title
 
 _PICTURE_PT: Final = 66.0
 _ACROSS: Final = 2
-_TITLE: Final = Style(LEAD_PT, "bold", INK)
-_BODY: Final = Style(BODY_PT, "regular", INK)
-_BOLD: Final = Style(BODY_PT, "bold", INK)
-_QUIET: Final = Style(BODY_PT, "regular", QUIET)
+_TITLE: Final = TextStyle(LEAD_PT, "bold", INK)
+_BODY: Final = TextStyle(BODY_PT, "regular", INK)
+_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
+_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 
 
-def unit_list(facts: BlockFacts) -> list[Slice]:
-    """The heading and two units beside each other on each slice; nothing when the block has no units."""
+def unit_list(facts: BlockFacts) -> list[Flowable]:
+    """The heading and two units beside each other on each flowable; nothing when the block has no units."""
     if not facts.units:
         return []
     fabrics = fabrics_of(facts)
     cards = [_card(facts, unit, fabrics) for unit in facts.units]
     words = words_of(facts)
     title = words("units-title")
-    slices = [heading(title, aside=words("units-aside"))]
+    flowables = [heading(title, aside=words("units-aside"))]
     for start in range(0, len(cards), _ACROSS):
         pair = cards[start : start + _ACROSS]
         marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT, RULE, HAIRLINE_PT)] if start else []
@@ -53,8 +53,8 @@ def unit_list(facts: BlockFacts) -> list[Slice]:
             x = place * (span_pt(6) + GUTTER_PT)
             marks += moved(card, x, 2.5 * STEP_PT)
         height = max(height for height, _ in pair) + 4.5 * STEP_PT
-        slices.append(Slice(height, tuple(marks), head=(continued(title, words),)))
-    return slices
+        flowables.append(Flowable(height, tuple(marks), head=(continued(title, words),)))
+    return flowables
 
 
 def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:

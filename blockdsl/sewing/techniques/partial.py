@@ -11,7 +11,7 @@ from blockdsl.sewing.techniques.cloth import ZERO, at, box, cut_outline, dimensi
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Dot, Item, Line, Step, lesson_step, show
 
-Box = tuple[Exact, Exact, Exact, Exact]
+_Box = tuple[Exact, Exact, Exact, Exact]
 _JOINED = ("", "bottom", "left", "top", "right")
 """Which edge of the square and of each strip, clockwise from the top, is sewn to what was there before."""
 
@@ -51,7 +51,7 @@ def round_a_square(measures: Measures) -> tuple[Step, ...]:
     )
 
 
-def _place(number: int, side: Exact) -> Box:
+def _place(number: int, side: Exact) -> _Box:
     """The square in the middle, then the strips clockwise from the top: a third wide, two thirds long, finished."""
     t = side / 3
     return (

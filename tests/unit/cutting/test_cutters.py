@@ -5,7 +5,7 @@ import pytest
 from blockdsl.diagnostics import Source
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry.number import write_exact
-from blockdsl.marks.display_list import Text
+from blockdsl.marks.display_list import TextMark
 from blockdsl.page.sheet.cutters import cutter_list
 from blockdsl.syntax.format import format_text
 from blockdsl.wording.cutting_rows import cutting_rows
@@ -105,7 +105,7 @@ def test_what_no_cutter_can_cut_is_not_lacking() -> None:
 def test_the_sheet_and_the_table_name_her_cutters_by_her_words() -> None:
     above = 'cutter "Granny’s squares" square 3 in\ncutter "Unused" square 9 in'
     facts = block("row fog fog/slate", "row fog/slate fog", size="6 in", above=above)
-    said = [mark.text for each in cutter_list(facts) for mark in each.marks if isinstance(mark, Text)]
+    said = [mark.text for each in cutter_list(facts) for mark in each.marks if isinstance(mark, TextMark)]
     assert "Granny’s squares" in said
     assert "patch A" in said
     assert "Unused" not in said

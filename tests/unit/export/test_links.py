@@ -10,11 +10,13 @@ from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
-from blockdsl.marks.display_list import Anchor, Bookmark, Figure, Link, Page, PageLabels, Path, Publication, Text
+from blockdsl.marks.display_list import Anchor, Bookmark, Figure, Link, Page, PageLabels, Path, Publication, TextMark
 
 SQUARE = Path((((80.0, 80.0), (90.0, 80.0), (90.0, 90.0)),), fill="#e0a030")
-HERE = Page(612, 792, (Link("there", 72, 60, 100, 20, (Text(72, 72, "go there", 12),)), Figure("A corner", (SQUARE,))))
-THERE = Page(612, 792, (Anchor("there", 72, 300), Text(72, 310, "there", 12)))
+HERE = Page(
+    612, 792, (Link("there", 72, 60, 100, 20, (TextMark(72, 72, "go there", 12),)), Figure("A corner", (SQUARE,)))
+)
+THERE = Page(612, 792, (Anchor("there", 72, 300), TextMark(72, 310, "there", 12)))
 OUTLINE = (Bookmark("All", 0, (Bookmark("There", 1, (Bookmark("Deep", 1),)),)), Bookmark("End", 1))
 
 
@@ -56,7 +58,7 @@ def test_bookmarks_make_a_tree() -> None:
 
 
 def test_pages_are_called_by_roman_figures_and_then_by_numbers() -> None:
-    page = Page(612, 792, (Text(72, 72, "A", 12),))
+    page = Page(612, 792, (TextMark(72, 72, "A", 12),))
     labels = (PageLabels(0, "roman"), PageLabels(2, "decimal"))
     assert read(page, page, page, page, labels=labels).page_labels == ["i", "ii", "1", "2"]
 
@@ -67,7 +69,7 @@ def test_pages_are_taken_one_by_one() -> None:
     def pages() -> Any:
         for number in range(3):
             taken.append(number)
-            yield Page(612, 792, (Text(72, 72, f"Page {number}", 12),))
+            yield Page(612, 792, (TextMark(72, 72, f"Page {number}", 12),))
 
     write_pdf(Publication("T", pages()))
     assert taken == [0, 1, 2]

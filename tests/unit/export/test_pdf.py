@@ -11,10 +11,10 @@ from blockdsl.export import cairo_library
 from blockdsl.export.cairo_library import CairoMissing, load_cairo
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.printable import Unprintable
-from blockdsl.marks.display_list import Document, Figure, Page, Path, Text
+from blockdsl.marks.display_list import Document, Figure, Page, Path, TextMark
 
 SQUARE = Path((((9.0, 9.0), (18.0, 9.0), (18.0, 18.0)),), fill="#e0a030")
-PAGE = Page(612, 792, (Text(72, 72, "Harbour Light", 12), Figure("The block", (SQUARE, Text(20, 20, "A", 8)))))
+PAGE = Page(612, 792, (TextMark(72, 72, "Harbour Light", 12), Figure("The block", (SQUARE, TextMark(20, 20, "A", 8)))))
 
 
 def read(document: Document, created: datetime | None = None) -> PdfReader:
@@ -60,7 +60,7 @@ def test_each_page_keeps_its_own_size() -> None:
 
 
 def test_figures_are_tagged_with_their_alternative_text_and_texts_as_paragraphs() -> None:
-    second = Page(612, 792, (Figure("Outer", (Figure("Inner", (SQUARE,)),)), Text(9, 9, "End", 9)))
+    second = Page(612, 792, (Figure("Outer", (Figure("Inner", (SQUARE,)),)), TextMark(9, 9, "End", 9)))
     tree = read(Document("T", (PAGE, second))).root_object["/StructTreeRoot"]
     assert tagged(tree) == [("/P", None), ("/Figure", "The block"), ("/Figure", "Outer"), ("/P", None)]
 
@@ -78,7 +78,7 @@ def tagged(node: Any) -> list[tuple[str, str | None]]:
 
 
 def test_a_font_is_embedded_once_for_the_whole_file() -> None:
-    pages = tuple(Page(612, 792, (Text(72, 72, f"Page {number}", 12),)) for number in range(20))
+    pages = tuple(Page(612, 792, (TextMark(72, 72, f"Page {number}", 12),)) for number in range(20))
     reader = read(Document("T", pages))
     fonts = {id(font.get_object()) for page in reader.pages for font in page["/Resources"]["/Font"].values()}  # type: ignore[index]
     assert len(fonts) == 1

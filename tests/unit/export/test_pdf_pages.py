@@ -12,12 +12,12 @@ from blockdsl.export.pdf import write_pdf
 from blockdsl.export.pdf_page import paint_page
 from blockdsl.export.pdf_text import shown
 from blockdsl.export.printable import Unprintable
-from blockdsl.marks.display_list import Anchor, Bookmark, Document, Figure, Kept, Link, Page, PageLabels, Path, Text
+from blockdsl.marks.display_list import Anchor, Bookmark, Document, Figure, Kept, Link, Page, PageLabels, Path, TextMark
 
 SQUARE = Path((((9.0, 9.0), (81.0, 9.0), (81.0, 81.0), (9.0, 81.0)),), fill="#ff0000")
 
 
-def operators(*marks: Path | Text | Figure | Link | Anchor) -> str:
+def operators(*marks: Path | TextMark | Figure | Link | Anchor) -> str:
     (stream,) = paint_page(Page(612, 792, marks)).operators
     return zlib.decompress(stream).decode("ascii")
 
@@ -35,7 +35,7 @@ def test_a_line_without_colour_or_corners_leaves_nothing() -> None:
 
 
 def test_rules_and_boxes_beside_the_text_are_not_read_aloud() -> None:
-    written = operators(SQUARE, Text(9, 9, "Fog", 9), SQUARE)
+    written = operators(SQUARE, TextMark(9, 9, "Fog", 9), SQUARE)
 
     assert re.findall(r"(/\w+) ?(?:BMC|<</MCID)", written) == ["/Artifact", "/P", "/Artifact"]
     assert written.count("EMC") == 3
@@ -56,10 +56,13 @@ def test_words_that_are_kerned_are_moved_together_and_shown_as_one() -> None:
 
 
 def test_the_same_words_are_the_same_bytes_whatever_else_is_in_the_file() -> None:
-    words = Text(72, 72, "Harbour Light 2 ⁷⁄₈", 9)
+    words = TextMark(72, 72, "Harbour Light 2 ⁷⁄₈", 9)
     alone, among = (
         PdfReader(BytesIO(write_pdf(Document("T", pages)))).pages[0].get_contents()
-        for pages in ((Page(612, 792, (words,)),), (Page(612, 792, (words,)), Page(612, 792, (Text(9, 9, "Ω", 9),))))
+        for pages in (
+            (Page(612, 792, (words,)),),
+            (Page(612, 792, (words,)), Page(612, 792, (TextMark(9, 9, "Ω", 9),))),
+        )
     )
 
     assert alone is not None
@@ -73,8 +76,12 @@ def test_letters_that_join_stand_in_the_page_as_they_are_written() -> None:
 
 
 def test_a_page_that_was_painted_before_is_the_same_page_with_a_foot() -> None:
-    body = (Figure("The block", (SQUARE,)), Text(72, 72, "Fog", 9), Link("end", 9, 9, 20, 20, (Text(9, 20, "on", 9),)))
-    foot, end = Text(72, 700, "page 1", 7), Anchor("end", 9, 9)
+    body = (
+        Figure("The block", (SQUARE,)),
+        TextMark(72, 72, "Fog", 9),
+        Link("end", 9, 9, 20, 20, (TextMark(9, 20, "on", 9),)),
+    )
+    foot, end = TextMark(72, 700, "page 1", 7), Anchor("end", 9, 9)
     kept = {"one": pickle.loads(pickle.dumps(paint_page(Page(612, 792, body))))}  # noqa: S301 - as the cache does it
 
     again = PdfReader(
@@ -97,7 +104,7 @@ def tags(reader: PdfReader) -> list[tuple[str, int]]:
 
 
 def test_links_lead_to_their_anchor_and_one_without_is_refused() -> None:
-    link = Link("end", 10, 20, 30, 40, (Text(10, 50, "to the end", 9),))
+    link = Link("end", 10, 20, 30, 40, (TextMark(10, 50, "to the end", 9),))
     pages = (Page(612, 792, (link,)), Page(612, 792, (Anchor("end", 72, 100),)))
     reader = PdfReader(BytesIO(write_pdf(Document("T", pages))))
 

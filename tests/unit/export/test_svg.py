@@ -7,14 +7,14 @@ import pytest
 
 from blockdsl.export.printable import Unprintable
 from blockdsl.export.svg import write_svg
-from blockdsl.marks.display_list import Figure, Page, Path, Text
+from blockdsl.marks.display_list import Figure, Page, Path, TextMark
 
 SVG = "{http://www.w3.org/2000/svg}"
 INCH = ((72.0, 72.0), (144.0, 72.0), (144.0, 144.0), (72.0, 144.0))
 
 
 def drawn(
-    *marks: Path | Text | Figure, title: str = "Sheet", width_pt: float = 612, height_pt: float = 792
+    *marks: Path | TextMark | Figure, title: str = "Sheet", width_pt: float = 612, height_pt: float = 792
 ) -> ET.Element:
     return ET.fromstring(write_svg(Page(width_pt, height_pt, marks), title=title))  # noqa: S314 - our own drawing
 
@@ -55,7 +55,7 @@ def test_numbers_are_rounded_to_a_hundredth_of_a_point_without_a_minus_before_no
 
 def test_signs_of_markup_in_a_name_are_printed_as_they_are() -> None:
     name = "Moss & <Fern> \"Nº 1\" 'b' ]]>"
-    root = drawn(Text(10, 20, name, 9), Figure(name, ()), title=name)
+    root = drawn(TextMark(10, 20, name, 9), Figure(name, ()), title=name)
     assert root.findtext(f"{SVG}text") == name
     assert root.findtext(f"{SVG}title") == name
     assert root.findtext(f"{SVG}g/{SVG}title") == name
@@ -69,13 +69,15 @@ def test_a_figure_has_its_alternative_text_and_holds_its_marks() -> None:
 
 
 def test_turned_text_turns_about_its_own_start() -> None:
-    text = drawn(Text(72, 144, "A", 9, "bold", "#c02020", 90)).find(f"{SVG}text")
+    text = drawn(TextMark(72, 144, "A", 9, "bold", "#c02020", 90)).find(f"{SVG}text")
     assert text is not None
     assert (text.get("transform"), text.get("font-weight")) == ("rotate(90 72 144)", "600")
 
 
 def test_a_drawing_carries_its_fonts_and_points_to_nothing_outside() -> None:
-    written = write_svg(Page(100, 100, (Text(0, 9, "A", 9), Text(0, 20, "שלום", 9, "bold"))), title="T").decode()
+    written = write_svg(
+        Page(100, 100, (TextMark(0, 9, "A", 9), TextMark(0, 20, "שלום", 9, "bold"))), title="T"
+    ).decode()
     assert written.count("@font-face") == 3  # core regular, core bold, and Hebrew bold
     assert "unicode-range:U+5D5,U+5DC,U+5DD,U+5E9" in written
     assert all(address.startswith("data:font/") for address in re.findall(r'url\("([^"]*)', written))
@@ -87,7 +89,7 @@ def test_a_drawing_without_letters_carries_no_font() -> None:
 
 
 def test_the_same_page_gives_the_same_drawing() -> None:
-    page = Page(100, 100, (Text(1, 2, "2 ⁷⁄₈ Ω", 9), Figure("f", (Path((INCH,), fill="#123456"),))))
+    page = Page(100, 100, (TextMark(1, 2, "2 ⁷⁄₈ Ω", 9), Figure("f", (Path((INCH,), fill="#123456"),))))
     assert write_svg(page, title="T") == write_svg(page, title="T")
 
 

@@ -3,7 +3,7 @@
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.alternatives import Alternative
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Figure, Mark, Text
+from blockdsl.marks.display_list import Figure, Mark, TextMark
 from blockdsl.page.sheet.sheet import block_sheet
 from tests.unit.model.blocks import block
 
@@ -17,7 +17,7 @@ def ways(facts: BlockFacts, unit: int = 0) -> dict[str, Alternative]:
 def said(facts: BlockFacts) -> str:
     def texts(marks: tuple[Mark, ...]) -> list[str]:
         inner = [text for mark in marks if isinstance(mark, Figure) for text in texts(mark.marks)]
-        return [mark.text for mark in marks if isinstance(mark, Text)] + inner
+        return [mark.text for mark in marks if isinstance(mark, TextMark)] + inner
 
     return " ".join(" ".join(texts(page.marks)) for page in block_sheet(facts).pages)
 

@@ -7,7 +7,7 @@ import pytest
 from blockdsl.facts import BlockFacts
 from blockdsl.fullsize.foundation import MOST_COPIES, foundation_pages, foundations_too_large
 from blockdsl.fullsize.foundation_pattern import paper_patterns, turned
-from blockdsl.marks.display_list import Document, Figure, Mark, Text
+from blockdsl.marks.display_list import Document, Figure, Mark, TextMark
 from blockdsl.marks.theme import PAPERS
 from tests.unit.model.blocks import block
 from tests.unit.sewing.test_foundation import TERN
@@ -17,9 +17,9 @@ def words_of(document: Document) -> list[list[str]]:
     return [[text.text for text in texts(page.marks)] for page in document.pages]
 
 
-def texts(marks: Iterable[Mark]) -> Iterator[Text]:
+def texts(marks: Iterable[Mark]) -> Iterator[TextMark]:
     for mark in marks:
-        if isinstance(mark, Text):
+        if isinstance(mark, TextMark):
             yield mark
         elif isinstance(mark, Figure):
             yield from texts(mark.marks)

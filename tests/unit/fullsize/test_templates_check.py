@@ -11,7 +11,7 @@ from blockdsl.fullsize.scale_check import EIGHT_INCHES, FIFTEEN_CENTIMETRES, SIX
 from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Document, Path, Text
+from blockdsl.marks.display_list import Document, Path, TextMark
 from blockdsl.marks.theme import PAPERS, paper_named
 from tests.unit.fullsize.sample_templates import sample_block
 from tests.unit.fullsize.test_templates_words import box_of, flat, texts
@@ -56,7 +56,7 @@ def test_nothing_on_the_page_that_checks_the_print_leaves_184_by_254_mm(paper: s
     content = paper_named(paper).content
     edge = box(content.x_pt, content.y_pt, content.right_pt, content.bottom_pt).buffer(0.5)
     for mark in flat(check_print_page(paper).marks):
-        if isinstance(mark, Text):
+        if isinstance(mark, TextMark):
             assert edge.contains(box_of(mark)), mark.text
         else:
             assert all(edge.covers(LineString(ring)) for ring in mark.rings)
@@ -64,7 +64,7 @@ def test_nothing_on_the_page_that_checks_the_print_leaves_184_by_254_mm(paper: s
 
 def test_no_words_of_the_page_that_checks_the_print_overlap_or_are_crossed_by_a_line() -> None:
     marks = list(flat(check_print_page("letter").marks))
-    words = [(mark.text, box_of(mark)) for mark in marks if isinstance(mark, Text)]
+    words = [(mark.text, box_of(mark)) for mark in marks if isinstance(mark, TextMark)]
     for (one, first), (two, second) in combinations(words, 2):
         assert first.intersection(second).area < 0.01, f"{one!r} over {two!r}"
     lines = [

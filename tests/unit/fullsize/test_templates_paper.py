@@ -6,7 +6,7 @@ import pytest
 
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Document, Text
+from blockdsl.marks.display_list import Document, TextMark
 from blockdsl.marks.theme import ACCENT, PAPERS, paper_named
 from tests.unit.fullsize.sample_templates import (
     block_of,
@@ -155,7 +155,7 @@ def test_every_join_has_at_least_two_marks_and_each_stands_on_both_tiles(paper: 
     stood: dict[str, list[int]] = {}
     joins = 0
     for number, page in enumerate(document.pages):
-        words = [mark for mark in flat(page.marks) if isinstance(mark, Text) and mark.colour == ACCENT]
+        words = [mark for mark in flat(page.marks) if isinstance(mark, TextMark) and mark.colour == ACCENT]
         joins += sum(word.text.startswith("join here to tile ") for word in words)
         for word in words:
             if len(word.text) <= 2 and word.text.islower():

@@ -13,24 +13,24 @@ from shapely.geometry import LineString, Polygon
 from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Document, Figure, Link, Mark, Path, Text
+from blockdsl.marks.display_list import Document, Figure, Link, Mark, Path, TextMark
 from blockdsl.marks.typeset import measure
 from tests.unit.fullsize.sample_templates import block_of, half_square, outline, sample_block, square, template
 
 
-def flat(marks: Sequence[Mark]) -> Iterator[Path | Text]:
+def flat(marks: Sequence[Mark]) -> Iterator[Path | TextMark]:
     for mark in marks:
-        if isinstance(mark, Path | Text):
+        if isinstance(mark, Path | TextMark):
             yield mark
         elif isinstance(mark, Figure | Link):
             yield from flat(mark.marks)
 
 
 def texts(document: Document) -> list[str]:
-    return [mark.text for page in document.pages for mark in flat(page.marks) if isinstance(mark, Text)]
+    return [mark.text for page in document.pages for mark in flat(page.marks) if isinstance(mark, TextMark)]
 
 
-def box_of(text: Text) -> Polygon:
+def box_of(text: TextMark) -> Polygon:
     """The box of a run from a little below its baseline to the height of its capitals."""
     width, rise, drop = measure(text.text, text.size_pt, text.weight), text.size_pt * 0.66, text.size_pt * 0.02
     angle = radians(text.turn_degrees)
@@ -69,7 +69,7 @@ def document(request: pytest.FixtureRequest) -> Document:
 
 def test_no_words_overlap_other_words(document: Document) -> None:
     for number, page in enumerate(document.pages, 1):
-        boxes = [(mark.text, box_of(mark)) for mark in flat(page.marks) if isinstance(mark, Text)]
+        boxes = [(mark.text, box_of(mark)) for mark in flat(page.marks) if isinstance(mark, TextMark)]
         for (one, first), (two, second) in combinations(boxes, 2):
             assert first.intersection(second).area < 0.01, f"page {number}: {one!r} over {two!r}"
 
@@ -84,7 +84,7 @@ def test_no_line_runs_through_words(document: Document) -> None:
             if isinstance(mark, Path) and mark.fill is None
             for ring in mark.rings
         ]
-        for text in (mark for mark in marks if isinstance(mark, Text)):
+        for text in (mark for mark in marks if isinstance(mark, TextMark)):
             box = box_of(text)
             crossed = [line for line in lines if line.intersects(box)]
             assert not crossed, f"page {number}: a line runs through {text.text!r}"
@@ -100,7 +100,7 @@ def test_all_marks_stay_on_the_part_of_the_page_that_its_printer_prints(document
     printed = Polygon([(left, top), (wide - left, top), (wide - left, tall - top), (left, tall - top)])
     for page in document.pages:
         for mark in flat(page.marks):
-            if isinstance(mark, Text):
+            if isinstance(mark, TextMark):
                 assert printed.contains(box_of(mark)), mark.text
             else:
                 assert all(printed.covers(LineString((*ring, ring[0]))) for ring in mark.rings)
@@ -129,9 +129,9 @@ def test_a_half_inch_square_has_its_letter_inside_and_its_words_beside_it() -> N
     sewing = next(mark for mark in marks if isinstance(mark, Path) and mark.dash)
     seen = Polygon(sewing.rings[0])
     assert seen.area == pytest.approx(36.0**2)
-    letters = [box_of(mark) for mark in marks if isinstance(mark, Text) and mark.text == "F"]
+    letters = [box_of(mark) for mark in marks if isinstance(mark, TextMark) and mark.text == "F"]
     assert [seen.contains(letter) for letter in letters].count(True) == 1
-    beside = [box_of(mark) for mark in marks if isinstance(mark, Text) and mark.text != "F"]
+    beside = [box_of(mark) for mark in marks if isinstance(mark, TextMark) and mark.text != "F"]
     assert len(beside) == 4
     assert not any(seen.buffer(18).intersects(words) for words in beside)
 
@@ -144,7 +144,7 @@ def test_the_grain_arrow_of_a_square_on_point_runs_along_its_sides() -> None:
         for figure in page.marks
         if isinstance(figure, Figure) and figure.alternative.startswith("Template D:")
         for mark in flat(figure.marks)
-        if isinstance(mark, Text) and mark.text == "grain"
+        if isinstance(mark, TextMark) and mark.text == "grain"
     )
     assert abs(grain.turn_degrees) == pytest.approx(45.0)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from blockdsl.facts import BlockFacts
 from blockdsl.fullsize.pattern import pattern_of
 from blockdsl.marks.clip import contains
-from blockdsl.marks.display_list import Figure, Path, Text
+from blockdsl.marks.display_list import Figure, Path, TextMark
 from blockdsl.marks.theme import Box
 from blockdsl.pictures.block import block_picture, letter_diagram
 from blockdsl.wording.applique import say_applique
@@ -21,7 +21,7 @@ def facts_of(*lines: str) -> BlockFacts:
 
 
 def places(figure: Figure) -> dict[str, tuple[float, float]]:
-    return {mark.text: (mark.x_pt, mark.y_pt) for mark in figure.marks if isinstance(mark, Text)}
+    return {mark.text: (mark.x_pt, mark.y_pt) for mark in figure.marks if isinstance(mark, TextMark)}
 
 
 def test_a_block_without_applique_is_told_nothing_of_it() -> None:

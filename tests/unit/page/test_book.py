@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from blockdsl.facts import BookFacts
-from blockdsl.marks.display_list import Anchor, Figure, Link, Mark, Page, Publication, Text
+from blockdsl.marks.display_list import Anchor, Figure, Link, Mark, Page, Publication, TextMark
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.model.book import SHEETS
@@ -33,9 +33,9 @@ def flat(marks: Iterable[Mark]) -> Iterator[Mark]:
             yield from flat(mark.marks)
 
 
-def texts(page: Page, *, figures: bool = True) -> list[Text]:
+def texts(page: Page, *, figures: bool = True) -> list[TextMark]:
     marks = page.marks if figures else tuple(mark for mark in page.marks if not isinstance(mark, Figure))
-    return [mark for mark in flat(marks) if isinstance(mark, Text)]
+    return [mark for mark in flat(marks) if isinstance(mark, TextMark)]
 
 
 def said(page: Page) -> str:
@@ -85,7 +85,7 @@ def test_a_link_tells_the_number_of_the_page_on_which_its_anchor_stands(pages: l
         where |= {mark.name: foot for mark in flat(page.marks) if isinstance(mark, Anchor)}
     for page in pages:
         for link in (mark for mark in flat(page.marks) if isinstance(mark, Link)):
-            assert where[link.target] in [text.text for text in flat(link.marks) if isinstance(text, Text)]
+            assert where[link.target] in [text.text for text in flat(link.marks) if isinstance(text, TextMark)]
 
 
 def test_pages_are_numbered_in_roman_figures_before_the_first_chapter_and_from_one_after_it(pages: list[Page]) -> None:
@@ -168,7 +168,7 @@ def test_a_block_at_three_sizes_is_cut_from_one_table_with_a_column_for_each() -
     assert ["4", "squares", "2", "¹⁄₂", "3", "¹⁄₂", "4", "¹⁄₂", "B"] in rows
 
 
-def row_of_text(page: Page, start: Text) -> list[str]:
+def row_of_text(page: Page, start: TextMark) -> list[str]:
     line = [text for text in texts(page, figures=False) if abs(text.y_pt - start.y_pt) < 0.1]
     return [text.text for text in sorted(line, key=lambda t: t.x_pt)]
 
@@ -202,7 +202,7 @@ def test_the_techniques_are_those_that_the_blocks_use_each_with_its_blocks_and_i
     words = [text.text for text in texts(page)]
     assert [w for w in words if w.startswith("Used by")] == ["Used by Light, Kite", "Used by Light", "Used by Tide"]
     links = [mark for mark in flat(page.marks) if isinstance(mark, Link)]
-    assert [text.text for link in links for text in link.marks[:1] if isinstance(text, Text)] == [
+    assert [text.text for link in links for text in link.marks[:1] if isinstance(text, TextMark)] == [
         "Piecing from single",
         "Two at a time",
         "Strip sets",

@@ -7,7 +7,7 @@ from itertools import pairwise
 import pytest
 
 from blockdsl.facts import WordsFacts
-from blockdsl.marks.display_list import Text
+from blockdsl.marks.display_list import TextMark
 from blockdsl.marks.typeset import measure
 from blockdsl.page.book.parts import READING_PT, SIDE_PT
 from blockdsl.page.book.words import read_words, said
@@ -16,9 +16,9 @@ from blockdsl.page.flow import stacked
 LONG = "Sew the strips together along their long edges, each seam from the other end than the last. " * 4
 
 
-def set_in_type(markdown: str) -> list[Text]:
-    _, marks = stacked(read_words(markdown).slices)
-    return [mark for mark in marks if isinstance(mark, Text)]
+def set_in_type(markdown: str) -> list[TextMark]:
+    _, marks = stacked(read_words(markdown).flowables)
+    return [mark for mark in marks if isinstance(mark, TextMark)]
 
 
 def words(markdown: str) -> list[str]:
@@ -91,14 +91,14 @@ def test_a_line_break_that_is_wanted_is_kept() -> None:
     "markdown", ["", "\n\n", "# Only a title", "## Only a heading", "---", "> quoted", "```\ncode\n```"]
 )
 def test_whatever_is_written_can_be_set(markdown: str) -> None:
-    height, marks = stacked(read_words(markdown).slices)
+    height, marks = stacked(read_words(markdown).flowables)
     assert height >= 0
-    assert all(isinstance(mark, Text) and mark.text for mark in marks) or markdown == "---"
+    assert all(isinstance(mark, TextMark) and mark.text for mark in marks) or markdown == "---"
 
 
 def test_a_title_within_a_part_becomes_a_heading_there() -> None:
     _, marks = stacked(said(WordsFacts("a.md", "# Afterwards\n\nSet four together.")))
-    assert [mark.text for mark in marks if isinstance(mark, Text)] == ["Afterwards", "Set four together."]
+    assert [mark.text for mark in marks if isinstance(mark, TextMark)] == ["Afterwards", "Set four together."]
 
 
 def test_a_word_longer_than_the_column_is_broken() -> None:

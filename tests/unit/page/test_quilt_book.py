@@ -6,10 +6,10 @@ from collections.abc import Iterable, Iterator
 
 import pytest
 
-from blockdsl.document.parts import Cards, Heading, Part, Run, Section, WebPage
+from blockdsl.document.parts import Cards, DocumentPart, DocumentSection, Heading, TextRun, WebPage
 from blockdsl.document.site import RESERVED, web_site
 from blockdsl.export.naming import Taken
-from blockdsl.marks.display_list import Figure, Link, Mark, Page, Text
+from blockdsl.marks.display_list import Figure, Link, Mark, Page, TextMark
 from blockdsl.page.book.book import book_document
 from blockdsl.wording.sheet import say_count
 from tests.unit.page import books
@@ -23,7 +23,7 @@ def flat(marks: Iterable[Mark]) -> Iterator[Mark]:
 
 
 def said(page: Page) -> str:
-    return "\n".join(mark.text for mark in flat(page.marks) if isinstance(mark, Text))
+    return "\n".join(mark.text for mark in flat(page.marks) if isinstance(mark, TextMark))
 
 
 @pytest.fixture(scope="module")
@@ -31,19 +31,19 @@ def pages() -> list[str]:
     return [said(page) for page in book_document(books.quilted()).pages]
 
 
-def section(page: WebPage, title: str) -> tuple[Part, ...]:
+def section(page: WebPage, title: str) -> tuple[DocumentPart, ...]:
     return next(
         part.parts
         for part in page.parts
-        if isinstance(part, Section) and "".join(run.text for run in part.heading.words) == title
+        if isinstance(part, DocumentSection) and "".join(run.text for run in part.heading.words) == title
     )
 
 
-def headings(parts: Iterable[Part]) -> Iterator[Heading]:
+def headings(parts: Iterable[DocumentPart]) -> Iterator[Heading]:
     for part in parts:
         if isinstance(part, Heading):
             yield part
-        elif isinstance(part, Section):
+        elif isinstance(part, DocumentSection):
             yield part.heading
             yield from headings(part.parts)
         elif isinstance(part, Cards):
@@ -109,6 +109,6 @@ def test_every_quilt_is_a_card_of_the_contents() -> None:
         part for part in section(home, "Quilts") if isinstance(part, Cards) and part.cards[0].target != "light"
     ][:1]
     assert cards.cards[0].target == "lights-at-sea"
-    assert Run("Lights at sea", "strong") in [
+    assert TextRun("Lights at sea", "strong") in [
         run for part in cards.cards[0].parts for run in getattr(part, "words", ())
     ]

@@ -9,9 +9,9 @@ import pytest
 
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import to_float
-from blockdsl.marks.display_list import Figure, Mark, Path, Stamp, Text
+from blockdsl.marks.display_list import Figure, Mark, Path, Stamp, TextMark
 from blockdsl.marks.theme import Box
-from blockdsl.page.flow import Slice
+from blockdsl.page.flow import Flowable
 from blockdsl.page.quilt.assembly import alike_rows, assembly
 from blockdsl.page.quilt.blocks import block_totals
 from blockdsl.page.quilt.cutting import cut_lines, quilt_cutting, quilt_cutting_rows
@@ -43,8 +43,8 @@ def inside(marks: Iterable[Mark]) -> list[Mark]:
     return found
 
 
-def words(slices: Iterable[Slice]) -> str:
-    return " ".join(mark.text for piece in slices for mark in inside(piece.marks) if isinstance(mark, Text))
+def words(flowables: Iterable[Flowable]) -> str:
+    return " ".join(mark.text for piece in flowables for mark in inside(piece.marks) if isinstance(mark, TextMark))
 
 
 # --- pictures ------------------------------------------------------------------------------------------
@@ -131,7 +131,7 @@ def test_the_sides_of_a_border_are_numbered_in_the_order_of_sewing(line: str, nu
     """Top, right, bottom, left."""
     facts = quilt('set straight 3 x 4 of "Four"', line)
     picture, _ = ring_picture(facts, facts.rings[0], BOX)
-    assert "".join(mark.text for mark in picture.marks if isinstance(mark, Text) and mark.text.isdigit()) == numbers
+    assert "".join(mark.text for mark in picture.marks if isinstance(mark, TextMark) and mark.text.isdigit()) == numbers
 
 
 def test_a_pieced_border_is_drawn_unit_by_unit_with_its_corner_squares() -> None:
@@ -336,4 +336,4 @@ def test_a_ring_of_units_has_nothing_to_cut() -> None:
 
 def test_rows_drawn_apart_are_numbered_as_the_table_counts_them() -> None:
     picture, _ = rows_picture(quilt('set straight 2 x 3 of "Four"', "sash 1 in slate posts fog"), BOX)
-    assert [mark.text for mark in picture.marks if isinstance(mark, Text)] == ["1", "2", "3"]
+    assert [mark.text for mark in picture.marks if isinstance(mark, TextMark)] == ["1", "2", "3"]

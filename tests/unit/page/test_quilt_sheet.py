@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 import pytest
 
 from blockdsl.facts import QuiltFacts
-from blockdsl.marks.display_list import Document, Figure, Mark, Page, Stamp, Text
+from blockdsl.marks.display_list import Document, Figure, Mark, Page, Stamp, TextMark
 from blockdsl.marks.theme import paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.page.quilt.sheet import quilt_sheet
@@ -27,9 +27,9 @@ def flat(marks: Iterable[Mark]) -> Iterator[Mark]:
             yield from flat(mark.marks)
 
 
-def texts(page: Page, *, figures: bool = True) -> list[Text]:
+def texts(page: Page, *, figures: bool = True) -> list[TextMark]:
     marks = page.marks if figures else tuple(mark for mark in page.marks if not isinstance(mark, Figure))
-    return [mark for mark in flat(marks) if isinstance(mark, Text)]
+    return [mark for mark in flat(marks) if isinstance(mark, TextMark)]
 
 
 def said(document: Document) -> str:

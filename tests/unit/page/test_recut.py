@@ -1,6 +1,6 @@
 """What a sheet says of cutting in other colourways."""
 
-from blockdsl.marks.display_list import Figure, Mark, Text
+from blockdsl.marks.display_list import Figure, Mark, TextMark
 from blockdsl.page.sheet.recut import recut_tables
 from tests.unit.model.blocks import block
 
@@ -9,7 +9,7 @@ def words(marks: tuple[Mark, ...]) -> str:
     told = [
         words(mark.marks) if isinstance(mark, Figure) else mark.text
         for mark in marks
-        if isinstance(mark, Figure | Text)
+        if isinstance(mark, Figure | TextMark)
     ]
     return " ".join(told)
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.marks.display_list import Document, Figure, Mark, Text
+from blockdsl.marks.display_list import Document, Figure, Mark, TextMark
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.page.sheet.sheet import block_sheet
@@ -32,9 +32,9 @@ BLOCKS = {
 }
 
 
-def texts(marks: Iterable[Mark]) -> Iterator[Text]:
+def texts(marks: Iterable[Mark]) -> Iterator[TextMark]:
     for mark in marks:
-        if isinstance(mark, Text):
+        if isinstance(mark, TextMark):
             yield mark
         elif isinstance(mark, Figure):
             yield from texts(mark.marks)

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 
 import pytest
 
-from blockdsl.marks.display_list import Figure, Mark, Path, Text
+from blockdsl.marks.display_list import Figure, Mark, Path, TextMark
 from blockdsl.marks.theme import paper_named
 from blockdsl.marks.typeset import measure
 from blockdsl.page.sheet.sheet import block_sheet
@@ -29,11 +29,11 @@ BLOCKS = {
 }
 
 
-def every(marks: Iterable[Mark]) -> Iterator[Text | Path]:
+def every(marks: Iterable[Mark]) -> Iterator[TextMark | Path]:
     for mark in marks:
         if isinstance(mark, Figure):
             yield from every(mark.marks)
-        elif isinstance(mark, Text | Path):
+        elif isinstance(mark, TextMark | Path):
             yield mark
 
 
@@ -41,7 +41,7 @@ def extent(marks: Iterable[Mark]) -> tuple[float, float, float, float]:
     xs: list[float] = []
     ys: list[float] = []
     for mark in every(marks):
-        if isinstance(mark, Text):
+        if isinstance(mark, TextMark):
             xs += [mark.x_pt, mark.x_pt + measure(mark.text, mark.size_pt, mark.weight)]
             ys += [mark.y_pt - mark.size_pt * 0.7, mark.y_pt + mark.size_pt * 0.25]
         else:

@@ -7,7 +7,7 @@ import pytest
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Figure, Path, Text
+from blockdsl.marks.display_list import Figure, Path, TextMark
 from blockdsl.marks.theme import Box
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.pictures.block import block_picture, fabrics_of, grid_diagram, letter_diagram, unit_picture
@@ -18,8 +18,8 @@ from tests.unit.pictures import sample
 BOX = Box(20, 30, 300, 300)
 
 
-def words(figure: Figure) -> list[Text]:
-    return [mark for mark in figure.marks if isinstance(mark, Text)]
+def words(figure: Figure) -> list[TextMark]:
+    return [mark for mark in figure.marks if isinstance(mark, TextMark)]
 
 
 def paths(figure: Figure) -> list[Path]:

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 import pytest
 
 from blockdsl.facts import BlockFacts
-from blockdsl.marks.display_list import Figure, Mark, Path, Text
+from blockdsl.marks.display_list import Figure, Mark, Path, TextMark
 from blockdsl.marks.theme import CONTENT_WIDTH_PT
 from blockdsl.page.sheet.strips import strip_pictures
 from blockdsl.pictures.strip import cut_lines
@@ -56,8 +56,8 @@ def test_each_way_of_cutting_is_shown_once_and_told_to_those_who_cannot_see_it()
 
 def test_the_measures_of_the_ruler_stand_in_the_picture() -> None:
     facts = block(*PARALLELOGRAM, size="6 x 2 in")
-    (figure,) = [each for each in figures(facts) if each.alternative.startswith("How B")]
-    words = [mark.text for mark in all_marks(figure.marks) if isinstance(mark, Text)]
+    (figure,) = [each for each in figures(facts) if each.alternative.startswith("Cutting B")]
+    words = [mark.text for mark in all_marks(figure.marks) if isinstance(mark, TextMark)]
     # 3 in at 45° is 2.1213 in across, 2.6213 with its seams
     assert words == ["2 ¹⁄₂", "2 ⁵⁄₈", "45°"]
 
@@ -110,4 +110,4 @@ def test_an_octagon_is_shown_as_a_square_with_its_corners_to_be_cut_off() -> Non
     (shown,) = figures(facts)
     assert shown.alternative == f"Cutting A: cut as a {told}."
     assert sum(isinstance(mark, Path) and bool(mark.dash) for mark in shown.marks) == 4
-    assert {mark.text for mark in shown.marks if isinstance(mark, Text)} == {"6 ¹⁄₂", "1 ⁷⁄₈"}
+    assert {mark.text for mark in shown.marks if isinstance(mark, TextMark)} == {"6 ¹⁄₂", "1 ⁷⁄₈"}
