@@ -101,11 +101,20 @@ class Noun:
     count: int
     article: Article
     arguments: tuple[tuple[str, Argument], ...]
+    further: str = ""
+    about: tuple[tuple[str, Argument], ...] = ()
 
     def in_case(self, case: str, words: Messages) -> str:
-        """The noun as a case has it."""
+        """The noun as a case has it, and what is said of it."""
         text = words(self.key, count=self.count, article=self.article, case=case, **dict(self.arguments))
+        if self.further:
+            text = words(self.further, name=text, **dict(self.about))
         return words.grammar.with_article(text, self.article, words)
+
+    def name(self, words: Messages, further: str = "", **about: Argument) -> Name:
+        """As an argument of a sentence; `further` is a message that says more of it, as its `$name`."""
+        noun = replace(self, further=further, about=tuple(about.items()))
+        return Name(noun.in_case("nominative", words), noun)
 
     def with_article(self, article: Article) -> Self:
         """The same with another article."""

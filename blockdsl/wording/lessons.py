@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit
 from blockdsl.facts.techniquefacts import Picture, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.model.language import Language
-from blockdsl.wording.grammar import capital, listed, plural
+from blockdsl.wording.grammar import capital, listed, name_of
 from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages, messages
+from blockdsl.wording.part_names import part_name
 from blockdsl.wording.sentences import sentence
 
 
@@ -104,8 +105,17 @@ def sizes_remark(sections: Sequence[TechniqueSection]) -> str:
     extra = dict.fromkeys(
         length_words(each.table.oversized, each.unit, words) for each in sections if each.table.oversized
     )
-    remark = words("sizes-remark", seam=" or ".join(seams))
-    return f"{remark} {words('sizes-oversized', extra=' or '.join(extra))}" if extra else remark
+    remark = words("sizes-remark", seam=_either(list(seams), words))
+    return f"{remark} {words('sizes-oversized', extra=_either(list(extra), words))}" if extra else remark
+
+
+def _either(lengths: list[str], words: Messages) -> str:
+    """`1/4 in`, `1/4 in or 0.75 cm`."""
+    return (
+        lengths[0]
+        if len(lengths) == 1
+        else words("drift-either", first=_either(lengths[:-1], words), second=lengths[-1])
+    )
 
 
 # --- the units of the blocks at hand ---------------------------------------------------------------
@@ -120,7 +130,8 @@ def uses_title(section: TechniqueSection) -> str:
 def use_words(use: UnitUse, *, named: bool) -> str:
     """One unit: how many, what is cut for it, what it should measure; `named` with its block's name."""
     words = messages(use.language)
-    title = f"{use.block}: {use.title}" if named else capital(use.title)
+    title = part_name(use.title, frozenset()).written(words)
+    title = words("uses-of-block", block=use.block, title=title) if named else capital(title)
     size = size_words(use.finished, use.unit, words)
     said = [words("uses-head", title=title, count=use.count, spare=use.spare, size=size)]
     if use.cuts:
@@ -130,14 +141,14 @@ def use_words(use: UnitUse, *, named: bool) -> str:
 
 
 def _cut(cut: CutFacts, use: UnitUse, words: Messages) -> str:
-    form = words(f"form-{cut.piece}")
+    form = name_of(f"form-{cut.piece}", words, count=cut.count)
     sides = " × ".join(figure(side, use.unit, words) for side in cut.sides)
     return words(
         f"uses-piece-{cut.subcut}",
         count=cut.count,
         fabric=use.fabrics.get(cut.fabric, cut.fabric),
-        form=plural(form, words) if cut.count > 1 else form,
-        size=f"{sides} {use.unit}",
+        form=form,
+        size=words("length", length=sides, unit=use.unit),
     )
 
 

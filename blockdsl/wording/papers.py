@@ -115,7 +115,15 @@ def _again(paper: PaperFacts, number: int, block: BlockFacts, words: Messages) -
         # Taught with a long edge; another edge is named.
         key = "papers-then" if patch.edge != "short" else "papers-then-edge"
         told.append(words(key, area=patch.number, before=_neighbour(patch, paper), edge=_edge(patch, words)))
-    return [words("papers-as-in", number=number, first=first.number, rest=", then ".join(told))]
+    return [words("papers-as-in", number=number, first=first.number, rest=_in_turn(told, words))]
+
+
+def _in_turn(told: Sequence[str], words: Messages) -> str:
+    """What is added one after the other."""
+    first, *rest = told
+    for each in rest:
+        first = words("papers-then-next", before=first, next=each)
+    return first
 
 
 def _lies_like(patch: PaperPatch, before: PaperPatch) -> bool:

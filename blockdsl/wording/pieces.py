@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.sewing.message import Style
 from blockdsl.sewing.method_steps import MethodPiece
-from blockdsl.wording.grammar import an, listed, plural
+from blockdsl.wording.grammar import Article, Name, an, listed, name_of
 from blockdsl.wording.measures import figure
 from blockdsl.wording.messages import Messages
 
@@ -40,12 +40,11 @@ class PieceNames:
             case "fabric":
                 return fabric
             case "both":
-                return piece.label if self._is_own_letter(piece) else f"{piece.label} ({fabric})"
+                return piece.label if self._is_own_letter(piece) else self._in_fabric(piece)
             case "a":
-                name = piece.label if self._is_own_letter(piece) else f"{self._plain(piece)} {self._form(piece)}"
-                return an(name, self._words)
+                return an(piece.label, self._words) if self._is_own_letter(piece) else self._called(piece, "a")
             case "the":
-                return piece.label if self._is_own_letter(piece) else f"the {self._plain(piece)} {self._form(piece)}"
+                return piece.label if self._is_own_letter(piece) else self._called(piece, "the")
         return self._plain(piece)
 
     def takes(self, roles: Sequence[int]) -> str:
@@ -60,13 +59,15 @@ class PieceNames:
         return listed([self._taken(kept[key], count) for key, count in counts.items()], self._words)
 
     def _taken(self, piece: MethodPiece, count: int) -> str:
-        form = self._form(piece)
-        return (
-            f"{count} {piece.label} {plural(form, self._words) if count > 1 else form} ({self._labels[piece.fabric]})"
-        )
+        form, fabric = name_of(f"form-{piece.form}", self._words, count=count), self._labels[piece.fabric]
+        return self._words("take-piece", count=count, letter=piece.label, form=form, fabric=fabric)
 
-    def _form(self, piece: MethodPiece) -> str:
-        return self._words(f"form-{piece.form}")
+    def _called(self, piece: MethodPiece, article: Article) -> Name:
+        """With its form behind its letter or fabric: `the Lantern square`."""
+        return name_of(f"called-{piece.form}", self._words, article=article, name=self._plain(piece))
+
+    def _in_fabric(self, piece: MethodPiece) -> str:
+        return self._words("patch-in-fabric", letter=piece.label, fabric=self._labels[piece.fabric])
 
     def _is_own_letter(self, piece: MethodPiece) -> bool:
         return sum(label == piece.label for label, _ in self._kinds) == 1
@@ -76,7 +77,7 @@ class PieceNames:
             return piece.label
         fabric = self._labels[piece.fabric]
         own = sum(name == piece.fabric for _, name in self._kinds) == 1
-        return fabric if own else f"{piece.label} ({fabric})"
+        return fabric if own else self._in_fabric(piece)
 
     def size(self, piece: MethodPiece) -> str:
         """`1 1/2 × 27 1/2 in`."""

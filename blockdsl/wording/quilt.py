@@ -158,7 +158,9 @@ class _Writer:
         )
         if not more and len(first.parts) == 1 and not first.parts[0].landmarks:
             return (*notes, self.words(f"quilt-sew-{action.way}-all", rst=rst))
-        groups = self.words("quilt-group-join").join(map(self._group, action.groups))
+        groups, *others = (self._group(group) for group in action.groups)
+        for each in others:
+            groups = self.words("quilt-group-next", before=groups, next=each)
         said = [*notes, self.words(f"quilt-sew-{action.way}", rst=rst, groups=groups)]
         if any(part.corner for group in action.groups for part in group.parts) and not self._bias:
             self._bias = True
@@ -167,7 +169,8 @@ class _Writer:
 
     def _group(self, group: QuiltGroup) -> str:
         if len(group.parts) == 1 and group.times > 1 and not group.parts[0].landmarks:
-            return f"{group.times} {self.names.part(group.parts[0], group.times)}"
+            name = self.names.part(group.parts[0], group.times)
+            return self.words("take-units", count=group.times, name=name)
         parts = listed([self.names.part_as_it_lies(part) for part in group.parts], self.words)
         if group.times == 1:
             return parts
@@ -257,7 +260,10 @@ class _Writer:
                 )
                 for posts, columns in action.cornerstones
             ]
-            yield words("quilt-pin-cornerstones-listed", meeting=meeting, list=", and ".join(beside))
+            told, *more = beside
+            for each in more:
+                told = words("quilt-cornerstones-and", first=told, last=each)
+            yield words("quilt-pin-cornerstones-listed", meeting=meeting, list=told)
         else:
             yield words("quilt-pin-cornerstones", meeting=meeting)
         yield words("quilt-sew-long")

@@ -12,7 +12,7 @@ from blockdsl.facts.quiltstepfacts import QuiltPart, QuiltTake
 from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, RowKind
-from blockdsl.wording.grammar import an, listed, plural
+from blockdsl.wording.grammar import Noun, an, listed, plural
 from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.quilt_words import kind_words
@@ -105,10 +105,12 @@ class QuiltNames:
         if own.role == "sash" and len(lengths) == 2:
             key = "quilt-long-sash" if _longer(own) == lengths[1] else "quilt-short-sash"
             alike = [each for each in alike if _longer(each) == _longer(own)]
-        name = self.words(key, count=count)
+        noun = Noun(key, count, "", ())
         if len({each.fabric for each in alike}) > 1:
-            return f"{name} ({self.fabric(own.fabric)})"
-        return name if len(alike) == 1 else f"{name} {self.size(own.cut)}"
+            return noun.name(self.words, "quilt-piece-of-fabric", fabric=self.fabric(own.fabric))
+        if len(alike) == 1:
+            return noun.name(self.words)
+        return noun.name(self.words, "quilt-piece-of-size", size=self.size(own.cut))
 
     def _rank(self, take: QuiltTake) -> int:
         if take.what == "block":
@@ -122,7 +124,8 @@ class QuiltNames:
     def takes(self, takes: Iterable[QuiltTake]) -> str:
         """`6 blocks and 5 long sashes`: blocks first, then what lies between them, then what ends a row."""
         takes = sorted(takes, key=self._rank)
-        return listed([f"{take.count} {self.part(take, take.count)}" for take in takes], self.words)
+        taken = [self.words("take-units", count=take.count, name=self.part(take, take.count)) for take in takes]
+        return listed(taken, self.words)
 
     def use(self, use: str, fabric: str, cut: tuple[Fraction, Fraction]) -> str:
         """What pieces of one size are cut for: borders by number, other plain cloth by its name, parts of blocks."""

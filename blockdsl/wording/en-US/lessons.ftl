@@ -559,6 +559,7 @@ uses-head = { $spare ->
     [0] { $title }, make { $count }, { $size } finished.
    *[other] { $title }, make { $count } ({ $spare } spare), { $size } finished.
 }
+uses-of-block = { $block }: { $title }
 uses-cut = Cut { $cuts }.
 uses-piece-none = { $count } { $fabric } { $form } { $size }
 uses-piece-once = { $count } { $fabric } { $form } { $size }, cut once

@@ -5,16 +5,60 @@ method-take-each = For each, take { $pieces }.
 method-take-pair = For each pair of squares, take { $pieces }.
 method-take-set = For each set of squares, take { $pieces }.
 
-form-square = square
-form-rectangle = rectangle
-form-strip = strip
-form-triangle = triangle
-form-diamond = diamond
-form-parallelogram = parallelogram
-form-trapezoid = trapezoid
-form-hexagon = hexagon
-form-octagon = octagon
-form-template = piece by template
+# What is cut, by its form: nouns, asked with $count, $article and $case.
+form-square = { $count ->
+    [one] square
+   *[other] squares
+}
+form-rectangle = { $count ->
+    [one] rectangle
+   *[other] rectangles
+}
+form-strip = { $count ->
+    [one] strip
+   *[other] strips
+}
+form-triangle = { $count ->
+    [one] triangle
+   *[other] triangles
+}
+form-diamond = { $count ->
+    [one] diamond
+   *[other] diamonds
+}
+form-parallelogram = { $count ->
+    [one] parallelogram
+   *[other] parallelograms
+}
+form-trapezoid = { $count ->
+    [one] trapezoid
+   *[other] trapezoids
+}
+form-hexagon = { $count ->
+    [one] hexagon
+   *[other] hexagons
+}
+form-octagon = { $count ->
+    [one] octagon
+   *[other] octagons
+}
+form-template = { $count ->
+    [one] piece by template
+   *[other] pieces by template
+}
+
+# A piece told from others by its letter or fabric, $name: the Lantern square, a C triangle.
+called-square = { $name } square
+called-rectangle = { $name } rectangle
+called-strip = { $name } strip
+called-triangle = { $name } triangle
+called-diamond = { $name } diamond
+called-parallelogram = { $name } parallelogram
+called-trapezoid = { $name } trapezoid
+called-hexagon = { $name } hexagon
+called-octagon = { $name } octagon
+called-template = { $name } piece by template
+take-piece = { $count } { $letter } { $form } ({ $fabric })
 
 # What one batch gives, in the title: make 8, 2 from each pair of squares.
 method-gives-pair = , { $gives } from each pair of squares

@@ -23,6 +23,7 @@ papers-along = { $length } along the edge marked { $join }
 
 papers-as-in = Sew them as in step { $number }: { $first } first, then { $rest }.
 papers-as-in-one = Place { $area } on the blank side of the paper, right side up, over area { $area } and at least { $seam } beyond it all around; pin. Cut it as in step { $number }.
+papers-then-next = { $before }, then { $next }
 papers-then = { $area } on the line between { $before } and { $area }
 papers-then-edge = { $area } with { $edge } along the line between { $before } and { $area }
 papers-then-many = { $first } to { $last } in the order of their numbers, each on the line between it and those before it

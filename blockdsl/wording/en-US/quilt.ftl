@@ -190,7 +190,7 @@ quilt-sew-across-all = Sew them together from left to right{ $rst }.
 quilt-sew-down-all = Sew them together from top to bottom{ $rst }.
 quilt-sew-along-all = Sew them together end to end{ $rst }.
 quilt-right-sides = , right sides together
-quilt-group-join = , then { "" }
+quilt-group-next = { $before }, then { $next }
 quilt-group-many = ({ $parts })
 quilt-group-times =
     { $parts } { $times ->
@@ -228,6 +228,9 @@ quilt-cornerstones-of =
         [one] cornerstone
        *[other] cornerstones
     } { $numbers } to { $columns }
+quilt-cornerstones-and = { $first }, and { $last }
+quilt-piece-of-fabric = { $name } ({ $fabric })
+quilt-piece-of-size = { $name } { $size }
 quilt-nesting = nesting
 quilt-matching = matching
 quilt-sew-long = Sew the long edges.
