@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from argparse import ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
-from typing import Final
+from argparse import Action, ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
+from typing import Final, NoReturn
 
 from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS
 from blockdsl.cli.problem_printer import MESSAGE_FORMATS
+from blockdsl.cli.saying import write_out
 from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
 from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.marks.theme import PAPERS, paper_named
@@ -28,6 +29,15 @@ exit status: 0 all is well (warnings included), 1 a file has errors, 2 the comma
 """
 
 _Commands = _SubParsersAction  # argparse has no public name for it
+
+
+class _PrintSchema(Action):
+    def __call__(self, parser: ArgumentParser, *_: object) -> NoReturn:
+        """Print it whatever else is asked for, as `--version` does."""
+        from blockdsl.facts.schema import schema_json
+
+        write_out(f"{schema_json()}\n")
+        parser.exit()
 
 
 def parser() -> ArgumentParser:
@@ -240,6 +250,9 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
     add_options(command)
     command.add_argument(
         "--no-cloth", action="store_true", help="leave out how the cloth of quilts is cut, which takes longest to plan"
+    )
+    command.add_argument(
+        "--schema", action=_PrintSchema, nargs=0, help="print the JSON schema of such a document, and nothing else"
     )
     _language(command)
     _cache_options(command)

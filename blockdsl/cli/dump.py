@@ -5,7 +5,8 @@ from __future__ import annotations
 from argparse import Namespace
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass
-from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from blockdsl.analysis.inputs import Input, RememberingReader, open_input, project_folder
 from blockdsl.cli.problem_printer import ProblemPrinter
@@ -14,9 +15,6 @@ from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.diagnostics import Source, Span
 from blockdsl.geometry import Surd
 from blockdsl.geometry.fraction import Fraction
-
-if TYPE_CHECKING:
-    from _typeshed import DataclassInstance
 
 _INDENT = "  "
 _SHORT = 100
@@ -76,8 +74,8 @@ def outline(value: object, name: str = "") -> Iterator[str]:
 
 def _parts(value: object) -> tuple[str, Sequence[tuple[str, object]]]:
     """What a value is, and its parts with their names."""
-    if is_dataclass(value) and not isinstance(value, type):
-        return type(value).__name__, [(field.name, getattr(value, field.name)) for field in fields(value)]
+    if names := _names(value):
+        return type(value).__name__, [(name, getattr(value, name)) for name in names]
     if isinstance(value, Mapping):
         return "", [(str(key), inner) for key, inner in value.items()]
     if isinstance(value, Sequence) and not isinstance(value, str):
@@ -103,8 +101,8 @@ def _on_one_line(value: object) -> str | None:
             return None
         case Sequence():
             return _joined([_on_one_line(inner) for inner in value])
-        case _ if is_dataclass(value) and not isinstance(value, type):
-            return _record(value)
+        case _ if names := _names(value):
+            return _record(value, names)
         case _:
             words = repr(value)
     return words
@@ -115,11 +113,18 @@ def _joined(words: Sequence[str | None]) -> str | None:
     return f"({', '.join(told)})" if len(told) == len(words) else None
 
 
-def _record(value: DataclassInstance) -> str | None:
+def _names(value: object) -> tuple[str, ...]:
+    """The fields of a record, of either kind; none of other things."""
+    if isinstance(value, Struct):
+        return value.__struct_fields__
+    return tuple(field.name for field in fields(value)) if is_dataclass(value) else ()
+
+
+def _record(value: object, names: Sequence[str]) -> str | None:
     told = []
-    for field in fields(value):
-        words = _on_one_line(getattr(value, field.name))
+    for name in names:
+        words = _on_one_line(getattr(value, name))
         if words is None:
             return None
-        told.append(f"{field.name}={words}")
+        told.append(f"{name}={words}")
     return f"{type(value).__name__}({', '.join(told)})"

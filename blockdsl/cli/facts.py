@@ -5,6 +5,8 @@ from __future__ import annotations
 from argparse import Namespace
 from dataclasses import replace
 
+from msgspec import structs
+
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.cache import asked_cache
 from blockdsl.cli.problem_printer import ProblemPrinter
@@ -48,6 +50,6 @@ def _document(worked: Worked, *, cloth: bool) -> str:
 
     found = worked.facts
     if worked.has_errors or not cloth:
-        quilts = tuple(replace(quilt, finishing=None) for quilt in found.quilts)
+        quilts = tuple(structs.replace(quilt, finishing=None) for quilt in found.quilts)
         found = replace(found, quilts=quilts)
     return facts_json(found, worked.origin.problems)

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
+
+from msgspec import structs
 
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
@@ -161,7 +163,7 @@ def _of_book(book: BookFacts, names: _Names, kinds: frozenset[str], printed: Pri
 
 def _pressed_alike(block: BlockFacts) -> BlockFacts:
     sizes = tuple(map(_pressed_alike, block.sizes))
-    return replace(block, pressing="as it nests", language="en-US", sizes=sizes)
+    return structs.replace(block, pressing="as it nests", language="en-US", sizes=sizes)
 
 
 class _Names:

@@ -18,7 +18,7 @@ from blockdsl.geometry.number import floor_to, sign
 from blockdsl.geometry.polygon import Point, cross, dot, edges, is_convex, step
 
 Form = Literal["side by side", "turned", "points off", "template"]
-Slant = Literal["", "rising", "falling"]
+Slant = Literal["rising", "falling"]
 BY_RULER: Final[tuple[Form, ...]] = ("turned", "side by side", "points off")
 
 _SIN: Final[dict[int, Exact]] = {45: square_root(Fraction(1, 2)), 60: square_root(Fraction(3, 4)), 90: Fraction(1)}
@@ -34,7 +34,7 @@ class StripWay:
     `width` is that of the strip. `every` is how far apart the cuts are: square to the cut side by side, along the
     longer edge turned, None where each cut begins at the end of the last. `across` is what is left between the points.
     `angles` are those of the two cuts to the strip, the flatter first. `slant` is that of the cut at the flatter angle
-    as the strip lies across, the right side up; empty where cuts of both slants take turns.
+    as the strip lies across, the right side up; None where cuts of both slants take turns.
     `run` is the length of strip that one piece takes alone, `pitch` what each further one adds.
     `grain` is a step along the strip, in the patch as it lies.
     """
@@ -44,7 +44,7 @@ class StripWay:
     every: Exact | None
     across: Exact | None
     angles: tuple[int, ...]
-    slant: Slant
+    slant: Slant | None
     run: Exact
     pitch: Exact
     grain: Point
@@ -100,7 +100,7 @@ def _side_by_side(sides: list[Point], piece: Polygon, place: int) -> StripWay | 
     return slanted(width, every, angle or 0, _slant(along, cut), along)
 
 
-def slanted(width: Exact, every: Exact, angle: int, slant: Slant, grain: Point) -> StripWay:
+def slanted(width: Exact, every: Exact, angle: int, slant: Slant | None, grain: Point) -> StripWay:
     """Cuts at one angle. Along the strip's edge they are every / sin apart, and the slanted end takes width × cot."""
     pitch = every / _SIN[angle]
     return StripWay(
@@ -124,13 +124,13 @@ def _turned(sides: list[Point], piece: Polygon, base: int) -> StripWay | None:
     if first is None or second is None or first == second == 90:
         return None
     flat, steep = min(first, second), max(first, second)
-    slant = "" if first == second else _slant(along, after if first == flat else before)
+    slant = None if first == second else _slant(along, after if first == flat else before)
     width, long_edge = _apart(piece, base, along), square_root(_squared(piece, base))
     every = None if count == 3 else long_edge
     return turned(width, every, (flat, steep), slant, along)
 
 
-def turned(width: Exact, every: Exact | None, angles: tuple[int, int], slant: Slant, grain: Point) -> StripWay:
+def turned(width: Exact, every: Exact | None, angles: tuple[int, int], slant: Slant | None, grain: Point) -> StripWay:
     """Cuts that take turns. Two pieces take their longer and shorter edge; a triangle has no shorter one."""
     lost = width * (_COT[angles[0]] + _COT[angles[1]])
     longer = lost if every is None else every
@@ -158,7 +158,7 @@ def _by_template(sides: list[Point], piece: Polygon, place: int, facing: int) ->
     pitch = run
     if len(sides) == 4:
         pitch = (square_root(_squared(piece, place)) + square_root(_squared(piece, facing))) / 2
-    return StripWay("template", _apart(piece, place, along), None, None, (), "", run, pitch, along)
+    return StripWay("template", _apart(piece, place, along), None, None, (), None, run, pitch, along)
 
 
 def _triangle_by_template(sides: list[Point], piece: Polygon, place: int) -> StripWay | None:
@@ -167,7 +167,7 @@ def _triangle_by_template(sides: list[Point], piece: Polygon, place: int) -> Str
     if sign(dot(along, after)) > 0 or sign(dot(along, before)) > 0:
         return None
     base = square_root(_squared(piece, place))
-    return StripWay("template", _apart(piece, place, along), None, None, (), "", base, base / 2, along)
+    return StripWay("template", _apart(piece, place, along), None, None, (), None, base, base / 2, along)
 
 
 # --- measures ------------------------------------------------------------------------------------

@@ -82,7 +82,7 @@ def _piece(letter: str, piece: Applique, uses: tuple[tuple[str, int], ...], unit
         outline = MIRROR.apply_polygon(outline, *size)
     partner = letter.removesuffix("r") if piece.mirrored else None
     down = (0 * size[0], 0 * size[0] + 1)
-    template = Template(letter, APPLIQUE, size, outline, _cut(outline, under), down, uses, partner)
+    template = Template(letter, APPLIQUE, size, outline, _cut(outline, under), down, dict(uses), partner)
     return AppliquePiece(letter, under, template, uses)
 
 

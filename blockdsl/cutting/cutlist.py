@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import ceil
+from typing import Annotated, Literal
+
+from msgspec import Meta
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import Slant
@@ -30,6 +34,7 @@ from blockdsl.geometry.polygon import Point, bounding_box, clockwise, drop_strai
 from blockdsl.geometry.turning import turn_between
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.model.lengths import write_size
+from blockdsl.record import Count, Letter, Name, Record, Rest, says
 from blockdsl.sewing import Making, NeededPart
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 
@@ -38,40 +43,65 @@ Share = tuple[tuple[int, ...], int]
 TRIANGLES = {"once": 2, "twice": 4}
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
-    """`count` pieces of one size. `yields`: what they give in all, `spare` of it not needed.
+class CutPiece(Record, frozen=True):
+    """Pieces of one size."""
 
-    `method` and `unit` say what for; `unit` is empty for patches that are cut by themselves. `shares` say how
-    many of the pieces are for which units. Of a piece from a strip `cut` is the width of the strip and the length of
-    it that one piece takes alone; `strip` says how it is cut. `slant` is that of a cut corner to corner where it
-    matters: the piece stands on its shorter side, the right side up. `upright` is which of the two sides of `cut` runs
-    up the print of a fabric with an up and a down; None where any may. `print_up`, of a piece by template, is the
-    step that runs up the print, on the letter's template. `outside`: these are for patches at the edge of the block,
-    cut another way than the others of their letter so that the outer edge is straight. `corner` is how far from each
-    corner the four corners of an octagon are cut off at 45°. `areas` are those of foundation papers that the pieces
-    are for, by their numbers.
-    """
-
-    fabric: str
-    label: str
+    fabric: Name
+    label: Letter
     piece: Piece
-    cut: tuple[Fraction, Fraction]
-    exact: Extent
-    count: int
+    cut: Annotated[
+        tuple[Fraction, Fraction],
+        says(
+            "What the ruler reads, the shorter side first; of a piece from a strip the width of the strip and the "
+            "length of it that one piece takes alone."
+        ),
+    ]
+    exact: Annotated[Extent, says("The size before rounding up.")]
+    count: Count
     subcut: Subcut
-    yields: int
-    spare: int
-    method: str
-    unit: str
-    shares: tuple[Share, ...] = ()
-    strip: StripCut | None = None
-    slant: Slant = ""
-    upright: int | None = None
-    print_up: Point | None = None
-    outside: bool = False
-    corner: Fraction | None = None
-    areas: tuple[str, ...] = ()
+
+
+class Cut(CutPiece, frozen=True):
+    """One line of the cutting list."""
+
+    yields: Annotated[Count, says("What all the pieces give: patches, or for the methods their part of so many units.")]
+    spare: Annotated[Rest, says("How many of those are left over.")]
+    method: Annotated[Name, says("The way of making that the pieces are for.")]
+    unit: Annotated[str, says("The unit that they are for; empty for patches that are cut by themselves.")] = ""
+    shares: Annotated[
+        tuple[Share, ...],
+        says(
+            "How many of the pieces are for which units, by their places in the list of units: for two of them where "
+            "mirror images come of one batch."
+        ),
+    ] = ()
+    strip: Annotated[StripCut | None, says("How it comes out of strips across the fabric, if it does.")] = None
+    slant: Annotated[
+        Slant | None,
+        says("Of a cut corner to corner where it matters: the piece stands on its shorter side, the right side up."),
+    ] = None
+    upright_side: Annotated[
+        Literal[0, 1] | None,
+        says("Which side of `cut` runs up the print of a directional fabric; null where either may."),
+    ] = None
+    print_up: Annotated[
+        Point | None,
+        says(
+            "Of a piece by template from a directional fabric: where its print runs up on the template, as a step "
+            "(x, y) with y downward."
+        ),
+    ] = None
+    outside: Annotated[
+        bool, says("For patches at the edge of the block alone, cut so that their outer edge is straight.")
+    ] = False
+    corner: Annotated[
+        Fraction | None,
+        says("How far from each corner the four corners of an octagon are cut off at 45°; null for other pieces."),
+    ] = None
+    areas: Annotated[
+        tuple[Annotated[str, Meta(pattern="^[A-Z]+[0-9]+$")], ...],
+        says("The areas of foundation papers that the pieces are for, by their numbers; none for other pieces."),
+    ] = ()
 
     @property
     def cloth(self) -> Exact:
@@ -163,7 +193,7 @@ def _merge_parts(cuts: Sequence[Cut]) -> Iterable[Cut]:
 
 def _look(cut: Cut) -> tuple[object, ...]:
     strip = cut.strip and (cut.strip.form, cut.strip.slant)
-    lies = cut.slant, cut.upright, cut.print_up, cut.outside
+    lies = cut.slant, cut.upright_side, cut.print_up, cut.outside
     return cut.fabric, cut.label, cut.piece, cut.cut, cut.subcut, *lies, strip
 
 
@@ -183,7 +213,7 @@ class Use:
     count: int
     outside: bool = False
     pieces: int | None = None
-    upright: int | None = None
+    upright: Literal[0, 1] | None = None
     standing: Patch | None = None
 
 
@@ -220,7 +250,7 @@ def loose_uses(
 def cut_use(use: Use, design: BlockDesign) -> Cut:
     """The cloth for it."""
     cut = cut_way(use.fabric, use.label, use.way, use.count, design, use.pieces)
-    return replace(cut, outside=use.outside, upright=use.upright)
+    return replace(cut, outside=use.outside, upright_side=use.upright)
 
 
 def _loose_cuts(

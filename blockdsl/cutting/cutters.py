@@ -6,7 +6,7 @@ A cutter for a finished shape cuts it with the block's seam allowance round it.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import Annotated
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.cutlist import Cut
@@ -18,19 +18,16 @@ from blockdsl.geometry.polygon import area, dot, edges, step
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model import BlockDesign
 from blockdsl.model.cutter import Cutter
+from blockdsl.record import Letter, Name, Record, says
 from blockdsl.sewing.methods import CUT_PATCHES
 
 
-@dataclass(frozen=True, slots=True)
-class Lacking:
-    """A cutter that the block could use and the maker does not have: its words, its size, the patches it would cut.
+class Lacking(Record, frozen=True):
+    """A cutter that the maker lacks, as a `cutter` line would say it, and the patches that it would cut."""
 
-    `shape` is one that a cutter may have; of `strip` the size is cut, of all others finished.
-    """
-
-    shape: str
-    size: Extent
-    labels: tuple[str, ...]
+    shape: Annotated[Name, says("One that a cutter may have.")]
+    size: Annotated[Extent, says("Of a strip cut, of all others finished.")]
+    labels: Annotated[tuple[Letter, ...], says("The letters of the patches.")]
 
 
 def cutters_for(cut: Cut, design: BlockDesign, lettered: Lettered) -> tuple[str, ...]:

@@ -7,12 +7,16 @@ by the metre 50 by 55 cm. Its edges are seldom straight, so half an inch is kept
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
+from typing import Annotated
+
+from msgspec import field
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, SheetPlan, fits_sheet, plan_sheets
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
+from blockdsl.record import Count, Record, Rest, says
 
 SheetSize = tuple[Fraction, Fraction]
 """(across, along): across is the side on which the width of the cloth lies."""
@@ -33,23 +37,25 @@ MOST_BLOCKS = 500
 """More blocks than this are never asked of one fat quarter."""
 
 
-@dataclass(frozen=True, slots=True)
-class FatQuarterUse:
-    """What fat quarters do for one fabric of a quilt, in three ways of using them.
+class PiecesOfSheet(Record, frozen=True):
+    """How many pieces of one size a fat quarter gives."""
 
-    `blocks_each`: whole blocks' worth of the fabric that one gives, 0 when a block takes more than one.
-    `one_print_a_block`: fat quarters when each block is of one print and each print of one block or more; None when
-    one fat quarter gives no block. `mixed`: when prints mix freely; `mixed_bound`: fewer cannot do.
-    `per_piece`: for each cut size how many one fat quarter gives.
-    """
+    cut: SheetSize
+    each: Rest
 
-    sheet: SheetSize
-    blocks: int
-    blocks_each: int
-    one_print_a_block: int | None
-    mixed: int
-    mixed_bound: int
-    per_piece: tuple[tuple[SheetSize, int], ...]
+
+class FatQuarterUse(Record, frozen=True):
+    """What fat quarters do for one fabric of a quilt, in three ways of using them."""
+
+    sheet: Annotated[SheetSize, says("What can be cut from, once it is squared up.")]
+    blocks: Annotated[Rest, says("How many blocks have the fabric.")]
+    blocks_each: Annotated[Rest, says("How many blocks' worth one gives, 0 when a block takes more than one.")]
+    one_print_a_block: Annotated[
+        Count | None, says("How many when each block is of one print; null when one gives no whole block.")
+    ]
+    mixed: Annotated[Rest, says("How many when prints mix freely.")]
+    mixed_bound: Annotated[Rest, says("Fewer cannot do then.")]
+    per_piece: tuple[PiecesOfSheet, ...] = field(name="pieces")
 
 
 def usable_fat_quarter(unit: RulerUnit) -> SheetSize:
@@ -159,5 +165,7 @@ def fat_quarter_use(
         one_print_a_block=-(-blocks // each) if each else None,
         mixed=mixed.count,
         mixed_bound=mixed.bound,
-        per_piece=tuple((size, pieces_from_sheet(size, sheet, may_turn=turns)) for size, turns in sizes.items()),
+        per_piece=tuple(
+            PiecesOfSheet(size, pieces_from_sheet(size, sheet, may_turn=turns)) for size, turns in sizes.items()
+        ),
     )

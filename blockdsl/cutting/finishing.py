@@ -7,13 +7,14 @@ anything is added for washing (`buying.py` does that).
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Annotated, Literal
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.cutting.strips import IN_UNIT, USABLE
 from blockdsl.geometry import Exact, ceil_to, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
+from blockdsl.record import Record, says
 
 Seams = Literal["none", "vertical", "horizontal"]
 
@@ -54,12 +55,11 @@ class BackingPlan:
     one_fewer: Fraction | None
 
 
-@dataclass(frozen=True, slots=True)
-class WaddingPlan:
-    """The wadding: the raw top and its overage on each side; in one piece, whatever the cloth's width."""
+class WaddingPlan(Record, frozen=True):
+    """The wadding of a quilt, in one piece, whatever the cloth's width."""
 
-    size: tuple[Fraction, Fraction]
-    overage: Fraction
+    size: Annotated[tuple[Fraction, Fraction], says("The raw top and the overage.")]
+    overage: Annotated[Fraction, says("On each side.")]
 
 
 @dataclass(frozen=True, slots=True)

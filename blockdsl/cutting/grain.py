@@ -9,6 +9,9 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Annotated
+
+from msgspec import Meta
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.curved import box_for_curved
@@ -27,24 +30,20 @@ from blockdsl.geometry.polygon import (
     translate,
 )
 from blockdsl.model import BlockDesign
+from blockdsl.record import Letter, Name, Record, Rest, says
 
 Ways = Mapping[str, Way]
 """For each letter the way in which its patches are cut."""
 
 
-@dataclass(frozen=True, slots=True)
-class Bias:
-    """The patches of one letter: how many of their edges lie on the bias, how many they have.
+class Bias(Record, frozen=True):
+    """Patches of one letter with edges on the bias, as they are cut."""
 
-    `lengths` are those of the edges on the bias, finished, and `which` says in words which edges they are. `outside` is
-    how many patches have such an edge on the outside of the block.
-    """
-
-    label: str
-    which: str
-    lengths: tuple[Exact, ...]
-    edges: int
-    outside: int
+    label: Letter
+    which: Annotated[Name, says("Which edges, in words: `the long edge`, `2 of the 4 edges`.")]
+    lengths: Annotated[tuple[Exact, ...], says("Finished lengths of the edges on the bias."), Meta(min_length=1)]
+    edges: Annotated[int, says("How many edges the patches have."), Meta(ge=3)]
+    outside: Annotated[Rest, says("How many of the patches have such an edge on the outside of the block.")]
 
 
 @dataclass(frozen=True, slots=True)

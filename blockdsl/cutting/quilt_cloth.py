@@ -11,6 +11,9 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Annotated
+
+from msgspec import field
 
 from blockdsl.cutting.buying import SHOP_STEP, SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
@@ -19,6 +22,7 @@ from blockdsl.cutting.strips import IN_UNIT, SELVAGES, USABLE
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.quilt import BackingChoice, QuiltDesign
+from blockdsl.record import Count, Name, Record, says
 
 GOES_TO_JOINED = "joined"
 """What the key of strips to be joined begins with; their width follows."""
@@ -36,18 +40,14 @@ class QuiltPiece:
     joined: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class JoinedStrips:
-    """`strips` across the cloth, joined, for all the pieces (by their keys) of one width.
+class JoinedStrips(Record, frozen=True):
+    """Strips of one width, across the cloth, that are sewn end to end before lengths are cut off."""
 
-    `last` is how long the last of them is; all others are as long as the cloth is wide.
-    """
-
-    key: str
-    cut_width: Fraction
-    strips: int
-    last: Fraction
-    keys: tuple[str, ...]
+    key: Annotated[Name, says("That of the strips in the plan.")]
+    cut_width: Fraction = field(name="cut")
+    strips: Count
+    last: Annotated[Fraction, says("How long the last of them is; all others are as long as the cloth is wide.")]
+    keys: Annotated[tuple[str, ...], says("The keys of the pieces that come of them.")] = field(name="pieces")
 
 
 @dataclass(frozen=True, slots=True)

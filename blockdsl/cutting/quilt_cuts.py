@@ -8,9 +8,12 @@ of one size are cut from common squares, whatever they are for. Neither batches 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import ceil
+from typing import Annotated
+
+from msgspec import field
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting.cutlist import TRIANGLES, Cut, cut_list
@@ -23,27 +26,29 @@ from blockdsl.geometry import ceil_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import KindRole, QuiltDesign
+from blockdsl.record import Count, Name, Record, says
 from blockdsl.sewing import Making, Prints, Run, choose_for_block, plan_makings
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltCut:
-    """`count` pieces of one size of one fabric, and what for: (words, how many of the pieces).
+class QuiltCut(Record, frozen=True):
+    """One size of one fabric over the whole quilt: all that is cut alike, whatever it is for."""
 
-    Of a strip `cut` is its width and its length. `may_turn` is untrue where a print must stand upright: `cut` is then
-    across the cloth first.
-    """
-
-    fabric: str
+    fabric: Name
     piece: Piece
-    cut: tuple[Fraction, Fraction]
-    count: int
+    cut: Annotated[tuple[Fraction, Fraction], says("Of a strip its width and its length.")]
+    count: Count
     subcut: Subcut
     lengthwise: bool
-    may_turn: bool
+    may_turn: Annotated[
+        bool,
+        says("Untrue where a print must stand upright: the first side of the cut then lies across the cloth."),
+    ]
     joined: bool
-    uses: tuple[tuple[str, int], ...]
+    uses: Annotated[
+        Mapping[str, Count],
+        says("How many are for what: a block with its unit or the letter of its patch, or the role of plain cloth."),
+    ] = field(name="for")
 
 
 _BY_ITSELF = (CUT_PATCHES, FOUNDATION)
@@ -70,7 +75,17 @@ def quilt_cuts(quilt: QuiltDesign, pieces: Sequence[PlainPiece]) -> tuple[QuiltC
     cuts = [_cut(look, uses) for look, uses in needs.items()]
     order = {fabric.name: place for place, fabric in enumerate(quilt.fabrics)}
     return tuple(
-        sorted(cuts, key=lambda cut: (order[cut.fabric], -max(cut.cut), -min(cut.cut), cut.piece, cut.subcut, cut.uses))
+        sorted(
+            cuts,
+            key=lambda cut: (
+                order[cut.fabric],
+                -max(cut.cut),
+                -min(cut.cut),
+                cut.piece,
+                cut.subcut,
+                tuple(cut.uses.items()),
+            ),
+        )
     )
 
 
@@ -83,7 +98,7 @@ def _cut(look: _Look, prints: dict[int, Counter[str]]) -> QuiltCut:
         for use, count in uses.items():
             told[use] += ceil(count / each)
     pieces = sum(ceil(uses.total() / each) for uses in prints.values())
-    return QuiltCut(fabric, piece, cut, pieces, subcut, lengthwise, may_turn, joined, tuple(told.items()))
+    return QuiltCut(fabric, piece, cut, pieces, subcut, lengthwise, may_turn, joined, dict(told))
 
 
 # --- plain cloth -----------------------------------------------------------------------------------
@@ -187,8 +202,8 @@ def _needs(cut: Cut, use: str, *, upright: bool, measure: Fraction) -> Iterator[
         size = (cut.strip.width, ceil_to(cut.strip.length, measure))
         yield _Need((cut.fabric, "strip", size, "none", False, not upright, False), cut.strip.strips, use)
         return
-    if upright and cut.upright is not None:
-        size = cut.cut if cut.upright == 1 else (cut.cut[1], cut.cut[0])
+    if upright and cut.upright_side is not None:
+        size = cut.cut if cut.upright_side == 1 else (cut.cut[1], cut.cut[0])
         yield _Need((cut.fabric, cut.piece, size, cut.subcut, False, False, False), _counted(cut), use)
         return
     yield _Need((cut.fabric, cut.piece, cut.cut, cut.subcut, False, True, False), _counted(cut), use)
@@ -196,6 +211,6 @@ def _needs(cut: Cut, use: str, *, upright: bool, measure: Fraction) -> Iterator[
 
 def _counted(cut: Cut) -> int:
     """Triangles that are needed, or pieces; of a print that must stand upright all that the squares give."""
-    if cut.upright is not None:
+    if cut.upright_side is not None:
         return cut.yields
     return cut.yields - cut.spare if cut.subcut != "none" else cut.count

@@ -10,9 +10,10 @@ measures through its middle.
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass
 from math import ceil
-from typing import Final, get_args
+from typing import Annotated, Final, get_args
+
+from msgspec import field
 
 from blockdsl.cutting.cutlist import TRIANGLES
 from blockdsl.cutting.quilt_cloth import cloth_width
@@ -31,6 +32,7 @@ from blockdsl.geometry.polygon import bounding_box, translate
 from blockdsl.geometry.recognise import recognise
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.quilt import InRow, PieceRole, PlacedCloth, QuiltDesign
+from blockdsl.record import Count, Name, Record, Rest, says
 
 _ORDER: Final[tuple[PieceRole, ...]] = get_args(PieceRole)
 
@@ -44,32 +46,47 @@ STRIPS: Final[frozenset[PieceRole]] = MEASURED | {"sash"}
 """What is joined from strips across the cloth where it is longer than the cloth is wide."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlainPiece:
-    """Pieces of one role, fabric and size. `members` are their places in the quilt's list of cloth.
+class PlainCloth(Record, frozen=True, kw_only=True):
+    """Plain cloth of one role, fabric and size: sashes, setting triangles, borders and so on."""
 
-    `cut` is on the ruler, the shorter side first; of a directional fabric across the cloth first, as the piece lies in
-    the quilt. `pieces` are cut for `count` that are needed. `upright` says that they may not be turned. `to_spare` is
-    how much longer than `exact` they are cut at least, to be trimmed to what is measured; of a mitred border it is what
-    is left beyond the tips of its slanted ends, in whole marks of the ruler.
-    """
-
-    role: PieceRole
-    fabric: str
-    shape: str
+    role: Annotated[
+        PieceRole,
+        says(
+            "A sash lies between two blocks, a sash strip between whole rows or columns; an edge post is half a post, "
+            "at the edge of a quilt on point."
+        ),
+    ]
+    fabric: Name
+    shape: Annotated[Name, says("Its finished shape: `square`, `rectangle`, `quarter-square triangle` …")]
     finished: Extent
     piece: Piece
-    cut: tuple[Fraction, Fraction]
-    exact: Extent
-    count: int
-    pieces: int
+    cut: Annotated[
+        tuple[Fraction, Fraction],
+        says("On the ruler, the shorter side first; of a print that stands upright across the cloth first."),
+    ]
+    exact: Annotated[Extent, says("Before rounding up.")]
+    count: Annotated[Count, says("How many are needed.")]
+    pieces: Annotated[Count, says("How many are cut; of squares that are sub-cut each gives two or four.")]
     subcut: Subcut
-    spare: int
-    lengthwise: bool
-    ring: int
+    spare: Rest
+    lengthwise: Annotated[bool, says("Whether it is cut along the length of the cloth.")]
+    ring: Annotated[Rest, says("The border or round that it belongs to, 0 for none.")] = field(name="round")
+    joined: Annotated[
+        bool, says("Whether it is longer than its fabric is wide, and so is joined from strips unless cut lengthwise.")
+    ]
+    to_spare: Annotated[
+        Fraction,
+        says(
+            "How much longer it is cut than it will be, to be trimmed to what is measured; of a mitred border what is "
+            "left beyond the tips of its ends."
+        ),
+    ]
+
+
+class PlainPiece(PlainCloth, frozen=True, kw_only=True):
+    """The same with the places of its `members` in the quilt's list of cloth, and whether it may not be turned."""
+
     upright: bool
-    joined: bool
-    to_spare: Fraction
     members: tuple[int, ...]
 
 
@@ -206,4 +223,4 @@ def _strip_width(quilt: QuiltDesign, place: int) -> Exact:
     ring = quilt.cloth[place].ring
     if ring:
         return next(each.width for each in quilt.rings if each.number == ring)
-    return next(row.breadth for row in quilt.rows if InRow("cloth", place) in row.members)
+    return next(row.breadth for row in quilt.rows if InRow(cloth=place) in row.members)

@@ -121,9 +121,9 @@ def _pieces_of(quilt: QuiltDesign, which: tuple[int, str], fabric: str) -> Piece
 
 
 def _piece(cut: Cut) -> ClothPiece:
-    if cut.upright is None:
+    if cut.upright_side is None:
         return ClothPiece(cut.label, *cut.cut, cut.count)
-    across, up = cut.cut if cut.upright == 1 else cut.cut[::-1]
+    across, up = cut.cut if cut.upright_side == 1 else cut.cut[::-1]
     return ClothPiece(cut.label, across, up, cut.count, may_turn=False)
 
 

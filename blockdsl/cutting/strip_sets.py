@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
+from typing import Annotated
+
+from msgspec import Meta
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import along_the_strip, length_of, strip_ways
@@ -14,6 +17,7 @@ from blockdsl.cutting.strips import on_the_ruler, usable_width
 from blockdsl.geometry import Exact, ceil_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
+from blockdsl.record import Count, Letter, Name, Record, Rest, says
 from blockdsl.sewing import NeededPart
 
 
@@ -27,35 +31,39 @@ class CutSets:
     segments: int
 
 
-@dataclass(frozen=True, slots=True)
-class StripSetLength:
-    """`sets` sets whose strips are `length` long: each gives `segments` and is squared up again so many times."""
+class StripSetLength(Record, frozen=True):
+    """Strip sets of one length: each gives so many segments."""
 
-    sets: int
-    length: Fraction
-    segments: int
-    squared_again: int
+    sets: Count
+    length: Annotated[Fraction, says("That of every strip, with what squaring up takes.")]
+    segments: Count
+    squared_again: Annotated[Rest, says("How often it is squared up again: after every third segment.")]
 
 
-@dataclass(frozen=True, slots=True)
-class StripSet:
-    """One kind of strip set of a unit, and all sets of it.
+class SetStrip(Record, frozen=True):
+    """A strip of a strip set."""
 
-    `strips` are the (letter, fabric) of one set's strips from its first edge to the other, each cut `strip_width` wide;
-    sewn together they measure `across`, unfinished: more than `exact_across` where strips are rounded up to the ruler.
-    Cuts are at `angle` to the strips, `segment` apart, square to the cut. The `segments` in all are rows `rows` of the
-    units, from 1; `lengths` are long before short.
-    """
+    label: Letter
+    fabric: Name
 
-    strips: tuple[tuple[str, str], ...]
-    strip_width: Fraction
-    segment: Fraction
-    across: Fraction
-    exact_across: Exact
-    angle: int
-    rows: tuple[int, ...]
-    segments: int
-    lengths: tuple[StripSetLength, ...]
+
+class StripSet(Record, frozen=True):
+    """One kind of strip set of a unit, and all sets of it."""
+
+    strips: Annotated[tuple[SetStrip, ...], says("Those of one set, from its first edge to the other.")]
+    strip_width: Annotated[Fraction, says("How wide each strip is cut.")]
+    segment: Annotated[Fraction, says("How far apart the cuts are, square to the cut.")]
+    across: Annotated[Fraction, says("What the strips measure sewn together, unfinished.")]
+    exact_across: Annotated[Exact, says("The same of strips that are not rounded up to the ruler.")]
+    angle: Annotated[int, says("Of the cuts to the strips."), Meta(extra_json_schema={"enum": [45, 90]})]
+    rows: Annotated[tuple[Count, ...], says("The rows of the units that the segments are, from 1."), Meta(min_length=1)]
+    segments: Annotated[Count, says("In all.")]
+    lengths: Annotated[tuple[StripSetLength, ...], says("Long before short."), Meta(min_length=1)]
+
+    @property
+    def cloths(self) -> tuple[tuple[str, str], ...]:
+        """The letter and fabric of each strip of one set."""
+        return tuple((strip.label, strip.fabric) for strip in self.strips)
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,7 +145,7 @@ def _strip_set(kind: Sequence[NeededPart], design: BlockDesign, lettered: Letter
     measures, bands = _measures(first, design), first.part.bands
     allowance = 2 * design.seam
     return StripSet(
-        strips=tuple((letters[fabric], fabric) for fabric in bands),
+        strips=tuple(SetStrip(letters[fabric], fabric) for fabric in bands),
         strip_width=measures.width,
         segment=measures.segment,
         across=len(bands) * (measures.width - allowance) + allowance,

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
+from typing import Annotated
+
+from msgspec import Meta
 
 from blockdsl.cutting.angled import (
     Form,
@@ -17,6 +20,7 @@ from blockdsl.cutting.sizes import Extent
 from blockdsl.geometry import ceil_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
+from blockdsl.record import Count, Record, says
 
 USABLE: dict[str, Fraction] = {"in": Fraction(40), "cm": Fraction(100)}
 """Usable width of fabric when none is given: 40 in (a teacher's convention, see the outside values), 100 cm."""
@@ -40,24 +44,40 @@ def usable_width(fabric: str, design: BlockDesign) -> Fraction:
     return USABLE[design.unit]
 
 
-@dataclass(frozen=True, slots=True)
-class StripCut:
-    """Pieces cut from strips across the fabric, on the ruler. What the words mean stands with `StripWay`.
+_Angle = Annotated[int, Meta(extra_json_schema={"enum": [45, 60, 90]})]
 
-    `exact` are width and spacing before rounding up (the width twice where there is no spacing). `strips` strips give
-    the pieces, `each` of them a strip; `length` is what those take of its length, the slanted ends with them.
-    """
 
-    form: Form
+class StripCut(Record, frozen=True):
+    """Pieces cut from strips across the fabric, on the ruler."""
+
+    form: Annotated[
+        Form,
+        says(
+            "All cuts side by side at one angle; each piece turned half round from the one before; a diamond with its "
+            "sharp points cut off; or round a template in the strip."
+        ),
+    ]
     width: Fraction
-    every: Fraction | None
-    across: Fraction | None
-    angles: tuple[int, ...]
-    slant: Slant
-    exact: Extent
-    strips: int
-    each: int
-    length: Fraction
+    every: Annotated[
+        Fraction | None,
+        says(
+            "How far apart the cuts are, square to the cut, or turned along the longer edge; null where each cut "
+            "begins at the end of the last."
+        ),
+    ]
+    across: Annotated[Fraction | None, says("What is left between the points.")]
+    angles: Annotated[tuple[_Angle, ...], says("Of the two cuts to the strip, the flatter first."), Meta(max_length=2)]
+    slant: Annotated[
+        Slant | None,
+        says(
+            "Of the cut at the flatter angle as the strip lies across, the right side up; null where cuts of both "
+            "slants take turns."
+        ),
+    ]
+    exact: Annotated[Extent, says("Width and spacing before rounding up; the width twice where there is no spacing.")]
+    strips: Count
+    each: Annotated[Count, says("How many pieces a strip gives.")]
+    length: Annotated[Fraction, says("What those take of the length of a strip, the slanted ends with them.")]
 
 
 def cut_from_strips(way: StripWay, count: int, fabric: str, design: BlockDesign) -> tuple[StripCut, StripWay] | None:

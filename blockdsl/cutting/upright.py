@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.curved import box_for_curved
@@ -34,7 +35,7 @@ class Standing:
     """
 
     way: Way
-    upright: int
+    upright: Literal[0, 1]
     count: int
     pieces: int
     patch: Patch
@@ -48,7 +49,7 @@ def upright_pieces(patches: Iterable[Patch], allowance: Fraction) -> list[Standi
         look = _look(patch.outline)
         counts[look] += 1
         known.setdefault(look, patch)
-    together: dict[Hashable, list[tuple[Way, int, int, Patch]]] = {}
+    together: dict[Hashable, list[tuple[Way, Literal[0, 1], int, Patch]]] = {}
     for look, count in counts.items():
         way, side = _way(look, known[look], allowance)
         key = (way.piece, way.exact, way.subcut, way.slant, side) if way.subcut != "none" else look
@@ -72,19 +73,19 @@ def _look(patch: Polygon) -> Polygon:
     return outline[first:] + outline[:first]
 
 
-def _way(look: Polygon, patch: Patch, allowance: Fraction) -> tuple[Way, int]:
+def _way(look: Polygon, patch: Patch, allowance: Fraction) -> tuple[Way, Literal[0, 1]]:
     """The way that needs no turning, and which of its two measures is upright in the block."""
     if patch.curved is not None:
         across, up = box_for_curved(patch.curved, allowance, UP)
         return Way("template", (across, up), "none", UP), 1
     left, top, right, bottom = bounding_box(look)
-    tall = 1 if bottom - top >= right - left else 0
+    tall: Literal[0, 1] = 1 if bottom - top >= right - left else 0
     for way in ways_to_cut(look, allowance):
         if on_the_bias(way.grain, UP):
             continue
         if way.piece in ("square", "rectangle", "octagon"):
             # Two triangles of a square lie along the same line: which line it is tells them from the other two.
-            side = 1 if way.exact[0] == way.exact[1] else tall
+            side: Literal[0, 1] = 1 if way.exact[0] == way.exact[1] else tall
             return (replace(way, slant=_slant_of(look, tall)) if way.subcut == "once" else way), side
         if way.strip is not None and way.strip.form in ("side by side", "points off") and not way.grain.y:
             return way, 0

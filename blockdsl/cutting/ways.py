@@ -52,7 +52,7 @@ class Way:
     exact: Extent
     subcut: Subcut
     grain: Point
-    slant: Slant = ""
+    slant: Slant | None = None
     strip: StripWay | None = None
     corner: Exact | None = None
 
@@ -143,7 +143,7 @@ def _named(way: StripWay, outline: Polygon) -> Piece:
 
 
 def _from_strip(piece: Piece, way: StripWay) -> Way:
-    return Way(piece, (way.width, way.run), "none", way.grain, "", way)
+    return Way(piece, (way.width, way.run), "none", way.grain, None, way)
 
 
 def _templates(outline: Polygon, allowance: Fraction, grain: Point) -> list[Way]:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import Cut, cut_list
+from blockdsl.cutting.cutlist import CutPiece
 from blockdsl.diagnostics import Problems
+from blockdsl.facts.blockrecord import Alternative
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, MIRROR
@@ -18,23 +20,6 @@ from blockdsl.sewing.strips import seams_of_strip_sets
 
 MOST_PATCHES = 400
 """All copies of a unit together; of more no ways are compared."""
-
-
-@dataclass(frozen=True, slots=True)
-class Alternative:
-    """One way to make all units of a kind, of which `spare` are left over.
-
-    `waste` is the area of cloth cut that is not seen in them when they are finished: seam allowances, what is cut
-    off, units left over. `seams` are those sewn for all of them.
-    """
-
-    method: str
-    chosen: bool
-    cuts: tuple[Cut, ...]
-    cloth: Exact
-    waste: Exact
-    seams: int
-    spare: int
 
 
 def alternatives(design: BlockDesign, unit: UnitClass, letters: Sequence[str]) -> tuple[Alternative, ...]:
@@ -94,11 +79,15 @@ def _alternative(alone: BlockDesign, unit: UnitClass, letters: Sequence[str], me
         return None
     lettered, first = letter_patches(design.patches), unit.group.places[0].first
     in_block = dict(zip(lettered.letters, letters[first : first + len(unit.group.picture)], strict=False))
-    cuts = tuple(replace(cut, label=in_block[cut.label]) for cut in cut_list(design, making, lettered))
+    cuts = cut_list(design, making, lettered)
     cloth: Exact = sum((cut.cloth for cut in cuts), Fraction(0))
     spare = making.units[0].spare
     seams = _seams(method, shape, unit, spare, cuts)
-    return Alternative(method, method == unit.method, cuts, cloth, cloth - design.width * design.height, seams, spare)
+    waste = cloth - design.width * design.height
+    pieces = tuple(
+        CutPiece(cut.fabric, in_block[cut.label], cut.piece, cut.cut, cut.exact, cut.count, cut.subcut) for cut in cuts
+    )
+    return Alternative(method, method == unit.method, pieces, cloth, waste, seams, spare)
 
 
 def _seams(method: str, shape: str | None, unit: UnitClass, spare: int, cuts: Sequence[Cut]) -> int:

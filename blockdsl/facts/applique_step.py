@@ -8,18 +8,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import groupby
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
-from blockdsl.facts.stepfacts import JoinFacts, LessonStep, StepFacts
+from blockdsl.facts.blockrecord import BlockRecord, TemplateFacts
+from blockdsl.facts.stepfacts import GridPlace, JoinFacts, LessonStep, StepFacts, join_of
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend, Curved, cosine, sine, sweep
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, cross, step
 from blockdsl.sewing.message import Length, Names
 from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Words, lesson_step, show
-
-if TYPE_CHECKING:
-    from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts
 
 METHOD: Final = "applique"
 _LETTERS: Final = 16
@@ -28,7 +26,7 @@ _MOST_LAID: Final = 24
 """Pieces that are named one after the other; of more the picture alone shows the order."""
 
 
-def applique_steps(block: BlockFacts, before: Sequence[StepFacts]) -> tuple[StepFacts, ...]:
+def applique_steps(block: BlockRecord, before: Sequence[StepFacts]) -> tuple[StepFacts, ...]:
     """The step after all others; none without appliqué, or where the ground is too large to be told in steps.
 
     Working from the lowest piece up, a blind stitch along folds and a close one round raw edges: common practice, no
@@ -48,7 +46,7 @@ def applique_steps(block: BlockFacts, before: Sequence[StepFacts]) -> tuple[Step
             seam="straight",
             finished=block.finished,
             unfinished=block.unfinished,
-            cells=((1, 1, len(block.columns), len(block.heights)),),
+            cells=(GridPlace(1, 1, len(block.columns), len(block.heights)),),
             hands=(),
             size=block.finished,
             lesson=lesson,
@@ -57,23 +55,23 @@ def applique_steps(block: BlockFacts, before: Sequence[StepFacts]) -> tuple[Step
     )
 
 
-def _joins(block: BlockFacts, before: Sequence[StepFacts]) -> Iterator[JoinFacts]:
+def _joins(block: BlockRecord, before: Sequence[StepFacts]) -> Iterator[JoinFacts]:
     """The pieced ground, and the pieces by letter and fabric."""
     if before:
-        yield JoinFacts("block", 1, before[-1].number)
+        yield join_of("block", 1, before[-1].number)
     else:
         (ground,) = block.placed
-        yield JoinFacts(ground.label, 1, 0, ground.fabric)
+        yield join_of(ground.label, 1, 0, ground.fabric)
     labels = {piece.label for piece in block.appliques}
     for template in block.templates:
-        for fabric, count in template.uses if template.label in labels else ():
-            yield JoinFacts(template.label, count, 0, fabric)
+        for fabric, count in template.uses.items() if template.label in labels else ():
+            yield join_of(template.label, count, 0, fabric)
 
 
 # --- what to do ------------------------------------------------------------------------------------
 
 
-def _lesson(block: BlockFacts) -> Iterator[LessonStep]:
+def _lesson(block: BlockRecord) -> Iterator[LessonStep]:
     labels = dict.fromkeys(piece.label for piece in block.appliques)
     under = {piece.label: piece.turn_under for piece in block.appliques}
     turned, raw = [each for each in labels if under[each]], [each for each in labels if not under[each]]
@@ -118,22 +116,22 @@ def _lesson(block: BlockFacts) -> Iterator[LessonStep]:
 # --- pictures --------------------------------------------------------------------------------------
 
 
-def _roles(block: BlockFacts) -> dict[str, int]:
+def _roles(block: BlockRecord) -> dict[str, int]:
     return {fabric.name: place for place, fabric in enumerate(block.fabrics)}
 
 
-def _cut_out(template: TemplateFacts, block: BlockFacts) -> Iterator[Item]:
+def _cut_out(template: TemplateFacts, block: BlockRecord) -> Iterator[Item]:
     """The piece as it is cut, with the line along which it is folded."""
-    role = _roles(block)[template.uses[0][0]]
+    role = _roles(block)[next(iter(template.uses))]
     yield Cloth(role, template.cutting)
     yield Cloth(role, template.sewing)
 
 
-def _piece(template: TemplateFacts, block: BlockFacts) -> Cloth:
-    return Cloth(_roles(block)[template.uses[0][0]], template.sewing)
+def _piece(template: TemplateFacts, block: BlockRecord) -> Cloth:
+    return Cloth(_roles(block)[next(iter(template.uses))], template.sewing)
 
 
-def _ground(block: BlockFacts) -> Iterator[Item]:
+def _ground(block: BlockRecord) -> Iterator[Item]:
     roles = _roles(block)
     for patch in block.placed:
         shown = patch.shown
@@ -141,13 +139,13 @@ def _ground(block: BlockFacts) -> Iterator[Item]:
         yield Cloth(roles[patch.fabric], outline)
 
 
-def _laid(block: BlockFacts) -> Iterator[Item]:
+def _laid(block: BlockRecord) -> Iterator[Item]:
     roles = _roles(block)
     for piece in block.appliques:
         yield Cloth(roles[piece.fabric], piece.outline)
 
 
-def _letters(block: BlockFacts) -> Iterator[Item]:
+def _letters(block: BlockRecord) -> Iterator[Item]:
     """Each piece's letter, unless a later one lies over the place."""
     pieces = block.appliques
     if len(pieces) > _MOST_LAID:

@@ -7,16 +7,17 @@ is taken: one landmark, then two together, at last a mark that is pinned at its 
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import combinations
 from typing import Final, Literal
 
-from blockdsl.facts.blockfacts import AppliqueFacts, BlockFacts, Extent, PlacedPatch
+from blockdsl.cutting.sizes import Extent
+from blockdsl.facts.blockrecord import AppliqueFacts, BlockRecord, PlacedPatch
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import contains, edges, is_convex
 from blockdsl.geometry.sharing import patches_under
 from blockdsl.geometry.symmetry import HALF_TURN, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry
+from blockdsl.record import Record
 
 Where = Literal["top", "upper-right", "right", "lower-right", "bottom", "lower-left", "left", "upper-left"]
 LandmarkKind = Literal["edge", "corner", "middle", "center", "mark"]
@@ -33,8 +34,7 @@ _MOST_UNDER: Final = 12
 """So many patches under another are counted and no more: with them it is not known that all are of its fabric."""
 
 
-@dataclass(frozen=True, slots=True)
-class BlockLandmark:
+class BlockLandmark(Record, frozen=True, omit_defaults=True):
     """A fabric (as the quilt has it, by name) that is seen at places of a block as it lies.
 
     `edge`: along the whole of the sides; `corner`: at corners; `middle`: in the middles of sides; `center`: on those
@@ -46,7 +46,7 @@ class BlockLandmark:
     fabric: str = ""
 
 
-def landmarks_of(block: BlockFacts, colouring: str, lies: Symmetry) -> tuple[BlockLandmark, ...]:
+def landmarks_of(block: BlockRecord, colouring: str, lies: Symmetry) -> tuple[BlockLandmark, ...]:
     """What shows that a block lies so; nothing where it looks the same in every way that it can lie.
 
     `lies` takes the block as its facts have it to how it lies in the quilt.
@@ -86,13 +86,13 @@ def _choose(seen: Features, others: Sequence[Features]) -> tuple[BlockLandmark, 
     return ()
 
 
-def _fabrics(block: BlockFacts, colouring: str) -> dict[str, str]:
+def _fabrics(block: BlockRecord, colouring: str) -> dict[str, str]:
     """For each fabric of the block the one that it has in the quilt, by name."""
     plan = next((plan for plan in block.colourings if plan.name == colouring), None)
     return dict(plan.replaces) if plan is not None and colouring else {}
 
 
-def _picture(block: BlockFacts, fabrics: Mapping[str, str], lies: Symmetry) -> Picture:
+def _picture(block: BlockRecord, fabrics: Mapping[str, str], lies: Symmetry) -> Picture:
     return tuple(
         PlacedPatch(
             patch.label, fabrics.get(patch.fabric, patch.fabric), lies.apply_polygon(patch.outline, *block.finished)
@@ -101,7 +101,7 @@ def _picture(block: BlockFacts, fabrics: Mapping[str, str], lies: Symmetry) -> P
     )
 
 
-def _looks_alike(block: BlockFacts, fabrics: Mapping[str, str], one: Symmetry, other: Symmetry) -> bool:
+def _looks_alike(block: BlockRecord, fabrics: Mapping[str, str], one: Symmetry, other: Symmetry) -> bool:
     """Whether the block shows the same cloth in both ways, even where its seams then lie in other places."""
     if _look(block, fabrics, one) == _look(block, fabrics, other):
         return True
@@ -116,7 +116,7 @@ def _looks_alike(block: BlockFacts, fabrics: Mapping[str, str], one: Symmetry, o
     )
 
 
-def _look(block: BlockFacts, fabrics: Mapping[str, str], lies: Symmetry) -> frozenset[Hashable]:
+def _look(block: BlockRecord, fabrics: Mapping[str, str], lies: Symmetry) -> frozenset[Hashable]:
     """What is seen of a block that lies so, its appliqué too."""
     pieces: tuple[PlacedPatch | AppliqueFacts, ...] = (*block.placed, *block.appliques)
     return frozenset(

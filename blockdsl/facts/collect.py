@@ -9,25 +9,19 @@ from math import gcd, lcm
 
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered, letter_patches
-from blockdsl.cutting import Cut, Template, cut_list, report_pieces_wider_than_fabric, templates
+from blockdsl.cutting import cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.cutting.applique import applique_letters, applique_pieces, turn_under_of
-from blockdsl.cutting.cutters import cutters_for, lacking_cutters
+from blockdsl.cutting.cutters import lacking_cutters
 from blockdsl.cutting.grain import bias_of, plan_grain
 from blockdsl.cutting.grain_lines import report_grains, report_turned_prints
-from blockdsl.cutting.strip_sets import strip_sets
 from blockdsl.diagnostics import Problems
+from blockdsl.facts.block_parts import cut_facts, fabric_facts, placed_patches, unit_facts
 from blockdsl.facts.blockfacts import (
     AppliqueFacts,
     BlockFacts,
     ColouringFacts,
     CoverFacts,
-    CutFacts,
-    FabricFacts,
-    LackingFacts,
     PatchFacts,
-    PlacedPatch,
-    TemplateFacts,
-    UnitFacts,
 )
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.collect_book import collect_book
@@ -44,11 +38,10 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area
-from blockdsl.model import BlockDesign, ColourPlan, Fabric, Patch, QuiltDesign
+from blockdsl.model import BlockDesign, ColourPlan, QuiltDesign
 from blockdsl.model.language import usual_language
 from blockdsl.model.recolour import recoloured
-from blockdsl.sewing import Making, UnitClass, is_known_method, plan_making
-from blockdsl.sewing.classes import is_mirror_image
+from blockdsl.sewing import is_known_method, plan_making
 
 MOST_SQUARES = 4
 
@@ -132,12 +125,12 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         grid=grid,
         cell=cell,
         cover=CoverFacts(design.cover_area, 0, 0),
-        fabrics=tuple(_fabric(fabric, numbers) for fabric in design.fabrics),
-        placed=_placed(design, lettered),
+        fabrics=tuple(fabric_facts(fabric, numbers[fabric.name]) for fabric in design.fabrics),
+        placed=placed_patches(design, lettered),
         patches=_patches(design, lettered),
-        cutting=tuple(_cut(cut, cutters_for(cut, design, lettered)) for cut in cuts),
-        units=tuple(_unit(unit, design, lettered, making) for unit in making.units),
-        templates=tuple(_template(template) for template in (*pieced, *laid_on)),
+        cutting=cut_facts(cuts, design, lettered),
+        units=unit_facts(design, lettered, making),
+        templates=(*pieced, *laid_on),
         appliques=_appliques(design, lettered),
         colourings=tuple(_colouring(plan, design, lettered) for plan in design.colourways),
         area_by_fabric=_areas(design, lettered),
@@ -147,9 +140,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         foundations=collect_foundations(design, making, lettered),
         papers=collect_papers(making, lettered, pieced),
         cutters=tuple(cutter.label for cutter in design.cutters if cutter.unit == design.unit),
-        lacking=tuple(
-            LackingFacts(each.shape, each.size, each.labels) for each in lacking_cutters(cuts, design, lettered)
-        ),
+        lacking=lacking_cutters(cuts, design, lettered),
         bias=bias_of(design, lettered, grain, making.loose, making.from_slanted_strips),
         sewing=sewing,
         compares_methods=design.compares_methods,
@@ -186,19 +177,6 @@ def _appliques(design: BlockDesign, lettered: Lettered) -> tuple[AppliqueFacts, 
     )
 
 
-def _fabric(fabric: Fabric, numbers: dict[str, int]) -> FabricFacts:
-    return FabricFacts(fabric.name, fabric.label, fabric.colour, fabric.value, numbers[fabric.name])
-
-
-def _placed(design: BlockDesign, lettered: Lettered) -> tuple[PlacedPatch, ...]:
-    pairs = zip(design.patches, lettered.letters, strict=True)
-    return tuple(_placed_patch(letter, patch) for patch, letter in pairs)
-
-
-def _placed_patch(letter: str, patch: Patch) -> PlacedPatch:
-    return PlacedPatch(letter, patch.fabric, patch.corners, patch.curved)
-
-
 def _patches(design: BlockDesign, lettered: Lettered) -> tuple[PatchFacts, ...]:
     pairs = zip(design.patches, lettered.letters, strict=True)
     counts = Counter((letter, patch.fabric) for patch, letter in pairs)
@@ -213,69 +191,6 @@ def _patch(letter: str, fabric: str, count: int, lettered: Lettered) -> PatchFac
     return PatchFacts(letter, shape.kind, shape.finished, fabric, count)
 
 
-def _cut(cut: Cut, cutters: tuple[str, ...]) -> CutFacts:
-    return CutFacts(
-        fabric=cut.fabric,
-        label=cut.label,
-        piece=cut.piece,
-        cut=cut.cut,
-        exact=cut.exact,
-        count=cut.count,
-        subcut=cut.subcut,
-        yields=cut.yields,
-        spare=cut.spare,
-        purpose=f"{cut.method} {cut.unit}" if cut.unit else "patches",
-        method=cut.method,
-        unit=cut.unit,
-        shares=cut.shares,
-        cutters=cutters,
-        strip=cut.strip,
-        slant=cut.slant,
-        upright=cut.upright,
-        print_up=cut.print_up,
-        outside=cut.outside,
-        corner=cut.corner,
-        areas=cut.areas,
-    )
-
-
-def _unit(unit: UnitClass, design: BlockDesign, lettered: Lettered, making: Making) -> UnitFacts:
-    group = unit.group
-    mirrors = (place for place, other in enumerate(making.units) if is_mirror_image(group, other.group))
-    allowance = 2 * design.seam
-    first = group.places[0].first
-    letters = lettered.letters[first : first + len(group.picture)]
-    pairs = zip(group.picture, letters, strict=True)
-    return UnitFacts(
-        name=group.name or (group.filling.shape if group.filling else "unit"),
-        title=unit.title,
-        count=unit.count,
-        finished=(group.width, group.height),
-        unfinished=(group.width + allowance, group.height + allowance),
-        method=unit.method,
-        spare=unit.spare,
-        picture=tuple(_placed_patch(letter, patch) for patch, letter in pairs),
-        mirror=next(iter(mirrors), None),
-        also=tuple(dict.fromkeys(place.name for place in group.places if place.name and place.name != group.name)),
-        shape=group.filling.shape if group.filling else "",
-        strip_sets=strip_sets(group.key, making.parts, design, lettered),
-    )
-
-
-def _template(template: Template) -> TemplateFacts:
-    return TemplateFacts(
-        label=template.label,
-        shape=template.shape,
-        finished=template.finished,
-        sewing=template.sewing,
-        cutting=template.cutting,
-        grain=template.grain,
-        uses=template.uses,
-        mirror_of=template.mirror_of,
-        curved=template.curved,
-    )
-
-
 def _colouring(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> ColouringFacts:
     """The plan's own list of fabrics, numbered on from the block's so that a hatch stays with its fabric."""
     coloured = recoloured(design, plan)
@@ -287,13 +202,13 @@ def _colouring(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> Col
     for fabric in design.palette:
         if fabric.name in replaces.values():
             numbers.setdefault(fabric.name, len(numbers) + 1)
-    taken = [(fabric.name, replaces.get(fabric.name, fabric.name)) for fabric in design.fabrics]
-    names = list(dict.fromkeys(name for _, name in taken))
+    taken = {fabric.name: replaces.get(fabric.name, fabric.name) for fabric in design.fabrics}
+    names = dict.fromkeys(taken.values())
     return ColouringFacts(
         name=plan.name,
-        fabrics=tuple(_fabric(palette[name], numbers) for name in names),
-        replaces=tuple(taken),
-        cutting=tuple(_cut(cut, cutters_for(cut, coloured, lettered)) for cut in cuts),
+        fabrics=tuple(fabric_facts(palette[name], numbers[name]) for name in names),
+        replaces=taken,
+        cutting=cut_facts(cuts, coloured, lettered),
     )
 
 

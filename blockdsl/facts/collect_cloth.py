@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import get_args
 
@@ -21,7 +21,7 @@ from blockdsl.cutting.quilt_cloth import Bolt, QuiltPiece, cloth_width, fabric_c
 from blockdsl.cutting.quilt_cuts import listed_names
 from blockdsl.cutting.quilt_prints import pieces_of_blocks, pieces_of_each_print, spread_over_prints
 from blockdsl.facts.finishingfacts import ClothPieceFacts, FabricClothFacts, ScrapsFacts
-from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.facts.quiltrecord import QuiltCutFacts, QuiltKindFacts
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, QuiltDesign, ScrapsChoice
 
@@ -34,7 +34,7 @@ MANY_PIECES = 3000
 MOST_FAT_QUARTERS = 60
 """What takes more of them, which is 15 yards, is bought by the length."""
 
-Line = tuple[QuiltPiece, tuple[tuple[str, int], ...]]
+Line = tuple[QuiltPiece, Mapping[str, int]]
 """A piece and what it is for."""
 
 
@@ -130,7 +130,7 @@ def _units_of_borders(kinds: Sequence[QuiltKindFacts]) -> frozenset[str]:
 def _part(line: Line, borders: frozenset[str], *, blocks: bool) -> QuiltPiece:
     """Of a size that the blocks share with borders and plain cloth the pieces for the ones or the others."""
     piece, uses = line
-    counts = (count for use, count in uses if _in_blocks(use, borders) == blocks)
+    counts = (count for use, count in uses.items() if _in_blocks(use, borders) == blocks)
     return replace(piece, count=sum(counts))
 
 

@@ -16,7 +16,7 @@ from blockdsl.cutting.finishing_binding import (
 from blockdsl.cutting.quilt_cloth import QuiltPiece, backing_width, cloth_width
 from blockdsl.facts.collect_cloth import BINDING, LAST_OF_SLEEVE, SLEEVE, Line, collect_cloth, shrinkage_of
 from blockdsl.facts.finishingfacts import BackingFacts, BindingFacts, FinishingFacts, ScrapsFacts, SleeveFacts
-from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.facts.quiltrecord import QuiltCutFacts, QuiltKindFacts
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import QuiltDesign
@@ -96,7 +96,7 @@ def _binding_pieces(design: QuiltDesign, binding: BindingFacts | None) -> list[t
     if binding is None:
         return []
     count, cut = _binding_cut(binding.plan, cloth_width(design, binding.fabric))
-    return [(binding.fabric, (QuiltPiece(BINDING, cut, count), ((BINDING, count),)))]
+    return [(binding.fabric, (QuiltPiece(BINDING, cut, count), {BINDING: count}))]
 
 
 def _binding_cut(plan: BindingPlan, usable_width: Fraction) -> tuple[int, tuple[Fraction, Fraction]]:
@@ -122,7 +122,7 @@ def _sleeve_pieces(design: QuiltDesign, sleeve: SleeveFacts | None) -> list[tupl
     full = plan.strips - 1
     sides = ((SLEEVE, usable, full), (LAST_OF_SLEEVE if full else SLEEVE, plan.last, 1))
     return [
-        (sleeve.fabric, (QuiltPiece(key, (long, plan.cut_width), count), ((SLEEVE, count),)))
+        (sleeve.fabric, (QuiltPiece(key, (long, plan.cut_width), count), {SLEEVE: count}))
         for key, long, count in sides
         if count
     ]

@@ -27,8 +27,15 @@ def _foundation(plan: FoundationPlan, unit: int, design: BlockDesign, lettered: 
         count=len(group.places),
         finished=(group.width, group.height),
         papers=tuple(_paper(section, plan, design, lettered) for section in plan.sections),
-        joins=tuple(PaperJoin(join.before, join.after, join.seam) for join in plan.joins),
+        joins=tuple(
+            PaperJoin(join.before, join.after, join.seam, f"{_run(join.before)}–{_run(join.after)}")
+            for join in plan.joins
+        ),
     )
+
+
+def _run(letters: tuple[str, ...]) -> str:
+    return "".join(letters) if len(letters) < 3 else f"{letters[0]}…{letters[-1]}"
 
 
 def _paper(section: Section, plan: FoundationPlan, design: BlockDesign, lettered: Lettered) -> PaperFacts:

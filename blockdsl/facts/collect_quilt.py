@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Sequence
 
-from blockdsl.cutting.quilt_cuts import QuiltCut, quilt_cuts
-from blockdsl.cutting.quilt_pieces import PlainPiece, plain_pieces
+from blockdsl.cutting.quilt_cuts import quilt_cuts
+from blockdsl.cutting.quilt_pieces import PlainCloth, PlainPiece, plain_pieces
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.finishing import QuiltFinishing
@@ -14,10 +14,8 @@ from blockdsl.facts.finishing_report import report_upright_borders
 from blockdsl.facts.quilt_steps import quilt_steps
 from blockdsl.facts.quiltfacts import (
     PlacedClothFacts,
-    QuiltCutFacts,
     QuiltFacts,
     QuiltKindFacts,
-    QuiltPieceFacts,
     QuiltRowFacts,
     RingFacts,
 )
@@ -36,8 +34,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
     cuts = quilt_cuts(quilt, pieces)
     report_upright_borders(quilt, problems)
     kinds = _kinds(quilt, facts_of)
-    told = tuple(_cut(cut) for cut in cuts)
-    finishing = QuiltFinishing(quilt, told, kinds)
+    finishing = QuiltFinishing(quilt, cuts, kinds)
     finishing.report(problems)
     on_point = any(row.kind == "diagonal row" for row in quilt.rows)
     rows = tuple(_row(row, quilt.seam, on_point=on_point) for row in quilt.rows)
@@ -64,7 +61,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
         cloth=_placed_cloth(quilt, pieces),
         rows=rows,
         rings=rings,
-        cutting=told,
+        cutting=cuts,
         steps=quilt_steps(quilt, kinds, pieces, rows, rings),
         notes=quilt.notes,
         usable_width=quilt.usable_width,
@@ -85,24 +82,8 @@ def _kinds(quilt: QuiltDesign, facts_of: FactsOf) -> tuple[QuiltKindFacts, ...]:
     )
 
 
-def _piece(piece: PlainPiece) -> QuiltPieceFacts:
-    return QuiltPieceFacts(
-        role=piece.role,
-        fabric=piece.fabric,
-        shape=piece.shape,
-        finished=piece.finished,
-        piece=piece.piece,
-        cut=piece.cut,
-        exact=piece.exact,
-        count=piece.count,
-        pieces=piece.pieces,
-        subcut=piece.subcut,
-        spare=piece.spare,
-        lengthwise=piece.lengthwise,
-        ring=piece.ring,
-        joined=piece.joined,
-        to_spare=piece.to_spare,
-    )
+def _piece(piece: PlainPiece) -> PlainCloth:
+    return PlainCloth(**{name: getattr(piece, name) for name in PlainCloth.__struct_fields__})
 
 
 def _placed_cloth(quilt: QuiltDesign, pieces: Sequence[PlainPiece]) -> tuple[PlacedClothFacts, ...]:
@@ -134,18 +115,4 @@ def _ring(ring: Ring, quilt: QuiltDesign) -> RingFacts:
         before=ring.inner,
         after=ring.outer,
         unfinished=(ring.outer[0] + allowance, ring.outer[1] + allowance),
-    )
-
-
-def _cut(cut: QuiltCut) -> QuiltCutFacts:
-    return QuiltCutFacts(
-        fabric=cut.fabric,
-        piece=cut.piece,
-        cut=cut.cut,
-        count=cut.count,
-        subcut=cut.subcut,
-        lengthwise=cut.lengthwise,
-        may_turn=cut.may_turn,
-        joined=cut.joined,
-        uses=cut.uses,
     )

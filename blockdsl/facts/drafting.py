@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import gcd, lcm
-from typing import Final, Literal
+from typing import Annotated, Final, Literal
 
 from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
 from blockdsl.cutting.resized import Size
@@ -18,6 +18,7 @@ from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.geometry import Exact, Surd
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
+from blockdsl.record import Count, Name, Record, says
 from blockdsl.shapes import SHAPES
 
 MOST_SQUARES: Final = 64
@@ -40,22 +41,30 @@ MOST_LINES: Final = 17
 Kind = Literal["squares", "eight-point", "sixty degrees", "none"]
 
 
-@dataclass(frozen=True, slots=True)
-class DraftFacts:
-    """The smallest grid of squares for a block, `across` by `down`, each `cell` wide.
+class DraftFacts(Record, frozen=True):
+    """The smallest square grid that every corner of the drawing lies on.
 
-    `kind` is `squares`; `eight-point` or `sixty degrees` where some corners lie on no squared paper because the
-    drawing has 45° diamonds (√2) or 60° angles (√3): the lines are those through its corners then, if they are few;
-    `none` where more than `MOST_SQUARES` would be needed. `xs` and `ys` are the places of its lines.
+    `eight-point` or `sixty degrees` where some corners lie on no squared paper because the drawing has 45° diamonds
+    (√2) or 60° angles (√3): the lines are those through its corners then, if they are few; `none` where more squares
+    than anybody draws would be needed.
     """
 
     kind: Kind
-    across: int
-    down: int
-    cell: Exact | None
-    family: str
-    xs: tuple[Exact, ...]
-    ys: tuple[Exact, ...]
+    squares: Annotated[tuple[Count, Count], says("Across and down.")]
+    cell: Annotated[Exact | None, says("Finished side of a square, or null when the squares are not even.")]
+    family: Annotated[Name, says("What the trade calls such a grid.")]
+    xs: Annotated[tuple[Exact, ...], says("The places of its lines across.")]
+    ys: Annotated[tuple[Exact, ...], says("The places of its lines down.")]
+
+    @property
+    def across(self) -> int:
+        """How many squares lie side by side."""
+        return self.squares[0]
+
+    @property
+    def down(self) -> int:
+        """How many squares lie one above the other."""
+        return self.squares[1]
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,10 +105,10 @@ def draft(block: BlockFacts) -> DraftFacts:
     step = _common([Fraction(x) for x in (*xs, *ys, width, height) if x])  # type: ignore[arg-type]  # no roots here
     across, down = int(Fraction(width) / step), int(Fraction(height) / step)  # type: ignore[arg-type]
     if max(across, down) > MOST_SQUARES:
-        return DraftFacts("none", *block.grid, _even(block.cell), family_of(block, "none"), *lines_of_grid)
+        return DraftFacts("none", block.grid, _even(block.cell), family_of(block, "none"), *lines_of_grid)
     places = tuple(step * place for place in range(max(across, down) + 1))
     return DraftFacts(
-        "squares", across, down, step, family_of(block, "squares"), places[: across + 1], places[: down + 1]
+        "squares", (across, down), step, family_of(block, "squares"), places[: across + 1], places[: down + 1]
     )
 
 
@@ -110,7 +119,7 @@ def _of_roots(block: BlockFacts, kind: Kind, places: tuple[list[Exact], list[Exa
         xs, ys = _running(block.columns), _running(block.heights)
     own = block.grid != (1, 1) and (len(xs) - 1, len(ys) - 1) == block.grid
     cell = _even(block.cell) if own else None
-    return DraftFacts(kind, len(xs) - 1, len(ys) - 1, cell, family_of(block, kind), xs, ys)
+    return DraftFacts(kind, (len(xs) - 1, len(ys) - 1), cell, family_of(block, kind), xs, ys)
 
 
 def family_of(block: BlockFacts, kind: Kind) -> str:

@@ -7,27 +7,26 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import islice
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
 from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.cutting import Cut, cut_list
-from blockdsl.cutting.drift import Drift, DriftFinder
+from blockdsl.cutting.drift import Drift
 from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
+from blockdsl.facts.blockrecord import DriftFacts, Instead
+from blockdsl.facts.sewn import Sewing, drift_finder
 from blockdsl.geometry import Exact, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.model.lengths import about, write_length, write_size
 from blockdsl.model.scale import scaled
-from blockdsl.sewing import Making, plan_making
+from blockdsl.sewing import plan_making
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
-from blockdsl.sewing.order import Assembly, Joined, Unsewable, find_order
-
-if TYPE_CHECKING:
-    from blockdsl.facts.sewn import Sewing
+from blockdsl.sewing.order import Unsewable, find_order
 
 FINER: Final = Fraction(1, 16)
 """The finest marks of a ruler in inches; in centimetres there are none finer than the usual millimetre."""
@@ -38,28 +37,6 @@ _MOST_SIZES: Final = 16
 _MOST_PATCHES: Final = 200
 """Blocks of more patches are not tried at other sizes: each takes as long as the block itself."""
 _OFFERED: Final = 2
-
-
-@dataclass(frozen=True, slots=True)
-class DriftFacts:
-    """Where rounding to the ruler adds up. `off` is how far the seams lie from their places, at most.
-
-    `row` are the letters along the longer side of the seam at which lengths differ most, `beside` those across from
-    them; `drawn` is how long the seam should be, finished, and `lengths` what both sides come to. All are empty or
-    nothing where seams end up out of place though both sides agree.
-    `measure`, `templates`, `sizes` and `methods` would each do by itself: a finer measure of the ruler, letters that
-    are cut round their templates, other finished sizes, and units to be made otherwise (what, how).
-    """
-
-    off: Exact
-    row: tuple[str, ...]
-    beside: tuple[str, ...]
-    drawn: Exact
-    lengths: tuple[Exact, Exact]
-    measure: Fraction | None
-    templates: tuple[str, ...]
-    sizes: tuple[tuple[Exact, Exact], ...]
-    methods: tuple[tuple[str, str], ...]
 
 
 def collect_drift(design: BlockDesign, sewing: Sewing, lettered: Lettered, cuts: Sequence[Cut]) -> DriftFacts | None:
@@ -75,12 +52,12 @@ def collect_drift(design: BlockDesign, sewing: Sewing, lettered: Lettered, cuts:
         off=drift.off,
         row=row,
         beside=beside,
-        drawn=drift.drawn,
-        lengths=drift.lengths,
+        drawn=drift.drawn if row else None,
+        lengths=drift.lengths if row else None,
         measure=measure,
         templates=_templates(sewing, row, beside, cuts),
         sizes=tuple(islice(_sizes(design, sewing), _OFFERED)),
-        methods=tuple(_methods(design, drift)),
+        methods=tuple(Instead(*each) for each in _methods(design, drift)),
     )
 
 
@@ -100,7 +77,7 @@ def report_drift(design: BlockDesign, found: DriftFacts | None, problems: Proble
 
 
 def _what(found: DriftFacts, design: BlockDesign) -> str:
-    if not found.row:
+    if found.lengths is None or found.drawn is None:
         return "seams add up to more than drawn"
     real, drawn = (about(length, design.unit, _SHOWN[design.unit]) for length in (found.lengths[0], found.drawn))
     verb = "finishes" if len(found.row) == 1 else "finish"
@@ -124,7 +101,7 @@ def _help(found: DriftFacts, design: BlockDesign) -> str:
     if found.sizes:
         sizes = " or ".join(write_size(*size, design.unit) for size in found.sizes)
         offers.append(f"make the block {sizes}")
-    offers += [f"write `make {what} as {method}`" for what, method in found.methods]
+    offers += [f"write `make {each.what} as {each.method}`" for each in found.methods]
     if not offers:
         return "cut every patch with its template"
     return f"any of these avoids it: {'; '.join(offers)}"
@@ -141,18 +118,6 @@ def _works(design: BlockDesign) -> bool:
         return False
     finder = drift_finder(design, making, lettered.letters, order)
     return finder is None or finder.find(cut_list(design, making, lettered)) is None
-
-
-def drift_finder(
-    design: BlockDesign, making: Making, letters: Sequence[str], order: Assembly | Unsewable | None
-) -> DriftFinder | None:
-    """Who sews the block and finds where it drifts; None where there is no order, or a single patch."""
-    return DriftFinder(design, making, letters, order) if isinstance(order, Joined) else None
-
-
-def cuts_at(design: BlockDesign) -> tuple[Cut, ...]:
-    """The cut list of a block at another size, with the strip sets of its stars planned for that size."""
-    return cut_list(design, plan_making(design, Problems()), letter_patches(design.patches))
 
 
 def _templates(sewing: Sewing, row: Sequence[str], beside: Sequence[str], cuts: Sequence[Cut]) -> tuple[str, ...]:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from blockdsl.analysis.program import Expectation
 from blockdsl.diagnostics import Problems
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts
+from blockdsl.facts.blockrecord import BlockRecord, CutFacts
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
 from blockdsl.model.lengths import write_length, write_size
@@ -46,7 +46,7 @@ IN_UNIT = {
 """Factors from what is written to the block's own unit."""
 
 
-def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], problems: Problems) -> None:
+def check_expectations(facts: BlockRecord, expectations: Sequence[Expectation], problems: Problems) -> None:
     """Report every expectation that does not hold, with both values."""
     for line in expectations:
         match line:
@@ -63,7 +63,7 @@ def check_expectations(facts: BlockFacts, expectations: Sequence[Expectation], p
                     )
 
 
-def _check_cut(facts: BlockFacts, line: ast.ExpectCut, problems: Problems) -> None:
+def _check_cut(facts: BlockRecord, line: ast.ExpectCut, problems: Problems) -> None:
     kind = PIECES.get(line.piece.text)
     ours = [cut for cut in facts.cutting if cut.fabric == line.fabric.text]
     subcut = line.subcut.text if line.subcut else None
@@ -100,7 +100,7 @@ def told_size(cut: CutFacts) -> tuple[Fraction, Fraction]:
     return cut.strip.width, cut.strip.every or cut.strip.width
 
 
-def _check_unit(facts: BlockFacts, line: ast.ExpectUnit, problems: Problems) -> None:
+def _check_unit(facts: BlockRecord, line: ast.ExpectUnit, problems: Problems) -> None:
     named = [unit for unit in facts.units if line.unit.text in (unit.name, *unit.also)]
     wanted = (in_unit_of(line.width, facts.unit), in_unit_of(line.height, facts.unit))
     same = [unit for unit in named if wanted in (unit.finished, unit.finished[::-1])]

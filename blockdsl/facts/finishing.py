@@ -9,7 +9,7 @@ from blockdsl.facts.collect_cloth import collect_scraps, pieces_too_large
 from blockdsl.facts.collect_finishing import collect_finishing
 from blockdsl.facts.finishing_report import report_finishing, report_scraps, report_too_large
 from blockdsl.facts.finishingfacts import FinishingFacts, ScrapsFacts
-from blockdsl.facts.quiltfacts import QuiltCutFacts, QuiltKindFacts
+from blockdsl.facts.quiltrecord import QuiltCutFacts, QuiltKindFacts
 from blockdsl.model.quilt import (
     BackingChoice,
     BindingChoice,
@@ -30,6 +30,14 @@ class QuiltFinishing:
         self._design, self._cuts, self._kinds = design, cuts, kinds
         self._found: FinishingFacts | None = None
         self._scraps: tuple[ScrapsFacts, ...] | None = None
+
+    def __eq__(self, other: object) -> bool:
+        """Quilts whose facts are equal may still be finished otherwise: that is told apart in `repr` alone."""
+        return isinstance(other, QuiltFinishing)
+
+    def __hash__(self) -> int:
+        """The same of all."""
+        return hash(QuiltFinishing)
 
     def __repr__(self) -> str:
         # All that decides what is found and does not stand in the facts themselves: keys of the cache are made of it.

@@ -9,7 +9,7 @@ from blockdsl.cutting.finishing_binding import BindingCloth, can_be_cut
 from blockdsl.cutting.quilt_cloth import QuiltPiece, backing_width, cloth_width
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.facts.finishingfacts import ScrapsFacts
-from blockdsl.facts.quiltfacts import QuiltCutFacts
+from blockdsl.facts.quiltrecord import QuiltCutFacts
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import about, write_size
 from blockdsl.model.quilt import QuiltDesign, ScrapsChoice

@@ -5,7 +5,11 @@ The plans are those of the layer `cutting`, exact and in the quilt's own unit; h
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Annotated
+
+from msgspec import field
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.cutting.cloth import ClothPlan, SheetPlan
@@ -14,16 +18,16 @@ from blockdsl.cutting.finishing import BackingPlan, SleevePlan, WaddingPlan
 from blockdsl.cutting.finishing_binding import BindingPlan
 from blockdsl.cutting.quilt_cloth import JoinedStrips
 from blockdsl.geometry.fraction import Fraction
+from blockdsl.record import Count, Name, Record, says
 
 
-@dataclass(frozen=True, slots=True)
-class ClothPieceFacts:
-    """A size that is cut from a fabric. `key` is that of its pieces in the plan; `uses` say what for, with counts."""
+class ClothPieceFacts(Record, frozen=True):
+    """A size that is cut from a fabric."""
 
-    key: str
+    key: Annotated[Name, says("That of its pieces in the plan.")]
     cut: tuple[Fraction, Fraction]
-    count: int
-    uses: tuple[tuple[str, int], ...]
+    count: Count
+    uses: Annotated[Mapping[str, Count], says("How many of the pieces are for what.")] = field(name="for")
 
 
 @dataclass(frozen=True, slots=True)

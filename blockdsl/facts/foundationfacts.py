@@ -6,57 +6,58 @@ the right side of the cloth; a paper is printed as the mirror image, for cloth i
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import Annotated
 
-from blockdsl.cutting.foundation import Edge, RoomySubcut
-from blockdsl.geometry import Exact, Point, Polygon, sign
+from msgspec import Meta
+
+from blockdsl.cutting.foundation import Edge, RoomySubcut, Seam
+from blockdsl.cutting.sizes import Extent
+from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.geometry.polygon import cross, edges, step
-
-Extent = tuple[Exact, Exact]
-
-
-@dataclass(frozen=True, slots=True)
-class PaperPatch:
-    """A patch in its turn on a paper. `number` is A1, A2 …; `label` its letter in the block.
-
-    `seam` is the line from end to end along which it is sewn to those before it, None for the first. `cut` is the
-    piece of fabric (shorter, longer) on the ruler, of a `subcut` the square that gives two. `edge` is the one that is
-    laid along the line: `long`, `short`, or `any` of a square; None for the first.
-    """
-
-    number: str
-    label: str
-    fabric: str
-    outline: Polygon
-    seam: tuple[Point, Point] | None
-    cut: tuple[Fraction, Fraction]
-    subcut: RoomySubcut
-    edge: Edge | None
+from blockdsl.geometry.polygon import Outline, cross, edges, step
+from blockdsl.record import Count, Letter, Name, Record, Rest, says
 
 
-@dataclass(frozen=True, slots=True)
-class PaperFacts:
-    """One section of a unit: what one paper holds. `cutting` is `sewing` with the seam allowance round it."""
+class PaperPatch(Record, frozen=True):
+    """A patch in its turn on a paper."""
 
-    letter: str
-    sewing: Polygon
-    cutting: Polygon
-    patches: tuple[PaperPatch, ...]
+    number: Annotated[Name, says("A1, A2 …")]
+    label: Letter
+    fabric: Name
+    outline: Outline
+    seam: Annotated[
+        Seam | None,
+        says("Along which it is sewn to those before it, from end to end; null for the first patch."),
+    ]
+    cut: Annotated[tuple[Fraction, Fraction], says("The piece of fabric on the ruler, the shorter side first.")]
+    subcut: Annotated[
+        RoomySubcut, says("`once`: a square of the size in `cut`, cut corner to corner, gives two such pieces.")
+    ]
+    edge: Annotated[
+        Edge | None,
+        says(
+            "The edge of the piece that is laid along its seam, one allowance beyond the line; null for the first "
+            "patch, which is laid right side up over its area."
+        ),
+    ]
 
 
-@dataclass(frozen=True, slots=True)
-class PaperJoin:
-    """Two runs of sections, by their letters, and the seam that joins them, from its upper (or left) end."""
+class PaperFacts(Record, frozen=True):
+    """One section of a unit on papers, as seen from the right side of the cloth."""
 
-    before: tuple[str, ...]
-    after: tuple[str, ...]
-    seam: tuple[Point, Point]
+    letter: Name
+    sewing: Outline
+    cutting: Annotated[Polygon, says("The same with the seam allowance round it."), Meta(min_length=3)]
+    patches: Annotated[tuple[PaperPatch, ...], says("In the order of sewing.")]
 
-    @property
-    def name(self) -> str:
-        """What the edges that meet are marked: `A–B`, `AB–C`, `A…F–G`."""
-        return f"{_run(self.before)}–{_run(self.after)}"
+
+class PaperJoin(Record, frozen=True):
+    """Two runs of sections that are joined."""
+
+    before: Annotated[tuple[str, ...], says("Sections by their letters.")]
+    after: Annotated[tuple[str, ...], says("Those that they are joined to.")]
+    seam: Annotated[Seam, says("From its upper end, of a level seam from its left end.")]
+    name: Annotated[Name, says("What the edges that meet are marked: `A–B`, `AB–C`, `A…F–G`.")]
 
     @property
     def is_level(self) -> bool:
@@ -74,18 +75,13 @@ def edge_on(line: tuple[Point, Point], outline: Polygon) -> tuple[Point, Point] 
     return None
 
 
-def _run(letters: tuple[str, ...]) -> str:
-    return "".join(letters) if len(letters) < 3 else f"{letters[0]}…{letters[-1]}"
+class FoundationFacts(Record, frozen=True):
+    """A unit that is sewn to papers, whose letters no other unit of the block has."""
 
-
-@dataclass(frozen=True, slots=True)
-class FoundationFacts:
-    """A unit on papers, made `count` times; its `joins` in the order of sewing. `unit` is its place among the units."""
-
-    unit: int
-    name: str
-    title: str
-    count: int
+    unit: Annotated[Rest, says("Its place in the list of units.")]
+    name: Name
+    title: Name
+    count: Count
     finished: Extent
     papers: tuple[PaperFacts, ...]
-    joins: tuple[PaperJoin, ...]
+    joins: Annotated[tuple[PaperJoin, ...], says("The sections run to run, in the order in which they are joined.")]

@@ -10,7 +10,7 @@ from blockdsl.analysis.override import WhatIf
 from blockdsl.cutting.buying import Buy
 from blockdsl.facts.compare_blocks import BlockRow, BlockTable
 from blockdsl.facts.compare_quilts import QuiltRow, QuiltTable
-from blockdsl.facts.json import SCHEMA
+from blockdsl.facts.document import SCHEMA
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.model.lengths import write_length
@@ -43,7 +43,7 @@ def _supposed(what_if: WhatIf) -> dict[str, object]:
     return {
         "size": what_if.size_words or None,
         "set": what_if.set_words or None,
-        "colouring": what_if.colourway,
+        "colourway": what_if.colourway,
     }
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, UnitFacts
+from blockdsl.facts.blockrecord import BlockRecord, CutFacts, FabricFacts, PlacedPatch, UnitFacts
 from blockdsl.facts.technique_example import corners_of, counts_of, dark_roles, role_fabrics
 from blockdsl.geometry import Exact, Polygon, sign
 from blockdsl.geometry.fraction import Fraction
@@ -21,7 +21,7 @@ _SHARES: Final[Mapping[tuple[str, str], Mapping[int, int]]] = {
 
 
 def method_step(
-    hands: Sequence[int], cuts: Sequence[CutFacts], block: BlockFacts
+    hands: Sequence[int], cuts: Sequence[CutFacts], block: BlockRecord
 ) -> tuple[MethodStep, tuple[FabricFacts, ...]] | None:
     """The step of a unit, with its mirror image where that is made too, and the fabrics of its pictures by role.
 

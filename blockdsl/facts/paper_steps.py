@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from blockdsl.cutting.foundation import RoomyPiece, laid_outline
-from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
+from blockdsl.facts.blockrecord import BlockRecord, FabricFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperPatch
-from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts, join_of
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import trim_points
@@ -17,7 +17,7 @@ from blockdsl.sewing.techniques.foundation import PaperArea, section_lesson
 from blockdsl.sewing.techniques.scene import Step
 
 
-def on_papers(made: StepFacts, step: MakingStep, block: BlockFacts) -> StepFacts:
+def on_papers(made: StepFacts, step: MakingStep, block: BlockRecord) -> StepFacts:
     """A step of a section with its pieces and pictures, or one that joins sections."""
     place = next(place for place, found in enumerate(block.foundations) if found.unit == step.unit)
     made = replace(made, sections=step.sections, foundation=place)
@@ -36,16 +36,16 @@ def _pieces(paper: PaperFacts, count: int) -> tuple[JoinFacts, ...]:
         piece = "triangle" if patch.subcut == "once" else "square" if square else "rectangle"
         key = patch.label, patch.fabric, piece, patch.cut[:1] if square else patch.cut
         counts[key] = counts.get(key, 0) + count
-    return tuple(JoinFacts(name, many, 0, fabric, piece, size) for (name, fabric, piece, size), many in counts.items())
+    return tuple(join_of(name, many, 0, fabric, piece, size) for (name, fabric, piece, size), many in counts.items())
 
 
-def paper_fabrics(paper: PaperFacts, block: BlockFacts) -> tuple[FabricFacts, ...]:
+def paper_fabrics(paper: PaperFacts, block: BlockRecord) -> tuple[FabricFacts, ...]:
     """The fabrics of a section, each once, in the order of its areas."""
     known = {fabric.name: fabric for fabric in block.fabrics}
     return tuple(known[name] for name in dict.fromkeys(patch.fabric for patch in paper.patches))
 
 
-def paper_lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: BlockFacts) -> tuple[Step, ...]:
+def paper_lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: BlockRecord) -> tuple[Step, ...]:
     """The work on a section in pictures, and what a lesson says of it."""
     roles = {fabric.name: role for role, fabric in enumerate(fabrics)}
     areas = [_area(patch, roles[patch.fabric], block.seam) for patch in paper.patches]
@@ -53,7 +53,7 @@ def paper_lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: Blo
     return section_lesson(areas, outline, block.seam, _unfinished(paper, block))
 
 
-def _unfinished(paper: PaperFacts, block: BlockFacts) -> tuple[Exact, Exact] | None:
+def _unfinished(paper: PaperFacts, block: BlockRecord) -> tuple[Exact, Exact] | None:
     """What a section measures before it is joined, of a rectangle along the unit's sides."""
     left, top, right, bottom = bounding_box(paper.sewing)
     if any(corner.x not in (left, right) or corner.y not in (top, bottom) for corner in paper.sewing):

@@ -3,32 +3,30 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
-from dataclasses import dataclass
+from typing import Annotated
+
+from msgspec import Meta
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting import Template
-from blockdsl.geometry import Exact, Polygon
+from blockdsl.cutting.sizes import Extent
+from blockdsl.geometry import Polygon
+from blockdsl.record import Count, Letter, Name, Record, says
 from blockdsl.sewing import Making
 
-Say = Callable[[Exact], str]
 
+class PaperOfPatch(Record, frozen=True):
+    """A paper that patches of one letter are folded round, of their finished size.
 
-@dataclass(frozen=True, slots=True)
-class PaperOfPatch:
-    """A paper of a patch's finished size, `count` of them for the block.
-
-    `outline` is the finished patch as seen from the right side of the cloth, in the block's unit, from the top left of
-    its box; `grain` a direction along the straight grain in it. What is printed is the mirror image: a paper lies on
-    the wrong side of its piece.
+    What is printed is the mirror image: a paper lies on the wrong side of its piece.
     """
 
-    label: str
-    shape: str
-    finished: tuple[Exact, Exact]
-    outline: Polygon
-    grain: tuple[Exact, Exact]
-    count: int
+    label: Letter
+    shape: Name
+    finished: Extent
+    outline: Annotated[Polygon, says("As seen from the right side of the cloth."), Meta(min_length=3)]
+    grain: Annotated[Extent, says("A step (x, y) along the straight grain.")]
+    count: Annotated[Count, says("How many the block takes.")]
 
 
 def collect_papers(making: Making, lettered: Lettered, templates: tuple[Template, ...]) -> tuple[PaperOfPatch, ...]:
@@ -40,17 +38,3 @@ def collect_papers(making: Making, lettered: Lettered, templates: tuple[Template
         for each in templates
         if needed[each.label]
     )
-
-
-def papers_document(papers: tuple[PaperOfPatch, ...], say: Say) -> list[dict[str, object]]:
-    """The papers in the JSON of the facts; `say` writes a length."""
-    return [
-        {
-            "label": paper.label,
-            "shape": paper.shape,
-            "finished": [say(side) for side in paper.finished],
-            "outline": [[say(corner.x), say(corner.y)] for corner in paper.outline],
-            "count": paper.count,
-        }
-        for paper in papers
-    ]

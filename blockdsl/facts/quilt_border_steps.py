@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from blockdsl.cutting.quilt_pieces import PlainPiece
-from blockdsl.facts.quiltfacts import RingFacts
+from blockdsl.facts.quiltrecord import RingFacts
 from blockdsl.facts.quiltstepfacts import (
     MeasuredBorder,
     MitredBorder,

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from functools import cached_property
 from itertools import pairwise
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.quilt_pieces import PlainPiece
 from blockdsl.facts.block_landmark import BlockLandmark, Where, landmarks_of
 from blockdsl.facts.collect_finishing import can_be_backed, can_be_bound, can_have_sleeve
 from blockdsl.facts.quilt_border_steps import places_of, ring_steps
 from blockdsl.facts.quilt_groups import groups_of
-from blockdsl.facts.quiltfacts import QuiltKindFacts, QuiltRowFacts, RingFacts
+from blockdsl.facts.quiltrecord import QuiltKindFacts, QuiltRowFacts, RingFacts
 from blockdsl.facts.quiltstepfacts import (
     CornerTriangles,
     JoinRows,

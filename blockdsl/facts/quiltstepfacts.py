@@ -6,13 +6,15 @@ lists of kinds and pieces, so that one record stands for all that are alike.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Annotated, Literal, TypeAlias
 
+from msgspec import field
+
+from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.block_landmark import BlockLandmark, Where
-from blockdsl.facts.blockfacts import Extent
 from blockdsl.geometry import Exact
 from blockdsl.model.quilt import RowKind
+from blockdsl.record import Count, Record, Rest, says
 
 Makes = Literal[
     "rows", "center", "border", "backing", "layers", "quilting", "sleeve", "binding", "label"
@@ -23,8 +25,7 @@ Way = Literal["across", "down", "along"]
 """The way in which parts are sewn one to the other: left to right, top to bottom, or end to end where no way is up."""
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltPart:
+class QuiltPart(Record, frozen=True, omit_defaults=True):
     """One thing that goes into a row: a block of a kind, or a piece of plain cloth, by its place in the quilt's lists.
 
     `landmarks` say how it lies in the row as that is laid out; none where it looks the same in every way. `corner` is
@@ -33,47 +34,42 @@ class QuiltPart:
 
     what: Literal["block", "cloth"]
     index: int
-    colouring: str = ""
+    colouring: str = field(name="colourway", default="")
     landmarks: tuple[BlockLandmark, ...] = ()
     corner: Where | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltTake:
+class QuiltTake(Record, frozen=True):
     """So many of one thing for one result, however each of them lies."""
 
     what: Literal["block", "cloth"]
     index: int
-    colouring: str
+    colouring: str = field(name="colourway")
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltGroup:
+class QuiltGroup(Record, frozen=True):
     """Parts in order, so many times over."""
 
     parts: tuple[QuiltPart, ...]
     times: int
 
 
-@dataclass(frozen=True, slots=True)
-class LayAlike:
+class LayAlike(Record, frozen=True, tag_field="do", tag="lay", omit_defaults=True):
     """Every block of a kind lies alike in what is made here; `as_in` is the earlier step that said the same, or 0."""
 
     part: QuiltPart
     as_in: int
 
 
-@dataclass(frozen=True, slots=True)
-class SewInOrder:
+class SewInOrder(Record, frozen=True, tag_field="do", tag="sew in order", omit_defaults=True):
     """Sew parts one to the other."""
 
     way: Way
     groups: tuple[QuiltGroup, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class PressRows:
+class PressRows(Record, frozen=True, tag_field="do", tag="press", omit_defaults=True):
     """Press the seams within rows: open, toward the sashes or plain squares, or toward one end and the other.
 
     `first` are the numbers of the rows pressed toward the left or the top, `second` those toward the right or bottom.
@@ -84,8 +80,7 @@ class PressRows:
     second: tuple[int, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class TrimStrips:
+class TrimStrips(Record, frozen=True, tag_field="do", tag="trim strips", omit_defaults=True):
     """Measure rows end to end and trim `count` plain strips (a piece) to that; `length` is what it should be."""
 
     rows: RowKind
@@ -94,8 +89,7 @@ class TrimStrips:
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class JoinRows:
+class JoinRows(Record, frozen=True, tag_field="do", tag="join rows", omit_defaults=True):
     """Sew rows together, the first at the top or at the left.
 
     `between`: what lies between each two (and outside them, with `outer`): strips of cornerstones and sashes, plain
@@ -117,8 +111,7 @@ class JoinRows:
     shifts: tuple[tuple[int, int], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class CornerTriangles:
+class CornerTriangles(Record, frozen=True, tag_field="do", tag="corner triangles", omit_defaults=True):
     """Sew a triangle (a piece) by its long edge to each corner; `onto` is the block where that is all there is."""
 
     piece: int
@@ -126,8 +119,7 @@ class CornerTriangles:
     open: bool
 
 
-@dataclass(frozen=True, slots=True)
-class MeasuredBorder:
+class MeasuredBorder(Record, frozen=True, tag_field="do", tag="measured border", omit_defaults=True):
     """Strips trimmed to what the top measures and sewn to two sides, then to the other two.
 
     `first` and `second` are the lengths with their allowances, each with the piece that is trimmed. With `corner` (a
@@ -142,8 +134,7 @@ class MeasuredBorder:
     open: bool
 
 
-@dataclass(frozen=True, slots=True)
-class MitredBorder:
+class MitredBorder(Record, frozen=True, tag_field="do", tag="mitred border", omit_defaults=True):
     """Four strips whose corners are mitred: the pieces of those at the sides and of those at top and bottom.
 
     `beyond` is how far a strip extends beyond the edge of the top at both ends.
@@ -156,8 +147,7 @@ class MitredBorder:
     open: bool
 
 
-@dataclass(frozen=True, slots=True)
-class PiecedBorder:
+class PiecedBorder(Record, frozen=True, tag_field="do", tag="pieced border", omit_defaults=True):
     """Units sewn to strips: `part` lies so with the outer edge of the strip at the top; how many for each side."""
 
     part: QuiltPart
@@ -182,25 +172,32 @@ QuiltAction: TypeAlias = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltStepFacts:
-    """One step. `rows` are places in the quilt's list of rows, `ring` is a border's number or 0, `count` how many.
+class QuiltStepFacts(Record, frozen=True, kw_only=True):
+    """One step of putting the quilt together.
 
-    `finished` and `unfinished` are the size of what comes out; of a diagonal row with triangles its length is that of
-    its blocks. None where nothing is measured. `of_top`: while the top is put together; the rest is finishing, whose
-    numbers are those of the quilt's backing, binding and so on.
+    Of a diagonal row with triangles the length that comes out is that of its blocks.
     """
 
-    number: int
+    number: Count
     makes: Makes
-    count: int = 1
-    takes: tuple[QuiltTake, ...] = ()
-    actions: tuple[QuiltAction, ...] = ()
-    finished: Extent | None = None
-    unfinished: Extent | None = None
-    rows: tuple[int, ...] = ()
-    ring: int = 0
-    of_top: bool = True
+    count: Annotated[Count, says("How many are made.")] = 1
+    takes: Annotated[tuple[QuiltTake, ...], says("What is taken for one.")] = ()
+    actions: Annotated[
+        tuple[QuiltAction, ...],
+        says(
+            "What is done, in order. Lengths are as they are measured, with seam allowances; pieces are places in the "
+            "quilt's list."
+        ),
+    ] = ()
+    finished: Annotated[Extent | None, says("The size of what comes out; null where nothing is measured.")] = None
+    unfinished: Annotated[Extent | None, says("What comes out measures, raw edge to raw edge.")] = field(
+        name="measures", default=None
+    )
+    rows: Annotated[tuple[Rest, ...], says("The rows that it is about, by their places in the list.")] = ()
+    ring: Annotated[Rest, says("The border that it is about, 0 for none.")] = field(name="round", default=0)
+    of_top: Annotated[
+        bool, says("Untrue for finishing, whose numbers are those of the quilt's backing, binding and so on.")
+    ] = True
 
     @property
     def measures(self) -> Extent | None:

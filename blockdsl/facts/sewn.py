@@ -6,25 +6,24 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property, lru_cache
 from itertools import chain
-from typing import TYPE_CHECKING
 
-from blockdsl.cutting import Cut
+from blockdsl.analysis.letters import letter_patches
+from blockdsl.cutting import Cut, cut_list
 from blockdsl.cutting.drift import Drift, DriftFinder
 from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
-from blockdsl.facts.alternatives import Alternative, alternatives
-from blockdsl.facts.drift import cuts_at, drift_finder
+from blockdsl.facts.alternatives import alternatives
+from blockdsl.facts.applique_step import applique_steps
+from blockdsl.facts.blockrecord import Alternative, BlockRecord
+from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.facts.steps import step_facts
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.model.scale import scaled
 from blockdsl.sewing import Making, plan_making
-from blockdsl.sewing.order import Assembly, SeamCount, Unsewable, count_seams, find_order
+from blockdsl.sewing.order import Assembly, Joined, SeamCount, Unsewable, count_seams, find_order
 from blockdsl.sewing.steps import MOST_PATCHES, build_steps
-
-if TYPE_CHECKING:
-    from blockdsl.facts.blockfacts import BlockFacts
-    from blockdsl.facts.stepfacts import StepFacts
 
 _BLOCKS_REMEMBERED = 64
 
@@ -59,6 +58,18 @@ def _look(design: BlockDesign, making: Making, letters: tuple[str, ...]) -> _Loo
     return _Look((patches, units, design.fabrics, choices, sizes, design.pressing), design, making, letters)
 
 
+def drift_finder(
+    design: BlockDesign, making: Making, letters: Sequence[str], order: Assembly | Unsewable | None
+) -> DriftFinder | None:
+    """Who sews the block and finds where it drifts; None where there is no order, or a single patch."""
+    return DriftFinder(design, making, letters, order) if isinstance(order, Joined) else None
+
+
+def cuts_at(design: BlockDesign) -> tuple[Cut, ...]:
+    """The cut list of a block at another size, with the strip sets of its stars planned for that size."""
+    return cut_list(design, plan_making(design, Problems()), letter_patches(design.patches))
+
+
 class Sewing:
     """The order and the steps of one block. Equal blocks share them; told apart in `repr` by what facts do not hold."""
 
@@ -69,6 +80,14 @@ class Sewing:
         self._design, self._making, self._letters = design, making, letters
         self._found: _Found | None = None
         self._steps: tuple[StepFacts, ...] | None = None
+
+    def __eq__(self, other: object) -> bool:
+        """Blocks whose facts are equal are sewn alike."""
+        return isinstance(other, Sewing)
+
+    def __hash__(self) -> int:
+        """The same of all."""
+        return hash(Sewing)
 
     def __repr__(self) -> str:
         return f"Sewing({self._design.units}, {self._design.trim})"
@@ -119,22 +138,17 @@ class Sewing:
         resized = replace(scaled(self._design, size.scale), unit=size.unit, seam=size.seam, measure=size.measure)
         return found.finder.drifts(cuts_at(resized), size=size)
 
-    def steps(self, block: BlockFacts) -> tuple[StepFacts, ...]:
+    def steps(self, block: BlockRecord) -> tuple[StepFacts, ...]:
         """The steps, with the facts of the same block at hand; none when no order is known."""
         if self._steps is None:
-            from blockdsl.facts.applique_step import applique_steps  # noqa: PLC0415  as below
-
             pieced = self._pieced(block)
             # Blocks that are pieced alike share their order; what is laid on is each one's own.
             self._steps = (*pieced, *applique_steps(block, pieced))
         return self._steps
 
-    def _pieced(self, block: BlockFacts) -> tuple[StepFacts, ...]:
+    def _pieced(self, block: BlockRecord) -> tuple[StepFacts, ...]:
         found = self._sought()
         if found.steps is None:
-            # The steps of a method are worked out as a block of their own, by the same way that leads here.
-            from blockdsl.facts.steps import step_facts  # noqa: PLC0415
-
             order, look = found.order, found.look
             made = () if order is None or isinstance(order, Unsewable) else (
                 build_steps(look.design, look.making, order, look.letters)

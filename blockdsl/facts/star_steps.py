@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, Extent, FabricFacts, StripSetFacts, UnitFacts
-from blockdsl.facts.stepfacts import JoinFacts, MethodStep, StepFacts
+from msgspec.structs import replace
+
+from blockdsl.cutting.sizes import Extent
+from blockdsl.facts.blockrecord import BlockRecord, CutFacts, FabricFacts, StripSetFacts, UnitFacts
+from blockdsl.facts.stepfacts import JoinFacts, MethodStep, StepFacts, join_of
 from blockdsl.facts.strip_steps import lengths_of, taken
 from blockdsl.facts.technique_example import dark_roles
 from blockdsl.sewing.method_steps import MethodPiece, star_sets
@@ -25,7 +27,7 @@ def is_star_of_strips(unit: UnitFacts) -> bool:
 
 
 def star_steps(
-    made: StepFacts, unit: UnitFacts, cuts: Sequence[CutFacts], first_set: int, block: BlockFacts
+    made: StepFacts, unit: UnitFacts, cuts: Sequence[CutFacts], first_set: int, block: BlockRecord
 ) -> tuple[StepFacts, ...]:
     """All steps of a star; `made` is the last of them, `first_set` the number of its first strip set."""
     star, fabrics = _star(unit, cuts, first_set, block)
@@ -50,31 +52,31 @@ def _steps(made: StepFacts, unit: UnitFacts, star: StarUnit, fabrics: tuple[Fabr
         size = strips.band, rows * strips.band * ROOT_TWO
         yield step(name, each.segments, star_sets.segments_of(star, place), taken(each), size)(first + place)
     segments = tuple(
-        JoinFacts(f"segment of set {star.first + place}", each.segments, first + place)
+        join_of(f"segment of set {star.first + place}", each.segments, first + place)
         for place, each in enumerate(unit.strip_sets)
     )
     large = first + rows
     told = star_sets.large_diamonds(star)
     yield step("large diamond", 8 * count, told, segments, star.extent((0,)))(large)
-    diamonds = JoinFacts("large diamond", 8 * count, large)
+    diamonds = join_of("large diamond", 8 * count, large)
     yield step("pair", 4 * count, star_sets.pairs(star), (diamonds,), star.extent(PAIR))(large + 1)
     triangle, square = star.pieces[star.triangles], star.pieces[star.corners]
-    sides = JoinFacts(triangle.label, count, 0, triangle.fabric, "square", triangle.cut)
-    corners = JoinFacts(square.label, 2 * count, 0, square.fabric, "square", square.cut)
-    pairs = JoinFacts("pair", 4 * count, large + 1)
+    sides = join_of(triangle.label, count, 0, triangle.fabric, "square", triangle.cut)
+    corners = join_of(square.label, 2 * count, 0, square.fabric, "square", square.cut)
+    pairs = join_of("pair", 4 * count, large + 1)
     yield step("quarter", 4 * count, star_sets.quarters(star), (pairs, sides), star.extent(PAIR, (0,)))(large + 2)
-    quarters = JoinFacts("quarter", 4 * count, large + 2)
+    quarters = join_of("quarter", 4 * count, large + 2)
     told = star_sets.halves(star, large + 2)
     yield step("half", 2 * count, told, (quarters, corners), star.extent(HALF, HALF_GROUND))(large + 3)
     told = star_sets.whole(star, large + 2)
-    joins = (JoinFacts("half", 2 * count, large + 3), corners)
+    joins = (join_of("half", 2 * count, large + 3), corners)
     yield replace(made, joins=joins, lesson=told.parts, fabrics=fabrics, made_by=told)
 
 
 def _star(
-    unit: UnitFacts, cuts: Sequence[CutFacts], first_set: int, block: BlockFacts
+    unit: UnitFacts, cuts: Sequence[CutFacts], first_set: int, block: BlockRecord
 ) -> tuple[StarUnit, tuple[FabricFacts, ...]]:
-    cloths = list(dict.fromkeys(strip for each in unit.strip_sets for strip in each.strips))
+    cloths = list(dict.fromkeys(strip for each in unit.strip_sets for strip in each.cloths))
     ground = [(patch.label, patch.fabric) for patch in unit.picture[POINTS * len(unit.strip_sets) ** 2 :]]
     triangle, square = ground[0], ground[-1]
     kinds = [*((*cloth, "strip") for cloth in cloths), (*triangle, "square"), (*square, "square")]
@@ -104,8 +106,8 @@ def _set(each: StripSetFacts, cloths: Sequence[tuple[str, str]], measures: Measu
     """The strip set of a row; its pieces have the roles of the whole star."""
     size = each.strip_width, each.lengths[0].length
     pieces = {
-        cloths.index(cloth): MethodPiece(*cloth, "strip", size, each.strips.count(cloth))
-        for cloth in dict.fromkeys(each.strips)
+        cloths.index(cloth): MethodPiece(*cloth, "strip", size, each.cloths.count(cloth))
+        for cloth in dict.fromkeys(each.cloths)
     }
-    roles = tuple(cloths.index(strip) for strip in each.strips)
+    roles = tuple(cloths.index(strip) for strip in each.cloths)
     return StripSetUnit(measures, pieces, roles, each.strip_width, each.segment, each.across, lengths_of(each))

@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from msgspec import structs
+
+from blockdsl.cutting.sizes import Extent
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
-from blockdsl.facts.blockfacts import BlockFacts, Extent, FabricFacts, StripSetFacts, UnitFacts
-from blockdsl.facts.stepfacts import JoinFacts, StepFacts
+from blockdsl.facts.blockrecord import BlockRecord, FabricFacts, StripSetFacts, UnitFacts
+from blockdsl.facts.stepfacts import JoinFacts, StepFacts, join_of
 from blockdsl.facts.technique_example import counts_of, dark_roles
 from blockdsl.geometry import ceil_to
 from blockdsl.sewing.method_steps import MethodPiece
@@ -17,7 +20,7 @@ from blockdsl.sewing.techniques import Measures
 
 
 def strip_steps(
-    made: StepFacts, unit: UnitFacts, joining: Sequence[UnitFacts], block: BlockFacts
+    made: StepFacts, unit: UnitFacts, joining: Sequence[UnitFacts], block: BlockRecord
 ) -> tuple[StepFacts, ...]:
     """The steps before, numbered up to `made`, and `made` itself as it is sewn from their segments.
 
@@ -39,17 +42,17 @@ def strip_steps(
     told, fabrics = units[0]
     told = replace(told, trimmed=_trimmed_joined(unit, block))
     join = joined(told, tuple(range(start, start + len(units))) if numbered else (), unit.count)
-    joins = tuple(JoinFacts(step.makes, step.count, step.number) for step in before)
-    return (*before, replace(made, joins=joins, lesson=join.parts, fabrics=fabrics, made_by=join))
+    joins = tuple(join_of(step.makes, step.count, step.number) for step in before)
+    return (*before, structs.replace(made, joins=joins, lesson=join.parts, fabrics=fabrics, made_by=join))
 
 
-def _trimmed_across(each: StripSetFacts, block: BlockFacts) -> Extent | None:
+def _trimmed_across(each: StripSetFacts, block: BlockRecord) -> Extent | None:
     """What a set is trimmed to across before segments that are units are cut from it, and these as they are cut."""
     across = ceil_to(each.exact_across, block.measure)
     return (across, each.segment) if across < each.across else None
 
 
-def _trimmed_joined(unit: UnitFacts, block: BlockFacts) -> Extent | None:
+def _trimmed_joined(unit: UnitFacts, block: BlockRecord) -> Extent | None:
     """What a unit of several segments is trimmed to, where its strips or their segments were rounded up."""
     first, seams = unit.strip_sets[0], 2 * block.seam
     rows = sum(len(each.rows) for each in unit.strip_sets)
@@ -73,7 +76,7 @@ def _made_by(
     made: StepFacts, joins: tuple[JoinFacts, ...], told: StripSetUnit, fabrics: tuple[FabricFacts, ...]
 ) -> StepFacts:
     step = segments_of(told)
-    return replace(made, joins=joins, lesson=step.parts, fabrics=fabrics, made_by=step)
+    return structs.replace(made, joins=joins, lesson=step.parts, fabrics=fabrics, made_by=step)
 
 
 def _segments(
@@ -82,7 +85,7 @@ def _segments(
     name: str,
     each: StripSetFacts,
     told: tuple[StripSetUnit, tuple[FabricFacts, ...]],
-    block: BlockFacts,
+    block: BlockRecord,
 ) -> StepFacts:
     """The step that makes the segments of one kind of set."""
     seams = 2 * block.seam
@@ -107,19 +110,19 @@ def _segments(
 def taken(each: StripSetFacts) -> tuple[JoinFacts, ...]:
     """All strips of a kind of set, each length by itself."""
     return tuple(
-        JoinFacts(letter, each.strips.count((letter, fabric)) * length.sets, 0, fabric, "strip", (each.strip_width,))
+        join_of(letter, each.cloths.count((letter, fabric)) * length.sets, 0, fabric, "strip", (each.strip_width,))
         for length in each.lengths
-        for letter, fabric in dict.fromkeys(each.strips)
+        for letter, fabric in dict.fromkeys(each.cloths)
     )
 
 
-def _set_unit(each: StripSetFacts, unit: UnitFacts, block: BlockFacts) -> tuple[StripSetUnit, tuple[FabricFacts, ...]]:
+def _set_unit(each: StripSetFacts, unit: UnitFacts, block: BlockRecord) -> tuple[StripSetUnit, tuple[FabricFacts, ...]]:
     """A set by the roles of its strips, one for each different cloth, and the fabrics of the roles."""
-    cloths = list(dict.fromkeys(each.strips))
+    cloths = list(dict.fromkeys(each.cloths))
     known = {fabric.name: fabric for fabric in block.fabrics}
     fabrics = tuple(known[fabric] for _, fabric in cloths)
     size = each.strip_width, each.lengths[0].length
-    pieces = {role: MethodPiece(*cloth, "strip", size, each.strips.count(cloth)) for role, cloth in enumerate(cloths)}
+    pieces = {role: MethodPiece(*cloth, "strip", size, each.cloths.count(cloth)) for role, cloth in enumerate(cloths)}
     measures = Measures(
         unit=block.unit,
         seam=block.seam,
@@ -130,7 +133,7 @@ def _set_unit(each: StripSetFacts, unit: UnitFacts, block: BlockFacts) -> tuple[
         open_seams=block.pressing == "open",
         squared_up=(SQUARED_FIRST[block.unit], SQUARED_AGAIN[block.unit]),
     )
-    roles = tuple(cloths.index(strip) for strip in each.strips)
+    roles = tuple(cloths.index(strip) for strip in each.cloths)
     return StripSetUnit(measures, pieces, roles, each.strip_width, each.segment, each.across, lengths_of(each)), fabrics
 
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from blockdsl.analysis.settings import MOST
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
+from blockdsl.facts.blockrecord import BlockRecord, CutFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
@@ -43,7 +43,7 @@ def showable(unit: UnitFacts) -> bool:
     return counts and all(isinstance(side, Fraction) for side in unit.finished)
 
 
-def role_fabrics(topic: Topic, unit: UnitFacts | None, block: BlockFacts | None) -> tuple[FabricFacts, ...]:
+def role_fabrics(topic: Topic, unit: UnitFacts | None, block: BlockRecord | None) -> tuple[FabricFacts, ...]:
     """The fabric of each role: the block's own, or two neutral tones."""
     if unit is None or block is None:
         own = block.fabrics if block is not None and topic.shape == PLAIN else ()

@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
+from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.program import analyse
 from blockdsl.analysis.reading import TextReader
+from blockdsl.cutting import cut_list
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, RulerUnit
-from blockdsl.facts.collect import collect_block
+from blockdsl.facts.block_parts import cut_facts, placed_patches, unit_facts
+from blockdsl.facts.blockrecord import CutFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.geometry.fraction import Fraction
+from blockdsl.sewing import plan_making
 from blockdsl.sewing.methods import METHODS
 from blockdsl.shapes.outlines import LETTERS
 
@@ -31,9 +35,17 @@ class Sample:
     trim: Fraction = Fraction(0)
 
 
+class WorkedOut(NamedTuple):
+    """What a block that is one unit alone is cut from, its units, its patches."""
+
+    cutting: tuple[CutFacts, ...]
+    units: tuple[UnitFacts, ...]
+    placed: tuple[PlacedPatch, ...]
+
+
 @lru_cache(maxsize=2048)
-def work_out(sample: Sample) -> BlockFacts:
-    """The facts of a block that is this unit alone.
+def work_out(sample: Sample) -> WorkedOut:
+    """The records of a block that is this unit alone.
 
     Errors: ValueError when the language does not know the shape or the method so (a fault of ours, not the user's).
     """
@@ -41,7 +53,12 @@ def work_out(sample: Sample) -> BlockFacts:
     program = analyse(Source("technique", _text(sample)), TextReader(), problems)
     if not program.blocks:
         raise ValueError(f"no block from `{sample.writes}`: {[problem.message for problem in problems]}")
-    return collect_block(program.blocks[0], problems)
+    design = program.blocks[0]
+    making, lettered = plan_making(design, problems), letter_patches(design.patches)
+    cuts = cut_list(design, making, lettered)
+    return WorkedOut(
+        cut_facts(cuts, design, lettered), unit_facts(design, lettered, making), placed_patches(design, lettered)
+    )
 
 
 def _text(sample: Sample) -> str:
@@ -73,7 +90,7 @@ def _mixed(length: Fraction) -> str:
     return f"{whole} {fraction}" if whole else fraction
 
 
-def cut_of(facts: BlockFacts, role: int) -> CutFacts | None:
+def cut_of(facts: WorkedOut, role: int) -> CutFacts | None:
     """What is cut from the fabric of a role; the widest piece when there are several."""
     letter = LETTERS[role]
     cuts = [cut for cut in facts.cutting if cut.fabric == letter]

@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from blockdsl.facts.blockfacts import CutFacts, Extent, FabricFacts, RulerUnit
+from blockdsl.cutting.sizes import Extent
+from blockdsl.facts.blockrecord import CutFacts, FabricFacts, RulerUnit
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.language import Language

@@ -2,24 +2,23 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
 from blockdsl.facts.applique_step import METHOD as APPLIQUE
-from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, FabricFacts, RulerUnit, UnitFacts
 from blockdsl.facts.paper_steps import paper_fabrics, paper_lesson
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
-from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection, UnitUse
+from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection
+from blockdsl.facts.unit_lesson import topic_shape, use_of
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model.language import Language, usual_language
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION
 from blockdsl.sewing.techniques import LESSONS, Topic
-from blockdsl.shapes import SHAPES
 
 USUAL: dict[str, tuple[Fraction, Fraction]] = {
     "in": (Fraction(1, 4), Fraction(1, 8)),
@@ -29,13 +28,6 @@ USUAL: dict[str, tuple[Fraction, Fraction]] = {
 
 OVERSIZED: dict[str, Fraction] = {"in": Fraction(1, 8), "cm": Fraction(3, 10)}
 """What units come out larger by when their pieces are cut oversized (common practice, no source)."""
-
-
-def topic_shape(method: str, shape: str) -> str:
-    """The topic that teaches a shape made by a method; the plain one for whatever has no page of its own."""
-    topics = LESSONS[method].topics
-    shape = (SHAPES[shape].taught_as if shape in SHAPES else "") or shape
-    return shape if shape in topics else next(iter(topics))
 
 
 SET_IN, PARTIAL, MITERED, BIAS = "set-in seams", "partial seams", "mitered corners", "continuous bias"
@@ -126,25 +118,10 @@ def technique_facts(
     return TechniqueFacts(method, sections)
 
 
-def unit_lesson(unit: UnitFacts, block: BlockFacts) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
-    """The steps of one unit's method in its own measures (common ones when it has none to show), and its fabrics.
-
-    Of a shape that is not the one in the pictures, the size that it should measure is told.
-
-    Errors: KeyError for a method that the language does not have.
-    """
-    topic = LESSONS[unit.method].topics[topic_shape(unit.method, unit.shape)]
-    shown = unit if unit.shape == topic.shape and showable(unit) else None
-    cuts = _use(block.units.index(unit), block).cuts if shown is not None else ()
-    _, measures = example(unit.method, topic, shown, cuts, (block.unit, block.seam, block.measure))
-    fabrics = role_fabrics(topic, shown, block)
-    made = unit.finished if unit.shape != topic.shape else None
-    open_seams = block.pressing == "open"
-    return topic.steps(replace(measures, dark=dark_roles(fabrics), made=made, open_seams=open_seams)), fabrics
-
-
 def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler, language: Language) -> TechniqueSection:
-    uses = {place: _use(place, block, language) for place in _places(method, topic, block)} if block is not None else {}
+    uses = (
+        {place: use_of(place, block, language) for place in _places(method, topic, block)} if block is not None else {}
+    )
     fits = (place for place in uses if block is not None and _is_shown(block.units[place], topic))
     place = next(fits, None)
     first = None if place is None or block is None else block.units[place]
@@ -194,46 +171,6 @@ def _places(method: str, topic: Topic, block: BlockFacts) -> list[int]:
         for place, unit in enumerate(block.units)
         if unit.method == method and unit.shape and topic_shape(method, unit.shape) == topic.shape
     ]
-
-
-def _use(place: int, block: BlockFacts, language: Language | None = None) -> UnitUse:
-    """A unit by its place in the block's list, with what is cut for it, and its mirror image, alone."""
-    unit = block.units[place]
-    names = {fabric.name: fabric.label for fabric in block.fabrics}
-    cuts = _own_patches(unit, block) if unit.method == CUT_PATCHES else _own_pieces(place, block)
-    return UnitUse(
-        block.name,
-        block.unit,
-        unit.title,
-        unit.count,
-        unit.spare,
-        unit.finished,
-        unit.unfinished,
-        cuts,
-        names,
-        language or block.language,
-    )
-
-
-def _own_pieces(place: int, block: BlockFacts) -> tuple[CutFacts, ...]:
-    """The pieces that a method takes for a unit: of batches that mirror images share, the whole batch."""
-    counted = [(cut, sum(share for places, share in cut.shares if place in places)) for cut in block.cutting]
-    return tuple(replace(cut, count=count) for cut, count in counted if count)
-
-
-def _own_patches(unit: UnitFacts, block: BlockFacts) -> tuple[CutFacts, ...]:
-    """The pieces that hold the patches of a unit; a square that is cut corner to corner holds two or four."""
-    wanted = Counter((patch.label, patch.fabric) for patch in unit.picture for _ in range(unit.count))
-    own: list[CutFacts] = []
-    for cut in block.cutting:
-        left = wanted[cut.label, cut.fabric]
-        if cut.method != CUT_PATCHES or not left:
-            continue
-        each = {"none": 1, "once": 2, "twice": 4}[cut.subcut]
-        count = min(cut.count, -(-left // each))
-        wanted[cut.label, cut.fabric] -= min(left, count * each)
-        own.append(replace(cut, count=count))
-    return tuple(own)
 
 
 # --- common sizes ----------------------------------------------------------------------------------

@@ -122,7 +122,7 @@ def _ring(polygon: Polygon, scale: float) -> Contour:
 def _lines(template: TemplateFacts, facts: BlockFacts) -> tuple[str, ...]:
     labels = {fabric.name: _closed(fabric.label) for fabric in facts.fabrics}
     words = words_of(facts)
-    uses = ((count, labels.get(name, _closed(name))) for name, count in template.uses)
+    uses = ((count, labels.get(name, _closed(name))) for name, count in template.uses.items())
     cut = ", ".join(words("templates-cut-of", count=count, fabric=fabric) for count, fabric in uses)
     lines = [_finished(template, facts.unit, words)]
     if template.uses:

@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Final, NamedTuple
+from typing import Annotated, Final, NamedTuple, TypeAlias
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, ceil_to, sign, square_root, write_exact
 from blockdsl.geometry.polygon import Point, Polygon, dot, signed_area, step, translate
 from blockdsl.geometry.symmetry import Symmetry
+from blockdsl.record import Record, says
 
 TWELFTHS: Final = 12
 """Arcs are counted in twelfths of a half turn: fifteen degrees each."""
@@ -38,13 +39,18 @@ def sine(twelfths: int) -> Exact:
     return _COSINES[TWELFTHS // 2 - twelfths]
 
 
-@dataclass(frozen=True, slots=True)
-class Bend:
+class Bend(Record, frozen=True):
     """The circle that a side bends along; `hollow` when it bends into the patch instead of out of it."""
 
     centre: Point
     radius: Exact
     hollow: bool
+
+
+Bends: TypeAlias = Annotated[
+    tuple[Bend | None, ...],
+    says("For each side, from a corner to the next, null where it is straight, else the circle that it bends along."),
+]
 
 
 class Side(NamedTuple):

@@ -8,7 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from itertools import pairwise
-from typing import NamedTuple, TypeAlias
+from typing import Annotated, NamedTuple, TypeAlias
+
+from msgspec import Meta
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, sign
@@ -23,6 +25,10 @@ class Point(NamedTuple):
 
 
 Polygon: TypeAlias = tuple[Point, ...]
+Outline: TypeAlias = Annotated[
+    Polygon,
+    Meta(min_length=3, description="Corners (x, y) clockwise as seen, x to the right and y downward."),
+]
 Bounds: TypeAlias = tuple[Exact, Exact, Exact, Exact]
 
 

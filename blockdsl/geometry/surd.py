@@ -12,9 +12,10 @@ difference worked out, by intervals of whole square roots.
 from __future__ import annotations
 
 import math
+from abc import ABCMeta
 from collections.abc import Iterable
 from functools import lru_cache
-from typing import TypeAlias
+from typing import TYPE_CHECKING, TypeAlias
 
 from blockdsl.geometry.fraction import Fraction
 
@@ -165,7 +166,16 @@ class Surd:
         return self._near
 
 
-Exact: TypeAlias = Fraction | Surd
+if TYPE_CHECKING:
+    Exact: TypeAlias = Fraction | Surd
+else:
+
+    class Exact(metaclass=ABCMeta):  # noqa: B024  it stands for two classes that exist and has nothing of its own
+        """Either of the two: as one class a record can have fields of it, and its JSON schema is found."""
+
+    Exact.register(Fraction)
+    Exact.register(Surd)
+
 
 _ONE = (1,)
 

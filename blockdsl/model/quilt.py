@@ -6,16 +6,18 @@ Blocks are placed by kind, never patch by patch: ten thousand places of one bloc
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Final, Literal
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.geometry.symmetry import Symmetry
+from blockdsl.geometry.symmetry import ALL_EIGHT, Symmetry
 from blockdsl.model.block import BlockDesign
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 from blockdsl.model.language import Language
+from blockdsl.record import Record, Rest
 
+_TURNS: Final = dict(zip(ALL_EIGHT, ("", ">", ">>", "<", "~", "~>", "~>>", "~<"), strict=True))
 Setting = Literal["straight", "dropped columns", "on point", "strippy", "rows", "medallion"]
 KindRole = Literal["block", "half block", "border unit"]
 """What a design does in the quilt: a block; a part of one at the end of a column; a unit that a border repeats."""
@@ -78,6 +80,11 @@ class PlacedBlock:
     column: int = 0
     ring: int = 0
 
+    @property
+    def turns(self) -> str:
+        """Its symmetry as the language writes it after a block."""
+        return _TURNS[self.symmetry]
+
 
 @dataclass(frozen=True, slots=True)
 class PlacedCloth:
@@ -93,12 +100,21 @@ class PlacedCloth:
     ring: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class InRow:
+class InRow(Record, frozen=True, omit_defaults=True):
     """A member of a row that is sewn together: the place of a block, or of a piece of cloth, in the quilt's lists."""
 
-    what: Literal["block", "cloth"]
-    index: int
+    block: Rest | None = None
+    cloth: Rest | None = None
+
+    @property
+    def index(self) -> int:
+        """Its place in the list that it is in."""
+        return next(place for place in (self.block, self.cloth) if place is not None)
+
+    @property
+    def what(self) -> Literal["block", "cloth"]:
+        """Which list that is."""
+        return "cloth" if self.block is None else "block"
 
 
 RowKind = Literal["row", "column", "diagonal row", "sash row", "strip"]

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from math import sqrt
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts, FabricFacts
 from blockdsl.facts.quiltfacts import PlacedClothFacts, QuiltFacts, QuiltRowFacts
@@ -50,7 +51,7 @@ def quilt_picture(facts: QuiltFacts, box: Box, *, name: str = "quilt") -> tuple[
     """
     placing, placed = fit(facts.finished, box)
     painter = QuiltPainter(facts, placing, name)
-    everything = (InRow("cloth", place) for place in range(len(facts.cloth)))
+    everything = (InRow(cloth=place) for place in range(len(facts.cloth)))
     marks: list[Mark] = [*painter.cloth((member.index, _NOWHERE) for member in everything)]
     marks += painter.blocks((place, _NOWHERE) for place in range(len(facts.placed)))
     marks.append(rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, stroke=INK, stroke_width_pt=1))

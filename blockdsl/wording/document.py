@@ -6,11 +6,11 @@ from collections.abc import Iterable
 
 from blockdsl.diagnostics import Diagnostic
 from blockdsl.facts import FileFacts
-from blockdsl.facts import json as plain
+from blockdsl.facts.document import facts_document, write_json
 from blockdsl.wording.quilt import quilt_step_texts
 from blockdsl.wording.steps import step_texts
 
 
 def facts_json(facts: FileFacts, problems: Iterable[Diagnostic]) -> str:
     """One JSON document for a file, problems included."""
-    return plain.facts_json(facts, problems, step_texts, quilt_step_texts)
+    return write_json(facts_document(facts, problems, step_texts, quilt_step_texts))

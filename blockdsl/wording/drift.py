@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.drift import DriftFacts
+from blockdsl.facts.blockrecord import DriftFacts
 from blockdsl.geometry import Exact, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
@@ -24,7 +24,7 @@ def drift_sentences(block: BlockFacts, words: Messages) -> tuple[str, ...]:
     marks = Fraction(1, 16) if unit == "in" else Fraction(1, 10)
     off = words("length", length=exact_figure(floor_to(drift.off, marks), unit, words), unit=unit)
     measure = exact_figure(block.measure, unit, words)
-    if drift.row:
+    if drift.lengths is not None and drift.drawn is not None:
         real, drawn = (length_words(length, unit, words) for length in (drift.lengths[0], drift.drawn))
         row = _row(drift.row, words)
         first = words("rounding-adds-up", measure=measure, unit=unit, row=row, real=real, drawn=drawn, off=off)
@@ -54,7 +54,7 @@ def _remedies(block: BlockFacts, drift: DriftFacts, words: Messages) -> list[str
         found.append(words("use-size", sizes=either))
     if drift.measure is not None:
         found.append(words("use-finer", measure=exact_figure(drift.measure, unit, words), unit=unit))
-    found += [words("use-method", what=what) for what, _ in drift.methods]
+    found += [words("use-method", what=each.what) for each in drift.methods]
     return found
 
 

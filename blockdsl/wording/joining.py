@@ -84,7 +84,7 @@ class _Writer(Sewing, Care):
                 continue
             if max(one.turns, other.turns) > 1 or not self._alike_names(one.part, other.part):
                 continue
-            both = Press((*first.seams, *second.seams))
+            both = Press((*first.seams, *second.seams), (*first.toward, *second.toward))
             return [*runs[:place], [one, other], [both], *runs[place + 4 :]]
         return runs
 

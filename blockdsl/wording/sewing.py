@@ -142,7 +142,7 @@ class Sewing(StepVoice):
         if not first:
             (one, first), (other, second) = sew.out[::-1]
         lengths = [
-            nearest_words(abs(far), self._block.unit, self._words, about=sew.base >= self._many)
+            nearest_words(float(abs(far)), self._block.unit, self._words, about=sew.base >= self._many)
             for far in (first, second)
         ]
         base = "" if first > 0 and second >= 0 else self._on(sew.base, sew.along)

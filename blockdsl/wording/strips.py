@@ -92,11 +92,11 @@ def say_direction(cut: CutFacts, words: Messages) -> str:
 
 def _print(cut: CutFacts, words: Messages) -> str:
     """Which way a print with an up and a down lies on the piece."""
-    if cut.upright is None:
+    if cut.upright_side is None:
         return ""
     if cut.print_up is not None:
         return print_words(cut.print_up, words)
-    here, other = cut.cut[cut.upright], cut.cut[1 - cut.upright]
+    here, other = cut.cut[cut.upright_side], cut.cut[1 - cut.upright_side]
     if here == other or cut.strip is not None:
         return words("lies-upright")
     return words("lies-print-long" if here > other else "lies-print-short")

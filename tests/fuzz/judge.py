@@ -16,6 +16,8 @@ from tempfile import TemporaryDirectory
 from types import FrameType
 from xml.etree import ElementTree as ET
 
+from msgspec import structs
+
 from blockdsl import pipeline
 from blockdsl.analysis import TextReader
 from blockdsl.cli import main
@@ -108,7 +110,8 @@ def _read(text: str, verdict: Verdict) -> FileFacts:
     facts = pipeline.run(source, TextReader({**_COMPANIONS, NAME: text}), problems).facts
     # The plan of a quilt's cloth takes seconds, and has judges of its own in tests/outside; so have the steps with it.
     quilts = tuple(
-        replace(each, finishing=None, steps=tuple(step for step in each.steps if step.of_top)) for each in facts.quilts
+        structs.replace(each, finishing=None, steps=tuple(step for step in each.steps if step.of_top))
+        for each in facts.quilts
     )
     json.loads(facts_json(replace(facts, quilts=quilts), problems))
     for problem in problems:

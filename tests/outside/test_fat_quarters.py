@@ -144,7 +144,10 @@ def test_a_quilt_says_how_many_fat_quarters_it_takes_one_print_a_block_and_mixed
     # by area alone (22 x 64 + 44 x 16) / 358 3/4 = 5.9, and four 8 in squares a sheet ask for six
     assert 6 <= use.mixed <= use.one_print_a_block
     assert use.mixed_bound <= use.mixed
-    assert dict(use.per_piece) == {(Fraction(8), Fraction(8)): 4, (Fraction(4), Fraction(4)): 20}
+    assert {each.cut: each.each for each in use.per_piece} == {
+        (Fraction(8), Fraction(8)): 4,
+        (Fraction(4), Fraction(4)): 20,
+    }
 
 
 def test_a_print_in_more_blocks_than_a_fat_quarter_gives_takes_two() -> None:

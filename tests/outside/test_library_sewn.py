@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass, replace
 from itertools import islice
 from math import inf
@@ -12,7 +13,7 @@ import pytest
 from shapely import hausdorff_distance, union_all
 from shapely.geometry import box
 
-from blockdsl.facts.json import block_document
+from blockdsl.facts.document import block_document, write_json
 from blockdsl.fullsize.templates import template_pages
 from tests.outside.virtual import slips
 from tests.outside.virtual.cloth import HAIR, Fault, grown
@@ -88,7 +89,7 @@ def test_the_patches_of_every_block_fill_it_side_by_side(blocks: Blocks) -> None
 
 def test_every_template_holds_its_patch_with_the_allowance_all_round(blocks: Blocks) -> None:
     for each in blocks.tried:
-        document: dict[str, Any] = dict(block_document(each.facts))
+        document: dict[str, Any] = json.loads(write_json(block_document(each.facts)))
         seam = number(document["seam"])
         wanted = {patch["label"] for patch in document["placed"]}
         assert wanted <= {template["label"] for template in document["templates"]}

@@ -23,7 +23,7 @@ def test_the_patches_of_any_block_cover_it_once(any_block: AnyBlock) -> None:
 def test_all_patches_are_counted(any_block: AnyBlock) -> None:
     facts = block_of(any_block.text())
     assert sum(patch.count for patch in facts.patches) == len(facts.placed)
-    assert sum(count for template in facts.templates for _, count in template.uses) == len(facts.placed)
+    assert sum(count for template in facts.templates for count in template.uses.values()) == len(facts.placed)
     assert {template.label for template in facts.templates} == {patch.label for patch in facts.placed}
 
 

@@ -116,12 +116,12 @@ class Top:
     def add(self, place: PlacedBlock) -> InRow:
         """One more block."""
         self.blocks.append(place)
-        return InRow("block", len(self.blocks) - 1)
+        return InRow(block=len(self.blocks) - 1)
 
     def put_cloth(self, cloth: PlacedCloth) -> InRow:
         """One more piece of cloth, in the quilt's own place."""
         self.cloth.append(cloth)
-        return InRow("cloth", len(self.cloth) - 1)
+        return InRow(cloth=len(self.cloth) - 1)
 
     def put_box(self, role: PieceRole, fabric: str, at: tuple[Exact, Exact], extent: tuple[Exact, Exact]) -> InRow:
         """An upright rectangle of cloth with its top left corner `at` a place of the middle."""

@@ -18,6 +18,11 @@ class PlacedPiece:
     height: Fraction
     turned: bool
 
+    @property
+    def lies(self) -> tuple[Fraction, Fraction]:
+        """Its size as it lies, across the cloth and along it."""
+        return self.width, self.height
+
 
 @dataclass(frozen=True, slots=True)
 class Section:

@@ -11,8 +11,10 @@ All of it works in exact numbers, and in floats for a first look.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.cutlist import Cut
 from blockdsl.cutting.sizes import edge_lengths, edge_lengths_with_allowance

@@ -159,7 +159,7 @@ def block_totals(facts: QuiltFacts, kind: QuiltKindFacts) -> dict[int, int]:
             for whole in facts.cutting
             if (whole.fabric, whole.piece, sorted(whole.cut)) == (cut.fabric, cut.piece, sorted(cut.cut))
             and whole.subcut == cut.subcut
-            for used, count in whole.uses
+            for used, count in whole.uses.items()
             if used in uses
         )
     return totals

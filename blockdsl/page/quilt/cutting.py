@@ -103,10 +103,10 @@ def _line(facts: QuiltFacts, fabric: str, piece: ClothPieceFacts, letter: str) -
     if cut is None:  # binding and sleeve
         what = piece_words("square" if square else "strip", piece.count, words)
         return CutLine(letter, what, _sides(piece.cut), piece.count, "", _named(facts, piece, fabric))
-    of_block = cut.piece if cut.piece in _OF_BLOCK and any(":" in use for use, _ in cut.uses) else ""
+    of_block = cut.piece if cut.piece in _OF_BLOCK and any(":" in use for use in cut.uses) else ""
     told = ("lengthwise" if cut.lengthwise else "", "" if cut.subcut == "none" else cut.subcut, of_block)
     then = ", ".join(words(f"quilt-then-{what}") for what in told if what)
-    strips = not square and all(use in MEASURED for use, _ in cut.uses)
+    strips = not square and all(use in MEASURED for use in cut.uses)
     what = piece_words("strip" if strips else cut.piece, cut.count, words)
     return CutLine(letter, what, _sides(piece.cut), piece.count, then, _named(facts, piece, fabric))
 
@@ -114,7 +114,7 @@ def _line(facts: QuiltFacts, fabric: str, piece: ClothPieceFacts, letter: str) -
 def _named(facts: QuiltFacts, piece: ClothPieceFacts, fabric: str) -> tuple[tuple[str, int], ...]:
     """What the pieces are for, as the steps call it."""
     names = quilt_names(facts)
-    return tuple((names.use(use, fabric, piece.cut), count) for use, count in piece.uses)
+    return tuple((names.use(use, fabric, piece.cut), count) for use, count in piece.uses.items())
 
 
 def _cut_of(facts: QuiltFacts, key: str) -> QuiltCutFacts | None:

@@ -141,7 +141,7 @@ def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
 
 def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:
     """What its length is for, each use once. Patches stand with the cutting, blocks of scraps with their prints."""
-    names = dict.fromkeys(name.partition(": ")[0] for piece in cloth.pieces for name, _ in piece.uses)
+    names = dict.fromkeys(name.partition(": ")[0] for piece in cloth.pieces for name in piece.uses)
     kinds = [kind.name for kind in facts.kinds if kind.role != "border unit"] if cloth.scraps else []
     blocks = {*kinds, *map(with_mirror_image, kinds)}
     plain = quilt_names(facts)

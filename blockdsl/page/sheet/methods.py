@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.facts.alternatives import Alternative
 from blockdsl.facts.blockfacts import BlockFacts, UnitFacts
+from blockdsl.facts.blockrecord import Alternative
 from blockdsl.geometry import to_float
 from blockdsl.marks.prose import TextStyle, line
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, STEP_PT, span_pt

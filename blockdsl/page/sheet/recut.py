@@ -6,6 +6,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from typing import Final
 
+from msgspec import structs
+
 from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import TextStyle
@@ -52,11 +54,11 @@ def _rows(facts: BlockFacts, plan: ColouringFacts, columns: tuple[TableColumn, .
     """A row for each fabric that takes another's place."""
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics}
     for fabric in plan.fabrics:
-        places = [old for old, new in plan.replaces if new == fabric.name]
+        places = [old for old, new in plan.replaces.items() if new == fabric.name]
         cuts = [cut for cut in plan.cutting if cut.fabric == fabric.name]
         if places == [fabric.name] or not cuts:
             continue
-        before = [replace(cut, fabric=fabric.name) for cut in facts.cutting if cut.fabric in places]
+        before = [structs.replace(cut, fabric=fabric.name) for cut in facts.cutting if cut.fabric in places]
         instead = listed([labels[old] for old in places], words_of(facts))
         yield _row(fabric, instead, _what(facts, cuts, before, len(places)), columns)
 
@@ -72,7 +74,7 @@ def _what(facts: BlockFacts, cuts: Sequence[CutFacts], before: Sequence[CutFacts
 
 def _told(cuts: Iterable[CutFacts]) -> list[CutFacts]:
     """Lines to be compared, whatever they are listed after."""
-    return sorted((replace(cut, shares=(), cutters=()) for cut in cuts), key=repr)
+    return sorted((structs.replace(cut, shares=(), cutters=()) for cut in cuts), key=repr)
 
 
 def _say(cut: CutFacts, facts: BlockFacts) -> str:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Annotated, Literal, TypeAlias
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.arc import Bend
+from blockdsl.record import Record, Rest, says
 
 SeamKind = Literal["straight", "curved", "partial", "set-in"]
 
@@ -72,17 +73,13 @@ class Unsewable:
 Assembly: TypeAlias = Piece | Joined
 
 
-@dataclass(frozen=True, slots=True)
-class SeamCount:
-    """How many seams there are of each kind.
+class SeamCount(Record, frozen=True):
+    """How many seams there are of each kind."""
 
-    A set-in seam counts once for each corner at which it turns, a partial one once for each end that is closed later.
-    """
-
-    straight: int
-    partial: int
-    set_in: int
-    curved: int = 0
+    straight: Rest
+    partial: Annotated[Rest, says("Counted once for each end that is closed later.")]
+    set_in: Annotated[Rest, says("Counted once for each corner at which the seam turns.")]
+    curved: Rest = 0
 
 
 def walk(assembly: Assembly) -> Iterator[Assembly]:

@@ -6,10 +6,13 @@ same step made. Top, bottom, left and right are those of the pictures. Lengths a
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from blockdsl.geometry import Exact
+from blockdsl.geometry.fraction import Fraction
+from blockdsl.record import Record
 
 Position = Literal[
     "top", "upper-right", "right", "lower-right", "bottom", "lower-left", "left", "upper-left"
@@ -23,8 +26,7 @@ Edge = Literal["", "long", "short", "longer", "middle", "shortest", "curved", "a
 Meeting = Literal["", "nest", "match"]
 
 
-@dataclass(frozen=True, slots=True)
-class Landmark:
+class Landmark(Record, frozen=True, omit_defaults=True):
     """What shows how a part lies: `fabric` along whole edges, at corners or in the middles of edges, at `places`.
 
     Where fabrics tell nothing apart, the `letter` of the patches there. `point` is that of a goose; `mark` a pin at
@@ -51,32 +53,36 @@ class Take:
     parts: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Crease:
+def _hyphenated(name: str) -> str:
+    return re.sub(r"(?<!^)(?=[A-Z])", "-", name).lower()
+
+
+class Done(Record, frozen=True, tag_field="do", tag=_hyphenated, omit_defaults=True):
+    """One thing that is done; what is as usual is left out of its JSON."""
+
+
+class Crease(Done, frozen=True):
     """Crease the middle of an edge of `base` and of the long edges of `parts`, to be matched."""
 
     base: int
     parts: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Dot:
+class Dot(Done, frozen=True):
     """Mark dots a seam allowance from both edges, at every corner of the patches among `parts`."""
 
     parts: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Lay:
+class Lay(Done, frozen=True):
     """Lay parts on the table, right side up, each with its landmarks; none where it looks the same every way."""
 
     parts: tuple[int, ...]
-    landmarks: tuple[tuple[Landmark, ...], ...]
+    landmarks: tuple[tuple[Landmark, ...], ...] = ()
     on_point: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Turn:
+class Turn(Done, frozen=True):
     """`part` lies as `like` does, rotated by so many quarter turns clockwise."""
 
     part: int
@@ -84,8 +90,7 @@ class Turn:
     quarters: int
 
 
-@dataclass(frozen=True, slots=True)
-class Sew:
+class Sew(Done, frozen=True):
     """Sew `part` to an edge of `base`: right sides together, edges even, one seam.
 
     `side` is the edge of the base as it lies, `edge` that of the part. `landmarks` say how the part lies once it is
@@ -103,14 +108,13 @@ class Sew:
     edge: Edge = ""
     landmarks: tuple[Landmark, ...] = ()
     meeting: Meeting = ""
-    out: tuple[tuple[Position, float], ...] = ()
+    out: tuple[tuple[Position, Fraction], ...] = ()
     dots: tuple[Position, ...] = ()
     along: tuple[int, ...] = ()
     faces: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Done, frozen=True):
     """Place `part` on `base`, two patches that are mirror images in their seam, and sew one `edge`.
 
     `landmarks` show how the base lies; `side` is where the seam is.
@@ -127,8 +131,7 @@ class Place:
     dots: tuple[Position, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Done, frozen=True):
     """Sew parts one to the other, in order from left to right or from top to bottom, each with its landmarks.
 
     `dots` are for each seam the ends at which it stops at a dot.
@@ -137,13 +140,12 @@ class Row:
     parts: tuple[int, ...]
     way: Position
     stage: int
-    landmarks: tuple[tuple[Landmark, ...], ...]
+    landmarks: tuple[tuple[Landmark, ...], ...] = ()
     meeting: Meeting = ""
     dots: tuple[tuple[Position, ...], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Partial:
+class Partial(Done, frozen=True):
     """Sew `part` to the `side` edge of `base` from the end `start` for `length` only, and leave the rest open.
 
     `even` is the end at which both are even.
@@ -159,15 +161,13 @@ class Partial:
     edge_length: Exact | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Fold:
+class Fold(Done, frozen=True):
     """Fold the loose end of `part`, sewn by a partial seam, out of the way of the next one."""
 
     part: int
 
 
-@dataclass(frozen=True, slots=True)
-class Close:
+class Close(Done, frozen=True):
     """Sew the open rest of a partial seam of `part`, from the stop to the `end`, to the `onto` along it now."""
 
     part: int
@@ -177,8 +177,7 @@ class Close:
     seam: tuple[int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class SetIn:
+class SetIn(Done, frozen=True):
     """Set `part` into an inner corner at `side`, sewing each of its edges from the dot there outward."""
 
     part: int
@@ -189,38 +188,34 @@ class SetIn:
     turns: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class Curve:
+class Curve(Done, frozen=True):
     """Sew two parts along a curved edge: the one with the inward curve on top."""
 
     upper: int
     under: int
     seam: tuple[int, int]
-    first: bool
+    first: bool = False
     landmarks: tuple[Landmark, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Baste:
+class Baste(Done, frozen=True):
     """Fold the patches among the ingredients round their papers and baste them; the seams that follow are whipped."""
 
 
-@dataclass(frozen=True, slots=True)
-class Papers:
+class Papers(Done, frozen=True):
     """What is done with papers at the end: taken out, or left in for the next step."""
 
-    out: bool
+    out: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Press:
-    """Press seams toward one of their two parts each, or open. `seams` are (stage, seam)."""
+class Press(Done, frozen=True):
+    """Press seams, each `toward` one of its two parts, or open where that is null. `seams` are (stage, seam)."""
 
     seams: tuple[tuple[int, int], ...]
+    toward: tuple[int | None, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Trim:
+class Trim(Done, frozen=True):
     """Trim the dog-ears; two triangles that make a rectangle to its `sides`, unfinished, too.
 
     `points`: the seam comes to a seam allowance inside two opposite corners, not into them.
@@ -230,15 +225,13 @@ class Trim:
     points: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Pin:
+class Pin(Done, frozen=True):
     """Pin a mark to the top edge, or the one at `side` where none is at the top: it tells later how the result lies."""
 
     side: Position = "top"
 
 
-@dataclass(frozen=True, slots=True)
-class Measure:
+class Measure(Done, frozen=True):
     """What comes out, edge to edge, unfinished.
 
     The sides of a rectangle; of anything else the length of one edge, or how far it is across from one long edge to
@@ -247,7 +240,7 @@ class Measure:
     edges, a seam allowance inside them.
     """
 
-    sides: tuple[Exact, Exact] | None
+    sides: tuple[Exact, Exact] | None = None
     along: Position | Literal["long"] | None = None
     length: Exact | None = None
     across: bool = False

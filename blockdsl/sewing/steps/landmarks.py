@@ -7,9 +7,11 @@ placing; those that look the same are one. A landmark is taken when it holds in 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import combinations
 from typing import Final
+
+from msgspec import structs
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
 from blockdsl.geometry.fraction import Fraction
@@ -72,7 +74,7 @@ def _of_unit(part: Ingredient, outline: Polygon, turns: Sequence[Turn]) -> Lying
     view = _View(part.picture, outline, part.letters)
     found = _first(view.told(_NO_TURN), [view.told(turn) for turn in turns], view.shares)
     if found:
-        return Lying(tuple(replace(each, fabric="", letter=each.fabric) for each in found))
+        return Lying(tuple(structs.replace(each, fabric="", letter=each.fabric) for each in found))
     return Lying((Landmark("mark", (towards(part.top),)),), is_open=True)
 
 

@@ -6,6 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from msgspec import structs
+
 from blockdsl.geometry import Exact, Point, Polygon, sign
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, step
@@ -45,8 +47,14 @@ from blockdsl.sewing.steps.upright import in_whole_numbers, upright
 _ALIKE = 1e-6
 _BACKWARDS = ("left", "top")
 _UPRIGHT = ("top", "bottom", "left", "right")
+_FINE = 64
+"""How far points extend is told to such a share of an inch or a centimetre."""
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
+
+
+def _fine(length: float) -> Fraction:
+    return Fraction(round(length * _FINE), _FINE)
 
 
 def plan_actions(variant: Variant, seam: Fraction) -> tuple[Action, ...]:
@@ -140,7 +148,7 @@ class _Planner:
         yield from self._laid_together([action for action in actions if isinstance(action, Lay)])
         yield from (action for action in actions if isinstance(action, Crease))
         yield from (action for action in actions if not isinstance(action, Lay | Crease))
-        yield Press(seams)
+        yield self._press(seams)
 
     def _laid_together(self, lays: Sequence[Lay]) -> Iterator[Lay]:
         """Bases of one kind, one in each row, are laid in one sentence."""
@@ -163,7 +171,7 @@ class _Planner:
             yield from self._hard(number, stage)
         elif len(stage.parts) > MOST_BESIDE or self._is_shorter_listed(stage):
             yield self._row(number, stage)
-            yield Press(self._seams(number, stage))
+            yield self._press(self._seams(number, stage))
         else:
             yield from self._beside(number, stage)
 
@@ -180,6 +188,10 @@ class _Planner:
         long = all(len(name.split(" ")) > 1 for name in (names[0], names[2]))
         return told[0] and told[2] and (is_patch or long)
 
+    def _press(self, seams: tuple[tuple[int, int], ...]) -> Press:
+        found = [self._variant.stages[stage].seams[place] for stage, place in seams]
+        return Press(seams, tuple(None if seam.toward is None else seam.parts[seam.toward] for seam in found))
+
     @staticmethod
     def _seams(number: int, stage: Stage) -> tuple[tuple[int, int], ...]:
         return tuple((number, place) for place in range(len(stage.seams)))
@@ -194,7 +206,9 @@ class _Planner:
         row = Row(stage.parts, way, number, marks, self._meeting(stage.seams), dots)
         # What lies aslant in the block is turned to be sewn, and read as it lies then.
         if way in _BACKWARDS and len(stage.seams) < MOST_BESIDE:
-            return replace(row, parts=row.parts[::-1], way=OPPOSITE[way], landmarks=marks[::-1], dots=dots[::-1])
+            return structs.replace(
+                row, parts=row.parts[::-1], way=OPPOSITE[way], landmarks=marks[::-1], dots=dots[::-1]
+            )
         return row
 
     @staticmethod
@@ -212,7 +226,7 @@ class _Planner:
             return
         if askew := self._askew(number, stage, base):
             yield askew
-            yield Press(self._seams(number, stage))
+            yield self._press(self._seams(number, stage))
             yield Trim()
             return
         yield from self._laid(stage, base)
@@ -223,7 +237,7 @@ class _Planner:
             self._creased |= {self._variant.ingredients[part].name for part in fresh}
             yield Crease(stage.parts[base], fresh)
         yield from sewn
-        yield Press(self._seams(number, stage))
+        yield self._press(self._seams(number, stage))
         if any(is_slanted(seam.line) or spreads(each) for seam, each in zip(stage.seams, sewn, strict=True)):
             yield Trim()
 
@@ -258,9 +272,9 @@ class _Planner:
         if not sew.landmarks and not self._lies(parts[base], stage.seams[0]).landmarks:
             if len(self._variant.stages) > 1:
                 return None  # what is sewn to it later must be known to lie as it does
-            return replace(sew, edge="long") if _by_longest(part, line) and _by_longest(ground, line) else None
+            return structs.replace(sew, edge="long") if _by_longest(part, line) and _by_longest(ground, line) else None
         faces = seen_along(part, line), seen_along(ground, line)
-        return replace(sew, faces=faces, landmarks=()) if all(faces) and faces[0] != faces[1] else None
+        return structs.replace(sew, faces=faces, landmarks=()) if all(faces) and faces[0] != faces[1] else None
 
     def _along(self, part: int, seam: StepSeam) -> tuple[int, ...]:
         """The ingredients that lie along a seam in what an earlier stage made, in order from the left or the top."""
@@ -406,7 +420,7 @@ class _Planner:
         says = bool(marks) or number + 1 < len(self._variant.stages)
         return [
             Place(other, one, side, (number, 0), kind, marks, says, offset, self._dots(seam)),
-            Press(((number, 0),)),
+            self._press(((number, 0),)),
             self._trimmed(under, over, points=offset),
         ]
 
@@ -418,7 +432,7 @@ class _Planner:
         width, height = (side * Fraction(1, self._times) + 2 * self._seam for side in finished_size(self._variant))
         return Trim((width, height), points)
 
-    def _extends(self, part: int, base: int, seam: StepSeam) -> tuple[tuple[Position, float], ...]:
+    def _extends(self, part: int, base: int, seam: StepSeam) -> tuple[tuple[Position, Fraction], ...]:
         """How far the part extends beyond the base at both ends of their seam; nothing when both are even."""
         start, end = overhang(seam.line, self._outlines(part), self._outlines(base))
         if not start and not end:
@@ -426,7 +440,7 @@ class _Planner:
         allowance = float(self._seam)
         back = Point(seam.line[0].x - seam.line[-1].x, seam.line[0].y - seam.line[-1].y)
         first = towards(back)
-        return (first, start * allowance), (OPPOSITE[first], end * allowance)
+        return (first, _fine(start * allowance)), (OPPOSITE[first], _fine(end * allowance))
 
     @staticmethod
     def _dots(seam: StepSeam) -> tuple[Position, ...]:
@@ -452,7 +466,7 @@ class _Planner:
             upper = hollow_part(seam)
             yield Curve(seam.parts[upper], seam.parts[1 - upper], (number, place), not self._curves)
             self._curves += 1
-        yield Press(self._seams(number, stage))
+        yield self._press(self._seams(number, stage))
 
     def _hard(self, number: int, stage: Stage) -> Iterator[Action]:
         """Seams that turn, that are left open, or that close one left open."""
@@ -472,7 +486,7 @@ class _Planner:
                 yield self._partial(number, seam_number, seam, part, on, side)
             else:
                 yield self._sewn(number, stage, base, place)
-        yield Press(self._seams(number, stage))
+        yield self._press(self._seams(number, stage))
         first = next((seam for seam in stage.seams if seam.stop is not None), None)
         if first is not None:
             self._even = self._towards_start(first)

@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import Any
 from zlib import crc32
 
-from blockdsl.facts.json import block_document
+from blockdsl.facts.document import block_document, write_json
 from blockdsl.wording.steps import step_texts
 from tests.outside.reader.comparing import compare
 from tests.outside.reader.reading import sew
@@ -19,7 +19,7 @@ from tests.outside.virtual.library import FAMILIES, OWN, SIZES, tried
 @lru_cache(128)
 def documents(name: str, size: str = OWN) -> tuple[dict[str, Any], ...]:
     """The facts of the blocks of a file of the library, with the titles and texts of their steps."""
-    return tuple(json.loads(json.dumps(block_document(each.facts, describe=step_texts))) for each in tried(name, size))
+    return tuple(json.loads(write_json(block_document(each.facts, describe=step_texts))) for each in tried(name, size))
 
 
 def another_size(name: str) -> str:

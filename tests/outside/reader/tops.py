@@ -575,7 +575,7 @@ def compare_top(piece: Piece, quilt: Mapping[str, Any], stock: TopStock) -> None
     sewn = {_place(lying) for lying in piece.lying}
     wanted = set()
     for placed in quilt["placed"]:
-        part = next(p for p in stock.parts if p.key == ("block", placed["kind"], placed["colouring"]))
+        part = next(p for p in stock.parts if p.key == ("block", placed["kind"], placed["colourway"]))
         turn = 1j ** (placed["turns"].count(">") - placed["turns"].count("<"))
         size = complex(*_turned(part.size, turn))
         wanted.add(_place(_lying(part, point(placed["at"]) + size / 2, turn)))

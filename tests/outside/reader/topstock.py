@@ -65,9 +65,9 @@ def top_stock(quilt: Mapping[str, Any], document: Mapping[str, Any]) -> TopStock
     labels = {colour["name"]: colour["label"] for colour in quilt["colours"]}
     parts, left = [], {}
     kinds = [kind for kind in quilt["kinds"] if kind["role"] == "block"]
-    alone = len({(kind["name"], colouring) for kind in kinds for colouring in kind["colourings"]}) == 1
+    alone = len({(kind["name"], colouring) for kind in kinds for colouring in kind["colourways"]}) == 1
     for index, kind in enumerate(quilt["kinds"]):
-        for colouring, count in kind["colourings"].items():
+        for colouring, count in kind["colourways"].items():
             name = kind["name"] if kind["role"] == "border unit" else f"{kind['name']} block"
             names = {stem(f"{name} in {colouring}" if colouring else name)}
             if alone and kind["role"] == "block":
@@ -109,7 +109,7 @@ def _picture(document: Mapping[str, Any], name: str, colouring: str) -> Cloth | 
     if block is None:
         return None
     labels = {fabric["name"]: fabric["label"] for fabric in block["fabrics"]}
-    other: Mapping[str, str] = next((c["fabrics"] for c in block["colourings"] if c["name"] == colouring), {})
+    other: Mapping[str, str] = next((c["fabrics"] for c in block["colourways"] if c["name"] == colouring), {})
     patches = [
         Patch(
             patch["label"],

@@ -12,7 +12,7 @@ from typing import Any
 from blockdsl import pipeline
 from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts.json import block_document
+from blockdsl.facts.document import block_document, write_json
 from blockdsl.resources import library_folder, library_path
 from blockdsl.wording.steps import step_texts
 from tests.outside.reader.comparing import compare
@@ -36,7 +36,7 @@ def own_document(name: str) -> dict[str, Any]:
     text = path.read_text(encoding="utf-8") + ("  press open\n" if own != name else "")
     facts = pipeline.run(Source(str(path), text), FileReader(library_folder()), problems).facts
     assert not [problem.message for problem in problems if problem.severity == "error"]
-    found: dict[str, Any] = json.loads(json.dumps(block_document(facts.blocks[0], describe=step_texts)))
+    found: dict[str, Any] = json.loads(write_json(block_document(facts.blocks[0], describe=step_texts)))
     return found
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from blockdsl.facts import BlockFacts
-from blockdsl.facts.json import block_document
+from blockdsl.facts.document import block_document, write_json
 from blockdsl.facts.stepfacts import StepFacts, Variant
 from blockdsl.geometry import to_float
 from tests.outside.virtual.curves import arc
@@ -180,7 +180,7 @@ def number(text: str) -> float:
 
 def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
     """Read a block's facts as its maker would."""
-    document: dict[str, Any] = json.loads(json.dumps(block_document(facts)))
+    document: dict[str, Any] = json.loads(write_json(block_document(facts)))
     placed = tuple(
         Patch(each["label"], each["fabric"], drawn(each["outline"], each.get("bends"))) for each in document["placed"]
     )

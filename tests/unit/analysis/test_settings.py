@@ -82,13 +82,13 @@ def test_a_colour_plan_says_what_takes_whose_place() -> None:
     facts = block("row fog/slate", 'colourway "Night" fog=slate slate=moss')
     (night,) = facts.colourings
     assert night.name == "Night"
-    assert night.replaces == (("fog", "slate"), ("slate", "moss"))
+    assert night.replaces == {"fog": "slate", "slate": "moss"}
     assert [fabric.name for fabric in night.fabrics] == ["slate", "moss"]
 
 
 def test_fabrics_change_places_at_once_not_one_after_the_other() -> None:
     (plan,) = block("row fog/slate", 'colourway "Turned" fog=slate slate=fog').colourings
-    assert plan.replaces == (("fog", "slate"), ("slate", "fog"))
+    assert plan.replaces == {"fog": "slate", "slate": "fog"}
 
 
 def test_a_fabric_keeps_its_number_in_every_plan() -> None:

@@ -3,6 +3,8 @@
 import json
 from pathlib import Path
 
+from jsonschema import Draft202012Validator
+
 from tests.unit.cli.pinwheel import PINWHEEL, Run, spoil
 
 
@@ -13,7 +15,7 @@ def test_facts_are_one_json_document_on_standard_output(folder: Path, run: Run) 
     document = json.loads(ended.out)
     block = document["blocks"][0]
     assert (ended.status, ended.told) == (0, "")
-    assert (document["schema"], document["file"], document["unit"]) == (1, "pinwheel.block", "in")
+    assert (document["schema"], document["file"], document["unit"]) == (2, "pinwheel.block", "in")
     assert (block["finished"], block["unfinished"]) == (["6", "6"], ["6 1/2", "6 1/2"])
     assert [(cut["fabric"], cut["cut"], cut["count"]) for cut in block["cutting"]] == [
         ("fog", ["3 7/8", "3 7/8"], 2),
@@ -42,6 +44,14 @@ def test_the_facts_of_a_file_that_is_not_there_are_json_too(folder: Path, run: R
 
 def test_the_facts_of_standard_input_name_it(folder: Path, run: Run) -> None:
     assert json.loads(run("facts", "-", typed=PINWHEEL).out)["file"] == "<stdin>"
+
+
+def test_the_schema_is_printed_without_a_file_and_holds_the_document(folder: Path, run: Run) -> None:
+    ended = run("facts", "--schema")
+
+    schema = json.loads(ended.out)
+    assert (ended.status, ended.told, schema["$id"]) == (0, "", "urn:blockdsl:facts:2")
+    Draft202012Validator(schema).validate(json.loads(run("facts", "pinwheel.block").out))
 
 
 def test_several_files_give_a_list_in_their_order(folder: Path, run: Run) -> None:

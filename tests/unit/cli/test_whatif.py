@@ -182,7 +182,7 @@ def test_a_block_is_cut_in_the_fabrics_of_a_colourway(mole: Path, run: Run) -> N
     block = asked(run, "pinwheel.block", "--colourway", "Night")["blocks"][0]
     assert cuts(block) == [("fog", "3 1/2", 1), ("slate", "3 1/2", 3)]
     assert block["area_by_fabric"] == {"fog": "9", "slate": "27"}
-    assert block["colourings"] == []
+    assert block["colourways"] == []
     assert block["notes"] == ["What if, not as the file says: in the colourway Night."]
 
 
@@ -192,7 +192,7 @@ def test_every_block_of_a_quilt_that_has_the_colourway_is_in_it(mole: Path, run:
     )
     quilt = quilt_of(run, "--colourway", "Night", "--set", "straight")
     # the middle, and a ring of eight round it
-    assert [kind["colourings"] for kind in quilt["kinds"]] == [{"Night": 9}]
+    assert [kind["colourways"] for kind in quilt["kinds"]] == [{"Night": 9}]
 
 
 def test_books_print_blocks_in_the_colourway(mole: Path, run: Run) -> None:

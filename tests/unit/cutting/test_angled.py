@@ -81,7 +81,7 @@ def test_a_triangle_of_60_degrees_3_in_high_is_cut_from_a_strip_of_3_3_4() -> No
 
 def test_seventeen_triangles_of_60_degrees_come_out_of_40_in() -> None:
     # edges of 3 3/4 × 2/√3 = 4.3301 in: n triangles that take turns cover (n + 1) halves of one, 17 of them 38.971 in
-    way = turned(Fraction(15, 4), None, (60, 60), "", LEVEL)
+    way = turned(Fraction(15, 4), None, (60, 60), None, LEVEL)
     assert length_of(way, 17) == 9 * way.run
     assert length_of(way, 18) == Fraction(19, 2) * way.run
     assert most_in(way, Fraction(40)) == 17
@@ -96,7 +96,7 @@ def test_halves_of_a_60_degree_triangle_take_two_to_a_rectangle() -> None:
 
 def test_trapezoids_that_take_turns_share_their_slanted_ends() -> None:
     # strip 2 in, longer edge 10 1/4, shorter 6 1/4, of 45°: one takes 10 1/4, two 10 1/4 + 6 1/4 + 2, three 26 3/4
-    way = turned(Fraction(2), Fraction(41, 4), (45, 45), "", LEVEL)
+    way = turned(Fraction(2), Fraction(41, 4), (45, 45), None, LEVEL)
     assert [length_of(way, count) for count in (1, 2, 3)] == [Fraction(41, 4), Fraction(37, 2), Fraction(107, 4)]
     assert most_in(way, Fraction(40)) == 4
     assert length_of(way, 4) == 35

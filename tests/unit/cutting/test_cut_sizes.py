@@ -146,8 +146,8 @@ def test_the_lines_go_by_fabric_as_declared_and_from_large_to_small() -> None:
 def test_there_is_a_template_for_each_letter_with_its_fabrics() -> None:
     facts = block("row fog/slate fog", "row slate fog/slate", size="6 in")
     assert [(template.label, template.shape, template.uses) for template in facts.templates] == [
-        ("A", "half-square triangle", (("fog", 2), ("slate", 2))),
-        ("B", "square", (("fog", 1), ("slate", 1))),
+        ("A", "half-square triangle", {"fog": 2, "slate": 2}),
+        ("B", "square", {"fog": 1, "slate": 1}),
     ]
 
 

@@ -40,6 +40,8 @@ def test_three_squares_on_point_cut_at_2_in_are_4_1_2_in_long_where_the_triangle
     # The triangle's leg: cut 3 7/8, less 1/4 (2 + √2) = 3.0214; its long edge √2 as long, 4.2730; drawn 3√2 = 4.2426.
     found = block(*ON_POINT, size="6 in").drift
     assert found is not None
+    assert found.lengths is not None
+    assert found.drawn is not None
     assert (found.row, found.beside) == (("A", "A", "A"), ("B",))
     assert [to_float(length) for length in found.lengths] == pytest.approx([4.5, 4.27297], abs=1e-5)
     assert to_float(found.drawn) == pytest.approx(4.24264, abs=1e-5)
@@ -99,6 +101,8 @@ def test_a_star_of_many_diamonds_is_judged_from_strips_as_from_patches(method: s
     star = "row (star45 points lantern moss rows 3 ground fog corners slate)"
     found = block(star, f"make star45 as {method}", size="12 in").drift
     assert found is not None
+    assert found.lengths is not None
+    assert found.drawn is not None
     assert to_float(found.lengths[0]) == pytest.approx(3.7123, abs=1e-4)
     assert to_float(found.drawn) == pytest.approx(3.5147, abs=1e-4)
 

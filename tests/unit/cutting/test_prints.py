@@ -123,7 +123,7 @@ def test_a_block_and_its_mirror_image_share_batches() -> None:
     assert len(facts.kinds) == 2
     assert (counts(facts, "lantern"), counts(facts, "fog")) == ([1], [4])
     (line,) = [cut for cut in facts.cutting if cut.fabric == "lantern"]
-    assert line.uses == (("Lone and its mirror image: geese", 1),)
+    assert line.uses == {"Lone and its mirror image: geese": 1}
 
 
 def test_left_and_right_hands_of_a_block_and_its_mirror_image_come_of_one_batch() -> None:

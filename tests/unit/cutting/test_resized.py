@@ -41,7 +41,7 @@ def sizes_of(cuts: tuple[Cut, ...]) -> set[tuple[object, ...]]:
         (
             cut.fabric, cut.label, cut.piece, cut.cut, near(cut.exact), cut.subcut, cut.strip and cut.strip.width,
             cut.strip and (cut.strip.form, cut.strip.every, cut.strip.across, near(cut.strip.exact)), cut.corner,
-            cut.outside, cut.upright,
+            cut.outside, cut.upright_side,
         )
         for cut in cuts
     }  # fmt: skip

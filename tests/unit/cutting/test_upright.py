@@ -12,13 +12,13 @@ from tests.unit.model.blocks import block, cut_lines, exactly, warnings
 SHIPS = 'fabric ships "Ships" #904030 directional'
 
 
-def ships(*lines: str, size: str) -> list[tuple[str, str, str, str | None]]:
+def ships(*lines: str, size: str) -> list[tuple[str, str, str | None, str | None]]:
     """The lines cut from the ships: what, how often, the slant of the cut and which side is upright."""
     facts = block(*lines, size=size, above=SHIPS)
     found = [cut for cut in facts.cutting if cut.fabric == "ships"]
     told = cut_lines(facts, "ships")
     return [
-        (text.removeprefix("ships: "), cut.label, cut.slant, None if cut.upright is None else str(cut.cut[cut.upright]))
+        (text.removeprefix("ships: "), cut.label, cut.slant, None if cut.upright is None else str(cut.upright))
         for text, cut in zip(told, found, strict=True)
     ]
 
@@ -26,15 +26,15 @@ def ships(*lines: str, size: str) -> list[tuple[str, str, str, str | None]]:
 def test_rectangles_that_stand_and_that_lie_are_two_pieces() -> None:
     found = ships("columns 1 2", "heights 2 1", "row ships fog", "row fog ships", size="6 in")
     assert found == [
-        ("1 rectangle 2 1/2 x 4 1/2 for 1", "A", "", "9/2"),
-        ("1 rectangle 2 1/2 x 4 1/2 for 1", "A", "", "5/2"),
+        ("1 rectangle 2 1/2 x 4 1/2 for 1", "A", None, "9/2"),
+        ("1 rectangle 2 1/2 x 4 1/2 for 1", "A", None, "5/2"),
     ]
 
 
 def test_squares_are_squares_however_they_lie() -> None:
-    assert ships("row ships fog", "row fog ships", size="6 in") == [("2 square 3 1/2 for 2", "B", "", "7/2")] or ships(
-        "row ships fog", "row fog ships", size="6 in"
-    ) == [("2 square 3 1/2 for 2", "A", "", "7/2")]
+    assert ships("row ships fog", "row fog ships", size="6 in") == [
+        ("2 square 3 1/2 for 2", "B", None, "7/2")
+    ] or ships("row ships fog", "row fog ships", size="6 in") == [("2 square 3 1/2 for 2", "A", None, "7/2")]
 
 
 def test_both_triangles_of_a_square_are_used_where_the_block_has_them_half_a_turn_apart() -> None:
@@ -60,10 +60,10 @@ def test_two_triangles_that_lie_alike_take_two_squares() -> None:
 
 def test_a_square_cut_twice_has_a_triangle_for_each_side_of_the_block() -> None:
     assert ships("row (quarters ships ships ships ships)", size="6 in") == [
-        ("1 square 7 1/4 twice for 4", "A", "", "29/4")
+        ("1 square 7 1/4 twice for 4", "A", None, "29/4")
     ]
     assert ships("row (hourglass ships fog) (hourglass ships fog)", size="12 x 6 in") == [
-        ("2 square 7 1/4 twice for 8, 4 spare", "A", "", "29/4")
+        ("2 square 7 1/4 twice for 8, 4 spare", "A", None, "29/4")
     ]
 
 
@@ -93,7 +93,7 @@ def test_halves_of_rectangles_that_lie_are_cut_apart_from_those_that_stand() -> 
         size="8 x 4 in", above=f"{SHIPS}\n{half}",
     )  # fmt: skip
     found = [cut for cut in facts.cutting if cut.fabric == "ships"]
-    assert [(cut.count, cut.yields, cut.spare, cut.upright) for cut in found] == [(1, 2, 0, 1), (1, 2, 0, 0)]
+    assert [(cut.count, cut.yields, cut.spare, cut.upright_side) for cut in found] == [(1, 2, 0, 1), (1, 2, 0, 0)]
 
 
 def test_level_parallelograms_come_from_a_strip_and_upright_ones_by_template() -> None:

@@ -1,7 +1,7 @@
 """Ways of making a unit side by side; every number worked out by hand from the squares that are cut."""
 
 from blockdsl.facts import BlockFacts
-from blockdsl.facts.alternatives import Alternative
+from blockdsl.facts.blockrecord import Alternative
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, TextMark
 from blockdsl.page.sheet.sheet import block_sheet

@@ -124,7 +124,7 @@ def test_a_colourway_has_a_cutting_table_of_its_own() -> None:
     )["blocks"]
     assert isinstance(blocks, list)
     assert [(cut["fabric"], cut["count"]) for cut in blocks[0]["cutting"]] == [("fog", 1), ("slate", 2), ("moss", 1)]
-    night, dusk = blocks[0]["colourings"]
+    night, dusk = blocks[0]["colourways"]
     assert [(cut["fabric"], cut["count"]) for cut in night["cutting"]] == [("fog", 2), ("slate", 1), ("moss", 1)]
     assert [(cut["fabric"], cut["count"], cut["cut"]) for cut in dusk["cutting"]] == [
         ("fog", 2, ["3 1/2", "3 1/2"]),

@@ -188,7 +188,7 @@ def test_scraps_in_a_pieced_border_are_bought_by_the_length(border: str, squares
     quilt, _ = read("scraps lantern from 5 fat quarters", border)
     assert bought(quilt, "lantern")[0] == length(need)
     assert sum(
-        count for line in cloth(quilt, "lantern").pieces for use, count in line.uses if "Light: " not in use
+        count for line in cloth(quilt, "lantern").pieces for use, count in line.uses.items() if "Light: " not in use
     ) == (squares)
 
 

@@ -65,11 +65,11 @@ def test_each_colour_plan_is_cut_from_its_own_fabrics() -> None:
 def test_the_cut_list_says_what_each_piece_is_for() -> None:
     facts = quilt('set straight 2 x 2 of "Four"', "sash 3 in slate posts fog")
     sashes = next(each for each in facts.cutting if each.fabric == "slate" and each.cut == (F(7, 2), F(13, 2)))
-    assert sashes.uses == (("sash", 4),)
+    assert sashes.uses == {"sash": 4}
     # the post of 3 in is cut like the patches of the block: 8 patches and one post
     squares = next(each for each in facts.cutting if each.fabric == "fog")
     assert squares.count == 9
-    assert squares.uses == (("Four: A", 8), ("post", 1))
+    assert squares.uses == {"Four: A": 8, "post": 1}
 
 
 def test_a_directional_fabric_keeps_its_print_upright_in_sashes() -> None:

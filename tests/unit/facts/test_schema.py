@@ -1,9 +1,7 @@
 """The schema of the facts: strict, true of every block of the library, and what the language page promises."""
 
 import json
-import re
 from collections.abc import Iterator
-from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
@@ -13,12 +11,13 @@ from jsonschema import Draft202012Validator, ValidationError, validators
 from blockdsl import pipeline
 from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
+from blockdsl.facts.schema import facts_schema
 from blockdsl.wording import facts_json
 from tests.unit.model.blocks import written
 
 ROOT = Path(__file__).resolve().parents[3]
 LIBRARY = sorted((ROOT / "library").rglob("*.block"))
-SCHEMA: dict[str, Any] = json.loads((files("blockdsl.facts") / "schema.json").read_text(encoding="utf-8"))
+SCHEMA: dict[str, Any] = facts_schema()
 FOLLOW = Draft202012Validator.VALIDATORS["$ref"]
 RIGHT: set[tuple[str, str]] = set()
 """What was found to be as a definition says: the same point or length stands hundreds of times in the facts."""
@@ -50,11 +49,42 @@ def test_the_schema_is_a_schema() -> None:
     Draft202012Validator.check_schema(SCHEMA)
 
 
+def objects(schema: object) -> Iterator[dict[str, Any]]:
+    """Every part of a schema that says what an object has."""
+    if isinstance(schema, dict):
+        if "properties" in schema:
+            yield schema
+        for part in schema.values():
+            yield from objects(part)
+    elif isinstance(schema, list):
+        for part in schema:
+            yield from objects(part)
+
+
 def test_no_record_may_hold_more_than_the_schema_says() -> None:
-    records = [SCHEMA, *SCHEMA["$defs"].values()]
-    for record in records:
-        if "properties" in record:
-            assert record["additionalProperties"] is False
+    found = list(objects(SCHEMA))
+    assert len(found) > 80
+    assert all(record["additionalProperties"] is False for record in found)
+
+
+def test_what_is_always_written_is_required() -> None:
+    """All but what says of itself that it is left out where it is as usual."""
+    block = SCHEMA["$defs"]["BlockDocument"]
+    assert set(block["required"]) == set(block["properties"])
+    optional = {
+        name
+        for name, each in SCHEMA["$defs"].items()
+        if set(each.get("required", ())) < set(each.get("properties", ()))
+    }
+    told = {
+        name for name in optional if any("default" in part for part in SCHEMA["$defs"][name]["properties"].values())
+    }
+    assert optional - told == {"QuiltDocument"}
+
+
+def test_the_schema_names_itself() -> None:
+    assert SCHEMA["$id"] == "urn:blockdsl:facts:2"
+    assert SCHEMA["properties"]["schema"] == {"enum": [2]}
 
 
 @pytest.mark.parametrize("path", LIBRARY, ids=lambda path: path.stem)
@@ -101,14 +131,15 @@ def test_other_things_are_no_lengths(length: object) -> None:
 # The names that the language page promises, in the words of its own example.
 PROMISED = {
     "document": "schema file unit blocks quilts problems",
-    "block": "name finished unfinished grid cover patches cutting units steps seams area_by_fabric colourings sizes",
-    "patch": "label shape finished fabric count",
-    "cut": "fabric label piece cut count subcut yields for",
-    "unit": "name count finished unfinished method",
-    "step": "number makes count joins seam text",
-    "seams": "straight partial set_in",
-    "quilt": "name finished blocks pieces fabrics backing binding",
-    "cloth_fabric": "fabric strips need bound buy fat_quarters",
+    "BlockDocument": "name finished unfinished grid cover patches cutting units steps seams area_by_fabric "
+    "colourways sizes",
+    "PatchFacts": "label shape finished fabric count",
+    "CutFacts": "fabric label piece cut count subcut yields for",
+    "UnitDocument": "name count finished unfinished method",
+    "StepDocument": "number makes count joins seam text",
+    "SeamCount": "straight partial set_in",
+    "QuiltDocument": "name finished blocks pieces fabrics backing binding",
+    "FabricCloth": "fabric strips need bound buy fat_quarters",
 }
 
 
@@ -119,15 +150,26 @@ def test_the_schema_has_every_name_that_the_language_promises(record: str) -> No
 
 
 def test_pieces_and_subcuts_are_those_of_the_language() -> None:
-    cut = SCHEMA["$defs"]["cut"]["properties"]
+    cut = SCHEMA["$defs"]["CutFacts"]["properties"]
     from_strips = ["diamond", "parallelogram", "trapezoid", "hexagon"]
-    assert cut["piece"]["enum"] == ["square", "rectangle", "strip", "triangle", *from_strips, "octagon", "template"]
-    assert cut["subcut"]["enum"] == ["none", "once", "twice"]
+    pieces = ["square", "rectangle", "strip", "triangle", *from_strips, "octagon", "template"]
+    assert set(cut["piece"]["enum"]) == set(pieces)
+    assert set(cut["subcut"]["enum"]) == {"none", "once", "twice"}
 
 
-def test_every_description_is_a_sentence() -> None:
-    described = re.findall(
-        r'"description": "(.*)"', (files("blockdsl.facts") / "schema.json").read_text(encoding="utf-8")
-    )
-    assert described
-    assert all(words.endswith(".") for words in described)
+def descriptions(schema: object) -> Iterator[str]:
+    """All that a schema says in words."""
+    if isinstance(schema, dict):
+        if isinstance(schema.get("description"), str):
+            yield schema["description"]
+        schema = list(schema.values())
+    for part in schema if isinstance(schema, list) else ():
+        yield from descriptions(part)
+
+
+def test_every_record_is_described_and_every_description_is_a_sentence() -> None:
+    records = {name for name, each in SCHEMA["$defs"].items() if "properties" in each}
+    assert records == {name for name in records if SCHEMA["$defs"][name].get("description")}
+    found = list(descriptions(SCHEMA))
+    assert len(found) > 200
+    assert [words for words in found if not words.endswith((".", "…", ")"))] == []

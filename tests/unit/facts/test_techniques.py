@@ -8,7 +8,8 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.collect import collect_block
 from blockdsl.facts.techniquefacts import TechniqueSection
-from blockdsl.facts.techniques import technique_facts, techniques_for, topic_shape
+from blockdsl.facts.techniques import technique_facts, techniques_for
+from blockdsl.facts.unit_lesson import topic_shape
 from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS
 from blockdsl.sewing.techniques import LESSONS

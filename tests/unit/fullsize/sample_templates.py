@@ -41,7 +41,7 @@ def template(
         sewing,
         offset_outward(sewing, QUARTER),
         (_exact(grain[0]), _exact(grain[1])),
-        tuple(uses),
+        dict(uses),
         mirror_of,
     )
 

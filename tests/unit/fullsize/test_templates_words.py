@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import combinations
 from math import cos, radians, sin
 
 import pytest
+from msgspec.structs import replace
 from shapely.geometry import LineString, Polygon
 
 from blockdsl.facts.blockfacts import BlockFacts, TemplateFacts

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import cache
 
+from msgspec import structs
+
 from blockdsl import pipeline
 from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Problems, Source
@@ -133,7 +135,8 @@ def many() -> BookFacts:
     chapter = one.chapters[1]
     names = [f"Light {number}" for number in range(70)]
     blocks = [
-        replace(block, name=name, sizes=tuple(replace(size, name=name) for size in block.sizes[:2])) for name in names
+        replace(block, name=name, sizes=tuple(structs.replace(size, name=name) for size in block.sizes[:2]))
+        for name in names
     ]
     chapters = tuple(
         replace(chapter, title=f"Part {start // 10 + 1}", items=tuple(blocks[start : start + 10]))

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from functools import cache
+
+from msgspec.structs import replace
 
 from blockdsl.facts import QuiltFacts
 from tests.unit.model.blocks import CLOTH, read

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 import pytest
+from msgspec import structs
 
 from blockdsl.facts import BookFacts
 from blockdsl.marks.display_list import Anchor, Figure, Link, Mark, Page, Publication, TextMark
@@ -183,7 +184,7 @@ def test_a_size_that_is_cut_differently_has_a_table_of_its_own() -> None:
     one = books.shores()
     block = next(iter(one.blocks))
     small, middle, large = block.sizes
-    odd = replace(block, sizes=(small, replace(middle, cutting=middle.cutting[1:]), large))
+    odd = replace(block, sizes=(small, structs.replace(middle, cutting=middle.cutting[1:]), large))
     document = book_document(replace(one, chapters=(replace(one.chapters[1], items=(odd,)),)))
     headings = [t.text for page in document.pages for t in texts(page) if t.text.startswith("Cutting for")]
     assert headings == ["Cutting for 6 and 12 in", "Cutting for 9 in"]

@@ -1,9 +1,9 @@
 """The pattern sheet as a whole: nothing overlaps, nothing leaves the page, everything is said."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.marks.display_list import Document, Figure, Mark, TextMark

@@ -1,6 +1,6 @@
 """The cutting table in words."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import CutFacts
 from blockdsl.geometry.fraction import Fraction
@@ -20,9 +20,9 @@ GEESE = CutFacts(
     "none",
     4,
     0,
-    "four at a time beam",
-    method="four at a time",
-    unit="beam",
+    "four at a time",
+    "beam",
+    purpose="four at a time beam",
 )
 
 

@@ -1,9 +1,9 @@
 """Technique pages: everything fits, nothing overlaps, both hands are served, all is said for those who cannot see."""
 
-from dataclasses import replace
 from functools import lru_cache
 
 import pytest
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.techniquefacts import TechniqueFacts

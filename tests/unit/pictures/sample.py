@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import (
     BlockFacts,
@@ -118,9 +118,9 @@ def harbour_light() -> BlockFacts:
                 "none",
                 4,
                 0,
-                "four at a time beam",
                 "four at a time",
                 "beam",
+                purpose="four at a time beam",
             ),
             CutFacts("lantern", "F", "square", (F(29, 4),) * 2, (F(29, 4),) * 2, 1, "twice", 4, 2, "cut patches"),
             CutFacts("slate", "D", "square", (F(2), F(2)), (F(2), F(2)), 4, "none", 4, 0, "cut patches"),
@@ -134,9 +134,7 @@ def harbour_light() -> BlockFacts:
         ),
         templates=(),
         colourings=(
-            ColouringFacts(
-                "Night", (FOG, LANTERN, SLATE), (("fog", "slate"), ("slate", "fog"), ("lantern", "lantern"))
-            ),
+            ColouringFacts("Night", (FOG, LANTERN, SLATE), {"fog": "slate", "slate": "fog", "lantern": "lantern"}),
         ),
         area_by_fabric=(("fog", F(90)), ("lantern", F(45)), ("slate", F(9))),
         notes=("The beams point outward; the slate squares meet the centre.",),

@@ -1,9 +1,9 @@
 """Pictures of blocks: letters inside their patches, fabrics as they are named, marks batched."""
 
 import time
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry.fraction import Fraction

@@ -6,7 +6,7 @@ What the steps should be was worked out by hand; ways of pressing are common pra
 import pytest
 
 from blockdsl.facts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.facts.stepfacts import GridPlace, StepFacts
 from tests.unit.model.blocks import block, block_of, written
 from tests.unit.wording.said import texts, titles
 
@@ -196,7 +196,7 @@ def test_a_set_in_seam_says_to_stop_turn_and_sew_on() -> None:
 
 def test_steps_say_which_cells_of_the_grid_they_fill() -> None:
     four = block("row fog/slate fog", "row slate fog/slate")
-    assert four.steps[0].cells == ((1, 1, 1, 1), (2, 2, 1, 1))
+    assert four.steps[0].cells == (GridPlace(1, 1, 1, 1), GridPlace(2, 2, 1, 1))
 
 
 # --- pressing -----------------------------------------------------------------------------------------
