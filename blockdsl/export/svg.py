@@ -16,7 +16,7 @@ from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 from blockdsl.export.recognised import SVG_MARK
 from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, Weight
-from blockdsl.marks.further_letters import with_letters_drawn
+from blockdsl.marks.further_letters import with_letters_drawn, with_words_drawn
 from blockdsl.marks.typeset import UNITS_PER_EM, shape
 
 _POINTS_PER_INCH = 72
@@ -25,18 +25,21 @@ _ZEROS: Final = re.compile(r"\.00(?=[, ]|$)|(?<=\.\d)0(?=[, ]|$)")
 _MINUS_NOTHING: Final = re.compile(r"(?<![\d.])-0(?=[, ]|$)")
 
 
-def write_svg(page: Page, *, title: str, description: str = "", place_letters: bool = False) -> bytes:
+def write_svg(
+    page: Page, *, title: str, description: str = "", place_letters: bool = False, draw_words: bool = False
+) -> bytes:
     """The page as UTF-8 SVG, the same bytes each time.
 
     With `place_letters` every letter has its place, for renderers that know no kerning. Browsers do not need it, and
-    the words are then harder to change in a drawing program.
+    the words are then harder to change in a drawing program. With `draw_words` letters are outlines, for programs that
+    ignore the font in the file.
 
     Units:  the viewBox is in points, width and height are the same lengths in inches, so that 72 is one inch on paper.
             Numbers are rounded to 0.01 pt.
     Errors: Unprintable where the page, the title or the description cannot be painted.
     """
-    page = with_letters_drawn(page)
     check_page(page)
+    page = with_words_drawn(page) if draw_words else with_letters_drawn(page)
     width, height = round(page.width_pt, 2), round(page.height_pt, 2)
     drawing = svgwrite.Drawing(
         size=(f"{width / _POINTS_PER_INCH:.10g}in", f"{height / _POINTS_PER_INCH:.10g}in"),

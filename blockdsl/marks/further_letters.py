@@ -1,4 +1,4 @@
-"""Letters of the maker's own font as outlines: they are drawn, so that no painter needs a second font."""
+"""Letters as outlines: those of the maker's own font, so that no painter needs a second one, or all of them."""
 
 from __future__ import annotations
 
@@ -6,11 +6,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from functools import lru_cache
 from math import cos, radians, sin
-from typing import Final
+from typing import Any, Final
 
-from blockdsl.fonts.further import FurtherFont, shaper_of
 from blockdsl.marks.display_list import Contour, Figure, Link, Mark, Page, Path, Stamp, TextMark
-from blockdsl.marks.typeset import UNITS_PER_EM, GlyphRun, font_beside, shape
+from blockdsl.marks.typeset import UNITS_PER_EM, GlyphRun, font_beside, font_of, shape
 
 _STEPS: Final = 6
 """Straight pieces for each curve of a letter: at the size of running text nobody sees them."""
@@ -18,43 +17,54 @@ _STEPS: Final = 6
 
 def with_letters_drawn(page: Page) -> Page:
     """The page with every letter that is not in our font drawn as it is in the maker's; the same page without one."""
-    font = font_beside()
-    return page if font is None else replace(page, marks=tuple(_drawn(mark, font) for mark in page.marks))
+    return page if font_beside() is None else _page(page, every=False)
 
 
-def _drawn(mark: Mark, font: FurtherFont) -> Mark:
+def with_words_drawn(page: Page) -> Page:
+    """The page with every letter drawn, for programs that have no fonts of ours."""
+    return _page(page, every=True)
+
+
+def _page(page: Page, *, every: bool) -> Page:
+    return replace(page, marks=tuple(_drawn(mark, every=every) for mark in page.marks))
+
+
+def _drawn(mark: Mark, *, every: bool) -> Mark:
     match mark:
         case TextMark():
-            parts = _parts(mark, font)
+            parts = _parts(mark, every=every)
             return mark if parts is None else Figure(mark.text, parts)
         case Figure():
-            return Figure(mark.alternative, tuple(_inside(mark.marks, font)))
+            return Figure(mark.alternative, tuple(_inside(mark.marks, every=every)))
         case Stamp():
-            inner = (_parts(each, font) or (each,) if isinstance(each, TextMark) else (each,) for each in mark.marks)
+            inner = (
+                _parts(each, every=every) or (each,) if isinstance(each, TextMark) else (each,) for each in mark.marks
+            )
             return replace(mark, marks=tuple(part for parts in inner for part in parts))
         case Link():
-            return replace(mark, marks=tuple(_drawn(inner, font) for inner in mark.marks))
+            return replace(mark, marks=tuple(_drawn(inner, every=every) for inner in mark.marks))
         case _:
             return mark
 
 
-def _inside(marks: Iterable[Mark], font: FurtherFont) -> Iterator[Mark]:
+def _inside(marks: Iterable[Mark], *, every: bool) -> Iterator[Mark]:
     """The marks of a figure, which says in words of its own what is seen."""
     for mark in marks:
-        parts = _parts(mark, font) if isinstance(mark, TextMark) else None
-        yield from (_drawn(mark, font),) if parts is None else parts
+        parts = _parts(mark, every=every) if isinstance(mark, TextMark) else None
+        yield from (_drawn(mark, every=every),) if parts is None else parts
 
 
-def _parts(mark: TextMark, font: FurtherFont) -> tuple[Path | TextMark, ...] | None:
-    """The text in parts, those of the maker's font as outlines; None where our own font has all its letters."""
+def _parts(mark: TextMark, *, every: bool) -> tuple[Path | TextMark, ...] | None:
+    """The text in parts, those that are drawn as outlines; None where nothing of it is."""
     runs = shape(mark.text, mark.weight)
-    if not any(run.further for run in runs):
+    if not (every or any(run.further for run in runs)):
         return None
     scale = mark.size_pt / UNITS_PER_EM
     parts: list[Path | TextMark] = []
     for run in runs:
         x, y = _placed(mark, run.start * scale, 0.0)
-        if run.further:
+        if every or run.further:
+            font = font_of(mark.weight, further=run.further)
             parts.append(Path(tuple(_rings(mark, run, font, scale)), fill=mark.colour))
         else:
             parts.append(replace(mark, x_pt=x, y_pt=y, text=run.text))
@@ -67,17 +77,17 @@ def _placed(mark: TextMark, x: float, y: float) -> tuple[float, float]:
     return mark.x_pt + x * cos(turn) + y * sin(turn), mark.y_pt + x * sin(turn) - y * cos(turn)
 
 
-def _rings(mark: TextMark, run: GlyphRun, font: FurtherFont, scale: float) -> Iterator[Contour]:
+def _rings(mark: TextMark, run: GlyphRun, font: Any, scale: float) -> Iterator[Contour]:
     for glyph in run.glyphs:
         for ring in _outline(font, glyph.number):
             yield tuple(_placed(mark, (glyph.x + x) * scale, (glyph.y + y) * scale) for x, y in ring)
 
 
 @lru_cache(maxsize=2048)
-def _outline(font: FurtherFont, glyph: int) -> tuple[Contour, ...]:
+def _outline(font: Any, glyph: int) -> tuple[Contour, ...]:
     """The closed lines of a glyph, in 1/1000 em, y upward."""
     pen = _Pen()
-    shaper_of(font).draw_glyph_with_pen(glyph, pen)
+    font.draw_glyph_with_pen(glyph, pen)
     return tuple(tuple(ring) for ring in pen.rings if len(ring) > 2)
 
 

@@ -81,6 +81,12 @@ def _font(weight: Weight) -> Any:
     return uharfbuzz.Font(uharfbuzz.Face(font_bytes(weight)))
 
 
+def font_of(weight: Weight, *, further: bool) -> Any:
+    """HarfBuzz's font that the glyphs of a run are of, 1000 units to the em; the maker's own where it is `further`."""
+    beside = font_beside()
+    return shaper_of(beside) if further and beside is not None else _font(weight)
+
+
 def shape(text: str, weight: Weight = "regular") -> tuple[GlyphRun, ...]:
     """The runs of one line from left to right, with their glyphs in place.
 

@@ -8,7 +8,7 @@ import pytest
 from pypdf import PdfReader
 
 from blockdsl.export import cairo_library
-from blockdsl.export.cairo_library import CairoMissing, load_cairo
+from blockdsl.export.cairo_library import CairoMissing, load_cairosvg
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.printable import Unprintable
 from blockdsl.marks.display_list import Document, Figure, Page, Path, TextMark
@@ -93,24 +93,24 @@ def test_a_document_without_pages_is_refused() -> None:
     ("fault", "told"),
     [
         (OSError("no library called cairo was found"), "apt install libcairo2"),
-        (ModuleNotFoundError("No module named 'cairocffi'"), "pip install cairocffi"),
+        (ModuleNotFoundError("No module named 'cairosvg'"), "pip install cairosvg"),
     ],
 )
 def test_without_the_package_or_the_library_the_message_says_how_to_get_it(
     fault: Exception, told: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     def missing(name: str, *rest: Any) -> object:
-        if name == "cairocffi":
+        if name == "cairosvg":
             raise fault
         return original(name, *rest)
 
     original = __import__
-    load_cairo.cache_clear()
+    load_cairosvg.cache_clear()
     try:
         with monkeypatch.context() as patched:
             patched.setattr("builtins.__import__", missing)
             with pytest.raises(CairoMissing, match=told):
-                cairo_library.load_cairo()
+                cairo_library.load_cairosvg()
     finally:
-        load_cairo.cache_clear()
-    assert load_cairo()
+        load_cairosvg.cache_clear()
+    assert load_cairosvg()
