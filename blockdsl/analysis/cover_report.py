@@ -18,7 +18,7 @@ from blockdsl.syntax import ast
 
 MOST_REPORTS = 6
 MENDS = {
-    "patches-overlap": "move the corners of one so that they share an edge only",
+    "patches-overlap": "move the corners of one so that the two only share an edge",
     "patches-leave-gap": "add a patch there, or move the corners of its neighbours",
     "patch-outside": "keep corners within the `grid`",
 }

@@ -36,7 +36,7 @@ def report_fabrics_too_alike(design: BlockDesign, names: Names, problems: Proble
                 declared.span if ours else design.span,
                 one=one.label,
                 other=other.label,
-                help="make one of them lighter or darker, so that the pattern can be seen",
+                help="make one of them lighter or darker, so that the pattern shows",
             )
 
 
@@ -116,7 +116,7 @@ def _report_merged(design: BlockDesign, line: ast.Colourway, problems: Problems)
                 other=other,
                 becomes=taken.get(one, one),
                 name=line.name.text,
-                help="give one of the two another fabric, so that the seam between them can be seen",
+                help="give one of the two another fabric, so that the seam shows",
             )
 
 

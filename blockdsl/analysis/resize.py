@@ -31,7 +31,7 @@ def design_at_all_sizes(
     for width in asked:
         key = measured(width)
         if key in seen:
-            advice = "leave it out: the block's own size is always told, and each further size once"
+            advice = "leave it out: the block's own size is always shown, and each other size once"
             problems.report("setting-twice", width.span, what=width.span.text, help=advice)
             continue
         seen.add(key)

@@ -24,8 +24,8 @@ STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
 """What `dump` can show: the boundaries between the layers, in order."""
 
 _STATUSES: Final = """\
-exit status: 0 all is well (warnings included), 1 a file has errors, 2 the command was mistyped,
-3 the fault is blockdsl's own. Problems are told on standard error. `-` stands for standard input.
+exit status: 0 all is well (warnings included), 1 a file has errors, 2 the command cannot be read,
+3 a bug in blockdsl. Problems are printed to standard error. `-` is standard input.
 """
 
 _Commands = _SubParsersAction  # argparse has no public name for it
@@ -97,7 +97,7 @@ def _files(command: ArgumentParser) -> None:
 
 
 def _check(commands: _Commands[ArgumentParser]) -> None:
-    command = _command(commands, "check", "look for problems and write nothing")
+    command = _command(commands, "check", "check files for problems, and write nothing")
     _files(command)
     _message_format(command)
 
@@ -107,17 +107,15 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "build",
         "write the sheet, templates, pictures and cutting table of every block, and every book with its web site",
-        "\nUnits made as foundation or over papers have papers too. A file without a book has a web site when\n"
-        "`--only web` says so.\n"
-        "Of a file that has errors nothing is written, and what was written of it before stays as it was.\n"
-        "With --size, --set or --colourway all of it is of what is supposed, and the sheets say so; the file stays as\n"
-        "it is.",
+        "\nFoundation-pieced units, and units over papers, get their papers too. A file without a book gets a web site\n"
+        "with `--only web`.\n"
+        "If a file has errors, nothing is written for it, and its earlier output stays.\n"
+        "With --size, --set or --colourway everything is made as you ask, and the sheets say so; the file does not\n"
+        "change.",
     )
     _files(command)
     add_options(command)
-    command.add_argument(
-        "-o", "--output", type=_folder, required=True, metavar="DIR", help="the folder for what is written"
-    )
+    command.add_argument("-o", "--output", type=_folder, required=True, metavar="DIR", help="the output folder")
     command.add_argument(
         "--only",
         type=_kinds,
@@ -152,7 +150,7 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         "--title",
         type=_printed_words,
         metavar="TEXT",
-        help="what stands on the book's title page (the book's file name)",
+        help="the title of the book (the book's file name)",
     )
     command.add_argument(
         "--depfile", metavar="FILE", help="write rules for make: what was written, and the files it was made from"
@@ -170,7 +168,7 @@ def _cache_options(command: ArgumentParser) -> None:
         metavar="DIR",
         help="keep what was made in DIR, to be used again (the system's folder for such things, at most 256 MiB)",
     )
-    command.add_argument("--no-cache", action="store_true", help="make everything anew, and keep nothing")
+    command.add_argument("--no-cache", action="store_true", help="rebuild everything, and save nothing")
 
 
 def _printed_words(text: str) -> str:
@@ -243,13 +241,13 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "facts",
         "give the numbers of a file as JSON",
-        "\nSeveral files give a list of such documents. With --size, --set or --colourway the numbers are of what is\n"
-        "supposed; the file stays as it is.",
+        "\nSeveral files give a list of documents. With --size, --set or --colourway the numbers are for what you\n"
+        "ask; the file does not change.",
     )
     _files(command)
     add_options(command)
     command.add_argument(
-        "--no-cloth", action="store_true", help="leave out how the cloth of quilts is cut, which takes longest to plan"
+        "--no-cloth", action="store_true", help="skip the cutting layouts of quilts, which take the longest"
     )
     command.add_argument(
         "--schema", action=_PrintSchema, nargs=0, help="print the JSON schema of such a document, and nothing else"
@@ -264,8 +262,8 @@ def _compare(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "compare",
         "put a file beside itself at other sizes, in other settings and colourways, as one table",
-        "\nEvery combination of --size, --set and --colourway is a column, after the file as it says. There is a\n"
-        "table for each quilt and one for each block; the file stays as it is.",
+        "\nEvery combination of --size, --set and --colourway is a column, beside the file as it is. There is one\n"
+        "table for each quilt and each block; the file does not change.",
     )
     command.add_argument("file", metavar="FILE", help="a block file, or - for standard input")
     add_options(command, several=True)
@@ -291,9 +289,7 @@ def _sizes(commands: _Commands[ArgumentParser]) -> None:
 
 
 def _grid(commands: _Commands[ArgumentParser]) -> None:
-    command = _command(
-        commands, "grid", "tell the smallest squared paper that a block can be drawn on, and its family in the trade"
-    )
+    command = _command(commands, "grid", "show the smallest grid that a block can be drawn on, and its family")
     _files(command)
     command.add_argument(
         "--size",
@@ -301,7 +297,7 @@ def _grid(commands: _Commands[ArgumentParser]) -> None:
         action="append",
         default=[],
         metavar="LENGTH",
-        help="tell the square at this finished width too, such as '9 in' or '20 cm'; may be given several times",
+        help="show the square at this finished width too, such as '9 in' or '20 cm'; may be given several times",
     )
     command.add_argument(
         "-o",
@@ -318,15 +314,13 @@ def _gallery(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "gallery",
         "show all blocks of the files on one contact sheet, by family",
-        "\nIt is written as PDF, as one SVG, and as a web page that says in words what each picture shows.",
+        "\nIt is written as a PDF, an SVG, and a web page with a description of each picture.",
     )
     _files(command)
     command.add_argument(
         "-o", "--output", type=_folder, required=True, metavar="DIR", help="the folder for what is written"
     )
-    command.add_argument(
-        "--title", type=_printed_words, default="Gallery", metavar="TEXT", help="what stands over it (Gallery)"
-    )
+    command.add_argument("--title", type=_printed_words, default="Gallery", metavar="TEXT", help="its title (Gallery)")
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _language(command)
     _message_format(command)
@@ -337,11 +331,11 @@ def _format(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "format",
         "lay files out neatly, words and comments kept",
-        "\nA file with slips of grammar is left as it is. Standard input is laid out on standard output.",
+        "\nA file that cannot be read is left as it is. Standard input is formatted to standard output.",
     )
     _files(command)
     command.add_argument(
-        "--check", action="store_true", help="change nothing; name the files that would change and end with 1"
+        "--check", action="store_true", help="change nothing; list the files that would change, and exit with 1"
     )
     _message_format(command)
 

@@ -30,7 +30,7 @@ from blockdsl.printing import Print, check_print_pdf
 _LONG: Final = 8
 """So many outputs take long enough that one wants to see them come."""
 _MOST_NAMED: Final = 6
-_NOTHING: Final = "nothing to write: there is no block in these files\n"
+_NOTHING: Final = "there are no blocks in these files\n"
 
 
 class BuildRun:

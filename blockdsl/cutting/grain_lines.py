@@ -23,8 +23,10 @@ def report_grains(design: BlockDesign, lettered: Lettered, problems: Problems) -
             help_text = f"its letters are {', '.join(lettered.first)}"
             problems.report("grain-letter-unknown", choice.span, letter=letter, help=help_text)
         elif letter in seen:
-            related = ((seen[letter], "first said here"),)
-            problems.report("grain-said-twice", choice.span, letter=letter, related=related, help="keep one of the two")
+            related = ((seen[letter], "first given here"),)
+            problems.report(
+                "grain-given-twice", choice.span, letter=letter, related=related, help="keep one of the two"
+            )
         elif letter in lettered.curved or not has_a_choice(lettered.first[letter], design.seam):
             shape = lettered.shapes[letter].kind
             help_text = "take the line out; its edges are straight as far as they can be"

@@ -15,7 +15,7 @@ from blockdsl.model.lengths import about, write_size
 from blockdsl.model.quilt import QuiltDesign, ScrapsChoice
 
 WIDER = "make the blocks smaller, give the fabric its `width`, or join two widths before you cut"
-UPRIGHT = "its print stands upright, so the piece cannot be turned: give the fabric its `width`, or use another one"
+UPRIGHT = "its print is directional, so the piece cannot be turned: give the fabric its `width`, or use another one"
 ACROSS = (
     "they are cut across the cloth, and joined where they are longer than it is wide; to have the whole {word} cut "
     "along the length, take a fabric without an up and a down"

@@ -110,7 +110,7 @@ def _read_numbers(path: str, place: int, letter: str) -> tuple[tuple[Fraction, .
             raise PathFault("a number has too many digits")
         number = read_fraction(text)
         if abs(number) > _LARGEST or number.denominator > 10**_MOST_DIGITS:
-            raise PathFault(f"nobody draws to {text[:12]}")
+            raise PathFault(f"the outline goes too far, to {text[:12]}")
         numbers.append(number)
         place = found.end()
     return tuple(numbers), place

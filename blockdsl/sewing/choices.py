@@ -141,7 +141,7 @@ def _report_reach(
             help=f"take one of the lines out, or say how many: `make 1 of {line.what} as {line.method}`",
         )
         return
-    left = f"besides {said} " if said else ""
+    left = f"apart from {said} " if said else ""
     problems.report(
         "too-few-to-make",
         line.what_span,
@@ -167,7 +167,7 @@ def report_held_by_papers(chosen: Sequence[ChosenGroup], kept: Collection[Hashab
                 line.what_span,
                 what=line.what,
                 others=", ".join(papers),
-                help="what lies inside a unit on papers is sewn to the same papers: take this line out",
+                help="the units inside a foundation-pieced unit are sewn to the same papers: remove this line",
             )
 
 

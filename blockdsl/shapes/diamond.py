@@ -51,7 +51,7 @@ SHAPE = Shape(
     "diamond",
     "diamond CENTRE on CORNERS, or diamond CENTRE on TOP-LEFT TOP-RIGHT BOTTOM-RIGHT BOTTOM-LEFT",
     "square in a square",
-    "a square standing on its point with a triangle at each corner",
+    "a square on point with a triangle at each corner",
     Fraction(1),
     _read,
     draw_diamond,

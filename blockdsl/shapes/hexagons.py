@@ -124,7 +124,7 @@ SHAPE = Shape(
     "hexagons",
     "hexagons FABRIC … across 4 [halves], or hexagons rings MIDDLE … OUTERMOST across 5 [halves]",
     "hexagon field",
-    "a honeycomb standing on its points, its fabrics in turn along each row, trimmed at top and bottom; rings gives "
+    "a honeycomb of hexagons, points up, its fabrics in turn along each row, trimmed at top and bottom; rings gives "
     "them out from the middle; halves parts each hexagon in two, for straight seams",
     None,
     _read,

@@ -134,7 +134,7 @@ def _pair_apart(stop: _Stop) -> SyntaxIssue | None:
 def _comma_between_cells(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword != "row" or not stop.found.startswith(","):
         return None
-    advice = "leave the comma out: between the cells of a row stand spaces alone, `row fog lantern fog`"
+    advice = "leave out the comma: put only spaces between cells, `row fog lantern fog`"
     return stop.issue("word-unexpected", advice, length=1, found=",", wanted="a cell")
 
 

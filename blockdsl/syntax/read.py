@@ -68,7 +68,7 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
             yield _read_line(raw, problems)
         issues += len(problems) - before
         if issues >= MOST_ISSUES:
-            problems.report("too-many-mistakes", raw.span(), help="check that this is the file you meant")
+            problems.report("too-many-mistakes", raw.span(), help="check that this is the right file")
             return
 
 

@@ -49,12 +49,12 @@ def test_every_problem_has_a_page_and_every_page_a_problem() -> None:
 
 
 @pytest.mark.parametrize("page", PROBLEM_PAGES, ids=lambda page: page.stem)
-def test_the_bad_example_has_the_problem_and_the_mended_one_has_none(page: Path, tmp_path: Path) -> None:
-    bad, mended = examples(page)
-    assert (bad.heading, mended.heading) == ("A bad example", "The mend")
+def test_the_bad_example_has_the_problem_and_the_fixed_one_has_none(page: Path, tmp_path: Path) -> None:
+    bad, fixed = examples(page)
+    assert (bad.heading, fixed.heading) == ("A bad example", "How to fix it")
     assert [code for _, code in bad.expected if code != "line-unknown" or page.stem == code] == [page.stem]
     assert bad.problems(tmp_path) == bad.expected
-    assert mended.problems(tmp_path) == []
+    assert fixed.problems(tmp_path) == []
 
 
 @pytest.mark.parametrize("page", PROBLEM_PAGES, ids=lambda page: page.stem)

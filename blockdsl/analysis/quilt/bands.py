@@ -147,7 +147,7 @@ def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], before: RingPlan
     widths = _even_widths(ring, (across, down))
     if widths and ring.pieces.role == "border unit":
         said = " or ".join(f"{write_length(width, words.unit)} {words.unit}" for width in widths)
-        advice.append(f"it comes out even with corner squares (`corners …`) at a width of {said}")
+        advice.append(f"the units fit with corner squares (`corners …`) at a width of {said}")
     above, beside = (Fraction(count * ring.pieces.length) for count in units_along(ring, inner))  # type: ignore[arg-type]  # both rational
     spacer = _spacer(ring.pieces.length, (above, beside))
     if spacer is not None:
@@ -166,11 +166,11 @@ def _make_room(spacer: Fraction, ring: RingPlan, before: RingPlan | None, words:
     assert ring.pieces is not None  # noqa: S101  asked of pieced rings alone
     if before is None or before.pieces is not None:
         width = write_length(spacer, words.unit)
-        return f"a plain `{ring.word} {width} {words.unit} …` before it makes room for whole units"
+        return f"a plain `{ring.word} {width} {words.unit} …` inside it makes the units fit"
     wider = before.width + spacer
     widths = [width for width in (wider - ring.pieces.length / 2, wider) if width > 0]
     said = " or ".join(f"{write_length(width, words.unit)} {words.unit}" for width in widths)
-    return f"let the plain {before.word} before it be {said} wide, which makes room for whole units"
+    return f"make the plain {before.word} before it be {said} wide, so that the units fit"
 
 
 def _even_widths(ring: RingPlan, inner: tuple[Fraction, Fraction]) -> list[Fraction]:

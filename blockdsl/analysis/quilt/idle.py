@@ -75,5 +75,5 @@ def _sash(line: ast.Sash, plan: SettingPlan) -> tuple[str, str, str] | None:
     if plan.on_point or line.outer:
         return None
     if plan.across * plan.down == 1 or (plan.setting == "strippy" and plan.across == 1):
-        return "sash", "there is nothing to lie between", "add `outer` to lay it round the outside"
+        return "sash", "there is nothing to put it between", "add `outer` to lay it round the outside"
     return None

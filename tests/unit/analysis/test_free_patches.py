@@ -104,7 +104,7 @@ def test_a_grid_of_nothing_is_refused(grid: str, in_a_unit: bool) -> None:
     lines = (f"grid {grid}", "patch fog at 0,0 1,0 1,1")
     problem = one_error("row one", above="\n  ".join(["unit one", *lines])) if in_a_unit else one_error(*lines)
     assert problem.code == "length-not-positive"
-    assert problem.message == "the grid must be more than nothing"
+    assert problem.message == "the grid must be greater than zero"
 
 
 def test_a_grid_finer_than_two_hundred_squares_is_refused() -> None:

@@ -45,7 +45,7 @@ def test_a_length_of_nothing_is_refused(line: str) -> None:
 
 
 def test_a_size_of_nothing_is_one_mistake() -> None:
-    assert one_error("row fog", size="0 in").message == "the finished size must be more than nothing"
+    assert one_error("row fog", size="0 in").message == "the finished size must be greater than zero"
 
 
 @pytest.mark.parametrize(
@@ -66,13 +66,13 @@ def test_a_setting_said_twice_shows_both_places(line: str) -> None:
     lines = ("row fog/slate", "make half as two at a time", line)
     problem = one_error(*(lines if line.startswith("size") else (*lines, line)))
     assert problem.code == "setting-twice"
-    assert problem.message == f"`{line.split(maxsplit=1)[0]}` is said twice"
+    assert problem.message == f"`{line.split(maxsplit=1)[0]}` is given twice"
     assert [note for _, note in problem.related] == ["first set here"]
 
 
 def test_a_grid_said_twice_is_called_a_grid() -> None:
     problem = one_error("grid 1 x 1", "grid 1 x 1", "patch fog at 0,0 1,0 1,1 0,1")
-    assert problem.message == "`grid` is said twice"
+    assert problem.message == "`grid` is given twice"
 
 
 # --- colour plans --------------------------------------------------------------------------------

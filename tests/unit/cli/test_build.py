@@ -169,7 +169,7 @@ def test_a_palette_alone_gives_nothing_and_says_so(folder: Path, run: Run) -> No
     ended = run("build", "palette.block", "-o", "out")
 
     assert ended.status == 0
-    assert ended.out == "nothing to write: there is no block in these files\n"
+    assert ended.out == "there are no blocks in these files\n"
 
 
 def test_a_template_longer_than_any_page_can_be_is_left_out_with_a_warning(folder: Path, run: Run) -> None:
@@ -301,7 +301,7 @@ def test_a_title_that_another_file_has_too_is_an_error_that_names_both(folder: P
 
     assert ended.status == 1
     assert (
-        "other.block:3:7: error[output-taken]: out/pinwheel.sheet.pdf is already made from pinwheel.block" in ended.told
+        "other.block:3:7: error[output-taken]: out/pinwheel.sheet.pdf already comes from pinwheel.block" in ended.told
     )
     assert bytes_below(folder / "out") == before
 

@@ -146,7 +146,7 @@ def test_programs_read_the_comparison_as_json(shore: Path, run: Run) -> None:
 def test_what_cannot_be_is_told_and_the_rest_is_compared(shore: Path, run: Run) -> None:
     ended = run("compare", "shore.block", "--set", "on point", "--set", "5 x 5")
     assert ended.status == 1
-    assert "with --set 'on point': nothing says what fabric the setting triangles are" in ended.told
+    assert "with --set 'on point': no fabric is given for the setting triangles" in ended.told
     assert lines(ended.out)[1:3] == [["as the file says", "5 x 5"], ["finished", "24 × 30 in", "30 × 30 in"]]
 
 

@@ -52,7 +52,7 @@ def test_without_the_font_a_letter_that_is_not_in_ours_is_a_warning(snow: Path, 
     ended = run("build", "pinwheel.block", "-o", "out", "--no-cache")
 
     assert ended.status == 0
-    assert f"warning[letter-not-in-font]: the font of the pages has no “{SNOW}”" in ended.told
+    assert f"warning[letter-not-in-font]: the page font has no “{SNOW}”" in ended.told
     assert 'font "My.ttf"' in ended.told
 
 

@@ -235,7 +235,7 @@ def test_the_nearest_size_is_told_at_which_a_border_comes_out_even(mole: Path, r
     border = "  border 2 in pieced tile\nunit tile = half fog slate\n"
     (mole / "mole.block").write_text(MOLE.replace("  fill fog\n", border).replace("2 x 3", "2 x 2"), encoding="utf-8")
     told = refused(run, "mole.block", "--size", "8 1/2 in")
-    assert "with --size '8 1/2 in': units of 2 in do not come out even along 17 in" in told
+    assert "with --size '8 1/2 in': units of 2 in do not fit evenly along 17 in" in told
     assert "this works: --size '8 in'" in told
 
 

@@ -195,7 +195,7 @@ def test_scraps_in_a_pieced_border_are_bought_by_the_length(border: str, squares
 def test_fat_quarters_too_few_are_told_with_how_many_would_do() -> None:
     _, problems = read("scraps lantern from 2 fat quarters")
     assert problems == [
-        "fat-quarters-too-few: the fat quarters do not give all the `lantern`: one gives 8 blocks, and there are 20"
+        "fat-quarters-too-few: the fat quarters are not enough for `lantern`: one gives 8 blocks, and there are 20"
     ]
 
 
@@ -213,7 +213,7 @@ def test_prints_that_must_clash_are_told_with_how_few_could() -> None:
 def test_a_binding_wider_than_its_cloth_is_told_and_left_out() -> None:
     quilt, problems = read("binding 2 1/4 in slate straight", slate=" width 6 in")
     assert problems == [
-        "piece-wider-than-fabric: a binding of 2 1/4 in cannot be cut from `slate`: 4 in of its width can be used"
+        "piece-wider-than-fabric: a binding of 2 1/4 in is too wide for `slate`: the usable width is 4 in"
     ]
     assert quilt.binding is None
 

@@ -286,7 +286,7 @@ def test_a_line_that_makes_more_than_there_are_is_an_error_at_its_own_place() ->
 def test_two_numbers_share_the_units_in_the_order_of_the_lines() -> None:
     lines = ("make 3 of goose as stitch and flip", "make 3 of goose as four at a time")
     assert one_error("row goose goose goose goose", *lines, size="24 x 3 in", above=GOOSE).message == (
-        "this line makes 3 of goose, but besides `make 3 of goose as stitch and flip` there is 1"
+        "this line makes 3 of goose, but apart from `make 3 of goose as stitch and flip` there is 1"
     )
 
 

@@ -231,7 +231,7 @@ def test_every_word_of_the_trade_leads_to_a_line_that_there_is() -> None:
 def test_cells_with_commas_between_are_told_to_leave_them_out() -> None:
     slip = slip_in("row fog, lantern")
     assert slip.code == "word-unexpected"
-    assert slip.help == "leave the comma out: between the cells of a row stand spaces alone, `row fog lantern fog`"
+    assert slip.help == "leave out the comma: put only spaces between cells, `row fog lantern fog`"
 
 
 def test_all_that_could_stand_in_a_place_is_said() -> None:
