@@ -107,7 +107,7 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         commands,
         "build",
         "write the sheet, templates, pictures and cutting table of every block, and every book with its web site",
-        "\nFoundation-pieced units, and units over papers, get their papers too. A file without a book gets a web site\n"
+        "\nFoundation-pieced units, and units over papers, get their papers too. A file without a book gets a site\n"
         "with `--only web`.\n"
         "If a file has errors, nothing is written for it, and its earlier output stays.\n"
         "With --size, --set or --colourway everything is made as you ask, and the sheets say so; the file does not\n"

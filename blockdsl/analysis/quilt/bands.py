@@ -170,7 +170,7 @@ def _make_room(spacer: Fraction, ring: RingPlan, before: RingPlan | None, words:
     wider = before.width + spacer
     widths = [width for width in (wider - ring.pieces.length / 2, wider) if width > 0]
     said = " or ".join(f"{write_length(width, words.unit)} {words.unit}" for width in widths)
-    return f"make the plain {before.word} before it be {said} wide, so that the units fit"
+    return f"make the plain {before.word} inside it {said} wide, so that the units fit"
 
 
 def _even_widths(ring: RingPlan, inner: tuple[Fraction, Fraction]) -> list[Fraction]:

@@ -97,7 +97,7 @@ def test_a_plain_border_makes_room_for_whole_units_where_one_width_does_for_both
     # 14 x 18 in, geese 4 in along the edge: 1 in all round makes 16 and 20
     strips = 'set strippy 2 x 3 of "Four"'
     problem = one_told(strips, "sash 2 in slate", "border 2 in pieced beam corners slate")
-    assert "`border 1 in …` before it" in str(problem.help)
+    assert "`border 1 in …` inside it" in str(problem.help)
     whole = quilt(strips, "sash 2 in slate", "border 1 in fog", "border 2 in pieced beam corners slate")
     assert exactly(whole.finished) == (14 + 2 + 4, 18 + 2 + 4)
 
@@ -106,7 +106,7 @@ def test_a_plain_border_that_is_there_is_told_the_widths_that_make_room() -> Non
     # 14 x 18 in; geese of 4 in fill 16 and 20 or 20 and 24: 1 in or 3 in all round
     strips = 'set strippy 2 x 3 of "Four"'
     problem = one_told(strips, "sash 2 in slate", "border 1 1/2 in fog", "border 2 in pieced beam corners slate")
-    assert problem.help == "let the plain border before it be 1 in or 3 in wide, so that the units fit"
+    assert problem.help == "make the plain border inside it 1 in or 3 in wide, so that the units fit"
     whole = quilt(strips, "sash 2 in slate", "border 3 in fog", "border 2 in pieced beam corners slate")
     assert exactly(whole.finished) == (14 + 6 + 4, 18 + 6 + 4)
 
