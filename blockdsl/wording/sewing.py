@@ -210,6 +210,12 @@ class Sewing(StepVoice):
         if len(rows) == 1 and all(part < self._many and self._labels.is_numbered(part) for part in rows[0].parts):
             yield from self._in_order(rows[0], way)
             return
+        if len(rows) == 1 and rows[0].zigzag and not self._by_hand:
+            yield self._words("join-row-turning", way=way, list=self._list(rows[0]))
+            if not self._told.turning:
+                yield self._words("join-turn-at-dots")
+            self._told.turning = True
+            return
         if len(rows) == 1:
             yield self._words(
                 "join-row", way=way, list=self._list(rows[0]), tail=self._sides() + self._meeting(rows[0].meeting)

@@ -134,7 +134,7 @@ class Place(Done, frozen=True):
 class Row(Done, frozen=True):
     """Sew parts one to the other, in order from left to right or from top to bottom, each with its landmarks.
 
-    `dots` are for each seam the ends at which it stops at a dot.
+    `dots` are for each seam the ends at which it stops at a dot; `zigzag` says that every seam turns at many dots.
     """
 
     parts: tuple[int, ...]
@@ -143,6 +143,7 @@ class Row(Done, frozen=True):
     landmarks: tuple[tuple[Landmark, ...], ...] = ()
     meeting: Meeting = ""
     dots: tuple[tuple[Position, ...], ...] = ()
+    zigzag: bool = False
 
 
 class Partial(Done, frozen=True):

@@ -315,7 +315,9 @@ def _said_alike(kind: LandmarkKind, place: Position) -> tuple[LandmarkKind, ...]
 def _of_patch(outline: Polygon, turns: Sequence[Turn], *, by_edge: bool) -> Lying:
     """By the form of its corners and edges."""
     true, others = _form(outline), [_form(tuple(_turned(c, turn) for c in outline)) for turn in turns]
-    for landmark in sorted(true, key=lambda each: by_edge and each.kind != "long-edge"):
+    # Of a trapezoid, two of whose corners are sharp, the long edge says more than either.
+    alone = len(outline) == 4 and any(each.kind == "long-edge" and len(each.places) == 1 for each in true)
+    for landmark in sorted(true, key=lambda each: (by_edge or alone) and each.kind != "long-edge"):
         if not any(landmark in other for other in others):
             return Lying((landmark,))
     return Lying((Landmark("mark", ("top",)),), is_open=True)

@@ -470,6 +470,10 @@ class _Planner:
 
     def _hard(self, number: int, stage: Stage) -> Iterator[Action]:
         """Seams that turn, that are left open, or that close one left open."""
+        if way := self._zigzag_way(stage):
+            yield replace(self._row(number, stage), way=way, dots=(), zigzag=True)
+            yield Press(self._seams(number, stage))
+            return
         base = self._base(stage)
         yield from self._laid(stage, base)
         closing = [action for start, end in stage.closes for action in self._closing(number, start, end)]
@@ -494,6 +498,15 @@ class _Planner:
         if closing:
             yield from self._midway(number)
         yield from closing
+
+    def _zigzag_way(self, stage: Stage) -> Position | None:
+        """In which direction parts follow each other along seams that all turn many times; None where they do not."""
+        ways = {self._across(seam) for seam in stage.seams}
+        turning = all(len(seam.line) > MOST_BESIDE and seam.stop is None for seam in stage.seams)
+        if len(stage.parts) < MOST_BESIDE or stage.closes or not turning or len(ways) != 1:
+            return None
+        way = ways.pop()
+        return way if way in ("right", "bottom") else None
 
     @staticmethod
     def _towards_start(seam: StepSeam) -> Position:

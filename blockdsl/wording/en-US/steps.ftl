@@ -146,6 +146,8 @@ join-row-dot-to-dot = Sew { $seams } from dot to dot; backstitch at both ends.
 join-row-stop = Stop { $seams } at the dot at the { $pos } end; backstitch.
 join-in-order = Sew them together in order from { $way }{ $tail }.
 join-row = Sew them together from { $way }{ $tail }: { $list }.
+join-row-turning = Sew them together from { $way }, one stretch at a time, from dot to dot: { $list }.
+join-turn-at-dots = At each dot stop with the needle down and turn the work until the next two edges are even.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = { $way ->
     [row] Sew each row together{ $tail }.

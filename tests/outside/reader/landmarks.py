@@ -139,7 +139,9 @@ CORNERS = ("square corner", "sharp corner", "sharpest corner", "narrow corner", 
 def _corner_or_edge(cloth: Cloth, shows: str, where: complex) -> int:
     if shows in EDGES:
         facing = edges_facing(cloth, where)
-        return 3 * int(any(near(run.a, other.a) for run in edges_of(cloth, shows) for other in facing))
+        those = [run for run in edges_of(cloth, shows) if any(near(run.a, other.a) for other in facing)]
+        # An edge that lies there squarely is meant before one that lies nearly so.
+        return (3 if any(near(run.outward, unit(where)) for run in those) else 2) if those else 0
     sharpest = min(inside for _, inside in inner_angles(cloth))
     for at, inside in inner_angles(cloth):
         if shows == "sharpest corner" and inside - sharpest > HAIR:

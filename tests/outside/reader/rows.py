@@ -41,7 +41,7 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
     return found
 
 
-def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None) -> list[Item]:
+def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None, *, zigzag: bool = False) -> list[Item]:
     """Sew one thing after another; each lies as it is said, its edge on the edge of the one before."""
     items: list[Item] = []
     each = nest and f"{nest} where any"
@@ -53,7 +53,7 @@ def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None) -> lis
             if tests:
                 lay(bench, item, tests)
         else:
-            bench.row_seams.append(sewn_on(bench, item, items[0], Sewing(_beside(items[-1], way), tests, each)))
+            bench.row_seams.append(sewn_on(bench, item, items[0], Sewing(_beside(items[-1], way), tests, each, zigzag=zigzag)))
         items.append(item)
     bench.base = [items[0].key]
     return items
@@ -67,9 +67,12 @@ def _beside(last: Item, way: str) -> Callable[[Cloth], list[Run]]:
     rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}), right sides together, starting each seam at the "
     r"opposite end: (?P<list>.+)(?P<nest>x)?",
     rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE})(?:, right sides together)?{NEST}: (?P<list>.+)",
+    rf"Sew them together from (?P<a>{PLACE}) to (?P<b>{PLACE}), one stretch at a time, from dot to dot"
+    r"(?P<nest>x)?(?P<zigzag>): (?P<list>.+)",
 )
 def sew_them(bench: Bench, found: re.Match[str]) -> None:
-    items = sew_row(bench, parts_of(bench, found["list"]), found["b"], nesting(found["nest"]))
+    zigzag = "zigzag" in found.groupdict()
+    items = sew_row(bench, parts_of(bench, found["list"]), found["b"], nesting(found["nest"]), zigzag=zigzag)
     bench.joined_last = {item.key for item in items}
 
 
