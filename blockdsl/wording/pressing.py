@@ -7,15 +7,17 @@ from itertools import groupby, pairwise
 
 from blockdsl.facts.stepfacts import StepSeam
 from blockdsl.geometry.polygon import step
-from blockdsl.sewing.steps.action import Action, Crease, Lay, Measure, Pin, Press, Sew, Trim
+from blockdsl.sewing.steps.action import Action, Crease, Lay, Measure, Pin, Position, Press, Sew, Trim
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.landmarks import along
-from blockdsl.sewing.steps.plan import direction_of
+from blockdsl.sewing.steps.plan import across, direction_of
 from blockdsl.wording.grammar import listed, the
 from blockdsl.wording.stepvoice import StepVoice
 
 _ENOUGH_OUTWARD = 3
 _BOTH_WAYS = 2
+_TURNS_ONCE = 3
+"""A seam of so many places turns at the one in the middle."""
 
 
 class Pressing(StepVoice):
@@ -165,7 +167,7 @@ class Pressing(StepVoice):
         first = seams[0].parts
         if len(seams) == 1 == len(self._stages) and not self._ordinal and self._alike_names(*first):
             return self._words("press-either")
-        ways = {towards(seam.arrow) for seam in seams}
+        ways = {_way(seam) for seam in seams}
         if len(ways) == 1:
             name = self._words("press-way", pos=self._pos(ways.pop()))
             return self._words("press-toward", count=count, name=name, row=row, has="yes" if row else "no")
@@ -251,3 +253,10 @@ class Pressing(StepVoice):
         if self._labels.is_patch(part):
             return name_of(part)
         return self._labels.the(part)
+
+
+def _way(seam: StepSeam) -> Position:
+    """Which way a seam is pressed: one that turns to and fro as it does on the whole."""
+    if len(seam.line) <= _TURNS_ONCE:
+        return towards(seam.arrow)
+    return across(seam) if seam.arrow == seam.over else OPPOSITE[across(seam)]

@@ -41,17 +41,8 @@ def test_of_sixty_slips_of_wording_at_least_four_in_five_are_caught_and_the_othe
     assert sum(slip.reason is not None for slip in slips) <= MOST_UNSEEN * FAULTS
 
 
-DO_NOT_SEW_YET = {
-    "Honeycomb": "a strip may lie one hexagon further along",
-    "Honeycomb Patch": "a strip may lie one hexagon further along",
-    "Box Blocks": "what is set in does not fit the corner that is named",
-}
-"""Blocks whose words do not sew them yet, at one of the two sizes at least, and why: to be taken out when they do."""
-
-
 @pytest.mark.parametrize("name", FAMILIES)
 def test_the_words_of_every_block_sew_it(name: str) -> None:
     for size in (OWN, another_size(name)):
         for document in documents(name, size):
-            if document["name"] not in DO_NOT_SEW_YET:
-                check(document)
+            check(document)

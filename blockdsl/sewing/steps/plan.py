@@ -484,7 +484,7 @@ class _Planner:
             part, on = stage.parts[place], stage.parts[place - 1 if place > base else place + 1]
             side = towards(seam.over) if place > base else OPPOSITE[towards(seam.over)]
             if len(seam.line) > 2:
-                side = self._across(seam) if place > base else OPPOSITE[self._across(seam)]
+                side = across(seam) if place > base else OPPOSITE[across(seam)]
                 yield SetIn(part, on, side, (number, seam_number), self._lies(part, seam).landmarks, len(seam.line) - 2)
             elif seam.stop is not None:
                 yield self._partial(number, seam_number, seam, part, on, side)
@@ -501,7 +501,7 @@ class _Planner:
 
     def _zigzag_way(self, stage: Stage) -> Position | None:
         """In which direction parts follow each other along seams that all turn many times; None where they do not."""
-        ways = {self._across(seam) for seam in stage.seams}
+        ways = {across(seam) for seam in stage.seams}
         turning = all(len(seam.line) > MOST_BESIDE and seam.stop is None for seam in stage.seams)
         if len(stage.parts) < MOST_BESIDE or stage.closes or not turning or len(ways) != 1:
             return None
@@ -523,14 +523,6 @@ class _Planner:
         there = [place for place, side in zip(other, own, strict=True) if side == far]
         length = (max(there) - min(there)) * Fraction(1, self._times)
         yield Measure(None, self._even, length + 2 * self._seam)
-
-    @staticmethod
-    def _across(seam: StepSeam) -> Position:
-        """On which side of the first part the second lies, along all of a seam that turns."""
-        way = Point(seam.line[-1].x - seam.line[0].x, seam.line[-1].y - seam.line[0].y)
-        first = Point(seam.line[1].x - seam.line[0].x, seam.line[1].y - seam.line[0].y)
-        right = first.x * seam.over.y - first.y * seam.over.x
-        return towards(Point(-way.y, way.x) if sign(right) > 0 else Point(way.y, -way.x))
 
     def _partial(self, number: int, place: int, seam: StepSeam, part: int, on: int, side: Position) -> Partial:
         start, end, stop = seam.line[0], seam.line[-1], seam.stop or seam.line[-1]
@@ -561,6 +553,14 @@ class _Planner:
                 )
                 yield Close(loose, onto, side, way, (stage_number, place))
                 return
+
+
+def across(seam: StepSeam) -> Position:
+    """On which side of the first part the second lies, along all of a seam that turns."""
+    way = Point(seam.line[-1].x - seam.line[0].x, seam.line[-1].y - seam.line[0].y)
+    first = Point(seam.line[1].x - seam.line[0].x, seam.line[1].y - seam.line[0].y)
+    right = first.x * seam.over.y - first.y * seam.over.x
+    return towards(Point(-way.y, way.x) if sign(right) > 0 else Point(way.y, -way.x))
 
 
 def direction_of(seams: Sequence[StepSeam]) -> Position:

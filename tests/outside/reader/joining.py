@@ -40,6 +40,8 @@ class Sewing:
     which: Callable[[Cloth], list[Run]] = runs
     zigzag: bool = False
     """Whether it goes on round corners, from dot to dot."""
+    way: str = ""
+    """Where the edge of the base lies in a row: squarely, rather than nearly so."""
 
 
 def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
@@ -72,9 +74,14 @@ def ways_of(lying: Table, item: Item, base: Item, sewing: Sewing, seam: int, pro
         ways = [fitted(on, run, edge, laid=on_place in lying.laid) for run in sewing.which(on)]
         fitting = best(different(way for way in ways if way), sewing.tests)
         along = None if sewing.zigzag else edge
-        for whole, stretches in tried(fitting, ground, seam, along, as_said(sewing.nest), problems):
+        # From dot to dot every seam that ends there is matched at its dot, and nothing more need be said.
+        nest = sewing.nest or ("match where any" if sewing.zigzag else None)
+        for whole, stretches in tried(fitting, ground, seam, along, as_said(nest), problems):
             long = sum(abs(s.b - s.a) for s in stretches)
-            found.append((long, merged(lying, on_place, base_place, whole, Seam(seam, tuple(stretches)))))
+            after = merged(lying, on_place, base_place, whole, Seam(seam, tuple(stretches)))
+            if sewing.way and not near(edge.outward, unit(PLACES[sewing.way])):
+                after = replace(after, tilted=after.tilted + 1)
+            found.append((long, after))
     most = max((long for long, _ in found), default=0)
     yield from (table for long, table in found if not sewing.zigzag or long > most - HAIR)
 

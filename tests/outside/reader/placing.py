@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import Any
 
 from tests.outside.reader.bench import Bench, merged, reads
-from tests.outside.reader.cloth import HAIR, Cloth, Run, Stretch, near, runs
+from tests.outside.reader.cloth import HAIR, Cloth, Run, Stretch, near, runs, unit
 from tests.outside.reader.cutting import mirrored
 from tests.outside.reader.halves import put_squares
 from tests.outside.reader.joining import Check, Sewing, edges_of_kind, fitted, raising_late, sewn_on, tried
@@ -93,13 +93,29 @@ def sew_edge(bench: Bench, found: re.Match[str]) -> None:
     if "placed" not in bench.method:
         raise Refused("nothing is placed to be sewn")
     placed = bench.method.pop("placed")
-    which = found["upper"] or found["which"]
-    choose = chosen(which, found["upper"] or found["pos"])
+    which, pos = found["upper"] or found["which"], found["upper"] or found["pos"]
+    choose = chosen(which, pos)
+    if found["pos"]:
+        _lay_by_edge(bench, placed["base"], choose, pos)
     sew_placed(bench, placed, choose)
 
 
 Choose = Callable[[Cloth], list[Run]]
 """The edges of a piece that the words may mean."""
+
+
+def _lay_by_edge(bench: Bench, base: Item, choose: Choose, pos: str) -> None:
+    """What is not laid yet lies so that the edge to be sewn is where the words say: squarely, if it can."""
+
+    def follow(table: Table) -> Iterator[Table]:
+        if table.home[base.key] in table.laid:
+            yield table
+            return
+        lying = [(each, choose(each.body(base.key))) for each in bench.lying(table, base)]
+        square = [each for each, found in lying if any(near(run.outward, unit(PLACES[pos])) for run in found)]
+        yield from square or [each for each, found in lying if found]
+
+    bench.follow(follow, f"no such edge lies at the {pos}")
 
 
 def chosen(which: str, pos: str | None) -> Choose:

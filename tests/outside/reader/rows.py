@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterator
 from tests.outside.reader.bench import Bench, reads
 from tests.outside.reader.cloth import Cloth, Run
 from tests.outside.reader.joining import Sewing, sewn_on
-from tests.outside.reader.landmarks import Test, best, edges_at
+from tests.outside.reader.landmarks import Test, best, edges_at, edges_exactly_at
 from tests.outside.reader.laying import lay, tests_of
 from tests.outside.reader.nests import NEST, nesting
 from tests.outside.reader.table import Item, Refused, Table
@@ -44,6 +44,7 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
 def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None, *, zigzag: bool = False) -> list[Item]:
     """Sew one thing after another; each lies as it is said, its edge on the edge of the one before."""
     items: list[Item] = []
+    last: frozenset[str] = frozenset()
     each = nest and f"{nest} where any"
     bench.row_seams = []
     for what, tests, _ in parts:
@@ -51,16 +52,37 @@ def sew_row(bench: Bench, parts: list[Place], way: str, nest: str | None, *, zig
         bench.used.add(item.key)
         if not items:
             if tests:
-                lay(bench, item, tests)
+                lay(bench, item, tests if zigzag else [*tests, _has_edge_at(way)])
         else:
-            bench.row_seams.append(sewn_on(bench, item, items[0], Sewing(_beside(items[-1], way), tests, each, zigzag=zigzag)))
+            bench.row_seams.append(
+                sewn_on(
+                    bench,
+                    item,
+                    items[0],
+                    Sewing(_beside(last, way), tests, each, zigzag=zigzag, way="" if zigzag else way),
+                )
+            )
         items.append(item)
+        last = _marks(bench, what, item)
     bench.base = [items[0].key]
     return items
 
 
-def _beside(last: Item, way: str) -> Callable[[Cloth], list[Run]]:
-    return lambda cloth: [run for run in edges_at(cloth, way) if last.mark in run.tags]
+def _has_edge_at(way: str) -> Test:
+    """What begins a row has an edge where the next one comes: squarely there, if it can lie so."""
+    return lambda cloth: 3 if edges_exactly_at(cloth, way) else 1
+
+
+def _marks(bench: Bench, what: str, item: Item) -> frozenset[str]:
+    """What lies along the outline of a thing: its own mark; of what this step has sewn, those of all that is in it."""
+    own = {item.mark}
+    if re.match(r"the .*\b(?:row|column)$", what):
+        own |= {other.mark for other in bench.named(what)}
+    return frozenset(own)
+
+
+def _beside(last: frozenset[str], way: str) -> Callable[[Cloth], list[Run]]:
+    return lambda cloth: [run for run in edges_at(cloth, way) if last & run.tags]
 
 
 @reads(
