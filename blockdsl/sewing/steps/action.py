@@ -237,8 +237,8 @@ class Measure(Done, frozen=True):
 
     The sides of a rectangle; of anything else the length of one edge, or how far it is across from one long edge to
     the other, `about` so much where its ends are slanted. `along` is where that edge lies, or that it is the `long` one
-    where nothing says how the result lies. `points` is how many points of patches touch its outer
-    edges, a seam allowance inside them.
+    where nothing says how the result lies. `points` is how many points of patches touch its outer edges, a seam
+    allowance inside them.
     """
 
     sides: tuple[Exact, Exact] | None = None

@@ -471,8 +471,8 @@ class _Planner:
     def _hard(self, number: int, stage: Stage) -> Iterator[Action]:
         """Seams that turn, that are left open, or that close one left open."""
         if way := self._zigzag_way(stage):
-            yield replace(self._row(number, stage), way=way, dots=(), zigzag=True)
-            yield Press(self._seams(number, stage))
+            yield structs.replace(self._row(number, stage), way=way, dots=(), zigzag=True)
+            yield self._press(self._seams(number, stage))
             return
         base = self._base(stage)
         yield from self._laid(stage, base)
