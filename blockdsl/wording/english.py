@@ -3,12 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
-from blockdsl.wording.grammar import Article
-
-if TYPE_CHECKING:
-    from blockdsl.wording.messages import Messages
+from blockdsl.wording.grammar import Article, Lookup
 
 _LETTERS_WITH_AN = frozenset("AEFHILMNORSX")
 _NUMBERS_WITH_AN = ("8", "11", "18")
@@ -68,7 +65,7 @@ class English:
     endings = "(?:s|es)?"
     thousands = ","
 
-    def listed(self, items: Sequence[str], words: Messages) -> str:
+    def listed(self, items: Sequence[str], words: Lookup) -> str:
         """`A`, `A and B`, `A, B, and C`, `rows 1 and 3, and A`; without the last comma in British English."""
         if len(items) < 2:
             return "".join(items)
@@ -80,7 +77,7 @@ class English:
         """By the ending of the head noun."""
         return plural(name)
 
-    def with_article(self, name: str, article: Article, words: Messages) -> str:
+    def with_article(self, name: str, article: Article, words: Lookup) -> str:
         """With `the`, `one`, `the other` …, or with `a` or `an` by the sound of the name."""
         if not article:
             return name

@@ -10,11 +10,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from importlib import import_module
-from typing import TYPE_CHECKING, Final, Literal, Protocol, Self, cast
+from typing import Final, Literal, Protocol, Self, cast
 
-if TYPE_CHECKING:
-    from blockdsl.wording.messages import Argument, Messages
-
+Argument = str | int
 Article = Literal["", "a", "the", "one", "other", "another"]
 
 MODULES: Final = {"en-US": "blockdsl.wording.english", "en-GB": "blockdsl.wording.english"}
@@ -31,14 +29,25 @@ class Grammar(Protocol):
     thousands: str
     """What stands between thousands and hundreds."""
 
-    def listed(self, items: Sequence[str], words: Messages) -> str:
+    def listed(self, items: Sequence[str], words: Lookup) -> str:
         """The items as one list, in which the last is joined by a word."""
 
     def plural(self, name: str) -> str:
         """More than one of a name that no message file has."""
 
-    def with_article(self, name: str, article: Article, words: Messages) -> str:
+    def with_article(self, name: str, article: Article, words: Lookup) -> str:
         """A name with its article, where the language writes it before any name alike; else the name alone."""
+
+
+class Lookup(Protocol):
+    """The messages of one language, as a grammar asks for them."""
+
+    @property
+    def grammar(self) -> Grammar:
+        """The language's own."""
+
+    def __call__(self, key: str, **arguments: Argument) -> str:
+        """The message of this key with its arguments in place."""
 
 
 def grammar_of(language: str) -> Grammar:
@@ -55,7 +64,7 @@ def grammar_of(language: str) -> Grammar:
 class Spoken(Protocol):
     """What a name in a sentence is made of, to have it again in another case. Equal ones are written alike."""
 
-    def in_case(self, case: str, words: Messages) -> str:
+    def in_case(self, case: str, words: Lookup) -> str:
         """The name as a case has it, with its article."""
 
     def with_article(self, article: Article) -> Self:
@@ -104,14 +113,14 @@ class Noun:
     further: str = ""
     about: tuple[tuple[str, Argument], ...] = ()
 
-    def in_case(self, case: str, words: Messages) -> str:
+    def in_case(self, case: str, words: Lookup) -> str:
         """The noun as a case has it, and what is said of it."""
         text = words(self.key, count=self.count, article=self.article, case=case, **dict(self.arguments))
         if self.further:
             text = words(self.further, name=text, **dict(self.about))
         return words.grammar.with_article(text, self.article, words)
 
-    def name(self, words: Messages, further: str = "", **about: Argument) -> Name:
+    def name(self, words: Lookup, further: str = "", **about: Argument) -> Name:
         """As an argument of a sentence; `further` is a message that says more of it, as its `$name`."""
         noun = replace(self, further=further, about=tuple(about.items()))
         return Name(noun.in_case("nominative", words), noun)
@@ -121,19 +130,19 @@ class Noun:
         return replace(self, article=article)
 
 
-def name_of(key: str, words: Messages, *, count: int = 1, article: Article = "", **arguments: Argument) -> Name:
+def name_of(key: str, words: Lookup, *, count: int = 1, article: Article = "", **arguments: Argument) -> Name:
     """A noun that the message files have, so many of it, with or without its article."""
     noun = Noun(key, count, article, tuple(arguments.items()))
     return Name(noun.in_case("nominative", words), noun)
 
 
-def name_in_case(name: str, case: str, words: Messages) -> str:
+def name_in_case(name: str, case: str, words: Lookup) -> str:
     """A name as a case has it; one that no message file has stays as it is. What `NAME` gives in a message."""
     spoken = name.spoken if isinstance(name, Name) else None
     return name if spoken is None else spoken.in_case(case, words)
 
 
-def with_article(name: str, article: Article, words: Messages) -> Name:
+def with_article(name: str, article: Article, words: Lookup) -> Name:
     """The name with another article."""
     spoken = name.spoken if isinstance(name, Name) else None
     if spoken is None:
@@ -142,12 +151,12 @@ def with_article(name: str, article: Article, words: Messages) -> Name:
     return Name(spoken.in_case("nominative", words), spoken)
 
 
-def an(name: str, words: Messages) -> Name:
+def an(name: str, words: Lookup) -> Name:
     """One of it that was not spoken of before: `a unit`, `an hourglass`."""
     return with_article(name, "a", words)
 
 
-def the(name: str, words: Messages) -> Name:
+def the(name: str, words: Lookup) -> Name:
     """That which was spoken of before: `the unit`."""
     return with_article(name, "the", words)
 
@@ -155,27 +164,27 @@ def the(name: str, words: Messages) -> Name:
 # --- lists and figures -----------------------------------------------------------------------------
 
 
-def listed(items: Sequence[str], words: Messages) -> str:
+def listed(items: Sequence[str], words: Lookup) -> str:
     """`A`, `A and B`, `A, B, and C`: the items as the language lists them."""
     return words.grammar.listed(items, words)
 
 
-def plural(name: str, words: Messages) -> str:
+def plural(name: str, words: Lookup) -> str:
     """More than one of it, for names that no message file has."""
     return words.grammar.plural(name)
 
 
-def in_figures(figure: str, words: Messages) -> str:
+def in_figures(figure: str, words: Lookup) -> str:
     """A number that has been written with a decimal point, as the language writes it: `7.5`, `7,5`."""
     return figure if words.grammar.decimal == "." else figure.replace(".", words.grammar.decimal)
 
 
-def in_thousands(count: int, words: Messages) -> str:
+def in_thousands(count: int, words: Lookup) -> str:
     """A count with its thousands apart: `1,250`."""
     return f"{count:,}".replace(",", words.grammar.thousands)
 
 
-def many(count: int, what: str, words: Messages) -> str:
+def many(count: int, what: str, words: Lookup) -> str:
     """So many of what is counted on pages, `what` being a message `count-…`: `1 patch`, `4 patches`."""
     return words(f"count-{what}", count=count, number=in_thousands(count, words))
 

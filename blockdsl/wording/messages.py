@@ -13,12 +13,10 @@ from typing import TYPE_CHECKING, Any, Final, Protocol
 
 from fluent.runtime import FluentBundle, FluentResource
 
-from blockdsl.wording.grammar import grammar_of, name_in_case
+from blockdsl.wording.grammar import Argument, grammar_of, name_in_case
 
 if TYPE_CHECKING:
     from fluent.runtime.resolver import Pattern
-
-Argument = str | int
 
 LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {"en-US": ("en-US",), "en-GB": ("en-GB", "en-US")}
 """For each language the folders that its messages are looked for in, the first one laid over the next."""

@@ -14,8 +14,7 @@ from functools import lru_cache
 from typing import Final
 
 from blockdsl.shapes import SHAPES
-from blockdsl.wording.grammar import Article, Name, listed, plural
-from blockdsl.wording.messages import Messages
+from blockdsl.wording.grammar import Article, Lookup, Name, listed, plural
 
 _NUMBERED: Final = re.compile(
     r"(row|column|unit|round|straight round|diagonal round|segment of set|section) ([0-9]+|[A-Z]+)"
@@ -90,7 +89,7 @@ class PartName:
         """The name without its fabrics and its making."""
         return replace(self, fabrics=(), way="", again=0)
 
-    def written(self, words: Messages, *, count: int = 1, article: Article = "", case: str = "nominative") -> str:
+    def written(self, words: Lookup, *, count: int = 1, article: Article = "", case: str = "nominative") -> str:
         """The name in a language, so many of it, with or without its article."""
         text = self._noun(words, count, article, case)
         if self.fabric:
@@ -107,7 +106,7 @@ class PartName:
             text = words("part-again", name=text, number=self.again)
         return text if self.is_numbered else words.grammar.with_article(text, article, words)
 
-    def _noun(self, words: Messages, count: int, article: Article, case: str) -> str:
+    def _noun(self, words: Lookup, count: int, article: Article, case: str) -> str:
         if self.own:
             name = plural(self.own, words) if count > 1 else self.own
             return words("part-own", name=name, count=count, article=article, case=case)
@@ -115,7 +114,7 @@ class PartName:
             return words(f"part-{self.noun}", numbers=numbers_in_words(self.number, words))
         return words(f"part-{self.noun}", number=self.number or "none", count=count, article=article, case=case)
 
-    def name(self, words: Messages, *, count: int = 1, article: Article = "") -> Name:
+    def name(self, words: Lookup, *, count: int = 1, article: Article = "") -> Name:
         """The name as an argument of a sentence."""
         return Name(self.written(words, count=count, article=article), _Spoken(self, count, article))
 
@@ -128,18 +127,18 @@ class _Spoken:
     count: int
     article: Article
 
-    def in_case(self, case: str, words: Messages) -> str:
+    def in_case(self, case: str, words: Lookup) -> str:
         return self.part.written(words, count=self.count, article=self.article, case=case)
 
     def with_article(self, article: Article) -> _Spoken:
         return replace(self, article=article)
 
 
-def _fabrics(fabrics: tuple[str, ...], words: Messages) -> str:
+def _fabrics(fabrics: tuple[str, ...], words: Lookup) -> str:
     return listed(fabrics, words) if len(fabrics) < 3 else ", ".join(fabrics)
 
 
-def numbers_in_words(numbers: str, words: Messages) -> str:
+def numbers_in_words(numbers: str, words: Lookup) -> str:
     """`1, 3, and 5` or `1 to 4` of the notation, in a language."""
     first, found, last = numbers.partition(" to ")
     if found:
@@ -205,7 +204,7 @@ def _key(noun: str) -> str:
 class PartNames:
     """The names of one block's parts in one language."""
 
-    words: Messages
+    words: Lookup
     fabrics: frozenset[str]
 
     def part(self, name: str) -> PartName:
