@@ -40,8 +40,12 @@ def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
 
 def _kind(thing: Thing) -> str:
     if _is_line(thing.node):
-        count = _pieces_in_line(thing.node)
-        return "pair" if count == 2 else "section" if _comes_out_as_triangle(thing.node) else "strip"
+        if _pieces_in_line(thing.node) == 2:
+            return "pair"
+        if _comes_out_as_triangle(thing.node):
+            return "section"
+        outline = thing.node.outline
+        return "square" if outline is not None and is_rectangle(outline) and _is_square(outline) else "strip"
     return "section"
 
 

@@ -15,19 +15,25 @@ from blockdsl.sewing.steps.directions import ORDER, outward, towards
 from blockdsl.sewing.steps.edges import is_rectangle
 from blockdsl.sewing.steps.ends import beyond
 from blockdsl.sewing.steps.step import Variant
+from blockdsl.sewing.steps.upright import upright
 
+_ROOT_HALF = square_root(Fraction(1, 2))
 _FINE = 64
 """Of an edge with slanted ends the length is rounded to such a share of an inch or a centimetre: it is *about* that."""
 
 
 def finished_size(variant: Variant) -> tuple[Exact, Exact]:
-    """Its sides, width first as it lies; of what is no rectangle those of the box round it."""
+    """Its sides, width first as it lies; of what is no rectangle those of the box round it as it lies on the table."""
     outline = variant.outline
     if any(patch.curved for patch in variant.picture):
         return _curved_size(variant.picture)
-    if outline is None or variant.is_rectangle or not is_rectangle(outline):
+    if outline is not None and not variant.is_rectangle and is_rectangle(outline):
+        return _sides(outline)
+    lying = upright(variant)
+    if lying is variant:
         return variant.extent
-    return _sides(outline)
+    # Laid upright it is drawn longer by the root of 2.
+    return lying.extent[0] * _ROOT_HALF, lying.extent[1] * _ROOT_HALF
 
 
 def _curved_size(picture: Sequence[Patch]) -> tuple[Exact, Exact]:

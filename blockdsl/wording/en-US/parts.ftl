@@ -247,8 +247,14 @@ part-made-eight-at-a-time = { $name } made eight at a time
 patch-in-fabric = { $letter } ({ $fabric })
 take-units = { $count } { $name }
 take-patches = { $form ->
-    [triangle] { $count } { $letter } triangle ({ $fabric })
-    [square] { $count } { $letter } square ({ $fabric })
+    [triangle] { $count } { $letter } { $count ->
+        [one] triangle
+       *[other] triangles
+    } ({ $fabric })
+    [square] { $count } { $letter } { $count ->
+        [one] square
+       *[other] squares
+    } ({ $fabric })
    *[plain] { $count } { $letter } ({ $fabric })
 }
 
