@@ -107,17 +107,19 @@ def _key(words: Messages) -> Flowable:
     height = _BODY.line_pt + STEP_PT
     middle = height / 2
     marks: list[Mark] = []
-    x = 0.0
+    x = y = 0.0
     for what, sign in (
         ("seam", stitches((0.0, middle), (24.0, middle))),
         ("press", arrow((4.0, middle), (18.0, middle), 13.0)),
         ("letter", letter_mark("A", 12.0, middle)),
     ):
-        marks += moved(sign, x, 0.0)
         said = words(f"steps-key-{what}")
-        marks += line(said, x + 30.0, middle + _BODY.capitals_pt / 2, _BODY)
-        x += 30.0 + width_of(said, _BODY) + 5 * STEP_PT
-    return Flowable(height, tuple(marks), keep_with_next=True)
+        wide = 30.0 + width_of(said, _BODY)
+        if x and x + wide > CONTENT_WIDTH_PT:  # in a language of long words
+            x, y = 0.0, y + height
+        marks += moved((*sign, *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), x, y)
+        x += wide + 5 * STEP_PT
+    return Flowable(y + height, tuple(marks), keep_with_next=True)
 
 
 def _key_of_dots(words: Messages) -> Flowable:

@@ -14,6 +14,7 @@ from blockdsl.marks.prose import TextStyle, fitted, line, paragraph, rectangle, 
 from blockdsl.marks.theme import (
     ACCENT,
     BODY_PT,
+    CONTENT_WIDTH_PT,
     GUTTER_PT,
     INK,
     LEAD_PT,
@@ -120,27 +121,26 @@ def _card(cards: _Cards, step: Step, number: int, width: float) -> tuple[float, 
 
 
 def picture_key(fabrics: Sequence[FabricFacts], words: Messages) -> Flowable:
-    """What the pictures' signs mean, in one line."""
+    """What the pictures' signs mean, in one line, or two in a language of long words."""
     height = 18.0
     middle = height / 2
     fabric = max(fabrics, key=lambda each: ("light", "medium", "dark").index(each.value))
+    ring = ((0.0, middle - 6), (20.0, middle - 6), (20.0, middle + 6), (0.0, middle + 6))
+    signs: list[tuple[str, tuple[Mark, ...], float]] = [
+        ("right-side", cloth_marks(ring, fabric, wrong=False), 20.0),
+        ("wrong-side", cloth_marks(ring, fabric, wrong=True), 20.0),
+    ]
+    lines: tuple[tuple[str, LineKind], ...] = (("pencil-line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
+    signs += [(sign, line_marks(kind, (0.0, middle), (24.0, middle)), 24.0) for sign, kind in lines]
+    signs.append(("press", arrow_marks((0.0, middle), (20.0, middle)), 20.0))
     marks: list[Mark] = []
-    x = 0.0
-    for side, wrong in (("right-side", False), ("wrong-side", True)):
-        ring = ((x, middle - 6), (x + 20, middle - 6), (x + 20, middle + 6), (x, middle + 6))
-        marks += cloth_marks(ring, fabric, wrong=wrong)
-        x = _told(marks, words(f"sign-{side}"), x + 20, middle)
-    signs: tuple[tuple[str, LineKind], ...] = (("pencil-line", "drawn"), ("seam", "sewn"), ("cut", "cut"))
-    for sign, kind in signs:
-        marks += line_marks(kind, (x, middle), (x + 24, middle))
-        x = _told(marks, words(f"sign-{sign}"), x + 24, middle)
-    marks += arrow_marks((x, middle), (x + 20, middle))
-    _told(marks, words("sign-press"), x + 20, middle)
-    return Flowable(height, tuple(marks), before_pt=2 * STEP_PT)
-
-
-def _told(marks: list[Mark], words: str, x: float, middle: float) -> float:
-    """The word beside a sign, and where the next sign begins."""
-    start = x + 1.5 * STEP_PT
-    marks += line(words, start, middle + _BODY.capitals_pt / 2, _BODY)
-    return start + width_of(words, _BODY) + 4 * STEP_PT
+    x = y = 0.0
+    for sign, drawn, wide in signs:
+        said = words(f"sign-{sign}")
+        start = wide + 1.5 * STEP_PT
+        end = start + width_of(said, _BODY)
+        if x and x + end > CONTENT_WIDTH_PT:
+            x, y = 0.0, y + height
+        marks += moved((*drawn, *line(said, start, middle + _BODY.capitals_pt / 2, _BODY)), x, y)
+        x += end + 4 * STEP_PT
+    return Flowable(y + height, tuple(marks), before_pt=2 * STEP_PT)
