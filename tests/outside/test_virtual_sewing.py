@@ -137,10 +137,19 @@ MADE = [
 ]
 
 
+FURTHER_SIZES = ("2 2/3 in", "7.5 cm")
+
+
+def sizes_for(shape: str, method: str) -> tuple[str, ...]:
+    """In every run one size beside 3 in, in turn; all of them by `make sewn`."""
+    turn = crc32(f"{shape} {method}".encode()) % len(FURTHER_SIZES)
+    return ("3 in", *(FURTHER_SIZES if EVERY_SIZE else FURTHER_SIZES[turn : turn + 1]))
+
+
 TRIED = [
     (shape, method, size)
     for shape, method in MADE
-    for size in ("3 in", "2 2/3 in", "7.5 cm")
+    for size in sizes_for(shape, method)
     # At 2 2/3 in the strips of its diamonds round up by 0.11 in, more than a quarter of what a diamond is high.
     if (shape, size) != ("star45", "2 2/3 in")
 ]

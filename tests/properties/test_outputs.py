@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.fuzz.valid import built, valid_text
+from tests.fuzz.valid import KINDS, built, valid_text
 
 FIRST = 2_000_000
 FILES = 100
@@ -16,7 +16,8 @@ def test_a_file_that_passes_the_check_is_built_in_every_kind_or_told_what_is_wro
     made = 0
     for number in range(FIRST + part * FILES // 4, FIRST + (part + 1) * FILES // 4):
         text = valid_text(number)
-        ending = built(text)
+        # A site teaches every method that the file takes, which costs more than all the rest.
+        ending = built(text, KINDS if number % 4 == 0 else KINDS.removesuffix(",web"))
         assert ending.is_good, f"file {number}: {ending.said}\n{text}"
         made += ending.status == 0
     assert made > FILES // 4 // 3

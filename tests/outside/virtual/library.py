@@ -79,8 +79,9 @@ def others(name: str, size: str, more: str = "") -> tuple[Tried, ...]:
 
 
 def _is_its_turn(block: str, size: str) -> bool:
-    """Beside its own size a block is tried at one of the others in every run, at all of them by `make sewn`."""
-    return size == OWN or EVERY_SIZE or size == SIZES[1 + crc32(block.encode()) % (len(SIZES) - 1)]
+    """Beside its own size every other block is tried at one more in every run, each at all of them by `make sewn`."""
+    turn = crc32(block.encode()) % (2 * (len(SIZES) - 1))
+    return size == OWN or EVERY_SIZE or SIZES[1:].index(size) == turn
 
 
 def _line_of(block: str, text: str) -> int:
