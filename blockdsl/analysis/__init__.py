@@ -3,7 +3,7 @@
 Takes:    a parsed file, and a reader for the files that it uses.
 Gives:    a `Program`: the file's fabrics and its blocks, placed, turned and proved to be covered.
 Measures: exact inches or centimetres, finished.
-Reports:  slips of meaning: unknown names, cells that do not fit, gaps and overlaps.
+Reports:  mistakes of meaning: unknown names, cells that do not fit, gaps and overlaps.
 Does not know: seams sewn, paper.
 """
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final, Protocol
 
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Span
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.path import PathFault, outline_of_path, reaches_beyond
@@ -27,7 +27,7 @@ def lay_appliques(
     lines: Sequence[ast.BlockLine],
     grid: tuple[Fraction, Fraction],
     size: tuple[Fraction, Fraction],
-    names: Names,
+    names: Scope,
     report: Report,
 ) -> tuple[Applique, ...] | None:
     """The pieces of all `applique` lines, in their order, in a box of that size; None when one is at fault.
@@ -44,7 +44,7 @@ def _piece(
     line: ast.Applique,
     grid: tuple[Fraction, Fraction],
     size: tuple[Fraction, Fraction],
-    names: Names,
+    names: Scope,
     report: Report,
 ) -> Applique | None:
     under = line.turn_under

@@ -8,11 +8,11 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
-from blockdsl.analysis.names import Names, bring_in
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
+from blockdsl.analysis.scope import Scope, bring_in
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, QuiltDesign
@@ -43,7 +43,7 @@ class Shelf:
     quilts and books use, `texts` the files of words.
     """
 
-    def __init__(self, names: Names, placer: Placer, reader: Reader, problems: Problems) -> None:
+    def __init__(self, names: Scope, placer: Placer, reader: Reader, problems: Problems) -> None:
         """`placer` lays the file's own blocks."""
         self.brought_in: list[_Declared] = []
         self.quilts: list[tuple[ast.QuiltDeclaration, QuiltDesign]] = []
@@ -51,7 +51,7 @@ class Shelf:
         self._names = names
         self._reader = reader
         self._problems = problems
-        self._scopes: dict[str, tuple[Names, Placer]] = {names.main.source.name: (names, placer)}
+        self._scopes: dict[str, tuple[Scope, Placer]] = {names.main.source.name: (names, placer)}
         self._known: dict[int, BlockDesign | None] = {}
         self._sized: dict[tuple[int, str, Fraction], BlockDesign | None] = {}
         self._quilts: dict[int, QuiltDesign | None] = {}
@@ -237,7 +237,7 @@ class Shelf:
             self._sized[asked] = block_at_width(block, width, own, names, placer, self._problems)
         return self._sized[asked]
 
-    def scope(self, declared: ast.BlockDeclaration | ast.QuiltDeclaration) -> tuple[Names, Placer]:
+    def scope(self, declared: ast.BlockDeclaration | ast.QuiltDeclaration) -> tuple[Scope, Placer]:
         """The names that a block's own file knows, its fabrics recoloured by those that this file declares itself.
 
         Two files may call different units `corner`; each block, and each quilt, keeps those of its file.

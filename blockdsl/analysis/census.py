@@ -10,10 +10,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from blockdsl.analysis.grid import Grid
-from blockdsl.analysis.names import MOST_NESTING, Names
+from blockdsl.analysis.scope import MOST_NESTING, Scope
 from blockdsl.diagnostics import Span
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast
 
@@ -47,16 +47,16 @@ class Census:
 
     def __init__(
         self,
-        names: Names,
+        names: Scope,
         grid_of: Callable[[ast.UnitDeclaration], Grid | None],
-        filling_of: Callable[[ast.ShapeCall], Filling | None],
+        filling_of: Callable[[ast.ShapeCall], ShapeUse | None],
     ) -> None:
         """`names` is the table of fabrics and units."""
         self._names = names
         self._grid_of = grid_of
         self._filling_of = filling_of
         self._counted: dict[str, _Tally] = {}
-        self._drawn: dict[Filling, int] = {}
+        self._drawn: dict[ShapeUse, int] = {}
         self._inside: list[str] = []
 
     def excess_in(self, grid: Grid) -> Excess | None:

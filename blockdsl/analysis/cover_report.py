@@ -50,7 +50,7 @@ def covered_area(ground: Ground, problems: Problems) -> Exact | None:
 
 
 def _proved(cover: Cover, ground: Ground) -> Exact:
-    # The proof is by edges; the areas must tell the same, or the proof itself is at fault.
+    # The proof is by edges; the areas must agree, or the proof itself is at fault.
     settings = ground.settings
     if cover.area != settings.width * settings.height:
         raise AssertionError("the edges close but the areas do not add up")

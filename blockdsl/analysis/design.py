@@ -9,10 +9,10 @@ from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.curves import report_tight_curves
 from blockdsl.analysis.maker_choices import read_language, read_pressing
-from blockdsl.analysis.names import Names
 from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
+from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact
@@ -21,7 +21,7 @@ from blockdsl.model import BlockDesign, Fabric
 from blockdsl.syntax import ast
 
 
-def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, problems: Problems) -> BlockDesign | None:
+def design_block(block: ast.BlockDeclaration, names: Scope, placer: Placer, problems: Problems) -> BlockDesign | None:
     """The block as it will look when it is finished; None when it has errors, which are reported."""
     settings = read_settings(block, problems)
     colourways = read_colourways(block.lines, names, problems)
@@ -47,7 +47,7 @@ def design_block(block: ast.BlockDeclaration, names: Names, placer: Placer, prob
     return replace(design, colourways=colourways)
 
 
-def _fabrics_in_order(layout: Layout, names: Names) -> tuple[Fabric, ...]:
+def _fabrics_in_order(layout: Layout, names: Scope) -> tuple[Fabric, ...]:
     """The block's fabrics as the files declare them, so that numbers do not change with the design."""
     used = {patch.fabric for patch in layout.patches} | {piece.fabric for piece in layout.appliques}
     return tuple(fabric for name, fabric in names.fabrics.items() if name in used)
@@ -59,7 +59,7 @@ def _assemble(
     layout: Layout,
     area: Exact,
     fabrics: tuple[Fabric, ...],
-    names: Names,
+    names: Scope,
     lines: tuple[tuple[Fraction, ...], tuple[Fraction, ...]],
 ) -> BlockDesign:
     columns, heights = (_steps(places) for places in lines)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from blockdsl.analysis.grid import is_damaged_drawing, too_fine
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import Point, Surd
 from blockdsl.geometry.fraction import Fraction
@@ -18,7 +18,7 @@ MOST_CORNERS = 200
 
 
 def lay_free_patches(
-    lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction, names: Names, problems: Problems
+    lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction, names: Scope, problems: Problems
 ) -> tuple[Patch, ...] | None:
     """The patches of `patch` lines, scaled from their `grid` to width × height; None when one is at fault.
 
@@ -51,7 +51,7 @@ def _rational_parts(line: ast.FreePatch) -> Iterator[Fraction]:
             yield from (Fraction(part.numerator % part.denominator, part.denominator) for part in parts)
 
 
-def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Names, problems: Problems) -> Patch | None:
+def _patch(line: ast.FreePatch, scale: tuple[Fraction, Fraction], names: Scope, problems: Problems) -> Patch | None:
     if line.fabric.text not in names.fabrics:
         return None  # reported where the names of the lines are looked up
     outline = tuple(Point(corner.x * scale[0], corner.y * scale[1]) for corner in line.corners)

@@ -45,7 +45,7 @@ def is_damaged_drawing(line: ast.BlockLine) -> bool:
 
 
 def read_grid(lines: Lines, name: Span, problems: Problems) -> Grid | None:
-    """The grid that `row`, `columns` and `heights` lines draw, or None when it cannot be told (reported)."""
+    """The grid that `row`, `columns` and `heights` lines draw, or None when it is not known (reported)."""
     rows = [line for line in lines if isinstance(line, ast.Row)]
     if any(is_damaged_drawing(line) for line in lines):
         return None

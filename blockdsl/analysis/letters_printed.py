@@ -6,8 +6,8 @@ import unicodedata
 from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 
-from blockdsl.analysis.names import Names
 from blockdsl.analysis.reading import CannotRead, Reader
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems
 from blockdsl.fonts import has_letter
 from blockdsl.fonts.further import MOST_BYTES, FurtherFont, NotAFont, further_font, letters_of
@@ -18,7 +18,7 @@ _NOT_PRINTED = (ast.Use, ast.BookText, ast.Applique, ast.Font)
 """Lines whose quoted text names a file or draws a path."""
 
 
-def read_further_font(names: Names, reader: Reader, problems: Problems) -> FurtherFont | None:
+def read_further_font(names: Scope, reader: Reader, problems: Problems) -> FurtherFont | None:
     """The font that the maker names for letters that ours lacks; None where there is none that can be read."""
     lines = names.maker.lines if names.maker is not None else ()
     line = next((line for line in lines if isinstance(line, ast.Font)), None)

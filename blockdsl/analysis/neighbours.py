@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from itertools import combinations
 from math import sqrt
 
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.polygon import edges
@@ -19,8 +19,8 @@ ALIKE_DISTANCE = 40.0
 VALUE_CONTRAST = 1.3
 
 
-def report_fabrics_too_alike(design: BlockDesign, names: Names, problems: Problems) -> None:
-    """Warn of neighbours that cannot be told apart, or that ought to differ in value and do not."""
+def report_fabrics_too_alike(design: BlockDesign, names: Scope, problems: Problems) -> None:
+    """Warn of neighbours with too little contrast, or that ought to differ in value and do not."""
     # Comparing colours is quick where fabrics are few, finding neighbours where they are very many.
     touching = _touching(design) if len(design.fabrics) > FEW_FABRICS else None
     pairs = combinations(design.fabrics, 2) if touching is None else _in_order(design, touching)
@@ -120,7 +120,7 @@ def _report_merged(design: BlockDesign, line: ast.Colourway, problems: Problems)
             )
 
 
-def report_unused_fabrics(names: Names, used: set[str], problems: Problems) -> None:
+def report_unused_fabrics(names: Scope, used: set[str], problems: Problems) -> None:
     """Warn of the file's own fabrics that nothing uses; a file without blocks is a palette and may list any."""
     if not any(isinstance(declaration, ast.BlockDeclaration) for declaration in names.main.declarations):
         return

@@ -1,7 +1,7 @@
 """What if: the same file with its blocks at another size, its quilts set in another way, or in another colourway.
 
 The file itself is never changed. What it says is changed after it is read and before anything is laid, here and
-nowhere else; all that follows, warnings too, is then told of what is supposed.
+nowhere else; all that follows, warnings too, is then about the changed file.
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
-from blockdsl.analysis.names import Names
 from blockdsl.analysis.resize import measured
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
@@ -23,7 +23,7 @@ Declared = TypeVar("Declared", bound=ast.Declaration)
 
 @dataclass(frozen=True, slots=True)
 class WhatIf:
-    """What is supposed; None where it is to be as the file says.
+    """What is to be changed; None where the file stays as it is.
 
     `size` is the finished width of every block; `places` are the blocks across and down and `pattern` the setting of
     every quilt; `colourway` is the colour plan in which all blocks are that have it.
@@ -69,7 +69,7 @@ def _quoted(words: str) -> str:
     return words if words.isalnum() else f"'{words}'"
 
 
-def override(names: Names, what_if: WhatIf, problems: Problems) -> None:
+def override(names: Scope, what_if: WhatIf, problems: Problems) -> None:
     """Change the blocks and quilts of all files that were read; a quilt whose lines contradict is reported."""
     changed: dict[int, ast.Declaration] = {}
     for file in names.files:
@@ -109,7 +109,7 @@ def _block(block: ast.BlockDeclaration, what_if: WhatIf) -> ast.BlockDeclaration
 
 
 def _has_odd_size(block: ast.BlockDeclaration) -> bool:
-    """Whether its own size cannot be read or is none: that must be mended before anything is supposed."""
+    """Whether its own size cannot be read or is none: that must be fixed before anything is changed."""
     damaged = any(isinstance(line, ast.Damaged) and line.keyword == "size" for line in block.lines)
     sizes = [line for line in block.lines if isinstance(line, ast.Size)]
     return damaged or len(sizes) != 1 or min(sizes[0].width.value, sizes[0].height.value) <= 0
@@ -160,7 +160,7 @@ def _quilt(quilt: ast.QuiltDeclaration, what_if: WhatIf, problems: Problems) -> 
 
 
 def _set(line: ast.QuiltLine, what_if: WhatIf) -> ast.QuiltLine:
-    """A `set` line as it is supposed, any other line as it is."""
+    """A `set` line as it is asked for, any other line as it is."""
     match line:
         case ast.SetGrid():
             across, down = what_if.places or (line.across.value, line.down.value)

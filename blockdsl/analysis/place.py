@@ -10,12 +10,12 @@ from blockdsl.analysis.applique import MOST_PIECES, lay_appliques
 from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
 from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing, lines_at, read_grid
-from blockdsl.analysis.names import MOST_NESTING, Names
+from blockdsl.analysis.scope import MOST_NESTING, Scope
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
-from blockdsl.model import Applique, Filling, Patch, UnitPlace
+from blockdsl.model import Applique, Patch, ShapeUse, UnitPlace
 from blockdsl.shapes import SHAPES, half, half_rectangle, square
 from blockdsl.shapes.fields import MOST_PATCHES as MOST_IN_A_FIELD
 from blockdsl.shapes.listed import FORMER_NAMES, TRADE_WORDS
@@ -43,13 +43,13 @@ class Layout:
 class Placer:
     """Lays units into boxes; each unit is laid out once for each size and turn."""
 
-    def __init__(self, names: Names, problems: Problems) -> None:
+    def __init__(self, names: Scope, problems: Problems) -> None:
         """`names` is the table of fabrics and units."""
         self._names = names
         self._problems = problems
         self._grids: dict[str, Grid | None] = {}
         self._laid: dict[tuple[str, Exact, Exact], Layout | None] = {}
-        self._shaped: dict[tuple[Filling, Exact, Exact, Symmetry, str | None], Layout] = {}
+        self._shaped: dict[tuple[ShapeUse, Exact, Exact, Symmetry, str | None], Layout] = {}
         self._census = Census(names, self._grid_of, self._filling)
         self._reported: set[tuple[str, Span]] = set()
         self._missing: set[str] = set()
@@ -138,7 +138,7 @@ class Placer:
                 self._once(excess.code, excess.span, help=help_text)
 
     def look_up(self, lines: Sequence[ast.BlockLine]) -> None:
-        """Look up the names in lines that cannot be placed, so that all slips are told in one run."""
+        """Look up the names in lines that cannot be placed, so that all mistakes are reported in one run."""
         for line in lines:
             if isinstance(line, ast.FreePatch | ast.Applique):
                 self._fabric(line.fabric)
@@ -235,13 +235,13 @@ class Placer:
             case ast.NameCell():
                 return self._lay_named(cell, natural, symmetry)
 
-    def _pair(self, cell: ast.PairCell) -> Filling | None:
+    def _pair(self, cell: ast.PairCell) -> ShapeUse | None:
         if not all([self._fabric(cell.left), self._fabric(cell.right)]):
             return None
         # The back slash is the mirror image of the slash: the left word stays on the left.
-        return Filling(HALF if cell.slope == "/" else HALF_BACK, (cell.left.text, cell.right.text))
+        return ShapeUse(HALF if cell.slope == "/" else HALF_BACK, (cell.left.text, cell.right.text))
 
-    def _filling(self, call: ast.ShapeCall) -> Filling | None:
+    def _filling(self, call: ast.ShapeCall) -> ShapeUse | None:
         shape = SHAPES.get(call.shape.text)
         if shape is None and (now := FORMER_NAMES.get(call.shape.text)):
             self._once("word-renamed", call.shape.span, word=call.shape.text, now=now, help=renamed_help(now))
@@ -284,7 +284,7 @@ class Placer:
         self._once("name-unknown", word.span, kind=kind, name=word.text, help=help_text)
 
     def _fit(
-        self, filling: Filling, name: str | None, span: Span, natural: tuple[Exact, Exact], symmetry: Symmetry
+        self, filling: ShapeUse, name: str | None, span: Span, natural: tuple[Exact, Exact], symmetry: Symmetry
     ) -> Layout | None:
         """A shape in its box before turning, then turned."""
         wants = SHAPES[filling.shape.rstrip("\\")].wants(filling)
@@ -357,7 +357,7 @@ class Placer:
         return None if inner is None else _turned_unit(inner, unit.name.text, natural, symmetry)
 
     def proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
-        """Width to height of a unit of rows or free patches; None where it cannot be told, which is reported."""
+        """Width to height of a unit of rows or free patches; None where it is not known, which is reported."""
         return self._proportion_of(unit)
 
     def _proportion_of(self, unit: ast.UnitDeclaration) -> Fraction | None:
@@ -408,7 +408,7 @@ def _squares_along(count: Fraction, length: Fraction) -> tuple[Fraction, ...]:
     return (*(length * i / count for i in range(ceil(count))), length)
 
 
-def _half_rectangle(filling: Filling) -> str:
+def _half_rectangle(filling: ShapeUse) -> str:
     """How to write the same two triangles in a box that is no square, for those of a half-square; else nothing."""
     if filling.shape not in (HALF, HALF_BACK):
         return ""
@@ -416,12 +416,12 @@ def _half_rectangle(filling: Filling) -> str:
     return f"({OBLONG} {left} {right})" if filling.shape == HALF else f"({OBLONG} {right} {left})~"
 
 
-def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
+def _shape_layout(filling: ShapeUse, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
     width, height = natural
     symmetry_here, plain = symmetry, filling
     if filling.shape == HALF_BACK:
         # `a\b` is `b/a` mirrored left for right: the mirror image keeps a on the left.
-        plain = Filling(HALF, (filling.fabrics[1], filling.fabrics[0]))
+        plain = ShapeUse(HALF, (filling.fabrics[1], filling.fabrics[0]))
         symmetry_here = from_turns("~").then(symmetry)
         width, height = symmetry_here.inverse.turned_extent(*symmetry.turned_extent(width, height))
     if plain.shape == OBLONG and width == height:
@@ -435,7 +435,7 @@ def _shape_layout(filling: Filling, name: str | None, natural: tuple[Exact, Exac
     return Layout(patches, (UnitPlace(name, plain, ZERO, ZERO, width, height, symmetry_here, 0, len(patches)),))
 
 
-def _shape_patches(filling: Filling, width: Exact, height: Exact) -> tuple[Patch, ...]:
+def _shape_patches(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Patch, ...]:
     """The patches of a shape as drawn, with their curved sides where the shape has any."""
     shape = SHAPES[filling.shape]
     cloth = shape.draw(filling, width, height)

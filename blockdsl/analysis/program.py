@@ -7,15 +7,15 @@ from dataclasses import dataclass, replace
 from blockdsl.analysis.books import Shelf
 from blockdsl.analysis.letters_printed import read_further_font, report_letters_not_in_font
 from blockdsl.analysis.maker_choices import Choices, Settled, read_language, read_pressing
-from blockdsl.analysis.names import bring_together
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.reading import Reader
-from blockdsl.analysis.recolouring import Supposed
+from blockdsl.analysis.recolouring import Recoloured
 from blockdsl.analysis.resize import design_at_all_sizes
+from blockdsl.analysis.scope import bring_together
 from blockdsl.analysis.settings import read_choices
-from blockdsl.analysis.supposing import report_no_such_colourway, suppose
+from blockdsl.analysis.what_if import analyse_what_if, report_no_such_colourway
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
@@ -57,16 +57,16 @@ def analyse(
 ) -> Program:
     """Resolve, place and prove every block that `source` declares, set its quilts and put its books together.
 
-    Blocks and quilts with errors are left out. With `what_if` all of it is as is supposed there, not as the file says;
+    Blocks and quilts with errors are left out. With `what_if` all of it is as is asked there, not as the file says;
     `language` is what all pages are in, whatever the file says.
     """
 
-    def attempt(supposed: WhatIf | None, found: Problems) -> Program:
-        return _analyse(source, reader, found, supposed, language)
+    def attempt(asked: WhatIf | None, found: Problems) -> Program:
+        return _analyse(source, reader, found, asked, language)
 
     if what_if is None or what_if == WhatIf():
         return attempt(None, problems)
-    return suppose(attempt, lambda program: program.quilts, what_if, problems)
+    return analyse_what_if(attempt, lambda program: program.quilts, what_if, problems)
 
 
 def _analyse(
@@ -124,16 +124,16 @@ def _analyse(
 
 
 def _supposed(program: Program, what_if: WhatIf, problems: Problems) -> Program:
-    """The program in the colourway that is supposed, with notes of all that is."""
+    """The program in the colourway that is asked, with notes of all that is."""
     if what_if.colourway is not None and not problems.has_errors:
         of_quilts = (kind.design for quilt in program.quilts for kind in quilt.kinds)
         report_no_such_colourway(what_if.colourway, (*program.blocks, *of_quilts), problems)
-    supposed = Supposed(what_if)
+    asked = Recoloured(what_if)
     return replace(
         program,
-        blocks=tuple(map(supposed.block, program.blocks)),
-        quilts=tuple(map(supposed.quilt, program.quilts)),
-        books=tuple(map(supposed.book, program.books)),
+        blocks=tuple(map(asked.block, program.blocks)),
+        quilts=tuple(map(asked.quilt, program.quilts)),
+        books=tuple(map(asked.book, program.books)),
     )
 
 

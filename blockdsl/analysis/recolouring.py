@@ -1,4 +1,4 @@
-"""What is supposed of colours and told in notes, once blocks and quilts have been laid."""
+"""Another colourway throughout, with a note that says so, once blocks and quilts have been laid."""
 
 from __future__ import annotations
 
@@ -13,15 +13,15 @@ from blockdsl.model.recolour import recoloured
 
 
 @dataclass(slots=True)
-class Supposed:
-    """The designs of one file as they are supposed. What was one design before is one design after."""
+class Recoloured:
+    """The designs of one file in another colourway. What was one design before is one design after."""
 
     what_if: WhatIf
     _blocks: dict[int, tuple[BlockDesign, BlockDesign]] = field(default_factory=dict)
     _quilts: dict[int, tuple[QuiltDesign, QuiltDesign]] = field(default_factory=dict)
 
     def block(self, design: BlockDesign) -> BlockDesign:
-        """The block in the colourway, if it has that; a note says what is supposed of it."""
+        """The block in the colourway, if it has that; a note says what was changed."""
         # The design before is kept beside the other, so that no other design comes by its number.
         if id(design) not in self._blocks:
             self._blocks[id(design)] = design, self._block(design)
@@ -60,7 +60,7 @@ class Supposed:
         )
 
     def book(self, design: BookDesign) -> BookDesign:
-        """The book with its blocks and quilts as they are supposed, at the sizes that it prints."""
+        """The book with its blocks and quilts in the colourway, at the sizes that it prints."""
 
         def item(found: WordsInBook | BlockInBook | QuiltInBook) -> WordsInBook | BlockInBook | QuiltInBook:
             match found:

@@ -1,4 +1,4 @@
-"""The same block at another width: all that is told of its size follows from it, the rest of its lines stays."""
+"""The same block at another width: all that depends on its size follows from it, the rest of its lines stays."""
 
 from __future__ import annotations
 
@@ -6,8 +6,8 @@ from dataclasses import replace
 from typing import Final
 
 from blockdsl.analysis.design import design_block
-from blockdsl.analysis.names import Names
 from blockdsl.analysis.place import Placer
+from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import read_settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry.fraction import Fraction
@@ -19,7 +19,7 @@ _OF_A_SIZE: Final = frozenset({"size-off-ruler", "size-too-large", "length-not-p
 
 
 def design_at_all_sizes(
-    block: ast.BlockDeclaration, names: Names, placer: Placer, problems: Problems
+    block: ast.BlockDeclaration, names: Scope, placer: Placer, problems: Problems
 ) -> BlockDesign | None:
     """The block at its own size, with those of its `sizes` line; None when it has errors, which are reported."""
     own = design_block(block, names, placer, problems)
@@ -49,13 +49,13 @@ def block_at_width(
     block: ast.BlockDeclaration,
     width: ast.LengthLiteral,
     own: BlockDesign,
-    names: Names,
+    names: Scope,
     placer: Placer,
     problems: Problems,
 ) -> BlockDesign | None:
     """The block so wide, and as high as its proportion makes it; None when it cannot be, which is reported.
 
-    `own` is the block at its own size. Problems are told at the place where the width was asked for. In the other
+    `own` is the block at its own size. Problems are reported at the place where the width was asked for. In the other
     kind of unit the block's own seam, measure and trim say nothing, and the usual ones hold.
     """
     height = replace(width, value=width.value * own.height / own.width)
@@ -72,7 +72,7 @@ def block_at_width(
         lines=(ast.Size(width.span, width, height), *kept),
     )
     found = Problems()
-    # A size that cannot be is told by itself: without one a block is still looked through for other slips.
+    # An impossible size is reported by itself: without one a block is still checked for other mistakes.
     can_be = read_settings(resized, found) is not None
     design = design_block(resized, names, placer, found) if can_be else None
     for problem in found:

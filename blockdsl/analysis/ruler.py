@@ -36,7 +36,7 @@ def report_sizes_off_the_ruler(design: BlockDesign, problems: Problems) -> None:
 def _better_sizes(design: BlockDesign, sizes: Iterable[Fraction]) -> str:
     """The nearest sizes of the block at which every unit can be measured, in words.
 
-    Whole inches or centimetres and halves are what she draws with: others are told only where neither of these is
+    Whole inches or centimetres and halves are what she draws with: others are listed only where neither of these is
     between half the block's width and twice as much.
     """
     step = _least_common([design.measure * design.width / size for size in sizes])
@@ -48,12 +48,12 @@ def _better_sizes(design: BlockDesign, sizes: Iterable[Fraction]) -> str:
     near = whole or halves or _around(design.width, step, step)
     shape = Fraction(design.height, 1) / design.width
 
-    def told(widths: Iterable[Fraction]) -> str:
+    def listed(widths: Iterable[Fraction]) -> str:
         return " or ".join(write_size(width, width * shape, design.unit) for width in widths)
 
     half = "half an inch" if design.unit == "in" else "half a centimetre"
-    more = f"; with {half}: {told(halves)}" if whole and halves else ""
-    return f"the nearest sizes at which every unit falls on the ruler: {told(near)}{more}"
+    more = f"; with {half}: {listed(halves)}" if whole and halves else ""
+    return f"the nearest sizes at which every unit falls on the ruler: {listed(near)}{more}"
 
 
 def _around(width: Fraction, step: Fraction, mark: Fraction) -> list[Fraction]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from blockdsl.analysis.maker_choices import report_choices
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
@@ -49,7 +49,7 @@ class Settings:
 
 
 def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings | None:
-    """The settings, with the usual ones where none are given; None when the size cannot be told (reported)."""
+    """The settings, with the usual ones where none are given; None when the size is not known (reported)."""
     report_choices(block.lines, problems)
     size = _first(block.lines, ast.Size)
     if size is None:
@@ -114,7 +114,7 @@ def _length(literal: ast.LengthLiteral, unit: RulerUnit, problems: Problems, wha
     return literal.value / 10 if literal.unit == "mm" else literal.value
 
 
-def read_choices(lines: Sequence[ast.BlockLine], names: Names, problems: Problems) -> tuple[Choice, ...]:
+def read_choices(lines: Sequence[ast.BlockLine], names: Scope, problems: Problems) -> tuple[Choice, ...]:
     """All `make` lines, in order, but those with a count that cannot be, which are reported."""
     found: list[Choice] = []
     for line in lines:
@@ -147,7 +147,7 @@ def read_grains(lines: Sequence[ast.BlockLine]) -> tuple[GrainChoice, ...]:
     )
 
 
-def read_colourways(lines: Sequence[ast.BlockLine], names: Names, problems: Problems) -> tuple[ColourPlan, ...]:
+def read_colourways(lines: Sequence[ast.BlockLine], names: Scope, problems: Problems) -> tuple[ColourPlan, ...]:
     """All colour plans whose fabrics are known; the others are reported."""
     plans: dict[str, ColourPlan] = {}
     for line in lines:

@@ -7,7 +7,7 @@ Reports:  nothing.
 Does not know: seams sewn, paper.
 """
 
-from blockdsl.model.block import Applique, BlockDesign, Choice, ColourPlan, Filling, GrainChoice, Patch, UnitPlace
+from blockdsl.model.block import Applique, BlockDesign, Choice, ColourPlan, GrainChoice, Patch, ShapeUse, UnitPlace
 from blockdsl.model.book import BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit, contrast, luminance, value_of
 from blockdsl.model.quilt import QuiltDesign
@@ -21,13 +21,13 @@ __all__ = [
     "Choice",
     "ColourPlan",
     "Fabric",
-    "Filling",
     "GrainChoice",
     "Patch",
     "PressingChoice",
     "QuiltDesign",
     "QuiltInBook",
     "RulerUnit",
+    "ShapeUse",
     "UnitPlace",
     "WordsInBook",
     "contrast",

@@ -80,7 +80,7 @@ class Applique:
 
 
 @dataclass(frozen=True, slots=True)
-class Filling:
+class ShapeUse:
     """A shape with its words understood: which fabrics in which roles, and the numbers that go with them.
 
     `places` are the corners of a snowball; `numbers` what the shape needs (rows and columns, a share of the side).
@@ -101,7 +101,7 @@ class UnitPlace:
     """
 
     name: str | None
-    filling: Filling | None
+    filling: ShapeUse | None
     x: Exact
     y: Exact
     width: Exact

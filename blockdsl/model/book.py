@@ -33,7 +33,7 @@ class BlockInBook:
 
 @dataclass(frozen=True, slots=True)
 class QuiltInBook:
-    """A quilt, told whole."""
+    """A quilt, printed whole."""
 
     design: QuiltDesign
 

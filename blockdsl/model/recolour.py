@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from blockdsl.model.block import BlockDesign, ColourPlan, Filling
+from blockdsl.model.block import BlockDesign, ColourPlan, ShapeUse
 
 
 def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
@@ -14,7 +14,7 @@ def recoloured(design: BlockDesign, plan: ColourPlan) -> BlockDesign:
     def new(fabric: str) -> str:
         return replaces.get(fabric, fabric)
 
-    def filled(filling: Filling | None) -> Filling | None:
+    def filled(filling: ShapeUse | None) -> ShapeUse | None:
         return filling and replace(filling, fabrics=tuple(new(fabric) for fabric in filling.fabrics))
 
     used = {new(fabric.name) for fabric in design.fabrics}

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing.outlines import half_square_triangle, quarter_square_triangle
 from blockdsl.sewing.recipe import CutAs, Part, Recipe
 from blockdsl.shapes import geese, half, hourglass, quarters, split
@@ -26,22 +26,22 @@ def _squares(fabrics: Sequence[str], large: Exact, cut_as: CutAs, first_role: in
     )
 
 
-def _half_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
+def _half_two(filling: ShapeUse, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """A square of each fabric, sewn on both sides of one corner-to-corner line: two units."""
     return Recipe(_squares(filling.fabrics, width + trim, "half square"), alike=2, seams=2, trimmed=True)
 
 
-def _half_eight(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
+def _half_eight(filling: ShapeUse, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """A square of each fabric, sewn on both sides of both diagonals, cut into eight."""
     return Recipe(_squares(filling.fabrics, width + trim, "doubled half square"), alike=8, seams=4, trimmed=True)
 
 
-def _hourglass_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
+def _hourglass_two(filling: ShapeUse, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """Two half-square units of the same pair, crossed: two hourglasses."""
     return Recipe(_squares(filling.fabrics, width + trim, "quarter square"), alike=2, seams=4, trimmed=True)
 
 
-def _quarters_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
+def _quarters_two(filling: ShapeUse, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """Half-square units of two pairs, crossed: the halves of each come out left- and right-handed.
 
     Each pair of squares gives two half-square units, each crossing of two gives two units: four in all.
@@ -49,7 +49,7 @@ def _quarters_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction
     return Recipe(_squares(filling.fabrics, width + trim, "quarter square"), alike=2, mirrored=2, seams=8, trimmed=True)
 
 
-def _split_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
+def _split_two(filling: ShapeUse, width: Exact, _height: Exact, trim: Fraction) -> Recipe:
     """Two half-square units of the small triangles, each crossed with a square of the large one."""
     large, right, bottom = filling.fabrics
     small = _squares((right, bottom), width + trim, "quarter square", first_role=1)
@@ -57,7 +57,7 @@ def _split_two(filling: Filling, width: Exact, _height: Exact, trim: Fraction) -
     return Recipe((whole, *small), alike=2, mirrored=2, seams=6, trimmed=True)
 
 
-def _geese_four(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
+def _geese_four(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     """One large square for the geese, four small ones for the sky.
 
     The first two small squares become the left sky of two geese and the right sky of the other two, so that

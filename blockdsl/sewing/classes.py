@@ -14,7 +14,7 @@ from blockdsl.geometry.symmetry import (
     QUARTER_CLOCKWISE,
     Symmetry,
 )
-from blockdsl.model import BlockDesign, Filling, Patch, UnitPlace
+from blockdsl.model import BlockDesign, Patch, ShapeUse, UnitPlace
 
 HALF_TURN = QUARTER_CLOCKWISE.then(QUARTER_CLOCKWISE)
 TURNS = (IDENTITY, QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
@@ -36,7 +36,7 @@ class UnitGroup:
     key: Hashable
     mirror_key: Hashable
     name: str | None
-    filling: Filling | None
+    filling: ShapeUse | None
     width: Exact
     height: Exact
     picture: Picture

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
 from blockdsl.shapes import diamond, geese, half, snowball
@@ -33,23 +33,23 @@ def _recipe(
     return Recipe((Part(base[0], whole, "rectangle", 1, base[1]), *flipped), alike=1, trimmed=True)
 
 
-def _geese(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
+def _geese(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     goose, left, right = filling.fabrics
     return _recipe((goose, 1), (width, height), ((left, 0), (right, 2)), height, trim)
 
 
-def _half(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
+def _half(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     left, right = filling.fabrics
     return _recipe((left, 0), (width, height), ((right, 1),), width, trim)
 
 
-def _snowball(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
+def _snowball(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     ball, corner = filling.fabrics
     corners = [(corner, 1 + place) for place in range(len(filling.places))]
     return _recipe((ball, 0), (width, height), corners, filling.numbers[0] * width, trim)
 
 
-def _diamond(filling: Filling, width: Exact, height: Exact, trim: Fraction) -> Recipe:
+def _diamond(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) -> Recipe:
     centre, *corners = filling.fabrics
     return _recipe((centre, 2), (width, height), tuple(zip(corners, (0, 1, 3, 4), strict=True)), width / 2, trim)
 

@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing import at_a_time, flip, strips
 from blockdsl.sewing.recipe import Recipe
 
@@ -17,7 +17,7 @@ CUT_PATCHES = "cut patches"
 FOUNDATION = "foundation"
 OVER_PAPERS = "over papers"
 STRIPS = "strip set"
-MakeRecipe = Callable[[Filling, Exact, Exact, Fraction], Recipe]
+MakeRecipe = Callable[[ShapeUse, Exact, Exact, Fraction], Recipe]
 """(filling, finished width, finished height, trim) → recipe; the unit as drawn, before turning."""
 
 METHODS: Mapping[str, Mapping[str, MakeRecipe]] = {
@@ -39,7 +39,7 @@ PATCH_BY_PATCH = (CUT_PATCHES, OVER_PAPERS)
 """Methods whose patches are cut each by itself and joined seam by seam."""
 
 
-def makes(method: str, filling: Filling) -> bool:
+def makes(method: str, filling: ShapeUse) -> bool:
     """Whether a method can make this very shape: a star of single diamonds has no rows to sew as strips."""
     if method in FOR_ALL:
         return True

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing.outlines import rectangle
 from blockdsl.sewing.recipe import Part, Recipe
 from blockdsl.shapes import bars, checker, rails, star45
@@ -31,15 +31,15 @@ def _set(
     )
 
 
-def _rails(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _rails(filling: ShapeUse, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
     return Recipe(_set(filling.fabrics, (height / len(filling.fabrics), width), (1,), 1), alike=1)
 
 
-def _bars(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _bars(filling: ShapeUse, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
     return Recipe(_set(filling.fabrics, (width / len(filling.fabrics), height), (1,), 1), alike=1)
 
 
-def _checker(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _checker(filling: ShapeUse, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
     """Rows are segments of one strip set when they have an even number of patches: turned about, they alternate."""
     down, across = (int(number) for number in filling.numbers)
     first = [filling.fabrics[column % 2] for column in range(across)]
@@ -52,7 +52,7 @@ def _checker(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> 
     return Recipe(sets, alike=1)
 
 
-def _star45(filling: Filling, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
+def _star45(filling: ShapeUse, width: Exact, height: Exact, _trim: Fraction) -> Recipe:
     """One set for each row of a point: its strips are those of the row, each begun one strip further in than the last.
 
     Cut at 45° into segments as wide as the strips, the set gives that row for all eight points. Squares and triangles
@@ -86,7 +86,7 @@ STRIP_SET = {
 }
 
 
-def steps_before(filling: Filling) -> int:
+def steps_before(filling: ShapeUse) -> int:
     """How many steps come before the one that makes a unit of strip sets; none where each segment is one.
 
     Of a checkerboard one for each kind of set; of a star the same, then large diamonds, pairs, quarters and halves.
@@ -99,12 +99,12 @@ def steps_before(filling: Filling) -> int:
     return 0 if down == 1 else 1 + across % 2
 
 
-def is_star(filling: Filling | None) -> bool:
+def is_star(filling: ShapeUse | None) -> bool:
     """Whether it is the eight-point star, whose points come out of strip sets that are cut at 45°."""
     return filling is not None and filling.shape == star45.SHAPE.name
 
 
-def seams_of_strip_sets(filling: Filling, patches: int, strips: int, count: int) -> int:
+def seams_of_strip_sets(filling: ShapeUse, patches: int, strips: int, count: int) -> int:
     """How many seams `count` units of `patches` patches take whose sets have so many `strips` in all."""
     if is_star(filling):
         rows = int(filling.numbers[0])

@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from blockdsl.geometry import Exact, Polygon
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import LETTERS, box
 from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     fabrics = words.rest()
-    return Filling("bars", fabrics) if fabrics else None
+    return ShapeUse("bars", fabrics) if fabrics else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     count, zero = len(filling.fabrics), 0 * width
     step = width / count
     return tuple((fabric, box(step * i, zero, step * (i + 1), height)) for i, fabric in enumerate(filling.fabrics))

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import box
 from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
@@ -15,7 +15,7 @@ from blockdsl.shapes.words import WordReader
 MOST = 200
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     down = words.number()
     if down is None or not (words.is_next("x") or words.is_next("×")):
         return None
@@ -25,10 +25,10 @@ def _read(words: WordReader) -> Filling | None:
         return None
     if any(number.denominator != 1 or not 1 <= number <= MOST for number in (down, across)):
         return None
-    return Filling("checker", (first, second), (down, across))
+    return ShapeUse("checker", (first, second), (down, across))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     down, across = (int(number) for number in filling.numbers)
     lines_x = [width * Fraction(i, across) for i in range(across + 1)]
     lines_y = [height * Fraction(i, down) for i in range(down + 1)]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes import log
 from blockdsl.shapes.rounds import Log, Side, draw_logs, in_turn, proportion, read_width, rounds_of
 from blockdsl.shapes.shape import Cloth, Shape
@@ -14,7 +14,7 @@ IN_PAIRS: tuple[Side, ...] = ("top", "bottom", "left", "right")
 OPTIONS = ("strip", "rounds")
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     named = words.several(*OPTIONS)
@@ -33,15 +33,15 @@ def _read(words: WordReader) -> Filling | None:
     if wide is None or ("rounds" in said and rounds is None):
         return None
     logs = in_turn(named, rounds, len(IN_PAIRS))
-    return Filling("courthouse", (centre, *logs), (wide,)) if logs and len(logs) % 2 == 0 else None
+    return ShapeUse("courthouse", (centre, *logs), (wide,)) if logs and len(logs) % 2 == 0 else None
 
 
-def _logs(filling: Filling) -> list[Log]:
+def _logs(filling: ShapeUse) -> list[Log]:
     (wide,) = filling.numbers
     return [Log(IN_PAIRS[place % len(IN_PAIRS)], wide) for place in range(len(filling.fabrics) - 1)]
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return draw_logs(filling, _logs(filling), width, height)
 
 

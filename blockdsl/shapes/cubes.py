@@ -10,7 +10,7 @@ from itertools import accumulate, pairwise
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.fields import trimmed
 from blockdsl.shapes.hexagons import MOST_ACROSS, about_how_many, honeycomb
 from blockdsl.shapes.outlines import outline
@@ -20,19 +20,19 @@ from blockdsl.shapes.words import WordReader
 DIAMONDS = 3
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     fabrics = words.several("across")
     across = words.count(MOST_ACROSS) if words.is_next("across") else None
     if len(fabrics) != DIAMONDS or across is None or not words.done:
         return None
-    return Filling("cubes", fabrics, (Fraction(across),))
+    return ShapeUse("cubes", fabrics, (Fraction(across),))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return tuple(cloth for box in _boxes(filling, width, height) for cloth in box)
 
 
-def _boxes(filling: Filling, width: Exact, height: Exact) -> Iterator[list[Cloth]]:
+def _boxes(filling: ShapeUse, width: Exact, height: Exact) -> Iterator[list[Cloth]]:
     """What shows of each box."""
     for hexagon in honeycomb(int(filling.numbers[0]), width, height):
         top, right, lower_right, bottom, lower_left, left = hexagon.outline()
@@ -48,17 +48,17 @@ def _boxes(filling: Filling, width: Exact, height: Exact) -> Iterator[list[Cloth
         yield [(fabric, inside) for fabric, inside in shown if inside]
 
 
-def _parts(filling: Filling, width: Exact, height: Exact) -> tuple[tuple[int, int], ...]:
+def _parts(filling: ShapeUse, width: Exact, height: Exact) -> tuple[tuple[int, int], ...]:
     """Each box by itself."""
     stops = [0, *accumulate(len(box) for box in _boxes(filling, width, height))]
     return tuple(pairwise(stops))
 
 
-def _count(filling: Filling, width: Exact, height: Exact) -> int:
+def _count(filling: ShapeUse, width: Exact, height: Exact) -> int:
     return DIAMONDS * about_how_many(int(filling.numbers[0]), width, height)
 
 
-def _measured(filling: Filling, width: Exact, _height: Exact) -> Exact:
+def _measured(filling: ShapeUse, width: Exact, _height: Exact) -> Exact:
     """The height of a diamond: half of a hexagon from flat to flat."""
     return width / int(filling.numbers[0]) / 2
 

@@ -7,7 +7,7 @@ from typing import Final
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.arc import Bend, Curved
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -16,17 +16,17 @@ USUAL_RADIUS: Final = Fraction(2, 3)
 """Of the side: where a unit of nine squares has its arc run from the second square to the second (common practice)."""
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     pie = words.word()
     if not pie or not words.is_next("in") or not (ground := words.word()):
         return None
     radius = words.number() if words.is_next("radius") else USUAL_RADIUS
     if radius is None or not words.done or not 0 < radius < 1:
         return None
-    return Filling("curve", (ground, pie), (radius,))
+    return ShapeUse("curve", (ground, pie), (radius,))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     ground, pie = filling.fabrics
     true = _bend(filling, width, height)
     return tuple((fabric, curved.corners) for fabric, curved in zip((ground, pie), true, strict=True))
@@ -46,7 +46,7 @@ def surround(radius: Exact, width: Exact, height: Exact) -> Curved:
     return Curved(corners, (None, None, None, Bend(centre, radius, hollow=True), None))
 
 
-def _bend(filling: Filling, width: Exact, height: Exact) -> tuple[Curved, ...]:
+def _bend(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Curved, ...]:
     radius = filling.numbers[0] * width
     return surround(radius, width, height), quarter_circle(radius, height)
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import CORNER_NAMES, outline
 from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
@@ -14,17 +14,17 @@ from blockdsl.shapes.words import WordReader
 CORNERS = 4
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     centre = words.word()
     if not centre or not words.is_next("on"):
         return None
     corners = words.rest() or ()
     if len(corners) == 1:
         corners *= CORNERS
-    return Filling("diamond", (centre, *corners)) if len(corners) == CORNERS else None
+    return ShapeUse("diamond", (centre, *corners)) if len(corners) == CORNERS else None
 
 
-def draw_diamond(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def draw_diamond(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     """The diamond between the middles of the sides of a box, its corners first from the top left to the right."""
     centre, top_left, top_right, bottom_right, bottom_left = filling.fabrics
     zero = 0 * width

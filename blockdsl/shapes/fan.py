@@ -7,7 +7,7 @@ from typing import Final
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import TWELFTHS, Bend, Curved, cosine, sine
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes import curve
 from blockdsl.shapes.curve import quarter_circle, surround
 from blockdsl.shapes.shape import Cloth, Shape
@@ -22,7 +22,7 @@ USUAL_HANDLE: Final = Fraction(1, 4)
 _QUARTER: Final = TWELFTHS // 2
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     blades: list[str] = []
     while not words.is_next("on"):
         blade = words.word()
@@ -41,10 +41,10 @@ def _read(words: WordReader) -> Filling | None:
     if not ground or radius is None or not words.done or not handle_radius < radius < 1 or len(blades) not in BLADES:
         return None
     held = (handle,) if handle else ()
-    return Filling("fan", (ground, *blades, *held), (radius, handle_radius))
+    return ShapeUse("fan", (ground, *blades, *held), (radius, handle_radius))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     """The straight twin: the corners of the blades along their seams to the chord of the whole arc."""
     true = _bend(filling, width, height)
     radius, handle = (number * width for number in filling.numbers)
@@ -55,7 +55,7 @@ def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return tuple(zip(filling.fabrics, twins, strict=True))
 
 
-def _bend(filling: Filling, width: Exact, height: Exact) -> tuple[Curved, ...]:
+def _bend(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Curved, ...]:
     radius, handle = (number * width for number in filling.numbers)
     blades, centre = _blades(filling), Point(0 * width, height)
     outer, inner = (_on_arc(each, blades, height) for each in (radius, handle))
@@ -66,7 +66,7 @@ def _bend(filling: Filling, width: Exact, height: Exact) -> tuple[Curved, ...]:
     return surround(radius, width, height), *middles, *held
 
 
-def _blades(filling: Filling) -> int:
+def _blades(filling: ShapeUse) -> int:
     return len(filling.fabrics) - (2 if filling.numbers[1] else 1)
 
 

@@ -6,21 +6,21 @@ from collections.abc import Sequence
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     goose = words.word()
     if not goose or not words.is_next("on") or not (left := words.word()):
         return None
     right = left if words.done else words.word()
-    return Filling("geese", (goose, left, right)) if right and words.done else None
+    return ShapeUse("geese", (goose, left, right)) if right and words.done else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     goose, left, right = filling.fabrics
     zero, point = 0 * width, (width / 2, 0 * width)
     return (

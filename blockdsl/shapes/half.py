@@ -6,18 +6,18 @@ from collections.abc import Sequence
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     left, right = words.word(), words.word()
-    return Filling("half", (left, right)) if left and right and words.done else None
+    return ShapeUse("half", (left, right)) if left and right and words.done else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     left, right = filling.fabrics
     zero = 0 * width
     return (

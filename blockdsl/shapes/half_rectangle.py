@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from blockdsl.geometry import Exact
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     left, right = words.word(), words.word()
-    return Filling("half-rectangle", (left, right)) if left and right and words.done else None
+    return ShapeUse("half-rectangle", (left, right)) if left and right and words.done else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     left, right = filling.fabrics
     zero = 0 * width
     return (

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.fields import ROOT_THREE, reach, trimmed
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
@@ -22,7 +22,7 @@ from blockdsl.shapes.words import WordReader
 MOST_ACROSS = 40
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     rings = words.is_next("rings")
     fabrics = words.several("across")
     across = words.number() if words.is_next("across") else None
@@ -30,7 +30,7 @@ def _read(words: WordReader) -> Filling | None:
     if not fabrics or across is None or across.denominator != 1 or not 1 <= across <= MOST_ACROSS or not words.done:
         return None
     places = (*(("rings",) if rings else ()), *(("halves",) if halves else ()))
-    return Filling("hexagons", fabrics, (across,), places)
+    return ShapeUse("hexagons", fabrics, (across,), places)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +50,7 @@ class Hexagon:
         return outline((x, y - side), (right, y - up), (right, y + up), (x, y + side), (left, y + up), (left, y - up))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     found: list[Cloth] = []
     for hexagon in honeycomb(int(filling.numbers[0]), width, height, centred="rings" in filling.places):
         fabric = _fabric(filling, hexagon)
@@ -96,7 +96,7 @@ def _is_larger_between(flat: Exact, height: Exact) -> bool:
     return height / 2 - (rows * pitch - side) < pitch / 2
 
 
-def _fabric(filling: Filling, hexagon: Hexagon) -> str:
+def _fabric(filling: ShapeUse, hexagon: Hexagon) -> str:
     fabrics = filling.fabrics
     # Steps along the row, and along the rows that fall to the right: the third way falls to the left.
     along = (hexagon.twice_across - hexagon.row) // 2
@@ -111,11 +111,11 @@ def about_how_many(across: int, width: Exact, height: Exact) -> int:
     return (2 * reach(height / 2, width / across / ROOT_THREE * Fraction(3, 2)) + 3) * (across + 2)
 
 
-def _count(filling: Filling, width: Exact, height: Exact) -> int:
+def _count(filling: ShapeUse, width: Exact, height: Exact) -> int:
     return about_how_many(int(filling.numbers[0]), width, height) * (2 if "halves" in filling.places else 1)
 
 
-def _measured(filling: Filling, width: Exact, _height: Exact) -> Exact:
+def _measured(filling: ShapeUse, width: Exact, _height: Exact) -> Exact:
     """From flat to flat, or half of that where half hexagons are cut."""
     return width / int(filling.numbers[0]) / (2 if "halves" in filling.places else 1)
 

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.quarters import draw_quarters
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     upright, sides = words.word(), words.word()
-    return Filling("hourglass", (upright, sides)) if upright and sides and words.done else None
+    return ShapeUse("hourglass", (upright, sides)) if upright and sides and words.done else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     upright, sides = filling.fabrics
-    return draw_quarters(Filling("quarters", (upright, sides, upright, sides)), width, height)
+    return draw_quarters(ShapeUse("quarters", (upright, sides, upright, sides)), width, height)
 
 
 SHAPE = Shape(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.rounds import Log, Side, draw_logs, in_turn, proportion, read_width, rounds_of
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -13,7 +13,7 @@ CLOCKWISE: tuple[Side, ...] = ("top", "right", "bottom", "left")
 OPTIONS = ("strip", "narrow", "on", "rounds")
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     named = words.several(*OPTIONS, until="on")
@@ -42,10 +42,10 @@ def _read(words: WordReader) -> Filling | None:
     logs = in_turn(named, rounds, sides)
     if not logs:
         return None
-    return Filling("log", (centre, *logs), (wide, wide if narrow is None else narrow), CLOCKWISE[:sides])
+    return ShapeUse("log", (centre, *logs), (wide, wide if narrow is None else narrow), CLOCKWISE[:sides])
 
 
-def _logs(filling: Filling) -> list[Log]:
+def _logs(filling: ShapeUse) -> list[Log]:
     """The first two logs of each round, at the top and on the right, may be narrower than the others."""
     wide, narrow = filling.numbers
     sides = CLOCKWISE[: len(filling.places)]
@@ -53,7 +53,7 @@ def _logs(filling: Filling) -> list[Log]:
     return [Log(side, narrow if side in ("top", "right") else wide) for side in around]
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return draw_logs(filling, _logs(filling), width, height)
 
 

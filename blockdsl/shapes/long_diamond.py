@@ -3,23 +3,23 @@
 from __future__ import annotations
 
 from blockdsl.geometry import Exact
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.diamond import CORNERS, draw_diamond
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     centre = words.word()
     if not centre or not words.is_next("on"):
         return None
     corners = words.rest() or ()
     if len(corners) == 1:
         corners *= CORNERS
-    return Filling("long-diamond", (centre, *corners)) if len(corners) == CORNERS else None
+    return ShapeUse("long-diamond", (centre, *corners)) if len(corners) == CORNERS else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     return draw_diamond(filling, width, height)
 
 

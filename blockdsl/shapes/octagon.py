@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact, square_root
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -12,17 +12,17 @@ from blockdsl.shapes.words import WordReader
 CORNERS = 4
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     octagon = words.word()
     if not octagon or not words.is_next("with"):
         return None
     corners = words.rest() or ()
     if len(corners) == 1:
         corners *= CORNERS
-    return Filling("octagon", (octagon, *corners)) if len(corners) == CORNERS else None
+    return ShapeUse("octagon", (octagon, *corners)) if len(corners) == CORNERS else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     """Corners of (2 - √2)/2 of the side: then a cut corner is as long as what is left of the side, (√2 - 1)."""
     octagon, top_left, top_right, bottom_right, bottom_left = filling.fabrics
     zero, cut = 0 * width, width * (2 - square_root(2)) / 2

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact, square_root
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Round, Shape
 from blockdsl.shapes.words import WordReader
@@ -22,7 +22,7 @@ Corner = tuple[Exact, Exact]
 Corners = tuple[Corner, ...]
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     straight = words.several(until="diagonal") if words.is_next("straight") else ()
@@ -36,10 +36,10 @@ def _read(words: WordReader) -> Filling | None:
     fabrics = [centre]
     for number in range(rounds):
         fabrics += (straight[number % len(straight)], diagonal[number % len(diagonal)])
-    return Filling("pineapple", tuple(fabrics), (Fraction(rounds), strip))
+    return ShapeUse("pineapple", tuple(fabrics), (Fraction(rounds), strip))
 
 
-def _draw(filling: Filling, width: Exact, _height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, _height: Exact) -> tuple[Cloth, ...]:
     rounds, strip = filling.numbers
     side = width / (1 + 2 * rounds * strip)
     wide = side * strip
@@ -84,7 +84,7 @@ def _turned(corner: Corner, turns: int) -> Corner:
     return corner
 
 
-def _rounds(filling: Filling) -> tuple[Round, ...]:
+def _rounds(filling: ShapeUse) -> tuple[Round, ...]:
     numbers = range(1, 1 + int(filling.numbers[0]))
     return tuple(Round(f"{way} round {number}", (2, 2)) for number in numbers for way in ("straight", "diagonal"))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -12,12 +12,12 @@ from blockdsl.shapes.words import WordReader
 CORNERS = 4
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     fabrics = words.rest()
-    return Filling("quarters", fabrics) if fabrics and len(fabrics) == CORNERS else None
+    return ShapeUse("quarters", fabrics) if fabrics and len(fabrics) == CORNERS else None
 
 
-def draw_quarters(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def draw_quarters(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     """The four quarters of a box, top, right, bottom, left, in the four fabrics of `filling`."""
     top, right, bottom, left = filling.fabrics
     zero, middle = 0 * width, (width / 2, height / 2)

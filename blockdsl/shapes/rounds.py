@@ -8,7 +8,7 @@ from typing import Literal
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import box
 from blockdsl.shapes.shape import Cloth, Round
 from blockdsl.shapes.words import WordReader
@@ -78,7 +78,7 @@ def proportion(logs: Iterable[Log]) -> Fraction:
     return (whole.right - whole.left) / (whole.bottom - whole.top)
 
 
-def draw_logs(filling: Filling, logs: Iterable[Log], width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def draw_logs(filling: ShapeUse, logs: Iterable[Log], width: Exact, height: Exact) -> tuple[Cloth, ...]:
     """The centre and each log in the order in which they are sewn, filling the box."""
     places, whole = [CENTRE], CENTRE
     for log in logs:
@@ -97,7 +97,7 @@ def draw_logs(filling: Filling, logs: Iterable[Log], width: Exact, height: Exact
     return tuple(zip(filling.fabrics, outlines, strict=True))
 
 
-def rounds_of(filling: Filling, in_a_round: int, at_a_time: int) -> tuple[Round, ...]:
+def rounds_of(filling: ShapeUse, in_a_round: int, at_a_time: int) -> tuple[Round, ...]:
     """The logs as they are sewn: round by round, so many at a time; the last round may be left unfinished."""
     logs = len(filling.fabrics) - 1
     return tuple(

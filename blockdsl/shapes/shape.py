@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.words import WordReader
 
 Cloth = tuple[str, Polygon]
@@ -65,14 +65,14 @@ class Shape:
     title: str
     summary: str
     proportion: Fraction | None
-    read: Callable[[WordReader], Filling | None]
-    draw: Callable[[Filling, Exact, Exact], tuple[Cloth, ...]]
-    proportion_of: Callable[[Filling], Fraction] | None = None
-    rounds: Callable[[Filling], tuple[Round, ...]] | None = None
-    bend: Callable[[Filling, Exact, Exact], tuple[Curved | None, ...]] | None = None
-    count: Callable[[Filling, Exact, Exact], int] | None = None
-    measured: Callable[[Filling, Exact, Exact], Exact] | None = None
-    parts: Callable[[Filling, Exact, Exact], tuple[tuple[int, int], ...]] | None = None
+    read: Callable[[WordReader], ShapeUse | None]
+    draw: Callable[[ShapeUse, Exact, Exact], tuple[Cloth, ...]]
+    proportion_of: Callable[[ShapeUse], Fraction] | None = None
+    rounds: Callable[[ShapeUse], tuple[Round, ...]] | None = None
+    bend: Callable[[ShapeUse, Exact, Exact], tuple[Curved | None, ...]] | None = None
+    count: Callable[[ShapeUse, Exact, Exact], int] | None = None
+    measured: Callable[[ShapeUse, Exact, Exact], Exact] | None = None
+    parts: Callable[[ShapeUse, Exact, Exact], tuple[tuple[int, int], ...]] | None = None
     former: tuple[str, ...] = ()
     also_called: tuple[str, ...] = ()
     middle: int | None = None
@@ -84,6 +84,6 @@ class Shape:
     corners: Callable[[Sequence[Polygon]], tuple[str, ...]] | None = None
     written_as: Callable[[DrawnUnit], str] | None = None
 
-    def wants(self, filling: Filling) -> Fraction | None:
+    def wants(self, filling: ShapeUse) -> Fraction | None:
         """Width over height of these words: that of the shape, or what the words themselves come to."""
         return self.proportion_of(filling) if self.proportion_of else self.proportion

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -13,7 +13,7 @@ USUAL_CUT = Fraction(1, 2)
 """When nothing is said. Common practice, no source."""
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     strip = words.word()
     if not strip or not words.is_next("between"):
         return None
@@ -21,10 +21,10 @@ def _read(words: WordReader) -> Filling | None:
     cut = words.number() if words.is_next("cut") else USUAL_CUT
     if not left or not right or not words.done or cut is None or not 0 < cut < 1:
         return None
-    return Filling("slant", (strip, left, right), (cut,))
+    return ShapeUse("slant", (strip, left, right), (cut,))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     strip, left, right = filling.fabrics
     zero, cut = 0 * width, filling.numbers[0] * width
     return (

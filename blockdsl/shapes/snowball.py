@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import CORNER_NAMES, outline
 from blockdsl.shapes.shape import Cloth, DrawnUnit, Shape
 from blockdsl.shapes.words import WordReader
@@ -17,7 +17,7 @@ USUAL_CUT = Fraction(1, 3)
 """When nothing is said. Common practice, no source."""
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     ball = words.word()
     if not ball or not words.is_next("with") or not (corner := words.word()):
         return None
@@ -25,7 +25,7 @@ def _read(words: WordReader) -> Filling | None:
     cut = words.number() if words.is_next("cut") else USUAL_CUT
     if not places or not words.done or cut is None or not 0 < cut <= Fraction(1, 2):
         return None
-    return Filling("snowball", (ball, corner), (cut,), places)
+    return ShapeUse("snowball", (ball, corner), (cut,), places)
 
 
 def _places(words: WordReader) -> tuple[str, ...]:
@@ -33,7 +33,7 @@ def _places(words: WordReader) -> tuple[str, ...]:
     return tuple(place for place in PLACES if place in named)
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     ball, corner = filling.fabrics
     cut, zero = filling.numbers[0] * width, 0 * width
     triangles = {

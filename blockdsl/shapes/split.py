@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     large, right, bottom = words.word(), words.word(), words.word()
     if not (large and right and bottom and words.done):
         return None
-    return Filling("split", (large, right, bottom))
+    return ShapeUse("split", (large, right, bottom))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     large, right, bottom = filling.fabrics
     zero, middle = 0 * width, (width / 2, height / 2)
     return (

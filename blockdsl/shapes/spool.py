@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -13,17 +13,17 @@ USUAL_CUT = Fraction(1, 4)
 """When nothing is said. Common practice, no source."""
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     if not words.is_next("centre", "center") or not (centre := words.word()) or not words.is_next("with"):
         return None
     ends, sides = words.word(), words.word()
     cut = words.number() if words.is_next("cut") else USUAL_CUT
     if not ends or not sides or not words.done or cut is None or not 0 < cut < Fraction(1, 2):
         return None
-    return Filling("spool", (centre, ends, sides), (cut,))
+    return ShapeUse("spool", (centre, ends, sides), (cut,))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     centre, ends, sides = filling.fabrics
     zero, near = 0 * width, filling.numbers[0] * width
     far, low = width - near, height - near

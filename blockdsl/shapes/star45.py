@@ -12,7 +12,7 @@ from collections.abc import Iterator
 
 from blockdsl.geometry import Exact, Point, square_root
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -26,7 +26,7 @@ _GROUNDS = 2
 _SPLIT = 2
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     split = words.is_next("split")
     if not split and not words.is_next("points"):
         return None
@@ -46,7 +46,7 @@ def _read(words: WordReader) -> Filling | None:
     corners = words.word() if words.is_next("corners") else ground
     if not ground or not corners or not words.done or not fabrics or (split and len(fabrics) != _SPLIT):
         return None
-    return Filling("star45", (*fabrics, ground, corners), (rows,), ("split",) if split else ())
+    return ShapeUse("star45", (*fabrics, ground, corners), (rows,), ("split",) if split else ())
 
 
 def steps_round(corner: Exact) -> list[Point]:
@@ -62,12 +62,12 @@ def corner_side(width: Exact) -> Exact:
     return width * (1 - HALF_ROOT)
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     ground, corners = filling.fabrics[-_GROUNDS:]
     return (*_points(filling, width), *_sides(ground, width, height), *_squares(corners, width, height))
 
 
-def _points(filling: Filling, width: Exact) -> Iterator[Cloth]:
+def _points(filling: ShapeUse, width: Exact) -> Iterator[Cloth]:
     """The diamonds clockwise, the first one right of the top; those of one point row by row from the middle."""
     fabrics = filling.fabrics[:-_GROUNDS]
     rows = int(filling.numbers[0])
@@ -94,7 +94,7 @@ def _points(filling: Filling, width: Exact) -> Iterator[Cloth]:
                 )
 
 
-def _parts(filling: Filling, _width: Exact, _height: Exact) -> tuple[tuple[int, int], ...]:
+def _parts(filling: ShapeUse, _width: Exact, _height: Exact) -> tuple[tuple[int, int], ...]:
     """The points of the star, where each is made of several patches."""
     of_a_point = 2 if filling.places else int(filling.numbers[0]) ** 2
     return tuple((number * of_a_point, (number + 1) * of_a_point) for number in range(POINTS))

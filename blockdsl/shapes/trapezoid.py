@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -13,7 +13,7 @@ USUAL_CUT = Fraction(1, 4)
 """When nothing is said. Common practice, no source."""
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     middle = words.word()
     if not middle or not words.is_next("on"):
         return None
@@ -21,10 +21,10 @@ def _read(words: WordReader) -> Filling | None:
     cut = words.number() if words.is_next("cut") else USUAL_CUT
     if len(corners) not in (1, 2) or not words.done or cut is None or not 0 < cut < Fraction(1, 2):
         return None
-    return Filling("trapezoid", (middle, corners[0], corners[-1]), (cut,))
+    return ShapeUse("trapezoid", (middle, corners[0], corners[-1]), (cut,))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     middle, left, right = filling.fabrics
     zero, cut = 0 * width, filling.numbers[0] * width
     return (

@@ -3,21 +3,21 @@
 from __future__ import annotations
 
 from blockdsl.geometry import Exact
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     middle = words.word()
     if not middle or not words.is_next("on") or not (left := words.word()):
         return None
     right = left if words.done else words.word()
-    return Filling("triangle-in-square", (middle, left, right)) if right and words.done else None
+    return ShapeUse("triangle-in-square", (middle, left, right)) if right and words.done else None
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     middle, left, right = filling.fabrics
     zero, point = 0 * width, (width / 2, 0 * width)
     return (

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from blockdsl.geometry import Exact, Polygon, floor_to
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.fields import ROOT_THREE, reach, trimmed
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
@@ -19,15 +19,15 @@ from blockdsl.shapes.words import WordReader
 MOST_ROWS = 40
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     fabrics = words.several("rows")
     rows = words.number() if words.is_next("rows") else None
     if not fabrics or rows is None or rows.denominator != 1 or not 1 <= rows <= MOST_ROWS or not words.done:
         return None
-    return Filling("triangles60", fabrics, (rows,))
+    return ShapeUse("triangles60", fabrics, (rows,))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     rows = int(filling.numbers[0])
     found: list[Cloth] = []
     for row in range(rows):
@@ -65,12 +65,12 @@ def _is_larger_aside(width: Exact, pitch: Exact) -> bool:
     return steps - floor_to(steps, Fraction(1)) < Fraction(1, 2)
 
 
-def _count(filling: Filling, width: Exact, height: Exact) -> int:
+def _count(filling: ShapeUse, width: Exact, height: Exact) -> int:
     rows = int(filling.numbers[0])
     return rows * (2 * reach(width / 2, height / rows / ROOT_THREE) + 4)
 
 
-def _measured(filling: Filling, _width: Exact, height: Exact) -> Exact:
+def _measured(filling: ShapeUse, _width: Exact, height: Exact) -> Exact:
     """The height of a triangle."""
     return height / int(filling.numbers[0])
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes.outlines import outline
 from blockdsl.shapes.shape import Cloth, Shape
 from blockdsl.shapes.words import WordReader
@@ -14,15 +14,15 @@ USUAL_TAPER = Fraction(1, 2)
 MOST_TUMBLERS = 100
 
 
-def _read(words: WordReader) -> Filling | None:
+def _read(words: WordReader) -> ShapeUse | None:
     fabrics = words.several("taper")
     taper = words.number() if words.is_next("taper") else USUAL_TAPER
     if not 2 <= len(fabrics) <= MOST_TUMBLERS or not words.done or taper is None or not 0 < taper < 1:
         return None
-    return Filling("tumblers", fabrics, (taper,))
+    return ShapeUse("tumblers", fabrics, (taper,))
 
 
-def _draw(filling: Filling, width: Exact, height: Exact) -> tuple[Cloth, ...]:
+def _draw(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Cloth, ...]:
     (taper,) = filling.numbers
     zero, count = 0 * width, len(filling.fabrics)
     # Two half tumblers make one; each is as wide, half way up, as the mean of its two ends.

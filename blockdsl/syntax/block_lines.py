@@ -139,7 +139,7 @@ class Trim:
 
 @dataclass(frozen=True, slots=True)
 class Sizes:
-    """`sizes 6 9 12 in`: further finished widths at which the block is told; never none."""
+    """`sizes 6 9 12 in`: further finished widths of the block; at least one."""
 
     span: Span
     widths: tuple[LengthLiteral, ...]

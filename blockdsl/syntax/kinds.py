@@ -39,7 +39,7 @@ MAKER_LINES: Final = frozenset(kind.word for kind in MAKER_KINDS)
 """Lines of a maker; they may stand in a book, a quilt or a block too."""
 
 QUILT_LINES: Final = frozenset(QUILT_KINDS)
-"""Lines that tell a quilt from the name of one in a book."""
+"""Lines by which a quilt differs from the name of one in a book."""
 
 
 def keyword_of(word: str) -> str:
@@ -72,6 +72,6 @@ _ONCE: Final = {
 
 
 def draws(keyword: str) -> bool:
-    """Whether a line that begins with this word may draw something; of an unknown word nobody can tell."""
+    """Whether a line that begins with this word may draw something; an unknown word may."""
     kind = LINE_KINDS.get(keyword)
     return kind is None or (kind.home == "grid" and keyword != "note")

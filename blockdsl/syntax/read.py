@@ -89,7 +89,7 @@ def _is_of_a_quilt(raw: RawLine, opened: str | None) -> bool:
 def _names_a_member(raws: Sequence[RawLine], place: int) -> bool:
     """Whether a `block` or `quilt` line below a `book` names one for the book, and begins none.
 
-    Indentation has no meaning, so what follows tells: a block that is declared has a size and rows below it.
+    Indentation has no meaning, so what follows decides: a block that is declared has a size and rows below it.
     """
     if re.search(r"\bsizes\b", raws[place].text):
         return True

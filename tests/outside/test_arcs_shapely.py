@@ -17,7 +17,7 @@ from blockdsl.geometry import Point, to_float
 from blockdsl.geometry.arc import Curved, CurvedArea
 from blockdsl.geometry.arc_offset import offset_curved
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.pictures.arcs import outline_places
 from blockdsl.shapes import SHAPES
 from tests.outside.test_templates_print import lines_of
@@ -43,10 +43,10 @@ def shapes() -> list[Curved]:
     """Curved patches of every kind, in a box of 6."""
     found: list[Curved] = []
     for filling in (
-        Filling("curve", ("g", "p"), (F(2, 3),)),
-        Filling("fan", ("g", "a", "b", "h"), (F(3, 4), F(1, 4))),
-        Filling("fan", ("g", "a", "b", "c"), (F(7, 8), F(0))),
-        Filling("fan", ("g", *"abcdef", "h"), (F(3, 4), F(1, 3))),
+        ShapeUse("curve", ("g", "p"), (F(2, 3),)),
+        ShapeUse("fan", ("g", "a", "b", "h"), (F(3, 4), F(1, 4))),
+        ShapeUse("fan", ("g", "a", "b", "c"), (F(7, 8), F(0))),
+        ShapeUse("fan", ("g", *"abcdef", "h"), (F(3, 4), F(1, 3))),
     ):
         bend = SHAPES[filling.shape].bend
         assert bend is not None

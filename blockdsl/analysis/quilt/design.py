@@ -6,7 +6,6 @@ from collections.abc import Iterable
 from typing import Final, cast
 
 from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
-from blockdsl.analysis.names import Names
 from blockdsl.analysis.quilt.bands import plan_rings
 from blockdsl.analysis.quilt.choosing import by_rows, every_second, with_rules
 from blockdsl.analysis.quilt.fabrics import fabrics_of
@@ -26,6 +25,7 @@ from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.analysis.quilt.rings import RingPlan, lay_rings
 from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
 from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish
+from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.fraction import Fraction
@@ -42,7 +42,7 @@ _TURNS: Final = "><~"
 class QuiltReader:
     """Puts one quilt together. What is wrong is reported, and then there is no quilt."""
 
-    def __init__(self, quilt: ast.QuiltDeclaration, names: Names, designs: Designs, problems: Problems) -> None:
+    def __init__(self, quilt: ast.QuiltDeclaration, names: Scope, designs: Designs, problems: Problems) -> None:
         """`names` are those of the file that the quilt is written in."""
         self._quilt = quilt
         self._names = names

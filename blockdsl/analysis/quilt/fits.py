@@ -110,7 +110,7 @@ def colourways_are_known(lines: Sequence[ast.QuiltLine], designs: Sequence[Block
 
 
 def few_enough(places: int, span: Span, problems: Problems) -> bool:
-    """Whether a quilt has no more blocks than can be told."""
+    """Whether a quilt has no more blocks than the most that there may be."""
     if places <= MOST_BLOCKS:
         return True
     problems.report("too-many-blocks", span, found=f"{places:,}", help=f"a quilt has at most {MOST_BLOCKS:,} blocks")

@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
 from blockdsl.analysis.design import design_block
-from blockdsl.analysis.names import Names
 from blockdsl.analysis.place import Placer
+from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
@@ -22,7 +22,7 @@ FindBlock = Callable[[ast.BlockDeclaration, ast.LengthLiteral | None], BlockDesi
 class Designs:
     """The designs of one quilt; `names` and `placer` are those of the file that it is written in."""
 
-    names: Names
+    names: Scope
     placer: Placer
     find: FindBlock
     problems: Problems

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final, TypeVar
 
-from blockdsl.analysis.names import Names
+from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry.fraction import Fraction
@@ -31,7 +31,7 @@ def first_line(lines: Sequence[ast.QuiltLine], kind: type[Line]) -> Line | None:
 class Words:
     """Looks up what the lines of one quilt name; what is unknown is reported once."""
 
-    names: Names
+    names: Scope
     unit: RulerUnit
     problems: Problems
 

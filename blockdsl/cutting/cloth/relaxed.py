@@ -16,7 +16,7 @@ import highspy
 import numpy as np
 from highspy._core import _Highs
 
-from blockdsl.cutting.cloth.filling import Filling
+from blockdsl.cutting.cloth.filling import ShapeUse
 from blockdsl.cutting.cloth.stacking import Stacking
 from blockdsl.cutting.cloth.task import ACROSS, Column, Task, alone
 from blockdsl.geometry.fraction import Fraction
@@ -110,7 +110,7 @@ class Relaxed:
 
     def grow(self, rounds: int) -> tuple[list[float], Worths]:
         """Add strips until none helps, or for so many rounds; how often each is used, and the worths."""
-        kind: type[Filling | Stacking] = Stacking if self.task.stacked else Filling
+        kind: type[ShapeUse | Stacking] = Stacking if self.task.stacked else ShapeUse
         heights, best = self.task.heights, None
         while True:
             _, used, values = self.solve()
@@ -122,7 +122,7 @@ class Relaxed:
                 return used, best
 
 
-def reckon(task: Task, values: Sequence[int], filling: Filling | Stacking) -> Worths:
+def reckon(task: Task, values: Sequence[int], filling: ShapeUse | Stacking) -> Worths:
     """The bound that some worths prove."""
     heights = filling.heights
     ratio = max(
@@ -149,7 +149,7 @@ def overcost(worths: Worths, column: Column) -> Fraction:
     return cost - sum(worths.values[place] * number for place, number in strip.counts.items()) / (worths.ratio * SCALE)
 
 
-def improving(task: Task, filling: Filling | Stacking) -> list[Column]:
+def improving(task: Task, filling: ShapeUse | Stacking) -> list[Column]:
     """The best strip of each height, where it is worth more than it takes."""
     found = []
     slack = SCALE >> 16

@@ -10,7 +10,7 @@ from typing import Final
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
@@ -69,7 +69,7 @@ def single_diamonds(measures: Measures) -> tuple[Step, ...]:
 
 
 def _patches(side: Exact) -> tuple[Polygon, ...]:
-    filling = Filling(star45.SHAPE.name, ("0", "1", "2", "3"), (Fraction(1),))
+    filling = ShapeUse(star45.SHAPE.name, ("0", "1", "2", "3"), (Fraction(1),))
     return tuple(patch for _, patch in star45.SHAPE.draw(filling, side, side))
 
 

@@ -8,7 +8,7 @@ from typing import Final
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing.message import Length, Size
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
@@ -64,7 +64,7 @@ def log_cabin(measures: Measures) -> tuple[Step, ...]:
 
 def _patches(side: Exact) -> tuple[Polygon, ...]:
     """The middle and its logs, in the order in which they are sewn."""
-    filling = Filling(
+    filling = ShapeUse(
         log.SHAPE.name,
         tuple(str(role) for role in DRAWN),
         (Fraction(1), Fraction(1)),

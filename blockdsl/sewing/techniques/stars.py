@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline, pressed
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
@@ -43,7 +43,7 @@ def _set(
 def _star(side: Exact) -> list[Cloth]:
     """The finished star, patch by patch, those of a point together."""
     fabrics = tuple(str(role) for role in (*range(ROWS), GROUND, GROUND))
-    patches = star45.SHAPE.draw(Filling(star45.SHAPE.name, fabrics, (Fraction(ROWS),)), side, side)
+    patches = star45.SHAPE.draw(ShapeUse(star45.SHAPE.name, fabrics, (Fraction(ROWS),)), side, side)
     return [Cloth(int(fabric), patch) for fabric, patch in patches]
 
 

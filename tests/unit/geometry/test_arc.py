@@ -15,7 +15,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import dot, step
 from blockdsl.geometry.recognise import congruence_key
 from blockdsl.geometry.symmetry import ALL_EIGHT, QUARTER_CLOCKWISE
-from blockdsl.model import Filling
+from blockdsl.model import ShapeUse
 from blockdsl.shapes import SHAPES
 from blockdsl.shapes.curve import quarter_circle, surround
 
@@ -26,7 +26,7 @@ QUARTER = F(1, 4)
 def fan(*blades: str, handle: Fraction | None = None) -> list[CurvedPatch]:
     """The patches of a fan with a radius of 6 in a square of 8."""
     side = F(8)
-    filling = Filling("fan", ("ground", *blades, *(("held",) if handle else ())), (F(3, 4), handle or F(0)))
+    filling = ShapeUse("fan", ("ground", *blades, *(("held",) if handle else ())), (F(3, 4), handle or F(0)))
     shape = SHAPES["fan"]
     assert shape.bend is not None
     pairs = zip(shape.bend(filling, side, side), shape.draw(filling, side, side), strict=True)

@@ -20,7 +20,7 @@ VALUES = ("light", "medium", "dark")
 
 
 @dataclass(slots=True)
-class Names:
+class Scope:
     """Fabrics and units by name, blocks and quilts by title.
 
     `main` is the file that was asked for, `files` all that were read. `maker` is the project's one maker, if any.
@@ -39,7 +39,7 @@ class Names:
     cutter_labels: dict[str, Span] = field(default_factory=dict)
     maker: ast.MakerDeclaration | None = None
     damaged: set[str] = field(default_factory=set)
-    """Names whose declarations could not be read."""
+    """Scope whose declarations could not be read."""
 
     def nearest(self, word: str) -> str | None:
         """The fabric or unit that was probably meant."""
@@ -50,22 +50,22 @@ class Names:
         return word in self.damaged or (self.incomplete and not self.nearest(word))
 
 
-def bring_together(source: Source, reader: Reader, problems: Problems) -> Names:
+def bring_together(source: Source, reader: Reader, problems: Problems) -> Scope:
     """Parse a file and all that it uses; a file's own declarations stand over those it brings in."""
     main = parse(source, problems)
-    names = Names(main)
+    names = Scope(main)
     _gather(main, reader, problems, names, (source.name,))
     return names
 
 
-def bring_in(file: ast.File, reader: Reader) -> Names:
+def bring_in(file: ast.File, reader: Reader) -> Scope:
     """The names that a file itself knows, when it was brought in by another; its problems have been reported."""
-    names = Names(file)
+    names = Scope(file)
     _gather(file, reader, Problems(), names, (file.source.name,))
     return names
 
 
-def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
+def _gather(file: ast.File, reader: Reader, problems: Problems, names: Scope, chain: tuple[str, ...]) -> None:
     names.files.append(file)
     own: set[str] = set()
     # What a file brings in comes first, wherever its `use` lines stand, so that its own declarations stand over it.
@@ -89,7 +89,7 @@ def _gather(file: ast.File, reader: Reader, problems: Problems, names: Names, ch
                 _declare(declaration, problems, names, own, file)
 
 
-def _use(use: ast.Use, reader: Reader, problems: Problems, names: Names, chain: tuple[str, ...]) -> None:
+def _use(use: ast.Use, reader: Reader, problems: Problems, names: Scope, chain: tuple[str, ...]) -> None:
     if len(chain) > MOST_NESTING:
         problems.report("nesting-too-deep", use.span, help=f"files may use one another {MOST_NESTING} deep")
         names.incomplete = True
@@ -113,7 +113,7 @@ def _use(use: ast.Use, reader: Reader, problems: Problems, names: Names, chain: 
 
 
 def _report_given_way(
-    use: ast.Use, before: dict[str, str], read_before: set[str], names: Names, problems: Problems
+    use: ast.Use, before: dict[str, str], read_before: set[str], names: Scope, problems: Problems
 ) -> None:
     """Warn when a file takes the place of what another file beside it has brought in; the library may give way."""
     lost: dict[tuple[str, str], list[str]] = {}
@@ -132,7 +132,7 @@ def _stands(name: str, before: Span, own: set[str], file: ast.File) -> bool:
     return name not in own and before.source is not file.source
 
 
-def _declare(declaration: Named, problems: Problems, names: Names, own: set[str], file: ast.File) -> None:
+def _declare(declaration: Named, problems: Problems, names: Scope, own: set[str], file: ast.File) -> None:
     name = declaration.name.text
     before = names.declared.get(name)
     if before and not _stands(name, before.span, own, file):
@@ -177,7 +177,7 @@ def _width(declaration: ast.FabricDeclaration, problems: Problems) -> tuple[Frac
     return (said.value, "in") if said.unit == "in" else (said.value / (10 if said.unit == "mm" else 1), "cm")
 
 
-def _declare_maker(maker: ast.MakerDeclaration, problems: Problems, names: Names) -> None:
+def _declare_maker(maker: ast.MakerDeclaration, problems: Problems, names: Scope) -> None:
     """The first stands; none gives way to another, because a project has one maker."""
     report_choices(maker.lines, problems)
     first = names.maker
@@ -190,7 +190,7 @@ def _declare_maker(maker: ast.MakerDeclaration, problems: Problems, names: Names
     problems.report("maker-twice", maker.name.span, name=name, first=first.name.text, related=related, help=help_text)
 
 
-def _declare_cutter(declaration: ast.CutterDeclaration, problems: Problems, names: Names, file: ast.File) -> None:
+def _declare_cutter(declaration: ast.CutterDeclaration, problems: Problems, names: Scope, file: ast.File) -> None:
     """A cutter of the same label that another file brought in gives way."""
     label = declaration.label
     before = names.cutter_labels.get(label.text)
@@ -206,7 +206,7 @@ def _declare_cutter(declaration: ast.CutterDeclaration, problems: Problems, name
 
 
 def _declare_block(
-    block: ast.BlockDeclaration, problems: Problems, names: Names, own: set[str], file: ast.File
+    block: ast.BlockDeclaration, problems: Problems, names: Scope, own: set[str], file: ast.File
 ) -> None:
     key = block.name.text
     before = names.blocks.get(key)
@@ -217,7 +217,7 @@ def _declare_block(
     names.blocks[key] = block
 
 
-def _declare_quilt(quilt: ast.QuiltDeclaration, problems: Problems, names: Names, file: ast.File) -> None:
+def _declare_quilt(quilt: ast.QuiltDeclaration, problems: Problems, names: Scope, file: ast.File) -> None:
     """A quilt of the same title that another file brought in gives way."""
     key = quilt.name.text
     before = names.quilts.get(key)

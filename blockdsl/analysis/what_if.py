@@ -1,4 +1,4 @@
-"""Trying what is supposed, and finding what would do where it cannot be."""
+"""Trying other sizes and settings, and finding what works where one does not."""
 
 from __future__ import annotations
 
@@ -27,20 +27,20 @@ _OF_THE_SETTING: Final = frozenset({"fill-missing", "block-does-not-fit"})
 _HOPELESS: Final = frozenset({"setting-fixed", "name-unknown"})
 
 
-def suppose(
+def analyse_what_if(
     attempt: Callable[[WhatIf | None, Problems], Found],
     quilts_of: Callable[[Found], Iterable[QuiltDesign]],
     what_if: WhatIf,
     problems: Problems,
 ) -> Found:
-    """What comes of a file with what is supposed of it. Where that cannot be, the message says what would do.
+    """What a file gives with the changes asked for. Where they are impossible, the message says what works.
 
-    `attempt` looks at the file, as it says with None. Mistakes of the file itself are told first, and alone.
+    `attempt` looks at the file, as it says with None. Mistakes of the file itself are reported first, and alone.
     """
     found = Problems()
     result = attempt(what_if, found)
     if not found.has_errors:
-        # A line that has nothing to do in another setting is no slip of the file.
+        # A line that has nothing to do in another setting is no mistake of the file.
         _take_over(problems, (each for each in found if each.code != "line-idle" or not what_if.sets))
         return result
     own = Problems()
@@ -51,7 +51,7 @@ def suppose(
     errors: dict[str, Diagnostic] = {}
     for problem in found:
         if problem.severity == "error":
-            errors.setdefault(problem.code, problem)  # one thing supposed, one message, in however many lines it shows
+            errors.setdefault(problem.code, problem)  # one change, one message, in however many lines it shows
     near = nearby(what_if, quilts_of(as_it_says), errors)
     instead = next((other for other in near if _works(attempt, other)), None)
     for place, problem in enumerate(errors.values()):
@@ -80,7 +80,7 @@ def _told(problem: Diagnostic, what_if: WhatIf, instead: WhatIf | None) -> Diagn
 
 
 def report_no_such_colourway(name: str, blocks: Iterable[BlockDesign], problems: Problems) -> None:
-    """Tell when no block has the colourway that is supposed; a file without blocks has none to miss."""
+    """Report when no block has the colourway asked for; a file without blocks has none to miss."""
     designs = list(blocks)
     known = list(dict.fromkeys(plan.name for design in designs for plan in design.colourways))
     if not designs or name in known:
@@ -98,7 +98,7 @@ def report_no_such_colourway(name: str, blocks: Iterable[BlockDesign], problems:
 
 
 def nearby(what_if: WhatIf, quilts: Iterable[QuiltDesign], codes: Iterable[str]) -> Iterator[WhatIf]:
-    """Other suppositions that may mend problems of these codes, what is nearest first.
+    """Other changes that may fix problems of these codes, the nearest first.
 
     One thing is changed at a time, the others stay as they were asked: first the size by halves, then the number of
     blocks, then the setting. Where it is all too large, size or number are halved until they fit.
