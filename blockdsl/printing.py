@@ -36,6 +36,8 @@ FullSize = Literal["templates", "foundation", "papers"]
 class Print:
     """How pages are printed. `created` is the date that a PDF tells, or None for no date; `font` the maker's own.
 
+    With `outline_words` the words of SVG pictures are outlines.
+
     On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
     """
 
@@ -43,6 +45,7 @@ class Print:
     created: datetime | None
     margin_mm: float = USUAL_MARGIN_MM
     font: FurtherFont | None = None
+    outline_words: bool = False
 
     @property
     def margin_pt(self) -> float:

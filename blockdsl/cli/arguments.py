@@ -139,6 +139,12 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
     )
     _language(command)
     command.add_argument(
+        "--outline-words",
+        action="store_true",
+        help="draw the words of SVG pictures as outlines, for programs that ignore the font in the file; the words can "
+        "then be neither searched nor changed",
+    )
+    command.add_argument(
         "--check-print",
         action="store_true",
         help="write check-print.pdf too: print it first, and measure whether the printer prints at actual size",

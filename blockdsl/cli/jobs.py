@@ -120,13 +120,14 @@ def do(job: Job, folder: Path | None) -> MadeFiles:
 
 def _key(job: Job, output: Output) -> str:
     """All that the bytes depend on, the maker's own font too, which any words may be printed in."""
-    return key_of(*output.depends) if job.printed.font is None else key_of(*output.depends, job.printed.font)
+    font, outlines = job.printed.font, job.printed.outline_words
+    return key_of(*output.depends, font, outlines) if font is not None or outlines else key_of(*output.depends)
 
 
 def _do(job: Job, cache: Cache) -> MadeFiles:
     from blockdsl.marks.typeset import printing_with
 
-    with printing_with(job.printed.font):
+    with printing_with(job.printed.font, outline_words=job.printed.outline_words):
         return _made(job, cache)
 
 

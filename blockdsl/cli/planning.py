@@ -60,10 +60,11 @@ class PrintOptions:
     created: datetime | None
     margin_mm: float
     language: Language | None = None
+    outline_words: bool = False
 
     def on(self, usual: str, font: FurtherFont | None = None) -> Print:
         """The printing on the paper that was asked for, or else on the usual one; `font` is the maker's own."""
-        return Print(self.paper or usual, self.created, self.margin_mm, font)
+        return Print(self.paper or usual, self.created, self.margin_mm, font, self.outline_words)
 
 
 def plan(works: Sequence[Worked], kinds: frozenset[str], asked: PrintOptions) -> list[Planned]:

@@ -17,7 +17,7 @@ from blockdsl.export.printable import check_page, check_text
 from blockdsl.export.recognised import SVG_MARK
 from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, Weight
 from blockdsl.marks.further_letters import with_letters_drawn, with_words_drawn
-from blockdsl.marks.typeset import UNITS_PER_EM, shape
+from blockdsl.marks.typeset import UNITS_PER_EM, are_words_outlined, shape
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
@@ -39,7 +39,7 @@ def write_svg(
     Errors: Unprintable where the page, the title or the description cannot be painted.
     """
     check_page(page)
-    page = with_words_drawn(page) if draw_words else with_letters_drawn(page)
+    page = with_words_drawn(page) if draw_words or are_words_outlined() else with_letters_drawn(page)
     width, height = round(page.width_pt, 2), round(page.height_pt, 2)
     drawing = svgwrite.Drawing(
         size=(f"{width / _POINTS_PER_INCH:.10g}in", f"{height / _POINTS_PER_INCH:.10g}in"),

@@ -59,16 +59,26 @@ class GlyphRun:
 
 
 _FURTHER: ContextVar[FurtherFont | None] = ContextVar("further font", default=None)
+_OUTLINED: ContextVar[bool] = ContextVar("words as outlines", default=False)
 
 
 @contextmanager
-def printing_with(font: FurtherFont | None) -> Iterator[None]:
-    """Take letters that our font lacks from this one, for all that is measured and painted meanwhile."""
-    before = _FURTHER.set(font)
+def printing_with(font: FurtherFont | None, *, outline_words: bool = False) -> Iterator[None]:
+    """Take letters that our font lacks from this one, for all that is measured and painted meanwhile.
+
+    With `outline_words` the words of SVG drawings are outlines, for programs that ignore the font in the file.
+    """
+    before, words_before = _FURTHER.set(font), _OUTLINED.set(outline_words)
     try:
         yield
     finally:
         _FURTHER.reset(before)
+        _OUTLINED.reset(words_before)
+
+
+def are_words_outlined() -> bool:
+    """Whether the words of SVG drawings are to be outlines."""
+    return _OUTLINED.get()
 
 
 def font_beside() -> FurtherFont | None:

@@ -397,3 +397,19 @@ def test_a_cutting_table_of_hundreds_of_rows_is_set_in_columns(folder: Path, run
     width, height = (float(side) for side in head.split('viewBox="0 0 ')[1].split('"')[0].split())
     assert height < 7_300
     assert width > 1_000
+
+
+def test_words_of_pictures_may_be_outlines_and_a_cache_keeps_the_two_apart(folder: Path, run: Run) -> None:
+    told = ("build", "pinwheel.block", "--only", "diagrams,table", "--cache", "kept")
+    for out, more in (("words", ()), ("outlines", ("--outline-words",)), ("again", ())):
+        assert run(*told, "-o", out, *more).status == 0
+    words, outlines = bytes_below(folder / "words"), bytes_below(folder / "outlines")
+    assert words == bytes_below(folder / "again")
+    assert words.keys() == outlines.keys()
+    assert b"<text" in words["pinwheel.cutting.svg"]
+    for name in words:
+        if name.endswith(".svg"):
+            assert b"<text" not in outlines[name]
+            assert b"font-face" not in outlines[name]
+        else:
+            assert words[name] == outlines[name]
