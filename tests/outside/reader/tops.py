@@ -65,10 +65,13 @@ class Table:
     way: str = ""
     result: Piece | None = None
     pressed: dict[str, str] = field(default_factory=dict)
-    trimmed: list[Part] = field(default_factory=list)
+    trimmed: list[list[Part]] = field(default_factory=list)
+    """Strips of a border that were trimmed to a length, two and two."""
     nested: bool = False
     measured: bool = False
     base: str = ""
+    corner: Part | None = None
+    mitred: tuple[str, float, list[float]] | None = None
 
     @property
     def across(self) -> float:
@@ -80,7 +83,7 @@ class Table:
 # --- taking and laying ----------------------------------------------------------------------------------
 
 
-@reads(r"(?P<each>For each, take|Take) (?P<list>.+)")
+@reads(r"(?P<each>For each, take|Take) (?!\d+ strips \()(?P<list>.+)")
 def take(table: Table, found: re.Match[str]) -> None:
     begins = r"(?=\d|the |rows? |columns? )"
     for entry in re.split(rf"(?:,? and |, ){begins}", found["list"]):
@@ -413,8 +416,9 @@ def pin_cornerstones(table: Table, found: re.Match[str]) -> None:
 @reads(
     r"Sew the long edges", r"Pin with the marks at the seams of the blocks, and sew the long edges",
     r"Mark .+", r"The short edges of the triangles are on the bias: .+", r"Check that the corner lies flat",
-    r"From the end of the seams, draw a line .+", r"Sew on the line from the inner corner outward",
-    r"Trim the seam to .+",
+    r"From the end of the seams, draw a line .+", r"Trim the seam to .+", r"Both ends extend equally, about .+",
+    r"Sew each strip from .+ inside one corner to .+ inside the next; backstitch at both",
+    r"At each corner, fold the top diagonally, right sides together, so that the two strips lie edge to edge",
 )  # fmt: skip
 def no_more(table: Table, found: re.Match[str]) -> None:
     """Care that moves nothing."""
@@ -447,12 +451,20 @@ def measure_through(table: Table, found: re.Match[str]) -> None:
         size = max(table.made[names[0]][0].size)
     else:
         if table.result is None:
-            table.result = _made(table, table.base)
+            table.result = _center_block(table) if found["what"] == "center block" else _made(table, table.base)
         size = table.result.size[1 if found["way"] == "top to bottom" else 0]
     if abs(size + 2 * table.stock.seam - float(length(found["d"]))) > 1 / 16 + HAIR:
         raise Refused(f"it measures {size + 2 * table.stock.seam}")
-    table.trimmed = []
     table.lengths = size  # type: ignore[attr-defined]
+
+
+def _center_block(table: Table) -> Piece:
+    """The one block in the middle of a medallion, as it is laid."""
+    blocks = [part for part in table.stock.parts if part.key[0] == "block" and table.stock.left[part.key]]
+    part = _one(blocks)
+    table.stock.take(part, 1)
+    turn = turn_of(table, part, [], _turned(part.size, 1)[1], 1)
+    return Piece((_lying(part, complex(*part.size) / 2, turn),), part.size)
 
 
 @reads(r"Trim (?P<n>\d+) (?P<what>(?:\w+ )?strips) \((?P<fabric>.+)\) to that length")
@@ -471,7 +483,7 @@ def trim(table: Table, found: re.Match[str]) -> None:
         raise Refused(f"no strips of {found['fabric']} are so long")
     table.stock.take(parts[0], number(found["n"]))
     if role == "strip":
-        table.trimmed = [parts[0]] * number(found["n"])
+        table.trimmed.append([parts[0]] * number(found["n"]))
         return
     width = min(parts[0].size)
     size = (long, width) if parts[0].size[0] >= 0 and _rows_lie_level(table) else (width, long)
@@ -490,11 +502,11 @@ def _rows_lie_level(table: Table) -> bool:
     r"Sew (?:them|these strips) to the (?P<a>top|left) edge and the (?P<b>bottom|right) edge(?: in the same way)?",
 )
 def sew_strips(table: Table, found: re.Match[str]) -> None:
-    if len(table.trimmed) != 2 or table.result is None:
+    if not table.trimmed or len(table.trimmed[0]) != 2 or table.result is None:
         raise Refused("there are not two strips")
     if (found["a"], found["b"]) not in (("left", "right"), ("top", "bottom")):
         raise Refused("those edges do not face each other")
-    part = table.trimmed[0]
+    part = table.trimmed[0][0]
     width = min(part.size)
     upright = found["a"] == "left"
     long = table.result.size[1 if upright else 0]
@@ -508,7 +520,145 @@ def sew_strips(table: Table, found: re.Match[str]) -> None:
     turn = 1 if near(complex(*part.size), size) else 1j
     lying += [_lying(part, at, turn) for at in (size / 2, complex(*grown) - size / 2)]
     table.result = Piece(tuple(lying), grown)
-    table.trimmed = []
+    table.trimmed.pop(0)
+
+
+@reads(r"Sew a corner square \((?P<fabric>.+)\) to each end of the other 2 strips")
+def sew_corner_squares(table: Table, found: re.Match[str]) -> None:
+    """The strips that are left get a square at both ends: they are as long as the border that they meet."""
+    if not table.trimmed or len(table.trimmed[-1]) != 2 or table.result is None:
+        raise Refused("there are not two strips")
+    corners = [part for part in table.stock.parts if part.key[0] == "cloth" and "corner square" in part.names]
+    part = next((part for part in corners if part.fabric == found["fabric"] and table.stock.left[part.key] >= 4), None)
+    if part is None:
+        raise Refused("there are no such corner squares")
+    table.stock.take(part, 4)
+    table.corner = part
+
+
+@reads(
+    r"Sew these strips to the (?P<a>top|left) edge and the (?P<b>bottom|right) edge"
+    r"(?:, nesting|, matching) the seams of the corner squares"
+)
+def sew_strips_with_corners(table: Table, found: re.Match[str]) -> None:
+    if table.corner is None or table.result is None:
+        raise Refused("they have no corner squares")
+    strip, corner = table.trimmed[0][0], table.corner
+    width = min(strip.size)
+    wide, high = table.result.size
+    if found["a"] != "top" or abs(max(strip.size) + 2 * max(corner.size) - wide) > HAIR:
+        raise Refused("they are not as long as that edge")
+    lying = [each.moved(width * 1j) for each in table.result.lying]
+    for y in (width / 2, high + 1.5 * width):
+        lying += [_lying(corner, complex(x, y), 1) for x in (width / 2, wide - width / 2)]
+        turn = 1 if strip.size[0] > strip.size[1] else 1j
+        lying.append(_lying(strip, complex(wide / 2, y), turn))
+    table.result, table.corner = Piece(tuple(lying), (wide, high + 2 * width)), None
+    table.trimmed.pop(0)
+
+
+# --- mitred borders -------------------------------------------------------------------------------------
+
+STRIPS = rf"(?P<n>\d+) strips \((?P<fabric>[^)]+)\) (?P<w>{LENGTH}) × (?P<h>{LENGTH}) (?:in|cm)"
+
+
+@reads(
+    rf"(?:Take|Cut) {STRIPS}",
+    rf"(?:Take|Cut) {STRIPS} for the sides and (?P<m>\d+) strips(?: \([^)]+\))? (?P<v>{LENGTH}) × (?P<g>{LENGTH}) "
+    r"(?:in|cm) for the top and bottom",
+)
+def take_mitred(table: Table, found: re.Match[str]) -> None:
+    """Strips for mitred corners: as long as the outer edge and more."""
+    said = found.groupdict()
+    fours = [(number(found["n"]), length(found["w"]), float(length(found["h"])))]
+    if said.get("m"):
+        fours.append((number(found["m"]), length(found["v"]), float(length(found["g"]))))
+    if sum(count for count, *_ in fours) != 4 or len({width for _, width, _ in fours}) != 1:
+        raise Refused("a border has four strips of one width")
+    width = float(fours[0][1]) - 2 * table.stock.seam
+    if table.result is None:
+        table.result = _made(table, table.base)
+    table.mitred = (found["fabric"], width, [long for count, _, long in fours for _ in range(count)])
+
+
+@reads(r"Pin a strip to each edge, right sides together, middles matched")
+def pin_mitred(table: Table, found: re.Match[str]) -> None:
+    _pinned(table)
+
+
+@reads(
+    r"Pin the long strips to the (?P<a>left and right|top and bottom) edges and the short strips to the "
+    r"(?P<b>top and bottom|left and right) edges, right sides together, middles matched"
+)
+def pin_long_and_short(table: Table, found: re.Match[str]) -> None:
+    wide, high = _pinned(table)
+    if (found["a"] == "left and right") != (high > wide) or found["a"] == found["b"]:
+        raise Refused("the long strips are for the long edges")
+
+
+def _pinned(table: Table) -> tuple[float, float]:
+    if table.mitred is None or table.result is None:
+        raise Refused("no strips were taken")
+    _, width, longs = table.mitred
+    outer = sorted(side + 2 * width + 2 * table.stock.seam for side in table.result.size for _ in range(2))
+    if any(long < side - HAIR for long, side in zip(sorted(longs), outer, strict=True)):
+        raise Refused("a strip does not reach into its corners")
+    return table.result.size
+
+
+@reads(r"Sew on the line from the inner corner outward")
+def sew_miters(table: Table, found: re.Match[str]) -> None:
+    """The four corners, each at 45°."""
+    if table.mitred is None or table.result is None:
+        raise Refused("there is nothing to miter")
+    fabric, width, _ = table.mitred
+    wide, high = table.result.size
+    inner = [complex(width, width), complex(width + wide, width), complex(width + wide, width + high)]
+    inner.append(complex(width, width + high))
+    outer = [
+        0j,
+        complex(wide + 2 * width, 0),
+        complex(wide + 2 * width, high + 2 * width),
+        complex(0, high + 2 * width),
+    ]
+    lying = [each.moved(complex(width, width)) for each in table.result.lying]
+    for a in range(4):
+        b = (a + 1) % 4
+        points = (outer[a], outer[b], inner[b], inner[a])
+        lying.append(_trapezoid(table, fabric, points))
+    table.result, table.mitred = Piece(tuple(lying), (wide + 2 * width, high + 2 * width)), None
+
+
+def _trapezoid(table: Table, fabric: str, points: tuple[complex, ...]) -> Lying:
+    """A strip with mitred ends, which must be one of those that were cut."""
+    long = max(abs(points[1] - points[0]), abs(points[3] - points[2]))
+    part = next(
+        (
+            part
+            for part in table.stock.parts
+            if part.fabric == fabric
+            and part.key[0] == "cloth"
+            and abs(max(part.size) - long) < HAIR
+            and part.names & {"border", "round"}
+            and table.stock.left[part.key]
+        ),
+        None,
+    )
+    if part is None:
+        raise Refused(f"no strip of {fabric} is {long:g} long")
+    table.stock.take(part, 1)
+    return Lying(part, sum(points) / 4, 1 + 0j, points)
+
+
+# --- columns that are dropped ---------------------------------------------------------------------------
+
+
+@reads(
+    r"Sew them together from (?P<a>left to right|top to bottom), ends even, the middle of each block at the ends of "
+    r"the blocks beside it(?:, right sides together)?"
+)
+def sew_dropped(table: Table, found: re.Match[str]) -> None:
+    join_rows(table, "right" if found["a"] == "left to right" else "bottom", nest=False, between=False, outer=False)
 
 
 # --- the whole ------------------------------------------------------------------------------------------
@@ -550,6 +700,8 @@ def _follow(table: Table, sentence: str) -> None:
 def _finish(table: Table) -> Piece:
     if table.result is None or not table.measured:
         raise Refused("nothing was made, or it was not measured")
+    if table.trimmed or table.corner:
+        raise Refused("strips are left on the table")
     if table.title.finished and any(
         abs(a - b) > 1 / 16 + HAIR for a, b in zip(table.title.finished, table.result.size, strict=True)
     ):

@@ -13,7 +13,7 @@ from tests.outside.reader.words import Refused, stem
 
 ROLES = {
     "post": "cornerstone", "sash strip": "sashing strip", "border corner": "corner square",
-    "half post": "half cornerstone",
+    "half post": "half cornerstone", "strip": "plain strip",
 }  # fmt: skip
 """What the trade calls a piece of cloth, where its role in the facts has another name."""
 
