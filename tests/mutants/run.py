@@ -43,7 +43,6 @@ SUITE: Final = ("tests/unit/*", "tests/spec", "tests/library", "tests/properties
 """Each match is run by itself. What starts the program anew for every test (e2e, fuzz) and what judges web pages and
 the bytes of pictures is left out: it asks whether files are whole, not whether their numbers are right."""
 LEFT_OUT: Final = (
-    "unit/cli",
     "unit/export",
     "conftest",
     "__pycache__",

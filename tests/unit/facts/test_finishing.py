@@ -99,6 +99,14 @@ def test_wadding_is_as_large_as_the_back_unless_it_is_asked_for(shore: QuiltFact
     assert asked.wadding.size == (length("38 1/2"), length("44 1/2"))
 
 
+def test_a_back_of_which_nothing_more_is_said_has_4_in_on_each_side() -> None:
+    # 24 × 30 in finished, 32 1/2 × 38 1/2 in with 4 in round the raw top (common practice, no source): the longer side
+    # lies across cloth of 40 in.
+    quilt, _ = read("backing fog")
+    assert quilt.backing is not None
+    assert quilt.backing.plan.need == length("32 1/2")
+
+
 def test_a_quilt_that_asks_for_no_finishing_has_none() -> None:
     bare, problems = read()
     assert problems == []

@@ -320,3 +320,12 @@ def test_the_picture_of_a_section_has_its_areas_in_the_order_in_which_they_are_s
     pictured = [patch.fabric for patch in facts.steps[0].hands[0].picture]
     assert pictured == [patch.fabric for patch in paper.patches]
     assert pictured[0] == "lantern"
+
+
+def test_areas_have_the_letters_of_their_patches_wherever_the_unit_lies_in_the_block() -> None:
+    facts = block("row slate fog (kite lantern on fog moss)", "make kite as foundation", size="9 x 3 in")
+    (found,) = facts.foundations
+    letters = {(patch.fabric, len(patch.outline)): patch.label for patch in facts.placed}
+    papers = [patch for paper in found.papers for patch in paper.patches]
+    assert {patch.fabric for patch in papers} == {"lantern", "fog", "moss"}
+    assert [patch.label for patch in papers] == [letters[patch.fabric, len(patch.outline)] for patch in papers]

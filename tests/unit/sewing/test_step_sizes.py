@@ -25,11 +25,12 @@ def test_a_strip_on_point_is_measured_as_it_lies_on_the_table() -> None:
     ("family", "name", "number", "makes"),
     [
         ("squares", "Nautilus", 3, "square in a square"),
+        ("crosses", "At the Depot", 1, "corner"),
         ("crosses", "At the Depot", 2, "section"),
         ("eight-point", "Star of Bethlehem", 1, "strip"),
     ],
 )
-def test_a_strip_is_long_and_narrow(family: str, name: str, number: int, makes: str) -> None:
+def test_parts_are_called_by_their_form_or_their_place(family: str, name: str, number: int, makes: str) -> None:
     assert library_block(family, name).steps[number - 1].makes == makes
 
 
