@@ -5,6 +5,8 @@ The records themselves are in `blockrecord`; here they meet what is found out ab
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.blockrecord import (
     Alternative,
@@ -28,10 +30,12 @@ from blockdsl.facts.blockrecord import (
     Value,
 )
 from blockdsl.facts.sewn import Sewing
-from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.sewing.order import SeamCount
+
+if TYPE_CHECKING:
+    from blockdsl.facts.stepfacts import StepFacts
 
 __all__ = [
     "AppliqueFacts",

@@ -6,6 +6,7 @@ Lengths are as the language writes them: `2 7/8`, in centimetres `7.3`; with roo
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import lru_cache
 from itertools import chain
 from typing import Annotated, Any, Final, Literal, Protocol
 
@@ -387,6 +388,7 @@ def _readable(text: str) -> str:
 
 
 def _encoder(unit: RulerUnit) -> Callable[[object], bytes]:
+    @lru_cache(maxsize=4096)  # a block has few lengths, each of them many times
     def written(number: Exact) -> str:
         return write_length(number, unit)
 

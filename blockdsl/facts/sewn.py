@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property, lru_cache
 from itertools import chain
+from typing import TYPE_CHECKING
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import Cut, cut_list
@@ -13,10 +14,7 @@ from blockdsl.cutting.drift import Drift, DriftFinder
 from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.alternatives import alternatives
-from blockdsl.facts.applique_step import applique_steps
 from blockdsl.facts.blockrecord import Alternative, BlockRecord
-from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.facts.steps import step_facts
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, UnitPlace
@@ -24,6 +22,9 @@ from blockdsl.model.scale import scaled
 from blockdsl.sewing import Making, plan_making
 from blockdsl.sewing.order import Assembly, Joined, SeamCount, Unsewable, count_seams, find_order
 from blockdsl.sewing.steps import MOST_PATCHES, build_steps
+
+if TYPE_CHECKING:
+    from blockdsl.facts.stepfacts import StepFacts
 
 _BLOCKS_REMEMBERED = 64
 
@@ -141,6 +142,9 @@ class Sewing:
     def steps(self, block: BlockRecord) -> tuple[StepFacts, ...]:
         """The steps, with the facts of the same block at hand; none when no order is known."""
         if self._steps is None:
+            # Loaded here, with all the lessons: most commands never ask for steps.
+            from blockdsl.facts.applique_step import applique_steps  # noqa: PLC0415
+
             pieced = self._pieced(block)
             # Blocks that are pieced alike share their order; what is laid on is each one's own.
             self._steps = (*pieced, *applique_steps(block, pieced))
@@ -149,6 +153,8 @@ class Sewing:
     def _pieced(self, block: BlockRecord) -> tuple[StepFacts, ...]:
         found = self._sought()
         if found.steps is None:
+            from blockdsl.facts.steps import step_facts  # noqa: PLC0415  as above
+
             order, look = found.order, found.look
             made = () if order is None or isinstance(order, Unsewable) else (
                 build_steps(look.design, look.making, order, look.letters)
