@@ -115,19 +115,23 @@ def main() -> int:
     chosen = options.parse_args()
     numbers = range(chosen.first, chosen.first + chosen.lists)
     done, gap, widest, slowest, longer, slow, wrong = 0, 0.0, 0.0, 0.0, 0, 0, 0
+
+    def told() -> str:
+        return (
+            f"{done} lists, {chosen.effort}: gap {gap / max(done, 1):.2f} % in the mean, {widest:.2f} % at most; "
+            f"{longer} longer than shelves, {wrong} wrong; {slowest:.1f} s at most, "
+            f"{slow} over {SECONDS} s; next is {chosen.first + done}"
+        )
+
     for each in run(numbers, Effort(chosen.effort), chosen.processes, chosen.minutes):
         done, gap = done + 1, gap + each.gap
         widest, slowest = max(widest, each.gap), max(slowest, each.seconds)
         longer, slow, wrong = longer + each.longer, slow + (each.seconds > SECONDS), wrong + bool(each.wrong)
         if each.longer or each.wrong or each.seconds > SECONDS:
             print(each, flush=True)
-        if done % (5 * PART) == 0 or done == chosen.lists:
-            print(
-                f"{done} lists, {chosen.effort}: gap {gap / done:.2f} % in the mean, {widest:.2f} % at most; "
-                f"{longer} longer than shelves, {wrong} wrong; {slowest:.1f} s at most, "
-                f"{slow} over {SECONDS} s; next is {chosen.first + done}",
-                flush=True,
-            )
+        if done % (5 * PART) == 0:
+            print(told(), flush=True)
+    print(told())
     return 1 if longer or wrong or slow or gap > MEAN_GAP * done else 0
 
 
