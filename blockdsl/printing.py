@@ -18,7 +18,7 @@ from blockdsl.fonts.further import FurtherFont
 if TYPE_CHECKING:
     from blockdsl.export.pdf_page import PaintedPage
     from blockdsl.facts import BlockFacts, BookFacts
-    from blockdsl.facts.blockfacts import ColouringFacts
+    from blockdsl.facts.blockfacts import ColourwayFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Document, Page, Publication
     from blockdsl.page.book.parts import PageCache
@@ -152,7 +152,7 @@ def _full_size(part: FullSize) -> tuple[Callable[..., Document], Callable[[Block
 
 
 def picture_svg(
-    page: str, shown: BlockFacts | QuiltFacts, title: str, colourway: ColouringFacts | None = None
+    page: str, shown: BlockFacts | QuiltFacts, title: str, colourway: ColourwayFacts | None = None
 ) -> bytes:
     """The picture that `page.single` has under the name `page`, of a block in one of its colourways."""
     from blockdsl.export.svg import write_svg

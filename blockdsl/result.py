@@ -136,9 +136,9 @@ class Block:
         """
         title, plan = self.name, None
         if colourway is not None:
-            plan = next((each for each in self.facts.colourings if each.name == colourway), None)
+            plan = next((each for each in self.facts.colourways if each.name == colourway), None)
             if plan is None:
-                near = nearest_word(colourway, [each.name for each in self.facts.colourings])
+                near = nearest_word(colourway, [each.name for each in self.facts.colourways])
                 raise KeyError(f"there is no colourway {colourway!r}" + (f"; did you mean {near!r}?" if near else ""))
             title = f"{self.name}, {colourway}"
         elif picture != "colour":

@@ -29,7 +29,7 @@ from blockdsl.printing import (
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
-    from blockdsl.facts.blockfacts import ColouringFacts
+    from blockdsl.facts.blockfacts import ColourwayFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
@@ -159,7 +159,7 @@ def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The block in colour, in each of its colourways, with its letters, and on its grid."""
     yield _picture("colour_page", block, content, f"{stem}.svg", block.name)
     taken = Taken(_DIAGRAMS)
-    for plan in block.colourings:
+    for plan in block.colourways:
         name, title = f"{stem}.{taken.take(plan.name)}.svg", f"{block.name}, {plan.name}"
         yield _picture("colour_page", block, content, name, title, plan)
     yield _picture("letters_page", block, content, f"{stem}.letters.svg", f"{block.name}, letters")
@@ -172,7 +172,7 @@ def _picture(
     content: str,
     name: str,
     title: str,
-    colourway: ColouringFacts | None = None,
+    colourway: ColourwayFacts | None = None,
 ) -> Output:
     """A picture of a block, in one of its colourways, or of a quilt; `page` is as for `picture_svg`."""
     return Output(name, partial(picture_svg, page, block, title, colourway), (page, content, title, colourway))

@@ -1,4 +1,4 @@
-"""A block's page: pictures, measures, fabrics, cutting and units at each size, colourings, notes, source, cautions."""
+"""A block's page: pictures, measures, fabrics, cutting and units at each size, colourways, notes, source, cautions."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ from blockdsl.document.parts import (
 )
 from blockdsl.document.pictures import colour_page, letters_page, swatch_page, unit_page
 from blockdsl.document.steps import step_cards
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, UnitFacts
 from blockdsl.pictures.block import fabrics_of
 from blockdsl.wording.applique import is_told_in_a_step, say_applique
 from blockdsl.wording.bias import say_bias
@@ -65,7 +65,7 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
         parts += [_at_size(facts, anchor) for facts, anchor in places]
     if (applique := say_applique(first)) and not is_told_in_a_step(first):
         parts.append(_section(2, words("sheet-applique"), tuple(Paragraph(plain(text)) for text in applique)))
-    parts += _colourings(first)
+    parts += _colourways(first)
     if first.notes:
         parts.append(_section(2, words("sheet-notes"), tuple(Paragraph(plain(note)) for note in first.notes)))
     if sources := say_sources(first):
@@ -162,15 +162,15 @@ def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
 # --- after the sizes -----------------------------------------------------------------------------------
 
 
-def _colourings(facts: BlockFacts) -> list[DocumentPart]:
+def _colourways(facts: BlockFacts) -> list[DocumentPart]:
     """The block's own colours beside the other plans; nothing when it has no other."""
-    if not facts.colourings:
+    if not facts.colourways:
         return []
-    cards = tuple(_colouring_card(facts, plan) for plan in (None, *facts.colourings))
-    return [_section(2, words_of(facts)("sheet-colorways"), (Cards("colourings", cards),))]
+    cards = tuple(_colourway_card(facts, plan) for plan in (None, *facts.colourways))
+    return [_section(2, words_of(facts)("sheet-colorways"), (Cards("colourways", cards),))]
 
 
-def _colouring_card(facts: BlockFacts, plan: ColouringFacts | None) -> Card:
+def _colourway_card(facts: BlockFacts, plan: ColourwayFacts | None) -> Card:
     words = words_of(facts)
     seen = {fabric.name: fabric for fabric in fabrics_of(facts, plan).values()}
     return Card(

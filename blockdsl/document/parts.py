@@ -180,7 +180,7 @@ class Card:
 class Cards:
     """Cards beside each other, as many as there is room for; steps have an order."""
 
-    kind: Literal["blocks", "pictures", "units", "colourings", "steps"]
+    kind: Literal["blocks", "pictures", "units", "colourways", "steps"]
     cards: tuple[Card, ...]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from blockdsl.cutting.cloth import ClothPlan
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, UnitFacts
 from blockdsl.facts.finishingfacts import FabricClothFacts, ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 from blockdsl.marks.display_list import Figure, Page, moved
@@ -36,9 +36,9 @@ def _around(figure: Figure, filled: Box) -> Page:
     return Page(filled.right_pt + _EDGE_PT, filled.bottom_pt + _EDGE_PT, (figure,))
 
 
-def colour_page(facts: BlockFacts, colouring: ColouringFacts | None = None) -> Page:
+def colour_page(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> Page:
     """The block in colour, large."""
-    return _around(*block_picture(facts, _box(_LARGE_PT), colouring=colouring))
+    return _around(*block_picture(facts, _box(_LARGE_PT), colourway=colourway))
 
 
 def small_page(facts: BlockFacts) -> Page:

@@ -123,10 +123,10 @@ def _material(line: Material) -> tuple[DataCell, ...]:
 
 
 def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[DocumentPart]:
-    """A card for each block in each colouring, then the making of those that have no page of their own."""
+    """A card for each block in each colourway, then the making of those that have no page of their own."""
     words = words_of(facts)
     yield Paragraph((TextRun(words("blocks-aside-sentence"), "quiet"),))
-    yield Cards("units", tuple(_card(kind, *counted, page_of) for kind in facts.kinds for counted in kind.colourings))
+    yield Cards("units", tuple(_card(kind, *counted, page_of) for kind in facts.kinds for counted in kind.colourways))
     for kind in facts.kinds:
         block = kind.block
         if page_of(block) or len(block.placed) < 2:
@@ -137,13 +137,13 @@ def _blocks(facts: QuiltFacts, page_of: PageOf) -> Iterator[DocumentPart]:
         yield _section(3, words("blocks-making", block=block.name), pictures, alone, *making(block, 4, size))
 
 
-def _card(kind: QuiltKindFacts, colouring: str, count: int, page_of: PageOf) -> Card:
+def _card(kind: QuiltKindFacts, colourway: str, count: int, page_of: PageOf) -> Card:
     block, words = kind.block, words_of(kind.block)
-    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
+    plan = next((plan for plan in block.colourways if plan.name == colourway), None)
     page = page_of(block)
     title = title_of(kind, words)
     named = (TextRun(title, target=page),) if page else plain(title)
-    about = [words("blocks-in-colorway", name=colouring)] if colouring else []
+    about = [words("blocks-in-colorway", name=colourway)] if colourway else []
     about += [words(_ROLES[kind.role])] if _ROLES[kind.role] else []
     size = words("measure-finished", size=plain_size(block.finished, block.unit, words))
     measure = words("units-measure", size=plain_size(block.unfinished, block.unit, words))

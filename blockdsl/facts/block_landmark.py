@@ -46,7 +46,7 @@ class BlockLandmark(Record, frozen=True, omit_defaults=True):
     fabric: str = ""
 
 
-def landmarks_of(block: BlockRecord, colouring: str, lies: Symmetry) -> tuple[BlockLandmark, ...]:
+def landmarks_of(block: BlockRecord, colourway: str, lies: Symmetry) -> tuple[BlockLandmark, ...]:
     """What shows that a block lies so; nothing where it looks the same in every way that it can lie.
 
     `lies` takes the block as its facts have it to how it lies in the quilt.
@@ -55,7 +55,7 @@ def landmarks_of(block: BlockRecord, colouring: str, lies: Symmetry) -> tuple[Bl
     turns: tuple[Symmetry, ...] = (HALF_TURN,)
     if size[0] == size[1]:
         turns = (QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
-    fabrics = _fabrics(block, colouring)
+    fabrics = _fabrics(block, colourway)
     here = _picture(block, fabrics, lies)
     others = [lies.then(turn) for turn in turns if not _looks_alike(block, fabrics, lies, lies.then(turn))]
     if not others:
@@ -86,10 +86,10 @@ def _choose(seen: Features, others: Sequence[Features]) -> tuple[BlockLandmark, 
     return ()
 
 
-def _fabrics(block: BlockRecord, colouring: str) -> dict[str, str]:
+def _fabrics(block: BlockRecord, colourway: str) -> dict[str, str]:
     """For each fabric of the block the one that it has in the quilt, by name."""
-    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
-    return dict(plan.replaces) if plan is not None and colouring else {}
+    plan = next((plan for plan in block.colourways if plan.name == colourway), None)
+    return dict(plan.replaces) if plan is not None and colourway else {}
 
 
 def _picture(block: BlockRecord, fabrics: Mapping[str, str], lies: Symmetry) -> Picture:

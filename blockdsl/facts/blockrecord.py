@@ -153,7 +153,7 @@ class Alternative(Record, frozen=True):
     spare: Rest
 
 
-class ColouringFacts(Record, frozen=True):
+class ColourwayFacts(Record, frozen=True):
     """Another colourway."""
 
     name: Name
@@ -245,7 +245,7 @@ class BlockRecord(AtSize, frozen=True, kw_only=True):
     ] = None
     foundations: tuple[FoundationFacts, ...] = ()
     papers: tuple[PaperOfPatch, ...] = ()
-    colourings: tuple[ColouringFacts, ...] = field(name="colourways")
+    colourways: tuple[ColourwayFacts, ...]
     pressing: Annotated[
         PressingChoice,
         says("How seams are pressed: the maker's choice, that of the innermost line which says so."),

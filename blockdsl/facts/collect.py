@@ -19,7 +19,7 @@ from blockdsl.facts.block_parts import cut_facts, fabric_facts, placed_patches, 
 from blockdsl.facts.blockfacts import (
     AppliqueFacts,
     BlockFacts,
-    ColouringFacts,
+    ColourwayFacts,
     CoverFacts,
     PatchFacts,
 )
@@ -132,7 +132,7 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         units=unit_facts(design, lettered, making),
         templates=(*pieced, *laid_on),
         appliques=_appliques(design, lettered),
-        colourings=tuple(_colouring(plan, design, lettered) for plan in design.colourways),
+        colourways=tuple(_colourway(plan, design, lettered) for plan in design.colourways),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
         family=design.family,
@@ -191,7 +191,7 @@ def _patch(letter: str, fabric: str, count: int, lettered: Lettered) -> PatchFac
     return PatchFacts(letter, shape.kind, shape.finished, fabric, count)
 
 
-def _colouring(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> ColouringFacts:
+def _colourway(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> ColourwayFacts:
     """The plan's own list of fabrics, numbered on from the block's so that a hatch stays with its fabric."""
     coloured = recoloured(design, plan)
     making = plan_making(coloured, Problems())
@@ -204,7 +204,7 @@ def _colouring(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> Col
             numbers.setdefault(fabric.name, len(numbers) + 1)
     taken = {fabric.name: replaces.get(fabric.name, fabric.name) for fabric in design.fabrics}
     names = dict.fromkeys(taken.values())
-    return ColouringFacts(
+    return ColourwayFacts(
         name=plan.name,
         fabrics=tuple(fabric_facts(palette[name], numbers[name]) for name in names),
         replaces=taken,

@@ -1,4 +1,4 @@
-"""One block at several sizes and in several colourings, as one table."""
+"""One block at several sizes and in several colourways, as one table."""
 
 from __future__ import annotations
 

@@ -333,7 +333,7 @@ def quilt_document(quilt: QuiltFacts, describe: DescribeQuilt | None = None) -> 
         blocks=dict(quilt.blocks),
         half_blocks=dict(quilt.half_blocks),
         kinds=tuple(
-            QuiltKind(kind.name, kind.role, kind.block.finished, kind.count, dict(kind.colourings))
+            QuiltKind(kind.name, kind.role, kind.block.finished, kind.count, dict(kind.colourways))
             for kind in quilt.kinds
         ),
         colours=quilt.fabrics_used,

@@ -177,7 +177,7 @@ class MiddleSteps:
         finished, unfinished = facts.finished, facts.unfinished
         if row.kind in ("column", "strip"):
             finished, unfinished = finished[::-1], unfinished[::-1]
-        takes = Counter((part.what, part.index, part.colouring) for part in signature)
+        takes = Counter((part.what, part.index, part.colourway) for part in signature)
         return QuiltStepFacts(
             number=0,
             makes="center" if center else "rows",
@@ -194,12 +194,12 @@ class MiddleSteps:
         ways: dict[tuple[int, str], set[tuple[BlockLandmark, ...]]] = {}
         for part in signature:
             if part.what == "block":
-                ways.setdefault((part.index, part.colouring), set()).add(part.landmarks)
+                ways.setdefault((part.index, part.colourway), set()).add(part.landmarks)
         alike = {key for key, landmarks in ways.items() if len(landmarks) == 1}
         actions: dict[QuiltPart, QuiltAction] = {}
         parts = []
         for part in signature:
-            if part.what != "block" or (part.index, part.colouring) not in alike:
+            if part.what != "block" or (part.index, part.colourway) not in alike:
                 parts.append(part)
                 continue
             if part.landmarks:
@@ -255,7 +255,7 @@ class MiddleSteps:
         """A single block on point, with a triangle at each side."""
         piece = self._piece_of[self._corner_places[0]]
         part = self._member(member)
-        takes = (QuiltTake("block", part.index, part.colouring, 1), QuiltTake("cloth", piece, "", 4))
+        takes = (QuiltTake("block", part.index, part.colourway, 1), QuiltTake("cloth", piece, "", 4))
         return self._sized(
             QuiltStepFacts(
                 number=0, makes="center", takes=takes, actions=(CornerTriangles(piece, part, self._open),), rows=(0,)
@@ -269,7 +269,7 @@ class MiddleSteps:
         signature = tuple(self._member(row.members[0]) for row in quilt.rows)
         laid, parts = self._laid_alike(signature, 1)
         trimmed = self._trimmed([place for place, row in enumerate(quilt.rows) if row.kind not in _BLOCK_ROWS])
-        takes = Counter((part.what, part.index, part.colouring) for part in signature)
+        takes = Counter((part.what, part.index, part.colourway) for part in signature)
         pressed = PressRows("open") if self._open else PressRows("ends", (), (1,))
         if not self._open and any(self._role(part) in ("sash strip", "strip") for part in signature):
             pressed = PressRows("sashes")

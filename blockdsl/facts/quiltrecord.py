@@ -30,13 +30,13 @@ QuiltPieceFacts = PlainCloth
 class QuiltKindFacts(Record, frozen=True):
     """One block of the quilt (or half block, or unit of a border) at its size, and how often it is made.
 
-    `colourings` say how many in which colour plan; the first, without a name, is the block's own colours.
+    `colourways` say how many in which colour plan; the first, without a name, is the block's own colours.
     """
 
     block: BlockFacts
     role: KindRole
     count: Count
-    colourings: tuple[tuple[str, int], ...]
+    colourways: tuple[tuple[str, int], ...]
 
     @property
     def name(self) -> str:

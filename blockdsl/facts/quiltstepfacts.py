@@ -34,7 +34,7 @@ class QuiltPart(Record, frozen=True, omit_defaults=True):
 
     what: Literal["block", "cloth"]
     index: int
-    colouring: str = field(name="colourway", default="")
+    colourway: str = field(name="colourway", default="")
     landmarks: tuple[BlockLandmark, ...] = ()
     corner: Where | None = None
 
@@ -44,7 +44,7 @@ class QuiltTake(Record, frozen=True):
 
     what: Literal["block", "cloth"]
     index: int
-    colouring: str = field(name="colourway")
+    colourway: str = field(name="colourway")
     count: int
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Figure, Page
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
@@ -38,9 +38,9 @@ def _box() -> Box:
     return Box(_MARGIN_PT, _MARGIN_PT, _SIDE_PT, _SIDE_PT)
 
 
-def colour_page(facts: BlockFacts, colouring: ColouringFacts | None = None) -> Page:
+def colour_page(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> Page:
     """The block in colour, its longer side 6 in."""
-    return _alone(*block_picture(facts, _box(), colouring=colouring))
+    return _alone(*block_picture(facts, _box(), colourway=colourway))
 
 
 def letters_page(facts: BlockFacts) -> Page:

@@ -6,7 +6,7 @@ import math
 from collections.abc import Mapping, Sequence
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, PlacedPatch, RulerUnit, UnitFacts
 from blockdsl.geometry import Exact, to_float
 from blockdsl.marks.display_list import Contour, Figure, Mark, Path
 from blockdsl.marks.hatch import hatch_all
@@ -27,13 +27,13 @@ _PALE_BELOW_PT: Final = 2.5
 _NUMBER_MARGIN_PT: Final = 26.0
 
 
-def fabrics_of(facts: BlockFacts, colouring: ColouringFacts | None = None) -> dict[str, FabricFacts]:
+def fabrics_of(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> dict[str, FabricFacts]:
     """For each fabric name of the block, the fabric that is seen: its own, or the one that replaces it."""
     own = {fabric.name: fabric for fabric in facts.fabrics}
-    if colouring is None:
+    if colourway is None:
         return own
-    all_fabrics = own | {fabric.name: fabric for fabric in colouring.fabrics}
-    replaces = dict(colouring.replaces)
+    all_fabrics = own | {fabric.name: fabric for fabric in colourway.fabrics}
+    replaces = dict(colourway.replaces)
     return {name: all_fabrics.get(replaces.get(name, name), fabric) for name, fabric in own.items()}
 
 
@@ -79,18 +79,18 @@ def swatch(fabric: FabricFacts, box: Box) -> tuple[Mark, ...]:
     return (plain, *hatch_all(plain.rings, fabric.number, fabric.colour), edge)
 
 
-def block_picture(facts: BlockFacts, box: Box, *, colouring: ColouringFacts | None = None) -> tuple[Figure, Box]:
+def block_picture(facts: BlockFacts, box: Box, *, colourway: ColourwayFacts | None = None) -> tuple[Figure, Box]:
     """The block in colour, as large as the box allows at its top left; and the box it fills.
 
     Every fabric has its hatch as well as its colour, so that the picture can be read in greyscale. Fills are batched,
     one mark a fabric: a block of 40,000 patches is a few dozen marks.
     """
     placing, placed = fit(facts.finished, box)
-    fabrics = fabrics_of(facts, colouring)
+    fabrics = fabrics_of(facts, colourway)
     marks = coloured_patches(facts.placed, fabrics, placing, placed)
     marks += laid_on_block(facts, fabrics, placing)
     marks.append(_edge(placed))
-    return Figure(say_colour_picture(facts, colouring), tuple(marks)), placed
+    return Figure(say_colour_picture(facts, colourway), tuple(marks)), placed
 
 
 def laid_on_block(facts: BlockFacts, fabrics: Fabrics, placing: Placing, *, hatched: bool = True) -> list[Mark]:

@@ -1,6 +1,6 @@
 """Pictures of a quilt, to scale and in colour: whole, and its rows drawn apart.
 
-Each kind of block is drawn once, in each of its colourings, and stamped wherever it lies, so that a quilt of two
+Each kind of block is drawn once, in each of its colourways, and stamped wherever it lies, so that a quilt of two
 thousand blocks takes little more than one of twenty.
 """
 
@@ -122,7 +122,7 @@ class QuiltPainter:
         return tuple((x + dx, y + dy) for x, y in self._placing.ring(piece.outline))
 
     def blocks(self, members: Iterable[tuple[int, Shift]]) -> list[Mark]:
-        """Blocks: a stamp for each kind in each of its colourings, and of scraps in each of its prints."""
+        """Blocks: a stamp for each kind in each of its colourways, and of scraps in each of its prints."""
         places: dict[tuple[int, str, Tints], list[Transform]] = {}
         for index, shift in members:
             block = self._facts.placed[index]
@@ -133,17 +133,17 @@ class QuiltPainter:
             for number, (look, found) in enumerate(places.items(), start=1)
         ]
 
-    def _once(self, kind: int, colouring: str, tints: Tints) -> tuple[Path | TextMark, ...]:
+    def _once(self, kind: int, colourway: str, tints: Tints) -> tuple[Path | TextMark, ...]:
         """The block at the origin, at the picture's scale."""
         block = self._facts.kinds[kind].block
-        seen = self._seen(block, colouring)
+        seen = self._seen(block, colourway)
         told = dict(tints)
         tinted = {name: replace(fabric, colour=told.get(fabric.name, fabric.colour)) for name, fabric in seen.items()}
         return block_marks(block, tinted, self._placing.scale)
 
-    def _seen(self, block: BlockFacts, colouring: str) -> Mapping[str, FabricFacts]:
+    def _seen(self, block: BlockFacts, colourway: str) -> Mapping[str, FabricFacts]:
         """For each fabric of the block what is seen of it in the quilt, with the quilt's own numbers for hatches."""
-        plan = next((plan for plan in block.colourings if plan.name == colouring), None)
+        plan = next((plan for plan in block.colourways if plan.name == colourway), None)
         seen = fabrics_of(block, plan)
         return {name: self._fabrics.get(fabric.name, fabric) for name, fabric in seen.items()}
 

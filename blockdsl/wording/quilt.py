@@ -131,8 +131,8 @@ class _Writer:
         how = self.names.lies(action.part.landmarks)
         taken = next(
             take.count
-            for take in (*step.takes, QuiltTake("block", action.part.index, action.part.colouring, 1))
-            if (take.what, take.index, take.colouring) == (action.part.what, action.part.index, action.part.colouring)
+            for take in (*step.takes, QuiltTake("block", action.part.index, action.part.colourway, 1))
+            if (take.what, take.index, take.colourway) == (action.part.what, action.part.index, action.part.colourway)
         )
         said = self.words("quilt-lay-each" if taken > 1 else "quilt-lay-one", block=block, how=how)
         return (*self.note_of(action.part.index, how, block), said)

@@ -74,18 +74,18 @@ class QuiltNames:
     def part(self, part: QuiltPart | QuiltTake, count: int = 1) -> str:
         """So many of a part, without the number: `blocks`, `long sash`."""
         if part.what == "block":
-            return self._block(part.index, part.colouring, count)
+            return self._block(part.index, part.colourway, count)
         return self.piece(part.index, count)
 
-    def _block(self, kind: int, colouring: str, count: int) -> str:
+    def _block(self, kind: int, colourway: str, count: int) -> str:
         design = self.facts.kinds[kind]
         if design.role == "border unit" and design.name[:1].islower():
             return design.name if count == 1 else plural(design.name, self.words)
         if design.role == "half block" and (half := self._half(design.name)):
             return self.words(half, count=count)
-        colored = len(design.colourings) > 1
-        if colored and colouring:
-            return self.words("quilt-block-colored", name=design.name, count=count, colorway=colouring)
+        colored = len(design.colourways) > 1
+        if colored and colourway:
+            return self.words("quilt-block-colored", name=design.name, count=count, colorway=colourway)
         blocks = [each for each in self.facts.kinds if each.role == "block"]
         alone = design.role == "block" and len(blocks) == 1 and not colored
         return self.words("quilt-block" if alone else "quilt-block-named", name=design.name, count=count)

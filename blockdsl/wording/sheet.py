@@ -6,7 +6,7 @@ import re
 from collections.abc import Collection, Sequence
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, CutFacts, FabricFacts, RulerUnit, UnitFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.drafting import draft, named_family
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -275,23 +275,23 @@ def value_words(fabric: FabricFacts, words: Messages) -> str:
     return words(f"value-{fabric.value}")
 
 
-def _say_fabrics(facts: BlockFacts, colouring: ColouringFacts | None, words: Messages) -> str:
-    fabrics = facts.fabrics if colouring is None else colouring.fabrics
+def _say_fabrics(facts: BlockFacts, colourway: ColourwayFacts | None, words: Messages) -> str:
+    fabrics = facts.fabrics if colourway is None else colourway.fabrics
     return ", ".join(
         words("picture-fabric", fabric=fabric.label, value=value_words(fabric, words)) for fabric in fabrics
     )
 
 
-def say_colour_picture(facts: BlockFacts, colouring: ColouringFacts | None = None) -> str:
+def say_colour_picture(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> str:
     """Alternative text of the block in colour."""
     words = words_of(facts)
     return words(
-        "picture-block" if colouring is None else "picture-block-colorway",
+        "picture-block" if colourway is None else "picture-block-colorway",
         block=facts.name,
-        name="" if colouring is None else colouring.name,
+        name="" if colourway is None else colourway.name,
         size=plain_size(facts.finished, facts.unit, words),
         patches=many(len(facts.placed), "patches", words),
-        fabrics=_say_fabrics(facts, colouring, words),
+        fabrics=_say_fabrics(facts, colourway, words),
     )
 
 

@@ -112,7 +112,7 @@ def test_the_demo_holds_one_block_in_centimetres_and_four_in_inches() -> None:
 def test_every_block_of_the_demo_has_another_colourway_and_a_note() -> None:
     for name in DEMO:
         for block in _facts(name)[0].blocks:
-            assert block.colourings, block.name
+            assert block.colourways, block.name
             assert block.notes, block.name
 
 

@@ -67,7 +67,7 @@ def test_every_unit_has_a_box_to_tick_and_says_what_it_should_measure(demo_site:
     assert all(label.one("input").attributes["type"] == "checkbox" for label in page.all("label"))
 
 
-def test_notes_cautions_and_every_colouring_are_on_the_blocks_page(demo_site: Path) -> None:
+def test_notes_cautions_and_every_colourway_are_on_the_blocks_page(demo_site: Path) -> None:
     page = read_page(demo_site / "harbour-light.html")
     said = page.words
     assert "The beams point outward and the slate squares meet the lamp in the middle." in said

@@ -10,7 +10,7 @@ from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 from blockdsl.marks.prose import TextStyle, paragraph
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, QUIET, SMALL_PT, STEP_PT, PaperSize, span_pt
 from blockdsl.page.book.parts import Bodies, flowed, part_title
-from blockdsl.page.book.pictures import book_pictures, other_colourings
+from blockdsl.page.book.pictures import book_pictures, other_colourways
 from blockdsl.page.book.words import said
 from blockdsl.page.flow import Flowable
 from blockdsl.page.sheet.head import sheet_head
@@ -47,7 +47,7 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
     flowables += units_at_sizes(block.sizes)
     flowables += _steps(block.sizes)
     flowables += applique_notes(first)
-    flowables += other_colourings(first)
+    flowables += other_colourways(first)
     flowables += _sources(first)
     for text in words:
         flowables += said(text)

@@ -1,10 +1,10 @@
-"""The pictures of a book: what a part is about, small; of a block its colours, its letters and its other colourings."""
+"""The pictures of a book: what a part is about, small; of a block its colours, its letters and its other colourways."""
 
 from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line
@@ -77,11 +77,11 @@ def book_pictures(facts: BlockFacts) -> list[Flowable]:
     return [Flowable(max(placed.height_pt, top + _CAPTION.line_pt, key_height), marks, before_pt=4 * STEP_PT)]
 
 
-def other_colourings(facts: BlockFacts) -> list[Flowable]:
-    """Four colourings on each flowable, each over its name and its key; nothing when the block has one alone."""
-    if not facts.colourings:
+def other_colourways(facts: BlockFacts) -> list[Flowable]:
+    """Four colourways on each flowable, each over its name and its key; nothing when the block has one alone."""
+    if not facts.colourways:
         return []
-    cards = [_card(facts, colouring) for colouring in facts.colourings]
+    cards = [_card(facts, colourway) for colourway in facts.colourways]
     words = words_of(facts)
     title = words("book-other-colorways")
     flowables = [heading(title)]
@@ -96,19 +96,19 @@ def other_colourings(facts: BlockFacts) -> list[Flowable]:
     return flowables
 
 
-def _card(facts: BlockFacts, colouring: ColouringFacts) -> tuple[float, tuple[Mark, ...]]:
+def _card(facts: BlockFacts, colourway: ColourwayFacts) -> tuple[float, tuple[Mark, ...]]:
     side = span_pt(_KEY_COLUMNS)
-    picture, placed = block_picture(facts, Box(0.0, 0.0, side, side), colouring=colouring)
+    picture, placed = block_picture(facts, Box(0.0, 0.0, side, side), colourway=colourway)
     y = placed.height_pt + 1.5 * STEP_PT
-    name = line(fitted(colouring.name, side, _NAME), 0.0, y + _NAME.baseline_pt, _NAME)
+    name = line(fitted(colourway.name, side, _NAME), 0.0, y + _NAME.baseline_pt, _NAME)
     y += _NAME.line_pt + 1.5 * STEP_PT
-    height, key = key_column(_told(facts, colouring), side, words_of(facts), 2)
+    height, key = key_column(_told(facts, colourway), side, words_of(facts), 2)
     return y + height, (picture, *name, *moved(key, 0.0, y))
 
 
-def _told(facts: BlockFacts, colouring: ColouringFacts) -> list[FabricFacts]:
-    """The fabrics of a colouring, each once; of many those alone that take another's place."""
-    fabrics = fabrics_of(facts, colouring)
+def _told(facts: BlockFacts, colourway: ColourwayFacts) -> list[FabricFacts]:
+    """The fabrics of a colourway, each once; of many those alone that take another's place."""
+    fabrics = fabrics_of(facts, colourway)
     seen = {fabric.name: fabric for fabric in fabrics.values()}
     if len(seen) > _MOST_TOLD:
         seen = {fabric.name: fabric for name, fabric in fabrics.items() if fabric.name != name}

@@ -1,4 +1,4 @@
-"""The blocks of a quilt to be made: a picture of each kind in each of its colourings, how many, what it measures."""
+"""The blocks of a quilt to be made: a picture of each kind in each of its colourways, how many, what it measures."""
 
 from __future__ import annotations
 
@@ -50,7 +50,7 @@ _ROLES: Final = {"block": "", "half block": "blocks-half", "border unit": "block
 
 def blocks_to_make(facts: QuiltFacts) -> list[Flowable]:
     """The heading and three cards beside each other on each flowable."""
-    cards = [_card(kind, colouring, count) for kind in facts.kinds for colouring, count in kind.colourings]
+    cards = [_card(kind, colourway, count) for kind in facts.kinds for colourway, count in kind.colourways]
     words = words_of(facts)
     title = words("blocks-title")
     flowables = [heading(title, aside=words("blocks-aside"))]
@@ -65,11 +65,11 @@ def blocks_to_make(facts: QuiltFacts) -> list[Flowable]:
     return flowables
 
 
-def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tuple[Mark, ...]]:
+def _card(kind: QuiltKindFacts, colourway: str, count: int) -> tuple[float, tuple[Mark, ...]]:
     """Picture above, words below."""
     block, words = kind.block, words_of(kind.block)
-    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
-    picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), colouring=plan)
+    plan = next((plan for plan in block.colourways if plan.name == colourway), None)
+    picture, placed = block_picture(block, Box(0.0, 0.0, _PICTURE_PT, _PICTURE_PT), colourway=plan)
     marks: list[Mark] = [picture]
     y = placed.height_pt + 1.5 * STEP_PT
     for text in lines_of(title_of(kind, words), span_pt(_COLUMNS), _TITLE):
@@ -77,7 +77,7 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
         y += _TITLE.line_pt
     marks += line(words("units-make", count=in_thousands(count, words)), 0.0, y + _BOLD.baseline_pt, _BOLD)
     y += _BOLD.line_pt
-    for text in _about(kind, colouring):
+    for text in _about(kind, colourway):
         height, quiet = paragraph(text, span_pt(_COLUMNS), _QUIET)
         marks += moved(quiet, 0.0, y)
         y += height
@@ -89,10 +89,10 @@ def _card(kind: QuiltKindFacts, colouring: str, count: int) -> tuple[float, tupl
     return y + height, tuple(marks)
 
 
-def _about(kind: QuiltKindFacts, colouring: str) -> Iterator[str]:
+def _about(kind: QuiltKindFacts, colourway: str) -> Iterator[str]:
     block, words = kind.block, words_of(kind.block)
-    if colouring:
-        yield words("blocks-in-colorway", name=colouring)
+    if colourway:
+        yield words("blocks-in-colorway", name=colourway)
     if role := _ROLES[kind.role]:
         yield words(role)
     patches = many(len(block.placed), "patches", words)
@@ -110,7 +110,7 @@ def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Fl
 
 def is_alone(facts: QuiltFacts) -> bool:
     """Whether all blocks are alike, so that a list of them would say no more than the making of the one."""
-    return len(facts.kinds) == 1 and len(facts.kinds[0].colourings) == 1
+    return len(facts.kinds) == 1 and len(facts.kinds[0].colourways) == 1
 
 
 def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Flowable]:
@@ -120,15 +120,15 @@ def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> list[Flo
         words("blocks-title-one", block=block.name) if alone else title_of(kind, words),
         aside=words("blocks-make-each", count=count, size=size),
     )
-    colouring = kind.colourings[0][0] if alone else ""
+    colourway = kind.colourways[0][0] if alone else ""
     table = [*_cutting(block, block_totals(facts, kind)), *_beware(block)]
-    return [first, _pictures(block, colouring), *table, *unit_list(block), *step_list(block)]
+    return [first, _pictures(block, colourway), *table, *unit_list(block), *step_list(block)]
 
 
-def _pictures(block: BlockFacts, colouring: str) -> Flowable:
+def _pictures(block: BlockFacts, colourway: str) -> Flowable:
     """The block in colour, and its patches by letter."""
-    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
-    colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT), colouring=plan)
+    plan = next((plan for plan in block.colourways if plan.name == colourway), None)
+    colour, one = block_picture(block, Box(0.0, 0.0, _LETTERS_PT, _LETTERS_PT), colourway=plan)
     x = span_pt(6) + GUTTER_PT
     letters, other = letter_diagram(block, Box(x, 0.0, _LETTERS_PT + 60.0, _LETTERS_PT))
     caption = line(words_of(block)("sheet-letters"), x, other.bottom_pt + STEP_PT + _SMALL.baseline_pt, _SMALL)

@@ -67,22 +67,22 @@ def _picture(facts: QuiltFacts) -> Flowable:
 
 
 def _blocks(facts: QuiltFacts, width: float) -> Drawn:
-    """Each block in each of its colourings, small, with how many there are."""
+    """Each block in each of its colourways, small, with how many there are."""
     return _stacked(
-        [_block(kind, *counted, width, words_of(facts)) for kind in facts.kinds for counted in kind.colourings]
+        [_block(kind, *counted, width, words_of(facts)) for kind in facts.kinds for counted in kind.colourways]
     )
 
 
-def _block(kind: QuiltKindFacts, colouring: str, count: int, width: float, words: Messages) -> Drawn:
+def _block(kind: QuiltKindFacts, colourway: str, count: int, width: float, words: Messages) -> Drawn:
     block = kind.block
-    plan = next((plan for plan in block.colourings if plan.name == colouring), None)
-    picture, placed = block_picture(block, Box(0.0, 0.0, _BLOCK_PT, _BLOCK_PT), colouring=plan)
+    plan = next((plan for plan in block.colourways if plan.name == colourway), None)
+    picture, placed = block_picture(block, Box(0.0, 0.0, _BLOCK_PT, _BLOCK_PT), colourway=plan)
     left = _BLOCK_PT + 2 * STEP_PT
     marks: list[Mark] = [picture]
     y = 0.0
     told = [(fitted(title_of(kind, words), width - left, _NAME), _NAME)]
-    if colouring:
-        told.append((fitted(words("quilt-colorway", name=colouring), width - left, _BODY), _BODY))
+    if colourway:
+        told.append((fitted(words("quilt-colorway", name=colourway), width - left, _BODY), _BODY))
     size = words("measure-finished", size=show_extent(block.finished, block.unit, words))
     told += [(words("units-make", count=in_thousands(count, words)), _BODY), (size, _SMALL)]
     for text, style in told:

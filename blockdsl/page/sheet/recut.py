@@ -1,4 +1,4 @@
-"""What is cut from other fabrics in each colouring, in short: only the fabrics that change."""
+"""What is cut from other fabrics in each colourway, in short: only the fabrics that change."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Final
 
 from msgspec import structs
 
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, CutFacts, FabricFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, CutFacts, FabricFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import TextStyle
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, STEP_PT, Box, span_pt
@@ -28,7 +28,7 @@ _SWATCH: Final = Box(0.0, 1.0, 24.0, 11.0)
 
 
 def recut_tables(facts: BlockFacts) -> list[Flowable]:
-    """A heading and a short table for each colouring that has a cutting table of its own."""
+    """A heading and a short table for each colourway that has a cutting table of its own."""
     words = words_of(facts)
     columns = (
         TableColumn("", 34.0),
@@ -37,7 +37,7 @@ def recut_tables(facts: BlockFacts) -> list[Flowable]:
         TableColumn(words("head-cut"), CONTENT_WIDTH_PT - 34.0 - 2 * span_pt(3), gap_pt=0.0),
     )
     flowables: list[Flowable] = []
-    for plan in facts.colourings:
+    for plan in facts.colourways:
         rows = list(_rows(facts, plan, columns))
         if not rows:
             continue
@@ -50,7 +50,7 @@ def recut_tables(facts: BlockFacts) -> list[Flowable]:
     return flowables
 
 
-def _rows(facts: BlockFacts, plan: ColouringFacts, columns: tuple[TableColumn, ...]) -> Iterator[tuple[TableCell, ...]]:
+def _rows(facts: BlockFacts, plan: ColourwayFacts, columns: tuple[TableColumn, ...]) -> Iterator[tuple[TableCell, ...]]:
     """A row for each fabric that takes another's place."""
     labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics}
     for fabric in plan.fabrics:

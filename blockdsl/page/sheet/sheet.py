@@ -12,7 +12,7 @@ from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, width_of
 from blockdsl.marks.theme import FOOTER_HEIGHT_PT, QUIET, SMALL_PT, STEP_PT, Box, PaperSize, paper_named
 from blockdsl.page.flow import Flowable, run_over_pages
 from blockdsl.page.headings import heading
-from blockdsl.page.sheet.colourings import colouring_gallery
+from blockdsl.page.sheet.colourways import colourway_gallery
 from blockdsl.page.sheet.cutters import cutter_list
 from blockdsl.page.sheet.cutting import cutting_table
 from blockdsl.page.sheet.head import sheet_head
@@ -31,7 +31,7 @@ _FOOTER: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
 def block_sheet(facts: BlockFacts, *, paper: str = "letter", author: str = "") -> Document:
-    """The pattern sheet of one block: pictures, cutting, units, colourings, notes, on pages of one size.
+    """The pattern sheet of one block: pictures, cutting, units, colourways, notes, on pages of one size.
 
     Units:  points at real size; everything lies in the box that prints on Letter and A4 alike, so that both
             papers break the pages at the same places.
@@ -65,11 +65,11 @@ def sheet_bodies(facts: BlockFacts, paper: PaperSize) -> list[tuple[Mark, ...]]:
         *method_list(facts),
         *step_list(facts),
         *applique_notes(facts),
-        *colouring_gallery(facts),
+        *colourway_gallery(facts),
     ]
     sizes = _other_sizes(facts)
     pages, recut = run_over_pages([*flowables, *sizes], room), recut_tables(facts)
-    # What changes in a colouring can be read from its picture too: no page is begun for it.
+    # What changes in a colourway can be read from its picture too: no page is begun for it.
     longer = run_over_pages([*flowables, *recut, *sizes], room) if recut else pages
     return longer if len(longer) == len(pages) else pages
 

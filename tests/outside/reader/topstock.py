@@ -65,15 +65,15 @@ def top_stock(quilt: Mapping[str, Any], document: Mapping[str, Any]) -> TopStock
     labels = {colour["name"]: colour["label"] for colour in quilt["colours"]}
     parts, left = [], {}
     kinds = [kind for kind in quilt["kinds"] if kind["role"] == "block"]
-    alone = len({(kind["name"], colouring) for kind in kinds for colouring in kind["colourways"]}) == 1
+    alone = len({(kind["name"], colourway) for kind in kinds for colourway in kind["colourways"]}) == 1
     for index, kind in enumerate(quilt["kinds"]):
-        for colouring, count in kind["colourways"].items():
+        for colourway, count in kind["colourways"].items():
             name = kind["name"] if kind["role"] == "border unit" else f"{kind['name']} block"
-            names = {stem(f"{name} in {colouring}" if colouring else name)}
+            names = {stem(f"{name} in {colourway}" if colourway else name)}
             if alone and kind["role"] == "block":
                 names.add("block")
-            picture = _picture(document, kind["name"], colouring)
-            part = Part(("block", index, colouring), frozenset(names), _size(kind["finished"]), cloth=picture)
+            picture = _picture(document, kind["name"], colourway)
+            part = Part(("block", index, colourway), frozenset(names), _size(kind["finished"]), cloth=picture)
             parts.append(part)
             left[part.key] = count
     for index, piece in enumerate(quilt["pieces"]):
@@ -103,13 +103,13 @@ def _size(pair: list[str]) -> tuple[float, float]:
     return value(pair[0]), value(pair[1])
 
 
-def _picture(document: Mapping[str, Any], name: str, colouring: str) -> Cloth | None:
-    """A block as it comes from its own steps, in a colouring."""
+def _picture(document: Mapping[str, Any], name: str, colourway: str) -> Cloth | None:
+    """A block as it comes from its own steps, in a colourway."""
     block = next((each for each in document["blocks"] if each["name"] == name), None)
     if block is None:
         return None
     labels = {fabric["name"]: fabric["label"] for fabric in block["fabrics"]}
-    other: Mapping[str, str] = next((c["fabrics"] for c in block["colourways"] if c["name"] == colouring), {})
+    other: Mapping[str, str] = next((c["fabrics"] for c in block["colourways"] if c["name"] == colourway), {})
     patches = [
         Patch(
             patch["label"],

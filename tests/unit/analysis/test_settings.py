@@ -80,21 +80,21 @@ def test_a_grid_said_twice_is_called_a_grid() -> None:
 
 def test_a_colour_plan_says_what_takes_whose_place() -> None:
     facts = block("row fog/slate", 'colourway "Night" fog=slate slate=moss')
-    (night,) = facts.colourings
+    (night,) = facts.colourways
     assert night.name == "Night"
     assert night.replaces == {"fog": "slate", "slate": "moss"}
     assert [fabric.name for fabric in night.fabrics] == ["slate", "moss"]
 
 
 def test_fabrics_change_places_at_once_not_one_after_the_other() -> None:
-    (plan,) = block("row fog/slate", 'colourway "Turned" fog=slate slate=fog').colourings
+    (plan,) = block("row fog/slate", 'colourway "Turned" fog=slate slate=fog').colourways
     assert plan.replaces == {"fog": "slate", "slate": "fog"}
 
 
 def test_a_fabric_keeps_its_number_in_every_plan() -> None:
     facts = block("row fog/slate", 'colourway "Night" fog=moss')
     numbers = {fabric.name: fabric.number for fabric in facts.fabrics}
-    (night,) = facts.colourings
+    (night,) = facts.colourways
     assert numbers == {"fog": 1, "slate": 2}
     assert {fabric.name: fabric.number for fabric in night.fabrics} == {"moss": 3, "slate": 2}
 

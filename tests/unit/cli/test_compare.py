@@ -133,9 +133,9 @@ def test_programs_read_the_comparison_as_json(shore: Path, run: Run) -> None:
     document = json.loads(run("compare", "shore.block", "--size", "9 in", "--set", "3 x 3", "--format", "json").out)
     (quilt,) = document["quilts"]
     own, other = quilt["columns"]
-    assert (document["schema"], document["file"], quilt["name"]) == (1, "shore.block", "Shore")
-    assert own["what_if"] == {"size": None, "set": None, "colouring": None}
-    assert other["what_if"] == {"size": "9 in", "set": "3 x 3", "colouring": None}
+    assert (document["schema"], document["file"], quilt["name"]) == (2, "shore.block", "Shore")
+    assert own["what_if"] == {"size": None, "set": None, "colourway": None}
+    assert other["what_if"] == {"size": "9 in", "set": "3 x 3", "colourway": None}
     assert (own["finished"], other["finished"]) == (["24", "30"], ["27", "27"])
     assert own["fabrics"]["fog"] == {"need": "15 1/2", "allowed": "2", "buy": "1/2 yd"}
     assert own["backing"] == {"need": "32 1/2", "allowed": "2", "buy": "1 yd", "widths": 1}

@@ -58,7 +58,7 @@ def test_each_colour_plan_is_cut_from_its_own_fabrics() -> None:
     assert exactly(cut(facts, "slate")) == [(size, 8, "none")]
     assert exactly(cut(facts, "fog")) == [(size, 4, "none")]
     assert exactly(cut(facts, "lantern")) == [(size, 4, "none")]
-    assert facts.kinds[0].colourings == (("", 2), ("Night", 2))
+    assert facts.kinds[0].colourways == (("", 2), ("Night", 2))
     assert [fabric.name for fabric in facts.fabrics_used] == ["fog", "lantern", "slate"]
 
 

@@ -133,7 +133,7 @@ def block_of(
         cutting=(),
         units=(),
         templates=tuple(templates),
-        colourings=(),
+        colourways=(),
         area_by_fabric=(),
         notes=(),
     )

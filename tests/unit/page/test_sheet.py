@@ -26,7 +26,7 @@ BLOCKS = {
     "slivers": sample.slivers(),
     "wide": sample.oblong(24, 6),
     "tall": sample.oblong(6, 18),
-    "nothing to cut": replace(sample.harbour_light(), cutting=(), units=(), colourings=(), notes=()),
+    "nothing to cut": replace(sample.harbour_light(), cutting=(), units=(), colourways=(), notes=()),
     "a long source": replace(sample.harbour_light(), sources=("A list of 1915, " * 30, "Our own."), family="star"),
     "a name without a space": replace(sample.harbour_light(), name="Leuchtturmwärterstochter" * 6),
 }

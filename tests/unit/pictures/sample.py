@@ -6,7 +6,7 @@ from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import (
     BlockFacts,
-    ColouringFacts,
+    ColourwayFacts,
     CoverFacts,
     CutFacts,
     FabricFacts,
@@ -133,8 +133,8 @@ def harbour_light() -> BlockFacts:
             UnitFacts("hourglass", "Hourglass", 1, (F(6), F(6)), (F(13, 2),) * 2, "cut patches", 0, tuple(hourglass)),
         ),
         templates=(),
-        colourings=(
-            ColouringFacts("Night", (FOG, LANTERN, SLATE), {"fog": "slate", "slate": "fog", "lantern": "lantern"}),
+        colourways=(
+            ColourwayFacts("Night", (FOG, LANTERN, SLATE), {"fog": "slate", "slate": "fog", "lantern": "lantern"}),
         ),
         area_by_fabric=(("fog", F(90)), ("lantern", F(45)), ("slate", F(9))),
         notes=("The beams point outward; the slate squares meet the centre.",),
@@ -203,7 +203,7 @@ def checker(side: int, fabrics: int = 12, *, label: str = "Fabric with a name", 
         patches=(),
         cutting=cuts,
         units=(),
-        colourings=(),
+        colourways=(),
         area_by_fabric=(),
     )
 
@@ -230,7 +230,7 @@ def strained() -> BlockFacts:
         heights=(F(12, 5), F(36, 5), F(12, 5)),
         fabrics=fabrics,
         units=units,
-        colourings=tuple(replace(base.colourings[0], name=f"{LONG_NAME} {place}") for place in range(4)),
+        colourways=tuple(replace(base.colourways[0], name=f"{LONG_NAME} {place}") for place in range(4)),
         notes=(LONG_NAME * 5, "Short."),
     )
 

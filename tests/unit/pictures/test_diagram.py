@@ -106,7 +106,7 @@ def test_the_colours_of_the_picture_are_those_of_its_fabrics() -> None:
 
 def test_a_colourway_shows_the_fabric_that_takes_the_other_ones_place() -> None:
     facts = sample.harbour_light()
-    seen = fabrics_of(facts, facts.colourings[0])
+    seen = fabrics_of(facts, facts.colourways[0])
     assert {name: fabric.name for name, fabric in seen.items()} == {
         "fog": "slate",
         "slate": "fog",

@@ -48,7 +48,7 @@ def test_a_unit_or_a_fabric_may_have_the_name_that_a_shape_once_had() -> None:
 @pytest.mark.parametrize("word", ["colourway", "colorway"])
 def test_a_colourway_is_spelled_in_either_way(word: str) -> None:
     line = f'  {word} "Night" fog=slate\n'
-    assert block("row fog moss", line.strip()).colourings[0].name == "Night"
+    assert block("row fog moss", line.strip()).colourways[0].name == "Night"
     text = f'block "A"\n  row fog\n{line}'
     assert format_text(Source("test.block", text)) == text
 

@@ -1,10 +1,10 @@
-"""The block in its other colourings, side by side with the first, each with its key of fabrics."""
+"""The block in its other colourways, side by side with the first, each with its key of fabrics."""
 
 from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts, ColouringFacts, FabricFacts
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, lines_of
 from blockdsl.marks.theme import GUTTER_PT, INK, LEAD_PT, STEP_PT, Box, span_pt
@@ -22,11 +22,11 @@ _NAME_LINES: Final = 3
 _LABEL_LINES: Final = 2  # the whole label stands in the key on the first page
 
 
-def colouring_gallery(facts: BlockFacts) -> list[Flowable]:
-    """The heading and two colourings on each flowable, the block's own first; nothing when it has no other."""
-    if not facts.colourings:
+def colourway_gallery(facts: BlockFacts) -> list[Flowable]:
+    """The heading and two colourways on each flowable, the block's own first; nothing when it has no other."""
+    if not facts.colourways:
         return []
-    cards = [_card(facts, colouring) for colouring in (None, *facts.colourings)]
+    cards = [_card(facts, colourway) for colourway in (None, *facts.colourways)]
     words = words_of(facts)
     title = words("sheet-colorways")
     flowables = [heading(title)]
@@ -42,19 +42,19 @@ def colouring_gallery(facts: BlockFacts) -> list[Flowable]:
     return flowables
 
 
-def _seen(facts: BlockFacts, colouring: ColouringFacts | None) -> list[FabricFacts]:
-    """The fabrics that are seen in a colouring, each once, in the order of the fabrics they stand for."""
-    return list({fabric.name: fabric for fabric in fabrics_of(facts, colouring).values()}.values())
+def _seen(facts: BlockFacts, colourway: ColourwayFacts | None) -> list[FabricFacts]:
+    """The fabrics that are seen in a colourway, each once, in the order of the fabrics they stand for."""
+    return list({fabric.name: fabric for fabric in fabrics_of(facts, colourway).values()}.values())
 
 
-def _card(facts: BlockFacts, colouring: ColouringFacts | None) -> tuple[float, tuple[Mark, ...]]:
+def _card(facts: BlockFacts, colourway: ColourwayFacts | None) -> tuple[float, tuple[Mark, ...]]:
     """The picture at the left; its name and its key at its right."""
     side = span_pt(_PICTURE_COLUMNS)
-    picture, placed = block_picture(facts, Box(0.0, 0.0, side, side), colouring=colouring)
+    picture, placed = block_picture(facts, Box(0.0, 0.0, side, side), colourway=colourway)
     x = side + GUTTER_PT
     room = span_pt(_COLUMNS) - x
     marks: list[Mark] = [picture]
-    lines = lines_of(words_of(facts)("sheet-as-drawn") if colouring is None else colouring.name, room, _NAME)
+    lines = lines_of(words_of(facts)("sheet-as-drawn") if colourway is None else colourway.name, room, _NAME)
     if len(lines) > _NAME_LINES:
         lines = [*lines[: _NAME_LINES - 1], fitted(" ".join(lines[_NAME_LINES - 1 :]), room, _NAME)]
     y = -3.0
@@ -62,6 +62,6 @@ def _card(facts: BlockFacts, colouring: ColouringFacts | None) -> tuple[float, t
         marks += line(words, x, y + _NAME.baseline_pt, _NAME)
         y += _NAME.line_pt
     y += 1.5 * STEP_PT
-    height, key = key_column(_seen(facts, colouring), room, words_of(facts), _LABEL_LINES)
+    height, key = key_column(_seen(facts, colourway), room, words_of(facts), _LABEL_LINES)
     marks += moved(key, x, y)
     return max(placed.height_pt, y + height), tuple(marks)
