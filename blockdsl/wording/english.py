@@ -83,5 +83,9 @@ class English:
             return name
         return an(name) if article == "a" else words(article, name=name)
 
+    def contracted(self, text: str) -> str:
+        """As it is."""
+        return text
+
 
 GRAMMAR: Final = English()

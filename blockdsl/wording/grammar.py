@@ -15,7 +15,11 @@ from typing import Final, Literal, Protocol, Self, cast
 Argument = str | int
 Article = Literal["", "a", "the", "one", "other", "another"]
 
-MODULES: Final = {"en-US": "blockdsl.wording.english", "en-GB": "blockdsl.wording.english"}
+MODULES: Final = {
+    "en-US": "blockdsl.wording.english",
+    "en-GB": "blockdsl.wording.english",
+    "de": "blockdsl.wording.german",
+}
 """The module of each language; its `GRAMMAR` is the language's own."""
 
 
@@ -37,6 +41,9 @@ class Grammar(Protocol):
 
     def with_article(self, name: str, article: Article, words: Lookup) -> str:
         """A name with its article, where the language writes it before any name alike; else the name alone."""
+
+    def contracted(self, text: str) -> str:
+        """A message with its words drawn together that the language writes as one: `zu der` is `zur`."""
 
 
 class Lookup(Protocol):

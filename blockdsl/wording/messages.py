@@ -18,7 +18,11 @@ from blockdsl.wording.grammar import Argument, grammar_of, name_in_case
 if TYPE_CHECKING:
     from fluent.runtime.resolver import Pattern
 
-LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {"en-US": ("en-US",), "en-GB": ("en-GB", "en-US")}
+LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {
+    "en-US": ("en-US",),
+    "en-GB": ("en-GB", "en-US"),
+    "de": ("de",),
+}
 """For each language the folders that its messages are looked for in, the first one laid over the next."""
 _SAID_REMEMBERED: Final = 4096
 _ENTRY: Final = re.compile(r"^(-?[A-Za-z][A-Za-z0-9_-]*) *=", re.MULTILINE)
@@ -74,7 +78,7 @@ class Messages:
         text = str(said).replace("\n", " ")
         for name, stand_in in stand_ins.items():
             text = text.replace(stand_in, long[name])
-        return text
+        return self.grammar.contracted(text)
 
     def _named(self) -> Any:
         """The function of `NAME($part, case: "dative")` in a message."""

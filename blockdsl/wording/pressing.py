@@ -144,8 +144,8 @@ class Pressing(StepVoice):
             )
         elif len(seams) > 1:
             forward = direction_of(seams)
-            name = self._words("press-way", pos=self._pos(forward if on[0] else OPPOSITE[forward]))
-            yield self._words("press-toward", count=len(seams), name=name, row=row, has=has)
+            pos = self._pos(forward if on[0] else OPPOSITE[forward])
+            yield self._words("press-toward-way", count=len(seams), pos=pos, row=row, has=has)
         else:
             yield from (self._pressed([seam], row) for seam in seams)
 
@@ -169,8 +169,8 @@ class Pressing(StepVoice):
             return self._words("press-either")
         ways = {_way(seam) for seam in seams}
         if len(ways) == 1:
-            name = self._words("press-way", pos=self._pos(ways.pop()))
-            return self._words("press-toward", count=count, name=name, row=row, has="yes" if row else "no")
+            pos = self._pos(ways.pop())
+            return self._words("press-toward-way", count=count, pos=pos, row=row, has="yes" if row else "no")
         return ""
 
     def _named(self, to: Sequence[int], away: Sequence[int]) -> tuple[str, str] | None:

@@ -201,8 +201,7 @@ class QuiltNames:
         if len(same) == 1:
             return self.words(f"quilt-ring-only-{ring.word}")
         place = same.index(ring.number) + 1
-        ordinal = self.words("ordinal", number=place) if place <= 10 else f"{place}th"
-        return self.words(f"quilt-ring-{ring.word}", ordinal=ordinal)
+        return self.words(f"quilt-ring-{ring.word}", ordinal=self.words("ordinal", number=place))
 
 
 def _longer(piece: QuiltPieceFacts) -> float:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.sewing.message import Argument, Cut, Length, Message, MessageList, Names, PieceList, PieceName, Size
-from blockdsl.wording.grammar import listed
+from blockdsl.wording.grammar import listed, name_of
 from blockdsl.wording.measures import length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.pieces import PieceNames
@@ -50,6 +50,6 @@ def _measured(value: Length | Size | Cut, unit: RulerUnit, words: Messages) -> s
     if isinstance(value, Length):
         return length_words(value.value, unit, words)
     if isinstance(value, Cut) and value.width == value.height:
-        return words("cut-square", side=length_words(value.width, unit, words))
+        return name_of("cut-square", words, side=length_words(value.width, unit, words))
     size = size_words((value.width, value.height), unit, words)
-    return words("cut-rectangle", size=size) if isinstance(value, Cut) else size
+    return name_of("cut-rectangle", words, size=size) if isinstance(value, Cut) else size

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
+from blockdsl.wording.grammar import capital
+
 BOX: Final = "☐"
 """Stands before what is measured. The pages' font lacks it: there a box is drawn."""
 
@@ -22,6 +24,11 @@ class StepPart:
     heading: str = ""
     picture: int | None = None
     after: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        """Sentences begin with a capital, also where a noun with its article comes first: `Die Einheit …`."""
+        object.__setattr__(self, "sentences", tuple(map(capital, self.sentences)))
+        object.__setattr__(self, "after", tuple(map(capital, self.after)))
 
     @property
     def text(self) -> str:

@@ -11,7 +11,7 @@ from blockdsl.geometry import Point
 from blockdsl.sewing.steps.action import Baste, Landmark, Lay, Turn
 from blockdsl.sewing.steps.directions import towards
 from blockdsl.sewing.steps.upright import upright
-from blockdsl.wording.grammar import capital, listed, with_article
+from blockdsl.wording.grammar import capital, listed, name_of, with_article
 from blockdsl.wording.labels import Labels
 from blockdsl.wording.messages import Messages
 
@@ -66,7 +66,7 @@ class StepVoice:
             if len(rows) > 1:
                 way = "row" if towards(stage.seams[0].over) in ("top", "bottom") else "column"
                 for number, part in enumerate(rows[:_MOST_ORDINALS], start=1):
-                    found[part] = self._words(f"joined-{way}", number=number)
+                    found[part] = name_of(f"joined-{way}", self._words, number=number)
         return found
 
     def _pos(self, place: str) -> str:
@@ -100,7 +100,7 @@ class StepVoice:
         same = len(set(lay.landmarks)) == 1
         if len(lay.parts) == 2 and alike:
             self._ordinal = {
-                part: self._words("joined-one", number=place) for place, part in enumerate(lay.parts, start=1)
+                part: name_of("joined-one", self._words, number=place) for place, part in enumerate(lay.parts, start=1)
             }
         if same:
             kind = "both" if len(lay.parts) == 2 else "all"

@@ -234,6 +234,17 @@ press-toward = { $has ->
        *[other] Press all seams { -toward } { $name }.
     }
 }
+press-toward-way = { $has ->
+    [yes] Press the { $count ->
+        [one] seam
+       *[other] seams
+    } of { $row } { -toward } the { $pos }.
+   *[no] { $count ->
+        [one] Press the seam { -toward } the { $pos }.
+        [2] Press both seams { -toward } the { $pos }.
+       *[other] Press all seams { -toward } the { $pos }.
+    }
+}
 press-away = { $has ->
     [yes] Press the { $count ->
         [one] seam
@@ -288,7 +299,6 @@ press-by-row = Press the { $count ->
 } { $others } { -toward } the { $other }.
 press-each = Press each seam { -toward } the piece just added.
 press-sewn = Press the sewn part { -toward } { $name }.
-press-way = the { $pos }
 
 # Measures.
 measure-points = { $count ->
