@@ -6,7 +6,7 @@ takes what the one before it gave and reports to one collector; a mistake of the
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -14,20 +14,23 @@ from pathlib import Path
 from blockdsl.analysis import Program, Reader, analyse
 from blockdsl.analysis.inputs import Input, RememberingReader, project_folder
 from blockdsl.analysis.override import WhatIf
+from blockdsl.cutting import BlockCuts, cut_block
 from blockdsl.diagnostics import Problems, Source, Span
 from blockdsl.facts import FileFacts, collect_facts
 from blockdsl.model.language import Language
 from blockdsl.sewing import Making, plan_making
 from blockdsl.syntax.parse import parse
 
-__all__ = ["Stages", "Worked", "about", "analyse", "parse", "plan", "run", "work_through"]
+__all__ = ["Stages", "Worked", "about", "analyse", "cut", "parse", "plan", "run", "work_through"]
 
 
 @dataclass(frozen=True, slots=True)
 class Stages:
-    """What a text became: the program of blocks, quilts and books that it declares, their facts, and its problems."""
+    """What a text became, step by step: what it declares, how its blocks are made and cut, its facts and problems."""
 
     program: Program
+    plans: tuple[Making, ...]
+    cuts: tuple[BlockCuts, ...]
     facts: FileFacts
     problems: Problems
 
@@ -46,13 +49,19 @@ def run(
     """
     found = Problems() if problems is None else problems
     program = analyse(source, reader, found, what_if, language)  # parses the text, and each file that it uses as met
-    facts = collect_facts(program, found)  # plans, cuts and describes each block, then each quilt and book
-    return Stages(program, facts, found)
+    plans = plan(program, found)
+    cuts = cut(program, plans)
+    return Stages(program, plans, cuts, collect_facts(program, cuts, found), found)
 
 
-def plan(program: Program, problems: Problems) -> dict[str, Making]:
-    """How each block is made, by its name: the step between `analyse` and the cutting, to be looked at alone."""
-    return {design.name: plan_making(design, problems) for design in program.blocks}
+def plan(program: Program, problems: Problems) -> tuple[Making, ...]:
+    """How each block of the program is made, in their order."""
+    return tuple(plan_making(design, problems) for design in program.blocks)
+
+
+def cut(program: Program, plans: Sequence[Making]) -> tuple[BlockCuts, ...]:
+    """What is cut for each block of the program."""
+    return tuple(cut_block(design, making) for design, making in zip(program.blocks, plans, strict=True))
 
 
 @dataclass(frozen=True, slots=True)

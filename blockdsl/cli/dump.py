@@ -48,7 +48,10 @@ def _meaning(origin: Input, stage: str) -> object:
     reader = RememberingReader(project_folder(origin.path))
     if stage in {"model", "making"}:
         program = pipeline.analyse(origin.source, reader, origin.problems)
-        return (*program.blocks, *program.quilts) if stage == "model" else pipeline.plan(program, origin.problems)
+        if stage == "model":
+            return (*program.blocks, *program.quilts)
+        names = [design.name for design in program.blocks]
+        return dict(zip(names, pipeline.plan(program, origin.problems), strict=True))
     facts = pipeline.run(origin.source, reader, origin.problems).facts
     if stage == "cuts":
         cuts: dict[str, object] = {block.name: block.cutting for block in facts.blocks}

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from blockdsl.analysis.letters import letter_patches
-from blockdsl.cutting import Cut, cut_list
+from blockdsl.cutting import Cut, cut_block
 from blockdsl.cutting.cutlist import CutPiece
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockrecord import Alternative
@@ -77,9 +76,9 @@ def _alternative(alone: BlockDesign, unit: UnitClass, letters: Sequence[str], me
     making = plan_making(design, problems)
     if any(problem.severity == "error" for problem in problems):
         return None
-    lettered, first = letter_patches(design.patches), unit.group.places[0].first
-    in_block = dict(zip(lettered.letters, letters[first : first + len(unit.group.picture)], strict=False))
-    cuts = cut_list(design, making, lettered)
+    cut, first = cut_block(design, making), unit.group.places[0].first
+    in_block = dict(zip(cut.lettered.letters, letters[first : first + len(unit.group.picture)], strict=False))
+    cuts = cut.cuts
     cloth: Exact = sum((cut.cloth for cut in cuts), Fraction(0))
     spare = making.units[0].spare
     seams = _seams(method, shape, unit, spare, cuts)

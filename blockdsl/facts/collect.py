@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from math import gcd, lcm
 
 from blockdsl.analysis import Program
-from blockdsl.analysis.letters import Lettered, letter_patches
-from blockdsl.cutting import cut_list, report_pieces_wider_than_fabric, templates
+from blockdsl.analysis.letters import Lettered
+from blockdsl.cutting import BlockCuts, cut_block, cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.cutting.applique import applique_letters, applique_pieces, turn_under_of
 from blockdsl.cutting.cutters import lacking_cutters
-from blockdsl.cutting.grain import bias_of, plan_grain
+from blockdsl.cutting.grain import bias_of
 from blockdsl.cutting.grain_lines import report_grains, report_turned_prints
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.block_parts import cut_facts, fabric_facts, placed_patches, unit_facts
@@ -62,24 +62,27 @@ class FileFacts:
     font: FurtherFont | None = None
 
 
-def collect_facts(program: Program, problems: Problems) -> FileFacts:
-    """Everything about every block, quilt and book of the file; expectations that do not hold are reported."""
+def collect_facts(program: Program, cuts: Sequence[BlockCuts], problems: Problems) -> FileFacts:
+    """Everything about every block, quilt and book of the file; expectations that do not hold are reported.
+
+    `cuts` are those of the program's blocks, in their order.
+    """
     blocks = []
     known: dict[int, BlockFacts] = {}
 
     def facts_of(design: BlockDesign) -> BlockFacts:
         # What is wrong with the making of a block has been told of its own size.
         if id(design) not in known:
-            known[id(design)] = collect_block(design, Problems())
+            known[id(design)] = collect_block(cut_block(design, plan_making(design, Problems())), Problems())
         return known[id(design)]
 
     for choice in program.unlaid:
         is_known_method(choice, problems)
-    for design, expectations in zip(program.blocks, program.expectations, strict=True):
-        facts = collect_block(design, problems)
+    for of_block, expectations in zip(cuts, program.expectations, strict=True):
+        facts = collect_block(of_block, problems)
         check_expectations(facts, expectations, problems)
         blocks.append(facts)
-        known[id(design)] = facts
+        known[id(of_block.design)] = facts
     quilts: dict[int, QuiltFacts] = {}
     for quilt, checks in zip(program.quilts, program.quilt_expectations, strict=True):
         quilts[id(quilt)] = collect_quilt(quilt, facts_of, problems)
@@ -95,16 +98,13 @@ def collect_facts(program: Program, problems: Problems) -> FileFacts:
     return FileFacts(program.source.name, tuple(blocks), program.sources, books, tuple(quilts.values()), program.font)
 
 
-def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
-    """Everything about one block."""
-    making = plan_making(design, problems)
-    lettered = letter_patches(design.patches)
+def collect_block(of_block: BlockCuts, problems: Problems) -> BlockFacts:
+    """Everything about one block; what cannot be cut or sewn is reported."""
+    design, making, lettered, cuts = of_block.design, of_block.making, of_block.lettered, of_block.cuts
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}
     grid, cell = _squared_paper(design)
-    grain = plan_grain(design, lettered)
-    cuts = cut_list(design, making, lettered, grain=grain)
     laid_on = [piece.template for piece in applique_pieces(design, lettered)]
-    pieced = templates(design, lettered, grain)
+    pieced = templates(design, lettered, of_block.grain)
     report_pieces_wider_than_fabric(design, cuts, problems)
     report_grains(design, lettered, problems)
     report_turned_prints(design, making, problems)
@@ -141,10 +141,10 @@ def collect_block(design: BlockDesign, problems: Problems) -> BlockFacts:
         papers=collect_papers(making, lettered, pieced),
         cutters=tuple(cutter.label for cutter in design.cutters if cutter.unit == design.unit),
         lacking=lacking_cutters(cuts, design, lettered),
-        bias=bias_of(design, lettered, grain, making.loose, making.from_slanted_strips),
+        bias=bias_of(design, lettered, of_block.grain, making.loose, making.from_slanted_strips),
         sewing=sewing,
         compares_methods=design.compares_methods,
-        sizes=tuple(collect_block(size, Problems()) for size in design.sizes),
+        sizes=tuple(collect_block(cut_block(size, plan_making(size, Problems())), Problems()) for size in design.sizes),
         pressing=design.pressing or "as it nests",
         language=design.language or usual_language(design.unit),
         drift=drift,
@@ -194,8 +194,7 @@ def _patch(letter: str, fabric: str, count: int, lettered: Lettered) -> PatchFac
 def _colourway(plan: ColourPlan, design: BlockDesign, lettered: Lettered) -> ColourwayFacts:
     """The plan's own list of fabrics, numbered on from the block's so that a hatch stays with its fabric."""
     coloured = recoloured(design, plan)
-    making = plan_making(coloured, Problems())
-    cuts = cut_list(coloured, making, lettered)
+    cuts = cut_list(coloured, plan_making(coloured, Problems()), lettered)
     replaces = dict(plan.replaces)
     palette = {fabric.name: fabric for fabric in design.palette}
     numbers = {fabric.name: place + 1 for place, fabric in enumerate(design.fabrics)}

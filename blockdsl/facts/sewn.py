@@ -8,8 +8,7 @@ from functools import cached_property, lru_cache
 from itertools import chain
 from typing import TYPE_CHECKING
 
-from blockdsl.analysis.letters import letter_patches
-from blockdsl.cutting import Cut, cut_list
+from blockdsl.cutting import Cut, cut_block
 from blockdsl.cutting.drift import Drift, DriftFinder
 from blockdsl.cutting.resized import Size
 from blockdsl.diagnostics import Problems
@@ -68,7 +67,7 @@ def drift_finder(
 
 def cuts_at(design: BlockDesign) -> tuple[Cut, ...]:
     """The cut list of a block at another size, with the strip sets of its stars planned for that size."""
-    return cut_list(design, plan_making(design, Problems()), letter_patches(design.patches))
+    return cut_block(design, plan_making(design, Problems())).cuts
 
 
 class Sewing:

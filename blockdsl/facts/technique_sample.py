@@ -6,10 +6,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
-from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.program import analyse
 from blockdsl.analysis.reading import TextReader
-from blockdsl.cutting import cut_list
+from blockdsl.cutting import cut_block
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.block_parts import cut_facts, placed_patches, unit_facts
 from blockdsl.facts.blockrecord import CutFacts, PlacedPatch, RulerUnit, UnitFacts
@@ -54,10 +53,11 @@ def work_out(sample: Sample) -> WorkedOut:
     if not program.blocks:
         raise ValueError(f"no block from `{sample.writes}`: {[problem.message for problem in problems]}")
     design = program.blocks[0]
-    making, lettered = plan_making(design, problems), letter_patches(design.patches)
-    cuts = cut_list(design, making, lettered)
+    cut = cut_block(design, plan_making(design, problems))
     return WorkedOut(
-        cut_facts(cuts, design, lettered), unit_facts(design, lettered, making), placed_patches(design, lettered)
+        cut_facts(cut.cuts, design, cut.lettered),
+        unit_facts(design, cut.lettered, cut.making),
+        placed_patches(design, cut.lettered),
     )
 
 

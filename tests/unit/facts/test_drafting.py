@@ -3,7 +3,7 @@
 import pytest
 
 from blockdsl.facts.drafting import DraftFacts, SizeFacts, at_width, draft, size_table
-from blockdsl.geometry.fraction import Fraction
+from blockdsl.geometry.fraction import Fraction, read_fraction
 from tests.unit.model.blocks import block, exactly
 
 NINE = ("row fog slate fog", "row slate fog slate", "row fog slate fog")
@@ -17,7 +17,7 @@ def drawn(*lines: str, size: str) -> DraftFacts:
 def at(width: str, *lines: str, size: str) -> SizeFacts:
     """Such a block at another width in inches."""
     facts = block(*lines, size=size)
-    return at_width(facts, Fraction(width), "in", draft(facts))
+    return at_width(facts, read_fraction(width), "in", draft(facts))
 
 
 def test_a_nine_patch_is_drawn_on_three_by_three_squares() -> None:

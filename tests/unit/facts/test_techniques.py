@@ -4,6 +4,7 @@ import pytest
 
 from blockdsl.analysis.program import analyse
 from blockdsl.analysis.reading import TextReader
+from blockdsl.cutting import cut_block
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.collect import collect_block
@@ -11,6 +12,7 @@ from blockdsl.facts.techniquefacts import TechniqueSection
 from blockdsl.facts.techniques import technique_facts, techniques_for
 from blockdsl.facts.unit_lesson import topic_shape
 from blockdsl.geometry.fraction import Fraction, read_fraction
+from blockdsl.sewing import plan_making
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS
 from blockdsl.sewing.techniques import LESSONS
 from blockdsl.sewing.techniques.scene import Words
@@ -30,7 +32,8 @@ def block(lines: str) -> BlockFacts:
     problems = Problems()
     program = analyse(Source("test", FABRICS + lines), TextReader(), problems)
     assert not problems.has_errors, [problem.message for problem in problems]
-    return collect_block(program.blocks[0], problems)
+    design = program.blocks[0]
+    return collect_block(cut_block(design, plan_making(design, problems)), problems)
 
 
 def said(section: TechniqueSection) -> str:

@@ -8,10 +8,10 @@ from typing import cast
 
 import pytest
 
-from blockdsl.analysis import analyse
+from blockdsl import pipeline
 from blockdsl.analysis.reading import FileReader
-from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import FileFacts, collect_facts
+from blockdsl.diagnostics import Source
+from blockdsl.facts import FileFacts
 from blockdsl.fullsize.foundation import foundation_pages
 from blockdsl.fullsize.papers import paper_pages
 from blockdsl.fullsize.scale_check_page import check_print_page
@@ -37,10 +37,8 @@ def _longer() -> Iterator[None]:
 
 def read(name: str) -> FileFacts:
     path = Path(library_folder()) / f"{name}.block"
-    problems = Problems()
     source = Source(path.name, path.read_text(encoding="utf-8"))
-    program = analyse(source, FileReader(path.parent), problems, None, cast("Language", pseudo.LANGUAGE))
-    return collect_facts(program, problems)
+    return pipeline.run(source, FileReader(path.parent), language=cast("Language", pseudo.LANGUAGE)).facts
 
 
 def texts(marks: Iterable[Mark]) -> Iterator[TextMark]:

@@ -4,10 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from blockdsl.analysis import analyse
+from blockdsl import pipeline
 from blockdsl.analysis.reading import FileReader
 from blockdsl.diagnostics import Problems, Source
-from blockdsl.facts import collect_facts
 from blockdsl.resources import library_folder
 from blockdsl.shapes import SHAPES
 from blockdsl.wording import messages
@@ -42,7 +41,7 @@ def test_every_name_of_the_library_is_written_in_american_english_as_the_facts_h
     path = Path(library_folder()) / f"{file}.block"
     problems = Problems()
     source = Source(path.name, path.read_text(encoding="utf-8"))
-    facts = collect_facts(analyse(source, FileReader(path.parent), problems), problems)
+    facts = pipeline.run(source, FileReader(path.parent), problems).facts
     for block in facts.blocks:
         names = PartNames(messages(), frozenset(fabric.label for fabric in block.fabrics))
         for step in block.steps:
