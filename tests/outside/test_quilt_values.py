@@ -4,6 +4,7 @@ import pytest
 
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry.fraction import Fraction as F  # noqa: N817 - they stand in tables of sizes
+from blockdsl.geometry.fraction import read_fraction
 from tests.unit.model.blocks import exactly
 from tests.unit.model.quilts import quilt, roles
 
@@ -37,7 +38,7 @@ EIGHTH = F(1, 8)
 
 def inches(text: str) -> F:
     """`9 3/4` as a number."""
-    return sum((F(part) for part in text.split()), F(0))
+    return sum((read_fraction(part) for part in text.split()), F(0))
 
 
 def square_of(facts: QuiltFacts, role: str) -> tuple[F, F]:
