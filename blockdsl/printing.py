@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Document, Page, Publication
     from blockdsl.page.book.parts import PageCache
+    from blockdsl.pipeline import Worked
 
 USUAL_PAPER: Final = "letter"
 USUAL_MARGIN_MM: Final = 12.0
@@ -72,6 +73,29 @@ def creation_date(environment: Mapping[str, str]) -> datetime | None:
         return datetime.fromtimestamp(int(given), UTC)
     except (ValueError, OverflowError, OSError):
         raise ValueError(f"{DATE} is {given!r}: it must be a whole number of seconds") from None
+
+
+# --- numbers -----------------------------------------------------------------------------------
+
+
+def facts_text(worked: Worked, *, cloth: bool = True) -> str:
+    """The numbers and problems of a file as JSON.
+
+    The cloth of its quilts is planned only where it is wanted and the file has no errors; without it there is nothing
+    to say of layers and binding, so the steps end with the top.
+    """
+    from msgspec import structs
+
+    from blockdsl.wording import facts_json
+
+    found = worked.facts
+    if worked.has_errors or not cloth:
+        quilts = tuple(
+            structs.replace(quilt, finishing=None, steps=tuple(step for step in quilt.steps if step.of_top))
+            for quilt in found.quilts
+        )
+        found = replace(found, quilts=quilts)
+    return facts_json(found, worked.origin.problems)
 
 
 # --- documents ---------------------------------------------------------------------------------

@@ -25,6 +25,7 @@ from blockdsl.printing import (
     as_book,
     book_document,
     creation_date,
+    facts_text,
     full_size_pdf,
     gallery_svg,
     parts_at_full_size,
@@ -284,9 +285,7 @@ class Result:
 
     def to_json(self) -> str:
         """The numbers and problems as the JSON text that `blockdsl facts` gives."""
-        from blockdsl.wording import facts_json
-
-        return facts_json(self.facts, self._worked.origin.problems)
+        return facts_text(self._worked)
 
     def write_pdf(self, path: str | os.PathLike[str], *, paper: str | None = None) -> Path:
         """Write what the file is for: its book, its one quilt or block, or a plain book of all of them.

@@ -3,9 +3,6 @@
 from __future__ import annotations
 
 from argparse import Namespace
-from dataclasses import replace
-
-from msgspec import structs
 
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.cache import asked_cache
@@ -15,6 +12,7 @@ from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.pipeline import Worked, work_through
+from blockdsl.printing import facts_text
 
 
 def run(arguments: Namespace) -> int:
@@ -36,20 +34,9 @@ def run(arguments: Namespace) -> int:
         works.append(worked)
         refuse_without_quilts(works, [what_if])
         printer.show(origin.problems)
-        documents.append(_document(worked, cloth=not arguments.no_cloth))
+        documents.append(facts_text(worked, cloth=not arguments.no_cloth))
         remember(cache, key, worked, documents[-1].encode("utf-8", "surrogatepass"))
     cache.tidy()
     text = documents[0] if len(documents) == 1 else "[\n" + ",\n".join(documents) + "\n]"
     write_out(f"{text}\n")
     return ERRORS if printer.sum_up() else FINE
-
-
-def _document(worked: Worked, *, cloth: bool) -> str:
-    """The JSON of a file; the cloth of its quilts is planned only where it is wanted and the file has no errors."""
-    from blockdsl.wording import facts_json
-
-    found = worked.facts
-    if worked.has_errors or not cloth:
-        quilts = tuple(structs.replace(quilt, finishing=None) for quilt in found.quilts)
-        found = replace(found, quilts=quilts)
-    return facts_json(found, worked.origin.problems)

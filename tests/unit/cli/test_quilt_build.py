@@ -1,5 +1,6 @@
 """`blockdsl build` of files with quilts: what is written, under which names, and what it was made from."""
 
+import json
 from pathlib import Path
 
 from pypdf import PdfReader
@@ -131,3 +132,15 @@ def test_of_a_quilt_with_an_error_nothing_is_written(folder: Path, run: Run) -> 
     lay(folder, QUILT.replace("2 x 3", "0 x 3"))
     run("build", "shore.block", "-o", "out")
     assert not (folder / "out").exists() or written(folder) == []
+
+
+def test_numbers_without_the_cloth_or_of_a_file_with_an_error_tell_of_the_top_alone(folder: Path, run: Run) -> None:
+    lay(folder, QUILT + "  backing fog overage 4 in\n  binding 2 1/4 in slate straight\n")
+    whole = json.loads(run("facts", "shore.block").out)["quilts"][0]
+    top = json.loads(run("facts", "shore.block", "--no-cloth").out)["quilts"][0]
+    assert "backing" in whole
+    assert "backing" not in top
+    assert len(top["steps"]) < len(whole["steps"])
+
+    ended = run("facts", "shore.block", "--no-cloth", "--size", "9 in", "--colourway", "Night")
+    assert (ended.status, "a fault of ours" in ended.told) == (1, False)
