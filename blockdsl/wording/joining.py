@@ -114,13 +114,22 @@ class _Writer(Sewing, Care):
             case Press():
                 yield from self._press(first)
             case Trim():
-                yield self._words("join-trim")
-                yield self._trimmed(first)
+                yield from self._trim(first)
             case SetIn() if len(run) > 1:
                 name, number = self._told.set_in
                 yield self._words("join-set-in-each", part=self._labels.an(first.part), name=name, number=number)
             case _:
                 yield from self._with_care(first)
+
+    def _trim(self, trim: Trim) -> Iterator[str]:
+        """Dog-ears, and what is trimmed to a size; as before where a step has said just that."""
+        to_size = self._trimmed(trim)
+        before = self._told.trimmed.setdefault(to_size, self._step.number)
+        if to_size and before != self._step.number:
+            yield self._words("join-trim-as", number=before)
+            return
+        yield self._words("join-trim")
+        yield to_size
 
     def _trimmed(self, trim: Trim) -> str:
         """To which size two triangles are trimmed that make a rectangle; never to less than it must have."""

@@ -159,7 +159,7 @@ class Sewing(StepVoice):
         """Where a seam stops, because something is set in there later."""
         if dots and not self._by_hand:
             key = "join-dot-to-dot" if len(dots) == 2 else "join-stop-at-dot"
-            yield self._words(key, pos=self._pos(dots[0]))
+            yield self._words(key, pos=self._pos(dots[0]), again=self._backstitched())
 
     def _place(self, place: Place) -> Iterator[str]:
         if place.offset:
@@ -246,7 +246,7 @@ class Sewing(StepVoice):
             if len(alike) == 1:
                 seams = self._words("row-each-seam")
             key = "join-row-dot-to-dot" if len(dots) == 2 else "join-row-stop"
-            yield self._words(key, seams=seams, pos=self._pos(dots[0]))
+            yield self._words(key, seams=seams, pos=self._pos(dots[0]), again=self._backstitched())
 
     def _grouped(self, items: Sequence[tuple[str, str, int]]) -> list[str]:
         """What lies beside others of its kind that lie as it does, counted: `3 half-square triangles`."""

@@ -28,6 +28,8 @@ class Told:
     dotted: set[str] = field(default_factory=set)
     set_in: tuple[str, int] = ("", 0)
     turning: bool = False
+    backstitch: bool = False
+    trimmed: dict[str, int] = field(default_factory=dict)
     halves: int = 0
     curve: int = 0
     baste: bool = False
@@ -174,6 +176,11 @@ class StepVoice:
 
     def _way_of_rows(self) -> str:
         return "row" if towards(self._stages[0].seams[0].over) in ("left", "right") else "column"
+
+    def _backstitched(self) -> str:
+        """Whether it was said before that seams are backstitched at a dot."""
+        again, self._told.backstitch = self._told.backstitch, True
+        return "yes" if again else "no"
 
     def _sides(self) -> str:
         if self._told.sides or self._by_hand:

@@ -135,15 +135,28 @@ join-points = { $several ->
 }
 join-points-of = The points of { $part } extend { $length } at both ends.
 join-point-each = Its point extends { $length } at the { $pos } end, that of { $part } at the other.
-join-stop-at-dot = Stop at the dot at the { $pos } end; backstitch.
-join-dot-to-dot = Sew from dot to dot; backstitch at both.
+# At a dot every seam is backstitched; a block says so where it first stops at one.
+join-stop-at-dot = Stop at the dot at the { $pos } end{ $again ->
+    [yes] {""}
+   *[no] ; backstitch
+}.
+join-dot-to-dot = Sew from dot to dot{ $again ->
+    [yes] {""}
+   *[no] ; backstitch at both
+}.
 row-each-seam = each seam
 row-seams = { $count ->
     [one] seam { $numbers }
    *[other] seams { $numbers }
 }
-join-row-dot-to-dot = Sew { $seams } from dot to dot; backstitch at both ends.
-join-row-stop = Stop { $seams } at the dot at the { $pos } end; backstitch.
+join-row-dot-to-dot = Sew { $seams } from dot to dot{ $again ->
+    [yes] {""}
+   *[no] ; backstitch at both ends
+}.
+join-row-stop = Stop { $seams } at the dot at the { $pos } end{ $again ->
+    [yes] {""}
+   *[no] ; backstitch
+}.
 join-in-order = Sew them together in order from { $way }{ $tail }.
 join-row = Sew them together from { $way }{ $tail }: { $list }.
 join-row-turning = Sew them together from { $way }, one stretch at a time, from dot to dot: { $list }.
@@ -160,6 +173,7 @@ join-row-number = { $way ->
 join-joined = the joined pieces
 join-pin-top = Pin a TOP mark to its { $pos } edge.
 join-trim = Trim the dog-ears.
+join-trim-as = Trim as in step { $number }.
 join-trim-to = Trim { $each ->
     [yes] each
    *[no] it

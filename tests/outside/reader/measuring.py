@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from math import tan
 
-from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.bench import Bench, follow, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Run, dot, near, runs
 from tests.outside.reader.landmarks import edges_at, edges_of, has_points, inner_angles, turns_of
 from tests.outside.reader.sentences import SIZE
@@ -23,6 +23,16 @@ EIGHTH = 1 / 16 + 1e-6
 )
 def trim(bench: Bench, found: re.Match[str]) -> None:
     bench.trimmed = (float(length(found[2])), float(length(found[4])))
+
+
+@reads(r"Trim as in step (?P<n>\d+)")
+def trim_as(bench: Bench, found: re.Match[str]) -> None:
+    said = [
+        sentence for sentence in bench.texts.get(int(found["n"]), []) if re.match(r"Trim (?:each|it) to ", sentence)
+    ]
+    if len(said) != 1:
+        raise Refused("that step trims nothing to a size")
+    follow(bench, said[0])
 
 
 @reads(rf"☐ {SIZE}(?:, with (?:1/4 in|0\.75 cm) beyond (?P<points>the point|each point|the points))?")

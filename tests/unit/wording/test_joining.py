@@ -138,7 +138,7 @@ def test_halves_of_an_oblong_are_matched_at_dots_and_their_mirror_images_kept_ap
         "opposite corners. ☐ 4 1/2 × 2 1/2 in"
     )
     assert second.startswith("For each, take 1 Ar (Night water) and 1 Ar (Lantern).")
-    assert "sew the long edge as in step 1. Trim the dog-ears. " in second
+    assert "sew the long edge as in step 1. Trim as in step 1. " in second
     assert wing.startswith(
         "For each, take 1 half-rectangle triangle and 1 B (Harbour fog). Lay the half-rectangle triangle with Night "
         "water at the upper left. Sew B to its bottom edge"
