@@ -130,7 +130,7 @@ class Care(Pressing):
             base = self._on(set_in.base)
             has = "no" if base == self._words("join-joined") else "yes"
             yield self._words("join-set-in", part=part, base=base, has=has, pos=pos, tail=tail)
-            yield self._words("join-set-in-sew")
+            yield self._words("join-set-in-sew", again=self._backstitched())
 
     def _curve(self, curve: Curve) -> Iterator[str]:
         upper, under = self._curved(curve.upper), self._curved(curve.under)

@@ -96,6 +96,9 @@ def _place_of(piece: QuiltPieceFacts, ring: RingFacts) -> str:
         return "corners"
     if piece.count == 4:
         return "all"
+    if ring.corners == "squares" and ring.before[0] == ring.before[1]:
+        # All four strips are of one length, but an upright print runs up those of the sides.
+        return "sides" if piece.cut[1] > piece.cut[0] else "ends"
     sides, ends = (ring.after if ring.corners == "mitred" else ring.before)[1], ring.after[0]
     if ring.corners != "mitred" and not ring.sides_first:
         sides = ring.after[1]

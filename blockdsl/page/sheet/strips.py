@@ -35,10 +35,11 @@ def strip_pictures(facts: BlockFacts) -> list[Flowable]:
     flowables += _beside(strips, facts, 2)
     flowables += _beside([cut for cut in shown.values() if cut.strip is None], facts, 4)
     of_corners = [cut.corner is not None for cut in shown.values()]
-    for remark, meant in (("layers", not all(of_corners)), ("corners", any(of_corners))):
-        if meant:
-            height, marks = paragraph(words(f"angle-{remark}"), span_pt(_COLUMNS), _QUIET)
-            flowables.append(Flowable(height, marks, before_pt=2 * STEP_PT))
+    handed = any(is_handed(cut) for cut in shown.values())
+    remarks = (("layers", handed), ("ruler", not all(of_corners)), ("corners", any(of_corners)))
+    for remark in (words(f"angle-{name}") for name, meant in remarks if meant):
+        height, marks = paragraph(remark, span_pt(_COLUMNS), _QUIET)
+        flowables.append(Flowable(height, marks, before_pt=2 * STEP_PT))
     return flowables
 
 

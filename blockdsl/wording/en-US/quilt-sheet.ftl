@@ -59,12 +59,24 @@ rows-head-takes = takes
 rows-head-measure = should measure, raw edges
 finishing-title = Finishing
 finishing-aside = layer, quilt, bind
-quilt-strips-listed = In the cutting list: { $sizes }.
-quilt-strips-listed-spare = In the cutting list: { $sizes }. Each strip has { $spare } to spare.
-quilt-strip-all = { $count } of { $size }
-quilt-strip-sides = { $count } of { $size } for the sides
-quilt-strip-ends = { $count } of { $size } for top and bottom
-quilt-strip-corners = { $count } of { $size } for the corners
+quilt-strips-listed = From the cutting list: { $sizes }.
+quilt-strips-listed-spare = From the cutting list: { $sizes }. Each strip has { $spare } to spare.
+quilt-strip-all = { $count ->
+    [one] 1 strip
+   *[other] { $count } strips
+} { $size }
+quilt-strip-sides = { $count ->
+    [one] 1 strip
+   *[other] { $count } strips
+} { $size } for the sides
+quilt-strip-ends = { $count ->
+    [one] 1 strip
+   *[other] { $count } strips
+} { $size } for the top and bottom
+quilt-strip-corners = { $count ->
+    [one] 1 square
+   *[other] { $count } squares
+} { $size } for the corners
 
 quilt-picture = The quilt { $quilt }: { $setting }, { $blocks }, { $borders }, { $size } finished.
 quilt-rows-picture = { $count ->

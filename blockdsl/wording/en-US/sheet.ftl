@@ -259,7 +259,8 @@ lies-after = { $then }, { $lies }
 
 angle-title = Cuts at an angle
 angle-aside = fabric right side up; dashed lines are cuts
-angle-layers = Where a picture says “one layer”, do not fold the fabric: the layer below would give the mirror image. Square off the end of the strip first, lay the ruler's angle line on its edge, and cut away from yourself.
+angle-layers = Where a picture says “one layer”, do not fold the fabric: the layer below would give the mirror image.
+angle-ruler = Square off the end of the strip first, lay the ruler's angle line on its edge, and cut away from yourself.
 angle-corners = Mark both edges this far from each corner, lay the ruler from mark to mark, and cut the corner off, away from yourself. All layers are cut alike.
 angle-octagon = octagon, corners cut off
 angle-rectangle = rectangle, cut once

@@ -160,7 +160,7 @@ join-row-stop = Stop { $seams } at the dot at the { $pos } end{ $again ->
 join-in-order = Sew them together in order from { $way }{ $tail }.
 join-row = Sew them together from { $way }{ $tail }: { $list }.
 join-row-turning = Sew them together from { $way }, one stretch at a time, from dot to dot: { $list }.
-join-turn-at-dots = At each dot stop with the needle down and turn the work until the next two edges are even.
+join-turn-at-dots = At each dot, stop with the needle down and turn the work to the next two edges.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = { $way ->
     [row] Sew each row together{ $tail }.
@@ -199,7 +199,10 @@ join-set-in = Set { $part } into the V at the { $pos }{ $has ->
     [yes] {" "}of { $base }
    *[no] {""}
 }{ $tail }. Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops.
-join-set-in-sew = Sew each edge from that dot to its outer end; backstitch at the dot.
+join-set-in-sew = Sew each edge from that dot to its outer end{ $again ->
+    [yes] {""}
+   *[no] ; backstitch at the dot
+}.
 join-set-in-same = { $here ->
     [yes] In the same way, set { $part } into the V at the { $pos }{ $tail }.
    *[no] Set { $part } into the V at the { $pos }{ $tail }, as { $name } in step { $number }.

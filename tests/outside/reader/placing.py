@@ -229,7 +229,8 @@ def _edge_of(base: Item, place_name: str) -> Choose:
     r"Sew from dot to dot(?:; backstitch at both)?",
     r"Sew (?:each seam|seams? [\d, and]+) from dot to dot(?:; backstitch at both ends)?",
     r"Stop (?:each seam|seams? [\d, and]+) at the dot at the .+ end(?:; backstitch)?",
-    r"At each dot stop with the needle down and turn the work until the next two edges are even",
+    r"At each dot,? stop with the needle down and turn the work (?:until the next two edges are even|"
+    r"to the next two edges)",
     r"The ends are not even: pin where the seam begins and ends, .+ (?:in|cm) from the edges",
     r"Offset the ends so that the edges cross .+ (?:in|cm) from the edge, where the seam runs",
     r"Sew just outside the corners of .+",

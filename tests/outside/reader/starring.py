@@ -163,7 +163,7 @@ def set_at(bench: Bench, found: re.Match[str]) -> None:
 
 @reads(
     r"Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops",
-    r"Sew each edge from that dot to its outer end; backstitch at the dot",
+    r"Sew each edge from that dot to its outer end(?:; backstitch at the dot)?",
 )
 def each_edge(bench: Bench, found: re.Match[str]) -> None:
     """How a piece is set in, told once."""

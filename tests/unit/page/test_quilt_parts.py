@@ -290,16 +290,19 @@ def test_a_mitred_border_is_cut_two_inches_longer_than_its_outer_edge() -> None:
 @pytest.mark.parametrize(
     ("line", "told"),
     [
-        ("border 4 in fog", "2 of 4 1/2 × 26 1/2 in for the sides, 2 of 4 1/2 × 28 1/2 in for top and bottom."),
+        (
+            "border 4 in fog",
+            "2 strips 4 1/2 × 26 1/2 in for the sides, 2 strips 4 1/2 × 28 1/2 in for the top and bottom.",
+        ),
         (
             "border 4 in fog top first",
-            "2 of 4 1/2 × 20 1/2 in for top and bottom, 2 of 4 1/2 × 34 1/2 in for the sides.",
+            "2 strips 4 1/2 × 20 1/2 in for the top and bottom, 2 strips 4 1/2 × 34 1/2 in for the sides.",
         ),
         (
             "border 4 in fog corners slate",
             (
-                "2 of 4 1/2 × 26 1/2 in for the sides, 2 of 4 1/2 × 20 1/2 in for top and bottom, "
-                "4 of 4 1/2 in for the corners."
+                "2 strips 4 1/2 × 26 1/2 in for the sides, 2 strips 4 1/2 × 20 1/2 in for the top and bottom, "
+                "4 squares 4 1/2 in for the corners."
             ),
         ),
     ],
@@ -307,7 +310,7 @@ def test_a_mitred_border_is_cut_two_inches_longer_than_its_outer_edge() -> None:
 def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told: str) -> None:
     """18 × 24 in, 4 in all round, two seams of 1/4 in each way, and 2 in to spare."""
     facts = quilt('set straight 3 x 4 of "Four"', line)
-    assert say_strips_of_ring(facts, facts.rings[0]) == f"In the cutting list: {told} Each strip has 2 in to spare."
+    assert say_strips_of_ring(facts, facts.rings[0]) == f"From the cutting list: {told} Each strip has 2 in to spare."
 
 
 def test_the_prints_are_told_with_how_often_each_is_used() -> None:
