@@ -6,7 +6,8 @@ Measures: nothing; pictures are pages of marks.
 Reports:  nothing.
 Does not know: HTML.
 
-A tour: `parts` is the closed, small set of parts. `site` puts the pages in order; `block`, `quilt`, `lesson`, `index`
-and `glossary` make one kind of page each. It takes some words and pictures from `page`, which composes the printed
-sheets by itself.
+A tour: `parts` is the closed, small set of parts. `site` puts the pages in order; `block` (with `cutting_table` and
+`steps`), `quilt` (with `quilt_tables`), `lesson`, `index`, `glossary` and `gallery` make one kind of page each.
+`pictures` has their pictures, `reading` the maker's own words, `said` all words of a page for the glossary. Some rows
+of tables and pictures come from `page`, which composes the printed sheets by itself.
 """

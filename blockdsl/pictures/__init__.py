@@ -9,5 +9,5 @@ Does not know: pages, PDF, SVG.
 A tour: `placing` turns exact places into points on the page, once; `arcs` does so for curved edges. `block` draws
 blocks and units (with `block_letters` and `block_applique`), `step` a sewing step, `scene` a lesson's (with
 `scene_placing` and `tools`), `strip` a strip and its cuts, `quilt`, `border`, `prints` and `finishing` a quilt,
-`drafting` the grid that a block is drafted on. `words` and `lengths` have what is said of them.
+`drafting` the grid that a block is drafted on.
 """

@@ -111,6 +111,16 @@ def test_every_layer_and_every_folder_of_tests_is_in_the_developers_guide(projec
     assert sorted(folder for folder in tests if f"`{folder}" not in text) == []
 
 
+@pytest.mark.parametrize("layer", ["marks", "pictures", "fullsize", "page", "document"])
+def test_the_tour_of_a_layer_names_every_file_in_it_and_no_other(project: Path, layer: str) -> None:
+    folder = project / "blockdsl" / layer
+    tour = (folder / "__init__.py").read_text(encoding="utf-8").partition("A tour:")[2]
+    files = {path.stem for path in folder.glob("*.py") if path.stem != "__init__"}
+    packages = {path.parent.name for path in folder.glob("*/__init__.py")}
+
+    assert set(re.findall(r"`(\w+)`", tour)) - {"page"} == (files | packages) - {"page"}
+
+
 def test_the_picture_of_the_readme_is_what_is_drawn_now(readme: str, project: Path) -> None:
     """When the sheet has changed on purpose, `make readme` draws the picture anew: look at it."""
     assert f"({PICTURE.relative_to(project).as_posix()})" in readme
