@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Annotated
+from typing import Annotated, Literal
 
 from msgspec import Meta
 
@@ -30,17 +30,20 @@ from blockdsl.geometry.polygon import (
     translate,
 )
 from blockdsl.model import BlockDesign
-from blockdsl.record import Letter, Name, Record, Rest, says
+from blockdsl.record import Letter, Record, Rest, says
 
 Ways = Mapping[str, Way]
 """For each letter the way in which its patches are cut."""
+
+
+Biased = Literal["all", "long", "short", "some"]
 
 
 class Bias(Record, frozen=True):
     """Patches of one letter with edges on the bias, as they are cut."""
 
     label: Letter
-    which: Annotated[Name, says("Which edges, in words: `the long edge`, `2 of the 4 edges`.")]
+    which: Annotated[Biased, says("All of the edges, all long or all short ones, or other ones; `lengths` has each.")]
     lengths: Annotated[tuple[Exact, ...], says("Finished lengths of the edges on the bias."), Meta(min_length=1)]
     edges: Annotated[int, says("How many edges the patches have."), Meta(ge=3)]
     outside: Annotated[Rest, says("How many of the patches have such an edge on the outside of the block.")]
@@ -147,18 +150,17 @@ def bias_of(
     return tuple(found)
 
 
-def _which(biased: Sequence[Point], sides: Sequence[Point]) -> str:
-    """`the long edge`, `the short edges`, `2 of the 4 edges`, `all edges`."""
+def _which(biased: Sequence[Point], sides: Sequence[Point]) -> Biased:
     if len(biased) == len(sides):
-        return "all edges"
+        return "all"
     squares = [dot(side, side) for side in sides]
     found = [dot(side, side) for side in biased]
     longest, shortest = max(squares), min(squares)
     if all(square == longest for square in found) and len(found) == squares.count(longest):
-        return f"the long edge{'s' if len(found) > 1 else ''}"
+        return "long"
     if all(square == shortest for square in found) and len(found) == squares.count(shortest):
-        return f"the short edge{'s' if len(found) > 1 else ''}"
-    return f"{len(found)} of the {len(sides)} edges"
+        return "short"
+    return "some"
 
 
 def at_origin(patch: Polygon) -> Polygon:

@@ -2,23 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
-from typing import Final
 
 from blockdsl.facts.blockfacts import BiasFacts, BlockFacts
 from blockdsl.wording.grammar import listed
 from blockdsl.wording.messages import Messages, words_of
-
-_SOME: Final = re.compile("([0-9]+) of the ([0-9]+) edges")
-_KEYS: Final = {
-    "all edges": ("bias-all", 2),
-    "the long edge": ("bias-long", 1),
-    "the long edges": ("bias-long", 2),
-    "the short edge": ("bias-short", 1),
-    "the short edges": ("bias-short", 2),
-}
-"""The message of what the facts say of a letter's edges, and its number."""
 
 
 def say_bias(facts: BlockFacts) -> str:
@@ -37,14 +25,12 @@ def say_bias(facts: BlockFacts) -> str:
 
 
 def _edges(found: Sequence[BiasFacts], words: Messages) -> str:
-    letters: dict[str, list[str]] = {}
+    letters: dict[tuple[str, int, int], list[str]] = {}
     for bias in found:
-        letters.setdefault(bias.which, []).append(bias.label)
-    return "; ".join(_which(which, listed(labels, words), words) for which, labels in letters.items())
-
-
-def _which(which: str, letters: str, words: Messages) -> str:
-    if (some := _SOME.fullmatch(which)) is not None:
-        return words("bias-some", count=int(some[1]), of=some[2], letters=letters)
-    key, count = _KEYS[which]
-    return words(key, count=count, letters=letters)
+        count = len(bias.lengths)
+        alike = (bias.which, count, bias.edges) if bias.which == "some" else (bias.which, min(count, 2), 0)
+        letters.setdefault(alike, []).append(bias.label)
+    return "; ".join(
+        words(f"bias-{which}", count=count, of=str(of), letters=listed(labels, words))
+        for (which, count, of), labels in letters.items()
+    )

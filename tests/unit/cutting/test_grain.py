@@ -16,14 +16,15 @@ from tests.unit.model.blocks import block, cut_lines, one_error
 TILTED = ("grid 25 x 12", "patch fog at 0,0 25,0 9,12", "patch slate at 0,0 9,12 0,12", "patch moss at 25,0 25,12 9,12")
 
 
-def bias(facts: BlockFacts) -> dict[str, tuple[str, int]]:
-    return {each.label: (each.which, each.outside) for each in facts.bias}
+def bias(facts: BlockFacts) -> dict[str, tuple[str, int, int, int]]:
+    """Which edges, how many of how many, and on how many patches outside."""
+    return {each.label: (each.which, len(each.lengths), each.edges, each.outside) for each in facts.bias}
 
 
 def test_half_squares_with_their_legs_on_the_outside_are_cut_once_so_that_the_long_edge_is_the_bias() -> None:
     facts = block("row fog/slate fog\\slate", "row slate\\fog slate/fog", size="6 in")
     assert cut_lines(facts, "fog") == ["fog: 2 square 3 7/8 once for 4"]
-    assert bias(facts) == {"A": ("the long edge", 0)}
+    assert bias(facts) == {"A": ("long", 1, 3, 0)}
 
 
 @pytest.mark.parametrize(
@@ -46,20 +47,20 @@ def test_segments_of_a_star_that_are_cut_at_45_degrees_have_their_ends_on_the_bi
     star = "row (star45 points lantern moss rows 3 ground fog corners slate)"
     facts = block(star, "make star45 as strip set", size="16 in")
     # the diamonds' cut ends; the triangles are quarters of squares; the corners are squares
-    assert bias(facts) == {"A": ("2 of the 4 edges", 0), "B": ("the short edges", 0)}
+    assert bias(facts) == {"A": ("some", 2, 4, 0), "B": ("short", 2, 3, 0)}
 
 
 def test_quarter_squares_with_their_long_edge_on_the_outside_are_cut_twice() -> None:
     facts = block("row (hourglass fog slate)", size="6 in")
     assert cut_lines(facts, "fog") == ["fog: 1 square 7 1/4 twice for 4, 2 spare"]
-    assert bias(facts) == {"A": ("the short edges", 0)}
+    assert bias(facts) == {"A": ("short", 2, 3, 0)}
 
 
 def test_a_right_triangle_with_its_long_edge_outside_is_cut_with_that_edge_on_the_grain() -> None:
     facts = block(*TILTED, size="25 x 12 in")
     (cut,) = [cut for cut in facts.cutting if cut.fabric == "fog"]
     assert cut.piece == "template"
-    assert bias(facts)["A"] == ("2 of the 3 edges", 0)
+    assert bias(facts)["A"] == ("some", 2, 3, 0)
     # the others have their legs outside, and are halves of rectangles
     assert {cut.piece for cut in facts.cutting if cut.fabric != "fog"} == {"rectangle"}
 
@@ -89,7 +90,7 @@ def test_a_diamond_may_be_turned_so_that_its_outer_edge_is_the_straight_one() ->
         size="8 in",
     )
     assert {cut.piece for cut in facts.cutting if cut.fabric == "fog"} == {"diamond"}
-    assert bias(facts)["A"] == ("2 of the 4 edges", 0)
+    assert bias(facts)["A"] == ("some", 2, 4, 0)
 
 
 def test_the_other_hand_of_a_diamond_at_the_edge_is_cut_the_other_way() -> None:
@@ -106,14 +107,14 @@ def test_the_other_hand_of_a_diamond_at_the_edge_is_cut_the_other_way() -> None:
     assert [(cut.piece, cut.count, cut.outside) for cut in cuts] == [("diamond", 1, False), ("diamond", 1, True)]
     slants = [cut.strip.slant for cut in cuts if cut.strip]
     assert set(slants) == {"falling", "rising"}
-    assert bias(facts)["A"] == ("2 of the 4 edges", 0)
+    assert bias(facts)["A"] == ("some", 2, 4, 0)
 
 
 def test_what_cannot_be_kept_straight_is_told_on_the_sheet() -> None:
     facts = block("row fog/slate fog\\slate", "row slate\\fog slate/fog", "grain A long edge", size="6 in")
     assert cut_lines(facts, "fog") == ["fog: 1 square 5 1/2 twice for 4"]  # 3√2 + 1/4 (2 + 2√2) = 5.4497
     # the four in the corners have both their short edges outside
-    assert bias(facts) == {"A": ("the short edges", 4)}
+    assert bias(facts) == {"A": ("short", 2, 3, 4)}
     assert "outer edge of A is on the bias" in say_bias(facts)
 
 

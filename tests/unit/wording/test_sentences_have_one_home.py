@@ -28,7 +28,6 @@ REFERENCE: Final = "the reference of the language: how a shape is written, its n
 
 EXCEPTIONS: Final[dict[str, tuple[int, str]]] = {
     "cutting/angled.py": (4, NAMES),
-    "cutting/grain.py": (4, NAMES),
     "cutting/grain_lines.py": (4, PROBLEMS),
     "cutting/quilt_cuts.py": (2, NAMES),
     "cutting/quilt_pieces.py": (1, NAMES),
