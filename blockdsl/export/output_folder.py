@@ -22,7 +22,7 @@ from filelock import FileLock, Timeout
 
 from blockdsl.export.files import READABLE, umask
 from blockdsl.export.recognised import is_recognised
-from blockdsl.export.written import FORM, PART, Record, Written, part_name
+from blockdsl.export.written import FORM, PART, FolderRecord, Written, part_name
 
 _KEPT: Final = ".blockdsl"
 _RECORD: Final = "written.jsonl"
@@ -57,7 +57,7 @@ class OutputFolder:
         self._path = path
         self._waiting = waiting
         self._lock = FileLock(path / _KEPT / _LOCK)
-        self._record = Record()
+        self._record = FolderRecord()
         self._lines = 0
         self._seen: tuple[int, int, int] | None = None
         self._run = f"{os.getpid():x}-{os.urandom(4).hex()}"
@@ -290,7 +290,7 @@ class OutputFolder:
         stamp = self._stamp()
         if stamp is not None and stamp == self._seen:
             return
-        self._record, self._lines = Record(), 0
+        self._record, self._lines = FolderRecord(), 0
         for line in self._lines_there():
             self._lines += 1
             self._record.take(line)

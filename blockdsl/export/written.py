@@ -33,7 +33,7 @@ class Written:
 
 
 @dataclass(slots=True)
-class Record:
+class FolderRecord:
     """What the lines of a record tell, line by line.
 
     `known` is what lies in the folder by its name; `begun` are files that were about to be written and are not whole
