@@ -44,7 +44,11 @@ class _Writer(Sewing, Care):
                 groups.append([])
                 continue
             if isinstance(run[0], Press) and self._outward:
-                groups[-1] += [self._words("press-each")] if run[0] is self._outward[0] else []
+                groups[-1] += (
+                    [self._words("press-each", way="away" if self._each_is_away else "toward")]
+                    if run[0] is self._outward[0]
+                    else []
+                )
                 continue
             if isinstance(run[0], Trim) and run is not trims[-1] and not rounds:
                 continue

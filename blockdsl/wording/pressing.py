@@ -23,9 +23,15 @@ _TURNS_ONCE = 3
 class Pressing(StepVoice):
     """Names the side of each seam by what the hands hold."""
 
+    _each_is_away = False
+
     def _pressed_outward(self, actions: Sequence[Action]) -> list[Press]:
-        """The pressings of a step in which piece after piece is added and each seam pressed toward what was added."""
+        """The pressings of a step in which piece after piece is added and each seam is pressed the same way from it.
+
+        Toward what was added, or each away from it.
+        """
         presses: list[Press] = []
+        ways: set[bool] = set()
         sewn: Sew | None = None
         for action in actions:
             if isinstance(action, Sew):
@@ -35,12 +41,12 @@ class Pressing(StepVoice):
                 seam = self._stages[stage].seams[place]
                 if more or sewn is None or sewn.seam != (stage, place) or seam.toward is None:
                     return []
-                if seam.parts[seam.toward] != sewn.part:
-                    return []
+                ways.add(seam.parts[seam.toward] == sewn.part)
                 presses.append(action)
             elif not isinstance(action, Measure | Lay | Crease | Trim | Pin):
                 return []
-        return presses if len(presses) >= _ENOUGH_OUTWARD else []
+        self._each_is_away = ways == {False}
+        return presses if len(presses) >= _ENOUGH_OUTWARD and len(ways) == 1 else []
 
     def _press(self, press: Press) -> Iterator[str]:
         seams = [self._stages[stage].seams[place] for stage, place in press.seams]

@@ -314,7 +314,10 @@ press-by-row = Press the { $count ->
     [yes] s
    *[no] {""}
 } { $others } { -toward } the { $other }.
-press-each = Press each seam { -toward } the piece just added.
+press-each = Press each seam { $way ->
+    [away] away from
+   *[toward] { -toward }
+} the piece just added.
 press-sewn = Press the sewn part { -toward } { $name }.
 
 # Measures.

@@ -55,8 +55,8 @@ class Bench:
     """The group that was laid last as a whole: the first and the second of it."""
     ordinal_of: str | None = None
     """What the first and the second were said of: row, column."""
-    press_each: bool = False
-    """Whether each seam is pressed toward what was sewn on as soon as it is sewn."""
+    press_each: str = ""
+    """Where each seam is pressed as soon as it is sewn, if that was said: `on`, toward what was sewn on, or `base`."""
     beside: str | None = None
     """One of what was named just now, when `the other` follows."""
     seams: int = 0
@@ -272,7 +272,7 @@ def follow(bench: Bench, sentence: str) -> None:
         if found := pattern.fullmatch(sentence):
             handler(bench, found)
             if bench.press_each:
-                bench.follow(press_added, "nothing can be pressed so")
+                bench.follow(press_added(bench.press_each), "nothing can be pressed so")
             return
     raise Unreadable("no pattern reads this")
 
@@ -299,9 +299,13 @@ def press(table: Table, sides: dict[int, str]) -> Table:
     return replace(table, bodies=bodies, waiting=waiting)
 
 
-def press_added(table: Table) -> Iterator[Table]:
-    """Every seam pressed toward what was sewn on."""
-    yield press(table, {seam.number: "on" for seam in table.waiting})
+def press_added(side: str) -> Callable[[Table], Iterator[Table]]:
+    """Every seam pressed toward what was sewn on, or away from it."""
+
+    def follow(table: Table) -> Iterator[Table]:
+        yield press(table, {seam.number: side for seam in table.waiting})
+
+    return follow
 
 
 def merged(table: Table, on: int, base: int, cloth: Cloth, seam: Seam | None) -> Table:

@@ -15,12 +15,12 @@ WHICH = r"(?P<which>the (?:sewn part|seams?)|both (?:long )?seams|all (?:\w+ )?(
 WHERE = r"(?: of (?P<of>(?:row|column) \d+|the \w+ (?:row|column|pair|strip)|the (?:row|column|pair|strip)))?"
 
 
-@reads(r"Press each seam toward the piece just added")
+@reads(r"Press each seam (?P<way>toward|away from) the piece just added")
 def press_each(bench: Bench, found: re.Match[str]) -> None:
-    bench.press_each = True
+    bench.press_each = "on" if found["way"] == "toward" else "base"
     if not all(table.waiting for table in bench.tables):
         raise Refused("there is no seam to press")
-    bench.follow(press_added, "nothing can be pressed so")
+    bench.follow(press_added(bench.press_each), "nothing can be pressed so")
 
 
 @reads(r"Press the seam as before")
