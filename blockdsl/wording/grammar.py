@@ -168,12 +168,29 @@ def the(name: str, words: Lookup) -> Name:
     return with_article(name, "the", words)
 
 
+@dataclass(frozen=True, slots=True)
+class _Listed:
+    """Names in a list, which are in one case."""
+
+    items: tuple[str, ...]
+
+    def in_case(self, case: str, words: Lookup) -> str:
+        return words.grammar.listed([name_in_case(item, case, words) for item in self.items], words)
+
+    def with_article(self, article: Article) -> Self:  # noqa: ARG002  as names have it
+        """A list has no article of its own."""
+        return self
+
+
 # --- lists and figures -----------------------------------------------------------------------------
 
 
 def listed(items: Sequence[str], words: Lookup) -> str:
-    """`A`, `A and B`, `A, B, and C`: the items as the language lists them."""
-    return words.grammar.listed(items, words)
+    """`A`, `A and B`, `A, B, and C`: the items as the language lists them; a name where one of them is."""
+    text = words.grammar.listed(items, words)
+    if any(isinstance(item, Name) and item.spoken is not None for item in items):
+        return Name(text, _Listed(tuple(items)))
+    return text
 
 
 def plural(name: str, words: Lookup) -> str:

@@ -10,7 +10,7 @@ from blockdsl.model.language import Language
 from blockdsl.wording.grammar import capital, listed, name_of
 from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages, messages
-from blockdsl.wording.part_names import part_name
+from blockdsl.wording.part_names import title_words
 from blockdsl.wording.sentences import sentence
 
 
@@ -130,7 +130,7 @@ def uses_title(section: TechniqueSection) -> str:
 def use_words(use: UnitUse, *, named: bool) -> str:
     """One unit: how many, what is cut for it, what it should measure; `named` with its block's name."""
     words = messages(use.language)
-    title = part_name(use.title, frozenset()).written(words)
+    title = title_words(use.title, words)
     title = words("uses-of-block", block=use.block, title=title) if named else capital(title)
     size = size_words(use.finished, use.unit, words)
     said = [words("uses-head", title=title, count=use.count, spare=use.spare, size=size)]

@@ -58,6 +58,7 @@ _WAYS: Final = (
     "eight at a time",
 )
 _ORDINALS: Final = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_MIRRORED: Final = ", mirror image"
 _AGAIN: Final = re.compile(r"(.*), (?:second|number ([0-9]+))")
 
 
@@ -163,6 +164,17 @@ def part_name(name: str, fabrics: frozenset[str]) -> PartName:
         more, of, rest = rest.partition(" of ")
         head = f"{head} of {more}"
     return _plain(name, fabrics)
+
+
+def title_words(title: str, words: Lookup) -> str:
+    """The title of a unit in a language: `Flying geese`, `Beam (flying geese)`, `Beam, mirror image`."""
+    head, mirrored, rest = title.rpartition(_MIRRORED)
+    if mirrored and not rest:
+        return words("kind-mirror-image", name=title_words(head, words))
+    own, found, trade = title.removesuffix(")").partition(" (")
+    if found and title.endswith(")") and trade in _NOUNS:
+        return words("part-own-kind", name=own, kind=_plain(trade, frozenset()).written(words))
+    return part_name(title, frozenset()).written(words)
 
 
 def _listed_fabrics(text: str, fabrics: Collection[str]) -> tuple[str, ...] | None:

@@ -19,7 +19,7 @@ from blockdsl.wording.drift import drift_sentences
 from blockdsl.wording.grammar import capital, in_figures, in_thousands, listed, many, name_of
 from blockdsl.wording.lengths import drafted_length, plain_length, plain_size, show_extent, show_length, show_measure
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.part_names import part_name
+from blockdsl.wording.part_names import title_words
 from blockdsl.wording.strips import say_direction, say_octagon, say_strips
 
 _ORDINARY_METHOD: Final = "cut patches"
@@ -98,7 +98,7 @@ def unit_title(unit: UnitFacts, words: Messages) -> str:
 
 def part_words(title: str, words: Messages) -> str:
     """The maker's own name as she writes it, a name of the trade in the language."""
-    return part_name(title, frozenset()).written(words)
+    return title_words(title, words)
 
 
 def say_purpose(cut: CutFacts, words: Messages) -> str:

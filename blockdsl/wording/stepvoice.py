@@ -119,7 +119,7 @@ class StepVoice:
         for part, landmarks in zip(lay.parts, lay.landmarks, strict=True):
             name = self._ordinal.get(part, self._labels.the(part))
             if landmarks:
-                said.append(self._words("join-lay", part=name, shows=self._shows(landmarks)))
+                said.append(capital(self._words("join-lay", part=name, shows=self._shows(landmarks))))
         return " ".join(said)
 
     def _turn(self, turn: Turn) -> str:

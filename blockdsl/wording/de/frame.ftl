@@ -25,9 +25,9 @@ size-about = etwa { $width } × { $height } { $unit ->
 
 step-make = { $count }-mal
 step-size = { $size } fertig
-step-take = { $list } nehmen.
+step-take = { NAME($list, case: "accusative") } nehmen.
 step-as-in = Mit diesen Teilen wie in Schritt { $number } arbeiten.
-step-take-each = Jeweils { $list } nehmen.
+step-take-each = Jeweils { NAME($list, case: "accusative") } nehmen.
 
 # Am Fuß eines Schrittes, der ein Bild für sich ist.
 step-care = Klinge schließen, auf das heiße Eisen achten, Nadeln zählen; Kinder und Haustiere fernhalten.

@@ -141,10 +141,16 @@ part-own = { $count ->
         [the] { the.f }Einheit „{ $name }“
         [other] { the.f }Einheit „{ $name }“
         [another] { the.f }Einheit „{ $name }“
-       *[none] { $name }
+       *[none] { $case ->
+            [counted] Einheit „{ $name }“
+           *[other] { $name }
+        }
     }
    *[other] { the.f }Einheiten „{ $name }“
 }
+
+# Ihr Name einer Einheit, und was sie ist.
+part-own-kind = { $name } ({ $kind })
 
 part-unit = { the.f }{ $number ->
     [none] { $count ->
@@ -477,7 +483,8 @@ part-made-eight-at-a-time = { $name }, acht auf einmal genäht
 
 # Was ein Schritt von einem Teil oder von den Teilen eines Buchstabens nimmt.
 patch-in-fabric = { $letter } ({ $fabric })
-take-units = { $count } { $name }
+# „counted“ ist der Fall nach einer Zahl: 1 Einheit „Balken“.
+take-units = { $count } { NAME($name, case: "counted") }
 take-patches = { $form ->
     [triangle] { $count ->
         [one] { $count } Dreieck { $letter } ({ $fabric })

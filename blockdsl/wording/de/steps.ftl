@@ -76,12 +76,12 @@ join-turn = { $quarters ->
 }
 
 # Nähen.
-tail-right-sides = {" "}rechts auf rechts
+tail-right-sides = , rechts auf rechts
 tail-with = {" "}({ $shows })
 tail-shows = {" "}({ $shows })
-tail-nest = {" "}mit verzahnten Nähten
-tail-match = {" "}Naht auf Naht
-tail-same = {" "}ebenso
+tail-nest = , Nähte verzahnt
+tail-match = , Naht auf Naht
+tail-same = , auf dieselbe Weise
 by-long = {" "}mit der langen Kante
 by-short = {" "}mit der kurzen Kante
 by-longer = {" "}mit der längsten Kante
@@ -100,22 +100,22 @@ edge-middle = mittlere Kante
 edge-shortest = kürzeste Kante
 edge-at = { $edge } { $pos }
 edge-side = Kante { $pos }
-join-sew = { NAME($part, case: "accusative") }{ $by }{ $tail } { $side } an { NAME($base, case: "accusative") } nähen.
-join-sew-its = { NAME($part, case: "accusative") }{ $by }{ $tail } { $side } annähen.
-join-sew-both = 2 { NAME($part, case: "accusative") }{ $by }{ $tail } { $sides } an { NAME($base, case: "accusative") } nähen.
-join-sew-both-its = 2 { NAME($part, case: "accusative") }{ $by }{ $tail } { $sides } annähen.
-join-sew-two = 2 { NAME($part, case: "accusative") } { $edge }{ $tail } { $sides } an { NAME($base, case: "accusative") } nähen, Falz auf Falz.
+join-sew = { NAME($part, case: "accusative") }{ $by } { $side } an { NAME($base, case: "accusative") } nähen{ $tail }.
+join-sew-its = { NAME($part, case: "accusative") }{ $by } { $side } annähen{ $tail }.
+join-sew-both = 2 { NAME($part, case: "accusative") }{ $by } { $sides } an { NAME($base, case: "accusative") } nähen{ $tail }.
+join-sew-both-its = 2 { NAME($part, case: "accusative") }{ $by } { $sides } annähen{ $tail }.
+join-sew-two = 2 { NAME($part, case: "accusative") } { $edge } { $sides } an { NAME($base, case: "accusative") } nähen{ $tail }, Falz auf Falz.
 many-long = lange Kanten
 many-short = kurze Kanten
 many-longer = längste Kanten
 many-middle = mittlere Kanten
 many-shortest = kürzeste Kanten
 join-place-alike = 2 { NAME($name, case: "accusative") } rechts auf rechts aufeinanderlegen, { $edges } bündig.
-join-sew-facing = { NAME($part, case: "accusative") } mit der Kante aus { $first }{ $tail } an die Kante aus { $second } von { NAME($base, case: "dative") } nähen.
+join-sew-facing = { NAME($part, case: "accusative") } mit der Kante aus { $first } an die Kante aus { $second } von { NAME($base, case: "dative") } nähen{ $tail }.
 the-other = dem anderen Teil
 join-nest = Nähte verzahnen und stecken.
 join-match = Naht auf Naht legen und stecken.
-join-sew-alike = 1 { NAME($name, case: "accusative") }{ $tail } { $side } an das andere Teil nähen.
+join-sew-alike = 1 { NAME($name, case: "accusative") } { $side } an das andere Teil nähen{ $tail }.
 join-sew-edge = Die { $edge } nähen.
 join-place = { NAME($part, case: "accusative") } rechts auf rechts auf { NAME($base, case: "accusative") } legen, alle Kanten bündig{ $shows }.
 join-dot-as = Auf jedem { $parts } Punkte markieren wie in Schritt { $number }.
@@ -140,14 +140,14 @@ row-seams = { $count ->
 }
 join-row-dot-to-dot = { $seams } von Punkt zu Punkt nähen; an beiden Enden verriegeln.
 join-row-stop = { $seams } am Ende { $pos } nur bis zum Punkt nähen; verriegeln.
-join-in-order = Alle der Reihe nach { $way }{ $tail } zusammennähen.
-join-row = Von diesen Teilen { $way }{ $tail } eine Reihe nähen: { $list }.
+join-in-order = Alle der Reihe nach { $way } zusammennähen{ $tail }.
+join-row = Von diesen Teilen { $way } eine Reihe nähen{ $tail }: { $list }.
 join-row-turning = Von diesen Teilen { $way } eine Reihe nähen, Abschnitt für Abschnitt von Punkt zu Punkt: { $list }.
 join-turn-at-dots = An jedem Punkt mit der Nadel im Stoff anhalten und das Nähgut drehen, bis die nächsten beiden Kanten bündig liegen.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = { $way ->
-    [row] Jede Reihe{ $tail } zusammennähen.
-   *[column] Jede Spalte{ $tail } zusammennähen.
+    [row] Jede Reihe zusammennähen{ $tail }.
+   *[column] Jede Spalte zusammennähen{ $tail }.
 }
 join-row-number = { $way ->
     [row] Reihe { $number }

@@ -5,6 +5,8 @@
 
 # A part that the maker named; $name is her word, in the plural where $count is more than one.
 part-own = { $name }
+# The maker's name of a unit, and what it is in the trade.
+part-own-kind = { $name } ({ $kind })
 
 part-block = { $count ->
     [one] block
