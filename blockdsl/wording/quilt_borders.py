@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from blockdsl.facts.quiltstepfacts import MeasuredBorder, MitredBorder, PiecedBorder, QuiltStepFacts
 from blockdsl.geometry import Exact
 from blockdsl.wording.grammar import an
+from blockdsl.wording.measures import figure
 from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steptext import StepPart
 
@@ -67,8 +68,7 @@ def mitred_border(action: MitredBorder, step: QuiltStepFacts, names: QuiltNames)
     words, seam = names.words, names.length(names.facts.seam)
     side, end = (names.facts.pieces[piece] for piece in (action.sides, action.ends))
     fabric = names.fabric(side.fabric)
-    width, sides = names.figure(min(side.cut)), names.figure(max(side.cut))
-    width = width.removesuffix(f" {names.facts.unit}")
+    width, sides = figure(min(side.cut), names.facts.unit, words), names.figure(max(side.cut))
     if action.sides == action.ends:
         take = words("quilt-mitre-take-four", fabric=fabric, width=width, sides=sides)
         pin = words("quilt-mitre-pin-four")

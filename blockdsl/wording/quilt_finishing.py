@@ -6,10 +6,11 @@ from typing import Final
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
+from blockdsl.geometry.fraction import Fraction
 from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steptext import StepPart
 
-_TAIL: Final = {"in": "8 in", "cm": "20 cm"}
+_TAIL: Final = {"in": Fraction(8), "cm": Fraction(20)}
 """What is left loose where a binding begins. Common practice, no source."""
 
 
@@ -120,7 +121,10 @@ def _binding(names: QuiltNames) -> tuple[StepPart, ...]:
         words("quilt-binding-measures", length=names.figure(plan.length), around=names.length(plan.around)),
         words("quilt-binding-fold"),
     ]
-    sewn = (words("quilt-binding-start", tail=_TAIL[facts.unit], seam=seam), words("quilt-binding-corner", seam=seam))
+    sewn = (
+        words("quilt-binding-start", tail=names.length(_TAIL[facts.unit]), seam=seam),
+        words("quilt-binding-corner", seam=seam),
+    )
     closed = [words("quilt-binding-close"), words("quilt-binding-turn")]
     if facts.sleeve is not None:
         closed.append(words("quilt-sleeve-hang"))

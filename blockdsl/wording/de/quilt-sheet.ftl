@@ -59,12 +59,24 @@ rows-head-takes = besteht aus
 rows-head-measure = soll messen, mit Nahtzugabe
 finishing-title = Fertigstellen
 finishing-aside = Lagen heften, quilten, einfassen
-quilt-strips-listed = In der Zuschneideliste: { $sizes }.
-quilt-strips-listed-spare = In der Zuschneideliste: { $sizes }. Jeder Streifen ist { $spare } länger als nötig.
-quilt-strip-all = { $count } von { $size }
-quilt-strip-sides = { $count } von { $size } für die Seiten
-quilt-strip-ends = { $count } von { $size } für oben und unten
-quilt-strip-corners = { $count } von { $size } für die Ecken
+quilt-strips-listed = Aus der Zuschneideliste: { $sizes }.
+quilt-strips-listed-spare = Aus der Zuschneideliste: { $sizes }. Jeder Streifen ist { $spare } länger als nötig.
+quilt-strip-all = { $count ->
+    [one] 1 Streifen
+   *[other] { $count } Streifen
+} { $size }
+quilt-strip-sides = { $count ->
+    [one] 1 Streifen
+   *[other] { $count } Streifen
+} { $size } für die Seiten
+quilt-strip-ends = { $count ->
+    [one] 1 Streifen
+   *[other] { $count } Streifen
+} { $size } für oben und unten
+quilt-strip-corners = { $count ->
+    [one] 1 Quadrat
+   *[other] { $count } Quadrate
+} { $size } für die Ecken
 
 quilt-picture = Der Quilt { $quilt }: { $setting }, { $blocks }, { $borders }, { $size } fertig.
 quilt-rows-picture = { $count ->

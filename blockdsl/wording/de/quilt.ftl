@@ -141,8 +141,8 @@ quilt-part-lies = { $part } ({ $how })
 quilt-take = { $list } nehmen.
 quilt-take-each = Jeweils { $list } nehmen.
 quilt-note-top = Sobald fertig, an die obere Kante ein Zeichen OBEN stecken: { $block }.
-quilt-lay-each = { $block } immer so hinlegen: { $how }.
-quilt-lay-one = { $block } so hinlegen: { $how }.
+quilt-lay-each = { NAME($block, case: "counted") } immer so hinlegen: { $how }.
+quilt-lay-one = { NAME($block, case: "counted") } so hinlegen: { $how }.
 quilt-lay-as-in = { $block } immer so hinlegen wie in Schritt { $step }.
 quilt-diagonal-ends = Das linke Ende einer Diagonalreihe ist im Bild des Quilts ihr Ende unten links.
 quilt-sew-across = Von links nach rechts{ $rst } zusammennähen: { $groups }.
@@ -277,8 +277,8 @@ quilt-mitre-check = Prüfen, ob die Ecke flach liegt.
 quilt-mitre-trim = Die Nahtzugabe auf { $seam } zurückschneiden und auseinanderbügeln.
 
 quilt-units-take = { $list } nehmen.
-quilt-units-lay = { $unit } immer so hinlegen: { $how }. Im { $ring } zeigt oben nach außen.
-quilt-units-alike = { $unit }: im { $ring } zeigt oben nach außen.
+quilt-units-lay = { NAME($unit, case: "counted") } immer so hinlegen: { $how }. Im { $ring } zeigt oben nach außen.
+quilt-units-alike = { NAME($unit, case: "counted") }: im { $ring } zeigt oben nach außen.
 quilt-units-sew = Von links nach rechts zusammennähen: je { $sides } zu 2 Streifen für die Seiten, je { $ends } zu 2 Streifen für oben und unten.
 quilt-units-sew-alike = Von links nach rechts zusammennähen: je { $sides } zu 4 Streifen.
 quilt-units-press = Alle Nahtzugaben zu einer Seite bügeln.
@@ -288,8 +288,8 @@ quilt-units-corners = An jedes Ende der Streifen für { $sides ->
 } ein Eckquadrat nähen: { $corner } ({ $fabric }).
 quilt-units-corners-press = Die Nahtzugaben zu den Eckquadraten bügeln.
 quilt-units-check = Die { $what } durch die Mitte messen, etwa { $width } von links nach rechts und { $height } von oben nach unten. Jeden Streifen mit seiner Kante vergleichen; bei Abweichungen einige seiner Nähte um eine Fadenbreite enger oder weiter nähen.
-quilt-units-sew-sides = Links und rechts je einen Streifen annähen, die Oberkanten der Teile ({ $units }) nach außen.
-quilt-units-sew-ends = Oben und unten je einen Streifen annähen, die Oberkanten der Teile ({ $units }) nach außen.
+quilt-units-sew-sides = Links und rechts je einen Streifen annähen; oben zeigt nach außen: { $units }.
+quilt-units-sew-ends = Oben und unten je einen Streifen annähen; oben zeigt nach außen: { $units }.
 quilt-units-toward = Die Nahtzugaben zur { $what } bügeln.
 quilt-units-toward-open = Die Nahtzugaben auseinanderbügeln.
 

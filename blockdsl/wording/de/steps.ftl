@@ -131,19 +131,31 @@ join-points = { $several ->
 }
 join-points-of = Die Spitzen von { NAME($part, case: "dative") } ragen an beiden Enden { $length } hinaus.
 join-point-each = Eine Spitze ragt am Ende { $pos } { $length } hinaus, die Spitze von { NAME($part, case: "dative") } am anderen.
-join-stop-at-dot = Am Ende { $pos } beim Punkt aufhören; verriegeln.
-join-dot-to-dot = Von Punkt zu Punkt nähen; an beiden verriegeln.
+join-stop-at-dot = Am Ende { $pos } beim Punkt aufhören{ $again ->
+    [yes] { "" }
+   *[no] ; verriegeln
+}.
+join-dot-to-dot = Von Punkt zu Punkt nähen{ $again ->
+    [yes] { "" }
+   *[no] ; an beiden verriegeln
+}.
 row-each-seam = jede Naht
 row-seams = { $count ->
     [one] Naht { $numbers }
    *[other] die Nähte { $numbers }
 }
-join-row-dot-to-dot = { $seams } von Punkt zu Punkt nähen; an beiden Enden verriegeln.
-join-row-stop = { $seams } am Ende { $pos } nur bis zum Punkt nähen; verriegeln.
+join-row-dot-to-dot = { $seams } von Punkt zu Punkt nähen{ $again ->
+    [yes] { "" }
+   *[no] ; an beiden Enden verriegeln
+}.
+join-row-stop = { $seams } am Ende { $pos } nur bis zum Punkt nähen{ $again ->
+    [yes] { "" }
+   *[no] ; verriegeln
+}.
 join-in-order = Alle der Reihe nach { $way } zusammennähen{ $tail }.
 join-row = Von diesen Teilen { $way } eine Reihe nähen{ $tail }: { $list }.
 join-row-turning = Von diesen Teilen { $way } eine Reihe nähen, Abschnitt für Abschnitt von Punkt zu Punkt: { $list }.
-join-turn-at-dots = An jedem Punkt mit der Nadel im Stoff anhalten und das Nähgut drehen, bis die nächsten beiden Kanten bündig liegen.
+join-turn-at-dots = An jedem Punkt mit der Nadel im Stoff anhalten und das Nähgut zu den nächsten beiden Kanten drehen.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = { $way ->
     [row] Jede Reihe zusammennähen{ $tail }.
@@ -156,6 +168,7 @@ join-row-number = { $way ->
 join-joined = das Genähte
 join-pin-top = { $pos } ein Zeichen OBEN anstecken.
 join-trim = Die Öhrchen abschneiden.
+join-trim-as = Beschneiden wie in Schritt { $number }.
 join-trim-to = { $each ->
     [yes] Jedes Teil
    *[no] Das Teil
@@ -187,7 +200,10 @@ join-set-in = { NAME($part, case: "accusative") }{ $tail } { $pos } in den Winke
     [yes] {" "}von { NAME($base, case: "dative") }
    *[no] {""}
 } einsetzen. Immer nur eine Kante rechts auf rechts anlegen, den Scheitel des Winkels an dem Punkt, an dem die Naht aufhört.
-join-set-in-sew = Jede Kante von diesem Punkt bis zum äußeren Ende nähen; am Punkt verriegeln.
+join-set-in-sew = Jede Kante von diesem Punkt bis zum äußeren Ende nähen{ $again ->
+    [yes] { "" }
+   *[no] ; am Punkt verriegeln
+}.
 join-set-in-same = { $here ->
     [yes] { NAME($part, case: "accusative") }{ $tail } ebenso { $pos } in den Winkel einsetzen.
    *[no] { NAME($part, case: "accusative") }{ $tail } { $pos } in den Winkel einsetzen wie { NAME($name, case: "accusative") } in Schritt { $number }.
@@ -299,7 +315,10 @@ press-by-row = { $count ->
        *[no] Spalte
     }
 } { $others } nach { $other } bügeln.
-press-each = Jede Nahtzugabe zum zuletzt angenähten Teil bügeln.
+press-each = { $way ->
+    [away] Jede Nahtzugabe vom zuletzt angenähten Teil weg bügeln.
+   *[toward] Jede Nahtzugabe zum zuletzt angenähten Teil bügeln.
+}
 press-sewn = Den genähten Teil der Nahtzugaben zu { NAME($name, case: "dative") } bügeln.
 
 # Maße.
