@@ -53,10 +53,9 @@ class BarReading:
     readings: tuple[Fraction, ...]
     other: Fraction
 
-    @property
-    def title(self) -> str:
+    def title(self, words: Messages) -> str:
         """`6 in`."""
-        return f"{self.meant} {self.unit}"
+        return words("length", length=str(self.meant), unit=self.unit)
 
     def beside(self, words: Messages) -> str:
         """Its length in the other unit, in brackets."""
@@ -99,7 +98,7 @@ def square_and_bar(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
     return (
         Path((square,), stroke=INK, stroke_width_pt=THIN_PT),
         centred((middle, y + 18.0), words("scale-square"), SMALL_PT, colour=QUIET),
-        centred((middle, y + 31.0), "1 in", BODY_PT, "bold"),
+        centred((middle, y + 31.0), words("length", length="1", unit="in"), BODY_PT, "bold"),
         centred((middle, y + 43.0), words("length", length=in_figures("25.4", words), unit="mm"), BODY_PT),
         centred((middle, y + 55.0), words("scale-each-side"), SMALL_PT, colour=QUIET),
         TextMark(bar_x, y + 7.0, words("scale-print"), BODY_PT, "bold"),
@@ -140,8 +139,8 @@ def long_bars(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
         (FIFTEEN_CENTIMETRES, CENTIMETRE_BAR_PT, 15, y + LONG_BARS_HEIGHT_PT / 2),
     ):
         marks += ruled_bar(x, top + 8.0, length, parts)
-        marks.append(TextMark(x + length + 10.0, top + 11.0, reading.title, BODY_PT, "bold"))
-        beside = x + length + 10.0 + measure(reading.title, BODY_PT, "bold") + 5.0
+        marks.append(TextMark(x + length + 10.0, top + 11.0, reading.title(words), BODY_PT, "bold"))
+        beside = x + length + 10.0 + measure(reading.title(words), BODY_PT, "bold") + 5.0
         marks.append(TextMark(beside, top + 11.0, reading.beside(words), SMALL_PT, colour=QUIET))
         marks += reading_table(x, top + 27.0, reading, words)
     return tuple(marks)
@@ -153,7 +152,7 @@ def reading_table(
     """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
     column = (width_pt - _LABEL_PT) / len(reading.readings)
     marks: list[Mark] = [
-        TextMark(x, y, words("scale-measured", bar=reading.title, unit=reading.unit), SMALL_PT, colour=QUIET),
+        TextMark(x, y, words("scale-measured", bar=reading.title(words), unit=reading.unit), SMALL_PT, colour=QUIET),
         TextMark(x, y + 13.0, words("scale-means"), SMALL_PT, colour=QUIET),
         Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
     ]

@@ -77,9 +77,9 @@ def _down(box: Box, words: Messages) -> list[Mark]:
         (box.x_pt + 46.0, CENTIMETRE_UPRIGHT_PT, 20, TWENTY_CENTIMETRES),
     ):
         marks += ruled_bar(x, box.y_pt, length, parts, upright=True)
-        wide, other = measure(reading.title, BODY_PT, "bold"), reading.beside(words)
+        wide, other = measure(reading.title(words), BODY_PT, "bold"), reading.beside(words)
         start = box.y_pt + length / 2 + (wide + 5.0 + measure(other, SMALL_PT)) / 2
-        marks.append(TextMark(x + 17.0, start, reading.title, BODY_PT, "bold", turn_degrees=-90.0))
+        marks.append(TextMark(x + 17.0, start, reading.title(words), BODY_PT, "bold", turn_degrees=-90.0))
         marks.append(TextMark(x + 17.0, start - wide - 5.0, other, SMALL_PT, colour=QUIET, turn_degrees=-90.0))
     return marks
 
@@ -101,8 +101,8 @@ def _across(box: Box, words: Messages) -> list[Mark]:
     marks.append(TextMark(box.x_pt, y, words("scale-across"), LEAD_PT, "bold"))
     y += 8.0
     for length, parts, reading in ((INCH_BAR_PT, 6, SIX_INCHES), (CENTIMETRE_BAR_PT, 15, FIFTEEN_CENTIMETRES)):
-        marks.append(TextMark(box.x_pt, y + 10.0, reading.title, BODY_PT, "bold"))
-        beside = box.x_pt + measure(reading.title, BODY_PT, "bold") + 5.0
+        marks.append(TextMark(box.x_pt, y + 10.0, reading.title(words), BODY_PT, "bold"))
+        beside = box.x_pt + measure(reading.title(words), BODY_PT, "bold") + 5.0
         marks.append(TextMark(beside, y + 10.0, reading.beside(words), SMALL_PT, colour=QUIET))
         marks += ruled_bar(box.x_pt, y + 22.0, length, parts)
         y = _tables(marks, (reading,), Box(box.x_pt, y + 43.0, box.width_pt, 0.0), words)

@@ -11,6 +11,7 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.prose import TextStyle, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, SMALL_PT, STEP_PT
 from blockdsl.page.flow import Flowable
@@ -29,7 +30,7 @@ from blockdsl.page.table import (
 )
 from blockdsl.wording.cutting_rows import cuts_by_fabric
 from blockdsl.wording.grammar import listed
-from blockdsl.wording.lengths import show_extent, show_measure
+from blockdsl.wording.lengths import plain_extent, show_extent, show_length, show_measure
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_piece, say_purpose, say_sides, say_subcut
 
@@ -60,9 +61,17 @@ def say_sizes(sizes: Sequence[BlockFacts]) -> str:
     words, told = words_of(sizes[0]), []
     for unit in dict.fromkeys(facts.unit for facts in sizes):
         of_unit = [facts for facts in sizes if facts.unit == unit]
-        figures = listed([say_size(facts).removesuffix(f" {unit}") for facts in of_unit], words)
+        figures = listed([_size_in_figures(facts) for facts in of_unit], words)
         told.append(words("length", length=figures, unit=unit))
     return listed(told, words) if len(sizes) == len(told) else ", ".join(told)
+
+
+def _size_in_figures(facts: BlockFacts) -> str:
+    """A size without its unit: `9`, or `6 × 9` when the block is no square."""
+    words = words_of(facts)
+    if facts.finished[0] == facts.finished[1]:
+        return show_length(facts.finished[0], facts.unit, words)
+    return fraction_text(plain_extent(facts.finished, facts.unit, words))
 
 
 def size_table(sizes: Sequence[BlockFacts]) -> list[Flowable]:
@@ -82,9 +91,8 @@ def size_table_of(
     heads: Sequence[str], rows: Sequence[Sequence[str]], widths: Sequence[float], gap_pt: float
 ) -> list[Flowable]:
     """A table whose first column is bold, all of it bound together."""
-    columns = [
-        TableColumn(head, width, gap_pt=min(gap_pt - 0.5, width / 2)) for head, width in zip(heads, widths, strict=True)
-    ]
+    gaps = [*(min(gap_pt - 0.5, width / 2) for width in widths[:-1]), 0.0]  # nothing comes after the last
+    columns = [TableColumn(head, width, gap_pt=gap) for head, width, gap in zip(heads, widths, gaps, strict=True)]
     flowables = [table_head(columns)]
     for place, row in enumerate(rows):
         cells = [

@@ -6,7 +6,7 @@ scale-print = In Originalgröße (100 %) drucken,
 scale-not-fit = nicht an die Seite anpassen
 scale-square = Testquadrat
 scale-each-side = jede Seite
-scale-measured = { $bar }-Balken gemessen, { $unit ->
+scale-measured = { $bar }, gemessen in { $unit ->
     [in] Zoll
    *[other] { $unit }
 }
