@@ -48,7 +48,7 @@ lesson-half-mark = Das hellere Quadrat mit der linken Seite nach oben legen. Von
 lesson-half-two-sew = Rechts auf rechts auf das andere Quadrat legen (die bedruckten Seiten innen), Kanten bündig, und stecken. Auf einer Seite der Linie im Abstand von { $seam } nähen, wenden und auf der anderen Seite nähen. (Die Ecke ist nur umgeschlagen, um die Lagen zu zeigen.)
     .title = Zwei Nähte nähen
 lesson-half-two-cut-apart = Die Quadrate so drehen, dass die Linie gerade vom Körper weg führt. Das Lineal mit der flachen Hand darauf festhalten, Fingerspitzen weg von der Kante, und den Rollschneider vom Körper weg daran entlangführen. Aus jeder Hälfte wird eine Einheit.
-    .title = Auf der Linie schneiden
+    .title = Durchschneiden
 lesson-half-eight-mark = Das hellere Quadrat mit der linken Seite nach oben legen. In beiden Richtungen von Ecke zu Ecke dünne Bleistiftlinien ziehen, die sich in der Mitte kreuzen. Auf ihnen wird geschnitten, nicht genäht.
     .title = Zwei Linien ziehen
 lesson-half-eight-sew = Rechts auf rechts auf das andere Quadrat legen (die bedruckten Seiten innen), Kanten bündig, und stecken. Auf beiden Seiten jeder Linie im Abstand von { $seam } nähen: vier Nähte, gerade durch die Kreuzung. (Die Ecke ist nur umgeschlagen, um die Lagen zu zeigen.)
@@ -56,11 +56,11 @@ lesson-half-eight-sew = Rechts auf rechts auf das andere Quadrat legen (die bedr
 lesson-half-eight-quarter = Ohne den Stoff zu verschieben, in beiden Richtungen durch die Mitte halbieren, { $half } von den Kanten. Das Lineal mit der flachen Hand festhalten, Fingerspitzen weg von der Kante, und den Rollschneider vom Körper weg führen. Für den zweiten Schnitt um den Tisch gehen oder die Matte drehen.
     .title = In Viertel schneiden
 lesson-half-eight-cut-apart = Jedes Viertel auf der gezeichneten Linie zwischen den beiden Nähten durchschneiden: acht Hälften.
-    .title = Auf den Linien schneiden
+    .title = Durchschneiden
 lesson-half-triangles-cut = Das Quadrat so drehen, dass eine Ecke zum Körper zeigt. Das Lineal mit der flachen Hand von Ecke zu Ecke festhalten und den Rollschneider vom Körper weg daran entlangführen: zwei Dreiecke. Ihre langen Kanten dehnen sich; vorsichtig anfassen.
     .title = Diagonal schneiden
 lesson-half-triangles-sew = Je ein Dreieck von beiden Stoffen rechts auf rechts legen (die bedruckten Seiten innen), alle Kanten bündig. { $seam } von der langen Kante nähen. Nicht ziehen: die Maschine den Stoff transportieren lassen.
-    .title = Die langen Kanten nähen
+    .title = Lange Kanten nähen
 lesson-half-press = Die Naht einmal so bügeln, wie sie genäht wurde, dann die Einheit aufklappen und { $press ->
     [open] die Nahtzugaben auseinanderbügeln.
    *[side] die Nahtzugaben zum dunkleren Stoff bügeln.
@@ -104,7 +104,7 @@ lesson-quarters-sew = Auf die linke Seite des helleren Quadrats eine Linie von E
 }
     .title = Zeichnen und nähen
 lesson-quarters-cut-apart = Die Quadrate so drehen, dass die Linie gerade vom Körper weg führt. Das Lineal mit der flachen Hand festhalten, Fingerspitzen weg von der Kante, und den Rollschneider vom Körper weg führen.
-    .title = Auf der Linie schneiden
+    .title = Durchschneiden
 lesson-quarters-press = { $press ->
     [open] Jede Hälfte aufklappen und die Nahtzugaben auseinanderbügeln.
    *[side] Jede Hälfte aufklappen und die Nahtzugaben zum dunkleren Stoff bügeln.
@@ -123,7 +123,7 @@ lesson-quarters-cross = Eine Einheit des einen Paars rechts auf rechts auf eine 
 lesson-split-cross = Auf jedes große Quadrat eine Einheit rechts auf rechts legen. Eine Linie von Ecke zu Ecke quer über die Naht zeichnen. Auf beiden Seiten im Abstand von { $seam } nähen und auf der Linie durchschneiden.
     .title = Über Kreuz nähen
 lesson-quarters-trim = Aufklappen, bügeln und die Öhrchen abschneiden. Zum Beschneiden die 45°-Linie des Lineals auf eine Naht legen, den Kreuzungspunkt { $half } von beiden Kanten des Lineals.
-    .title = Bügeln und beschneiden
+    .title = Bügeln, schneiden
 lesson-quarters-measure = { $kind ->
     [one] Die Einheit soll jetzt { $size } messen, die Nähte laufen in die Ecken.
     [hourglass] Jede der zwei Einheiten soll jetzt { $size } messen, die Nähte laufen in die Ecken.
@@ -150,7 +150,7 @@ lesson-quarters-triangles-long = { $kind ->
        *[side] die Nähte verzahnt,
     }
 } und die lange Kante nähen. Bügeln. Die Öhrchen abschneiden.
-    .title = Die lange Naht nähen
+    .title = Lange Naht nähen
 
 picture-two-halves-opened = Zwei Halbquadrat-Dreiecke, gebügelt
 picture-crossed = Zwei Einheiten aufeinander, auf beiden Seiten einer Linie quer über die Naht genäht und auf ihr durchgeschnitten
@@ -165,18 +165,18 @@ lesson-geese-four-cut = Für vier Fluggänse ein { $large } für die Gans und { 
     [1] vier { NAME($small, case: "plural") } für den Himmel zuschneiden.
    *[2] zwei { NAME($small, case: "plural") } für jeden Himmel zuschneiden.
 } Auf die linke Seite jedes kleinen Quadrats eine Bleistiftlinie von Ecke zu Ecke ziehen.
-    .title = Zuschneiden und anzeichnen
+    .title = Zuschneiden
 lesson-geese-four-sew = Zwei kleine Quadrate rechts auf rechts auf gegenüberliegende Ecken des großen legen; sie überlappen in der Mitte ein wenig, und ihre Linien bilden eine. Auf beiden Seiten der Linie im Abstand von { $seam } nähen.
-    .title = Zwei kleine Quadrate aufnähen
+    .title = Quadrate aufnähen
 lesson-geese-four-cut-apart = Das Quadrat so drehen, dass die Linie gerade vom Körper weg führt. Das Lineal mit der flachen Hand festhalten, Fingerspitzen weg von der Kante, und den Rollschneider vom Körper weg führen.
-    .title = Auf der Linie schneiden
+    .title = Durchschneiden
 lesson-geese-four-press = { $press ->
     [open] Die Nahtzugaben der kleinen Dreiecke auseinanderbügeln.
    *[side] Die kleinen Dreiecke vom großen weg bügeln.
 } Jede Hälfte sieht aus wie ein Herz.
     .title = Bügeln
 lesson-geese-four-last = Auf die rechtwinklige Ecke jedes Herzens ein kleines Quadrat rechts auf rechts legen, die Linie in die Kerbe zwischen den beiden kleinen Dreiecken. Auf beiden Seiten der Linie im Abstand von { $seam } nähen, dann auf der Linie durchschneiden.
-    .title = Die letzten Quadrate aufnähen
+    .title = Letzte Quadrate
 lesson-geese-four-press-last = { $press ->
     [open] Auch die letzten Nahtzugaben auseinanderbügeln: vier Fluggänse.
    *[side] Auch die letzten Dreiecke nach außen bügeln: vier Fluggänse.
@@ -186,13 +186,13 @@ lesson-geese-measure = { $made ->
     [four] Wenn nötig, jede der vier Fluggänse auf { $size } beschneiden.
    *[one] Die Einheit soll jetzt { $size } messen.
 } Die Nähte laufen in die unteren Ecken. Zwischen der Spitze der Gans und der Kante { $seam } lassen, sonst wird die Spitze abgenäht.
-    .title = Beschneiden und messen
+    .title = Auf Maß schneiden
 lesson-geese-triangles-cut = { NAME($large, case: "plural") } für die Gans und { NAME($small, case: "plural") } für den Himmel zuschneiden. Eine Fluggans braucht ein Viertel eines großen Quadrats und zwei Hälften von kleinen.
     .title = Zuschneiden
 lesson-geese-triangles-apart = Das Quadrat so drehen, dass eine Ecke zum Körper zeigt, das Lineal mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen. Das große Quadrat in beiden Richtungen schneiden, ohne die Stücke zu verschieben: vier. Das kleine einmal schneiden: zwei.
     .title = Diagonal schneiden
 lesson-geese-triangles-first = Ein Himmelsdreieck rechts auf rechts auf die linke kurze Kante der Gans legen, die unteren Ecken aufeinander; die Spitze ragt über die Spitze der Gans hinaus. { $seam } von der Kante nähen.
-    .title = Den ersten Himmel annähen
+    .title = Erster Himmel
 lesson-geese-triangles-press = { $press ->
     [open] Aufklappen und die Nahtzugaben auseinanderbügeln.
    *[side] Aufklappen und die Nahtzugaben zum Himmel bügeln.
@@ -202,7 +202,7 @@ lesson-geese-triangles-second = Das zweite Himmelsdreieck ebenso auf die andere 
     [open] Die Nahtzugaben auseinanderbügeln.
    *[side] Die Nahtzugaben zum Himmel bügeln.
 }
-    .title = Den zweiten Himmel annähen
+    .title = Zweiter Himmel
 
 picture-five-squares = Ein großes Quadrat und vier kleine mit gezeichneter Linie
 picture-two-small-squares = Zwei kleine Quadrate auf gegenüberliegenden Ecken des großen, eine Naht auf beiden Seiten der Linie
@@ -228,7 +228,7 @@ lesson-diamond-press = { $press ->
     [open] Die Nahtzugaben beider Nähte auseinanderbügeln
    *[side] Die Nahtzugaben beider Nähte zu den Dreiecken bügeln
 } und die Öhrchen abschneiden.
-    .title = Bügeln und beschneiden
+    .title = Bügeln, schneiden
 lesson-diamond-others = Die anderen zwei Dreiecke ebenso annähen, Falz auf Falz, { $press ->
     [open] und die Nahtzugaben auseinanderbügeln.
    *[side] und die Nahtzugaben zu den Dreiecken bügeln.
@@ -258,7 +258,7 @@ lesson-flip-sew = Ein kleines Quadrat rechts auf rechts (die bedruckten Seiten i
 lesson-flip-cut-corner = { $seam } außerhalb der Naht durch beide Lagen schneiden. Das Lineal bedeckt den Teil, der bleibt: mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen.
     .title = Die Ecke abschneiden
 lesson-flip-press = Das Dreieck über die Naht klappen, rechte Seite oben, und bügeln. Seine Kanten sollen bündig mit denen des Grundteils liegen. Wenn nicht, das nächste um eine Fadenbreite näher an der Ecke nähen.
-    .title = Umklappen und bügeln
+    .title = Umklappen, bügeln
 lesson-flip-repeat = { $count ->
     [2] Am anderen Ende ebenso.
    *[other] An den anderen Ecken ebenso, eine nach der anderen.
@@ -330,7 +330,7 @@ lesson-star-rows = Die Segmente einer Großraute nebeneinanderlegen, das des ers
 lesson-star-points = Die Großrauten zu Paaren, die Paare zu Hälften, die Hälften zum Stern nähen, immer von der Mitte nach außen. Am äußeren Ende { $seam } vor der Kante aufhören und verriegeln: dort wird der Hintergrund eingesetzt.
     .title = Die Zacken verbinden
 lesson-star-ground = Das große Quadrat zweimal diagonal schneiden: vier Dreiecke. Oben, unten und an jeder Seite eines einsetzen: vom Punkt, an dem die Naht aufhört, bis zur Außenkante nähen, erst die eine Kante, dann die andere. Die Quadrate ebenso in die Ecken einsetzen. Die Nahtzugaben zum Stern bügeln.
-    .title = Den Hintergrund einsetzen
+    .title = Hintergrund einsetzen
 
 picture-stepped-set = Drei Streifen, genäht und gebügelt, jeder weiter begonnen als der vorige
 picture-cut-at-45 = Das Set, im Winkel von 45 Grad geschnitten
@@ -343,7 +343,7 @@ picture-star-ground = Der Stern mit seinen Dreiecken und Quadraten
 lesson-curve-squares = Für jede Schablone ein Quadrat zuschneiden: ein { $surround } für den Rahmen, ein { $quarter } für den Viertelkreis. Das Lineal mit der flachen Hand festhalten, Fingerspitzen weg von der Kante, und den Rollschneider vom Körper weg führen.
     .title = Quadrate schneiden
 lesson-curve-cut = Beide Schablonen in Originalgröße drucken und ihr Testquadrat messen. Auf der linken Stoffseite umzeichnen, den Pfeil im Fadenlauf, und mit der Schere oder mit einem kleinen Rollschneider langsam vom Körper weg schneiden. Die kurzen Striche auf den Stoff übertragen.
-    .title = Die Rundungen schneiden
+    .title = Rundungen schneiden
 lesson-curve-pin = Den Rahmen rechts auf rechts auf den Viertelkreis legen und die mittleren Striche aufeinanderstecken. Dann die Enden bündig legen und stecken, dann die Striche dazwischen. Die Kanten sind verschieden lang; die Nahtlinien, die aufeinandertreffen, sind es nicht.
     .title = Anlegen und stecken
 lesson-curve-sew = Mit dem Rahmen oben { $seam } von der Kante mit kurzen Stichen langsam nähen: die obere Kante ein kleines Stück vor der Nadel so einhalten, dass sie glatt liegt, und jede Stecknadel herausziehen, bevor die Nähnadel sie erreicht.
@@ -364,13 +364,13 @@ picture-curve-measured = Die Einheit, { $size }
 lesson-papers-print = Für jede Einheit ein Papier in Originalgröße drucken und das Testquadrat messen. Die Papiere außerhalb der durchgezogenen Linie auseinanderschneiden. Einen kurzen Stich einstellen, etwa 1,5 mm: das Papier lässt sich so leichter abreißen.
     .title = Die Papiere drucken
 lesson-papers-first = Das Papier wenden. { $first } mit der rechten Seite nach oben auf die unbedruckte Seite legen, über Fläche { $first } und rundum mindestens { $seam } darüber hinaus; gegen das Licht halten, um es zu sehen. Stecken.
-    .title = Das erste Teil auflegen
+    .title = Erstes Teil auflegen
 lesson-papers-sew = { $second } rechts auf rechts auf { $first } legen, eine Kante { $seam } über die Linie zwischen den beiden Flächen hinaus. An der Linie zurückklappen: der Stoff muss seine Fläche und rundum { $seam } bedecken. Wieder nach vorn klappen und stecken. Das Papier wenden und auf der Linie nähen, von { $seam } davor bis { $seam } dahinter. (Hier ist die Stoffseite gezeigt.)
     .title = Auf der Linie nähen
 lesson-papers-trim = Das Papier an der Naht zurückfalten. Beide Stofflagen { $seam } jenseits der Naht abschneiden: das Lineal mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen. Das Papier nicht mitschneiden.
-    .title = Zurückfalten und abschneiden
+    .title = Zurückschneiden
 lesson-papers-press = { $second } über die Naht klappen, rechte Seite oben, und von der Stoffseite trocken bügeln: unter einem heißen Eisen löst sich Toner.
-    .title = Aufklappen und bügeln
+    .title = Aufklappen, bügeln
 lesson-papers-go-on = Die anderen Teile in der Reihenfolge ihrer Nummern annähen: auflegen, auf der Linie nähen, abschneiden, bügeln.
     .title = Weiter nach Nummern
 lesson-papers-cut = Stoff und Papier an allen Seiten auf der durchgezogenen Linie abschneiden, { $seam } außerhalb der gestrichelten.{ $size ->
@@ -398,11 +398,11 @@ lesson-epp-pin = Ein Papier mit der bedruckten Seite nach oben mitten auf die li
 lesson-epp-fold = Eine Zugabe um die Kante des Papiers falten, dann die nächste und so weiter rundum: ein scharfer Bruch, keine Falten. Dabei mit großen Stichen festheften, einen Stich über jede Ecke, und die Stecknadel herausnehmen.
     .title = Falten und heften
 lesson-epp-whip = Zwei Teile rechts auf rechts legen, Ecke auf Ecke. Mit kleinen Stichen über die Kante von Ecke zu Ecke nähen, etwa fünf auf einen Zentimeter, durch die beiden Bruchkanten und nicht durch die Papiere; an beiden Enden ein paar Stiche auf der Stelle. Aufklappen: die Stiche sind kaum zu sehen.
-    .title = Zwei Kanten zusammennähen
+    .title = Kanten verbinden
 lesson-epp-next = Eine Kante des nächsten Teils annähen und an der inneren Ecke den Faden nicht abschneiden: die Papiere so knicken, dass die nächsten beiden Kanten aufeinanderliegen, und weiternähen.
     .title = Das nächste einsetzen
 lesson-epp-take-out = Wenn alle Kanten eines Teils genäht sind, von hinten trocken bügeln, die Heftfäden herausziehen und das Papier herausnehmen; es lässt sich wieder verwenden. An der Außenkante die Zugaben aufklappen und flach bügeln: mit ihnen wird die Einheit an die nächste genäht.
-    .title = Die Papiere herausnehmen
+    .title = Papiere herausnehmen
 
 picture-epp-paper = Ein Papier in fertiger Größe mit seinem Buchstaben
 picture-epp-pinned = Das Papier, auf die linke Seite eines Stoffteils gesteckt
@@ -414,7 +414,7 @@ picture-epp-opened = Die drei Teile von der rechten Seite
 ## Applikation
 
 lesson-applique-cut = Die Schablone auf die rechte Stoffseite legen und die gestrichelte Linie übertragen. Auf der durchgezogenen Linie zuschneiden, { $seam } außerhalb der übertragenen oder so viel, wie auf der Schablone steht. Von der Hand weg schneiden, die den Stoff hält.
-    .title = Übertragen und zuschneiden
+    .title = Zuschneiden
 lesson-applique-turn = Die Zugabe bis kurz vor die übertragene Linie einschneiden, wo die Kante nach innen läuft, und an scharfen Spitzen kürzen. An der Linie nach hinten umschlagen und heften oder mit der Spitze des Eisens bügeln. Was unter einem anderen Teil liegen wird, bleibt flach.
     .title = Umschlagen
 lesson-applique-lay = Den Hintergrund auf ein Viertel falten und leicht einfalzen: die Falze zeigen die Mitte. Die Teile auflegen, wie das Bild des Blocks es zeigt, das unterste zuerst, und stecken oder heften.
@@ -439,11 +439,11 @@ lesson-applique-block-cut = { $letters }: die gestrichelte Linie der Schablone a
     [one] { $width } außerhalb davon.
    *[several] außerhalb davon.
 } Von der Hand weg schneiden, die den Stoff hält.
-    .title = Übertragen und zuschneiden
+    .title = Zuschneiden
 lesson-applique-block-turn = Die Zugabe bis kurz vor die Linie einschneiden, wo die Kante nach innen läuft. An der Linie nach hinten umschlagen und heften oder bügeln; was unter einem anderen Teil liegen wird, bleibt flach.
     .title = Umschlagen
 lesson-applique-block-raw = { $letters }: auf der Linie selbst übertragen und zuschneiden; nichts wird umgeschlagen. Klebevlies oder Textilkleber hält das Teil fest: nach Anleitung des Herstellers verwenden, bei frischer Luft und nicht auf der Haut.
-    .title = Offene Kanten schneiden
+    .title = Offene Kanten
 lesson-applique-block-lay = Den Block bügeln. Auf ein Viertel falten und leicht einfalzen, um die Mitte zu finden. { $order ->
     [one] { $letters } auflegen, wie es das Bild zeigt. Stecken oder heften.
     [alike] Die Teile { $letters } auflegen, wie es das Bild zeigt. Stecken oder heften.
@@ -577,11 +577,11 @@ take-care = Vorsicht
 lesson-peak-cut = Streifen zuschneiden und daraus { NAME($piece, case: "plural") } für die schmalen Dreiecke. Das breite Dreieck nach seiner Schablone zuschneiden. Das Lineal mit der flachen Hand festhalten, Fingerspitzen weg von der Kante, und den Rollschneider vom Körper weg führen.
     .title = Zuschneiden
 lesson-peak-pairs = Zwei Rechtecke rechts auf rechts legen und einmal von Ecke zu Ecke schneiden. Das ergibt zwei schmale Dreiecke und ihre zwei Spiegelbilder: in jede Einheit kommt eines von beiden Arten.
-    .title = Spiegelbildliche Paare schneiden
+    .title = Gespiegelte Paare
 lesson-peak-dots = Auf der linken Seite jedes Dreiecks an den Enden der langen Kante einen Punkt markieren, { $seam } von beiden Kanten. Die Spitzen sind in verschiedenen Winkeln geschnitten: die Punkte werden aufeinandergelegt, nicht die Spitzen.
     .title = Punkte markieren
 lesson-peak-first = Das schmale Dreieck rechts auf rechts auf die linke Kante des breiten legen, lange Kanten bündig. Punkt auf Punkt legen; die Spitzen ragen an beiden Enden hinaus. Stecken und { $seam } von der Kante nähen.
-    .title = Die erste Seite annähen
+    .title = Erste Seite
 lesson-peak-press = { $press ->
     [open] Die Nahtzugaben auseinanderbügeln.
    *[side] Die Nahtzugaben zum schmalen Dreieck bügeln.
@@ -591,9 +591,9 @@ lesson-peak-second = Das Spiegelbild ebenso auf die andere Kante legen. Seine Na
     [open] Die Nahtzugaben auseinanderbügeln.
    *[side] Die Nahtzugaben zum schmalen Dreieck bügeln.
 }
-    .title = Die zweite Seite annähen
+    .title = Zweite Seite
 lesson-peak-measure = Die Einheit soll jetzt { $size } messen, mit { $seam } über der Spitze, und die Nähte laufen in die unteren Ecken. Ist sie größer, so zurückschneiden.
-    .title = Beschneiden und messen
+    .title = Auf Maß schneiden
 
 picture-rectangle-from-strip = Ein Rechteck, aus einem Streifen geschnitten
 picture-pair-cut = Zwei Rechtecke rechts auf rechts, von Ecke zu Ecke zu schneiden
@@ -607,14 +607,14 @@ picture-peak-second = Das zweite schmale Dreieck, aufgelegt und genäht
 lesson-log-cut = Streifen von { $width } Breite für die Balken zuschneiden und aus einem davon das mittlere Quadrat. Jeden Balken auf die Länge aus der Zuschneidetabelle schneiden: genau abgelängte Balken halten den Block rechtwinklig. Das Lineal mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen.
     .title = Zuschneiden
 lesson-log-first = Den ersten Balken rechts auf rechts auf die obere Kante des mittleren Quadrats legen, Kanten bündig. { $seam } von der Kante nähen.
-    .title = Den ersten Balken annähen
+    .title = Erster Balken
 lesson-log-press = { $press ->
     [open] Die Nahtzugaben auseinanderbügeln.
    *[side] Die Nahtzugaben zum Balken bügeln: beim Blockhaus zeigen alle nach außen.
 }
     .title = Bügeln
 lesson-log-second = Den zweiten Balken rechts auf rechts auf die rechte Kante legen, über die Mitte und das Ende des ersten Balkens. Nähen und bügeln wie zuvor.
-    .title = Den zweiten Balken annähen
+    .title = Zweiter Balken
 lesson-log-round = In derselben Richtung weiter: den dritten Balken an die untere Kante, den vierten an die linke. Jeder reicht über alles, was schon da ist.
     .title = Die Runde beenden
 lesson-log-square = Nach jeder Runde messen. Mit vier Balken soll diese { $size } messen; wenn nicht, vor dem Weiternähen die Nahtzugabe prüfen.
@@ -657,7 +657,7 @@ lesson-star-join = Die Hälften rechts auf rechts legen. { $press ->
 }
     .title = Die Hälften verbinden
 lesson-star-squares = In jede Ecke ein Quadrat einsetzen wie die Dreiecke. Der Block soll jetzt { $size } messen, mit { $seam } über jeder Spitze.
-    .title = Die Quadrate einsetzen
+    .title = Quadrate einsetzen
 
 picture-diamonds-cut = Ein Streifen, im Winkel von 45 Grad in Rauten geschnitten
 picture-star-dots = Eine Raute, linke Seite oben, mit einem Punkt an jeder Ecke
@@ -678,9 +678,9 @@ lesson-set-in-stop = Die ersten beiden Teile rechts auf rechts legen, Punkt auf 
 lesson-set-in-press = Das Paar aufklappen und die Nahtzugaben zu einer Seite oder auseinanderbügeln. Die beiden freien Kanten bilden einen Winkel.
     .title = Bügeln
 lesson-set-in-first = Das Quadrat rechts auf rechts auf eines der beiden Teile legen, die Ecke am Punkt, Kanten bündig. Vom Punkt bis zum äußeren Ende nähen; am Punkt verriegeln.
-    .title = Die erste Kante nähen
+    .title = Erste Kante nähen
 lesson-set-in-second = Die nächste Kante des Quadrats zur freien Kante des anderen Teils schwenken; was im Weg ist, zur Seite falten. Vom selben Punkt bis zum äußeren Ende nähen.
-    .title = Die zweite Kante nähen
+    .title = Zweite Kante nähen
 lesson-set-in-measure = Die Nahtzugaben beider Nähte vom Quadrat weg bügeln, oder wie beim Block angegeben. Die Öhrchen abschneiden. Die Ecke liegt flach, wenn alle Nähte am selben Punkt aufhören; wirft sie Falten, einen Stich hinter dem Punkt auftrennen. Die Einheit soll jetzt { $size } messen.
     .title = Bügeln und messen
 
@@ -694,23 +694,23 @@ picture-set-in-measured = Die fertige Einheit und ihre Maße
 ## Teilnähte
 
 lesson-partial-lay = Den ersten Streifen rechts auf rechts auf die obere Kante des Quadrats legen, rechte Enden bündig; sein linkes Ende steht über. Vom rechten Ende aus etwa zwei Drittel der Quadratkante nähen; am Punkt verriegeln. Den Rest offen lassen.
-    .title = Einen Teil der ersten Naht nähen
+    .title = Erste Naht, ein Teil
 lesson-partial-press = Den genähten Teil zum Streifen bügeln.
     .title = Bügeln
 lesson-partial-second = Den zweiten Streifen auf die rechte Kante legen, über das Quadrat und das Ende des ersten Streifens. Die ganze Kante nähen. { $press ->
     [open] Die Nahtzugaben auseinanderbügeln.
    *[side] Die Nahtzugaben zum Streifen bügeln.
 }
-    .title = Den zweiten Streifen annähen
+    .title = Zweiter Streifen
 lesson-partial-third = Den dritten Streifen auf die untere Kante legen, über das Quadrat und das Ende des zweiten Streifens. Nähen und bügeln wie zuvor.
-    .title = Den dritten Streifen annähen
+    .title = Dritter Streifen
 lesson-partial-last = Das lose Ende des ersten Streifens aus dem Weg falten. Den vierten Streifen auf die linke Kante legen, über das Quadrat und das Ende des dritten Streifens. Nähen und bügeln wie zuvor.
-    .title = Den vierten Streifen annähen
+    .title = Vierter Streifen
 lesson-partial-finish = Das lose Ende des ersten Streifens wieder rechts auf rechts auf die obere Kante legen, Kanten bündig. Kurz vor dem Punkt beginnen, über die letzten Stiche bis zum linken Ende nähen. { $press ->
     [open] Die Nahtzugaben auseinanderbügeln.
    *[side] Die Nahtzugaben zum Streifen bügeln.
 }
-    .title = Die erste Naht beenden
+    .title = Erste Naht beenden
 lesson-partial-measure = Die Einheit soll jetzt { $size } messen.
     .title = Messen
 
@@ -724,13 +724,13 @@ picture-partial-measured = Die fertige Einheit und ihre Maße
 ## Ecken auf Gehrung
 
 lesson-miter-cut = Zwei Streifen für die Seiten und zwei für oben und unten zuschneiden, jeden so lang wie der fertige Quilt mit Rand und etwa 10 cm mehr. Die Mitte jedes Streifens und jeder Kante markieren, und an jeder Ecke der Quiltmitte einen Punkt, { $seam } von beiden Kanten.
-    .title = Zuschneiden und markieren
+    .title = Zuschneiden
 lesson-miter-sew = Einen Streifen rechts auf rechts auf eine Kante legen, Mitte auf Mitte; beide Enden stehen gleich weit über. Von Punkt zu Punkt nähen, { $seam } von der Kante; an beiden verriegeln.
-    .title = Von Punkt zu Punkt nähen
+    .title = Von Punkt zu Punkt
 lesson-miter-second = Den Streifen der nächsten Kante ebenso annähen. Den ersten aus dem Weg falten: beide Nähte hören am selben Punkt auf.
     .title = Die nächste Kante
 lesson-miter-fold = Die Quiltmitte diagonal rechts auf rechts falten, sodass die beiden Streifen Kante auf Kante liegen. Mit dem Lineal in der Verlängerung des Bruchs im Winkel von 45° eine Linie vom Punkt bis zur Außenkante zeichnen.
-    .title = Falten und anzeichnen
+    .title = Falten, anzeichnen
 lesson-miter-stitch = Die Streifen entlang der Linie stecken. Auf der Linie vom Punkt nach außen nähen; am Punkt verriegeln. Die Ecke aufklappen und prüfen, ob sie flach liegt.
     .title = Die Gehrung nähen
 lesson-miter-trim = Die Streifen { $seam } außerhalb der Naht abschneiden. Mit der Schere schneiden, oder das Lineal mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen.
@@ -751,7 +751,7 @@ picture-miter-opened = Die aufgeklappte Ecke, die Gehrung auseinandergebügelt
 lesson-bias-cut = Ein Quadrat mit den Kanten im Fadenlauf zuschneiden und einmal diagonal schneiden. Ein Quadrat ergibt ungefähr so viel Schrägstreifen wie seine Fläche geteilt durch die Breite des Streifens. Das Lineal mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen.
     .title = Das Quadrat schneiden
 lesson-bias-sew = Ein Dreieck rechts auf rechts auf das andere legen, zwei gerade Kanten bündig; die Spitzen ragen an beiden Enden { $seam } hinaus. { $seam } von der Kante mit kleinen Stichen nähen. Die Nahtzugaben auseinanderbügeln.
-    .title = Die Dreiecke zusammennähen
+    .title = Dreiecke verbinden
 lesson-bias-mark = Das Stück mit den langen schrägen Kanten, die im schrägen Fadenlauf liegen, oben und unten hinlegen. Auf die linke Seite parallel dazu Linien zeichnen, im Abstand der Breite der Einfassung. Abschneiden, was über den letzten ganzen Streifen hinausgeht.
     .title = Linien ziehen
 lesson-bias-tube = Die beiden geraden Kanten rechts auf rechts zu einem Schlauch legen. Eine um eine Linie versetzen: Linie 1 trifft auf Linie 1, sodass an jeder Seite ein Ende übersteht. Die Linien { $seam } von der Kante aufeinanderlegen, stecken und nähen. Die Nahtzugaben auseinanderbügeln.
