@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from blockdsl.analysis import Program, Reader, analyse
 from blockdsl.analysis.inputs import Input, RememberingReader, project_folder
@@ -24,8 +25,7 @@ from blockdsl.syntax.parse import parse
 __all__ = ["Stages", "Worked", "about", "analyse", "cut", "parse", "plan", "run", "work_through"]
 
 
-@dataclass(frozen=True, slots=True)
-class Stages:
+class Stages(Struct, frozen=True):
     """What a text became, step by step: what it declares, how its blocks are made and cut, its facts and problems."""
 
     program: Program
@@ -64,8 +64,7 @@ def cut(program: Program, plans: Sequence[Making]) -> tuple[BlockCuts, ...]:
     return tuple(cut_block(design, making) for design, making in zip(program.blocks, plans, strict=True))
 
 
-@dataclass(frozen=True, slots=True)
-class Worked:
+class Worked(Struct, frozen=True):
     """A file's facts beside what they were made from, to be handed to other processes.
 
     `read` are the files that it brings in, each with a digest of the text that was read; `spans` where each of its

@@ -6,11 +6,13 @@ What draws a thing is loaded when the thing is asked for, so that whoever only c
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import PurePosixPath
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final, Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.export.naming import Taken
 from blockdsl.fonts.further import FurtherFont
@@ -33,8 +35,7 @@ FullSize = Literal["templates", "foundation", "papers"]
 """What is printed at real size: templates, papers that are sewn to, papers that cloth is folded round."""
 
 
-@dataclass(frozen=True, slots=True)
-class Print:
+class Print(Struct, frozen=True):
     """How pages are printed. `created` is the date that a PDF tells, or None for no date; `font` the maker's own.
 
     With `outline_words` the words of SVG pictures are outlines.

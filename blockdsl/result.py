@@ -8,9 +8,10 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, Generic, Literal, TypeVar, overload
+
+from msgspec import Struct
 
 from blockdsl.analysis.inputs import Input, open_input
 from blockdsl.diagnostics import Diagnostic, Problems, Source, nearest_word, render_text, summary
@@ -118,8 +119,7 @@ class ByName(Sequence[_Made], Generic[_Made]):
         return f"<{self._what}s: {', '.join(self.names)}>"
 
 
-@dataclass(frozen=True, slots=True, repr=False)
-class Block:
+class Block(Struct, frozen=True):
     """One block: `facts` are its numbers, and it can be drawn, printed and written."""
 
     facts: BlockFacts
@@ -188,8 +188,7 @@ class Block:
         return f"<block {self.name}>"
 
 
-@dataclass(frozen=True, slots=True, repr=False)
-class Quilt:
+class Quilt(Struct, frozen=True):
     """One quilt: `facts` are its numbers, and it can be drawn, printed and written."""
 
     facts: QuiltFacts
@@ -224,8 +223,7 @@ class Quilt:
         return f"<quilt {self.name}>"
 
 
-@dataclass(frozen=True, slots=True, repr=False)
-class Book:
+class Book(Struct, frozen=True):
     """One book: `facts` are its chapters with the numbers of all that is in them."""
 
     facts: BookFacts
@@ -357,8 +355,7 @@ class Result:
         return f"{told}\n{self.report()}" if self.problems else told
 
 
-@dataclass(frozen=True, slots=True)
-class Desk:
+class Desk(Struct, frozen=True):
     """Where the things of one file are drawn and written: with its own font, and never where it must not be."""
 
     worked: Worked

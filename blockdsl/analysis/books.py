@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from typing import Final
+
+from msgspec import Struct, field
 
 from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
 from blockdsl.analysis.place import Placer
@@ -28,8 +29,7 @@ _UNPRINTABLE: Final = re.compile(
 _Declared = tuple[ast.BlockDeclaration, BlockDesign]
 
 
-@dataclass(slots=True)
-class _Chapter:
+class _Chapter(Struct):
     """A chapter while it is read."""
 
     title: str

@@ -7,7 +7,8 @@ so that such a block is refused before anything is laid.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.analysis.grid import Grid
 from blockdsl.analysis.scope import MOST_NESTING, Scope
@@ -21,8 +22,7 @@ MOST_PATCHES = 100_000
 MOST_UNITS = 100_000
 
 
-@dataclass(frozen=True, slots=True)
-class Excess:
+class Excess(Struct, frozen=True):
     """What is too much or goes round in a ring: the problem's code, the cell, and the units from it to itself."""
 
     code: str
@@ -30,8 +30,7 @@ class Excess:
     ring: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Tally:
+class _Tally(Struct, frozen=True):
     """Patches and named or shaped units in something, and how many named units lie in one another in it."""
 
     patches: int

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.analysis.place import Layout
 from blockdsl.analysis.settings import Settings
@@ -24,8 +25,7 @@ MENDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Ground:
+class Ground(Struct, frozen=True):
     """What the proof is about: the block as laid out, with its settings and its grid lines."""
 
     block: ast.BlockDeclaration

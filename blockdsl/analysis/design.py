@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from itertools import pairwise
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import lcm
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry.fraction import Fraction
@@ -16,8 +17,7 @@ FINEST = 10**9
 """Even steps in a grid: a billionth of a block is finer than any thread, and numbers beyond it only take time."""
 
 
-@dataclass(frozen=True, slots=True)
-class Region:
+class Region(Struct, frozen=True):
     """A cell with all that continues it: columns `left` up to `right`, rows `top` up to `bottom`."""
 
     cell: ast.NameCell | ast.PairCell | ast.ShapeCell
@@ -27,8 +27,7 @@ class Region:
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class Grid:
+class Grid(Struct, frozen=True):
     """Relative widths and heights with the regions in reading order."""
 
     columns: tuple[Fraction, ...]

@@ -5,10 +5,11 @@ from __future__ import annotations
 import posixpath
 import sys
 from collections.abc import Iterable
-from dataclasses import dataclass, field
 from hashlib import sha256
 from pathlib import Path
 from typing import Any, Final
+
+from msgspec import Struct, field
 
 from blockdsl.analysis.reading import MOST_BYTES, CannotRead, FileReader, decode
 from blockdsl.diagnostics import Problems, Source, Span
@@ -19,8 +20,7 @@ _BYTES: Final = "bytes "
 STDIN_NAME: Final = "<stdin>"
 
 
-@dataclass(frozen=True, slots=True)
-class Input:
+class Input(Struct, frozen=True):
     """One file that was asked for: its text, where it lies, and what was found wrong with it.
 
     `path` is None for standard input. `readable` is whether there is a text at all.
@@ -101,8 +101,7 @@ def project_folder(path: Path | None) -> Path:
     return here if own.is_relative_to(here) else own
 
 
-@dataclass(slots=True)
-class RememberingReader:
+class RememberingReader(Struct):
     """Reads what `use` names and remembers where each file lies, with a digest of the text that was read there.
 
     `shelved` are the files that came out of the library, by the names that their sources have.

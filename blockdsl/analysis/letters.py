@@ -7,7 +7,8 @@ same up to turning share a letter; a mirror image takes the letter of its partne
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved
@@ -18,8 +19,7 @@ from blockdsl.model import Patch
 ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
-@dataclass(frozen=True, slots=True)
-class Lettered:
+class Lettered(Struct, frozen=True):
     """The letter of each patch, and for each letter its shape, its first patch and whose mirror image it is.
 
     `first` has the straight twins of patches with curved sides, `curved` those patches as they really are.

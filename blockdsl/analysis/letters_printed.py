@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import fields, is_dataclass
+
+from msgspec import Struct
 
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.scope import Scope
@@ -68,8 +69,8 @@ def _texts(found: object) -> Iterator[ast.Text]:
         case tuple():
             for each in found:
                 yield from _texts(each)
-        case _ if is_dataclass(found) and not isinstance(found, _NOT_PRINTED):
-            for field in fields(found):
-                yield from _texts(getattr(found, field.name))
+        case Struct() if not isinstance(found, _NOT_PRINTED):
+            for name in found.__struct_fields__:
+                yield from _texts(getattr(found, name))
         case _:
             pass

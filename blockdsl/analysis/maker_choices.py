@@ -7,8 +7,10 @@ or a book is in that of the quilt or the book; the command's choice comes before
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
 from typing import TypeVar, cast
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.model import BlockDesign, BookDesign, PressingChoice, QuiltDesign
@@ -59,8 +61,7 @@ def _report_unknown(line: ast.Language, problems: Problems) -> None:
     problems.report("language-unknown", line.tag.span, tag=line.tag.text, help=help_text)
 
 
-@dataclass(frozen=True, slots=True)
-class Choices:
+class Choices(Struct, frozen=True):
     """What holds around a design; None for what nobody says. `forced` is a language that no line changes."""
 
     pressing: PressingChoice | None = None
@@ -73,8 +74,7 @@ class Choices:
         return design.pressing or self.pressing, language
 
 
-@dataclass(slots=True)
-class Settled:
+class Settled(Struct):
     """The designs of one file, each with the choices that hold for it where it is printed.
 
     What was one design under one choice before is one design after. `maker` is what the project's maker says.

@@ -7,8 +7,10 @@ nowhere else; all that follows, warnings too, is then about the changed file.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
 from typing import TypeVar
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.analysis.resize import measured
 from blockdsl.analysis.scope import Scope
@@ -21,8 +23,7 @@ from blockdsl.syntax import ast
 Declared = TypeVar("Declared", bound=ast.Declaration)
 
 
-@dataclass(frozen=True, slots=True)
-class WhatIf:
+class WhatIf(Struct, frozen=True):
     """What is to be changed; None where the file stays as it is.
 
     `size` is the finished width of every block; `places` are the blocks across and down and `pattern` the setting of

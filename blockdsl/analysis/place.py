@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from math import ceil
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.analysis.applique import MOST_PIECES, lay_appliques
 from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
@@ -31,8 +33,7 @@ HALF_BACK = f"{HALF}\\"
 ZERO = Fraction(0)
 
 
-@dataclass(frozen=True, slots=True)
-class Layout:
+class Layout(Struct, frozen=True):
     """What fills a box: patches and units with the box's top left corner as origin."""
 
     patches: tuple[Patch, ...]

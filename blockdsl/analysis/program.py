@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.analysis.books import Shelf
 from blockdsl.analysis.letters_printed import read_further_font, report_letters_not_in_font
@@ -26,8 +27,7 @@ Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
 QuiltExpectation = ast.ExpectFinished | ast.ExpectBlocks
 
 
-@dataclass(frozen=True, slots=True)
-class Program:
+class Program(Struct, frozen=True):
     """What a file declares. `expectations` are the designer's own checks, block by block, as written.
 
     `blocks` are the file's own, then those of other files that its quilts and books use; `quilts` likewise, each with

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.analysis.override import WhatIf
 from blockdsl.analysis.quilt.fabrics import fabrics_of
@@ -12,8 +13,7 @@ from blockdsl.model.quilt import PlacedBlock
 from blockdsl.model.recolour import recoloured
 
 
-@dataclass(slots=True)
-class Recoloured:
+class Recoloured(Struct):
     """The designs of one file in another colourway. What was one design before is one design after."""
 
     what_if: WhatIf

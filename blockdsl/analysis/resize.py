@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.design import design_block
 from blockdsl.analysis.place import Placer

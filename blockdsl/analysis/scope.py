@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from msgspec import Struct, field
 
 from blockdsl.analysis.cutters import read_cutter
 from blockdsl.analysis.maker_choices import report_choices, report_repeats
@@ -19,8 +19,7 @@ MOST_NESTING = 32
 VALUES = ("light", "medium", "dark")
 
 
-@dataclass(slots=True)
-class Scope:
+class Scope(Struct):
     """Fabrics and units by name, blocks and quilts by title.
 
     `main` is the file that was asked for, `files` all that were read. `maker` is the project's one maker, if any.

@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.analysis.scraps_bound import fewest_clashes, least_clashes
 from blockdsl.analysis.scraps_search import Spread, balance, exchange, first_spread
@@ -21,8 +22,7 @@ SMALL = 18
 """Up to so many blocks every spread is tried where the quick way leaves a doubt."""
 
 
-@dataclass(frozen=True, slots=True)
-class Neighbours:
+class Neighbours(Struct, frozen=True):
     """`count` blocks; pairs of them that lie side by side, and pairs that touch at a corner alone."""
 
     count: int
@@ -30,8 +30,7 @@ class Neighbours:
     corner: tuple[Pair, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class PrintSpread:
+class PrintSpread(Struct, frozen=True):
     """The print of each block, from 1.
 
     `clashes`: pairs side by side with the same print; no spread has fewer than `bound`. `corner_clashes`: pairs at a

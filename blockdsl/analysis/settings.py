@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TypeVar
+
+from msgspec import Struct
 
 from blockdsl.analysis.maker_choices import report_choices
 from blockdsl.analysis.scope import Scope
@@ -36,8 +37,7 @@ CM_IN_AN_INCH = Fraction(254, 100)
 """Exact by definition of the international inch (1959)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Settings:
+class Settings(Struct, frozen=True):
     """What is set for a block; lengths in `unit`."""
 
     unit: RulerUnit

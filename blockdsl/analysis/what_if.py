@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import replace
 from itertools import product
 from typing import Final, TypeVar
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.override import WhatIf
 from blockdsl.analysis.settings import CM_IN_AN_INCH

@@ -6,11 +6,12 @@ import os
 from argparse import Namespace
 from collections.abc import Generator, Sequence
 from contextlib import closing, suppress
-from dataclasses import dataclass
 from datetime import datetime
 from functools import partial
 from pathlib import Path
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.analysis.inputs import Input, open_inputs
 from blockdsl.analysis.override import WhatIf
@@ -74,8 +75,7 @@ def run(arguments: Namespace) -> int:
     return FINE
 
 
-@dataclass(frozen=True, slots=True)
-class _Files:
+class _Files(Struct, frozen=True):
     """What is known of all files: plans in their order, without files that have errors; all files that were read.
 
     `origins` are all of them with their problems.
@@ -87,8 +87,7 @@ class _Files:
     may_have_book: bool
 
 
-@dataclass(frozen=True, slots=True)
-class _Wanted:
+class _Wanted(Struct, frozen=True):
     """What is to be made of every file."""
 
     kinds: frozenset[str]

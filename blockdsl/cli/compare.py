@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING, Final, TypeVar
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.inputs import Input, open_input
 from blockdsl.cli.comparison_lines import block_lines, quilt_lines

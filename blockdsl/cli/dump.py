@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import fields, is_dataclass
 
 from msgspec import Struct
 
@@ -117,10 +116,10 @@ def _joined(words: Sequence[str | None]) -> str | None:
 
 
 def _names(value: object) -> tuple[str, ...]:
-    """The fields of a record, of either kind; none of other things."""
+    """The fields of a record; none of other things."""
     if isinstance(value, Struct):
         return value.__struct_fields__
-    return tuple(field.name for field in fields(value)) if is_dataclass(value) else ()
+    return ()
 
 
 def _record(value: object, names: Sequence[str]) -> str | None:

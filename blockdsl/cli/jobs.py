@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, Literal
 
 import msgspec
+from msgspec import Struct
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import key_of
@@ -24,8 +24,7 @@ WORTH_SHARING: Final = 10
 """So many blocks that must be drawn take longer than it takes other processes to start."""
 
 
-@dataclass(frozen=True, slots=True)
-class Job:
+class Job(Struct, frozen=True):
     """What is made of one block, quilt or book: `block`, a block at a further `size`, `quilt`, a `book` or its `site`.
 
     `stem` begins the names of its files; `source` is the file that it was declared in, for messages.
@@ -69,8 +68,7 @@ MadeFiles = dict[str, bytes]
 """Files by their names in the folder."""
 
 
-@dataclass(frozen=True, slots=True)
-class OutputKey:
+class OutputKey(Struct, frozen=True):
     """An output by the stem of its job, its name, and its key in the cache (empty when nothing is kept)."""
 
     stem: str

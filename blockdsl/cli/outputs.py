@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Final
 
 import msgspec
+from msgspec import Struct
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
@@ -45,8 +45,7 @@ _DIAGRAMS: Final = ("letters", "grid", "cutting")
 """Names that a colourway's picture may not take."""
 
 
-@dataclass(frozen=True, slots=True)
-class Output:
+class Output(Struct, frozen=True):
     """A file to be: its name in the folder, the work that gives its bytes, and all that they depend on.
 
     The bytes of a `folder` are its files, packed.

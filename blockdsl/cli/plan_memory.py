@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
 import msgspec
+from msgspec import Struct
 
 from blockdsl.analysis.inputs import Input
 from blockdsl.cli.cache import Cache
@@ -15,8 +15,7 @@ from blockdsl.cli.planning import Planned, PrintOptions
 from blockdsl.cli.remembering import memory_key, recall, remember
 
 
-@dataclass(frozen=True, slots=True)
-class Remembered:
+class Remembered(Struct, frozen=True):
     """A file of which everything is known to be in the cache; `declared` is as in `Planned`."""
 
     origin: Input

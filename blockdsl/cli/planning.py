@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from msgspec import structs
+from msgspec import Struct, field, structs
 
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import Job
@@ -28,8 +27,7 @@ if TYPE_CHECKING:
 EVERYTHING: Final = frozenset(KINDS)
 
 
-@dataclass(frozen=True, slots=True)
-class Planned:
+class Planned(Struct, frozen=True):
     """A file with what will be made of it; `blocks` and `quilts` are those that no file before it has planned.
 
     `declared` tells, for the stem of each block's outputs, the file that declares the block.
@@ -52,8 +50,7 @@ class Planned:
         return self.worked.used
 
 
-@dataclass(frozen=True, slots=True)
-class PrintOptions:
+class PrintOptions(Struct, frozen=True):
     """How the user asked for pages to be printed; `paper` and `language` are None where the file may say."""
 
     paper: str | None

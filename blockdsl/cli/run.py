@@ -7,10 +7,11 @@ import sys
 from argparse import Namespace
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.inputs import Input
 from blockdsl.cli.cache import Cache

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from argparse import SUPPRESS, ArgumentParser, ArgumentTypeError, Namespace
-from dataclasses import dataclass
 from itertools import product
 from typing import TYPE_CHECKING, Any, Final, cast
+
+from msgspec import Struct
 
 from blockdsl.cli.status import USAGE, CannotGoOn
 from blockdsl.geometry.fraction import Fraction, read_fraction
@@ -29,8 +30,7 @@ _WIDTH: Final = re.compile(
 _COUNTS: Final = re.compile(r"([0-9]{1,5})\s*(?:x|×|by)\s*([0-9]{1,5})(?![0-9])", re.ASCII | re.IGNORECASE)
 
 
-@dataclass(frozen=True, slots=True)
-class SettingOption:
+class SettingOption(Struct, frozen=True):
     """The words of one `--set`: blocks across and down, and how they are set; None for what is not said."""
 
     places: tuple[int, int] | None

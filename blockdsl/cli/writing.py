@@ -6,10 +6,11 @@ import os
 import sys
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.cli.saying import in_words
 from blockdsl.cli.status import CannotGoOn
@@ -25,8 +26,7 @@ SQUARES: Final = "grid"
 """Who has made what no file alone declares."""
 
 
-@dataclass(frozen=True, slots=True)
-class Clash:
+class Clash(Struct, frozen=True):
     """An output that another file has made, and makes still, with other contents."""
 
     path: Path

@@ -8,8 +8,9 @@ of cutting is known here: "height + 3 seams" for a triangle of 60° and "height 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Final, Literal
+
+from msgspec import Struct
 
 from blockdsl.cutting.sizes import with_allowance
 from blockdsl.geometry import Exact, Polygon, square_root
@@ -25,8 +26,7 @@ _SIN: Final[dict[int, Exact]] = {45: square_root(Fraction(1, 2)), 60: square_roo
 _COT: Final[dict[int, Exact]] = {45: Fraction(1), 60: square_root(Fraction(1, 3)), 90: Fraction(0)}
 
 
-@dataclass(frozen=True, slots=True)
-class StripWay:
+class StripWay(Struct, frozen=True):
     """How the piece of one patch comes out of a strip. All sizes are exact, with the allowance.
 
     `form`: `side by side` (all cuts at one angle), `turned` (each piece lies the other way round from the one before),

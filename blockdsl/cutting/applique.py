@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.analysis.letters import Lettered, spell
 from blockdsl.cutting.templates import Template
@@ -27,8 +28,7 @@ _IN_UNIT: Final = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class AppliquePiece:
+class AppliquePiece(Struct, frozen=True):
     """All pieces of one letter and their template; `uses` says how many of which fabric."""
 
     label: str

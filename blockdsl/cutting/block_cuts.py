@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting.cutlist import Cut, cut_list
@@ -11,8 +11,7 @@ from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making
 
 
-@dataclass(frozen=True, slots=True)
-class BlockCuts:
+class BlockCuts(Struct, frozen=True):
     """A block with its making, the letters of its patches, the way each is cut, and the cut list of one copy."""
 
     design: BlockDesign

@@ -7,7 +7,7 @@ cuts. This is the one place where lengths are rounded to a shop's measure.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.geometry import ceil_to
 from blockdsl.geometry.fraction import Fraction
@@ -26,8 +26,7 @@ SHOP_STEP: dict[RulerUnit, Fraction] = {"in": Fraction(36, 8), "cm": Fraction(10
 SHOP_UNIT: dict[RulerUnit, tuple[str, Fraction]] = {"in": ("yd", Fraction(36)), "cm": ("m", Fraction(100))}
 
 
-@dataclass(frozen=True, slots=True)
-class Buy:
+class Buy(Struct, frozen=True):
     """A length of cloth in the quilt's unit: `need` as planned, `allowed` for washing and squaring, `length` to buy."""
 
     need: Fraction

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import ceil
 from typing import Annotated, Literal
 
-from msgspec import Meta
+from msgspec import Meta, Struct
 from msgspec.structs import replace
 
 from blockdsl.analysis.letters import Lettered
@@ -200,8 +199,7 @@ def _look(cut: Cut) -> tuple[object, ...]:
 # --- patches cut by themselves -------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Use:
+class Use(Struct, frozen=True):
     """`count` patches of one letter and fabric that are cut alike; `standing` is the first of those that stand upright.
 
     `pieces` are to be cut where that is more than the sub-cuts ask for; `outside` and `upright` are as in `Cut`.

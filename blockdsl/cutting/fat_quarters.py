@@ -7,11 +7,11 @@ by the metre 50 by 55 cm. Its edges are seldom straight, so half an inch is kept
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import lru_cache
 from typing import Annotated
 
 from msgspec import field
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, SheetPlan, fits_sheet, plan_sheets
 from blockdsl.geometry.fraction import Fraction

@@ -6,8 +6,9 @@ anything is added for washing (`buying.py` does that).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
+
+from msgspec import Struct
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.cutting.strips import IN_UNIT, USABLE
@@ -34,8 +35,7 @@ SLEEVE_DEPTH: dict[RulerUnit, Fraction] = {"in": Fraction(4), "cm": Fraction(10)
 """Finished depth of a sleeve as shows ask for it. Common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
-class BackingPlan:
+class BackingPlan(Struct, frozen=True):
     """How the back is put together: `widths` lengths of cloth, each `piece_length` long, joined by `seams`.
 
     `size` is the least that the back must be (raw top and overage), `sewn` what the lengths give. `one_fewer` is the
@@ -62,8 +62,7 @@ class WaddingPlan(Record, frozen=True):
     overage: Annotated[Fraction, says("On each side.")]
 
 
-@dataclass(frozen=True, slots=True)
-class SleevePlan:
+class SleevePlan(Struct, frozen=True):
     """A tube to hang the quilt by: `strips` of `cut_width`, joined to `cut_length`; `last`: length of the last one."""
 
     depth: Fraction
@@ -74,8 +73,7 @@ class SleevePlan:
     need: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Asked:
+class Asked(Struct, frozen=True):
     """What the maker asks of a back; None where she leaves it to custom."""
 
     overage: Fraction | None = None

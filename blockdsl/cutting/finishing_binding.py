@@ -11,8 +11,9 @@ corners: 10 in.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.geometry import Exact, ceil_to, floor_to, square_root
@@ -30,8 +31,7 @@ BINDING_WIDTH: dict[RulerUnit, Fraction] = {"in": Fraction(9, 4), "cm": Fraction
 """Cut width of a binding folded double: 2 1/4 in (2 1/2 in is as usual), 6 cm. Common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
-class BindingPlan:
+class BindingPlan(Struct, frozen=True):
     """The binding of a quilt. `around` is the raw edge of the top, `room` what is kept beyond it and beyond the joins.
 
     Straight: `strips` across the usable width. Bias: `squares` of side `square`, each sewn to a tube and cut round and
@@ -52,8 +52,7 @@ class BindingPlan:
     buy: Buy
 
 
-@dataclass(frozen=True, slots=True)
-class BindingCloth:
+class BindingCloth(Struct, frozen=True):
     """The cloth it is cut from. `room` is what the maker keeps beyond edge and joins, None for custom."""
 
     usable_width: Fraction

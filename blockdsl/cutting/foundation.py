@@ -8,9 +8,10 @@ as it is, and measured whichever way takes the least fabric.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal, TypeVar
+
+from msgspec import Struct
 
 from blockdsl.cutting.sizes import Extent, round_up
 from blockdsl.geometry import Exact, Point, Polygon, ceil_to, sign, square_root
@@ -37,8 +38,7 @@ _MEASURED_UP_TO = Fraction(1, 2)
 """Half of one, the square of the cosine of 45°."""
 
 
-@dataclass(frozen=True, slots=True)
-class RoomyPiece:
+class RoomyPiece(Struct, frozen=True):
     """What is cut for one area: `cut` (shorter, longer) on the ruler, `exact` before rounding up.
 
     `subcut`: a square cut corner to corner gives two such pieces. `edge` is the one that is laid along the line: the

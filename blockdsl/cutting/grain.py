@@ -7,11 +7,10 @@ them until it is joined, so there the straight grain decides how a patch is cut.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Annotated, Literal
 
-from msgspec import Meta
+from msgspec import Meta, Struct
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.curved import box_for_curved
@@ -49,8 +48,7 @@ class Bias(Record, frozen=True):
     outside: Annotated[Rest, says("How many of the patches have such an edge on the outside of the block.")]
 
 
-@dataclass(frozen=True, slots=True)
-class GrainPlan:
+class GrainPlan(Struct, frozen=True):
     """How the patches of a block are cut: by letter, and by their places those that are cut another way."""
 
     ways: Ways
@@ -172,8 +170,7 @@ def at_origin(patch: Polygon) -> Polygon:
 # --- at the edge of the block ----------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class _AtTheEdge:
+class _AtTheEdge(Struct, frozen=True):
     """A patch of a block, by its place in the list, and which of its sides, by their places, lie on the outside."""
 
     place: int

@@ -9,11 +9,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Annotated
 
-from msgspec import field
+from msgspec import Struct, field
 
 from blockdsl.cutting.buying import SHOP_STEP, SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
@@ -28,8 +27,7 @@ GOES_TO_JOINED = "joined"
 """What the key of strips to be joined begins with; their width follows."""
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltPiece:
+class QuiltPiece(Struct, frozen=True):
     """`count` pieces that a quilt asks of one fabric. `joined`: strips are sewn together where it is too long."""
 
     key: str
@@ -50,8 +48,7 @@ class JoinedStrips(Record, frozen=True):
     keys: Annotated[tuple[str, ...], says("The keys of the pieces that come of them.")] = field(name="pieces")
 
 
-@dataclass(frozen=True, slots=True)
-class FabricCloth:
+class FabricCloth(Struct, frozen=True):
     """How one fabric is cut: the plan, what is joined from strips across, and the length to buy."""
 
     plan: ClothPlan
@@ -59,8 +56,7 @@ class FabricCloth:
     buy: Buy
 
 
-@dataclass(frozen=True, slots=True)
-class Bolt:
+class Bolt(Struct, frozen=True):
     """The cloth there is: its usable width, the ruler's measure and the seam, all in `unit`."""
 
     usable_width: Fraction

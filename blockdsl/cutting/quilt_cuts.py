@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from math import ceil
 from typing import Annotated
 
-from msgspec import field
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting.cutlist import TRIANGLES, Cut, cut_list
@@ -57,8 +57,7 @@ _Look = tuple[str, Piece, tuple[Fraction, Fraction], Subcut, bool, bool, bool]
 """Fabric, piece, size, sub-cut, lengthwise, may turn, joined: what is cut alike."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Need:
+class _Need(Struct, frozen=True):
     """`count` pieces, or, of pieces that are sub-cut, so many triangles; of a fabric of several prints from which."""
 
     look: _Look
@@ -159,8 +158,7 @@ def _of_family(quilt: QuiltDesign, colourway: str, copies: dict[int, list[Prints
         yield from _of_copies(_Copies(design, making, tuple(copies[kind])), names[kind], shared)
 
 
-@dataclass(frozen=True, slots=True)
-class _Copies:
+class _Copies(Struct, frozen=True):
     design: BlockDesign
     making: Making
     prints: tuple[Prints, ...]

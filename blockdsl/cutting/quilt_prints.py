@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.analysis.scraps import PrintSpread, spread_prints

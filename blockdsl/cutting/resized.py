@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting.angled import StripWay
@@ -15,8 +16,7 @@ from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making
 
 
-@dataclass(frozen=True, slots=True)
-class Size:
+class Size(Struct, frozen=True):
     """A size that a block is cut at: so many times as large as it is drawn, in which unit, with which allowance."""
 
     scale: Fraction
@@ -57,8 +57,7 @@ class LooseCuts:
         return in_order([cut_use(resized.use(*each), ruler) for each in self._uses], ruler)
 
 
-@dataclass(frozen=True, slots=True)
-class _Sum:
+class _Sum(Struct, frozen=True):
     """So many times every measure of one plan and so many times that of another, which is like it."""
 
     first: Fraction

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Hashable, Sequence
-from dataclasses import dataclass
 from typing import Annotated
 
-from msgspec import Meta
+from msgspec import Meta, Struct
 
 from blockdsl.analysis.letters import Lettered
 from blockdsl.cutting.angled import along_the_strip, length_of, strip_ways
@@ -21,8 +20,7 @@ from blockdsl.record import Count, Letter, Name, Record, Rest, says
 from blockdsl.sewing import NeededPart
 
 
-@dataclass(frozen=True, slots=True)
-class CutSets:
+class CutSets(Struct, frozen=True):
     """`sets` strip sets of one length, `segments` cut from each; `size` is (width, length) of every strip in them."""
 
     size: tuple[Fraction, Fraction]
@@ -66,8 +64,7 @@ class StripSet(Record, frozen=True):
         return tuple((strip.label, strip.fabric) for strip in self.strips)
 
 
-@dataclass(frozen=True, slots=True)
-class _Measures:
+class _Measures(Struct, frozen=True):
     """Of the strips of a set: `width` and `segment` on the ruler, and (on the ruler, exact) how long for segments."""
 
     width: Fraction

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Annotated
 
 from msgspec import Meta
+from msgspec.structs import replace
 
 from blockdsl.cutting.angled import (
     Form,

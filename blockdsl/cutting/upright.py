@@ -9,8 +9,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Iterable
-from dataclasses import dataclass, replace
 from typing import Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.curved import box_for_curved
@@ -27,8 +29,7 @@ UP = Point(Fraction(0), Fraction(1))
 LEVEL = Point(Fraction(1), Fraction(0))
 
 
-@dataclass(frozen=True, slots=True)
-class Standing:
+class Standing(Struct, frozen=True):
     """Patches of one letter that are cut alike: the way, which side of the size is upright, how many, of what.
 
     `pieces` are the squares, rectangles or single pieces to cut for `count` patches, `patch` is the first of them.

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.cutting.angled import BY_RULER, Form, Slant, StripWay, strip_ways
 from blockdsl.cutting.sizes import (
@@ -38,8 +39,7 @@ Piece = Literal[
 Subcut = Literal["none", "once", "twice"]
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(Struct, frozen=True):
     """One way to cut a patch.
 
     `exact` is the piece of cloth before rounding up; of a piece from a strip the width of the strip and the length of

@@ -5,14 +5,14 @@ A new problem is one entry here and one page in tests/spec/problems.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 Severity = Literal["error", "warning"]
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Struct, frozen=True):
     """One kind of problem. `message` is a format string; `meaning` is one sentence for the docs."""
 
     severity: Severity

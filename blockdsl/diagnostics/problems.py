@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from difflib import get_close_matches
+
+from msgspec import Struct
 
 from blockdsl.diagnostics.catalogue import CATALOGUE, Severity
 from blockdsl.diagnostics.source import Span
 
 
-@dataclass(frozen=True, slots=True)
-class Diagnostic:
+class Diagnostic(Struct, frozen=True):
     """One problem at one place. `related` are further places with a word about each."""
 
     code: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from functools import cached_property
+
+from msgspec import Struct
 
 
 class Source:
@@ -34,8 +35,7 @@ class Source:
         return line, offset - self.line_starts[line - 1] + 1
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(Struct, frozen=True):
     """The code points from `start` up to `stop` of a source; an empty span is a place between two letters."""
 
     source: Source

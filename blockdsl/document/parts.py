@@ -6,14 +6,14 @@ the name of a page of the same site, with `#` and an anchor where it leads into 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.marks.display_list import Page
 
 
-@dataclass(frozen=True, slots=True)
-class TextRun:
+class TextRun(Struct, frozen=True):
     """A run of words, plain, strong or quiet; with a target it leads there."""
 
     text: str
@@ -24,8 +24,7 @@ class TextRun:
 RichText = tuple[TextRun, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Heading:
+class Heading(Struct, frozen=True):
     """A heading below the page's title: level 2 or deeper, no level left out on the way down."""
 
     level: int
@@ -33,42 +32,36 @@ class Heading:
     anchor: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Paragraph:
+class Paragraph(Struct, frozen=True):
     """Running words."""
 
     words: RichText
 
 
-@dataclass(frozen=True, slots=True)
-class Listing:
+class Listing(Struct, frozen=True):
     """Items one below the other; `start` is the first number of a list that counts them."""
 
     items: tuple[DocumentParts, ...]
     start: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Quotation:
+class Quotation(Struct, frozen=True):
     """Words of somebody else."""
 
     parts: DocumentParts
 
 
-@dataclass(frozen=True, slots=True)
-class Verbatim:
+class Verbatim(Struct, frozen=True):
     """Lines kept as they were written."""
 
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Divider:
+class Divider(Struct, frozen=True):
     """A pause between two trains of thought."""
 
 
-@dataclass(frozen=True, slots=True)
-class Image:
+class Image(Struct, frozen=True):
     """A drawing; its figures say in words what is seen. `beside` is one that only repeats the words next to it."""
 
     page: Page
@@ -76,16 +69,14 @@ class Image:
     beside: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class DefinitionList:
+class DefinitionList(Struct, frozen=True):
     """Names and what is said of each, on one line or more. `kind` is what they are: measures or explained words."""
 
     entries: tuple[tuple[str, tuple[RichText, ...]], ...]
     kind: Literal["measures", "terms"] = "measures"
 
 
-@dataclass(frozen=True, slots=True)
-class FabricLine:
+class FabricLine(Struct, frozen=True):
     """A line of the key of fabrics."""
 
     swatch: Page
@@ -94,44 +85,38 @@ class FabricLine:
     value: str
 
 
-@dataclass(frozen=True, slots=True)
-class FabricKey:
+class FabricKey(Struct, frozen=True):
     """The key of fabrics."""
 
     fabrics: tuple[FabricLine, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Sign:
+class Sign(Struct, frozen=True):
     """A sign that pictures use, and what it means."""
 
     drawing: Page
     words: str
 
 
-@dataclass(frozen=True, slots=True)
-class Signs:
+class Signs(Struct, frozen=True):
     """The key to the signs of the pictures that follow."""
 
     entries: tuple[Sign, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Tick:
+class Tick(Struct, frozen=True):
     """Something to do or measure, with a box to tick."""
 
     words: RichText
 
 
-@dataclass(frozen=True, slots=True)
-class TickCell:
+class TickCell(Struct, frozen=True):
     """A box to tick in a table; `what` names it for those who do not see the row."""
 
     what: str
 
 
-@dataclass(frozen=True, slots=True)
-class SizeCell:
+class SizeCell(Struct, frozen=True):
     """The sides of a piece with plain fractions and without their unit: one for a square."""
 
     sides: tuple[str, ...]
@@ -141,16 +126,14 @@ DataCell = RichText | TickCell | SizeCell
 ColumnKind = Literal["tick", "count", "words", "size", "then", "letter", "purpose", "spare", "number"]
 
 
-@dataclass(frozen=True, slots=True)
-class DataColumn:
+class DataColumn(Struct, frozen=True):
     """A column of a table: its head, and what stands in it. The first that is no tick names its rows."""
 
     head: str
     kind: ColumnKind
 
 
-@dataclass(frozen=True, slots=True)
-class RowGroup:
+class RowGroup(Struct, frozen=True):
     """Rows under a heading of their own: a swatch, words, a quiet remark; without words just rows."""
 
     rows: tuple[tuple[DataCell, ...], ...]
@@ -159,8 +142,7 @@ class RowGroup:
     aside: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """A table; `caption` names it. One that is ticked off is read row by row, which narrow screens may break."""
 
     caption: str
@@ -168,32 +150,28 @@ class Table:
     groups: tuple[RowGroup, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Card:
+class Card(Struct, frozen=True):
     """A picture with a few words, one among others alike; with a target all of it leads there."""
 
     parts: DocumentParts
     target: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Cards:
+class Cards(Struct, frozen=True):
     """Cards beside each other, as many as there is room for; steps have an order."""
 
     kind: Literal["blocks", "pictures", "units", "colourways", "steps"]
     cards: tuple[Card, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Places:
+class Places(Struct, frozen=True):
     """Where else to go; with a label it is a way through the page of its own, such as the sizes on it."""
 
     entries: tuple[TextRun, ...]
     label: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class DocumentSection:
+class DocumentSection(Struct, frozen=True):
     """A part of a page under its heading."""
 
     heading: Heading
@@ -220,8 +198,7 @@ DocumentPart = (
 DocumentParts = tuple[DocumentPart, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class WebPage:
+class WebPage(Struct, frozen=True):
     """One page. `name` is that of its file without ending; `over` stands above the title: a chapter, a remark."""
 
     name: str
@@ -231,8 +208,7 @@ class WebPage:
     under: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class WebSite:
+class WebSite(Struct, frozen=True):
     """A whole site, its pages in reading order, the home page first. `language` is a tag such as `en`."""
 
     title: str

@@ -7,12 +7,12 @@ it leads. Headings are moved so that none is left out on the way down.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
 
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 from markdown_it.tree import SyntaxTreeNode
+from msgspec import Struct
 
 from blockdsl.document.parts import (
     Divider,
@@ -30,8 +30,7 @@ from blockdsl.document.parts import (
 _DEEPEST = 6
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Struct, frozen=True):
     """A text: the title that it begins with, or nothing, and what follows."""
 
     title: str

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from functools import partial
 from itertools import groupby
 from pathlib import PurePosixPath
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.document.block import block_page, say_finished
 from blockdsl.document.glossary import glossary_page
@@ -48,8 +50,7 @@ RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
 ChapterItem = WordsFacts | BookBlockFacts | QuiltFacts
 
 
-@dataclass(frozen=True, slots=True)
-class _Entry:
+class _Entry(Struct, frozen=True):
     """A page with what the contents show of it; `mark` tells its picture there from others, in ASCII."""
 
     page: WebPage

@@ -12,13 +12,13 @@ import json
 import os
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
-from dataclasses import replace
 from hashlib import sha256
 from pathlib import Path
 from stat import S_ISREG
 from typing import Final
 
 from filelock import FileLock, Timeout
+from msgspec.structs import replace
 
 from blockdsl.export.files import READABLE, umask
 from blockdsl.export.recognised import is_recognised

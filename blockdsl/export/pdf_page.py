@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import zlib
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
 from functools import lru_cache
 from math import cos, radians, sin
 from types import MappingProxyType
 from typing import Final, Literal
+
+from msgspec import Struct, field
 
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
@@ -19,16 +20,14 @@ _SQUEEZE: Final = 6
 """How hard zlib tries: more takes longer and gains a fiftieth."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tag:
+class Tag(Struct, frozen=True):
     """A piece of the page as it is read aloud; its place in the page's list is its number in the page's operators."""
 
     role: Literal["P", "Figure", "Link"]
     alternative: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Jump:
+class Jump(Struct, frozen=True):
     """A box that can be clicked (points, y downward), the anchor that it leads to, and the number of its tag."""
 
     target: str
@@ -36,8 +35,7 @@ class Jump:
     tag: int
 
 
-@dataclass(frozen=True, slots=True)
-class PaintedPage:
+class PaintedPage(Struct, frozen=True):
     """All that a file needs of a page; `operators` are compressed streams that follow one another.
 
     Glyphs are those of each weight.
@@ -82,8 +80,7 @@ def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({}
     )
 
 
-@dataclass(slots=True)
-class _Brush:
+class _Brush(Struct):
     """Writes operators one after the other, and no setting twice."""
 
     written: list[bytes] = field(default_factory=list)

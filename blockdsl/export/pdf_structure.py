@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.export.pdf_objects import ObjectFile, references, words
 from blockdsl.export.pdf_page import PaintedPage, number
@@ -14,8 +15,7 @@ from blockdsl.marks.display_list import Bookmark, PageLabels
 _LABEL_STYLES: Final = {"roman": b"/r", "decimal": b"/D"}
 
 
-@dataclass(frozen=True, slots=True)
-class Destination:
+class Destination(Struct, frozen=True):
     """An anchor in the file: the page's object, and the point in the page's own measure, y upward."""
 
     page: int

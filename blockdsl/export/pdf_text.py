@@ -8,13 +8,13 @@ was written (joined Arabic letters, say), the words that are meant stand beside 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from hashlib import sha256
 from itertools import groupby, pairwise
 from typing import Any, Final
 
 import uharfbuzz
+from msgspec import Struct
 
 from blockdsl.fonts import font_bytes
 from blockdsl.marks.display_list import Weight
@@ -30,8 +30,7 @@ _MOST_IN_A_MAP: Final = 100
 _KEPT_TABLES: Final = frozenset({"glyf", "head", "hhea", "hmtx", "loca", "maxp"})
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Struct, frozen=True):
     """The operators that show a line of text where the text matrix stands, and the glyphs that they use."""
 
     operators: bytes

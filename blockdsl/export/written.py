@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import Final
+
+from msgspec import Struct, field
 
 FORM: Final = 1
 """The form of the record; one of another form is not read."""
@@ -13,8 +14,7 @@ PART: Final = ".part"
 _OURS: Final = ".blockdsl-"
 
 
-@dataclass(frozen=True, slots=True)
-class Written:
+class Written(Struct, frozen=True):
     """What is known of a file that was written.
 
     `by` are the files whose builds make it, the same from each, and `of` the file that declares what it shows, all as
@@ -32,8 +32,7 @@ class Written:
         return [list(self.by), self.of, self.digest, self.size, self.time_ns]
 
 
-@dataclass(slots=True)
-class FolderRecord:
+class FolderRecord(Struct):
     """What the lines of a record tell, line by line.
 
     `known` is what lies in the folder by its name; `begun` are files that were about to be written and are not whole

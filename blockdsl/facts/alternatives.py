@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.cutting import Cut, cut_block
 from blockdsl.cutting.cutlist import CutPiece
@@ -61,8 +62,8 @@ def _alone(design: BlockDesign, unit: UnitClass) -> BlockDesign:
         units=places,
         choices=(),
         appliques=(),
-        width=unit.count * group.width,  # type: ignore[arg-type]  # a rational width, as was looked at before
-        height=group.height,  # type: ignore[arg-type]  # only its area is asked for
+        width=unit.count * group.width,
+        height=group.height,
     )
 
 

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -11,24 +12,21 @@ from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
 
 
-@dataclass(frozen=True, slots=True)
-class WordsFacts:
+class WordsFacts(Struct, frozen=True):
     """The maker's own words in Markdown; `path` is as she wrote it."""
 
     path: str
     markdown: str
 
 
-@dataclass(frozen=True, slots=True)
-class BookBlockFacts:
+class BookBlockFacts(Struct, frozen=True):
     """One block at one or more sizes, in the order asked for; never none."""
 
     name: str
     sizes: tuple[BlockFacts, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ChapterFacts:
+class ChapterFacts(Struct, frozen=True):
     """`title` is empty for what stands before the first chapter."""
 
     title: str
@@ -45,8 +43,7 @@ class ChapterFacts:
         return tuple(item for item in self.items if isinstance(item, QuiltFacts))
 
 
-@dataclass(frozen=True, slots=True)
-class BookFacts:
+class BookFacts(Struct, frozen=True):
     """A whole book. `paper` is a paper's name such as `letter` or `roll 36 in`; `language` that of its pages."""
 
     name: str

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import gcd, lcm
+
+from msgspec import Struct
 
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered
@@ -46,8 +47,7 @@ from blockdsl.sewing import is_known_method, plan_making
 MOST_SQUARES = 4
 
 
-@dataclass(frozen=True, slots=True)
-class FileFacts:
+class FileFacts(Struct, frozen=True):
     """The facts of one file. `sources` are all the files that it was read from, itself first.
 
     `blocks` are its own and those of other files that its quilts and books use, each at its own size; `quilts` are its

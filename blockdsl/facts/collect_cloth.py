@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from typing import get_args
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.scraps import PrintSpread
 from blockdsl.analysis.scraps_places import blocks_with

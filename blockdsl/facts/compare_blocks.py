@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.facts.drafting import SizeFacts, at_width, draft, size_table
@@ -15,8 +16,7 @@ from blockdsl.geometry.fraction import Fraction
 _NEAR: Final = 2
 
 
-@dataclass(frozen=True, slots=True)
-class BlockRow:
+class BlockRow(Struct, frozen=True):
     """The block in one way. `pieces` of cloth are cut for its `patches`.
 
     `smallest` is the letter and finished extent of the patch with the shortest side; `off` the first measure between
@@ -37,8 +37,7 @@ class BlockRow:
     areas: tuple[Exact | CurvedArea | None, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BlockTable:
+class BlockTable(Struct, frozen=True):
     """The table: `fabrics` and, in the same order, their names in print."""
 
     fabrics: tuple[str, ...]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.facts.blockfacts import Extent, RulerUnit
@@ -12,8 +13,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry.fraction import Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltRow:
+class QuiltRow(Struct, frozen=True):
     """One quilt of the table, in its own unit.
 
     `finished`: size with borders; `blocks`: whole blocks in all, beside `half_blocks` and `plain_squares`; `pieces`:
@@ -42,8 +42,7 @@ class QuiltRow:
     fat_quarters: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltTable:
+class QuiltTable(Struct, frozen=True):
     """The table: `fabrics` name the columns of cloth, in the order in which the quilts first have them.
 
     `labels` are the fabrics' names in print, in the same order.

@@ -8,9 +8,10 @@ reads it all.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import gcd, lcm
 from typing import Annotated, Final, Literal
+
+from msgspec import Struct
 
 from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
 from blockdsl.cutting.resized import Size
@@ -67,8 +68,7 @@ class DraftFacts(Record, frozen=True):
         return self.squares[1]
 
 
-@dataclass(frozen=True, slots=True)
-class SizeFacts:
+class SizeFacts(Struct, frozen=True):
     """A block at a finished size: `cell` is None when its grid has no even cell.
 
     `off` is the first finished measure between the ruler's marks, None when there is none; `rooted` says that some

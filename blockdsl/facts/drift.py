@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import islice
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler

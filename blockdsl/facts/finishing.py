@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import fields
-
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.collect_cloth import collect_scraps, pieces_too_large
 from blockdsl.facts.collect_finishing import collect_finishing
@@ -93,4 +91,4 @@ def _restored(
 
 def _said(choice: BindingChoice | BackingChoice | WaddingChoice | SleeveChoice | ScrapsChoice | None) -> object:
     """What a line says; where it stands does not matter."""
-    return choice and {each.name: getattr(choice, each.name) for each in fields(choice) if each.name != "span"}
+    return choice and {name: getattr(choice, name) for name in choice.__struct_fields__ if name != "span"}

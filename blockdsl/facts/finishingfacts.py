@@ -6,10 +6,9 @@ The plans are those of the layer `cutting`, exact and in the quilt's own unit; h
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Annotated
 
-from msgspec import field
+from msgspec import Struct, field
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.cutting.cloth import ClothPlan, SheetPlan
@@ -30,8 +29,7 @@ class ClothPieceFacts(Record, frozen=True):
     uses: Annotated[Mapping[str, Count], says("How many of the pieces are for what.")] = field(name="for")
 
 
-@dataclass(frozen=True, slots=True)
-class FabricClothFacts:
+class FabricClothFacts(Struct, frozen=True):
     """The cloth of one fabric for the whole quilt, backing apart; binding and sleeve are in it.
 
     `pieces` are all that are cut from it. `scraps`: its blocks are cut from fat quarters, each from one print, and only
@@ -51,32 +49,28 @@ class FabricClothFacts:
     fat_quarters: FatQuarterUse | None
 
 
-@dataclass(frozen=True, slots=True)
-class BackingFacts:
+class BackingFacts(Struct, frozen=True):
     """The back and its fabric."""
 
     fabric: str
     plan: BackingPlan
 
 
-@dataclass(frozen=True, slots=True)
-class BindingFacts:
+class BindingFacts(Struct, frozen=True):
     """The binding and its fabric."""
 
     fabric: str
     plan: BindingPlan
 
 
-@dataclass(frozen=True, slots=True)
-class SleeveFacts:
+class SleeveFacts(Struct, frozen=True):
     """The hanging sleeve and its fabric."""
 
     fabric: str
     plan: SleevePlan
 
 
-@dataclass(frozen=True, slots=True)
-class ScrapsFacts:
+class ScrapsFacts(Struct, frozen=True):
     """One role spread over prints. `blocks` are places in the quilt's list, `assignment` the print of each, from 1.
 
     `clashes`: blocks side by side with the same print, of which no spread has fewer than `bound`; `corner_clashes`: at
@@ -106,8 +100,7 @@ class ScrapsFacts:
         return self.clashes == self.bound
 
 
-@dataclass(frozen=True, slots=True)
-class FinishingFacts:
+class FinishingFacts(Struct, frozen=True):
     """All of it for one quilt; None for what the quilt does not ask for."""
 
     fabrics: tuple[FabricClothFacts, ...]

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cutting.buying import Buy
@@ -18,8 +19,7 @@ from blockdsl.model.lengths import write_length
 Say = Callable[[Exact], str]
 
 
-@dataclass(frozen=True, slots=True)
-class Compared:
+class Compared(Struct, frozen=True):
     """One quilt or block: its name, and in which ways its rows are supposed."""
 
     name: str

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
 from functools import cached_property, lru_cache
 from itertools import chain
 from typing import TYPE_CHECKING
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.cutting import Cut, cut_block
 from blockdsl.cutting.drift import Drift, DriftFinder
@@ -28,14 +30,21 @@ if TYPE_CHECKING:
 _BLOCKS_REMEMBERED = 64
 
 
-@dataclass(frozen=True, slots=True)
-class _Look:
+class _Look(Struct, frozen=True, eq=False):
     """All of a block that decides how it is sewn and what is said of it; where it was written does not."""
 
     content: tuple[object, ...]
-    design: BlockDesign = field(compare=False)
-    making: Making = field(compare=False)
-    letters: tuple[str, ...] = field(compare=False)
+    design: BlockDesign
+    making: Making
+    letters: tuple[str, ...]
+
+    def __eq__(self, other: object) -> bool:
+        """By the content alone."""
+        return self.content == other.content if isinstance(other, _Look) else NotImplemented
+
+    def __hash__(self) -> int:
+        """Equal for equal contents."""
+        return hash(self.content)
 
 
 def _plain(number: Exact) -> object:
@@ -177,8 +186,7 @@ class Sewing:
         return self._found
 
 
-@dataclass
-class _Found:
+class _Found(Struct, dict=True):
     """`steps` and `alternatives` are None until somebody asks for them."""
 
     look: _Look

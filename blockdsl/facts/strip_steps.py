@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl.cutting.sizes import Extent
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.analysis.settings import MOST
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
+
+from msgspec import Struct
 
 from blockdsl.analysis.program import analyse
 from blockdsl.analysis.reading import TextReader
@@ -20,8 +21,7 @@ from blockdsl.shapes.outlines import LETTERS
 _SHADES = ("#f4f1ea", "#3a4750")
 
 
-@dataclass(frozen=True, slots=True)
-class Sample:
+class Sample(Struct, frozen=True):
     """A shape as a block file writes it, its fabrics a, b, c …; finished size; method; how its cloth is measured."""
 
     writes: str

@@ -6,7 +6,8 @@ All lengths are exact. Scenes are those of the sewing room: cloth, lines and too
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.blockrecord import CutFacts, FabricFacts, RulerUnit
@@ -51,8 +52,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class SizeRow:
+class SizeRow(Struct, frozen=True):
     """One finished size: what is cut of each piece (one side of a square or strip, two of a rectangle)."""
 
     finished: tuple[Exact, ...]
@@ -60,8 +60,7 @@ class SizeRow:
     unfinished: tuple[Exact, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class SizeTable:
+class SizeTable(Struct, frozen=True):
     """Common sizes. `heads` are keys of the pieces of each row's `cuts`, and whether they are cut oversized.
 
     `oversized` is what such pieces are larger by, or 0; `proportion` the width and height of every unit, in whole
@@ -74,8 +73,7 @@ class SizeTable:
     proportion: tuple[int, int] = (1, 1)
 
 
-@dataclass(frozen=True, slots=True)
-class UnitUse:
+class UnitUse(Struct, frozen=True):
     """A unit of a block that is made in this way, and the lines of the block's cutting table that are for it.
 
     Lengths are in the block's own `unit`; `fabrics` are what is printed for the names of its fabrics.
@@ -93,8 +91,7 @@ class UnitUse:
     language: Language = "en-US"
 
 
-@dataclass(frozen=True, slots=True)
-class TechniqueSection:
+class TechniqueSection(Struct, frozen=True):
     """One kind of unit; `key` is that of its title.
 
     `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell, if
@@ -115,8 +112,7 @@ class TechniqueSection:
     language: Language = "en-US"
 
 
-@dataclass(frozen=True, slots=True)
-class TechniqueFacts:
+class TechniqueFacts(Struct, frozen=True):
     """One method with the kinds of unit that are of interest."""
 
     method: str

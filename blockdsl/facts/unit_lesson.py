@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import replace
 
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl.facts.blockrecord import BlockRecord, CutFacts, FabricFacts, UnitFacts
 from blockdsl.facts.technique_example import dark_roles, example, role_fabrics, showable

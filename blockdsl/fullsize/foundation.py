@@ -6,8 +6,9 @@ on every page.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.fullsize.foundation_head import foundation_footer, foundation_head

@@ -6,8 +6,10 @@ Here the exact numbers of the facts become floats, once. The cutting outline's t
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from math import hypot
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperPatch, edge_on
@@ -21,8 +23,7 @@ from blockdsl.wording.messages import Messages, messages, words_of
 from blockdsl.wording.sheet import part_words
 
 
-@dataclass(frozen=True, slots=True)
-class EdgeMark:
+class EdgeMark(Struct, frozen=True):
     """An edge that meets other sections: its line in the sewing outline, and what it is marked.
 
     `end` is what stands at the start of the line, on both sides of the seam: `TOP`, or a dot; empty where the upper end
@@ -34,8 +35,7 @@ class EdgeMark:
     end: str
 
 
-@dataclass(frozen=True, slots=True)
-class TableLine:
+class TableLine(Struct, frozen=True):
     """A line of a paper's table: the area, its fabric, the letter of the diagram, what is cut."""
 
     number: str
@@ -46,8 +46,7 @@ class TableLine:
     on_short_edge: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class PaperPattern:
+class PaperPattern(Struct, frozen=True):
     """One paper: its outlines with its words, the seams inside it, and its areas with their own words.
 
     `top` is the side that is at the top in the unit as drawn; `marks` are the edges that meet other sections. Of

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.fullsize.scale_check import LONG_BARS_HEIGHT_PT, long_bars
@@ -30,8 +31,7 @@ TILE: Final = "/"
 """Parts a template's letter from the number of one of its tiles."""
 
 
-@dataclass(frozen=True, slots=True)
-class Guide:
+class Guide(Struct, frozen=True):
     """What the head says in its two columns: how to use what is printed, step by step, and the cautions."""
 
     title: str

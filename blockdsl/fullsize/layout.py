@@ -8,9 +8,10 @@ that its fullest page needs.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import ceil
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.fullsize.packing import (
     PackedItem,
@@ -48,8 +49,7 @@ _BELOW_ROOM_PT: Final = _STRIP_GAP_PT + TEST_SQUARE_PT + FOOTER_HEIGHT_PT
 _WORTH_SAVING_PT: Final = 36.0
 
 
-@dataclass(frozen=True, slots=True)
-class PageGeometry:
+class PageGeometry(Struct, frozen=True):
     """A paper as it lies, and the box of it that is printed on."""
 
     paper: PaperSize
@@ -85,8 +85,7 @@ class PageGeometry:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class PageLayout:
+class PageLayout(Struct, frozen=True):
     """The geometry of every page; the templates that share pages, those that fill one, and those in tiles."""
 
     geometry: PageGeometry

@@ -9,8 +9,10 @@ otherwise only where they save a page.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from typing import Final, Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.marks.theme import Box
 
@@ -25,8 +27,7 @@ _OPEN_PAGES: Final = 6
 _SLACK_PT: Final = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class PackingItem:
+class PackingItem(Struct, frozen=True):
     """A box to place: its width and height as it stands, and after a quarter turn (words stay upright, so they differ).
 
     A size is None where the box may not stand that way.
@@ -36,8 +37,7 @@ class PackingItem:
     turned: BoxSize | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class PackedItem:
+class PackedItem(Struct, frozen=True):
     """Where an item went: its page from 0, its top left corner in points, and its quarter turns clockwise."""
 
     item: int
@@ -52,8 +52,7 @@ class PackedItem:
         return self.turns % 2 == 1
 
 
-@dataclass(frozen=True, slots=True)
-class Room:
+class Room(Struct, frozen=True):
     """The box of every page that may be filled, and what the first page's head takes of it."""
 
     box: Box

@@ -8,8 +8,10 @@ bricks lie; of both the one that takes less height for each shape is taken. The 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.fullsize.packing import PackedItem, Room
 from blockdsl.marks.clip import bounds, edges
@@ -19,8 +21,7 @@ _SLACK_PT: Final = 1e-6
 _ROWS_ABOVE: Final = 2
 
 
-@dataclass(frozen=True, slots=True)
-class RepeatedShape:
+class RepeatedShape(Struct, frozen=True):
     """A shape of which `count` are needed: its ring after no, one, two and three quarter turns, each from (0, 0).
 
     `turns` are those in which it may lie; the first of them is taken where another is no better.
@@ -42,8 +43,7 @@ def pack_rows(kinds: Sequence[RepeatedShape], room: Room, gap_pt: float, *, mixe
     return _Packer(kinds, room, gap_pt, mixed=mixed).pack()
 
 
-@dataclass(frozen=True, slots=True)
-class _Lying:
+class _Lying(Struct, frozen=True):
     """A shape in a row: its kind, its turns and where its box begins."""
 
     kind: int

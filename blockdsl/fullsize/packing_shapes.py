@@ -10,9 +10,10 @@ wins, then the farthest left, then the turn that leaves the more useful hollow.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import ceil, floor, sqrt
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.fullsize.packing import PackedItem, Room, page_count
 from blockdsl.marks.clip import area, bounds, edges
@@ -32,8 +33,7 @@ _SLACK: Final = 1e-6
 BitRun = tuple[int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class NestingShape:
+class NestingShape(Struct, frozen=True):
     """What a template takes, from its own top left corner, in each of its turns: (quarter turns, its rings)."""
 
     ways: tuple[tuple[int, tuple[Contour, ...]], ...]
@@ -83,8 +83,7 @@ def _orders(shapes: Sequence[NestingShape]) -> tuple[list[int], ...]:
     return (by_area, by_length) if by_area != by_length else (by_area,)
 
 
-@dataclass(frozen=True, slots=True)
-class _Grid:
+class _Grid(Struct, frozen=True):
     """A page's grid begins and ends half a gap outside its box, so that what fits the box fits the grid."""
 
     columns: int
@@ -101,8 +100,7 @@ class _Grid:
         return _Grid(columns, rows, width / columns, height / rows, gap_pt)
 
 
-@dataclass(frozen=True, slots=True)
-class _Cells:
+class _Cells(Struct, frozen=True):
     """A turned shape on the grid: the runs (first cell, length) of each row, and its width in cells.
 
     `widest_first` has all runs with their rows, long ones first: they are the ones that find no place soonest.

@@ -8,8 +8,9 @@ to check its scale.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.papers import PaperOfPatch

@@ -6,8 +6,10 @@ Here the exact numbers of the facts become floats, once. The cutting outline's t
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit, TemplateFacts
 from blockdsl.geometry import Polygon, to_float
@@ -27,8 +29,7 @@ from blockdsl.wording.messages import Messages, messages, words_of
 POINTS_PER_UNIT: Final[dict[RulerUnit, float]] = {"in": POINTS_PER_INCH, "cm": POINTS_PER_CENTIMETRE}
 
 
-@dataclass(frozen=True, slots=True)
-class TemplateWords:
+class TemplateWords(Struct, frozen=True):
     """What a template says: its letter, its shape, its size and use, and last the block's name, shortened to fit."""
 
     letter: str
@@ -37,8 +38,7 @@ class TemplateWords:
     block: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class TemplatePattern:
+class TemplatePattern(Struct, frozen=True):
     """One template: rings in points, `grain` a direction; `notches` lead from the cutting line to a curved seam."""
 
     words: TemplateWords

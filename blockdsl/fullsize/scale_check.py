@@ -9,8 +9,9 @@ centimetres the inches are those that come nearest, to a thirty-second (5 cm are
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.fullsize.template_marks import centred
@@ -44,8 +45,7 @@ _FIVE_CENTIMETRES: Final = Fraction(63, 32)
 _LABEL_PT: Final = 112.0
 
 
-@dataclass(frozen=True, slots=True)
-class BarReading:
+class BarReading(Struct, frozen=True):
     """What a bar of a known length may measure; the lengths are in its unit. `other` is its length in the other."""
 
     meant: int

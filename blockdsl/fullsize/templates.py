@@ -6,8 +6,9 @@ Small templates are packed many to a page, large ones run over tiles, and every 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.fullsize.head import TILE, contents, footer, head
@@ -57,8 +58,7 @@ def template_pages(facts: BlockFacts, *, paper: str, margin_pt: float = MARGIN_P
     return _document(facts, geometry, pages)
 
 
-@dataclass(frozen=True, slots=True)
-class _Sheet:
+class _Sheet(Struct, frozen=True):
     """A page before its scale check and foot, and the letters that the contents name for it."""
 
     marks: tuple[Mark, ...]

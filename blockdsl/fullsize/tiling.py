@@ -9,9 +9,10 @@ places of the template that both windows show; lengths are points in the templat
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import ceil
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.marks.clip import area, bounds, clip_ring, meets_box
 from blockdsl.marks.display_list import Contour
@@ -32,8 +33,7 @@ _APART_PT: Final = 400.0
 _LEAST_AREA_PT2: Final = 1e-3
 
 
-@dataclass(frozen=True, slots=True)
-class Tile:
+class Tile(Struct, frozen=True):
     """One tile: its row and column from 0, what it shows, and what of that is its own."""
 
     row: int
@@ -42,8 +42,7 @@ class Tile:
     core: Box
 
 
-@dataclass(frozen=True, slots=True)
-class RegistrationMark:
+class RegistrationMark(Struct, frozen=True):
     """A registration mark: its letter and its place in the template's coordinates."""
 
     letter: str
@@ -51,8 +50,7 @@ class RegistrationMark:
     y_pt: float
 
 
-@dataclass(frozen=True, slots=True)
-class Join:
+class Join(Struct, frozen=True):
     """The line where two tiles meet: `upright` when they stand side by side; `at_pt` is its x (or y)."""
 
     first: int
@@ -62,8 +60,7 @@ class Join:
     marks: tuple[RegistrationMark, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Tiling:
+class Tiling(Struct, frozen=True):
     """The printed tiles, row by row, and their joins."""
 
     rows: int

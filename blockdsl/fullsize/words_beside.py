@@ -5,8 +5,9 @@ A thin leader ends with a dot in the seam allowance, so that it touches nothing 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.fullsize.pattern import TemplatePattern
 from blockdsl.fullsize.room import box_ring, centroid, gaps
@@ -22,8 +23,7 @@ _BEFORE_WORDS_PT: Final = 4.0
 _DOT_INSIDE_PT: Final = 5.0
 
 
-@dataclass(frozen=True, slots=True)
-class DrawnTemplate:
+class DrawnTemplate(Struct, frozen=True):
     """A template ready to be placed: the box that it takes with its words, and its marks from the box's corner.
 
     `rings` are what it takes of that box more closely: its outline, and its words with their leader.

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.fullsize.pattern import TemplatePattern, TemplateWords
 from blockdsl.fullsize.room import box_ring, centroid, find_room, find_room_along
@@ -26,8 +27,7 @@ _PADDING_PT: Final = 5.0
 _ARROW_PADDING_PT: Final = 3.0
 
 
-@dataclass(frozen=True, slots=True)
-class TextBlock:
+class TextBlock(Struct, frozen=True):
     """TemplateWords set and measured, from their own top left corner."""
 
     width_pt: float

@@ -8,8 +8,9 @@ quarter circle, and its sweep is a multiple of fifteen degrees, so that its ends
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Annotated, Final, NamedTuple, TypeAlias
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, ceil_to, sign, square_root, write_exact
@@ -61,8 +62,7 @@ class Side(NamedTuple):
     bend: Bend | None
 
 
-@dataclass(frozen=True, slots=True)
-class CurvedArea:
+class CurvedArea(Struct, frozen=True):
     """An area with curved sides, exactly: `straight` + `round` × π."""
 
     straight: Exact
@@ -90,8 +90,7 @@ class CurvedArea:
         return f"{before}{'-' if minus else '+' if before else ''}{'' if amount == '1' else amount}pi"
 
 
-@dataclass(frozen=True, slots=True)
-class Curved:
+class Curved(Struct, frozen=True):
     """A patch with curved sides: corners clockwise as seen, side i leading from corner i to the next along `bends`[i].
 
     Its straight twin has as many corners in the same order; where an arc is parted (the blades of a fan), a corner of

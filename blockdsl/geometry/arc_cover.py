@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry.arc import Curved, Side, sweep
 from blockdsl.geometry.number import Exact, sign
@@ -20,8 +21,7 @@ _Circle = tuple[Point, Exact]
 _Line = tuple[object, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class CurvedPatch:
+class CurvedPatch(Struct, frozen=True):
     """A curved outline and its straight twin."""
 
     true: Curved

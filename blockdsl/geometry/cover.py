@@ -13,9 +13,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import TypeAlias
+
+from msgspec import Struct
 
 from blockdsl.geometry.number import Exact
 from blockdsl.geometry.polygon import Point, Polygon
@@ -33,8 +34,7 @@ _Segment: TypeAlias = tuple[Point, Point, int]
 _Line: TypeAlias = tuple[Exact | int, Exact | int, Exact | int]
 
 
-@dataclass(frozen=True, slots=True)
-class Region:
+class Region(Struct, frozen=True):
     """One connected place where the cover is wrong.
 
     `place` lies strictly inside it; `box` is (left, top, right, bottom); `patches` are the numbers, from 0, of the
@@ -47,8 +47,7 @@ class Region:
     patches: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Cover:
+class Cover(Struct, frozen=True):
     """`area` is the sum of all patches. When all three lists are empty the cover is proved.
 
     Regions come in reading order. `complete` is False when there were too many to list: then the first are given,

@@ -8,14 +8,14 @@ inside the shape, and there the outline is closed. What is left may be several p
 from __future__ import annotations
 
 from collections import deque
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry.number import Exact, sign
 from blockdsl.geometry.polygon import Point, Polygon, clockwise, drop_straight_corners
 
 
-@dataclass(frozen=True, slots=True)
-class Edge:
+class Edge(Struct, frozen=True):
     """The edge of a half plane: what lies `distance` or farther from the origin along the step `towards` is kept."""
 
     towards: Point

@@ -13,14 +13,13 @@ the long edge by s(2 + 2√2).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.geometry.number import Exact, sign, square_root
 from blockdsl.geometry.polygon import Point, Polygon, cross, dot, drop_straight_corners, edges, step
 
 
-@dataclass(frozen=True, slots=True)
-class _Side:
+class _Side(Struct, frozen=True):
     """A line that a side lies on: a point of it, its step and the step's length."""
 
     start: Point

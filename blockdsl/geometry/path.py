@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import atan2, ceil, cos, hypot, pi, radians, sin, sqrt
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.polygon import Point, Polygon, bounding_box, clockwise, drop_straight_corners, is_simple
@@ -34,8 +35,7 @@ class PathFault(Exception):
     """What is wrong with a path, in words."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Command:
+class _Command(Struct, frozen=True):
     letter: str
     numbers: tuple[Fraction, ...]
 

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Hashable
-from dataclasses import dataclass
 from functools import lru_cache
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, sign, square_root
@@ -19,8 +20,7 @@ _BY_CORNERS = {5: "pentagon", 6: "hexagon", 7: "heptagon", 8: "octagon"}
 _ACROSS, _DOWN = Point(Fraction(1), Fraction(0)), Point(Fraction(0), Fraction(1))
 
 
-@dataclass(frozen=True, slots=True)
-class Recognised:
+class Recognised(Struct, frozen=True):
     """A shape's name, its finished measures and the direction of its straight grain.
 
     `finished`: squares and rectangles (shorter, longer); half-square triangles (leg, leg); quarter-square triangles
@@ -33,8 +33,7 @@ class Recognised:
     grain: tuple[Exact, Exact]
 
 
-@dataclass(frozen=True, slots=True)
-class _Corners:
+class _Corners(Struct, frozen=True):
     """Corners seen from the first: whole numbers after their common denominator, or exact where roots are in them."""
 
     whole: tuple[int, ...]

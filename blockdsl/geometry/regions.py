@@ -7,9 +7,10 @@ Trapezoids of one kind that share part of a side are one region.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal, NamedTuple, TypeAlias
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd
@@ -31,8 +32,7 @@ class Residue(NamedTuple):
     weight: int
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Struct, frozen=True):
     """A region; `place` lies strictly inside; `pieces` are its largest trapezoids (or triangles)."""
 
     kind: Kind

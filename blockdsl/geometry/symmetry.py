@@ -6,14 +6,13 @@ right (1, 0) to down (0, 1). After the matrix the box is moved back, so that its
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.geometry.number import Exact, square_root
 from blockdsl.geometry.polygon import Point, Polygon
 
 
-@dataclass(frozen=True, slots=True)
-class Symmetry:
+class Symmetry(Struct, frozen=True):
     """(x, y) goes to (x_from_x·x + x_from_y·y, y_from_x·x + y_from_y·y), each number -1, 0 or 1."""
 
     x_from_x: int
@@ -67,8 +66,7 @@ class Symmetry:
         return Point(self.x_from_x * x + self.x_from_y * y, self.y_from_x * x + self.y_from_y * y)
 
 
-@dataclass(frozen=True, slots=True)
-class Turn:
+class Turn(Struct, frozen=True):
     """A symmetry of the square, after an eighth turn clockwise where `eighth` is set: points of a star need both."""
 
     symmetry: Symmetry

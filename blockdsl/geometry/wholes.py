@@ -11,7 +11,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import Exact, Surd, sign
@@ -21,8 +22,7 @@ from blockdsl.geometry.surd import surd
 _DOUBT = 2.0**-40
 
 
-@dataclass(frozen=True, slots=True)
-class WholeCorners:
+class WholeCorners(Struct, frozen=True):
     """`rings` are the polygons; whole numbers count in units of 1/scale.
 
     With roots, `places` gives for each digit of a coordinate its root, and `products` for each digit of a sum of

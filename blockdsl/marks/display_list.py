@@ -7,8 +7,9 @@ Colours are `#rrggbb`. Text is already measured and broken: one mark is one run 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 Weight = Literal["regular", "bold"]
 
@@ -19,8 +20,7 @@ Contour = tuple[PagePoint, ...]
 """The corners of an outline on the page in order, the first not said again."""
 
 
-@dataclass(frozen=True, slots=True)
-class Path:
+class Path(Struct, frozen=True):
     """One or more rings or open lines. `fill` and `stroke` may each be None; `dash` is in points.
 
     With `round_ends` lines and dashes end in half circles, so that a dash of next to no length is a dot.
@@ -35,8 +35,7 @@ class Path:
     round_ends: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class TextMark:
+class TextMark(Struct, frozen=True):
     """One run of text whose left end stands at (x, y) on the baseline, turned clockwise by `turn_degrees` about it."""
 
     x_pt: float
@@ -48,8 +47,7 @@ class TextMark:
     turn_degrees: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(Struct, frozen=True):
     """A picture with alternative text for those who cannot see it."""
 
     alternative: str
@@ -60,8 +58,7 @@ Transform = tuple[float, float, float, float, float, float]
 """Where a stamp comes down: (a, b, c, d, e, f) puts its (x, y) at (a x + c y + e, b x + d y + f), in points."""
 
 
-@dataclass(frozen=True, slots=True)
-class Stamp:
+class Stamp(Struct, frozen=True):
     """The same paths and words at many places, told once: the blocks of a quilt. `name` is as an anchor's, its own.
 
     The places turn, mirror and move but do not stretch, so that lines keep their thickness.
@@ -72,8 +69,7 @@ class Stamp:
     places: tuple[Transform, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Anchor:
+class Anchor(Struct, frozen=True):
     """A place that links and bookmarks lead to; nothing is seen of it. Names are of ASCII letters, digits and `-`."""
 
     name: str
@@ -81,8 +77,7 @@ class Anchor:
     y_pt: float
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
+class Link(Struct, frozen=True):
     """Marks that lead to the anchor `target` of the same document when their box is clicked; on paper just marks."""
 
     target: str
@@ -93,8 +88,7 @@ class Link:
     marks: tuple[Mark, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Kept:
+class Kept(Struct, frozen=True):
     """All that stands on a page but its foot, painted before: the painter of PDF has what came of it, by its key.
 
     It comes before any mark that is seen. `words` are all the texts in it. Other painters paint nothing for it.
@@ -107,8 +101,7 @@ class Kept:
 Mark = Path | TextMark | Figure | Stamp | Link | Anchor | Kept
 
 
-@dataclass(frozen=True, slots=True)
-class Page:
+class Page(Struct, frozen=True):
     """One page, real size."""
 
     width_pt: float
@@ -116,8 +109,7 @@ class Page:
     marks: tuple[Mark, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Bookmark:
+class Bookmark(Struct, frozen=True):
     """A line of a viewer's outline: its words, the page that it leads to, from 0, and the lines below it."""
 
     words: str
@@ -125,16 +117,14 @@ class Bookmark:
     inner: tuple[Bookmark, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class PageLabels:
+class PageLabels(Struct, frozen=True):
     """From the page `first`, counted from 0, pages are called 1, 2, 3 … or i, ii, iii …; till the next such entry."""
 
     first: int
     style: Literal["decimal", "roman"]
 
 
-@dataclass(frozen=True, slots=True)
-class Publication:
+class Publication(Struct, frozen=True):
     """A file's pages with what a PDF says about itself. Pages may be made one after the other, as they are asked for.
 
     `outline` are the bookmarks of a longer file; `labels` what a viewer calls its pages.
@@ -149,8 +139,7 @@ class Publication:
     labels: tuple[PageLabels, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Document(Publication):
+class Document(Publication, frozen=True):
     """A publication whose pages are all at hand."""
 
     pages: tuple[Page, ...]

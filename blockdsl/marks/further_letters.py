@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from functools import lru_cache
 from math import cos, radians, sin
 from typing import Any, Final
+
+from msgspec.structs import replace
 
 from blockdsl.marks.display_list import Contour, Figure, Link, Mark, Page, Path, Stamp, TextMark
 from blockdsl.marks.typeset import UNITS_PER_EM, GlyphRun, font_beside, font_of, shape

@@ -7,11 +7,12 @@ Painters know no patterns: every line is drawn.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import groupby
 from math import ceil, cos, floor, radians, sin
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.marks.display_list import PagePoint, Path, Segment
 
@@ -24,8 +25,7 @@ _DOT_PT: Final = 0.05
 """A dot is a dash of next to no length with round ends; of none at all some painters leave it out."""
 
 
-@dataclass(frozen=True, slots=True)
-class HatchLines:
+class HatchLines(Struct, frozen=True):
     """Parallel lines: angle clockwise from the x axis, spacing, and dash and gap along them when broken (points)."""
 
     angle_degrees: float
@@ -34,8 +34,7 @@ class HatchLines:
     gap_pt: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Dots:
+class Dots(Struct, frozen=True):
     """Dots of a radius, every other row moved by half a step (points)."""
 
     spacing_pt: float

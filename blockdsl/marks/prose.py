@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.marks.display_list import Mark, Path, TextMark, Weight
 from blockdsl.marks.theme import BODY_PT, INK, LEADING, THIN_PT
@@ -19,8 +20,7 @@ _JOIN: Final = "\ue000"  # stands for a space that holds while lines are broken,
 _MEASURE: Final = re.compile(r"(?<=\d) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]+⁄|\d+/)|(?<=[\d₀₁₂₃₄₅₆₇₈₉]) (?=(?:in|cm|mm)\b|×)|(?<=×) ")
 
 
-@dataclass(frozen=True, slots=True)
-class TextStyle:
+class TextStyle(Struct, frozen=True):
     """How a run of words is set."""
 
     size_pt: float = BODY_PT

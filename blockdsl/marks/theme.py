@@ -7,16 +7,16 @@ keeps its order: ink, then grey words, then rules, then tints.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 POINTS_PER_INCH: Final = 72.0
 POINTS_PER_CENTIMETRE: Final = 72.0 / 2.54
 POINTS_PER_MILLIMETRE: Final = 72.0 / 25.4
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(Struct, frozen=True):
     """A rectangle on the page, from its top left corner."""
 
     x_pt: float
@@ -46,8 +46,7 @@ LONGEST_PAGE_PT: Final = 14_400.0
 """The greatest length that a page of a PDF may have (200 in)."""
 
 
-@dataclass(frozen=True, slots=True)
-class PaperSize:
+class PaperSize(Struct, frozen=True):
     """A sheet of paper, upright unless it was turned.
 
     Of a roll the width alone is given: `height_pt` is then the shortest page, and templates make it longer.

@@ -10,12 +10,12 @@ import unicodedata
 from collections.abc import Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from itertools import groupby
 from typing import Any, Final
 
 import uharfbuzz
+from msgspec import Struct
 
 from blockdsl.fonts import font_bytes, has_letter
 from blockdsl.fonts.further import FurtherFont, letters_of, shaper_of
@@ -30,8 +30,7 @@ LINE_HEIGHT: Final = 1.2
 CAP_HEIGHT: Final = 0.689
 
 
-@dataclass(frozen=True, slots=True)
-class Glyph:
+class Glyph(Struct, frozen=True):
     """One glyph of the font; x and y (upward) from the start of its line, all in 1/1000 em.
 
     `cluster` is the place in its run's text of the first letter that it stands for.
@@ -44,8 +43,7 @@ class Glyph:
     cluster: int
 
 
-@dataclass(frozen=True, slots=True)
-class GlyphRun:
+class GlyphRun(Struct, frozen=True):
     """Letters of one direction and script: `text` as it is read, `glyphs` as they stand from left to right.
 
     `start` is where the run begins in its line, in 1/1000 em. Glyphs of a `further` run are of the maker's font.

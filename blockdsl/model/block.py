@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
 from typing import Final, Literal
+
+from msgspec import Struct, structs
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
@@ -19,8 +21,7 @@ APPLIQUE: Final = "appliqué piece"
 """What the shape of a piece is called that is sewn onto the pieced ground."""
 
 
-@dataclass(frozen=True, slots=True)
-class Patch:
+class Patch(Struct, frozen=True, eq=False):
     """One finished shape of one fabric, in place; clockwise as seen, in the block's unit.
 
     Of a patch with curved sides `outline` is the straight twin, and `curved` how it really looks (geometry/arc.py).
@@ -30,7 +31,21 @@ class Patch:
     fabric: str
     outline: Polygon
     curved: Curved | None = None
-    span: Span | None = field(default=None, compare=False, repr=False)
+    span: Span | None = None
+
+    def __eq__(self, other: object) -> bool:
+        """The same but for its span."""
+        if not isinstance(other, Patch):
+            return NotImplemented
+        return self.fabric == other.fabric and self.outline == other.outline and self.curved == other.curved
+
+    def __hash__(self) -> int:
+        """Equal for equal patches."""
+        return hash((self.fabric, self.outline, self.curved))
+
+    def __repr__(self) -> str:
+        """Without the span, which holds the whole file."""
+        return f"Patch({self.fabric!r}, {self.outline!r}, {self.curved!r})"
 
     @property
     def shown(self) -> Polygon | Curved:
@@ -53,8 +68,7 @@ class Patch:
         return Patch(self.fabric, outline, self.curved and self.curved.turned(symmetry, width, height), self.span)
 
 
-@dataclass(frozen=True, slots=True)
-class Applique:
+class Applique(Struct, frozen=True):
     """A piece that is sewn onto the pieced ground, in place; template only.
 
     `drawn` is its outline as it was drawn, before it was moved and turned; `mirrored` whether it lies as its mirror
@@ -79,8 +93,7 @@ class Applique:
         return replace(self, outline=outline, mirrored=self.mirrored != symmetry.is_mirrored)
 
 
-@dataclass(frozen=True, slots=True)
-class ShapeUse:
+class ShapeUse(Struct, frozen=True):
     """A shape with its words understood: which fabrics in which roles, and the numbers that go with them.
 
     `places` are the corners of a snowball; `numbers` what the shape needs (rows and columns, a share of the side).
@@ -92,8 +105,7 @@ class ShapeUse:
     places: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class UnitPlace:
+class UnitPlace(Struct, frozen=True, eq=False):
     """A unit in its cell. `filling` is None for a unit drawn as grid lines or free patches.
 
     `width` and `height` are finished and those of the unit before it was turned; its patches are
@@ -109,11 +121,26 @@ class UnitPlace:
     symmetry: Symmetry
     first: int
     stop: int
-    span: Span | None = field(default=None, compare=False, repr=False)
+    span: Span | None = None
+
+    def __eq__(self, other: object) -> bool:
+        """The same but for its span."""
+        return self._compared == other._compared if isinstance(other, UnitPlace) else NotImplemented
+
+    def __hash__(self) -> int:
+        """Equal for equal places."""
+        return hash(self._compared)
+
+    def __repr__(self) -> str:
+        """Without the span, which holds the whole file."""
+        return f"UnitPlace{self._compared!r}"
+
+    @property
+    def _compared(self) -> tuple[object, ...]:
+        return structs.astuple(self)[:-1]
 
 
-@dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(Struct, frozen=True):
     """`make what as method`, or `make 4 of what as method` with the `count` of them."""
 
     what: str
@@ -123,8 +150,7 @@ class Choice:
     count: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class GrainChoice:
+class GrainChoice(Struct, frozen=True):
     """`grain B long edge`: which edges of the patches of a letter lie on the straight grain; `span` is the letter's."""
 
     letter: str
@@ -132,16 +158,14 @@ class GrainChoice:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class ColourPlan:
+class ColourPlan(Struct, frozen=True):
     """Another colour plan: fabric by fabric what takes its place."""
 
     name: str
     replaces: tuple[tuple[str, str], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BlockDesign:
+class BlockDesign(Struct, frozen=True):
     """One block at its size. `columns` and `heights` are the finished measures of its grid, `cutters` the maker's.
 
     `family` is the kind of block that it is, `sources` where it or its name comes from, both as the designer says.

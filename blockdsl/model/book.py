@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.model.block import BlockDesign
@@ -15,39 +16,34 @@ SHEETS: Final = ("letter", "a4", "legal", "tabloid", "a3")
 """Papers that are named by a word; a roll is named by its width, `roll 36 in`."""
 
 
-@dataclass(frozen=True, slots=True)
-class WordsInBook:
+class WordsInBook(Struct, frozen=True):
     """The maker's own words in Markdown, its lines ended the usual way; `path` is as she wrote it."""
 
     path: str
     markdown: str
 
 
-@dataclass(frozen=True, slots=True)
-class BlockInBook:
+class BlockInBook(Struct, frozen=True):
     """One block at one or more sizes, in the order asked for; never none."""
 
     name: str
     sizes: tuple[BlockDesign, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltInBook:
+class QuiltInBook(Struct, frozen=True):
     """A quilt, printed whole."""
 
     design: QuiltDesign
 
 
-@dataclass(frozen=True, slots=True)
-class ChapterDesign:
+class ChapterDesign(Struct, frozen=True):
     """`title` is empty for what stands before the first chapter."""
 
     title: str
     items: tuple[WordsInBook | BlockInBook | QuiltInBook, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BookDesign:
+class BookDesign(Struct, frozen=True):
     """A whole book. `paper` is one of `SHEETS` or `roll 36 in`, `roll 90 cm`.
 
     `pressing` is how the seams of its blocks and quilts are pressed, where they do not say. `language` is that of the

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final, Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
@@ -20,8 +21,7 @@ CUTTER_SHAPES: Final[dict[CutterShape, str]] = {
 """What a cutter can cut, each with a size as an example."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cutter:
+class Cutter(Struct, frozen=True):
     """`label` is her own word for it. `size` is finished, shorter side first; of a strip alone it is the cut width.
 
     Squares by their side, halves (half-square triangles) by their short sides, quarters (quarter-square triangles) by

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 
@@ -14,8 +15,7 @@ PressingChoice = Literal["open", "as it nests", "toward dark"]
 """How seams are pressed: open, to the side that nests best, or toward the darker fabric."""
 
 
-@dataclass(frozen=True, slots=True)
-class Fabric:
+class Fabric(Struct, frozen=True):
     """What a fabric does in the block. `colour` is `#rrggbb`; `width` is the whole width, selvages and all, if said."""
 
     name: str

@@ -5,8 +5,9 @@ Blocks are placed by kind, never patch by patch: ten thousand places of one bloc
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final, Literal
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact, Polygon
@@ -42,8 +43,7 @@ a strip is a plain column of a strippy quilt; an edge post is half a post, where
 Corners = Literal["butted", "mitred", "squares"]
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltKind:
+class QuiltKind(Struct, frozen=True):
     """One design at its size, and what it does. `name` is the design's own.
 
     `mirror_of` is the place of its mirror image in the list of kinds, when that comes before it.
@@ -59,8 +59,7 @@ class QuiltKind:
         return self.design.name
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedBlock:
+class PlacedBlock(Struct, frozen=True):
     """One block in its place. `kind` is its place in the quilt's list of kinds, `colourway` a colour plan or nothing.
 
     The block, turned by `symmetry`, has the top left corner of its upright box at (x, y). `on_point`: it is then
@@ -86,8 +85,7 @@ class PlacedBlock:
         return _TURNS[self.symmetry]
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedCloth:
+class PlacedCloth(Struct, frozen=True):
     """One piece of plain cloth in its place: finished, clockwise as seen, in the quilt's unit.
 
     `lengthwise`: it is to be cut along the length of the cloth. `ring` is the border it belongs to, 0 for none.
@@ -121,8 +119,7 @@ RowKind = Literal["row", "column", "diagonal row", "sash row", "strip"]
 """A sash row is sashes and posts sewn end to end, or one long strip; a strip lies between two columns."""
 
 
-@dataclass(frozen=True, slots=True)
-class AssemblyRow:
+class AssemblyRow(Struct, frozen=True):
     """Blocks and cloth that are sewn end to end, in order: across, down a column, or up a diagonal.
 
     `length` and `breadth` are finished; of a diagonal row along its blocks and the sashes beside them, of a row of
@@ -135,8 +132,7 @@ class AssemblyRow:
     breadth: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Ring:
+class Ring(Struct, frozen=True):
     """A border, or a round of a medallion: what is sewn round all four sides. `number` counts from 1, inside out.
 
     `inner` and `outer` are finished sizes before and after. `sides_first`: left and right before top and bottom.
@@ -156,8 +152,7 @@ class Ring:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class BindingChoice:
+class BindingChoice(Struct, frozen=True):
     """`binding 2 1/4 in slate straight`: the width that strips are cut."""
 
     fabric: str
@@ -166,8 +161,7 @@ class BindingChoice:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class BackingChoice:
+class BackingChoice(Struct, frozen=True):
     """`backing fog overage 4 in width 108 in`: more on each side; `width` is the whole width of a wide fabric."""
 
     fabric: str
@@ -176,16 +170,14 @@ class BackingChoice:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class WaddingChoice:
+class WaddingChoice(Struct, frozen=True):
     """`wadding overage 4 in`: more on each side."""
 
     overage: Fraction
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class SleeveChoice:
+class SleeveChoice(Struct, frozen=True):
     """`sleeve 4 in fog`: a tube to hang the quilt by, as deep as is said, finished."""
 
     fabric: str
@@ -193,8 +185,7 @@ class SleeveChoice:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class ScrapsChoice:
+class ScrapsChoice(Struct, frozen=True):
     """`scraps lantern from 8 fat quarters`: one role spread over so many prints."""
 
     fabric: str
@@ -202,8 +193,7 @@ class ScrapsChoice:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltDesign:
+class QuiltDesign(Struct, frozen=True):
     """A whole quilt. `width` and `height` are finished, borders included; the numbers are exact, in `unit`.
 
     `middle` is the finished size without borders and rounds. `across` and `down` count the setting's places.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point
 from blockdsl.geometry.fraction import Fraction

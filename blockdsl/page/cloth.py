@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth import ClothPlan, Panel, PlacedPiece, Section, Sheet, Strip
 from blockdsl.facts.blockfacts import RulerUnit
@@ -37,8 +39,7 @@ _BODY: Final = TextStyle(BODY_PT, "regular", INK)
 _SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
-@dataclass(frozen=True, slots=True)
-class ClothPainter:
+class ClothPainter(Struct, frozen=True):
     """What the pictures of one cloth share: points for a unit of length, the unit, the colour, the pieces' names."""
 
     scale: float

@@ -7,14 +7,14 @@ from (0, 0) and put in place here, so that what draws them need not know where t
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.theme import Box
 
 
-@dataclass(frozen=True, slots=True)
-class Flowable:
+class Flowable(Struct, frozen=True):
     """Something of a known height that stays whole; its marks start at (0, 0).
 
     `before_pt` is white space above it, left out at the top of a page. `keep_with_next` binds it to the one after it.

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts, RulerUnit
 from blockdsl.facts.stepfacts import StepFacts, Variant
@@ -39,8 +40,7 @@ from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.step_pictures import labels_of, say_apart, say_joined, say_step, say_too_many
 
 
-@dataclass(frozen=True, slots=True)
-class StepLook:
+class StepLook(Struct, frozen=True):
     """What all cards of a block share: its fabrics and their labels, its ruler, the words of its steps."""
 
     fabrics: Fabrics

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from typing import Final, Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, line, line_ending, paragraph, rectangle, rule, width_of
@@ -16,8 +18,7 @@ TICK_PT: Final = 8.0
 _HEAD: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
-@dataclass(frozen=True, slots=True)
-class TableColumn:
+class TableColumn(Struct, frozen=True):
     """A column of a table; `gap_pt` is the white at its right, within its width."""
 
     head: str
@@ -26,8 +27,7 @@ class TableColumn:
     gap_pt: float = 2 * STEP_PT
 
 
-@dataclass(frozen=True, slots=True)
-class TableCell:
+class TableCell(Struct, frozen=True):
     """What stands in a column: its height and its marks, from (0, 0)."""
 
     height_pt: float

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from math import hypot
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.marks.clip import contains, edges
 from blockdsl.marks.display_list import Contour

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.marks.display_list import Contour, Mark, Path
 from blockdsl.marks.prose import TextStyle, line, line_centred, line_ending
@@ -24,8 +25,7 @@ _EVERY_PATCH: Final = 400  # beyond this many patches only the first few of each
 _FIRST_FEW: Final = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Lettering:
+class Lettering(Struct, frozen=True):
     """What can be written inside (x, y, text, style), and where each letter lies that must stand outside."""
 
     inside: tuple[tuple[float, float, str, TextStyle], ...]

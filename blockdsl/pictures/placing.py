@@ -5,9 +5,10 @@ from __future__ import annotations
 import heapq
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import Extent
 from blockdsl.geometry import Exact, Point, Polygon, to_float
@@ -21,8 +22,7 @@ _FROM_EDGE_PT: Final = 4.0
 _CENTROID_SHARE: Final = 0.9  # the centroid stands steadier on the page; it is taken when it is nearly as deep
 
 
-@dataclass(frozen=True, slots=True)
-class Placing:
+class Placing(Struct, frozen=True):
     """Block measure to points: `scale` points for a unit of length, from the block's top left corner."""
 
     scale: float

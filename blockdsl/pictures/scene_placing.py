@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import cos, pi, sin
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.techniquefacts import Cloth, Cutting, Item, Line, Measured, Paper, Picture, Words
 from blockdsl.geometry import Point, to_float
@@ -25,8 +26,7 @@ RULER_PT: Final = 42.0
 _LARGEST_SCALE: Final = 60.0
 
 
-@dataclass(frozen=True, slots=True)
-class ScenePlacing:
+class ScenePlacing(Struct, frozen=True):
     """Scene to page: turned by `turn_eighths`, `scale` points for a unit, then moved; its top and bottom."""
 
     turn_eighths: int

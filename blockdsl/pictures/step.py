@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import hypot
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.facts.stepfacts import StepSeam, Variant
 from blockdsl.geometry import Point, Polygon, to_float

@@ -6,9 +6,10 @@ along its right edge. For a left-handed maker all of it is mirrored in the cut.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan2, cos, hypot, pi, sin
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.marks.display_list import Mark, PagePoint, Path
 from blockdsl.marks.theme import ACCENT, INK, QUIET, WHITE
@@ -40,8 +41,7 @@ _HAND: Final[tuple[Capsule, ...]] = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class _Cut:
+class _Cut(Struct, frozen=True):
     """The line of the cut; places are told by their distance from it, on the ruler's side."""
 
     x_pt: float

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Iterable, Sequence
-from dataclasses import dataclass
 from math import ceil
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.classes import UnitGroup
@@ -20,8 +21,7 @@ Prints = tuple[tuple[str, int], ...]
 """For one copy of a block which print of each fabric it has, (fabric, number), where fabrics have several."""
 
 
-@dataclass(frozen=True, slots=True)
-class NeededPart:
+class NeededPart(Struct, frozen=True):
     """Cloth that a method asks for: `count` pieces for `units` units and `spare` more.
 
     `becomes` is the block's patch that the piece ends as (the first of several).
@@ -42,8 +42,7 @@ class NeededPart:
     made_for: tuple[Hashable, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BatchGroup:
+class BatchGroup(Struct, frozen=True):
     """A group of units and the method that makes it; `copies` are those of the block that it is in, each its prints.
 
     The group's places are those in one copy.
@@ -103,8 +102,7 @@ class Batches:
         return found
 
 
-@dataclass(frozen=True, slots=True)
-class _Counted:
+class _Counted(Struct, frozen=True):
     """How often the method is followed in each lot, for how many units, and how many come out besides."""
 
     makings: tuple[int, ...]

@@ -7,7 +7,9 @@ and takes its units in reading order. What no line reaches is cut patch by patch
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.model import BlockDesign, Choice, UnitPlace
@@ -19,8 +21,7 @@ ON_PAPERS = (FOUNDATION, OVER_PAPERS)
 """Methods that take in all that lies inside a unit."""
 
 
-@dataclass(frozen=True, slots=True)
-class ChosenGroup:
+class ChosenGroup(Struct, frozen=True):
     """Units that are alike and made by one method; `choice` is a line that says so, None where none does.
 
     `lines` are all lines that say so, for one place of the group or another.

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterable, Sequence
-from dataclasses import dataclass, field, replace
 from functools import lru_cache
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.symmetry import (
@@ -25,8 +27,7 @@ comparing pictures level by level through deep nests of them would take seconds.
 """
 
 
-@dataclass(slots=True)
-class UnitGroup:
+class UnitGroup(Struct):
     """Units that are alike up to turning. `width`, `height` and `picture` are of the unit as drawn, before turning.
 
     `mirrored` says that the group is the mirror image of what its words draw; `own_mirror` that its mirror

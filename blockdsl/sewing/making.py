@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import to_float
@@ -24,8 +26,7 @@ Span = tuple[int, int]
 ZERO = Fraction(0)
 
 
-@dataclass(frozen=True, slots=True)
-class UnitClass:
+class UnitClass(Struct, frozen=True):
     """A unit to be made `count` times; `spare` more come out of its batches. `picture` is as drawn, unturned.
 
     Units that are alike but made by several methods are several classes.
@@ -38,8 +39,7 @@ class UnitClass:
     spare: int
 
 
-@dataclass(frozen=True, slots=True)
-class Making:
+class Making(Struct, frozen=True):
     """Units in reading order, the cloth for those made by a method, and the patches that are cut by themselves.
 
     `foundations` are the units that are sewn to papers; their cloth is cut patch by patch, with room to spare.
@@ -70,16 +70,14 @@ class Making:
         return {(place.first, place.stop): unit.method for unit in made for place in unit.group.places}
 
 
-@dataclass(frozen=True, slots=True)
-class UnitMethod:
+class UnitMethod(Struct, frozen=True):
     """A group of units of one copy of a block, and the method that makes them."""
 
     group: UnitGroup
     method: str
 
 
-@dataclass(frozen=True, slots=True)
-class ChosenMethods:
+class ChosenMethods(Struct, frozen=True):
     """A block's units with their methods, and the papers, before it is known how many blocks are made."""
 
     design: BlockDesign
@@ -87,8 +85,7 @@ class ChosenMethods:
     foundations: tuple[FoundationPlan, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Struct, frozen=True):
     """So many copies of one block, each with the prints that it has of fabrics that are spread over several."""
 
     chosen: ChosenMethods

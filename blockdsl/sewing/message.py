@@ -5,8 +5,9 @@ The words are in `blockdsl/wording`, a file for each language; what is measured 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 
@@ -21,70 +22,61 @@ C where the letter is its own. `letter`: the letter alone. `fabric`: the fabric 
 """
 
 
-@dataclass(frozen=True, slots=True)
-class Length:
+class Length(Struct, frozen=True):
     """A measure, written with its unit."""
 
     value: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Size:
+class Size(Struct, frozen=True):
     """Width and height, written with their unit."""
 
     width: Exact
     height: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(Struct, frozen=True):
     """A square or rectangle to be cut: `3 7/8 in square`, `3 1/2 × 6 1/2 in rectangle`."""
 
     width: Exact
     height: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Struct, frozen=True):
     """A side or a corner, as it lies on the table."""
 
     position: Position
 
 
-@dataclass(frozen=True, slots=True)
-class PieceName:
+class PieceName(Struct, frozen=True):
     """A piece that the step takes, by its role in the shape."""
 
     role: int
     style: Style = "plain"
 
 
-@dataclass(frozen=True, slots=True)
-class PieceList:
+class PieceList(Struct, frozen=True):
     """Several pieces one after the other."""
 
     roles: tuple[int, ...]
     style: Style = "plain"
 
 
-@dataclass(frozen=True, slots=True)
-class Message:
+class Message(Struct, frozen=True):
     """What is to be said: a key, and its arguments by name; an argument may be a message itself."""
 
     key: str
     arguments: tuple[tuple[str, Argument], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Names:
+class Names(Struct, frozen=True):
     """Letters or names, as a list in words; `in_order` as they come, without *and*."""
 
     names: tuple[str, ...]
     in_order: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class MessageList:
+class MessageList(Struct, frozen=True):
     """Several messages as a list in words."""
 
     messages: tuple[Message, ...]

@@ -10,7 +10,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point, sign
 from blockdsl.geometry.polygon import cross, dot, step
@@ -27,8 +29,7 @@ _MOST_WISHES = 16
 _ORDER = ("light", "medium", "dark")
 
 
-@dataclass(frozen=True, slots=True)
-class Pressing:
+class Pressing(Struct, frozen=True):
     """For each seam the part that it is pressed toward (0, 1, or None: open), its meetings, how many do not lock.
 
     `fans` are the hubs of seams that are pressed so only as far as there, and to the other side beyond: all that meets
@@ -41,8 +42,7 @@ class Pressing:
     fans: Mapping[SeamKey, Point] = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
-class Meeting:
+class Meeting(Struct, frozen=True):
     """Two seams that meet in a third, at a place of it. `opposite`: one choice must be yes where the other is no.
 
     `rank` is 3 about a hub, 2 for two seams square to the third, 1 for two that lie on each other when the work is

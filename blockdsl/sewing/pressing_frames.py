@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.symmetry import IDENTITY, Turn
 from blockdsl.sewing.order import Assembly, Joined, SubUnit
 
 
-@dataclass(frozen=True, slots=True)
-class Placement:
+class Placement(Struct, frozen=True):
     """How a unit, drawn as in its first place, is turned and moved."""
 
     turn: Turn

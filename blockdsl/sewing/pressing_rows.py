@@ -7,7 +7,8 @@ the left in one and to the right in the next (common practice, no source).
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.sewing.pressing import Pressing, meetings_of
 from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams

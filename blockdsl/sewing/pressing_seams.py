@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Point, sign
 from blockdsl.geometry.polygon import cross, dot, edges, step
@@ -20,8 +21,7 @@ SeamKey = tuple[int, int]
 """A seam that is pressed alike in every copy of its unit: the unit's number, and which of the unit's seams."""
 
 
-@dataclass(frozen=True, slots=True)
-class SeamEnd:
+class SeamEnd(Struct, frozen=True):
     """A seam that ends at its unit's outline. `inward` leads into the seam, `over` across it to its part 1."""
 
     place: Point
@@ -30,8 +30,7 @@ class SeamEnd:
     key: SeamKey
 
 
-@dataclass(frozen=True, slots=True)
-class UnitSeam:
+class UnitSeam(Struct, frozen=True):
     """Seam number `key[1]` of a unit: the line through all its corners, and the patches that lie along either side.
 
     `over` is square to its first stretch and points from part 0 (the unit's part of that number) to part 1, the next.

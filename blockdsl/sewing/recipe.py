@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
@@ -18,8 +19,7 @@ band whose set is cut at the slant of the patch, which has an edge along it.
 """
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """One kind of piece in a recipe: `count` pieces each time that the recipe is followed.
 
     `patch` is the finished patch that the piece holds (with the extra for trimming, if any); `role` is which
@@ -39,8 +39,7 @@ class Part:
     rows: tuple[int, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Recipe:
+class Recipe(Struct, frozen=True):
     """One making: the parts, how many units come out alike and how many as mirror images, and the seams it takes.
 
     `seams` is none where each unit is sewn by itself, one seam for each patch that is joined.

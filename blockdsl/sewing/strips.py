@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction

@@ -9,7 +9,8 @@ straight seams are needed.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
@@ -33,8 +34,7 @@ def _read(words: WordReader) -> ShapeUse | None:
     return ShapeUse("hexagons", fabrics, (across,), places)
 
 
-@dataclass(frozen=True, slots=True)
-class Hexagon:
+class Hexagon(Struct, frozen=True):
     """One hexagon: twice its place across in hexagons from the middle, its row from the middle, its centre."""
 
     twice_across: int

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
@@ -18,16 +19,14 @@ MOST_LOGS = 80
 NARROWEST, WIDEST = Fraction(1, 20), Fraction(20)
 
 
-@dataclass(frozen=True, slots=True)
-class Log:
+class Log(Struct, frozen=True):
     """Where a log is added, and its width as a part of the centre's side."""
 
     side: Side
     wide: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Extent:
+class Extent(Struct, frozen=True):
     """What has been sewn, with the centre's top left corner as origin and its side as measure."""
 
     left: Fraction

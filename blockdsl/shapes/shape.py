@@ -7,7 +7,8 @@ language reference learn of it from there.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.arc import Curved
@@ -19,16 +20,14 @@ Cloth = tuple[str, Polygon]
 """A fabric and the finished outline that it fills."""
 
 
-@dataclass(frozen=True, slots=True)
-class Round:
+class Round(Struct, frozen=True):
     """What is sewn on in one go to what there is already: what it is called, and how many patches at a time."""
 
     name: str
     added: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class DrawnUnit:
+class DrawnUnit(Struct, frozen=True):
     """A unit in a picture: its outlines in the order of drawing, its fabric by role, its width, the lesson's own words.
 
     Roles are told by the letters a, b, c … where it is written again.
@@ -40,8 +39,7 @@ class DrawnUnit:
     writes: str
 
 
-@dataclass(frozen=True, slots=True)
-class Shape:
+class Shape(Struct, frozen=True):
     """One shape of the language.
 
     `usage` is how it is written, `title` its name in the trade. `proportion` is width over height, or None

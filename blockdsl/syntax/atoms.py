@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass
 from typing import cast
 
 from lark import Token
+from msgspec import Struct
 
 from blockdsl.diagnostics import Source, Span
 from blockdsl.syntax.issue import IssueFound, SyntaxIssue
@@ -30,8 +30,7 @@ def same_letters(text: str) -> str:
     return text if text.isascii() else unicodedata.normalize("NFC", text)
 
 
-@dataclass(frozen=True, slots=True)
-class LineAt:
+class LineAt(Struct, frozen=True):
     """Where a line begins in its source, to turn the grammar's positions into spans."""
 
     source: Source

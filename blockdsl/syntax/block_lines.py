@@ -6,8 +6,9 @@ names and kinds of what the rule has is read without a function of its own (`lin
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final, Literal, cast
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry import Exact
@@ -25,8 +26,7 @@ Pressed = Literal["open", "as it nests", "toward dark"]
 # --- the grid ----------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """One row of cells, left to right."""
 
     span: Span
@@ -37,24 +37,21 @@ def _row(at: LineAt, span: Span, tree: LineTree) -> Row:
     return Row(span, build_cells(at, cast("list[LineTree]", tree.children[1:])))
 
 
-@dataclass(frozen=True, slots=True)
-class Columns:
+class Columns(Struct, frozen=True):
     """Relative widths of the columns."""
 
     span: Span
     numbers: tuple[Number, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Heights:
+class Heights(Struct, frozen=True):
     """Relative heights of the rows."""
 
     span: Span
     numbers: tuple[Number, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class GridExtent:
+class GridExtent(Struct, frozen=True):
     """`grid 4 x 4`: the extent that free patches fill."""
 
     span: Span
@@ -62,8 +59,7 @@ class GridExtent:
     down: Number
 
 
-@dataclass(frozen=True, slots=True)
-class Corner:
+class Corner(Struct, frozen=True):
     """One corner of a free patch in grid coordinates, y downward."""
 
     span: Span
@@ -71,8 +67,7 @@ class Corner:
     y: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class FreePatch:
+class FreePatch(Struct, frozen=True):
     """`patch FABRIC at X,Y X,Y X,Y`."""
 
     span: Span
@@ -90,8 +85,7 @@ def _patch(at: LineAt, span: Span, tree: LineTree) -> FreePatch:
     return FreePatch(span, at.word(tokens_of(tree, "NAME")[0]), tuple(corners))
 
 
-@dataclass(frozen=True, slots=True)
-class Applique:
+class Applique(Struct, frozen=True):
     """`applique FABRIC "path" turn-under 1/4 in`, or `raw edge` behind it; with neither the usual is turned under."""
 
     span: Span
@@ -104,8 +98,7 @@ class Applique:
 # --- sizes and seams ---------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Size:
+class Size(Struct, frozen=True):
     """`size 12 in`, `size 12 x 9 in`; finished. Both lengths carry the same unit."""
 
     span: Span
@@ -113,32 +106,28 @@ class Size:
     height: LengthLiteral
 
 
-@dataclass(frozen=True, slots=True)
-class Seam:
+class Seam(Struct, frozen=True):
     """`seam 1/4 in`."""
 
     span: Span
     length: LengthLiteral
 
 
-@dataclass(frozen=True, slots=True)
-class Measure:
+class Measure(Struct, frozen=True):
     """`measure 1/8 in`: what the ruler reads."""
 
     span: Span
     length: LengthLiteral
 
 
-@dataclass(frozen=True, slots=True)
-class Trim:
+class Trim(Struct, frozen=True):
     """`trim 1/8 in`: cut that much larger and trim down."""
 
     span: Span
     length: LengthLiteral
 
 
-@dataclass(frozen=True, slots=True)
-class Sizes:
+class Sizes(Struct, frozen=True):
     """`sizes 6 9 12 in`: further finished widths of the block; at least one."""
 
     span: Span
@@ -148,8 +137,7 @@ class Sizes:
 # --- choices -----------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Make:
+class Make(Struct, frozen=True):
     """`make geese as four at a time`; `method` is the words after `as`, joined by single spaces.
 
     `count` is that of `make 4 of geese as …`.
@@ -168,8 +156,7 @@ def _make(at: LineAt, span: Span, tree: LineTree) -> Make:
     return Make(span, what, Word(method[0].span.to(method[-1].span), " ".join(word.text for word in method)), number)
 
 
-@dataclass(frozen=True, slots=True)
-class Grain:
+class Grain(Struct, frozen=True):
     """`grain B long edge`: which edges of the patches of a letter lie on the straight grain."""
 
     span: Span
@@ -181,15 +168,13 @@ def _grain(at: LineAt, span: Span, tree: LineTree) -> Grain:
     return Grain(span, at.word(tokens_of(tree, "NAME")[0]), at.word(tokens_of(tree, "LONG", "SHORT")[0]))
 
 
-@dataclass(frozen=True, slots=True)
-class Compare:
+class Compare(Struct, frozen=True):
     """`compare methods`: print every way in which each unit can be made."""
 
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class Colourway:
+class Colourway(Struct, frozen=True):
     """`colourway "Night" fog=slate slate=fog`."""
 
     span: Span
@@ -208,24 +193,21 @@ def _colourway(at: LineAt, span: Span, tree: LineTree) -> Colourway:
 # --- what is printed ---------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Note:
+class Note(Struct, frozen=True):
     """Words printed with the block."""
 
     span: Span
     text: Text
 
 
-@dataclass(frozen=True, slots=True)
-class Family:
+class Family(Struct, frozen=True):
     """`family nine-patch`: the kind of block that it is, in one word."""
 
     span: Span
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Origin:
+class Origin(Struct, frozen=True):
     """`source "A list of 1915."`: where the block or its name comes from."""
 
     span: Span
@@ -235,8 +217,7 @@ class Origin:
 # --- the designer's own checks -----------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class ExpectCut:
+class ExpectCut(Struct, frozen=True):
     """`expect cut fog 4 squares 2 7/8`, with `3 x 5` for rectangles and strips, `once` or `twice` when asked."""
 
     span: Span
@@ -255,8 +236,7 @@ def _expect_cut(at: LineAt, span: Span, tree: LineTree) -> ExpectCut:
     return ExpectCut(span, fabric, count, piece, sides[0], sides[-1], at.word(subcut) if subcut else None)
 
 
-@dataclass(frozen=True, slots=True)
-class ExpectUnit:
+class ExpectUnit(Struct, frozen=True):
     """`expect unit beam 4 x 2 in count 4`; finished size, the count only when asked."""
 
     span: Span
@@ -266,8 +246,7 @@ class ExpectUnit:
     count: Number | None
 
 
-@dataclass(frozen=True, slots=True)
-class ExpectFinished:
+class ExpectFinished(Struct, frozen=True):
     """`expect finished 12 in`."""
 
     span: Span
@@ -278,8 +257,7 @@ class ExpectFinished:
 # --- a maker's own way, in a maker, a book, a quilt or a block ---------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Press:
+class Press(Struct, frozen=True):
     """`press open`, `press as it nests` or `press toward dark`."""
 
     span: Span
@@ -306,8 +284,7 @@ def _press(_at: LineAt, span: Span, tree: LineTree) -> Press:
     return Press(span, _PRESSED[said])
 
 
-@dataclass(frozen=True, slots=True)
-class Language:
+class Language(Struct, frozen=True):
     """`language en-GB`: what the pages are in."""
 
     span: Span

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.syntax.block_lines import Language, Press
@@ -11,16 +12,14 @@ from blockdsl.syntax.line_kind import LineKind
 from blockdsl.syntax.nodes import Damaged, LengthLiteral, Quoted, Text, Word
 
 
-@dataclass(frozen=True, slots=True)
-class By:
+class By(Struct, frozen=True):
     """`by "The maker"`."""
 
     span: Span
     maker: Text
 
 
-@dataclass(frozen=True, slots=True)
-class Paper:
+class Paper(Struct, frozen=True):
     """`paper letter`, `paper roll 36 in`; a roll alone has a width."""
 
     span: Span
@@ -28,16 +27,14 @@ class Paper:
     width: LengthLiteral | None
 
 
-@dataclass(frozen=True, slots=True)
-class Chapter:
+class Chapter(Struct, frozen=True):
     """`chapter "Lights"`: it lasts until the next one."""
 
     span: Span
     title: Text
 
 
-@dataclass(frozen=True, slots=True)
-class BookBlock:
+class BookBlock(Struct, frozen=True):
     """`block "Harbour Light" sizes 6 9 12 in`: finished widths; without any the block's own size is meant."""
 
     span: Span
@@ -45,31 +42,27 @@ class BookBlock:
     widths: tuple[LengthLiteral, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BookQuilt:
+class BookQuilt(Struct, frozen=True):
     """`quilt "Breakwater"` in a book."""
 
     span: Span
     name: Text
 
 
-@dataclass(frozen=True, slots=True)
-class BookText:
+class BookText(Struct, frozen=True):
     """`text "lights.md"`: words of the maker, in Markdown; the path is relative to this file."""
 
     span: Span
     path: Quoted
 
 
-@dataclass(frozen=True, slots=True)
-class Techniques:
+class Techniques(Struct, frozen=True):
     """`techniques`: the book ends with the ways of making that its blocks use."""
 
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class Font:
+class Font(Struct, frozen=True):
     """`font "My.ttf"`: a font for letters that ours lacks; the path is relative to this file."""
 
     span: Span

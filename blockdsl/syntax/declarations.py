@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final, cast
 
 from lark import Token
+from msgspec import Struct
 
 from blockdsl.diagnostics import Source, Span
 from blockdsl.syntax.atoms import LineAt, issue_at
@@ -19,8 +19,7 @@ from blockdsl.syntax.quilt_lines import QuiltLine
 from blockdsl.syntax.tree import LineTree, length_of, tokens_of, trees_of
 
 
-@dataclass(frozen=True, slots=True)
-class Use:
+class Use(Struct, frozen=True):
     """`use "path.block"` or `use library "stars"`."""
 
     span: Span
@@ -28,8 +27,7 @@ class Use:
     library: bool
 
 
-@dataclass(frozen=True, slots=True)
-class FabricDeclaration:
+class FabricDeclaration(Struct, frozen=True):
     """A colour role. `colour` is `#rrggbb` in lower case; `value` is None when it is to be worked out."""
 
     span: Span
@@ -68,8 +66,7 @@ def _not_twice(token: Token, what: str, *, said: bool) -> None:
         raise IssueFound(issue_at("setting-twice", token, "leave one of them out", what=what))
 
 
-@dataclass(frozen=True, slots=True)
-class UnitDeclaration:
+class UnitDeclaration(Struct, frozen=True):
     """A named unit: a shape, or grid lines (`shape` is None then)."""
 
     span: Span
@@ -84,8 +81,7 @@ def _unit(at: LineAt, span: Span, tree: LineTree) -> UnitDeclaration:
     return UnitDeclaration(span, at.word(tokens_of(tree, "NAME")[0]), shape)
 
 
-@dataclass(frozen=True, slots=True)
-class BlockDeclaration:
+class BlockDeclaration(Struct, frozen=True):
     """A finished block. `span` is its first line only."""
 
     span: Span
@@ -93,8 +89,7 @@ class BlockDeclaration:
     lines: tuple[BlockLine, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltDeclaration:
+class QuiltDeclaration(Struct, frozen=True):
     """Blocks set into a top. `span` is its first line only."""
 
     span: Span
@@ -102,8 +97,7 @@ class QuiltDeclaration:
     lines: tuple[QuiltLine, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class BookDeclaration:
+class BookDeclaration(Struct, frozen=True):
     """What to print, in what order. `span` is its first line only."""
 
     span: Span
@@ -111,8 +105,7 @@ class BookDeclaration:
     lines: tuple[BookLine, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class MakerDeclaration:
+class MakerDeclaration(Struct, frozen=True):
     """`maker "Marsh Street Patterns"`: who makes the patterns, and her ways. `span` is its first line only."""
 
     span: Span
@@ -120,8 +113,7 @@ class MakerDeclaration:
     lines: tuple[MakerLine, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class CutterDeclaration:
+class CutterDeclaration(Struct, frozen=True):
     """`cutter "My 3 in squares" square 3 in`: a die or ruler of the maker's; one measure stands in both places."""
 
     span: Span
@@ -146,8 +138,7 @@ Head = (
 Declaration = Head | Damaged
 
 
-@dataclass(frozen=True, slots=True)
-class File:
+class File(Struct, frozen=True):
     """All declarations of one text, in order."""
 
     source: Source

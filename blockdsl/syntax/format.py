@@ -7,9 +7,11 @@ declaration belongs to it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final, Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.diagnostics.columns import display_width
@@ -33,8 +35,7 @@ _INDENT: Final = "  "
 Kind = Literal["blank", "comment", "head", "line"]
 
 
-@dataclass(frozen=True, slots=True)
-class _Line:
+class _Line(Struct, frozen=True):
     """A line to be written.
 
     `group` is the same for lines whose parts share columns; `short` declarations may stand without a blank line

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from types import MappingProxyType
 
+from msgspec import Struct, field
 
-@dataclass(frozen=True, slots=True)
-class SyntaxIssue:
+
+class SyntaxIssue(Struct, frozen=True):
     """A mistake in one line; `start` and `stop` count from the line's first word."""
 
     code: str

@@ -6,8 +6,9 @@ The tables of such kinds lie beside the nodes: `declarations`, `block_lines`, `b
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Any, Final, Literal, Protocol, TypeVar
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.syntax.atoms import LineAt
@@ -28,8 +29,7 @@ Build = Callable[[LineAt, Span, LineTree], Any]
 Made = TypeVar("Made")
 
 
-@dataclass(frozen=True, slots=True)
-class LineKind:
+class LineKind(Struct, frozen=True):
     """One row of the table.
 
     `home`: it declares something, or belongs in units and blocks, in blocks only, in quilts only, or in books. A line

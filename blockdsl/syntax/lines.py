@@ -9,8 +9,9 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Source, Span
 from blockdsl.syntax.issue import SyntaxIssue
@@ -20,8 +21,7 @@ DEEPEST: Final = 32
 """Brackets may be nested this deep, and no deeper."""
 
 
-@dataclass(frozen=True, slots=True)
-class RawLine:
+class RawLine(Struct, frozen=True):
     """One line. `text` has neither indentation nor comment; `start` is where it lies in the source."""
 
     source: Source

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.geometry.fraction import Fraction
@@ -12,16 +13,14 @@ LengthUnit = Literal["in", "cm", "mm"]
 Turn = Literal[">", "<", "~"]
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(Struct, frozen=True):
     """A bare word: a name, or a word of the trade such as `on` or `with`."""
 
     span: Span
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Text:
+class Text(Struct, frozen=True):
     """Quoted text, without its quotes."""
 
     span: Span
@@ -32,16 +31,14 @@ Quoted = Text
 """Quoted text to the letter: the name of a file, a path."""
 
 
-@dataclass(frozen=True, slots=True)
-class Number:
+class Number(Struct, frozen=True):
     """A rational number: `3`, `1/2`, `1 1/2`, `2.5`."""
 
     span: Span
     value: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class LengthLiteral:
+class LengthLiteral(Struct, frozen=True):
     """A number with its unit, as written; the value is in that unit."""
 
     span: Span
@@ -49,8 +46,7 @@ class LengthLiteral:
     unit: LengthUnit
 
 
-@dataclass(frozen=True, slots=True)
-class Damaged:
+class Damaged(Struct, frozen=True):
     """A line that could not be read; it has been reported. What holds it must not be judged further.
 
     `name` is what the line would have declared, when that much could be read, so that a later use of the
@@ -65,16 +61,14 @@ class Damaged:
 # --- cells -------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Continue:
+class Continue(Struct, frozen=True):
     """`-` goes on with the cell on the left, `|` with the cell above."""
 
     span: Span
     toward: Literal["left", "above"]
 
 
-@dataclass(frozen=True, slots=True)
-class NameCell:
+class NameCell(Struct, frozen=True):
     """A fabric or a named unit."""
 
     span: Span
@@ -82,8 +76,7 @@ class NameCell:
     turns: tuple[Turn, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class PairCell:
+class PairCell(Struct, frozen=True):
     r"""`fog/lantern` or `fog\lantern`: two triangles, the left word left of the line."""
 
     span: Span
@@ -93,8 +86,7 @@ class PairCell:
     turns: tuple[Turn, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ShapeCall:
+class ShapeCall(Struct, frozen=True):
     """A shape and its words, as written: `geese lantern on fog`; each shape reads its own words."""
 
     span: Span
@@ -102,8 +94,7 @@ class ShapeCall:
     words: tuple[Word | Number, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ShapeCell:
+class ShapeCell(Struct, frozen=True):
     """A shape in brackets."""
 
     span: Span

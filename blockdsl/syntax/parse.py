@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from types import UnionType
 from typing import Final, cast
+
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.syntax.ast import (

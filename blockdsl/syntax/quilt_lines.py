@@ -5,10 +5,10 @@ Its rules are in `grammars/quilt.lark`; some of its words begin lines of a block
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final, Literal, cast
 
 from lark import Token
+from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.syntax.atoms import LineAt, issue_at
@@ -26,8 +26,7 @@ Where = Literal["all", "every second", "odd rows", "even rows", "odd columns", "
 # --- the setting -------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class SetGrid:
+class SetGrid(Struct, frozen=True):
     """`set on point 4 x 6 of "Harbour Light"`: so many across and down."""
 
     span: Span
@@ -48,15 +47,13 @@ def _said(tree: LineTree) -> str:
     return " ".join(str(child) for child in tree.children)
 
 
-@dataclass(frozen=True, slots=True)
-class SetRows:
+class SetRows(Struct, frozen=True):
     """`set rows`: every place is named in a row."""
 
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class SetMedallion:
+class SetMedallion(Struct, frozen=True):
     """`set medallion of "Harbour Light"`: one block in the middle, rounds about it."""
 
     span: Span
@@ -64,8 +61,7 @@ class SetMedallion:
     block: Text
 
 
-@dataclass(frozen=True, slots=True)
-class RowPlace:
+class RowPlace(Struct, frozen=True):
     """A block by its title, or a fabric for a plain square, with its turns."""
 
     span: Span
@@ -73,8 +69,7 @@ class RowPlace:
     turns: tuple[Turn, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class QuiltRow:
+class QuiltRow(Struct, frozen=True):
     """`row "A" "B"> fog`: one row of the quilt, left to right."""
 
     span: Span
@@ -89,32 +84,28 @@ def _quilt_row(at: LineAt, span: Span, tree: LineTree) -> QuiltRow:
     return QuiltRow(span, tuple(places))
 
 
-@dataclass(frozen=True, slots=True)
-class BlocksSize:
+class BlocksSize(Struct, frozen=True):
     """`blocks 9 in`: every block at this finished width."""
 
     span: Span
     width: LengthLiteral
 
 
-@dataclass(frozen=True, slots=True)
-class Fill:
+class Fill(Struct, frozen=True):
     """`fill fog`: the fabric of half blocks, setting triangles and plain strips."""
 
     span: Span
     fabric: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Alternate:
+class Alternate(Struct, frozen=True):
     """`alternate "Chain"` or `alternate fog`: what stands on every second place."""
 
     span: Span
     what: Text | Word
 
 
-@dataclass(frozen=True, slots=True)
-class TurnRule:
+class TurnRule(Struct, frozen=True):
     """`turn > on even rows`."""
 
     span: Span
@@ -131,8 +122,7 @@ def _where(tree: LineTree) -> Where:
     return cast("Where", _said(where).removeprefix("on "))
 
 
-@dataclass(frozen=True, slots=True)
-class ColourwayRule:
+class ColourwayRule(Struct, frozen=True):
     """`colourway "Night" on every second`."""
 
     span: Span
@@ -147,8 +137,7 @@ def _colourway(at: LineAt, span: Span, tree: LineTree) -> ColourwayRule:
 # --- what lies between and around --------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Sash:
+class Sash(Struct, frozen=True):
     """`sash 1 1/2 in slate posts lantern outer`."""
 
     span: Span
@@ -158,8 +147,7 @@ class Sash:
     outer: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Band:
+class Band(Struct, frozen=True):
     """A `border`, or a `round` of a medallion: plain, pieced from a unit or a block, or a ring of blocks.
 
     `what` is the fabric of a plain one, else the unit (a word) or the block (a text). `width` is None for a ring of
@@ -228,8 +216,7 @@ def _joint(token: Token | None) -> Literal["butted", "mitred"] | None:
 # --- what the whole quilt takes ----------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Binding:
+class Binding(Struct, frozen=True):
     """`binding 2 1/4 in slate straight`: the width that its strips are cut."""
 
     span: Span
@@ -238,8 +225,7 @@ class Binding:
     bias: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Backing:
+class Backing(Struct, frozen=True):
     """`backing fog overage 4 in width 108 in`."""
 
     span: Span
@@ -258,16 +244,14 @@ def _backing(at: LineAt, span: Span, tree: LineTree) -> Backing:
     return Backing(span, at.word(tokens_of(tree, "NAME")[0]), lengths.get("OVERAGE"), lengths.get("WIDTH"))
 
 
-@dataclass(frozen=True, slots=True)
-class Wadding:
+class Wadding(Struct, frozen=True):
     """`wadding overage 4 in`."""
 
     span: Span
     overage: LengthLiteral | None
 
 
-@dataclass(frozen=True, slots=True)
-class Sleeve:
+class Sleeve(Struct, frozen=True):
     """`sleeve 4 in fog`."""
 
     span: Span
@@ -275,8 +259,7 @@ class Sleeve:
     fabric: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Scraps:
+class Scraps(Struct, frozen=True):
     """`scraps lantern from 8 fat quarters`."""
 
     span: Span
@@ -284,24 +267,21 @@ class Scraps:
     prints: Number
 
 
-@dataclass(frozen=True, slots=True)
-class UsableWidth:
+class UsableWidth(Struct, frozen=True):
     """`fabric width 40 in usable`."""
 
     span: Span
     width: LengthLiteral
 
 
-@dataclass(frozen=True, slots=True)
-class Shrinkage:
+class Shrinkage(Struct, frozen=True):
     """`shrinkage 5 %`."""
 
     span: Span
     percent: Number
 
 
-@dataclass(frozen=True, slots=True)
-class ExpectBlocks:
+class ExpectBlocks(Struct, frozen=True):
     """`expect blocks "Harbour Light" 22`."""
 
     span: Span

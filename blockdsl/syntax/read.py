@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from lark.exceptions import UnexpectedInput
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.diagnostics import Problems, Source, Span
 from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, Damaged, QuiltDeclaration
@@ -35,8 +36,7 @@ _DECLARED_NAME: Final = re.compile(r"(?:fabric|unit)\s+([^\W\d_][^\s\"“#=]*)")
 _FABRIC_OF_A_QUILT: Final = re.compile(r"fabric\s+width\s+[0-9]")
 
 
-@dataclass(frozen=True, slots=True)
-class ReadLine:
+class ReadLine(Struct, frozen=True):
     """One line and what it says; `node` is None for a blank line and for a comment.
 
     `in_quilt`: it is a line of a quilt, and read by its grammar.

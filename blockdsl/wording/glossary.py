@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.wording.messages import Messages
 
@@ -59,8 +60,7 @@ _TERMS: Final = (
 """The messages of all terms, without `glossary-`."""
 
 
-@dataclass(frozen=True, slots=True)
-class TermUsed:
+class TermUsed(Struct, frozen=True):
     """A term that pages use, what it means, and the first page that has it."""
 
     term: str

@@ -8,9 +8,11 @@ for itself: `{ NAME($part, case: "dative") }` in a German file, where an English
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from importlib import import_module
 from typing import Final, Literal, Protocol, Self, cast
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 Argument = str | int
 Article = Literal["", "a", "the", "one", "other", "another"]
@@ -109,8 +111,7 @@ class Name(str):
         return str.__hash__(self)
 
 
-@dataclass(frozen=True, slots=True)
-class Noun:
+class Noun(Struct, frozen=True):
     """A noun that the message files have, so many of it."""
 
     key: str
@@ -168,8 +169,7 @@ def the(name: str, words: Lookup) -> Name:
     return with_article(name, "the", words)
 
 
-@dataclass(frozen=True, slots=True)
-class _Listed:
+class _Listed(Struct, frozen=True):
     """Names in a list, which are in one case."""
 
     items: tuple[str, ...]

@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.shapes import SHAPES
 from blockdsl.wording.grammar import Article, Lookup, Name, listed, plural
@@ -62,8 +64,7 @@ _MIRRORED: Final = ", mirror image"
 _AGAIN: Final = re.compile(r"(.*), (?:second|number ([0-9]+))")
 
 
-@dataclass(frozen=True, slots=True)
-class PartName:
+class PartName(Struct, frozen=True):
     """What a name says. `noun` is a message's key without `part-`, empty where `own` is the maker's own name.
 
     `numbers` are those of rows or columns as the notation lists them, or a set's, a round's, a section's letter.
@@ -120,8 +121,7 @@ class PartName:
         return Name(self.written(words, count=count, article=article), _Spoken(self, count, article))
 
 
-@dataclass(frozen=True, slots=True)
-class _Spoken:
+class _Spoken(Struct, frozen=True):
     """A part's name as a sentence uses it."""
 
     part: PartName
@@ -212,8 +212,7 @@ def _key(noun: str) -> str:
     return noun.replace("60° ", "sixty-degree-").replace("é", "e").replace(" ", "-")
 
 
-@dataclass(frozen=True, slots=True)
-class PartNames:
+class PartNames(Struct, frozen=True):
     """The names of one block's parts in one language."""
 
     words: Lookup

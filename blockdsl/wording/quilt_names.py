@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cached_property
+
+from msgspec import Struct
 
 from blockdsl.facts.block_landmark import BlockLandmark
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltPieceFacts, RingFacts
@@ -37,8 +38,7 @@ _ORDER: tuple[PieceRole, ...] = (
 )
 
 
-@dataclass(frozen=True)
-class QuiltNames:
+class QuiltNames(Struct, frozen=True, dict=True):
     """The names of one quilt's parts in one language."""
 
     facts: QuiltFacts

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct, structs
 
 from blockdsl.wording.grammar import capital
 
@@ -11,8 +12,7 @@ BOX: Final = "☐"
 """Stands before what is measured. The pages' font lacks it: there a box is drawn."""
 
 
-@dataclass(frozen=True, slots=True)
-class StepPart:
+class StepPart(Struct, frozen=True):
     """What to do at a stretch: `sentences`, then a `measure` to check, or none, and `after` it what follows from it.
 
     Where a method has pictures of its own, `picture` is the place of this part's picture in the step's lesson and
@@ -27,8 +27,8 @@ class StepPart:
 
     def __post_init__(self) -> None:
         """Sentences begin with a capital, also where a noun with its article comes first: `Die Einheit …`."""
-        object.__setattr__(self, "sentences", tuple(map(capital, self.sentences)))
-        object.__setattr__(self, "after", tuple(map(capital, self.after)))
+        structs.force_setattr(self, "sentences", tuple(map(capital, self.sentences)))
+        structs.force_setattr(self, "after", tuple(map(capital, self.after)))
 
     @property
     def text(self) -> str:
@@ -39,8 +39,7 @@ class StepPart:
         return " ".join((*self.sentences, f"{BOX} {self.measure}{stop}", *self.after))
 
 
-@dataclass(frozen=True, slots=True)
-class StepText:
+class StepText(Struct, frozen=True):
     """One step in words: the `name` of what is made, how many (`made`, empty for a single one), its `size`, the parts.
 
     `as_in` is the number of the earlier step that teaches the same method, or 0.

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
@@ -19,8 +20,7 @@ MOST_ALONG = 3
 _MOST_ORDINALS = 5
 
 
-@dataclass(slots=True)
-class Told:
+class Told(Struct):
     """What the steps of a block have said already, so that it is said once."""
 
     sides: bool = False

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import json
-from dataclasses import replace
 from functools import lru_cache
 from typing import Any
 
 import pytest
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl import pipeline
 from blockdsl.analysis import FileReader

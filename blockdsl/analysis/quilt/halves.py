@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import accumulate, pairwise
 from typing import Final, Literal
+
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point
 from blockdsl.geometry.fraction import Fraction

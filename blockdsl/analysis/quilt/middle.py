@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
 from typing import Final
+
+from msgspec import Struct, field
 
 from blockdsl.analysis.quilt.halves import Side, half_of, side_towards
 from blockdsl.analysis.quilt.mirrored import mirror_image
@@ -18,15 +19,13 @@ from blockdsl.shapes.outlines import box
 ZERO: Final = Fraction(0)
 
 
-@dataclass(frozen=True, slots=True)
-class PlainSquare:
+class PlainSquare(Struct, frozen=True):
     """A place of the setting that is plain cloth."""
 
     fabric: str
 
 
-@dataclass(frozen=True, slots=True)
-class BlockHere:
+class BlockHere(Struct, frozen=True):
     """A place of the setting that is a block: as it is turned, in which colour plan."""
 
     design: BlockDesign
@@ -39,8 +38,7 @@ Chooser = Callable[[int, int], Here]
 """What stands in a row and a column of the setting, both counted from 0."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sashing:
+class Sashing(Struct, frozen=True):
     """Strips between blocks; `posts` is the fabric of the squares where they cross, or None for strips that run on."""
 
     width: Fraction
@@ -49,8 +47,7 @@ class Sashing:
     outer: bool
 
 
-@dataclass(slots=True)
-class Top:
+class Top(Struct):
     """What has been laid so far; `left` and `top` are where the middle begins, inside its borders."""
 
     left: Exact

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.geometry import Polygon
 from blockdsl.geometry.symmetry import HALF_TURN, IDENTITY, MIRROR, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry

@@ -8,8 +8,9 @@ places are worked out in rational numbers and multiplied once.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from typing import Final
+
+from msgspec import Struct, field
 
 from blockdsl.analysis.quilt.middle import BlockHere, Chooser, PlainSquare, Sashing, Top
 from blockdsl.geometry import Exact, Point, Polygon, square_root
@@ -54,8 +55,7 @@ def lay_on_point(
     field_.lay_corners()
 
 
-@dataclass(slots=True)
-class _Field:
+class _Field(Struct):
     """The lattice and what it is filled with."""
 
     top: Top

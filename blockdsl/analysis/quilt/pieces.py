@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from blockdsl.analysis.design import design_block
 from blockdsl.analysis.place import Placer
@@ -18,8 +20,7 @@ FindBlock = Callable[[ast.BlockDeclaration, ast.LengthLiteral | None], BlockDesi
 """A block at its own size, or so wide; None when it has errors."""
 
 
-@dataclass(slots=True)
-class Designs:
+class Designs(Struct):
     """The designs of one quilt; `names` and `placer` are those of the file that it is written in."""
 
     names: Scope

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.analysis.quilt.columns import lay_dropped, lay_strippy, strippy_size
 from blockdsl.analysis.quilt.middle import Chooser, Sashing, Top
@@ -14,8 +14,7 @@ from blockdsl.model import BlockDesign
 from blockdsl.model.quilt import Setting
 
 
-@dataclass(frozen=True, slots=True)
-class SettingPlan:
+class SettingPlan(Struct, frozen=True):
     """How many places across and down, what stands on them and what lies between.
 
     `main` gives the size of all places. `fill` is the fabric of setting triangles or of half blocks, or None.

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from typing import Final, Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.analysis.quilt.middle import BlockHere, Top
 from blockdsl.diagnostics import Span
@@ -19,8 +21,7 @@ _OUTWARD: Final = (IDENTITY, QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE
 """How a unit of the top side is turned on the top, the right, the bottom and the left."""
 
 
-@dataclass(frozen=True, slots=True)
-class Pieces:
+class Pieces(Struct, frozen=True):
     """What a pieced ring repeats: a design with its top outward once it is turned by `symmetry`."""
 
     design: BlockDesign
@@ -33,8 +34,7 @@ class Pieces:
         return self.symmetry.turned_extent(self.design.width, self.design.height)[0]  # type: ignore[return-value]
 
 
-@dataclass(frozen=True, slots=True)
-class RingPlan:
+class RingPlan(Struct, frozen=True):
     """One ring as it was asked for. `fabric` is that of a plain one, `corner` that of corner squares, else nothing."""
 
     word: Literal["border", "round"]
@@ -75,8 +75,7 @@ def lay_rings(top: Top, rings: list[RingPlan], middle: tuple[Exact, Exact]) -> l
     return done
 
 
-@dataclass(frozen=True, slots=True)
-class _Frame:
+class _Frame(Struct, frozen=True):
     """A ring in its place: its outer top left corner, the size inside it, its width."""
 
     x: Exact

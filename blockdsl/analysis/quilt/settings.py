@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final, TypeVar
+
+from msgspec import Struct
 
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import whole_number
@@ -27,8 +28,7 @@ def first_line(lines: Sequence[ast.QuiltLine], kind: type[Line]) -> Line | None:
     return next((line for line in lines if isinstance(line, kind)), None)
 
 
-@dataclass(slots=True)
-class Words:
+class Words(Struct):
     """Looks up what the lines of one quilt name; what is unknown is reported once."""
 
     names: Scope
@@ -70,8 +70,7 @@ class Words:
         return length
 
 
-@dataclass(frozen=True, slots=True)
-class Finish:
+class Finish(Struct, frozen=True):
     """What is said of the rest of the quilt."""
 
     binding: BindingChoice | None

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import random
 from collections import Counter
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.choosing import choose_strips
 from blockdsl.cutting.cloth.listing import useful_strips

@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import highspy
 import numpy as np
+from msgspec import Struct
 
 from blockdsl.cutting.cloth.relaxed import Solver, quiet_solver
 from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, is_enough, without_surplus
 
 
-@dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(Struct, frozen=True):
     """A plan, or None when no shorter one was found; a length that these strips cannot better; the steps it took."""
 
     answer: Answer | None

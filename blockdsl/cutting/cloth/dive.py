@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import random
-from dataclasses import replace
 from math import floor
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.relaxed import Relaxed
 from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, alone, without_surplus

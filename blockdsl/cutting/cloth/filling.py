@@ -9,10 +9,10 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from blockdsl.cutting.cloth.pieces import Size
@@ -24,8 +24,7 @@ Stack = tuple[Lying, ...]
 Whole = NDArray[np.int64]
 
 
-@dataclass(frozen=True)
-class Filled:
+class Filled(Struct, frozen=True, dict=True):
     """A strip's height and its sections, each with how often it comes; equal when the strips are cut alike."""
 
     height: int

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
 from itertools import product
+
+from msgspec import Struct, field
 
 from blockdsl.cutting.cloth.filling import Filled, Lying, Plan, ShapeUse, filled, length_of
 from blockdsl.cutting.cloth.pieces import Size
@@ -63,8 +64,7 @@ def _narrowest_waste(width: int) -> Chooser:
 # --- shelves ---------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class _Rule:
+class _Rule(Struct, frozen=True):
     """How shelves are filled: the way a piece begins a strip, whether the best strip is sought, whether pieces turn."""
 
     lots: Lots
@@ -72,8 +72,7 @@ class _Rule:
     turn: bool
 
 
-@dataclass(slots=True)
-class _Shelf:
+class _Shelf(Struct):
     """`times` strips begun alike, with `left` over at their ends."""
 
     height: int

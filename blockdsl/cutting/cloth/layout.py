@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.filling import Filled, Plan, Stack
 from blockdsl.cutting.cloth.lengthwise import LongPanel

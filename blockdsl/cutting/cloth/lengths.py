@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from math import floor
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.filling import Filled, Plan, ShapeUse, strip_heights
@@ -20,8 +22,7 @@ from blockdsl.geometry import ceil_to
 from blockdsl.geometry.fraction import Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Cloth:
+class Cloth(Struct, frozen=True):
     """What is asked, in measures: the sizes to be cut across, the cloth's width, the panels of what is lengthwise."""
 
     sizes: tuple[Size, ...]
@@ -34,8 +35,7 @@ class Cloth:
         return sum(panel.height for panel in self.panels)
 
 
-@dataclass(frozen=True, slots=True)
-class Strips:
+class Strips(Struct, frozen=True):
     """An answer: the strips beside each panel, and those across the whole width."""
 
     beside: tuple[Plan, ...]

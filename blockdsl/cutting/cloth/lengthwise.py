@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from math import ceil, floor
+
+from msgspec import Struct, field
 
 from blockdsl.cutting.cloth.pieces import ClothPiece, long_size
 from blockdsl.geometry.fraction import Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class LongPiece:
+class LongPiece(Struct, frozen=True):
     """A long piece in measures, as it lies; `line`: which of the caller's it is."""
 
     height: int
@@ -20,8 +20,7 @@ class LongPiece:
     turned: bool
 
 
-@dataclass(slots=True)
-class LongPanel:
+class LongPanel(Struct):
     """A length of cloth with columns of long pieces, each column as wide as its first piece; `beside` is over."""
 
     height: int

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import ceil, floor, gcd
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class ClothPiece:
+class ClothPiece(Struct, frozen=True):
     """`count` pieces of one cut size.
 
     Shape:  `width` across the cloth, from selvage to selvage; `height` along its length.
@@ -27,8 +27,7 @@ class ClothPiece:
     lengthwise: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Size:
+class Size(Struct, frozen=True):
     """All pieces of one size, in measures. `lines`: which of the caller's lines they come from, and how many of each.
 
     `ways`: how a piece may lie, as (height, width), the lowest first and each further one narrower. `given`: how many

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedPiece:
+class PlacedPiece(Struct, frozen=True):
     """One piece where it lies: `x` across, `y` along, from the corner of its strip; `width` and `height` as it lies."""
 
     key: str
@@ -24,8 +23,7 @@ class PlacedPiece:
         return self.width, self.height
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Struct, frozen=True):
     """What one sub-cut of a strip takes off: a piece, or several above one another, cut apart last.
 
     A piece may be lower than its strip, and in a stack narrower than its section: it is trimmed.
@@ -36,8 +34,7 @@ class Section:
     pieces: tuple[PlacedPiece, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Strip:
+class Strip(Struct, frozen=True):
     """`times` strips that are cut alike, `height` along the cloth, `width` across; `left` is over at their end."""
 
     height: Fraction
@@ -63,8 +60,7 @@ class Strip:
         return count
 
 
-@dataclass(frozen=True, slots=True)
-class Panel:
+class Panel(Struct, frozen=True):
     """`times` lengths of cloth for what is cut lengthwise: columns side by side, then narrower strips beside them.
 
     `height` along the cloth; `width` that the columns take together, the strips begin there.
@@ -83,8 +79,7 @@ class Panel:
         return columns.cuts + (1 if self.strips else 0) + sum(strip.cuts * strip.times for strip in self.strips)
 
 
-@dataclass(frozen=True, slots=True)
-class ClothPlan:
+class ClothPlan(Struct, frozen=True):
     """A length of cloth: panels first, since they need it longest, then strips across, the highest first.
 
     `length`: of cloth that the plan takes. `bound`: no plan of this kind is shorter (of `stages` cuts: 2 when strips
@@ -120,8 +115,7 @@ class ClothPlan:
         return sum(strip.times for strip in self.strips)
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Struct, frozen=True):
     """`times` sheets that are cut alike: strips, the highest first; `left` is over below them.
 
     `along`: the sheet lies turned a quarter, so that its length runs from left to right and the strips are cut along
@@ -139,8 +133,7 @@ class Sheet:
         return sum(strip.cuts * strip.times for strip in self.strips) - (0 if self.left else 1)
 
 
-@dataclass(frozen=True, slots=True)
-class SheetPlan:
+class SheetPlan(Struct, frozen=True):
     """Sheets of one size, such as fat quarters. `bound`: fewer cannot do, when each is cut into strips first."""
 
     sheet_width: Fraction

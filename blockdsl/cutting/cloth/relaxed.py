@@ -9,12 +9,12 @@ including cutting stock problems", Operations Research 38, 1990), so that no flo
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import ceil
 
 import highspy
 import numpy as np
 from highspy._core import _Highs
+from msgspec import Struct
 
 from blockdsl.cutting.cloth.filling import ShapeUse
 from blockdsl.cutting.cloth.stacking import Stacking
@@ -37,8 +37,7 @@ def quiet_solver() -> Solver:
     return solver
 
 
-@dataclass(frozen=True, slots=True)
-class Worths:
+class Worths(Struct, frozen=True):
     """A worth for each size, in whole parts, for which no strip is worth more than `ratio` of the cloth it takes.
 
     `bound`: length that is needed at least, exactly. `per_length`: what a measure of length beside each panel is worth.

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import random
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import ceil
+
+from msgspec import Struct
 
 from blockdsl.cutting.cloth.again import some_again, some_strips
 from blockdsl.cutting.cloth.choosing import choose_strips
@@ -18,8 +19,7 @@ from blockdsl.cutting.cloth.tidy import tidied
 from blockdsl.geometry.fraction import Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Limits:
+class Limits(Struct, frozen=True):
     """How much is done: dives, strips listed at most, nodes of the search among them; and for some strips asked again.
 
     `work` is counted in steps of the solver, of which there are some thousands in a second.
@@ -47,8 +47,7 @@ TRIES = 400
 """Times that some strips are asked again at most; each costs a little even when it takes the solver no steps."""
 
 
-@dataclass(slots=True)
-class Found:
+class Found(Struct):
     """The best plan so far, and the length below which none can come."""
 
     answer: Answer

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.filling import Filled, ShapeUse, strip_heights
 from blockdsl.cutting.cloth.pieces import Size
@@ -14,8 +16,7 @@ SheetOf = tuple[int, Strips]
 """What is cut from one sheet: which way it lies, then strips, and how often each, the highest first."""
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(Struct, frozen=True):
     """A way for the sheet to lie: its width and length, and how the sizes lie on it."""
 
     sizes: tuple[Size, ...]
@@ -31,8 +32,7 @@ class Way:
         return Way(sizes, self.length, self.width)
 
 
-@dataclass(frozen=True, slots=True)
-class SheetTask:
+class SheetTask(Struct, frozen=True):
     """Pieces to be cut from sheets, which may lie in one way or more."""
 
     ways: tuple[Way, ...]

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import replace
 from math import floor
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.filling import Filled, Plan

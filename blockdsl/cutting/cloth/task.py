@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
 from math import gcd
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.filling import Filled, Plan, Stack, filled, strip_heights
 from blockdsl.cutting.cloth.pieces import Size
@@ -15,8 +17,7 @@ Column = tuple[Filled, int]
 ACROSS = -1
 
 
-@dataclass(frozen=True, slots=True)
-class Task:
+class Task(Struct, frozen=True):
     """Pieces to be cut from cloth `width` wide; `sides`: (width, length) of what is left beside each panel.
 
     `stacked`: sections may be cut once more, into pieces above one another.

@@ -7,9 +7,10 @@ pieces were rounded up by, and that adds up along a row. Two parts that meet in 
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping, Sequence
-from dataclasses import dataclass
 from math import inf
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.cutting.cutlist import Cut
 from blockdsl.cutting.drift.cloth import Cloth, Lying
@@ -29,8 +30,7 @@ ROOM: Final = 1e-6
 """What a first look in floats leaves for their errors, which are below 1e-10 for sums of a thousand such numbers."""
 
 
-@dataclass(frozen=True, slots=True)
-class RealSize:
+class RealSize(Struct, frozen=True):
     """What one thing to make really measures before it is trimmed, between opposite edges, finished.
 
     `patches` are those of its first place. `across` are the distances between parallel edges of its outline: (a step
@@ -43,8 +43,7 @@ class RealSize:
     is_trimmed: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Drift:
+class Drift(Struct, frozen=True):
     """Seams that do not come to lie where they should, by more than can be eased in.
 
     `patches` are those of the first thing, in the order of the steps, in which that shows, and `off` is how far the

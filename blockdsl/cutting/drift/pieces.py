@@ -11,9 +11,9 @@ All of it works in exact numbers, and in floats for a first look.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
+from msgspec import Struct
 from msgspec.structs import replace
 
 from blockdsl.cutting.cutlist import Cut
@@ -31,8 +31,7 @@ Offsets = tuple[tuple[Exact, Exact], ...]
 """For each side of an outline, from its first corner on, how far the real side lies outside it at its two ends."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shape:
+class Shape(Struct, frozen=True):
     """A patch at the size that it is cut for.
 
     `sides` are steps along its outline, clockwise and without straight corners, `lengths` how long they are, `raw` how

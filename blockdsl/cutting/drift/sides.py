@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
 from typing import NamedTuple
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Point, Polygon, square_root, to_float
 from blockdsl.geometry.fraction import Fraction
@@ -39,8 +40,7 @@ def least(sides: Iterable[Side]) -> Exact:
     return min(min(side.off, side.off_end) for side in sides)
 
 
-@dataclass(frozen=True, slots=True)
-class Misfit:
+class Misfit(Struct, frozen=True):
     """Two parts that differ in length along a seam: how long each really is there, and the patches that lie along it.
 
     `drawn` is how long the seam should be, finished.
@@ -65,8 +65,7 @@ Reach = tuple[Exact, Exact]
 """The least and the most of a measure."""
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """What is sewn: its sides, and how far its seams lie from their places.
 
     `moved` has for each direction of seams, by its normal, how far along that they lie from where they are drawn.

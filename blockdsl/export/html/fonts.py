@@ -7,10 +7,11 @@ other scripts come in a second file, cut for the one site, that browsers load fo
 from __future__ import annotations
 
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.export.embedded import others_subset
 from blockdsl.fonts import FAMILY, FontWeight
@@ -18,8 +19,7 @@ from blockdsl.fonts import FAMILY, FontWeight
 _WEIGHTS: Final[dict[FontWeight, int]] = {"regular": 400, "bold": 600}
 
 
-@dataclass(frozen=True, slots=True)
-class WebFonts:
+class WebFonts(Struct, frozen=True):
     """The rules that name the font files, and the files."""
 
     rules: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, lines_of, width_of

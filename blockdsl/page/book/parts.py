@@ -8,8 +8,9 @@ not depend on the numbers that it shows.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Final, Protocol
+
+from msgspec import Struct
 
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -86,8 +87,7 @@ _TITLE_LINES: Final = 2
 _TITLE_LEADING: Final = 1.14
 
 
-@dataclass(frozen=True, slots=True)
-class BookPart:
+class BookPart(Struct, frozen=True):
     """A piece of the book from the top of a page. `level` 0 stands by itself, 1 lies in the chapter before it.
 
     `over` is what stands above its title (`Chapter 2`); `block` or `quilt` what a part of level 1 is about. `draw`

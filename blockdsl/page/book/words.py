@@ -7,12 +7,13 @@ its words are printed, of a link its words and where it leads.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from functools import cache
 from typing import Final
 
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.facts.bookfacts import WordsFacts
 from blockdsl.geometry.fraction_text import fraction_text
@@ -34,8 +35,7 @@ _PARAGRAPH_PT: Final = 0.6 * _LINE_PT
 _SECTION_PT: Final = 1.6 * _LINE_PT
 
 
-@dataclass(frozen=True, slots=True)
-class ReadText:
+class ReadText(Struct, frozen=True):
     """A text read once: the title that it begins with, or nothing, and what follows."""
 
     title: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.techniquefacts import LineKind, Step, TechniqueSection
@@ -39,8 +40,7 @@ _BODY: Final = TextStyle(BODY_PT, "regular", INK)
 _QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
 
 
-@dataclass(frozen=True, slots=True)
-class _Cards:
+class _Cards(Struct, frozen=True):
     """What the cards of a section have in common."""
 
     section: TechniqueSection

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.cutting.quilt_cuts import listed_names, with_mirror_image
 from blockdsl.facts.blockfacts import BlockFacts

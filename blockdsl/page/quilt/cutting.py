@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import spell
 from blockdsl.cutting.cloth import ClothPlan
@@ -46,8 +48,7 @@ _GAP_PT: Final = 3 * STEP_PT
 _OF_BLOCK: Final = ("strip", "octagon", "template")
 
 
-@dataclass(frozen=True, slots=True)
-class CutLine:
+class CutLine(Struct, frozen=True):
     """A size that is cut from a fabric, with the small letter that it has in the pictures below."""
 
     letter: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import Makes
@@ -33,8 +34,7 @@ _WORDS_PT: Final = CONTENT_WIDTH_PT - NUMBER_PT - PICTURE.width_pt - GUTTER_PT
 LetteredParts = tuple[tuple[str, StepPart], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class FinishingStep:
+class FinishingStep(Struct, frozen=True):
     """A step of finishing: its words, and stretches of its parts, each with a picture or none."""
 
     text: StepText

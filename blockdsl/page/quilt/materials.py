@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cutting.buying import Buy
 from blockdsl.cutting.fat_quarters import NOMINAL
@@ -34,8 +36,7 @@ _SWATCH: Final = Box(0.0, 1.0, 24.0, 11.0)
 _WIDTHS_PT: Final = (34.0, 136.0, 84.0, 54.0, 76.0, CONTENT_WIDTH_PT - 384.0)
 
 
-@dataclass(frozen=True, slots=True)
-class Material:
+class Material(Struct, frozen=True):
     """A line of what is bought, in words; `fabric` None for what is no cloth of the top."""
 
     fabric: FabricFacts | None

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.finishingfacts import ScrapsFacts

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 from blockdsl.geometry.fraction_text import fraction_text
@@ -43,8 +45,7 @@ _PURPOSE_MOST_PT: Final = 118.0
 _MORE_GAP_PT: Final = 40.0
 
 
-@dataclass(frozen=True, slots=True)
-class _Layout:
+class _Layout(Struct, frozen=True):
     """Columns that suit all rows of the table, and the axes of its sizes."""
 
     columns: tuple[TableColumn, ...]

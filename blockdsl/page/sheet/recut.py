@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from typing import Final
 
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, CutFacts, FabricFacts
 from blockdsl.geometry.fraction_text import fraction_text

@@ -6,8 +6,9 @@ Where the sizes are cut alike (the same pieces, as many, made the same way) they
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts
 from blockdsl.facts.quiltfacts import QuiltFacts

@@ -10,14 +10,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.sewing.order.net import Net
 from blockdsl.sewing.order.region import Region, Sides, chords, look_at, reading_place
 
 
-@dataclass(frozen=True, slots=True)
-class Added:
+class Added(Struct, frozen=True):
     """A patch in its turn, and the sides (of the net) along which it is sewn on; none for the first."""
 
     patch: int

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.polygon import cross, edges, step
@@ -19,16 +21,14 @@ MOST_PATCHES: Final = 200
 """Patches of a unit that is sewn to papers; more are refused."""
 
 
-@dataclass(frozen=True, slots=True)
-class SewnPatch:
+class SewnPatch(Struct, frozen=True):
     """A patch in its turn: which of the unit's it is, from 0, and the seam from end to end; none for the first."""
 
     index: int
     seam: tuple[Point, Point] | None
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Struct, frozen=True):
     """What one paper holds: a convex outline, clockwise, and its patches in the order of sewing."""
 
     letter: str
@@ -36,8 +36,7 @@ class Section:
     patches: tuple[SewnPatch, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class SectionJoin:
+class SectionJoin(Struct, frozen=True):
     """Two runs of sections, by their letters, joined by one straight seam from end to end.
 
     `seam` runs from its upper end, of a level seam from its left end.
@@ -48,8 +47,7 @@ class SectionJoin:
     seam: tuple[Point, Point]
 
 
-@dataclass(frozen=True, slots=True)
-class FoundationPlan:
+class FoundationPlan(Struct, frozen=True):
     """A unit on papers: its sections, and the joins between them in order."""
 
     group: UnitGroup
@@ -57,8 +55,7 @@ class FoundationPlan:
     joins: tuple[SectionJoin, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class NoFoundation:
+class NoFoundation(Struct, frozen=True):
     """Why a unit cannot be sewn to papers: patches (numbers within it) that no straight seam parts, or too many."""
 
     stuck: tuple[int, ...]
@@ -75,7 +72,7 @@ def plan_foundation(group: UnitGroup, design: BlockDesign) -> FoundationPlan | N
     if len(group.picture) > MOST_PATCHES:
         return NoFoundation((), too_many=True)
     # The box of a unit may have roots in it, which no block has; the net takes both.
-    drawn = replace(design, patches=group.picture, units=(), width=group.width, height=group.height)  # type: ignore[arg-type]
+    drawn = replace(design, patches=group.picture, units=(), width=group.width, height=group.height)
     net = make_net(drawn)
     shape = SHAPES[group.filling.shape] if group.filling else None
     search = SectionSearch(net, in_rounds=shape is not None and shape.rounds is not None)

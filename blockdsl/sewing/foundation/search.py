@@ -7,8 +7,9 @@ sections are joined by straight seams from edge to edge; being parts of a rectan
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from typing import Final
+
+from msgspec import Struct, field
 
 from blockdsl.sewing.foundation.peel import Added, seen, sewing_sequence
 from blockdsl.sewing.order.divide import divisions
@@ -19,8 +20,7 @@ MOST_LOOKS: Final = 6_000
 """Patches looked at in the search for the fewest sections: half a second's work. After that the first good way does."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(Struct, frozen=True):
     """Patches that are one section (then `order` is their sequence), or two or more parts that are joined in turn."""
 
     patches: tuple[int, ...]
@@ -33,8 +33,7 @@ class Cut:
         return sum(part.sections for part in self.parts) if self.parts else 1
 
 
-@dataclass(slots=True)
-class SectionSearch:
+class SectionSearch(Struct):
     """Looks through all ways of parting a unit along straight lines; what was seen once is remembered.
 
     `stuck`: patches that no straight line parts, when there are any; then nothing else is of use. `in_rounds`: the

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Argument, Message
@@ -15,8 +16,7 @@ Batch = Literal["each", "pair", "set", "strips"]
 """What is taken at once: what makes one unit, a pair of squares, a set of squares, the strips of one strip set."""
 
 
-@dataclass(frozen=True, slots=True)
-class MethodPiece:
+class MethodPiece(Struct, frozen=True):
     """Cloth that a batch takes: by letter, fabric (its name in the block) and form, and how many pieces of it.
 
     `cut` is the side of a square, both sides of a rectangle, the width and the length of a strip.
@@ -29,8 +29,7 @@ class MethodPiece:
     count: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class MethodUnit:
+class MethodUnit(Struct, frozen=True):
     """A unit to be made by a method: its measures, its pieces by role, and how many batches make how many.
 
     `count` are made as they lie in the block, `mirrored` are their mirror images. `drawn` says that the unit of
@@ -50,8 +49,7 @@ class MethodUnit:
         return (one.label, one.fabric) == (other.label, other.fabric)
 
 
-@dataclass(frozen=True, slots=True)
-class MethodPart:
+class MethodPart(Struct, frozen=True):
     """One lettered part of a step: its sentences in order, a picture, then what is measured and what follows that."""
 
     sentences: tuple[Message, ...]
@@ -65,8 +63,7 @@ class MethodPart:
         return (self.picture,)
 
 
-@dataclass(frozen=True, slots=True)
-class MethodStep:
+class MethodStep(Struct, frozen=True):
     """The step of a method: what is taken at once, how many units that makes, and the parts of the step.
 
     `pieces` are those of a batch by role, each with its share of them. `again` is what is said where an earlier step

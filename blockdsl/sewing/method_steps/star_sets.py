@@ -8,8 +8,9 @@ the middle of the star from its finished size.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import bounding_box
@@ -30,8 +31,7 @@ AGAIN: Final = 3
 """After so many segments the ruler is laid on a seam again."""
 
 
-@dataclass(frozen=True, slots=True)
-class StarUnit:
+class StarUnit(Struct, frozen=True):
     """A star: its measures, its strip sets from the middle outward, the ground's squares, its patches by role.
 
     `triangles` is the square that gives the side triangles, `corners` the corner squares, both by their roles in

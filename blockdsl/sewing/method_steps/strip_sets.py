@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
@@ -13,8 +14,7 @@ from blockdsl.sewing.techniques import strips as scenes
 from blockdsl.sewing.techniques.measures import Extent, Measures
 
 
-@dataclass(frozen=True, slots=True)
-class SetLength:
+class SetLength(Struct, frozen=True):
     """`sets` strip sets of one length, each cut into so many segments and squared up again so many times."""
 
     sets: int
@@ -23,8 +23,7 @@ class SetLength:
     squared_again: int
 
 
-@dataclass(frozen=True, slots=True)
-class StripSetUnit:
+class StripSetUnit(Struct, frozen=True):
     """One kind of strip set: the roles of its strips from the first edge to the other, and the pieces by role.
 
     `strip_width` and `segment` are cut widths, `across` is what the set measures, unfinished. `lengths` are long

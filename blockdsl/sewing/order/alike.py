@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import chain, product
 from types import MappingProxyType
+
+from msgspec import Struct
 
 from blockdsl.geometry import Point, Surd
 from blockdsl.geometry.symmetry import ALL_EIGHT, IDENTITY, Symmetry, Turn, eighth_clockwise
@@ -26,8 +27,7 @@ _Seen = frozenset[tuple[int, int, int]]
 _Cloth = tuple[str, str, tuple[bool, ...]]
 
 
-@dataclass(frozen=True, slots=True)
-class Likeness:
+class Likeness(Struct, frozen=True):
     """`turned` is the same for parts that are alike up to a turn, `either` also for mirror images.
 
     `is_symmetric`: some turn leaves the part looking as it did.
@@ -38,8 +38,7 @@ class Likeness:
     is_symmetric: bool
 
 
-@dataclass(frozen=True, slots=True)
-class _Lying:
+class _Lying(Struct, frozen=True):
     """The block as it lies, or turned an eighth: whole numbers for its corners, and the box of each patch.
 
     A box is (left, top, right, bottom), as ranks in `across` and `down`: whole numbers of roots have no order.
@@ -192,8 +191,7 @@ def _lying_so(net: Net, points: Sequence[Point], numbers: WholeNumbers) -> _Lyin
     return _Lying(whole, across, down, boxes)
 
 
-@dataclass(frozen=True, slots=True)
-class Match:
+class Match(Struct, frozen=True):
     """A turn that lays one part on another, and for each patch the one on which it comes to lie."""
 
     turn: Turn

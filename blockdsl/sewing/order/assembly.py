@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Annotated, Literal, TypeAlias
+
+from msgspec import Struct
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.arc import Bend
@@ -13,8 +14,7 @@ from blockdsl.record import Record, Rest, says
 SeamKind = Literal["straight", "curved", "partial", "set-in"]
 
 
-@dataclass(frozen=True, slots=True)
-class SeamLine:
+class SeamLine(Struct, frozen=True):
     """One seam in block coordinates, from `start` to `end`.
 
     straight: one line, sewn at once. partial: sewn from `start` as far as `stop`; the stretch from there to `end` is
@@ -33,8 +33,7 @@ class SeamLine:
     bend: Bend | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """One patch, by its number in the block's list."""
 
     patch: int
@@ -46,8 +45,7 @@ class Piece:
         return (self.patch,)
 
 
-@dataclass(frozen=True, slots=True)
-class Joined:
+class Joined(Struct, frozen=True):
     """Parts sewn together; seam i joins part i + 1 to part i, and `kind` is the hardest of the seams.
 
     With more than two parts the seams are parallel, as in a row of squares. `closes` are the open stretches of partial
@@ -63,8 +61,7 @@ class Joined:
     outline: Polygon | None
 
 
-@dataclass(frozen=True, slots=True)
-class Unsewable:
+class Unsewable(Struct, frozen=True):
     """No order was found: `patches` could not be parted from one another by any seam."""
 
     patches: tuple[int, ...]

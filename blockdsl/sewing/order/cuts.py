@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 
-@dataclass(slots=True)
-class Cut:
+class Cut(Struct):
     """Some patches; once parted, the parts in order.
 
     `opened` are sides of a partial seam closed at this place. `bent`: the last part is set in.

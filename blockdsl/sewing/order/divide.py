@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.sewing.order.alike import Looks
@@ -23,8 +24,7 @@ _SLANTED = 2
 """Any way but level and upright."""
 
 
-@dataclass(frozen=True, slots=True)
-class Division:
+class Division(Struct, frozen=True):
     """Parts in reading order, parted by lines of one direction (0 level, 1 upright, others slanting)."""
 
     parts: Parts

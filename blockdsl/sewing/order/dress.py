@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.sewing.order.assembly import Assembly, Joined, Piece, SeamKind, SeamLine
@@ -20,8 +21,7 @@ def dress(net: Net, whole: Cut) -> Assembly:
     return _Dresser(net, whole).tree()
 
 
-@dataclass(frozen=True, slots=True)
-class _Stretch:
+class _Stretch(Struct, frozen=True):
     """The open end of a partial seam: from where sewing stopped to its end, its sides and the patches beside them."""
 
     stop: Point

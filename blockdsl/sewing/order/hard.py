@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.sewing.order.alike import Looks
 from blockdsl.sewing.order.bends import MOST_WASTED, part_along_a_bend
@@ -12,8 +12,7 @@ from blockdsl.sewing.order.slits import fewest_openings
 from blockdsl.sewing.order.zigzags import part_in_zigzags
 
 
-@dataclass(frozen=True, slots=True)
-class HardParting:
+class HardParting(Struct, frozen=True):
     """The parts, the sides of partial seams that are closed when these parts are joined, and whether one is set in."""
 
     parts: list[list[int]]

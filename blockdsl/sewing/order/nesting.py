@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.model import BlockDesign, UnitPlace
 from blockdsl.sewing.order.net import Net
@@ -16,8 +17,7 @@ Span = tuple[int, int]
 Unnamed = Literal["all", "shapes", "none"]
 
 
-@dataclass(frozen=True, slots=True)
-class Nest:
+class Nest(Struct, frozen=True):
     """Some patches, by their numbers in order, and the units inside; the outermost nest is the block."""
 
     patches: tuple[int, ...]

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from math import gcd
+
+from msgspec import Struct, field
 
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.arc import Bend
@@ -21,8 +22,7 @@ OUTSIDE = -1
 Line = tuple[object, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Net:
+class Net(Struct, frozen=True):
     """Sides are numbered line by line, and along each line in order; lines of one direction follow one another.
 
     `start`, `end`: a side's corners, along its line. `left`, `right`: the patches beside it, or OUTSIDE; the right

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.sewing.order.net import OUTSIDE, Net
 
 Sides = tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Region:
+class Region(Struct, frozen=True):
     """Some patches seen together. `atom` gives for each patch of the block what it is not to be parted from.
 
     `seams`: the sides between atoms, in the net's order. `rim`: every corner on the region's outline. Sides in

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.polygon import Polygon, translate
@@ -15,8 +16,7 @@ from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import box_of
 
 
-@dataclass(frozen=True, slots=True)
-class SubUnitPlace:
+class SubUnitPlace(Struct, frozen=True):
     """One place of a unit: the top left corner of its box there, its patches, and how it is turned there.
 
     What lies at a point of the block in the unit's first place lies here at the turned point, moved by `shift`.
@@ -28,8 +28,7 @@ class SubUnitPlace:
     shift: Point
 
 
-@dataclass(frozen=True, slots=True)
-class PartOf:
+class PartOf(Struct, frozen=True):
     """A part that a unit is joined from, as in the unit's first place: a patch, or a unit by its number in the list.
 
     One of the two is None.
@@ -39,8 +38,7 @@ class PartOf:
     unit: int | None
 
 
-@dataclass(frozen=True, slots=True)
-class SubUnit:
+class SubUnit(Struct, frozen=True):
     """Assemblies that are alike up to a turn: one unit, made once for each place.
 
     `width` and `height` are finished, those of the box round the unit as it lies in its first place; `picture` is its

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from blockdsl.geometry import Exact, Polygon, Surd
 from blockdsl.geometry.fraction import Fraction
@@ -12,8 +13,7 @@ from blockdsl.geometry.fraction import Fraction
 _ROOM = 64
 
 
-@dataclass(frozen=True, slots=True)
-class WholeNumbers:
+class WholeNumbers(Struct, frozen=True):
     """Whole numbers for the coordinates of one block.
 
     `scale`: where all coordinates are fractions, what they are multiplied by; then order is kept too. With roots it

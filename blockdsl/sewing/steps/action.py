@@ -7,8 +7,9 @@ same step made. Top, bottom, left and right are those of the pictures. Lengths a
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Literal, TypeAlias
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
@@ -39,8 +40,7 @@ class Landmark(Record, frozen=True, omit_defaults=True):
     letter: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Take:
+class Take(Struct, frozen=True):
     """So many of one thing for one result: patches of a letter and fabric, or what an earlier `step` made.
 
     `parts` are the ingredients of the step that they are.

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass, replace
 from typing import TypeGuard
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point, Polygon, sign
 from blockdsl.geometry.arc import Bend
@@ -48,8 +50,7 @@ def build_steps(design: BlockDesign, making: Making, order: Assembly, letters: S
     return _Builder(design, making, things, letters, turned_at).steps()
 
 
-@dataclass(frozen=True, slots=True)
-class _Pair:
+class _Pair(Struct, frozen=True):
     """A thing that a method makes and its mirror image, when there is one; anything else is alone."""
 
     first: Thing

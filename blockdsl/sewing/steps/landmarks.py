@@ -7,11 +7,10 @@ placing; those that look the same are one. A landmark is taken when it holds in 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations
 from typing import Final
 
-from msgspec import structs
+from msgspec import Struct, structs
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
 from blockdsl.geometry.fraction import Fraction
@@ -31,8 +30,7 @@ Told = dict[tuple[LandmarkKind, Position], str]
 """What is seen where: a fabric along an edge, at a corner, in the middle of an edge."""
 
 
-@dataclass(frozen=True, slots=True)
-class Lying:
+class Lying(Struct, frozen=True):
     """How a part is told to lie. `landmarks` are none where it looks the same every way.
 
     `is_open` says that several placings are left that nothing tells apart but a mark at the top.

@@ -7,7 +7,8 @@ known how each lies.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Point, sign
 from blockdsl.geometry.polygon import cross, dot, step
@@ -16,8 +17,7 @@ from blockdsl.sewing.foundation import FoundationPlan, SectionJoin
 Line = tuple[Point, Point]
 
 
-@dataclass(frozen=True, slots=True)
-class _End:
+class _End(Struct, frozen=True):
     """A seam that ends at a place: it leads `inward` from there, and its allowances lie toward `lies`."""
 
     place: Point

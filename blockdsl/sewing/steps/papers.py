@@ -6,8 +6,9 @@ A unit of one section is that one step. Everything lies as the unit is drawn, th
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from typing import Final
+
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box, dot, step, translate

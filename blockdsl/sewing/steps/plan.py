@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
 from blockdsl.geometry.fraction import Fraction

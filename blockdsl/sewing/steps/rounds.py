@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.sewing.making import Making
 from blockdsl.shapes import SHAPES
 
 
-@dataclass(frozen=True, slots=True)
-class Rounds:
+class Rounds(Struct, frozen=True):
     """By their patches, what there is after each round: `names` for all but the last, which is the unit itself.
 
     `inside` has every stage on the way too.

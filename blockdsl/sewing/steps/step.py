@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.geometry.arc import Bend
@@ -14,8 +14,7 @@ from blockdsl.sewing.steps.action import Action
 _UP = Point(Fraction(0), Fraction(-1))
 
 
-@dataclass(frozen=True, slots=True)
-class Ingredient:
+class Ingredient(Struct, frozen=True):
     """One part that a step takes, where it lies in what the step makes.
 
     `step` is the number of the step that made it, or None for a single patch; `name` what it is called (a patch by
@@ -34,8 +33,7 @@ class Ingredient:
     top: Point = _UP
 
 
-@dataclass(frozen=True, slots=True)
-class Fan:
+class Fan(Struct, frozen=True):
     """A place inside a seam where many seams meet, as in the middle of a star, and all are pressed the same way round.
 
     From the start of the seam to `place` its allowances are pressed as `toward` says, beyond it to the other part;
@@ -48,16 +46,14 @@ class Fan:
     across: tuple[str, str]
 
 
-@dataclass(frozen=True, slots=True)
-class ByRow:
+class ByRow(Struct, frozen=True):
     """Rows of one step, by their numbers from 1: those pressed as the seam says, and the others the other way."""
 
     rows: tuple[int, ...]
     others: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class StepSeam:
+class StepSeam(Struct, frozen=True):
     """One seam: its `line` from where sewing starts, through the corners at which the work is turned, to its end.
 
     A partial seam is sewn from `begin` (else the start of the line) to `stop`. `parts` are the two things joined, as
@@ -85,8 +81,7 @@ class StepSeam:
     by_row: ByRow | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Stage:
+class Stage(Struct, frozen=True):
     """Parts joined one after the other by parallel seams.
 
     A part below the number of ingredients is that ingredient; one beyond is an earlier stage, counted on from there.
@@ -98,8 +93,7 @@ class Stage:
     closes: tuple[tuple[Point, Point], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Variant:
+class Variant(Struct, frozen=True):
     """What a step makes, as it lies in its first place; the second variant of a step is the first one's mirror image.
 
     `cells` are the places that it fills in the block's grid: (column, row, columns, rows), from 1; none when it fills
@@ -123,8 +117,7 @@ class Variant:
         )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class MakingStep:
+class MakingStep(Struct, frozen=True):
     """One step: `count` of one thing; of what a method makes mirror images together.
 
     `unit` is the number of its unit in the making, if any. `method` is `cut patches` for what is sewn seam by seam;

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
@@ -22,8 +23,7 @@ BY_HAND = -2
 """What is sewn seam by seam, and what is sewn so of patches that are all folded round papers."""
 
 
-@dataclass(slots=True)
-class Thing:
+class Thing(Struct):
     """One thing to make. `node` is it in its first place in the tree, `count` how often it is made.
 
     `title` is the number of the making's unit that it is, also when it is sewn seam by seam, or None. `takers` are

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import lcm
+
+from msgspec.structs import replace
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.fraction import Fraction

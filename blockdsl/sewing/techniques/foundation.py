@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.geometry import Exact, Point, Polygon, sign, square_root
 from blockdsl.geometry.fraction import Fraction
@@ -107,8 +109,7 @@ _HALF = Fraction(70711, 100000)
 # --- any section -----------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class PaperArea:
+class PaperArea(Struct, frozen=True):
     """An area of a section: its number, the role of its fabric, its seam (None for the first), and its piece laid.
 
     `laid` is the piece folded open over its area, clockwise, with what reaches beyond on all sides.

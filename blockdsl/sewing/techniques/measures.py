@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, square_root
 from blockdsl.geometry.fraction import Fraction
@@ -14,8 +15,7 @@ Extent = tuple[Exact, Exact]
 ROOT_TWO = square_root(2)
 
 
-@dataclass(frozen=True, slots=True)
-class Measures:
+class Measures(Struct, frozen=True):
     """One unit of a technique: its sizes, and what is cut for one making.
 
     `cuts` gives for each role of the shape what the ruler reads (width, height) and how many pieces; of strips the

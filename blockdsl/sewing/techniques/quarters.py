@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
@@ -84,8 +85,7 @@ def _half_unit(side: Exact, pair: tuple[int, int], slant: Exact, x: Exact = ZERO
     return Cloth(pair[0], outline(*upper)), Cloth(pair[1], outline(*lower))
 
 
-@dataclass(frozen=True, slots=True)
-class Pairs:
+class Pairs(Struct, frozen=True):
     """Which squares are sewn in pairs: `first`, and `second` or none when both pairs are alike or one is a square.
 
     `whole` is the role of the large triangle of a split square, or None.

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from blockdsl.geometry import Exact, Point, Polygon
 from blockdsl.sewing.message import Argument, Message, message
@@ -13,8 +14,7 @@ Hand = Literal["right", "left"]
 LineKind = Literal["drawn", "sewn", "cut", "printed"]
 
 
-@dataclass(frozen=True, slots=True)
-class Cloth:
+class Cloth(Struct, frozen=True):
     """A piece of the fabric of `role` (the shape's own order of fabrics), the side that is seen."""
 
     role: int
@@ -22,15 +22,13 @@ class Cloth:
     side: Side = "right"
 
 
-@dataclass(frozen=True, slots=True)
-class Paper:
+class Paper(Struct, frozen=True):
     """A foundation paper."""
 
     outline: Polygon
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """A straight line on the cloth: drawn with a pencil, sewn, to be cut, or printed on a foundation."""
 
     kind: LineKind
@@ -38,23 +36,20 @@ class Line:
     end: Point
 
 
-@dataclass(frozen=True, slots=True)
-class Dot:
+class Dot(Struct, frozen=True):
     """A dot on the cloth, where a seam begins or stops."""
 
     place: Point
 
 
-@dataclass(frozen=True, slots=True)
-class Press:
+class Press(Struct, frozen=True):
     """An arrow: the seam allowances are pressed that way."""
 
     start: Point
     end: Point
 
 
-@dataclass(frozen=True, slots=True)
-class Measured:
+class Measured(Struct, frozen=True):
     """A length told beside the picture, between two places on its left or lower edge."""
 
     start: Point
@@ -62,8 +57,7 @@ class Measured:
     length: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Gap:
+class Gap(Struct, frozen=True):
     """The seam allowance told where a scene shows it: between a line and the place beside it."""
 
     start: Point
@@ -71,16 +65,14 @@ class Gap:
     length: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(Struct, frozen=True):
     """A short word or number in the picture, its middle at a place."""
 
     place: Point
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Cutting:
+class Cutting(Struct, frozen=True):
     """Ruler, cutter and hand along a line that is cut away from the body, from `start` to `end`."""
 
     start: Point
@@ -90,8 +82,7 @@ class Cutting:
 Item = Cloth | Paper | Line | Dot | Press | Measured | Gap | Words | Cutting
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
+class Picture(Struct, frozen=True):
     """One picture, what it shows, for those who cannot see it, and how far it is turned (clockwise, eighths).
 
     `hand` says for whom the tools lie as they do.
@@ -103,8 +94,7 @@ class Picture:
     hand: Hand | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(Struct, frozen=True):
     """One thing to do: the key of what is said of it, and one picture or a pair for right and left hand."""
 
     key: str

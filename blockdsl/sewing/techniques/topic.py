@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.measures import Measures
@@ -25,8 +26,7 @@ THIRDS_INCHES = (*_steps(Fraction(3), Fraction(9), Fraction(3, 2)), Fraction(12)
 THIRDS_CENTIMETRES = _steps(Fraction(6), Fraction(30), Fraction(3))
 
 
-@dataclass(frozen=True, slots=True)
-class Topic:
+class Topic(Struct, frozen=True):
     """One kind of unit made by a method.
 
     `key` is that of its title; `words` are those of the shape as it is written in a block file, with the fabrics a, b,
@@ -63,8 +63,7 @@ class Topic:
         return f"{(self.example or self.made).name} {self.words}"
 
 
-@dataclass(frozen=True, slots=True)
-class Lesson:
+class Lesson(Struct, frozen=True):
     """One method: its name in the language, and its topics by shape."""
 
     method: str

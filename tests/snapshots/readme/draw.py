@@ -5,8 +5,9 @@ It is the first page of the demo's Harbour Light, on white paper, so that it can
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from blockdsl import pipeline
 from blockdsl.analysis import FileReader

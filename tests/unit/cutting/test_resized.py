@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
 
 import pytest
+from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import Cut, cut_list

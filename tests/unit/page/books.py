@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cache
 
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl import pipeline
 from blockdsl.analysis import TextReader

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 
 import pytest
 from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl.facts import BookFacts
 from blockdsl.marks.display_list import Anchor, Figure, Link, Mark, Page, Publication, TextMark

@@ -67,7 +67,7 @@ def test_a_quilt_says_the_same_in_both_kinds_of_english(british: str, american: 
         (quilt,) = parse(Source("test.block", f'quilt "Top"\n  {line}\n'), problems).declarations
         assert list(problems) == []
         (own,) = quilt.lines  # type: ignore[union-attr]
-        names = [name for name in type(own).__slots__ if name != "span"]
+        names = [name for name in type(own).__struct_fields__ if name != "span"]
         return [f"{getattr(getattr(own, name), 'text', getattr(own, name))}".split("span=")[0] for name in names]
 
     assert said(british) == said(american)
