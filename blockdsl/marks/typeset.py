@@ -56,8 +56,8 @@ class GlyphRun(Struct, frozen=True):
     further: bool = False
 
 
-_FURTHER: ContextVar[FurtherFont | None] = ContextVar("further font", default=None)
-_OUTLINED: ContextVar[bool] = ContextVar("words as outlines", default=False)
+_FURTHER: ContextVar[FurtherFont | None] = ContextVar("further_font", default=None)
+_OUTLINED: ContextVar[bool] = ContextVar("outline_words", default=False)
 
 
 @contextmanager

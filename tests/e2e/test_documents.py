@@ -211,12 +211,14 @@ def test_the_commands_of_the_readme_are_those_that_blockdsl_has(
     assert named == re.findall(r"^    ([a-z-]+)  ", told.stdout, re.MULTILINE)
 
 
-def test_every_option_that_the_readme_names_is_one_of_build(readme: str, blockdsl_command: str, tmp_path: Path) -> None:
-    told = run(blockdsl_command, "build", "--help", cwd=tmp_path)
+def test_every_option_that_the_readme_names_is_one_of_build_or_facts(
+    readme: str, blockdsl_command: str, tmp_path: Path
+) -> None:
+    told = "".join(run(blockdsl_command, name, "--help", cwd=tmp_path).stdout for name in ("build", "facts"))
     named = set(re.findall(r"(?:`| )(--[a-z-]+)", readme)) - {"--help"}
 
     assert {"--only", "--paper", "--check-print", "--no-cache"} <= named
-    assert sorted(option for option in named if option not in told.stdout) == []
+    assert sorted(option for option in named if option not in told) == []
 
 
 def test_make_book_asks_for_no_system_library(project: Path) -> None:

@@ -10,13 +10,13 @@ import pytest
 WRITE = """
 import sys
 from hashlib import sha256
-from blockdsl.marks.display_list import Document, Figure, Page, Path, Text
+from blockdsl.marks.display_list import Document, Figure, Page, Path, TextMark
 from blockdsl.export.pdf import write_pdf
 from blockdsl.export.png import write_png
 from blockdsl.export.svg import write_svg
 
 ring = ((72.0, 72.0), (144.0, 72.0), (144.0, 144.0))
-words = Text(9, 9, "2 ⁷⁄₈ שלום ΩЖ", 9)
+words = TextMark(9, 9, "2 ⁷⁄₈ שלום ΩЖ", 9)
 page = Page(612, 792, (Figure("f", (Path((ring,), fill="#e0a030"),)), words))
 written = {"pdf": write_pdf(Document("T", (page, page))), "svg": write_svg(page, title="T"), "png": write_png(page)}
 sys.stdout.buffer.write(written[sys.argv[1]])

@@ -119,7 +119,7 @@ def test_a_pineapple_is_sewn_in_rounds_of_straight_and_of_diagonal_logs() -> Non
     assert made == ["straight round 1", "diagonal round 1", "straight round 2", "block"]
     assert pressed_toward(facts) == [["fog"] * 4, ["slate"] * 4, ["fog"] * 4, ["slate"] * 4]
     second = texts(facts)[1]
-    assert "Sew 2 C by their long edges to the right and left edges of straight round 1, creases matched." in second
+    assert "Sew 2 C by their long edges to the left and right edges of straight round 1, creases matched." in second
     assert "Sew 2 C by their long edges to the top and bottom edges of straight round 1, creases matched." in second
 
 
@@ -203,6 +203,6 @@ def test_tumblers_are_sewn_from_one_end_of_the_row_to_the_other_in_one_go() -> N
     (step,) = facts.steps
     assert [len(stage.parts) for stage in step.hands[0].stages] == [5]
     assert (
-        "Sew them together from left to right, right sides together: A, B (Wet slate) (a sharp corner at the lower "
-        "right)" in texts(facts)[0]
+        "Sew them together from left to right, right sides together: A, B (Wet slate) (its long edge at the bottom), "
+        "B (Harbour fog) (its long edge at the top)" in texts(facts)[0]
     )

@@ -274,4 +274,4 @@ def test_the_seams_of_a_row_of_hexagons_stop_where_the_next_row_is_set_in() -> N
     facts = block("row (hexagons fog slate moss across 4)", size="12 in")
     first, second = texts(facts)[:2]
     assert "Stop each seam at the dot at the bottom end; backstitch." in first
-    assert "Sew each seam from dot to dot; backstitch at both ends." in second
+    assert "Sew each seam from dot to dot." in second  # step 1 says to backstitch at dots

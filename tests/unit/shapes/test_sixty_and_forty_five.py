@@ -125,7 +125,7 @@ def test_a_seam_stops_short_where_something_is_set_in_later() -> None:
     facts = block(f"row ({STAR})", size="8 in")
     first, second, _ = texts(facts)
     assert "Stop at the dot at the top end; backstitch." in first
-    assert "Stop at the dot at the upper right end; backstitch." in second
+    assert "Stop at the dot at the upper right end." in second  # step 1 says to backstitch at dots
 
 
 # --- rows of triangles --------------------------------------------------------------------------------
