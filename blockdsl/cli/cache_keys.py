@@ -16,7 +16,8 @@ from blockdsl.resources import grammar_folder, library_folder
 _PACKAGES: Final = ("highspy", "uharfbuzz", "svgwrite", "lark", "markdown-it-py")
 """Whose versions may show in what is made. cairo is not among them: only what it draws depends on its version."""
 
-_CODE: Final = (".py", ".lark", ".block", ".ttf", ".woff2", ".css", ".json")
+CODE: Final = (".py", ".ftl", ".lark", ".block", ".ttf", ".woff2", ".css", ".json")
+"""The files that pages are made from, their messages among them."""
 
 
 def key_of(*parts: object) -> str:
@@ -57,7 +58,7 @@ def _looks(top: Path) -> list[str]:
     found = []
     for folder, _, names in os.walk(top):
         for name in names:
-            if name.endswith(_CODE):
+            if name.endswith(CODE):
                 known = os.stat(os.path.join(folder, name))  # noqa: PTH116, PTH118 - pathlib takes five times as long
                 found.append(f"{folder}/{name} {known.st_size} {known.st_mtime_ns}")
     return sorted(found)

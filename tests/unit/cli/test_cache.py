@@ -11,8 +11,9 @@ from pathlib import Path
 
 import pytest
 
+import blockdsl
 from blockdsl.cli.cache import Cache, usual_folder
-from blockdsl.cli.cache_keys import content_of, key_of
+from blockdsl.cli.cache_keys import CODE, content_of, key_of
 from blockdsl.facts import collect_facts
 from tests.unit.cli.pinwheel import PALETTE, PINWHEEL, Run, spoil
 
@@ -331,3 +332,10 @@ def test_the_usual_folder_is_shut_to_others_and_not_used_where_it_is_not_the_use
     (tmp_path / "linked").mkdir()
     (tmp_path / "linked" / "blockdsl").symlink_to(tmp_path / "blockdsl")
     assert usual_folder() is None
+
+
+def test_every_kind_of_file_that_pages_are_made_from_counts_in_a_key() -> None:
+    """Messages too: else a page keeps its old words in a working copy."""
+    folder = Path(blockdsl.__file__).parent
+    kinds = {path.suffix for path in folder.rglob("*") if path.is_file() and "__pycache__" not in path.parts}
+    assert kinds - set(CODE) <= {"", ".md", ".txt", ".typed"}  # the starter and its like
