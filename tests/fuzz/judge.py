@@ -10,7 +10,7 @@ import signal
 import time
 import traceback
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from types import FrameType
@@ -113,7 +113,7 @@ def _read(text: str, verdict: Verdict) -> FileFacts:
         structs.replace(each, finishing=None, steps=tuple(step for step in each.steps if step.of_top))
         for each in facts.quilts
     )
-    json.loads(facts_json(replace(facts, quilts=quilts), problems))
+    json.loads(facts_json(structs.replace(facts, quilts=quilts), problems))
     for problem in problems:
         render_text(problem, colour=False)
         json.loads(render_json(problem))
@@ -160,6 +160,10 @@ def _check_svg(page: Page, verdict: Verdict) -> None:
             verdict.faults.append("svg: the style fetches something")
 
 
+_RECORD = ("written.jsonl", "lock")
+"""What a folder of outputs has of its own: the record of what was written, and the lock."""
+
+
 def _build(text: str, verdict: Verdict) -> None:
     """The whole command in a folder that has older outputs: all new, or all as they were."""
     with TemporaryDirectory() as top:
@@ -177,9 +181,10 @@ def _build(text: str, verdict: Verdict) -> None:
             verdict.faults.append("build: a file with an unknown fabric passes")
         elif _contents(folder) != before:
             verdict.faults.append("build: a build that fails changed what was there")
-        expected = {NAME, *_COMPANIONS}
-        strange = [name for name in _contents(Path(top)) if name.endswith((".part", ".tmp")) or "/." in f"/{name}"]
-        strange += [name for name in _contents(Path(top)) if name not in expected and not name.startswith("out/")]
+        left = _contents(Path(top)).keys() - {NAME, *_COMPANIONS} - {f"out/.blockdsl/{name}" for name in _RECORD}
+        strange = sorted(
+            name for name in left if not name.startswith("out/") or name.endswith((".part", ".tmp")) or "/." in name
+        )
         if strange:
             verdict.faults.append(f"build: left behind {strange[:3]}")
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import dataclasses
 from typing import Any
 
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec import Struct
 
 from blockdsl.diagnostics import Problems, Source, Span, render_json, render_text
 from blockdsl.syntax import parse
@@ -218,9 +218,9 @@ def bare(node: Any) -> Any:
     """The ast without its places."""
     if isinstance(node, tuple):
         return tuple(bare(part) for part in node)
-    if not dataclasses.is_dataclass(node):
+    if not isinstance(node, Struct):
         return node
-    fields = [getattr(node, field.name) for field in dataclasses.fields(node)]
+    fields = [getattr(node, name) for name in node.__struct_fields__]
     return (type(node).__name__, *(bare(field) for field in fields if not isinstance(field, Span | Source)))
 
 

@@ -65,7 +65,6 @@ EXCEPTIONS: Final[dict[str, tuple[int, str]]] = {
     "fullsize/pattern.py": (2, NAMES),
     "geometry/arc_recognise.py": (4, NAMES),
     "geometry/recognise.py": (2, NAMES),
-    "marks/typeset.py": (1, FAULTS),
     "page/quilt/blocks.py": (3, NAMES),
     "pictures/quilt.py": (2, NAMES),
     "sewing/at_a_time.py": (10, NAMES),
