@@ -6,9 +6,9 @@ from typing import Final, Literal
 
 from blockdsl.model.fabric import RulerUnit
 
-Language = Literal["en-US", "en-GB", "de"]
+Language = Literal["en-US", "en-GB", "de", "fr"]
 
-LANGUAGES: Final[tuple[Language, ...]] = ("en-US", "en-GB", "de")
+LANGUAGES: Final[tuple[Language, ...]] = ("en-US", "en-GB", "de", "fr")
 """A language is in this list as soon as `blockdsl/wording` has all its messages."""
 
 

@@ -319,7 +319,11 @@ MAKER_KINDS: Final = (
         "press", "maker", "`press open`, `press as it nests` or `press toward dark`", {"press": _press}, once=True
     ),
     LineKind(
-        "language", "maker", "`language en-US`, `language en-GB` or `language de`", {"language": Language}, once=True
+        "language",
+        "maker",
+        "`language en-US`, `language en-GB`, `language de` or `language fr`",
+        {"language": Language},
+        once=True,
     ),
 )
 """Lines of a maker that may stand in a book, a quilt or a block too, where they win."""

@@ -21,6 +21,7 @@ MODULES: Final = {
     "en-US": "blockdsl.wording.english",
     "en-GB": "blockdsl.wording.english",
     "de": "blockdsl.wording.german",
+    "fr": "blockdsl.wording.french",
 }
 """The module of each language; its `GRAMMAR` is the language's own."""
 

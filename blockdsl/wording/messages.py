@@ -22,6 +22,7 @@ LANGUAGES: Final[Mapping[str, tuple[str, ...]]] = {
     "en-US": ("en-US",),
     "en-GB": ("en-GB", "en-US"),
     "de": ("de",),
+    "fr": ("fr",),
 }
 """For each language the folders that its messages are looked for in, the first one laid over the next."""
 _SAID_REMEMBERED: Final = 4096
