@@ -5,43 +5,43 @@ method-take-each = Pour chaque unité, prendre { $pieces }.
 method-take-pair = Pour chaque paire de carrés, prendre { $pieces }.
 method-take-set = Pour chaque jeu de carrés, prendre { $pieces }.
 
-form-square = { the.m }{ $count ->
+form-square = { $count ->
         [one] carré
        *[other] carrés
     }
-form-rectangle = { the.m }{ $count ->
+form-rectangle = { $count ->
         [one] rectangle
        *[other] rectangles
     }
-form-strip = { the.f }{ $count ->
+form-strip = { $count ->
         [one] bande
        *[other] bandes
     }
-form-triangle = { the.m }{ $count ->
+form-triangle = { $count ->
         [one] triangle
        *[other] triangles
     }
-form-diamond = { the.m }{ $count ->
+form-diamond = { $count ->
         [one] losange
        *[other] losanges
     }
-form-parallelogram = { the.m }{ $count ->
+form-parallelogram = { $count ->
         [one] parallélogramme
        *[other] parallélogrammes
     }
-form-trapezoid = { the.m }{ $count ->
+form-trapezoid = { $count ->
         [one] trapèze
        *[other] trapèzes
     }
-form-hexagon = { the.m }{ $count ->
+form-hexagon = { $count ->
         [one] hexagone
        *[other] hexagones
     }
-form-octagon = { the.m }{ $count ->
+form-octagon = { $count ->
         [one] octogone
        *[other] octogones
     }
-form-template = { the.f }{ $count ->
+form-template = { $count ->
         [one] pièce au gabarit
        *[other] pièces au gabarit
     }

@@ -1,74 +1,74 @@
 # Les phrases des étapes qui assemblent un quilt et le finissent.
 
-quilt-block = { the.m }{ $count ->
+quilt-block = { $count ->
         [one] bloc
        *[other] blocs
     }
-quilt-block-named = { the.m }{ $count ->
+quilt-block-named = { $count ->
         [one] bloc { $name }
        *[other] blocs { $name }
     }
-quilt-block-colored = { the.m }{ $count ->
+quilt-block-colored = { $count ->
         [one] bloc { $name } en { $colorway }
        *[other] blocs { $name } en { $colorway }
     }
-quilt-half-upper = { the.m }{ $count ->
+quilt-half-upper = { $count ->
         [one] demi-bloc du haut
        *[other] demi-blocs du haut
     }
-quilt-half-lower = { the.m }{ $count ->
+quilt-half-lower = { $count ->
         [one] demi-bloc du bas
        *[other] demi-blocs du bas
     }
-quilt-plain-square = { the.m }{ $count ->
+quilt-plain-square = { $count ->
         [one] carré uni
        *[other] carrés unis
     }
-quilt-half-block = { the.m }{ $count ->
+quilt-half-block = { $count ->
         [one] demi-bloc
        *[other] demi-blocs
     }
-quilt-side-triangle = { the.m }{ $count ->
+quilt-side-triangle = { $count ->
         [one] triangle de côté
        *[other] triangles de côté
     }
-quilt-corner-triangle = { the.m }{ $count ->
+quilt-corner-triangle = { $count ->
         [one] triangle de coin
        *[other] triangles de coin
     }
-quilt-sash = { the.f }{ $count ->
+quilt-sash = { $count ->
         [one] bande intermédiaire
        *[other] bandes intermédiaires
     }
-quilt-long-sash = { the.f }{ $count ->
+quilt-long-sash = { $count ->
         [one] bande intermédiaire longue
        *[other] bandes intermédiaires longues
     }
-quilt-short-sash = { the.f }{ $count ->
+quilt-short-sash = { $count ->
         [one] bande intermédiaire courte
        *[other] bandes intermédiaires courtes
     }
-quilt-sash-strip = { the.f }{ $count ->
+quilt-sash-strip = { $count ->
         [one] longue bande intermédiaire
        *[other] longues bandes intermédiaires
     }
-quilt-post = { the.m }{ $count ->
+quilt-post = { $count ->
         [one] cabochon
        *[other] cabochons
     }
-quilt-edge-post = { the.m }{ $count ->
+quilt-edge-post = { $count ->
         [one] demi-cabochon
        *[other] demi-cabochons
     }
-quilt-strip = { the.f }{ $count ->
+quilt-strip = { $count ->
         [one] bande unie
        *[other] bandes unies
     }
-quilt-border = { the.f }{ $count ->
+quilt-border = { $count ->
         [one] bande
        *[other] bandes
     }
-quilt-border-corner = { the.m }{ $count ->
+quilt-border-corner = { $count ->
         [one] carré d’angle
        *[other] carrés d’angle
     }
