@@ -69,7 +69,7 @@ def test_lengths_of_the_cut_list_are_read_as_a_maker_reads_them() -> None:
 
 
 @given(any_blocks())
-@settings(max_examples=300 if EVERY_SIZE else 15, phases=[Phase.explicit, Phase.generate])
+@settings(max_examples=300 if EVERY_SIZE else 10, phases=[Phase.explicit, Phase.generate])
 def test_any_block_is_sewn_from_its_cut_list_by_its_steps(any_block: AnyBlock) -> None:
     """Fifteen blocks in every run, three hundred by `make sewn`; no seam is out of place without a warning."""
     facts, problems = read(any_block.text())
