@@ -238,7 +238,7 @@ def _is_kept(keys: Sequence[OutputKey], cache: Cache) -> bool:
 
 @contextmanager
 def _progress(total: int) -> Iterator[Callable[[str], None]]:
-    """A bar for long builds, on a terminal only: a function that is told, before each output, its name."""
+    """A progress bar for long builds, on a terminal only: call it with the name of each output before it is made."""
     if total < _LONG or not sys.stderr.isatty():
         yield lambda _: None
         return

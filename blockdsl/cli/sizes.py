@@ -34,7 +34,7 @@ def run(arguments: Namespace) -> int:
 
 
 def blocks_of(arguments: Namespace) -> tuple[list[BlockFacts], list[Path], int]:
-    """All blocks of the files that have no errors, and all files that were read; problems are told."""
+    """All blocks of the files that have no errors, and all files that were read; problems are reported."""
     printer = ProblemPrinter(arguments.message_format)
     blocks: list[BlockFacts] = []
     works = [work_through(origin) for origin in open_inputs(arguments.files)]

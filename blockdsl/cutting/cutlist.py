@@ -63,7 +63,7 @@ class CutPiece(Record, frozen=True):
 class Cut(CutPiece, frozen=True):
     """One line of the cutting list."""
 
-    yields: Annotated[Count, says("What all the pieces give: patches, or for the methods their part of so many units.")]
+    yields: Annotated[Count, says("How many patches all the pieces give; for the methods, how many units they serve.")]
     spare: Annotated[Rest, says("How many of those are left over.")]
     method: Annotated[Name, says("The way of making that the pieces are for.")]
     unit: Annotated[str, says("The unit that they are for; empty for patches that are cut by themselves.")] = ""

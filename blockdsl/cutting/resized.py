@@ -17,7 +17,7 @@ from blockdsl.sewing import Making
 
 
 class Size(Struct, frozen=True):
-    """A size that a block is cut at: so many times as large as it is drawn, in which unit, with which allowance."""
+    """A size that a block is cut at: its scale to the block as drawn, its unit and its allowance."""
 
     scale: Fraction
     unit: RulerUnit
@@ -58,7 +58,7 @@ class LooseCuts:
 
 
 class _Sum(Struct, frozen=True):
-    """So many times every measure of one plan and so many times that of another, which is like it."""
+    """Every measure of two plans alike, each plan times its own factor, added up."""
 
     first: Fraction
     second: Fraction

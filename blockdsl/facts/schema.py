@@ -55,7 +55,7 @@ def schema_json() -> str:
 def _of_number(kind: type) -> dict[str, Any]:
     if kind in (Fraction, Exact):
         return {"$ref": "#/$defs/length"}
-    raise NotImplementedError(kind)
+    raise NotImplementedError(kind)  # how msgspec is told that a type has no schema; it reports the type
 
 
 def _kinds(kind: type[Record]) -> Iterator[type[Record]]:

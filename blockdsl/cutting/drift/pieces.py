@@ -59,7 +59,7 @@ class Shape(Struct, frozen=True):
         )
 
     def sized(self, scale: Exact, seam: Exact) -> Shape:
-        """The shape so many times as large, with another allowance; what that adds to an edge goes with it."""
+        """The shape scaled, with another allowance; what that adds to an edge is scaled with it."""
         corners, sides = (
             tuple(Point(point.x * scale, point.y * scale) for point in points) for points in (self.corners, self.sides)
         )
