@@ -1,4 +1,4 @@
-"""ShapeUse strips: for every height of strip at once, the pieces that are worth most within a width.
+"""Filling strips: for every height of strip at once, the pieces that are worth most within a width.
 
 A strip filled in one way is a `Filled`: its height and the sections side by side; a section is one piece, or several
 above one another. Pieces are named by their size and the way they lie.
@@ -60,7 +60,7 @@ def strip_heights(sizes: Sequence[Size], counts: Sequence[int] | None = None) ->
     return sorted({height for size in wanted for height, _ in size.ways})
 
 
-class ShapeUse:
+class StripFilling:
     """The best fillings for one set of values, for every strip height and every width up to the cloth's.
 
     `best[row, width]`: what the pieces under `heights[row]` within `width` are worth at most together, no size oftener

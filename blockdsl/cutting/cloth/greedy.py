@@ -1,7 +1,7 @@
 """Simple ways of planning strips: quick, and the plan that every longer search must better.
 
 Shelves: the pieces by height, each into the first strip that has room for it, or into the one that it fills best.
-ShapeUse: a strip as high as the highest piece that is left, filled as full as can be, again and again.
+Filling: a strip as high as the highest piece that is left, filled as full as can be, again and again.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from itertools import product
 
 from msgspec import Struct, field
 
-from blockdsl.cutting.cloth.filling import Filled, Lying, Plan, ShapeUse, filled, length_of
+from blockdsl.cutting.cloth.filling import Filled, Lying, Plan, StripFilling, filled, length_of
 from blockdsl.cutting.cloth.pieces import Size
 
 Chooser = Callable[[Size], int]
@@ -137,7 +137,7 @@ def fill_by_height(sizes: Sequence[Size], counts: Sequence[int], width: int, cho
         high, wide = sizes[first].ways[choose(sizes[first])]
         offered = [count - 1 if place == first else count for place, count in enumerate(left)]
         areas = [size.area for size in sizes]
-        beside = ShapeUse(sizes, offered, areas, [high], width - wide).strip(0)
+        beside = StripFilling(sizes, offered, areas, [high], width - wide).strip(0)
         lying = Counter({piece: times for (piece,), times in beside.sections})
         lying[first, choose(sizes[first])] += 1
         strip = filled(high, lying)

@@ -10,7 +10,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.effort import Effort
-from blockdsl.cutting.cloth.filling import Filled, Plan, ShapeUse, strip_heights
+from blockdsl.cutting.cloth.filling import Filled, Plan, StripFilling, strip_heights
 from blockdsl.cutting.cloth.greedy import greedy_plans, take
 from blockdsl.cutting.cloth.layout import Layout
 from blockdsl.cutting.cloth.lengthwise import LongPanel, long_panels
@@ -116,7 +116,7 @@ def fill_beside(sizes: Sequence[Size], counts: list[int], panel: LongPanel) -> P
     left = panel.height
     areas = [size.area for size in sizes]
     while heights := [height for height in strip_heights(sizes, counts) if height <= left]:
-        filling = ShapeUse(sizes, counts, areas, heights, panel.beside)
+        filling = StripFilling(sizes, counts, areas, heights, panel.beside)
         row = max(
             range(len(heights)), key=lambda row: (Fraction(int(filling.best[row, -1]), heights[row]), heights[row])
         )

@@ -13,12 +13,12 @@ from math import floor
 import numpy as np
 
 from blockdsl.cutting.cloth.filling import Lying, Whole, filled, portions
-from blockdsl.cutting.cloth.relaxed import SCALE, Worths
+from blockdsl.cutting.cloth.relaxed import SCALE, DualPrices
 from blockdsl.cutting.cloth.task import ACROSS, Column, Task
 from blockdsl.geometry.fraction import Fraction
 
 
-def useful_strips(task: Task, worths: Worths, aim: int, most: int) -> list[Column] | None:
+def useful_strips(task: Task, worths: DualPrices, aim: int, most: int) -> list[Column] | None:
     """Every full strip that a plan of length `aim` or less can use; None when there are more than `most`."""
     gap = aim - worths.bound
     if gap < 0:

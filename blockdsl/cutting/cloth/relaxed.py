@@ -16,7 +16,7 @@ import numpy as np
 from highspy._core import _Highs
 from msgspec import Struct
 
-from blockdsl.cutting.cloth.filling import ShapeUse
+from blockdsl.cutting.cloth.filling import StripFilling
 from blockdsl.cutting.cloth.stacking import Stacking
 from blockdsl.cutting.cloth.task import ACROSS, Column, Task, alone
 from blockdsl.geometry.fraction import Fraction
@@ -37,7 +37,7 @@ def quiet_solver() -> Solver:
     return solver
 
 
-class Worths(Struct, frozen=True):
+class DualPrices(Struct, frozen=True):
     """A worth for each size, in whole parts, for which no strip is worth more than `ratio` of the cloth it takes.
 
     `bound`: length that is needed at least, exactly. `per_length`: what a measure of length beside each panel is worth.
@@ -107,22 +107,22 @@ class Relaxed:
             values[place] = max(0, int(found.row_dual[row] * SCALE)) if self.task.counts[place] else 0
         return self._solver.getObjectiveValue(), list(found.col_value), values
 
-    def grow(self, rounds: int) -> tuple[list[float], Worths]:
+    def grow(self, rounds: int) -> tuple[list[float], DualPrices]:
         """Add strips until none helps, or for so many rounds; how often each is used, and the worths."""
-        kind: type[ShapeUse | Stacking] = Stacking if self.task.stacked else ShapeUse
+        kind: type[StripFilling | Stacking] = Stacking if self.task.stacked else StripFilling
         heights, best = self.task.heights, None
         while True:
             _, used, values = self.solve()
             filling = kind(self.task.sizes, self.task.counts, values, heights, self.task.width)
-            worths = reckon(self.task, values, filling)
+            worths = bound_of(self.task, values, filling)
             best = worths if best is None or worths.bound > best.bound else best
             rounds -= 1
             if not rounds or not self.add(improving(self.task, filling)):
                 return used, best
 
 
-def reckon(task: Task, values: Sequence[int], filling: ShapeUse | Stacking) -> Worths:
-    """The bound that some worths prove."""
+def bound_of(task: Task, values: Sequence[int], filling: StripFilling | Stacking) -> DualPrices:
+    """The lower bound that some dual prices prove."""
     heights = filling.heights
     ratio = max(
         [Fraction(1), *(Fraction(int(filling.best[row, -1]), high * SCALE) for row, high in enumerate(heights))]
@@ -138,17 +138,17 @@ def reckon(task: Task, values: Sequence[int], filling: ShapeUse | Stacking) -> W
     )
     total = Fraction(sum(value * count for value, count in zip(values, task.counts, strict=True)), SCALE) / ratio
     bound = total - sum((long * each for (_, long), each in zip(task.sides, per_length, strict=True)), Fraction(0))
-    return Worths(tuple(values), ratio, per_length, bound)
+    return DualPrices(tuple(values), ratio, per_length, bound)
 
 
-def overcost(worths: Worths, column: Column) -> Fraction:
+def overcost(worths: DualPrices, column: Column) -> Fraction:
     """What a strip costs over what its pieces are worth; never less than nothing."""
     strip, side = column
     cost = Fraction(strip.height) * (1 if side == ACROSS else worths.per_length[side])
     return cost - sum(worths.values[place] * number for place, number in strip.counts.items()) / (worths.ratio * SCALE)
 
 
-def improving(task: Task, filling: ShapeUse | Stacking) -> list[Column]:
+def improving(task: Task, filling: StripFilling | Stacking) -> list[Column]:
     """The best strip of each height, where it is worth more than it takes."""
     found = []
     slack = SCALE >> 16

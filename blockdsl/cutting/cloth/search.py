@@ -13,7 +13,7 @@ from blockdsl.cutting.cloth.choosing import choose_strips
 from blockdsl.cutting.cloth.dive import dive
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.listing import useful_strips
-from blockdsl.cutting.cloth.relaxed import Relaxed, Worths, overcost
+from blockdsl.cutting.cloth.relaxed import DualPrices, Relaxed, overcost
 from blockdsl.cutting.cloth.task import Answer, Column, Task, alone, answer_length
 from blockdsl.cutting.cloth.tidy import tidied
 from blockdsl.geometry.fraction import Fraction
@@ -104,7 +104,7 @@ def _dive_often(task: Task, relaxed: Relaxed, used: list[float], found: Found, l
         used, _ = relaxed.grow(ROUNDS)
 
 
-def _choose_among_few(task: Task, relaxed: Relaxed, worths: Worths, found: Found) -> None:
+def _choose_among_few(task: Task, relaxed: Relaxed, worths: DualPrices, found: Found) -> None:
     """Choose from the strips met so far, where the plan is so near the bound that only few of them can be of use."""
     gap = found.length - worths.bound
     if found.proved or gap > found.length * NEAR:
@@ -115,7 +115,7 @@ def _choose_among_few(task: Task, relaxed: Relaxed, worths: Worths, found: Found
     found.better(choice.answer)
 
 
-def _choose_among_all(task: Task, worths: Worths, found: Found, limits: Limits) -> bool:
+def _choose_among_all(task: Task, worths: DualPrices, found: Found, limits: Limits) -> bool:
     """Choose from all strips that a shorter plan could use, if they are not too many; whether they are not."""
     if found.proved:
         return True

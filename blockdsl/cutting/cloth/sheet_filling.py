@@ -1,4 +1,4 @@
-"""ShapeUse one sheet: the strips that are worth most together within its length."""
+"""Filling one sheet: the strips that are worth most together within its length."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.cutting.cloth.filling import Filled, ShapeUse, strip_heights
+from blockdsl.cutting.cloth.filling import Filled, StripFilling, strip_heights
 from blockdsl.cutting.cloth.pieces import Size
 
 Strips = tuple[tuple[Filled, int], ...]
@@ -74,7 +74,7 @@ class SheetFilling:
         self._lies, self._place, self._counts, self._values = task.ways[way], way, task.counts, values
         lies = self._lies
         heights = [height for height in strip_heights(lies.sizes, task.counts) if height <= lies.length]
-        self.filling = ShapeUse(lies.sizes, task.counts, values, heights, lies.width)
+        self.filling = StripFilling(lies.sizes, task.counts, values, heights, lies.width)
         self._worth: list[int] = self.filling.best[:, -1].tolist()
         self._together = [0] * (lies.length + 1)
         self._last = [-1] * (lies.length + 1)
@@ -124,7 +124,7 @@ class SheetFilling:
         left, long = list(self._counts), self._lies.length
         strips = []
         for high in sorted((self.filling.heights[row] for row in rows), reverse=True):
-            strip = ShapeUse(self._lies.sizes, left, self._values, [high], self._lies.width).strip(0)
+            strip = StripFilling(self._lies.sizes, left, self._values, [high], self._lies.width).strip(0)
             if strip.counts:
                 long -= high
                 strips.append(strip)
@@ -139,7 +139,7 @@ def fill_below(lies: Way, left: list[int], long: int) -> list[Filled]:
     strips = []
     areas = [size.area for size in lies.sizes]
     while heights := [height for height in strip_heights(lies.sizes, left) if height <= long]:
-        filling = ShapeUse(lies.sizes, left, areas, heights, lies.width)
+        filling = StripFilling(lies.sizes, left, areas, heights, lies.width)
         row = max(range(len(heights)), key=lambda row: (int(filling.best[row, -1]), -heights[row]))
         strip = filling.strip(row)
         long -= strip.height

@@ -1,7 +1,7 @@
-"""ShapeUse strips whose sections are cut once more: pieces above one another within a section.
+"""Filling strips whose sections are cut once more: pieces above one another within a section.
 
 First the stacks: for every width of section and every height, the pieces that are worth most above one another, each
-no wider than the section. Then the sections side by side, as single pieces are in `ShapeUse`. That no size is used
+no wider than the section. Then the sections side by side, as single pieces are in `StripFilling`. That no size is used
 oftener than it is wanted is held for a single stack only, so `best` is an upper bound and proves as well.
 """
 
@@ -18,7 +18,7 @@ from blockdsl.cutting.cloth.pieces import Size
 
 
 class Stacking:
-    """As `ShapeUse`, for strips with stacks in their sections."""
+    """As `StripFilling`, for strips with stacks in their sections."""
 
     def __init__(
         self, sizes: Sequence[Size], counts: Sequence[int], values: Sequence[int], heights: Sequence[int], width: int

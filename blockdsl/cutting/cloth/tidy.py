@@ -10,7 +10,7 @@ import numpy as np
 from blockdsl.cutting.cloth.choosing import fill
 from blockdsl.cutting.cloth.filling import Filled
 from blockdsl.cutting.cloth.pieces import Size
-from blockdsl.cutting.cloth.relaxed import Worths, overcost, quiet_solver
+from blockdsl.cutting.cloth.relaxed import DualPrices, overcost, quiet_solver
 from blockdsl.cutting.cloth.task import Answer, Column, Task, answer_length, is_enough, without_surplus
 
 MOST, SIZES, NODES = 80, 30, 25
@@ -32,7 +32,7 @@ def effort_of(task: Task, answer: Answer) -> tuple[int, int]:
     return len(answer), sum(cuts_of(task.sizes, strip) * times for (strip, _), times in answer.items())
 
 
-def tidied(task: Task, answer: Answer, met: Iterable[Column], worths: Worths) -> Answer:
+def tidied(task: Task, answer: Answer, met: Iterable[Column], worths: DualPrices) -> Answer:
     """A plan that takes no more cloth, chosen from the strips of this one and the cheapest of those met."""
     costs = {column: overcost(worths, column) for column in met if column not in answer}
     gap = answer_length(answer) - worths.bound
