@@ -132,8 +132,8 @@ def book_document(book: BookFacts, printed: Print, keeper: PageCache | None = No
 
 def check_print_pdf(printed: Print) -> bytes:
     """The page that tells whether a printer prints at actual size."""
-    from blockdsl.fullsize.scale_check_page import check_print_page
     from blockdsl.marks.display_list import Document
+    from blockdsl.page.scale_check_page import check_print_page
 
     return pdf_bytes(Document("Check of the print", (check_print_page(printed.sheet_paper),)), printed)
 

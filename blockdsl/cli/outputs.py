@@ -111,8 +111,8 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
 
 
 def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
+    from blockdsl.document.quilt_cuts import quilt_cutting_rows
     from blockdsl.export import tables
-    from blockdsl.page.quilt.cutting import quilt_cutting_rows
 
     write: Callable[..., str] = getattr(tables, form)
     return write(*quilt_cutting_rows(quilt)).encode()

@@ -17,8 +17,7 @@ from blockdsl.document.parts import (
 )
 from blockdsl.document.pictures import swatch_page
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
-from blockdsl.page.sheet.cutting import say_to_cut
-from blockdsl.wording.cutting_rows import cuts_by_fabric, plain_cut_size
+from blockdsl.wording.cutting_rows import cuts_by_fabric, plain_cut_size, say_to_cut
 from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.messages import words_of
 from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut

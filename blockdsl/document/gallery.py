@@ -21,10 +21,10 @@ from blockdsl.document.parts import (
 )
 from blockdsl.document.pictures import small_page
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.page.gallery import families_of, words_of_all
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import show_extent
-from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.messages import Messages, messages, words_of
+from blockdsl.wording.sheet import families_in_order, say_family
 
 
 def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
@@ -49,3 +49,17 @@ def _card(block: BlockFacts) -> Card:
     sources = tuple(Paragraph((TextRun(source, "quiet"),)) for source in block.sources)
     picture = replace(Image(small_page(block)), beside=False)
     return Card((picture, Paragraph((TextRun(block.name, "strong"),)), Paragraph((TextRun(about, "quiet"),)), *sources))
+
+
+def words_of_all(blocks: Sequence[BlockFacts]) -> Messages:
+    """The messages of a sheet of many blocks: those of the first."""
+    return messages(blocks[0].language) if blocks else messages()
+
+
+def families_of(blocks: Sequence[BlockFacts]) -> list[tuple[str, list[BlockFacts]]]:
+    """The blocks by family, in the order of an index of families; within one as they come."""
+    found: dict[str, list[BlockFacts]] = {}
+    for block in blocks:
+        found.setdefault(say_family(block), []).append(block)
+    words = words_of_all(blocks)
+    return [(family, found[family]) for family in families_in_order(found, words)]

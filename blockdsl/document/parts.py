@@ -160,7 +160,7 @@ class Card(Struct, frozen=True):
 class Cards(Struct, frozen=True):
     """Cards beside each other, as many as there is room for; steps have an order."""
 
-    kind: Literal["blocks", "pictures", "units", "colourways", "steps"]
+    kind: Literal["blocks", "pictures", "units", "colourways", "steps", "cloth"]
     cards: tuple[Card, ...]
 
 

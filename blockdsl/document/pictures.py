@@ -4,19 +4,16 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.cutting.cloth import ClothPlan
+from blockdsl.document.finishing import PICTURE
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, UnitFacts
-from blockdsl.facts.finishingfacts import FabricClothFacts, ScrapsFacts
+from blockdsl.facts.finishingfacts import ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
 from blockdsl.marks.display_list import Figure, Page, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
-from blockdsl.page.flow import stacked
-from blockdsl.page.quilt.cutting import cloth_rows
-from blockdsl.page.quilt.finishing import PICTURE
-from blockdsl.page.quilt.scraps import prints_picture
 from blockdsl.pictures.block import block_picture, fabrics_of, letter_diagram, swatch, unit_picture
 from blockdsl.pictures.border import mitre_picture, ring_picture
 from blockdsl.pictures.quilt import quilt_picture, rows_picture
+from blockdsl.pictures.spread import prints_picture
 from blockdsl.wording.messages import Messages, words_of
 
 _LARGE_PT: Final = 432.0
@@ -90,12 +87,6 @@ def mitre_page(words: Messages) -> Page:
     """How a mitred corner is sewn."""
     box = Box(_EDGE_PT, _EDGE_PT, _MITRE_PT[0], _MITRE_PT[1])
     return _around(mitre_picture(box, words), box)
-
-
-def cloth_page(facts: QuiltFacts, cloth: FabricClothFacts, plan: ClothPlan, fabric: FabricFacts) -> Page:
-    """The cloth of one fabric, strip by strip in the order of cutting, with the words beside each."""
-    height, marks = stacked(cloth_rows(facts, cloth, plan, fabric))
-    return Page(CONTENT_WIDTH_PT + 2 * _EDGE_PT, height + 2 * _EDGE_PT, moved(marks, _EDGE_PT, _EDGE_PT))
 
 
 def prints_page(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> Page:

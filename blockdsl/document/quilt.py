@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Final
 
+from blockdsl.document.assembly import steps_with_words
 from blockdsl.document.block import fabric_line, making
+from blockdsl.document.finishing import finishing_steps
+from blockdsl.document.materials import Material, material_lines, said_of_materials
 from blockdsl.document.parts import (
     Card,
     Cards,
@@ -37,15 +40,12 @@ from blockdsl.document.pictures import (
     ring_page,
     rows_page,
 )
+from blockdsl.document.prints import say_prints
+from blockdsl.document.quilt_sizes import sizes_said
 from blockdsl.document.quilt_tables import cutting_parts, rows_table
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
-from blockdsl.page.quilt.assembly import steps_with_words
-from blockdsl.page.quilt.finishing import finishing_steps
-from blockdsl.page.quilt.materials import Material, material_lines, said_of_materials
-from blockdsl.page.quilt.scraps import say_prints
-from blockdsl.page.quilt.sheet import sizes_said
 from blockdsl.wording import StepText
 from blockdsl.wording.grammar import capital, in_thousands, many
 from blockdsl.wording.lengths import plain_size

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from typing import Final
 
+from blockdsl.document.assembly import alike_rows
+from blockdsl.document.materials import finishing_of
 from blockdsl.document.parts import (
+    Card,
+    Cards,
     ColumnKind,
     DataColumn,
     DocumentPart,
@@ -20,14 +24,14 @@ from blockdsl.document.parts import (
     TickCell,
     plain,
 )
-from blockdsl.document.pictures import cloth_page, swatch_page
+from blockdsl.document.pictures import swatch_page
+from blockdsl.document.quilt_cuts import CutLine, cut_lines, letters_of, say_cloth
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.page.quilt.assembly import alike_rows
-from blockdsl.page.quilt.cutting import CutLine, cut_lines, say_cloth
-from blockdsl.page.quilt.materials import finishing_of
-from blockdsl.page.sheet.cutting import say_to_cut
+from blockdsl.marks.display_list import Page, moved
+from blockdsl.pictures.cloth import ClothRow, cloth_pictures
+from blockdsl.wording.cutting_rows import say_to_cut
 from blockdsl.wording.grammar import in_thousands
 from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.messages import words_of
@@ -53,8 +57,21 @@ def cutting_parts(facts: QuiltFacts) -> Iterator[DocumentPart]:
         parts: list[DocumentPart] = [_table(facts, cloth, fabric)]
         parts += [Paragraph((TextRun(text, "quiet"),)) for text in say_cloth(facts, cloth)]
         if cloth.plan is not None:
-            parts.append(Image(cloth_page(facts, cloth, cloth.plan, fabric)))
+            letters = letters_of(cloth)
+            rows = cloth_pictures(cloth.plan, facts, fabric.colour, _name_in(letters))
+            parts.append(Cards("cloth", tuple(map(_cloth_card, rows))))
         yield DocumentSection(Heading(3, plain(label)), tuple(parts))
+
+
+def _name_in(letters: Mapping[str, str]) -> Callable[[str], str]:
+    return lambda key: letters.get(key, "")
+
+
+def _cloth_card(row: ClothRow) -> Card:
+    """A strip or a length of cloth with its number and its words."""
+    page = Page(row.width_pt + 2.0, row.height_pt + 2.0, moved([row.picture], 1.0, 1.0))
+    told = (Paragraph(plain(text)) for text in row.told)
+    return Card((Image(page), Heading(4, (TextRun(f"{row.number} "), TextRun(row.said))), *told))
 
 
 def _table(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> Table:

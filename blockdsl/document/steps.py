@@ -10,7 +10,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.marks.display_list import Page
 from blockdsl.marks.theme import Box
-from blockdsl.page.steps import StepLook, hand_pictures, look_of
+from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.wording import StepPart
 from blockdsl.wording.messages import words_of

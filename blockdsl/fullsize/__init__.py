@@ -10,6 +10,5 @@ A tour: `templates`, `foundation` and `papers` make the pages. `pattern` is a te
 with `template_marks` and its words, which `words_inside` sets where `room` finds space, or else `words_beside`. A
 paper that is sewn to is a `foundation_pattern`, drawn by `foundation_paper` with `foundation_marks` and
 `foundation_table`. `head` and `foundation_head` begin the first page. `layout` says where all goes: `packing` by
-boxes, `packing_shapes` by outlines, `packing_rows` many alike, `tiling` and `tiles` over several pages. `scale_check`
-has the test square and the bars, `scale_check_page` a page of them.
+boxes, `packing_shapes` by outlines, `packing_rows` many alike, `tiling` and `tiles` over several pages.
 """

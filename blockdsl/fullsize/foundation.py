@@ -19,7 +19,6 @@ from blockdsl.fullsize.foundation_table import table_pages
 from blockdsl.fullsize.layout import PageGeometry, PageLayout, lay_out
 from blockdsl.fullsize.packing import page_count
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT
-from blockdsl.fullsize.scale_check import square_and_bar
 from blockdsl.fullsize.tiles import tile_marks
 from blockdsl.fullsize.tiling import Tile, Tiling
 from blockdsl.geometry import to_float
@@ -27,6 +26,7 @@ from blockdsl.geometry.polygon import bounding_box
 from blockdsl.marks.clip import area, clip_line, clip_ring
 from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Path, TextMark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, Box, paper_named
+from blockdsl.page.scale_check import square_and_bar
 from blockdsl.wording.messages import words_of
 
 MOST_COPIES: Final = 48

@@ -8,7 +8,6 @@ from typing import Final
 from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.fullsize.scale_check import LONG_BARS_HEIGHT_PT, long_bars
 from blockdsl.marks.display_list import Mark, Path, TextMark
 from blockdsl.marks.theme import (
     BODY_PT,
@@ -22,6 +21,7 @@ from blockdsl.marks.theme import (
     Box,
 )
 from blockdsl.marks.typeset import ellipsis, measure, wrap
+from blockdsl.page.scale_check import LONG_BARS_HEIGHT_PT, long_bars
 from blockdsl.wording.lengths import show_extent, show_measure
 from blockdsl.wording.messages import Messages, words_of
 

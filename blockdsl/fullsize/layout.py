@@ -25,13 +25,13 @@ from blockdsl.fullsize.packing import (
 )
 from blockdsl.fullsize.packing_shapes import MOST_SHAPES, NestingShape, pack_shapes
 from blockdsl.fullsize.pattern import TemplatePattern
-from blockdsl.fullsize.scale_check import TEST_SQUARE_PT
 from blockdsl.fullsize.template import Drawings
 from blockdsl.fullsize.tiles import tiled
 from blockdsl.fullsize.tiling import Tiling
 from blockdsl.marks.clip import area
 from blockdsl.marks.display_list import Contour
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, FOOTER_HEIGHT_PT, LONGEST_PAGE_PT, Box, PaperSize
+from blockdsl.page.scale_check import TEST_SQUARE_PT
 
 _GAP_PT: Final = 14.0
 

@@ -20,7 +20,6 @@ from blockdsl.fullsize.packing import PackedItem, Room, page_count
 from blockdsl.fullsize.packing_rows import RepeatedShape, pack_rows
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, TemplateWords, quarter_turn
 from blockdsl.fullsize.room import centroid
-from blockdsl.fullsize.scale_check import square_and_bar
 from blockdsl.fullsize.template_marks import centred, cutting_lines
 from blockdsl.fullsize.tiles import tile_marks, tiled
 from blockdsl.fullsize.tiling import Tiling
@@ -41,6 +40,7 @@ from blockdsl.marks.theme import (
     paper_named,
 )
 from blockdsl.marks.typeset import wrap
+from blockdsl.page.scale_check import square_and_bar
 from blockdsl.wording.lengths import show_extent, show_measure
 from blockdsl.wording.messages import words_of
 

@@ -15,7 +15,6 @@ from blockdsl.fullsize.head import TILE, contents, footer, head
 from blockdsl.fullsize.layout import PageGeometry, PageLayout, lay_out
 from blockdsl.fullsize.packing import page_count
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, pattern_of
-from blockdsl.fullsize.scale_check import square_and_bar
 from blockdsl.fullsize.template import Drawings, outlines
 from blockdsl.fullsize.tiles import tile_marks
 from blockdsl.fullsize.tiling import Tiling
@@ -25,6 +24,7 @@ from blockdsl.geometry.arc import reach
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Figure, Mark, Page, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, SMALL_PT, Box, paper_named
+from blockdsl.page.scale_check import square_and_bar
 from blockdsl.wording.messages import words_of
 
 _AXES: Final = (Point(Fraction(1), Fraction(0)), Point(Fraction(0), Fraction(1)))

@@ -8,5 +8,6 @@ Does not know: SVG, PDF, HTML.
 
 A tour: `flow` runs flowables over pages, `headings` and `table` make them, `steps` the cards of sewing steps. Packages
 hold what is printed: `sheet` a block's pattern sheet, `quilt` a quilt's, `lesson` how a method is sewn, `book` all of
-them bound. `gallery`, `single` and `step_slide` are pages that stand alone, `cloth` draws how cloth is cut.
+them bound. `gallery`, `single` and `step_slide` are pages that stand alone. `scale_check` has the test square and the
+bars, `scale_check_page` a page of them.
 """

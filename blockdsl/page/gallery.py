@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
+from blockdsl.document.gallery import families_of, words_of_all
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.marks.display_list import Document, Mark, Page, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, lines_of
@@ -27,8 +28,7 @@ from blockdsl.page.single import TALLEST_PT
 from blockdsl.pictures.block import block_picture
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import show_extent
-from blockdsl.wording.messages import Messages, messages, words_of
-from blockdsl.wording.sheet import families_in_order, say_family
+from blockdsl.wording.messages import words_of
 
 _COLUMNS: Final = 5
 _COLUMN_PT: Final = (CONTENT_WIDTH_PT - (_COLUMNS - 1) * GUTTER_PT) / _COLUMNS
@@ -37,20 +37,6 @@ _QUIET: Final = TextStyle(SMALL_PT, "regular", QUIET)
 _TITLE: Final = TextStyle(TITLE_PT, "bold", INK)
 _NAME_LINES: Final = 2
 _MARGIN_PT: Final = 18.0
-
-
-def words_of_all(blocks: Sequence[BlockFacts]) -> Messages:
-    """The messages of a sheet of many blocks: those of the first."""
-    return messages(blocks[0].language) if blocks else messages()
-
-
-def families_of(blocks: Sequence[BlockFacts]) -> list[tuple[str, list[BlockFacts]]]:
-    """The blocks by family, in the order of an index of families; within one as they come."""
-    found: dict[str, list[BlockFacts]] = {}
-    for block in blocks:
-        found.setdefault(say_family(block), []).append(block)
-    words = words_of_all(blocks)
-    return [(family, found[family]) for family in families_in_order(found, words)]
 
 
 def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "letter") -> Document:

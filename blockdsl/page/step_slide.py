@@ -13,7 +13,8 @@ from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, TINT, Box
-from blockdsl.page.steps import StepLook, hand_pictures, look_of, part_marks
+from blockdsl.page.steps import part_marks
+from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.wording import StepPart, StepText
 from blockdsl.wording.messages import words_of

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
+from blockdsl.wording.grammar import in_thousands
 from blockdsl.wording.lengths import plain_length
-from blockdsl.wording.messages import words_of
+from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
 
 _HEADS = ("fabric", "cut", "piece", "size", "then", "patch", "for", "spare")
@@ -46,3 +47,8 @@ def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ..
     ]
     heads = tuple(words(f"head-{name}") for name in ((*_HEADS, "cutter") if facts.cutters else _HEADS))
     return heads, rows
+
+
+def say_to_cut(pieces: int, words: Messages) -> str:
+    """`24 pieces to cut`."""
+    return words("cutting-to-cut", count=pieces, number=in_thousands(pieces, words))

@@ -20,11 +20,11 @@ import pytest
 from pypdf import PdfReader
 
 from blockdsl.export.pdf import write_pdf
-from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Document
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.page.quilt.sheet import quilt_sheet
+from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.page.sheet.sheet import block_sheet
 from tests.unit.fullsize.sample_templates import block_of, half_square, small_templates
 from tests.unit.page.quilts import harbour_quilt

@@ -17,10 +17,10 @@ from shapely.ops import unary_union
 from blockdsl.export.pdf import write_pdf
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.fullsize.pattern import TemplatePattern, pattern_of
-from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Document
 from blockdsl.marks.theme import PAPERS
+from blockdsl.page.scale_check_page import check_print_page
 from tests.unit.fullsize.sample_templates import block_of, half_square, sample_block, small_templates
 
 MILLIMETRE = 72 / 25.4

@@ -9,7 +9,6 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.marks.display_list import Bookmark, Mark, Page, PageLabels, Publication
 from blockdsl.marks.theme import PaperSize, paper_named
 from blockdsl.model.language import Language
@@ -35,6 +34,7 @@ from blockdsl.page.book.parts import (
 )
 from blockdsl.page.book.quilt import Elsewhere, making_elsewhere, quilt_pages, told_elsewhere
 from blockdsl.page.book.words import read_words
+from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.wording.glossary import TermUsed, terms_used
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_count

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import Final
 
+from blockdsl.document.assembly import alike_rows, steps_with_words
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.quiltstepfacts import QuiltStepFacts
 from blockdsl.geometry.fraction_text import fraction_text
@@ -28,7 +28,7 @@ from blockdsl.page.steps import part_marks
 from blockdsl.page.table import TableColumn, grouped, table_head, table_row, tick_cell, words_cell
 from blockdsl.pictures.border import mitre_picture, ring_picture
 from blockdsl.pictures.quilt import rows_picture
-from blockdsl.wording import StepText, quilt_names, quilt_step_texts
+from blockdsl.wording import StepText
 from blockdsl.wording.messages import words_of
 from blockdsl.wording.quilt_words import say_strips_of_ring
 
@@ -79,14 +79,6 @@ def _rows(facts: QuiltFacts) -> list[Flowable]:
     return [head, *grouped(head, group, rows, continued(words("rows-title"), words))[1:]]
 
 
-def alike_rows(facts: QuiltFacts) -> Iterator[tuple[str, str, str]]:
-    """(which rows, what one takes, what it should measure), as their steps say."""
-    names = quilt_names(facts)
-    for step, text in steps_with_words(facts):
-        if step.makes == "rows":
-            yield text.name, names.takes(step.takes), fraction_text(text.parts[-1].measure)
-
-
 def _row(told: tuple[str, str, str], columns: tuple[TableColumn, ...], *, ruled: bool) -> Flowable:
     name, members, size = told
     _, first, second, third = columns
@@ -104,11 +96,6 @@ def _row(told: tuple[str, str, str], columns: tuple[TableColumn, ...], *, ruled:
 
 def _steps(facts: QuiltFacts) -> list[Flowable]:
     return [_step(facts, step, text) for step, text in steps_with_words(facts) if step.of_top]
-
-
-def steps_with_words(facts: QuiltFacts) -> list[tuple[QuiltStepFacts, StepText]]:
-    """Every step of the quilt with its words."""
-    return list(zip(facts.steps, quilt_step_texts(facts), strict=True))
 
 
 def head_marks(text: StepText, width: float) -> tuple[float, list[Mark]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from blockdsl.document.quilt_sizes import sizes_said
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Document, Mark
 from blockdsl.marks.theme import FOOTER_HEIGHT_PT, Box, PaperSize, paper_named
@@ -17,7 +18,6 @@ from blockdsl.page.sheet.notes import closing_flowable, designer_notes
 from blockdsl.page.sheet.sheet import numbered_pages
 from blockdsl.wording.lengths import plain_size
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_allowance, say_metric_rule, say_squaring, say_templates
 
 
 def quilt_sheet(facts: QuiltFacts, *, paper: str = "letter", author: str = "") -> Document:
@@ -60,11 +60,3 @@ def quilt_parts(facts: QuiltFacts) -> list[list[Flowable]]:
     ]
     together = [*assembly(facts), *scraps(facts), *finishing(facts)]
     return [front, *made, together]
-
-
-def sizes_said(facts: QuiltFacts) -> list[str]:
-    """What the sizes mean, of the quilt and of its blocks, each thing once."""
-    blocks = [kind.block for kind in facts.kinds]
-    says = (say_squaring, say_metric_rule, say_templates)
-    texts = dict.fromkeys([say_allowance(facts), *(say(block) for say in says for block in blocks)])
-    return [text for text in texts if text]

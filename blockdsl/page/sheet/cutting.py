@@ -28,7 +28,7 @@ from blockdsl.page.table import (
     words_cell,
 )
 from blockdsl.pictures.block import swatch
-from blockdsl.wording.cutting_rows import cuts_by_fabric
+from blockdsl.wording.cutting_rows import cuts_by_fabric, say_to_cut
 from blockdsl.wording.grammar import in_thousands
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import Messages, words_of
@@ -153,11 +153,6 @@ def fabric_group(fabric: FabricFacts, pieces: int | None, words: Messages) -> Fl
     marks += line(after, x + width_of(label, _GROUP), baseline, _SMALL)
     marks += line_ending(aside, CONTENT_WIDTH_PT, baseline, _SMALL)
     return Flowable(height, tuple(marks))
-
-
-def say_to_cut(pieces: int, words: Messages) -> str:
-    """`24 pieces to cut`."""
-    return words("cutting-to-cut", count=pieces, number=in_thousands(pieces, words))
 
 
 def _beside(facts: BlockFacts, cut: CutFacts, totals: Totals | None) -> str:

@@ -7,12 +7,12 @@ from itertools import combinations
 import pytest
 from shapely.geometry import LineString, box
 
-from blockdsl.fullsize.scale_check import EIGHT_INCHES, FIFTEEN_CENTIMETRES, SIX_INCHES, TWENTY_CENTIMETRES, BarReading
-from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Document, Path, TextMark
 from blockdsl.marks.theme import PAPERS, paper_named
+from blockdsl.page.scale_check import EIGHT_INCHES, FIFTEEN_CENTIMETRES, SIX_INCHES, TWENTY_CENTIMETRES, BarReading
+from blockdsl.page.scale_check_page import check_print_page
 from tests.unit.fullsize.sample_templates import sample_block
 from tests.unit.fullsize.test_templates_words import box_of, flat, texts
 

@@ -7,18 +7,21 @@ from collections.abc import Iterable
 
 import pytest
 
+from blockdsl.document.assembly import alike_rows
+from blockdsl.document.finishing import finishing_steps
+from blockdsl.document.materials import material_lines, said_of_materials
+from blockdsl.document.prints import say_prints
+from blockdsl.document.quilt_cuts import cut_lines, quilt_cutting_rows
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, Path, Stamp, TextMark
 from blockdsl.marks.theme import Box
 from blockdsl.page.flow import Flowable
-from blockdsl.page.quilt.assembly import alike_rows, assembly
+from blockdsl.page.quilt.assembly import assembly
 from blockdsl.page.quilt.blocks import block_totals
-from blockdsl.page.quilt.cutting import cut_lines, quilt_cutting, quilt_cutting_rows
-from blockdsl.page.quilt.finishing import finishing_steps
+from blockdsl.page.quilt.cutting import quilt_cutting
 from blockdsl.page.quilt.head import quilt_head
-from blockdsl.page.quilt.materials import material_lines, said_of_materials
-from blockdsl.page.quilt.scraps import say_prints, scraps
+from blockdsl.page.quilt.scraps import scraps
 from blockdsl.pictures.border import ring_picture
 from blockdsl.pictures.placing import Placing
 from blockdsl.pictures.prints import shade

@@ -14,7 +14,6 @@ from blockdsl.diagnostics import Source
 from blockdsl.facts import FileFacts
 from blockdsl.fullsize.foundation import foundation_pages
 from blockdsl.fullsize.papers import paper_pages
-from blockdsl.fullsize.scale_check_page import check_print_page
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Figure, Mark, Page, TextMark
 from blockdsl.marks.theme import paper_named
@@ -22,6 +21,7 @@ from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.model.language import Language
 from blockdsl.page.book.book import book_document
 from blockdsl.page.quilt.sheet import quilt_sheet
+from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.page.sheet.sheet import block_sheet
 from blockdsl.resources import library_folder
 from tests.unit.wording import pseudo

@@ -13,11 +13,9 @@ from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
-from blockdsl.marks.prose import TextStyle, fitted, line, line_centred, paragraph, rectangle, width_of
-from blockdsl.marks.theme import ACCENT, BODY_PT, CONTENT_WIDTH_PT, INK, QUIET, RULE, SMALL_PT, STEP_PT, TINT
-from blockdsl.page.flow import Flowable
+from blockdsl.marks.prose import TextStyle, fitted, line_centred, rectangle, width_of
+from blockdsl.marks.theme import ACCENT, INK, RULE, SMALL_PT, TINT
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import plain_extent, plain_measure, plain_size, show_length
 from blockdsl.wording.messages import Messages, words_of
@@ -26,17 +24,22 @@ LabelOf = Callable[[str], str]
 """The short name of a piece, such as its letter, by its key in the plan."""
 
 _PICTURE_PT: Final = 300.0
-_NUMBER_PT: Final = 20.0
-_GAP_PT: Final = 4 * STEP_PT
-_WORDS_PT: Final = CONTENT_WIDTH_PT - _NUMBER_PT - _PICTURE_PT - _GAP_PT
 _LEAST_HEIGHT_PT: Final = 9.0
 _MOST_HEIGHT_PT: Final = 400.0
 """A length of cloth that is longer is drawn smaller, so that it stands on one page with its words."""
-_NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
 _LABEL: Final = TextStyle(SMALL_PT, "bold", ACCENT)
 _SIZE: Final = TextStyle(SMALL_PT, "regular", INK)
-_BODY: Final = TextStyle(BODY_PT, "regular", INK)
-_SMALL: Final = TextStyle(SMALL_PT, "regular", QUIET)
+
+
+class ClothRow(Struct, frozen=True):
+    """A strip, a length or a sheet of cloth: its number in the order of cutting, its picture from (0, 0), its words."""
+
+    number: int
+    picture: Figure
+    width_pt: float
+    height_pt: float
+    said: str
+    told: tuple[str, ...]
 
 
 class ClothPainter(Struct, frozen=True):
@@ -53,23 +56,23 @@ class ClothPainter(Struct, frozen=True):
         return to_float(length) * self.scale
 
 
-def cloth_pictures(plan: ClothPlan, facts: QuiltFacts, colour: str, label_of: LabelOf) -> list[Flowable]:
-    """A flowable for each kind of panel and strip, numbered in the order of cutting."""
+def cloth_pictures(plan: ClothPlan, facts: QuiltFacts, colour: str, label_of: LabelOf) -> list[ClothRow]:
+    """A row for each kind of panel and strip, numbered in the order of cutting."""
     cutter = ClothPainter(_PICTURE_PT / to_float(plan.usable_width), facts.unit, colour, label_of, words_of(facts))
-    flowables = [_panel(panel, number, cutter) for number, panel in enumerate(plan.panels, start=1)]
-    first = len(flowables) + 1
-    return flowables + [_strip(strip, number, cutter) for number, strip in enumerate(plan.strips, start=first)]
+    rows = [_panel(panel, number, cutter) for number, panel in enumerate(plan.panels, start=1)]
+    first = len(rows) + 1
+    return rows + [_strip(strip, number, cutter) for number, strip in enumerate(plan.strips, start=first)]
 
 
 def sheet_pictures(
     sheets: Sequence[Sheet], size: tuple[Fraction, Fraction], facts: QuiltFacts, colour: str, label_of: LabelOf
-) -> list[Flowable]:
-    """A flowable for each kind of sheet, such as a fat quarter, cut alike."""
+) -> list[ClothRow]:
+    """A row for each kind of sheet, such as a fat quarter, cut alike."""
     width, length = size
     cutter = ClothPainter(
         _PICTURE_PT * 0.8 / to_float(max(width, length)), facts.unit, colour, label_of, words_of(facts)
     )
-    flowables = []
+    rows = []
     for number, sheet in enumerate(sheets, start=1):
         across, down = (length, width) if sheet.along else (width, length)
         marks: list[Mark] = [_ground(across, down, cutter)]
@@ -82,20 +85,20 @@ def sheet_pictures(
         pieces, extent = many(sheet.times, "pieces", words), plain_size((across, down), cutter.unit, words)
         said = words("cloth-sheets", pieces=pieces, size=extent)
         told = [_say_strip(strip, cutter) for strip in sheet.strips]
-        flowables.append(_row(number, tuple(marks), cutter.pt(down), said, told, words))
-    return flowables
+        rows.append(_row(number, tuple(marks), (cutter.pt(across), cutter.pt(down)), said, told, words))
+    return rows
 
 
-def _strip(strip: Strip, number: int, cutter: ClothPainter) -> Flowable:
+def _strip(strip: Strip, number: int, cutter: ClothPainter) -> ClothRow:
     marks = (_ground(strip.width, strip.height, cutter), *_pieces_of(strip.sections, cutter))
     words = cutter.words
     height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
     said = words("cloth-strips", strips=strips, height=height)
     told = _say_pieces(strip.sections, cutter, strip.times)
-    return _row(number, marks, cutter.pt(strip.height), said, told, words)
+    return _row(number, marks, (cutter.pt(strip.width), cutter.pt(strip.height)), said, told, words)
 
 
-def _panel(panel: Panel, number: int, cutter: ClothPainter) -> Flowable:
+def _panel(panel: Panel, number: int, cutter: ClothPainter) -> ClothRow:
     """A length of cloth: what is cut along it at the left, strips beside that."""
     cutter = replace(cutter, scale=min(cutter.scale, _MOST_HEIGHT_PT / to_float(panel.height)))
     strips_width = panel.strips[0].width if panel.strips else Fraction(0)
@@ -110,23 +113,15 @@ def _panel(panel: Panel, number: int, cutter: ClothPainter) -> Flowable:
     words = cutter.words
     height, lengths = plain_measure(panel.height, cutter.unit, words), many(panel.times, "lengths", words)
     said = words("cloth-lengths", lengths=lengths, height=height)
-    return _row(number, tuple(marks), cutter.pt(panel.height), said, told, words)
+    size = (cutter.pt(panel.width + strips_width), cutter.pt(panel.height))
+    return _row(number, tuple(marks), size, said, told, words)
 
 
 def _row(
-    number: int, marks: tuple[Mark, ...], height_pt: float, said: str, told: Sequence[str], words: Messages
-) -> Flowable:
-    """Number, picture, words."""
-    words_x = _NUMBER_PT + _PICTURE_PT + _GAP_PT
-    text_height, heading = paragraph(fraction_text(said), _WORDS_PT, _NUMBER)
-    texts: list[Mark] = [*moved(heading, words_x, 0.0)]
-    for line_of in told:
-        more, body = paragraph(fraction_text(line_of), _WORDS_PT, _BODY)
-        texts += moved(body, words_x, text_height)
-        text_height += more
-    picture = Figure(words("cloth-picture", what=said, pieces="; ".join(told)), moved(marks, _NUMBER_PT, 2.0))
-    number_marks = line(str(number), 0.0, _NUMBER.baseline_pt, _NUMBER)
-    return Flowable(max(height_pt + 4.0, text_height), (*number_marks, picture, *texts), before_pt=2 * STEP_PT)
+    number: int, marks: tuple[Mark, ...], size_pt: tuple[float, float], said: str, told: Sequence[str], words: Messages
+) -> ClothRow:
+    picture = Figure(words("cloth-picture", what=said, pieces="; ".join(told)), marks)
+    return ClothRow(number, picture, *size_pt, said, tuple(told))
 
 
 def _ground(width: Fraction, height: Fraction, cutter: ClothPainter) -> Path:

@@ -9,18 +9,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from blockdsl.fullsize.scale_check import (
-    CENTIMETRE_BAR_PT,
-    EIGHT_INCHES,
-    FIFTEEN_CENTIMETRES,
-    INCH_BAR_PT,
-    SIX_INCHES,
-    TWENTY_CENTIMETRES,
-    BarReading,
-    reading_table,
-    ruled_bar,
-    square_and_bar,
-)
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Mark, Page, Path, TextMark
 from blockdsl.marks.theme import (
@@ -38,6 +26,18 @@ from blockdsl.marks.theme import (
 )
 from blockdsl.marks.typeset import measure, wrap
 from blockdsl.model.language import Language
+from blockdsl.page.scale_check import (
+    CENTIMETRE_BAR_PT,
+    EIGHT_INCHES,
+    FIFTEEN_CENTIMETRES,
+    INCH_BAR_PT,
+    SIX_INCHES,
+    TWENTY_CENTIMETRES,
+    BarReading,
+    reading_table,
+    ruled_bar,
+    square_and_bar,
+)
 from blockdsl.wording.lengths import show_measure
 from blockdsl.wording.messages import Messages, messages
 

@@ -14,10 +14,10 @@ from typing import Final
 from msgspec import Struct
 
 from blockdsl.facts.blockfacts import RulerUnit
-from blockdsl.fullsize.template_marks import centred
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, PagePoint, Path, TextMark, Weight
+from blockdsl.marks.prose import TextStyle, line_centred
 from blockdsl.marks.theme import (
     BODY_PT,
     CONTENT_WIDTH_PT,
@@ -97,14 +97,16 @@ def square_and_bar(x: float, y: float, words: Messages) -> tuple[Mark, ...]:
     bar_x, bar_y = x + side + 20.0, y + side - 20.0
     return (
         Path((square,), stroke=INK, stroke_width_pt=THIN_PT),
-        centred((middle, y + 18.0), words("scale-square"), SMALL_PT, colour=QUIET),
-        centred((middle, y + 31.0), words("length", length="1", unit="in"), BODY_PT, "bold"),
-        centred((middle, y + 43.0), words("length", length=in_figures("25.4", words), unit="mm"), BODY_PT),
-        centred((middle, y + 55.0), words("scale-each-side"), SMALL_PT, colour=QUIET),
+        *line_centred(words("scale-square"), middle, y + 18.0, TextStyle(SMALL_PT, colour=QUIET)),
+        *line_centred(words("length", length="1", unit="in"), middle, y + 31.0, TextStyle(BODY_PT, "bold")),
+        *line_centred(
+            words("length", length=in_figures("25.4", words), unit="mm"), middle, y + 43.0, TextStyle(BODY_PT)
+        ),
+        *line_centred(words("scale-each-side"), middle, y + 55.0, TextStyle(SMALL_PT, colour=QUIET)),
         TextMark(bar_x, y + 7.0, words("scale-print"), BODY_PT, "bold"),
         TextMark(bar_x, y + 19.0, words("scale-not-fit"), BODY_PT, "bold"),
         *ruled_bar(bar_x, bar_y, SHORT_BAR_PT, 5),
-        centred((bar_x + SHORT_BAR_PT / 2, y + side - 3.0), five, SMALL_PT, colour=QUIET),
+        *line_centred(five, bar_x + SHORT_BAR_PT / 2, y + side - 3.0, TextStyle(SMALL_PT, colour=QUIET)),
     )
 
 
