@@ -76,14 +76,23 @@ def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
 
 
 def _pieced(step: StepFacts, look: StepLook) -> list[Mark]:
-    """Pictures at the left, one band for each hand; words at the right, as large as they fit."""
+    """Pictures at the left, one band for each hand; words at the right, as large as they fit.
+
+    A strip set that is sewn as an earlier one has no hands; the scenes of its lesson are the bands then.
+    """
     width = WIDTH_PT - 2 * _MARGIN_PT - _WORDS_PT - _GAP_PT
     height = _BOTTOM_PT - _TOP_PT
-    each = height / len(step.hands)
+    bands = len(step.hands) or len(step.lesson)
+    each = height / bands
     marks: list[Mark] = [rectangle(_MARGIN_PT, _TOP_PT, width, height, fill=TINT)]
-    for place in range(len(step.hands)):
-        box = Box(_MARGIN_PT, _TOP_PT + place * each, width, each)
-        marks += hand_pictures(step, place, look, box, _SIGNS)
+    for place in range(bands):
+        top = _TOP_PT + place * each
+        if step.hands:
+            marks += hand_pictures(step, place, look, Box(_MARGIN_PT, top, width, each), _SIGNS)
+        else:
+            inner = Box(_MARGIN_PT + 12.0, top + 12.0, width - 24.0, each - 24.0)
+            scene = step.lesson[place].pictures[0]
+            marks.append(technique_picture(scene, step.fabrics, look.unit, inner, look.language))
     x = _MARGIN_PT + width + _GAP_PT
     return [
         *marks,

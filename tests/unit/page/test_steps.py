@@ -26,6 +26,11 @@ BLOCKS = {
         "patch slate at 1,1 2,1 2,2 1,2",
     ),
     "strips": block("row (rails fog slate moss)", "make rails as strip set", size="6 in"),
+    "strip sets sewn as an earlier one": block(
+        "row (checker 3 x 3 fog slate)  (checker 3 x 3 slate fog)",
+        "row (checker 3 x 3 slate fog) fog",
+        "make checker as strip set",
+    ),
 }
 
 
