@@ -2,23 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from msgspec.structs import replace
 
 from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area
-from blockdsl.analysis.curves import report_tight_curves
 from blockdsl.analysis.maker_choices import read_language, read_pressing
 from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
 from blockdsl.analysis.place import Layout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
-from blockdsl.diagnostics import Problems
-from blockdsl.geometry import Exact
+from blockdsl.diagnostics import Problems, Span
+from blockdsl.geometry import Exact, to_float
+from blockdsl.geometry.arc_offset import least_radius
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.model import BlockDesign, Fabric
+from blockdsl.model import BlockDesign, Fabric, Patch
+from blockdsl.model.lengths import write_length
 from blockdsl.syntax import ast
 
 
@@ -63,7 +65,7 @@ def _assemble(
     names: Scope,
     lines: tuple[tuple[Fraction, ...], tuple[Fraction, ...]],
 ) -> BlockDesign:
-    columns, heights = (_steps(places) for places in lines)
+    columns, heights = (tuple(end - start for start, end in pairwise(places)) for places in lines)
     return BlockDesign(
         name=block.name.text,
         span=block.name.span,
@@ -94,5 +96,27 @@ def _assemble(
     )
 
 
-def _steps(places: tuple[Fraction, ...]) -> tuple[Fraction, ...]:
-    return tuple(end - start for start, end in pairwise(places))
+def report_tight_curves(patches: Sequence[Patch], settings: Settings, block: Span, problems: Problems) -> bool:
+    """Report the tightest hollow edge when its allowance would close it up; whether there was one."""
+    hollow = [
+        bend.radius
+        for patch in patches
+        if patch.curved is not None
+        for bend in patch.curved.bends
+        if bend is not None and bend.hollow
+    ]
+    least = least_radius(settings.seam)
+    tight = [radius for radius in hollow if radius <= least]
+    if not tight:
+        return False
+    radius = min(tight, key=to_float)
+    unit = settings.unit
+    problems.report(
+        "curve-too-tight",
+        block,
+        radius=f"{write_length(radius, unit)} {unit}",
+        name=block.text.strip('"'),
+        help=f"make the block larger or the radius a larger share of its cell: more than "
+        f"{write_length(least, unit)} {unit}, better four times the seam allowance or more",
+    )
+    return True

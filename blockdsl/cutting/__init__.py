@@ -7,8 +7,7 @@ Reports:  what cannot be cut.
 Does not know: paper, pixels.
 """
 
-from blockdsl.cutting.block_cuts import BlockCuts, cut_block
-from blockdsl.cutting.cutlist import Cut, cut_list, report_pieces_wider_than_fabric
+from blockdsl.cutting.cutlist import BlockCuts, Cut, cut_block, cut_list, report_pieces_wider_than_fabric
 from blockdsl.cutting.templates import Template, templates
 
 __all__ = ["BlockCuts", "Cut", "Template", "cut_block", "cut_list", "report_pieces_wider_than_fabric", "templates"]

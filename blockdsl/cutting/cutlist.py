@@ -9,7 +9,7 @@ from typing import Annotated, Literal
 from msgspec import Meta, Struct
 from msgspec.structs import replace
 
-from blockdsl.analysis.letters import Lettered
+from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting.angled import Slant
 from blockdsl.cutting.applique import applique_pieces
 from blockdsl.cutting.foundation import RoomyPiece, roomy_piece
@@ -415,3 +415,20 @@ def _applique_cuts(design: BlockDesign, lettered: Lettered, copies: int) -> list
             exact = (shorter, longer)
             cuts.append(Cut(fabric, piece.label, "template", cut, exact, count, "none", count, 0, CUT_PATCHES, ""))
     return cuts
+
+
+class BlockCuts(Struct, frozen=True):
+    """A block with its making, the letters of its patches, the way each is cut, and the cut list of one copy."""
+
+    design: BlockDesign
+    making: Making
+    lettered: Lettered
+    grain: GrainPlan
+    cuts: tuple[Cut, ...]
+
+
+def cut_block(design: BlockDesign, making: Making) -> BlockCuts:
+    """All that is cut for one copy of a block that is made so."""
+    lettered = letter_patches(design.patches)
+    grain = plan_grain(design, lettered)
+    return BlockCuts(design, making, lettered, grain, cut_list(design, making, lettered, grain=grain))

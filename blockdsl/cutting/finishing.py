@@ -11,7 +11,7 @@ from typing import Annotated, Literal
 from msgspec import Struct
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
-from blockdsl.cutting.strips import IN_UNIT, USABLE
+from blockdsl.cutting.strips import USABLE
 from blockdsl.geometry import Exact, ceil_to, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
@@ -30,9 +30,6 @@ JOIN: dict[RulerUnit, Fraction] = {"in": Fraction(1, 2), "cm": Fraction(3, 2)}
 
 SLEEVE_SHORTER: dict[RulerUnit, Fraction] = {"in": Fraction(2), "cm": Fraction(5)}
 """How much shorter than the quilt is wide a sleeve is cut, so that the rod's ends can be held."""
-
-SLEEVE_DEPTH: dict[RulerUnit, Fraction] = {"in": Fraction(4), "cm": Fraction(10)}
-"""Finished depth of a sleeve as shows ask for it. Common practice, no source."""
 
 
 class BackingPlan(Struct, frozen=True):
@@ -186,8 +183,3 @@ def sleeve_plan(
     strips = widths_for(cut_length, usable, seam)
     last = cut_length - (strips - 1) * (usable - 2 * seam)
     return SleevePlan(depth, cut_length, cut_width, strips, last, strips * cut_width)
-
-
-def in_unit(length: Fraction, given: RulerUnit, wanted: RulerUnit) -> Fraction:
-    """A length given in inches or centimetres in the quilt's own unit, exactly (2.54 cm to the inch)."""
-    return length * IN_UNIT[given, wanted]

@@ -27,9 +27,6 @@ WORKING_ROOM: dict[RulerUnit, Fraction] = {"in": Fraction(10), "cm": Fraction(25
 """Kept beyond the edge and all joins, for loose ends. Of 0, 8, 10, 15 to 20 and 24 in published, the commonest (common
 practice; tests/outside/published/finishing.toml)."""
 
-BINDING_WIDTH: dict[RulerUnit, Fraction] = {"in": Fraction(9, 4), "cm": Fraction(6)}
-"""Cut width of a binding folded double: 2 1/4 in (2 1/2 in is as usual), 6 cm. Common practice, no source."""
-
 
 class BindingPlan(Struct, frozen=True):
     """The binding of a quilt. `around` is the raw edge of the top, `room` what is kept beyond it and beyond the joins.

@@ -139,7 +139,7 @@ def bias_of(
         is_cut = letter in by_themselves
         grain = ways[letter].grain if is_cut else Point(Fraction(1), Fraction(0))
         biased = [side for side in sides if on_the_bias(side, grain)]
-        lengths = tuple(_length(side) for side in biased)
+        lengths = tuple(square_root(dot(side, side)) for side in biased)
         if lengths:
             patches = at_the_edge.get(letter, ()) if is_cut else ()
             grains = (exceptions[each.place].grain if each.place in exceptions else grain for each in patches)
@@ -186,7 +186,7 @@ def _at_the_edge(design: BlockDesign, lettered: Lettered) -> dict[str, list[_AtT
         letter
         for letter, shape in lettered.shapes.items()
         if letter in lettered.curved
-        or (shape.kind in ("square", "rectangle") and _level(shape.grain))
+        or (shape.kind in ("square", "rectangle") and (not shape.grain[0] or not shape.grain[1]))
         # Their edges along the axes are straight in the usual way, and no other edge lies outside.
         or (shape.kind in ("half-square triangle", "quarter-square triangle") and letter not in said)
     }
@@ -202,10 +202,6 @@ def _at_the_edge(design: BlockDesign, lettered: Lettered) -> dict[str, list[_AtT
             sides = tuple(step(a, b) for a, b in edges(outline))
             found.setdefault(letter, []).append(_AtTheEdge(place, sides, outer))
     return found
-
-
-def _level(grain: tuple[Exact, Exact]) -> bool:
-    return not grain[0] or not grain[1]
 
 
 def _is_outer(a: Point, b: Point, design: BlockDesign) -> bool:
@@ -256,7 +252,3 @@ def _keeps_straight(way: Way, patch: Polygon, edge: str) -> bool:
     return all(
         not on_the_bias(side, way.grain) for side, square in zip(sides, squares, strict=True) if square == wanted
     )
-
-
-def _length(side: Point) -> Exact:
-    return square_root(dot(side, side))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from math import gcd, lcm
 
 from msgspec import Struct
@@ -24,8 +24,7 @@ from blockdsl.facts.blockfacts import (
     CoverFacts,
     PatchFacts,
 )
-from blockdsl.facts.bookfacts import BookFacts
-from blockdsl.facts.collect_book import collect_book
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
 from blockdsl.facts.collect_foundation import collect_foundations
 from blockdsl.facts.collect_quilt import collect_quilt
 from blockdsl.facts.drift import collect_drift, report_drift
@@ -39,7 +38,16 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area
-from blockdsl.model import BlockDesign, ColourPlan, QuiltDesign
+from blockdsl.model import (
+    BlockDesign,
+    BlockInBook,
+    BookDesign,
+    ChapterDesign,
+    ColourPlan,
+    QuiltDesign,
+    QuiltInBook,
+    WordsInBook,
+)
 from blockdsl.model.language import usual_language
 from blockdsl.model.recolour import recoloured
 from blockdsl.sewing import is_known_method, plan_making
@@ -222,3 +230,28 @@ def _areas(design: BlockDesign, lettered: Lettered) -> tuple[tuple[str, Exact | 
     for (fabric, letter), count in Counter((patch.fabric, letter) for patch, letter in pairs).items():
         areas[fabric] += of_letter[letter] * count
     return tuple(areas.items())
+
+
+FactsOf = Callable[[BlockDesign], BlockFacts]
+FactsOfQuilt = Callable[[QuiltDesign], QuiltFacts]
+
+
+def collect_book(book: BookDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt) -> BookFacts:
+    """The book with the facts of its blocks and quilts, which the two functions give."""
+    chapters = tuple(_chapter(chapter, facts_of, facts_of_quilt) for chapter in book.chapters)
+    pressing, language = book.pressing or "as it nests", book.language or "en-US"
+    return BookFacts(book.name, book.author, book.paper, chapters, book.techniques, pressing, language)
+
+
+def _chapter(chapter: ChapterDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt) -> ChapterFacts:
+    return ChapterFacts(chapter.title, tuple(_item(item, facts_of, facts_of_quilt) for item in chapter.items))
+
+
+def _item(
+    item: WordsInBook | BlockInBook | QuiltInBook, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt
+) -> WordsFacts | BookBlockFacts | QuiltFacts:
+    if isinstance(item, WordsInBook):
+        return WordsFacts(item.path, item.markdown)
+    if isinstance(item, QuiltInBook):
+        return facts_of_quilt(item.design)
+    return BookBlockFacts(item.name, tuple(facts_of(design) for design in item.sizes))

@@ -16,7 +16,7 @@ from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperPat
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT, TemplatePattern, TemplateWords
 from blockdsl.geometry import Point, Polygon, to_float
 from blockdsl.geometry.offset import trim_points
-from blockdsl.marks.clip import bounds, edges
+from blockdsl.marks.clip import edges
 from blockdsl.marks.display_list import Contour, PagePoint, Segment
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import Messages, messages, words_of
@@ -175,9 +175,3 @@ def turned(paper: PaperPattern) -> PaperPattern:
         top=(dot(paper.top[0]), dot(paper.top[1])),
         marks=tuple(replace(mark, line=(dot(mark.line[0]), dot(mark.line[1]))) for mark in paper.marks),
     )
-
-
-def room_of(ring: Contour) -> float:
-    """The shorter side of the box round a ring: about how much may be written in it."""
-    left, top, right, bottom = bounds(ring)
-    return min(right - left, bottom - top)

@@ -140,7 +140,7 @@ def _words(pattern: TemplatePattern, tiling: Tiling, number: int, taken: Sequenc
 
 def _share(outline: Contour, core: Box) -> Contour:
     """What of an outline lies on a tile, clear of its edges; nothing where it only touches it."""
-    share = clip_ring(outline, _inset(core))
+    share = clip_ring(outline, Box(core.x_pt + 6, core.y_pt + 6, core.width_pt - 12, core.height_pt - 12))
     return share if len(share) > 2 else ()
 
 
@@ -149,10 +149,6 @@ def _fullest(outline: Contour, cores: tuple[Box, ...]) -> int:
     """The tile with most of the outline: asked by each of hundreds of tiles, and found once."""
     shares = [_share(outline, core) for core in cores]
     return max(range(len(shares)), key=lambda k: abs(area(shares[k])) if shares[k] else 0.0)
-
-
-def _inset(core: Box) -> Box:
-    return Box(core.x_pt + 6, core.y_pt + 6, core.width_pt - 12, core.height_pt - 12)
 
 
 def _strip(pattern: TemplatePattern, tiling: Tiling, number: int, strip: Box) -> list[Mark]:

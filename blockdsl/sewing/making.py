@@ -17,7 +17,6 @@ from blockdsl.sewing.classes import UnitGroup, group_units
 from blockdsl.sewing.foundation.choose import plan_foundations, without_what_papers_hold
 from blockdsl.sewing.foundation.plan import FoundationPlan, letter_on
 from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, PATCH_BY_PATCH, STRIPS
-from blockdsl.sewing.over_papers import choose_over_papers
 from blockdsl.sewing.strips import is_star
 from blockdsl.shapes import SHAPES
 
@@ -182,3 +181,20 @@ def _making(run: Run, batches: Batches) -> Making:
 
 def _many_times(group: UnitGroup, times: int) -> UnitGroup:
     return group if times == 1 else replace(group, places=group.places * times)
+
+
+def choose_over_papers(chosen: Sequence[tuple[UnitGroup, Choice]], problems: Problems) -> tuple[UnitGroup, ...]:
+    """The units to be pieced over papers: of those chosen for it the ones with straight edges alone.
+
+    A curve would have to be gathered around its paper; such units are reported, once for a choice.
+    """
+    told: set[object] = set()
+    found = []
+    for group, choice in chosen:
+        if not any(patch.curved for patch in group.picture):
+            found.append(group)
+        elif choice.method_span not in told:
+            told.add(choice.method_span)
+            advice = "make it as `cut patches`: its curves are sewn by templates"
+            problems.report("papers-curved", choice.method_span, what=choice.what, help=advice)
+    return tuple(found)

@@ -17,7 +17,6 @@ from blockdsl.syntax.grammar import Grammar, keyword_terminals
 from blockdsl.syntax.issue import SyntaxIssue
 from blockdsl.syntax.kinds import KEYWORDS, LINE_KINDS, QUILT_KINDS
 from blockdsl.syntax.lines import RawLine
-from blockdsl.syntax.trade_words import LINES
 
 _WANTED: Final = {
     "PAIR": "a cell",
@@ -98,8 +97,8 @@ def unknown_line(line: RawLine) -> SyntaxIssue:
     word = re.match(r'[^\s"“()]+|.', line.text)
     found = word.group() if word else line.text
     close = nearest_word(found.lower(), KEYWORDS)
-    if found.lower() in LINES:
-        advice = f"it is written {LINES[found.lower()]}"
+    if found.lower() in TRADE_WORDS:
+        advice = f"it is written {TRADE_WORDS[found.lower()]}"
     elif close:
         advice = f"did you mean `{close}`?"
     elif re.match(r"[\w(|-]", found):
@@ -236,3 +235,19 @@ def _in_words(terminals: Iterable[str], grammar: Grammar) -> str:
     if len(names) < 2:
         return names[0] if names else "something else"
     return f"{', '.join(names[:-1])} or {names[-1]}"
+
+
+TRADE_WORDS: Final[dict[str, str]] = {
+    "lattice": "`sash 1 1/2 in slate`",
+    "sashing": "`sash 1 1/2 in slate`",
+    "cornerstone": "`sash 1 1/2 in slate posts lantern`",
+    "cornerstones": "`sash 1 1/2 in slate posts lantern`",
+    "posts": "`sash 1 1/2 in slate posts lantern`",
+    "setting": "`set straight 4 x 6 of …`, or for setting triangles `fill fog`",
+    "triangles": "`fill fog`, which side and corner triangles are of",
+    "on": "`set on point 4 x 6 of …`",
+    "layout": "`set straight 4 x 6 of …`",
+    "color": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
+    "colour": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
+}
+"""For a word that begins no line how the line is written that is meant."""

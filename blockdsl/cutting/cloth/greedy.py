@@ -12,7 +12,7 @@ from itertools import product
 
 from msgspec import Struct, field
 
-from blockdsl.cutting.cloth.filling import Filled, Lying, Plan, StripFilling, filled, length_of
+from blockdsl.cutting.cloth.filling import Filled, Lying, Plan, StripFilling, filled
 from blockdsl.cutting.cloth.pieces import Size
 
 Chooser = Callable[[Size], int]
@@ -27,11 +27,6 @@ def _lowest(_size: Size) -> int:
 
 def _highest(size: Size) -> int:
     return len(size.ways) - 1
-
-
-def greedy_plan(sizes: Sequence[Size], counts: Sequence[int], width: int) -> Plan:
-    """The shortest of the simple plans; of equal ones the one with fewer different strips."""
-    return min(greedy_plans(sizes, counts, width), key=lambda plan: (length_of(plan), len(plan)))
 
 
 def greedy_plans(sizes: Sequence[Size], counts: Sequence[int], width: int) -> list[Plan]:

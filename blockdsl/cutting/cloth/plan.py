@@ -150,8 +150,3 @@ class SheetPlan(Struct, frozen=True):
     def proved(self) -> bool:
         """Whether fewer sheets cannot do."""
         return self.count == self.bound
-
-    @property
-    def at_most_more(self) -> int:
-        """By how many sheets, at most, the plan is over the fewest possible."""
-        return self.count - self.bound

@@ -55,7 +55,7 @@ def _hourglass(unit: MethodUnit) -> MethodStep:
                     _meet(unit),
                     sew_both_sides(unit),
                     message("method-cut-on-line", lines=1),
-                    _press_either(unit),
+                    message("method-press-open" if unit.measures.open_seams else "method-press-either", seams=2),
                 ),
                 scenes.crossed(measures, HOURGLASS),
             ),
@@ -167,10 +167,6 @@ def _split(unit: MethodUnit) -> MethodStep:
 
 def _meet(unit: MethodUnit) -> Message:
     return message("method-match-seams" if unit.measures.open_seams else "method-nest-seams")
-
-
-def _press_either(unit: MethodUnit) -> Message:
-    return message("method-press-open" if unit.measures.open_seams else "method-press-either", seams=2)
 
 
 def _press_last(unit: MethodUnit) -> Message:

@@ -4,18 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Set as AbstractSet
 
+from msgspec import Struct
+
 from blockdsl.geometry import Point
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.order.alike import NOTHING_SOLID, Looks, Match, Solid, Span
 from blockdsl.sewing.order.assembly import Assembly, Unsewable, count_seams
+from blockdsl.sewing.order.bends import MOST_WASTED, part_along_a_bend
 from blockdsl.sewing.order.cuts import Cut
 from blockdsl.sewing.order.divide import choose_division
 from blockdsl.sewing.order.dress import dress
-from blockdsl.sewing.order.hard import part_the_hard_way
 from blockdsl.sewing.order.nesting import Nest, inside_out, nest_units, parts_of_shapes, set_atoms
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.sewing.order.region import Region, look_at, reading_place
-from blockdsl.sewing.order.rounds import added_last
+from blockdsl.sewing.order.slits import fewest_openings
+from blockdsl.sewing.order.zigzags import part_in_zigzags
+from blockdsl.shapes import SHAPES
 
 MOST_PATCHES_REMEMBERED = 800
 
@@ -239,3 +243,47 @@ class _Finder:
         one, other = (self._corners[Point(place.x + shift.x, place.y + shift.y)] for place in turned)
         found = net.side_of.get((one, other))
         return net.side_of[other, one] if found is None else found
+
+
+def added_last(design: BlockDesign) -> dict[Span, int]:
+    """For each thing that there is on the way, by its first patch and the one after its last: how many came last."""
+    found: dict[Span, int] = {}
+    for unit in design.units:
+        shape = SHAPES[unit.filling.shape] if unit.filling else None
+        if unit.filling is None or shape is None or shape.rounds is None:
+            continue
+        stop = unit.first + 1
+        for each in shape.rounds(unit.filling):
+            for count in each.added:
+                stop += count
+                found[unit.first, stop] = count
+    return found
+
+
+class HardParting(Struct, frozen=True):
+    """The parts, the sides of partial seams that are closed when these parts are joined, and whether one is set in."""
+
+    parts: list[list[int]]
+    opened: frozenset[int]
+    bent: bool
+
+
+def part_the_hard_way(region: Region, looks: Looks) -> HardParting | None:
+    """Part the region with set-in seams where seams meet in a Y, else with partial ones; None when nothing helps."""
+    opened: frozenset[int] = frozenset()
+    here = region
+    while True:
+        division = choose_division(here, looks)
+        parts = division.parts if division else part_in_zigzags(here) or part_along_a_bend(here, wasted=0)
+        if parts:
+            return HardParting(parts, opened, bent=division is None)
+        more = fewest_openings(here)
+        if more is None:
+            break
+        opened |= more
+        here = look_at(region.net, region.patches, region.atom, region.opened | opened)
+    for wasted in range(1, MOST_WASTED + 1):
+        parts = part_along_a_bend(region, wasted=wasted)
+        if parts:
+            return HardParting(parts, frozenset(), bent=True)
+    return None

@@ -9,8 +9,6 @@ from __future__ import annotations
 import re
 from typing import Literal, TypeAlias
 
-from msgspec import Struct
-
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.record import Record
@@ -38,19 +36,6 @@ class Landmark(Record, frozen=True, omit_defaults=True):
     places: tuple[Position, ...]
     fabric: str = ""
     letter: str = ""
-
-
-class Take(Struct, frozen=True):
-    """So many of one thing for one result: patches of a letter and fabric, or what an earlier `step` made.
-
-    `parts` are the ingredients of the step that they are.
-    """
-
-    name: str
-    count: int
-    step: int
-    fabric: str
-    parts: tuple[int, ...]
 
 
 def _hyphenated(name: str) -> str:

@@ -39,8 +39,8 @@ def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
 
 
 def _kind(thing: Thing) -> str:
-    if _is_line(thing.node):
-        if _pieces_in_line(thing.node) == 2:
+    if all(seam.kind == "straight" for seam in thing.node.seams):
+        if len(thing.node.parts) == 2:
             return "pair"
         if _comes_out_as_triangle(thing.node):
             return "section"
@@ -65,14 +65,6 @@ def _is_triangle(part: Assembly | None) -> bool:
 def _comes_out_as_triangle(node: Joined) -> bool:
     """Whether a line of pieces comes out as a triangle: nobody calls that a strip."""
     return node.outline is not None and len(node.outline) == 3
-
-
-def _is_line(node: Joined) -> bool:
-    return all(seam.kind == "straight" for seam in node.seams)
-
-
-def _pieces_in_line(node: Joined) -> int:
-    return len(node.parts)
 
 
 def _by_form(thing: Thing, patches: Sequence[Patch]) -> Iterator[str]:
@@ -129,7 +121,7 @@ def _by_place(design: BlockDesign, thing: Thing, patches: Sequence[Patch]) -> It
         yield "quarter"
     if share >= _HALF and count == 2:
         yield "half"
-    touching = [_touches(box, whole) for box in boxes]
+    touching = [sum(one == other for one, other in zip(box, whole, strict=True)) for box in boxes]
     if all(touch == 2 for touch in touching) and all(_in_corner(box, whole) for box in boxes):
         yield "corner"
     middle = (left + right) / 2, (top + bottom) / 2
@@ -137,10 +129,6 @@ def _by_place(design: BlockDesign, thing: Thing, patches: Sequence[Patch]) -> It
         yield "middle"
     if all(touch == 1 for touch in touching):
         yield "side"
-
-
-def _touches(box: Sequence[Exact], whole: Sequence[Exact]) -> int:
-    return sum(one == other for one, other in zip(box, whole, strict=True))
 
 
 def _in_corner(box: Sequence[Exact], whole: Sequence[Exact]) -> bool:

@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from blockdsl.geometry import Exact, Point, Polygon, sign
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.geometry.polygon import cross, step
+from blockdsl.geometry.polygon import cross, dot, step
 from blockdsl.sewing.steps.action import (
     Action,
     Baste,
@@ -35,7 +35,6 @@ from blockdsl.sewing.steps.action import (
     Trim,
     Turn,
 )
-from blockdsl.sewing.steps.curves import hollow_part
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.edges import edge_kind, is_askew, is_rectangle, is_slanted
 from blockdsl.sewing.steps.ends import overhang
@@ -615,3 +614,13 @@ def _mirrored(one: Polygon, other: Polygon, line: Sequence[Point]) -> bool:
         return Point(along_it * way.x + square * (a.x - x), along_it * way.y + square * (a.y - y))
 
     return {across(corner) for corner in one} == {Point(square * corner.x, square * corner.y) for corner in other}
+
+
+def hollow_part(seam: StepSeam) -> int:
+    """Which of the seam's two parts, 0 or 1, has the hollow edge: the one on the far side of the chord from the centre.
+
+    Errors: ValueError for a seam that is not curved.
+    """
+    if seam.bend is None:
+        raise ValueError("a straight seam has no hollow side")
+    return 1 if sign(dot(seam.over, step(seam.bend.centre, seam.line[0]))) > 0 else 0

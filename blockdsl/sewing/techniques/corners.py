@@ -21,8 +21,6 @@ from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Press, Step, lesson_step, show
 
-ALL_CORNERS = ("tl", "tr", "br", "bl")
-
 
 def _square_at(place: str, base: tuple[Exact, Exact], c: Exact) -> tuple[Exact, Exact]:
     """The upper left corner of a small square of side `c` laid on that corner of the base."""

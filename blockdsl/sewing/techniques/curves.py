@@ -36,11 +36,6 @@ def _arc(radius: Exact, height: Exact, hollow_by: Exact = ZERO) -> list[Point]:
     return places
 
 
-def _pie(radius: Exact, height: Exact, seam: Exact) -> Polygon:
-    """The quarter circle as it is cut."""
-    return (*_arc(radius + seam, height, seam), at(-seam, height + seam))
-
-
 def _surround(radius: Exact, width: Exact, height: Exact, seam: Exact) -> Polygon:
     """What lies round it as it is cut."""
     rim = outline((-seam, -seam), (width + seam, -seam), (width + seam, height + seam))
@@ -74,7 +69,7 @@ def quarter_circles(measures: Measures) -> tuple[Step, ...]:
     """A quarter circle in a square. Roles: surround 0, quarter circle 1."""
     f, seam = measures.width, measures.seam
     radius = measures.radius or f * Fraction(2, 3)
-    pie, surround = _pie(radius, f, seam), _surround(radius, f, f, seam)
+    pie, surround = (*_arc(radius + seam, f, seam), at(-seam, f + seam)), _surround(radius, f, f, seam)
     apart = f / 5 + 2 * seam
     pie_marks, ground_marks = _marks(radius, radius + seam, f), _marks(radius - seam, radius, f)
     pieces: tuple[Item, ...] = (

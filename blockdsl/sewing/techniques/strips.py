@@ -106,7 +106,7 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
 def rails(measures: Measures) -> tuple[Step, ...]:
     """Each segment is a unit: equal strips one beside the other."""
     count = measures.counts[0]
-    roles = tuple(place if place in measures.cuts else _first(measures) for place in range(count))
+    roles = tuple(place if place in measures.cuts else min(measures.cuts) for place in range(count))
     lying = len(measures.counts) > 1  # bars stand side by side
     band, segment = (measures.width / count, measures.height) if lying else (measures.height / count, measures.width)
     sewn = segment + 2 * measures.seam
@@ -117,10 +117,6 @@ def rails(measures: Measures) -> tuple[Step, ...]:
         *_start(measures, roles, band, sewn),
         lesson_step("rails-measure", segment_picture, size=measures.size),
     )
-
-
-def _first(measures: Measures) -> int:
-    return min(measures.cuts)
 
 
 def checker(measures: Measures) -> tuple[Step, ...]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.diagnostics import Diagnostic, Problems, Source
-from blockdsl.syntax import ast, parse, trade_words
+from blockdsl.syntax import ast, parse
+from blockdsl.syntax.explain import TRADE_WORDS
 from blockdsl.syntax.kinds import KEYWORDS
 from blockdsl.syntax.parse import LARGEST_FILE
 
@@ -223,7 +224,7 @@ def test_a_line_in_another_word_of_the_trade_is_told_how_it_is_written(line: str
 
 
 def test_every_word_of_the_trade_leads_to_a_line_that_there_is() -> None:
-    for word, usage in trade_words.LINES.items():
+    for word, usage in TRADE_WORDS.items():
         assert word not in KEYWORDS
         assert usage[1:].split(maxsplit=1)[0].rstrip("`") in KEYWORDS
 
