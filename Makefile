@@ -15,7 +15,7 @@ help:
 	@echo "make test     make check, then every test"
 	@echo "make gallery  show all library blocks on one contact sheet in out/: PDF, SVG and a web page"
 	@echo "make check    lint, layout, types and the order of the layers"
-	@echo "make format   lay the Python files out anew"
+	@echo "make format   lay the Python files out anew, and the parsers' tables when a grammar or keyword has changed"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"
 	@echo "make sewn     sew the library at four sizes and 300 blocks by lot, reckon 60 quilts (a run of the tests takes fewer)"
@@ -44,6 +44,7 @@ check: .venv/.installed
 
 format: .venv/.installed
 	@$(BIN)/ruff format --quiet
+	@$(BIN)/python -m tests.grammars.make_tables
 
 fuzz: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.run

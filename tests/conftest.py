@@ -15,6 +15,10 @@ ROOT = Path(__file__).resolve().parent.parent
 settings.register_profile("blockdsl", derandomize=True, deadline=None, max_examples=30)
 settings.load_profile("blockdsl")
 
+# The commands keep their compiled code, as for whoever installed blockdsl; where Python was told to keep none, each of
+# hundreds of them would compile all of it anew.
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+
 
 @pytest.fixture(scope="session")
 def project() -> Path:

@@ -3,26 +3,36 @@
 A grammar file has the rules. What the table of line kinds knows is put in front of them and behind: the list of all
 lines, and the words that are keywords. A word in capitals that no grammar file defines is the keyword of that name,
 and only where it is expected.
+
+Working a parser out of its grammar takes longer than reading a file with it. So its tables are kept beside this file,
+with a digest of the grammar that they came from: `make format` writes them anew. Tables of another grammar, or of
+another lark, are left aside, and the parser is worked out of its grammar.
 """
 
 from __future__ import annotations
 
+import hashlib
+import json
 import re
 from functools import cache
-from typing import Final, Literal
+from pathlib import Path
+from typing import Any, Final, Literal
 
+import lark
 from lark import Lark
 
 from blockdsl.resources import grammar_text
 from blockdsl.syntax.atoms import LineAt
 from blockdsl.syntax.kinds import LINE_FORMS, QUILT_FORMS, spellings_of
-from blockdsl.syntax.line_kind import Node
+from blockdsl.syntax.line_kind import LineKind, Node
 from blockdsl.syntax.lines import RawLine
 from blockdsl.syntax.tree import LineTree
 
 Grammar = Literal["line", "quilt"]
 
-_FORMS: Final = {"line": LINE_FORMS, "quilt": QUILT_FORMS}
+FORMS: Final[dict[Grammar, dict[str, LineKind]]] = {"line": LINE_FORMS, "quilt": QUILT_FORMS}
+"""The kinds of line that each grammar has, by the rule that reads them."""
+
 _DEFINED: Final = re.compile(r"^([A-Z_]+)(?:\.[0-9]+)?:", re.MULTILINE)
 _OTHERS: Final = re.compile(r"^([A-Z_]+)(?:\.1)?:", re.MULTILINE)
 _CAPITALS: Final = re.compile(r"\b[A-Z][A-Z_]+\b")
@@ -41,16 +51,59 @@ def build_line(line: RawLine, tree: LineTree, grammar: Grammar = "line") -> Node
 
     Errors: IssueFound where a word fits the grammar but is not allowed.
     """
-    node: Node = _FORMS[grammar][tree.data].build(LineAt(line.source, line.start), line.span(), tree)
+    node: Node = FORMS[grammar][tree.data].build(LineAt(line.source, line.start), line.span(), tree)
     return node
 
 
 @cache
 def _parser(grammar: Grammar) -> Lark:
-    """The parser; making it takes a moment, so a file without quilts never asks for theirs."""
-    start = f"?start: {' | '.join(_FORMS[grammar])}\n"
+    """The parser, from its tables where they are of this grammar; a file without quilts never asks for theirs."""
+    rules = whole_grammar(grammar)
+    place = tables_path(grammar)
+    if place.is_file():
+        tables = json.loads(place.read_text("utf-8"))
+        if tables["digest"] == digest_of(rules) and tables["lark"] == lark_release():
+            return Lark.load(_with_numbers(tables["parser"]))
+    return work_out(rules)
+
+
+def whole_grammar(grammar: Grammar) -> str:
+    """The grammar as lark reads it: the file's rules, the list of all lines before them, keywords behind."""
+    start = f"?start: {' | '.join(FORMS[grammar])}\n"
     words = "".join(f"{terminal}.2: /{_either(terminal)}(?![\\w-])/\n" for terminal in _undefined(grammar))
-    return Lark(start + _text(grammar) + words, parser="lalr", lexer="contextual", maybe_placeholders=True)
+    return start + _text(grammar) + words
+
+
+def work_out(rules: str) -> Lark:
+    """The parser of a whole grammar."""
+    return Lark(rules, parser="lalr", lexer="contextual", maybe_placeholders=True)
+
+
+def tables_path(grammar: Grammar) -> Path:
+    """Where the tables of the grammar's parser are kept."""
+    return Path(__file__).with_name(f"{grammar}_tables.json")
+
+
+def digest_of(rules: str) -> str:
+    """What a grammar is known by."""
+    return hashlib.sha256(rules.encode()).hexdigest()
+
+
+def lark_release() -> str:
+    """The release whose tables ours are: a change in the third place of its number does not change their form."""
+    return ".".join(lark.__version__.split(".")[:2])
+
+
+def _with_numbers(parser: dict[str, Any]) -> dict[str, Any]:
+    """The tables as lark wrote them: JSON has words alone for keys, and lark's are numbers."""
+    memo = {int(key): value for key, value in parser["memo"].items()}
+    table = parser["data"]["parser"]["parser"]
+    table["tokens"] = {int(key): value for key, value in table["tokens"].items()}
+    table["states"] = {
+        int(state): {int(token): action for token, action in actions.items()}
+        for state, actions in table["states"].items()
+    }
+    return {"data": parser["data"], "memo": memo}
 
 
 def _text(grammar: Grammar) -> str:
