@@ -8,16 +8,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 
 from msgspec import Struct
 
 from blockdsl.analysis import Program, Reader, analyse
 from blockdsl.analysis.inputs import Input, RememberingReader, project_folder
+from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cutting import BlockCuts, cut_block
 from blockdsl.diagnostics import Problems, Source, Span
 from blockdsl.facts import FileFacts, collect_facts
+from blockdsl.model import BlockDesign
 from blockdsl.model.language import Language
 from blockdsl.sewing import Making, plan_making
 from blockdsl.syntax.parse import parse
@@ -41,27 +44,35 @@ def run(
     problems: Problems | None = None,
     what_if: WhatIf | None = None,
     language: Language | None = None,
+    memory: Memory = NO_MEMORY,
 ) -> Stages:
     """All that a text says, or what comes of it if something is supposed.
 
     `reader` brings in what the text uses; problems go to the collector that is given, or to a new one. `language` is
-    what pages are in, whatever the file says.
+    what pages are in, whatever the file says; `memory` what an editor keeps from one key to the next.
     """
     found = Problems() if problems is None else problems
-    program = analyse(source, reader, found, what_if, language)  # parses the text, and each file that it uses as met
-    plans = plan(program, found)
-    cuts = cut(program, plans)
-    return Stages(program, plans, cuts, collect_facts(program, cuts, found), found)
+    program = analyse(
+        source, reader, found, what_if, language, memory
+    )  # parses the text, and each file that it uses as met
+    plans = plan(program, found, memory)
+    cuts = cut(program, plans, memory)
+    return Stages(program, plans, cuts, collect_facts(program, cuts, found, memory), found)
 
 
-def plan(program: Program, problems: Problems) -> tuple[Making, ...]:
+def plan(program: Program, problems: Problems, memory: Memory = NO_MEMORY) -> tuple[Making, ...]:
     """How each block of the program is made, in their order."""
-    return tuple(plan_making(design, problems) for design in program.blocks)
+    return tuple(memory.once("plan", (design,), problems, partial(plan_making, design)) for design in program.blocks)
 
 
-def cut(program: Program, plans: Sequence[Making]) -> tuple[BlockCuts, ...]:
+def cut(program: Program, plans: Sequence[Making], memory: Memory = NO_MEMORY) -> tuple[BlockCuts, ...]:
     """What is cut for each block of the program."""
-    return tuple(cut_block(design, making) for design, making in zip(program.blocks, plans, strict=True))
+    pairs = zip(program.blocks, plans, strict=True)
+    return tuple(memory.once("cut", pair, Problems(), partial(_cut, pair)) for pair in pairs)
+
+
+def _cut(pair: tuple[BlockDesign, Making], _: Problems) -> BlockCuts:
+    return cut_block(*pair)
 
 
 class Worked(Struct, frozen=True):

@@ -244,7 +244,7 @@ class Shelf:
         """
         file = next(file for file in self._names.files if file.source is declared.span.source)
         if file.source.name not in self._scopes:
-            names = bring_in(file, self._reader)
+            names = bring_in(file, self._reader, self._names.memory)
             for declaration in self._names.main.declarations:
                 if isinstance(declaration, ast.FabricDeclaration) and declaration.name.text in names.fabrics:
                     names.fabrics[declaration.name.text] = self._names.fabrics[declaration.name.text]

@@ -12,6 +12,7 @@ from typing import TypeVar, cast
 from msgspec import Struct, field
 from msgspec.structs import replace
 
+from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.model import BlockDesign, BookDesign, PressingChoice, QuiltDesign
 from blockdsl.model.book import BlockInBook, ChapterDesign, QuiltInBook, WordsInBook
@@ -81,6 +82,7 @@ class Settled(Struct):
     """
 
     maker: Choices
+    memory: Memory = NO_MEMORY
     _found: dict[tuple[int, Choices], tuple[BlockDesign | QuiltDesign, BlockDesign | QuiltDesign]] = field(
         default_factory=dict
     )
@@ -92,7 +94,13 @@ class Settled(Struct):
         if pressing == design.pressing and language == design.language:
             return design
         sizes = tuple(self.block(size, around) for size in design.sizes)
-        return self._once(design, around, replace(design, pressing=pressing, language=language, sizes=sizes))
+
+        def settle(_: Problems) -> BlockDesign:
+            return replace(design, pressing=pressing, language=language, sizes=sizes)
+
+        step = f"settle {pressing} {language}"
+        settled = self.memory.once(step, (design, *sizes), Problems(), settle)
+        return self._once(design, around, settled)
 
     def quilt(self, design: QuiltDesign, around: Choices | None = None) -> QuiltDesign:
         """The quilt and its blocks, those of borders too."""

@@ -8,6 +8,7 @@ from msgspec.structs import replace
 from blockdsl.analysis.books import Shelf
 from blockdsl.analysis.letters_printed import read_further_font, report_letters_not_in_font
 from blockdsl.analysis.maker_choices import Choices, Settled, read_language, read_pressing
+from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
 from blockdsl.analysis.place import Placer
@@ -54,15 +55,16 @@ def analyse(
     problems: Problems,
     what_if: WhatIf | None = None,
     language: Language | None = None,
+    memory: Memory = NO_MEMORY,
 ) -> Program:
     """Resolve, place and prove every block that `source` declares, set its quilts and put its books together.
 
     Blocks and quilts with errors are left out. With `what_if` all of it is as is asked there, not as the file says;
-    `language` is what all pages are in, whatever the file says.
+    `language` is what all pages are in, whatever the file says. `memory` has what an earlier reading of it came to.
     """
 
     def attempt(asked: WhatIf | None, found: Problems) -> Program:
-        return _analyse(source, reader, found, asked, language)
+        return _analyse(source, reader, found, asked, language, memory)
 
     if what_if is None or what_if == WhatIf():
         return attempt(None, problems)
@@ -70,9 +72,14 @@ def analyse(
 
 
 def _analyse(
-    source: Source, reader: Reader, problems: Problems, what_if: WhatIf | None, language: Language | None
+    source: Source,
+    reader: Reader,
+    problems: Problems,
+    what_if: WhatIf | None,
+    language: Language | None,
+    memory: Memory,
 ) -> Program:
-    names = bring_together(source, reader, problems)
+    names = bring_together(source, reader, problems, memory)
     font = read_further_font(names, reader, problems)
     report_letters_not_in_font(names.main, font, problems)
     if what_if is not None:
@@ -114,7 +121,7 @@ def _analyse(
     if what_if is not None:
         program = _supposed(program, what_if, problems)
     said = () if names.maker is None else names.maker.lines
-    settled = Settled(Choices(read_pressing(said), read_language(said), language))
+    settled = Settled(Choices(read_pressing(said), read_language(said), language), memory)
     return replace(
         program,
         blocks=tuple(map(settled.block, program.blocks)),

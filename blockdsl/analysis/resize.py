@@ -23,6 +23,12 @@ def design_at_all_sizes(
     block: ast.BlockDeclaration, names: Scope, placer: Placer, problems: Problems
 ) -> BlockDesign | None:
     """The block at its own size, with those of its `sizes` line; None when it has errors, which are reported."""
+    return names.memory.design(block, names, problems, lambda found: _design_at_all_sizes(block, names, placer, found))
+
+
+def _design_at_all_sizes(
+    block: ast.BlockDeclaration, names: Scope, placer: Placer, problems: Problems
+) -> BlockDesign | None:
     own = design_block(block, names, placer, problems)
     asked = [width for line in block.lines if isinstance(line, ast.Sizes) for width in line.widths]
     if own is None or not asked:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from msgspec import Struct, field
 
 from blockdsl.analysis.maker_choices import report_choices, report_repeats
+from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.diagnostics import Problems, Source, Span, nearest_word
 from blockdsl.geometry.fraction import Fraction
@@ -38,6 +39,7 @@ class Scope(Struct):
     maker: ast.MakerDeclaration | None = None
     damaged: set[str] = field(default_factory=set)
     """Scope whose declarations could not be read."""
+    memory: Memory = NO_MEMORY
 
     def nearest(self, word: str) -> str | None:
         """The fabric or unit that was probably meant."""
@@ -48,17 +50,17 @@ class Scope(Struct):
         return word in self.damaged or (self.incomplete and not self.nearest(word))
 
 
-def bring_together(source: Source, reader: Reader, problems: Problems) -> Scope:
+def bring_together(source: Source, reader: Reader, problems: Problems, memory: Memory = NO_MEMORY) -> Scope:
     """Parse a file and all that it uses; a file's own declarations stand over those it brings in."""
     main = parse(source, problems)
-    names = Scope(main)
+    names = Scope(main, memory=memory)
     _gather(main, reader, problems, names, (source.name,))
     return names
 
 
-def bring_in(file: ast.File, reader: Reader) -> Scope:
+def bring_in(file: ast.File, reader: Reader, memory: Memory = NO_MEMORY) -> Scope:
     """The names that a file itself knows, when it was brought in by another; its problems have been reported."""
-    names = Scope(file)
+    names = Scope(file, memory=memory)
     _gather(file, reader, Problems(), names, (file.source.name,))
     return names
 
@@ -105,7 +107,7 @@ def _use(use: ast.Use, reader: Reader, problems: Problems, names: Scope, chain: 
         return
     before = {name: declared.span.source.name for name, declared in names.declared.items()}
     read_before = {file.source.name for file in names.files}
-    _gather(parse(found, problems), reader, problems, names, (*chain, found.name))
+    _gather(names.memory.parse(found, problems), reader, problems, names, (*chain, found.name))
     if not use.library and len(chain) == 1:
         _report_given_way(use, before, read_before, names, problems)
 

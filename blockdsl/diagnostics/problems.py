@@ -48,7 +48,7 @@ class Problems:
 
     def __iter__(self) -> Iterator[Diagnostic]:
         """All problems, by file, line and column."""
-        return iter(sorted(self._found, key=lambda d: (d.span.source.name, d.span.start, d.code)))
+        return iter(sorted(self._found, key=_order))
 
     def __len__(self) -> int:
         """How many, warnings included."""
@@ -58,6 +58,11 @@ class Problems:
     def has_errors(self) -> bool:
         """Whether any of them is an error."""
         return any(d.severity == "error" for d in self._found)
+
+
+def _order(problem: Diagnostic) -> tuple[str, tuple[int, ...], str]:
+    source = problem.span.source
+    return source.name, source.order(problem.span.start), problem.code
 
 
 def nearest_word(word: str, known: Iterable[str]) -> str | None:

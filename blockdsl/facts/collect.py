@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Sequence
+from functools import partial
 from math import gcd, lcm
 
 from msgspec import Struct
 
 from blockdsl.analysis import Program
 from blockdsl.analysis.letters import Lettered
+from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.cutting import BlockCuts, cut_block, cut_list, report_pieces_wider_than_fabric, templates
 from blockdsl.cutting.applique import applique_letters, applique_pieces, turn_under_of
 from blockdsl.cutting.cutters import lacking_cutters
@@ -70,10 +72,12 @@ class FileFacts(Struct, frozen=True):
     font: FurtherFont | None = None
 
 
-def collect_facts(program: Program, cuts: Sequence[BlockCuts], problems: Problems) -> FileFacts:
+def collect_facts(
+    program: Program, cuts: Sequence[BlockCuts], problems: Problems, memory: Memory = NO_MEMORY
+) -> FileFacts:
     """Everything about every block, quilt and book of the file; expectations that do not hold are reported.
 
-    `cuts` are those of the program's blocks, in their order.
+    `cuts` are those of the program's blocks, in their order; `memory` has what an earlier reading came to.
     """
     blocks = []
     known: dict[int, BlockFacts] = {}
@@ -81,13 +85,15 @@ def collect_facts(program: Program, cuts: Sequence[BlockCuts], problems: Problem
     def facts_of(design: BlockDesign) -> BlockFacts:
         # What is wrong with the making of a block has been told of its own size.
         if id(design) not in known:
-            known[id(design)] = collect_block(cut_block(design, plan_making(design, Problems())), Problems())
+            known[id(design)] = memory.once(
+                "unreported facts", (design,), Problems(), lambda found: _alone(design, found)
+            )
         return known[id(design)]
 
     for choice in program.unlaid:
         is_known_method(choice, problems)
     for of_block, expectations in zip(cuts, program.expectations, strict=True):
-        facts = collect_block(of_block, problems)
+        facts = memory.once("facts", (of_block,), problems, partial(collect_block, of_block))
         check_expectations(facts, expectations, problems)
         blocks.append(facts)
         known[id(of_block.design)] = facts
@@ -157,6 +163,10 @@ def collect_block(of_block: BlockCuts, problems: Problems) -> BlockFacts:
         language=design.language or usual_language(design.unit),
         drift=drift,
     )
+
+
+def _alone(design: BlockDesign, problems: Problems) -> BlockFacts:
+    return collect_block(cut_block(design, plan_making(design, problems)), problems)
 
 
 def _squared_paper(design: BlockDesign) -> tuple[tuple[int, int], tuple[Exact, Exact] | None]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
+from functools import partial
 from typing import Final
 
 from msgspec import Struct
@@ -58,14 +59,8 @@ _LOOKS_LIKE_COLOUR: Final = re.compile(r"#[0-9A-Za-z]+(?!\S)")
 
 def split_lines(source: Source) -> Iterator[RawLine]:
     """All lines of the text in order, blank ones too; a byte order mark is passed over."""
-    start = 1 if source.text.startswith("\ufeff") else 0
-    text = source.text
-    for number, place in enumerate(source.line_starts, start=1):
-        first = max(place, start)
-        last = source.line_starts[number] - 1 if number < len(source.line_starts) else len(text)
-        if last > first and text[last - 1] == "\r":
-            last -= 1
-        yield _raw_line(source, first, text[first:last])
+    for start, whole in source.lines():
+        yield source.recall(("line", start), partial(_raw_line, source, start, whole))
 
 
 def _raw_line(source: Source, start: int, whole: str) -> RawLine:

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from typing import Any, Final
 
 from lark.exceptions import UnexpectedInput
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.diagnostics import Problems, Source, Span
+from blockdsl.diagnostics import Diagnostic, Problems, Source, Span
 from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, Damaged, QuiltDeclaration
 from blockdsl.syntax.atoms import is_name, same_letters
 from blockdsl.syntax.explain import explain, unknown_line
@@ -59,17 +60,23 @@ def read_lines(source: Source, problems: Problems) -> Iterator[ReadLine]:
         member = opened == "book" and raw.keyword in BOOK_MEMBERS and _names_a_member(raws, place)
         if not member and _begins_declaration(raw, opened):
             opened = raw.keyword
-        before = len(problems)
-        if member:
-            yield _read_member(raw, problems)
-        elif _is_of_a_quilt(raw, opened):
-            yield _read_line(raw, problems, "quilt")
-        else:
-            yield _read_line(raw, problems)
-        issues += len(problems) - before
+        read = _read_member if member else _read_in_quilt if _is_of_a_quilt(raw, opened) else _read_line
+        line, found = source.recall((read, raw.start), partial(_with_problems, read, raw))
+        for problem in found:
+            problems.add(problem)
+        issues += len(found)
+        yield line
         if issues >= MOST_ISSUES:
             problems.report("too-many-mistakes", raw.span(), help="check that this is the right file")
             return
+
+
+def _with_problems(
+    read: Callable[[RawLine, Problems], ReadLine], raw: RawLine
+) -> tuple[ReadLine, tuple[Diagnostic, ...]]:
+    """One line as it is read, and what is wrong with its words."""
+    found = Problems()
+    return read(raw, found), tuple(found)
 
 
 def _begins_declaration(raw: RawLine, opened: str | None) -> bool:
@@ -116,6 +123,11 @@ def _read_member(raw: RawLine, problems: Problems) -> ReadLine:
     if isinstance(line.node, Damaged):
         return replace(line, node=replace(line.node, keyword=f"{raw.keyword} of a book"))
     return line
+
+
+def _read_in_quilt(raw: RawLine, problems: Problems) -> ReadLine:
+    """A line of a quilt, by the quilt's own grammar."""
+    return _read_line(raw, problems, "quilt")
 
 
 def _read_line(raw: RawLine, problems: Problems, grammar: Grammar = "line") -> ReadLine:
@@ -168,4 +180,5 @@ def _shortened(words: str, most: int) -> str:
 
 def whole_first_line(source: Source) -> Span:
     """The place to point at when the whole file is meant."""
-    return Span(source, 0, len(source.line(1)))
+    first = source.line_starts[0]
+    return Span(source, first, first + len(source.line(1)))
