@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator
-from functools import partial
+from functools import cache, partial
 from typing import TYPE_CHECKING, Final
 
 import msgspec
@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColourwayFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
+    from blockdsl.page.step_slide import StepSlides
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 """What is written when `--only` does not say."""
@@ -179,11 +180,12 @@ def _picture(
 
 def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """Each step as a picture of its own, to scale to any size and as 1920 × 1080 pixels."""
+    slides = cache(partial(_step_slides, block))
     for step in block.steps:
         for ending in ("svg", "png"):
             name = f"{stem}.step-{step.number:02d}.{ending}"
             depends = ("step", content, step.number, _cairo_version() if ending == "png" else ending)
-            yield Output(name, partial(_step_picture, block, step.number, ending), depends)
+            yield Output(name, partial(_step_picture, slides, block.name, step.number, ending), depends)
 
 
 def _cairo_version() -> str:
@@ -192,17 +194,22 @@ def _cairo_version() -> str:
     return cairo_version()
 
 
-def _step_picture(block: BlockFacts, number: int, ending: str) -> bytes:
-    from blockdsl.page.step_slide import PIXELS_AN_INCH, step_page
+def _step_slides(block: BlockFacts) -> StepSlides:
+    from blockdsl.page.step_slide import StepSlides
 
-    page = step_page(block, number)
+    return StepSlides(block)
+
+
+def _step_picture(slides: Callable[[], StepSlides], name: str, number: int, ending: str) -> bytes:
+    page = slides().page(number)
     if ending == "png":
         from blockdsl.export.png import write_png
+        from blockdsl.page.step_slide import PIXELS_AN_INCH
 
         return write_png(page, PIXELS_AN_INCH)
     from blockdsl.export.svg import write_svg
 
-    return write_svg(page, title=f"{block.name}, step {number}")
+    return write_svg(page, title=f"{name}, step {number}")
 
 
 def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:

@@ -36,19 +36,33 @@ _NUMBER: Final = TextStyle(28.0, "bold", ACCENT)
 _SMALL: Final = TextStyle(12.0, "regular", QUIET)
 
 
-def step_page(facts: BlockFacts, number: int) -> Page:
-    """Step `number` of the block, from 1: its pictures large, what to take and what to do beside them.
+class StepSlides:
+    """The pages of a block's steps. The words of all of them are made once, and each page too."""
 
-    Units:  960 × 540 pt; at 144 pixels to the inch 1920 × 1080.
-    Errors: ValueError when the block has no such step.
-    """
-    step = next((each for each in facts.steps if each.number == number), None)
-    if step is None:
-        raise ValueError(f"{facts.name} has no step {number}; it has {len(facts.steps)}")
-    look = look_of(facts)
-    has_pictures = any(part.picture is not None for part in look.text(step).parts)
-    body = _lesson(facts, step, look) if has_pictures else _pieced(step, look)
-    return Page(WIDTH_PT, HEIGHT_PT, (*_head(look.text(step)), *body, *_foot(facts, step)))
+    def __init__(self, facts: BlockFacts) -> None:
+        """Nothing is drawn yet."""
+        self._facts = facts
+        self._look = look_of(facts)
+        self._drawn: dict[int, Page] = {}
+
+    def page(self, number: int) -> Page:
+        """Step `number`, from 1: its pictures large, what to take and what to do beside them.
+
+        Units:  960 × 540 pt; at 144 pixels to the inch 1920 × 1080.
+        Errors: ValueError when the block has no such step.
+        """
+        if number not in self._drawn:
+            self._drawn[number] = self._draw(number)
+        return self._drawn[number]
+
+    def _draw(self, number: int) -> Page:
+        facts, look = self._facts, self._look
+        step = next((each for each in facts.steps if each.number == number), None)
+        if step is None:
+            raise ValueError(f"{facts.name} has no step {number}; it has {len(facts.steps)}")
+        has_pictures = any(part.picture is not None for part in look.text(step).parts)
+        body = _lesson(facts, step, look) if has_pictures else _pieced(step, look)
+        return Page(WIDTH_PT, HEIGHT_PT, (*_head(look.text(step)), *body, *_foot(facts, step)))
 
 
 def _head(text: StepText) -> tuple[Mark, ...]:

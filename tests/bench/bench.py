@@ -32,7 +32,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.page.sheet.sheet import block_sheet
 from blockdsl.page.single import quilt_page
-from blockdsl.page.step_slide import PIXELS_AN_INCH, step_page
+from blockdsl.page.step_slide import PIXELS_AN_INCH, StepSlides
 from blockdsl.sewing.order import find_order
 from blockdsl.wording import facts_json
 
@@ -125,7 +125,7 @@ def one_block() -> None:
         0.020,
     )
     show("its sheet as PDF", timed(lambda: write_pdf(block_sheet(facts)), 20), 0.150)
-    slide = step_page(facts, 2)
+    slide = StepSlides(facts).page(2)
     show("a step of it as PNG, 1920 x 1080", timed(partial(write_png, slide, PIXELS_AN_INCH), 5))
 
 

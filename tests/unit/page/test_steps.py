@@ -8,7 +8,7 @@ from blockdsl.marks.display_list import Figure, Mark, Path, TextMark
 from blockdsl.marks.theme import paper_named
 from blockdsl.marks.typeset import measure
 from blockdsl.page.sheet.sheet import block_sheet
-from blockdsl.page.step_slide import HEIGHT_PT, WIDTH_PT, step_page
+from blockdsl.page.step_slide import HEIGHT_PT, WIDTH_PT, StepSlides
 from blockdsl.pictures.step import part_moves
 from tests.unit.model.blocks import block
 
@@ -70,8 +70,9 @@ def test_nothing_of_the_steps_leaves_the_box_that_prints_everywhere(name: str) -
 def test_every_step_has_a_page_16_to_9_that_holds_all_of_it(name: str) -> None:
     facts = BLOCKS[name]
     assert facts.steps
+    slides = StepSlides(facts)
     for step in facts.steps:
-        page = step_page(facts, step.number)
+        page = slides.page(step.number)
         assert (page.width_pt, page.height_pt) == (WIDTH_PT, HEIGHT_PT)
         assert page.width_pt * 9 == page.height_pt * 16
         left, top, right, bottom = extent(page.marks)
@@ -82,7 +83,7 @@ def test_every_step_has_a_page_16_to_9_that_holds_all_of_it(name: str) -> None:
 
 def test_a_step_that_is_not_there_is_refused_by_number() -> None:
     with pytest.raises(ValueError, match="has no step 9; it has 4"):
-        step_page(BLOCKS["corners"], 9)
+        StepSlides(BLOCKS["corners"]).page(9)
 
 
 def test_every_picture_of_a_step_says_what_it_shows() -> None:
