@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
-from math import cos, radians, sin
+from math import ceil, cos, dist, hypot, radians, sin, sqrt
 from typing import Any, Final
 
 from msgspec.structs import replace
@@ -12,8 +12,8 @@ from msgspec.structs import replace
 from blockdsl.marks.display_list import Contour, Figure, Link, Mark, Page, Path, Stamp, TextMark
 from blockdsl.marks.typeset import UNITS_PER_EM, GlyphRun, font_beside, font_of, shape
 
-_STEPS: Final = 6
-"""Straight pieces for each curve of a letter: at the size of running text nobody sees them."""
+_UNSEEN_PT: Final = 0.05
+"""How far a curve of a letter may be from the straight pieces that it is drawn with: a fiftieth of a millimetre."""
 
 
 def with_letters_drawn(page: Page) -> Page:
@@ -79,24 +79,30 @@ def _placed(mark: TextMark, x: float, y: float) -> tuple[float, float]:
 
 
 def _rings(mark: TextMark, run: GlyphRun, font: Any, scale: float) -> Iterator[Contour]:
+    turn = radians(mark.turn_degrees)
+    along, across = scale * cos(turn), scale * sin(turn)
     for glyph in run.glyphs:
-        for ring in _outline(font, glyph.number):
-            yield tuple(_placed(mark, (glyph.x + x) * scale, (glyph.y + y) * scale) for x, y in ring)
+        left, top = glyph.x, glyph.y
+        from_x = mark.x_pt + left * along + top * across
+        from_y = mark.y_pt + left * across - top * along
+        for ring in _outline(font, glyph.number, _UNSEEN_PT / scale):
+            yield tuple([(from_x + x * along + y * across, from_y + x * across - y * along) for x, y in ring])
 
 
-@lru_cache(maxsize=2048)
-def _outline(font: Any, glyph: int) -> tuple[Contour, ...]:
-    """The closed lines of a glyph, in 1/1000 em, y upward."""
-    pen = _Pen()
+@lru_cache(maxsize=8192)
+def _outline(font: Any, glyph: int, unseen: float) -> tuple[Contour, ...]:
+    """The closed lines of a glyph, in 1/1000 em, y upward; nowhere further than `unseen` from its curves."""
+    pen = _Pen(unseen)
     font.draw_glyph_with_pen(glyph, pen)
     return tuple(tuple(ring) for ring in pen.rings if len(ring) > 2)
 
 
 class _Pen:
-    """Gathers the lines that HarfBuzz draws, curves as short straight pieces."""
+    """Gathers the lines that HarfBuzz draws, curves as straight pieces."""
 
-    def __init__(self) -> None:
+    def __init__(self, unseen: float) -> None:
         self.rings: list[list[tuple[float, float]]] = []
+        self.unseen = unseen
 
     def moveTo(self, point: tuple[float, float]) -> None:  # noqa: N802 - HarfBuzz calls it so
         self.rings.append([point])
@@ -106,8 +112,9 @@ class _Pen:
 
     def qCurveTo(self, control: tuple[float, float], end: tuple[float, float]) -> None:  # noqa: N802
         start = self.rings[-1][-1]
-        for step in range(1, _STEPS + 1):
-            t = step / _STEPS
+        # A curve of the second degree leaves its chord by half of how far its control lies from the middle.
+        bulge = dist(_mean((0.5, 0.5), (start, end)), control) / 2
+        for t in self._steps(bulge):
             weights = ((1 - t) ** 2, 2 * t * (1 - t), t**2)
             self.rings[-1].append(_mean(weights, (start, control, end)))
 
@@ -115,10 +122,17 @@ class _Pen:
         self, first: tuple[float, float], second: tuple[float, float], end: tuple[float, float]
     ) -> None:
         start = self.rings[-1][-1]
-        for step in range(1, _STEPS + 1):
-            t = step / _STEPS
+        # One of the third degree leaves it by no more than so much of how far its controls turn.
+        turns = (_mean((1, -2, 1), (start, first, second)), _mean((1, -2, 1), (first, second, end)))
+        bulge = 0.75 * max(hypot(*turn) for turn in turns)
+        for t in self._steps(bulge):
             weights = ((1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t**2 * (1 - t), t**3)
             self.rings[-1].append(_mean(weights, (start, first, second, end)))
+
+    def _steps(self, bulge: float) -> Iterator[float]:
+        """Where the pieces of a curve end; cut in n pieces, each leaves its chord by an n²th of what the whole does."""
+        pieces = max(1, ceil(sqrt(bulge / self.unseen)))
+        return (step / pieces for step in range(1, pieces + 1))
 
     def closePath(self) -> None:  # noqa: N802
         """Rings are closed anyway."""
