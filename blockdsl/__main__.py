@@ -1,7 +1,5 @@
 """`python -m blockdsl` is the command `blockdsl`."""
 
-import sys
+from blockdsl.cli import command
 
-from blockdsl.cli import main
-
-sys.exit(main())
+command()

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import gc
 import os
 import sys
 import traceback
 from argparse import Namespace
-from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Sequence
 from importlib import import_module
 from io import TextIOWrapper
 from pathlib import Path
@@ -19,15 +17,11 @@ from blockdsl.cli.status import ERRORS, FINE, OUR_FAULT, USAGE, CannotGoOn
 _INTERRUPTED = 130
 
 
-def main(argv: Sequence[str] | None = None) -> int:
-    """Run one command; `argv` are the words after `blockdsl`, those of this process when None.
-
-    Gives the exit status: 0 fine, 1 errors in the files, 2 wrong usage, 3 a fault of ours.
-    """
+def run(argv: Sequence[str] | None) -> int:
+    """Run one command, as `blockdsl.cli.main` says."""
     _speak_utf8()
     try:
-        with _uncollected():
-            return _run(parser().parse_args(argv))
+        return _run(parser().parse_args(argv))
     except SystemExit as end:  # argparse has told what is wrong, or has shown the help
         return end.code if isinstance(end.code, int) else USAGE
     except CannotGoOn as reason:
@@ -43,22 +37,10 @@ def main(argv: Sequence[str] | None = None) -> int:
         return _own_up(fault)
 
 
-@contextmanager
-def _uncollected() -> Iterator[None]:
-    """Without the search for rings of objects: a command makes next to none, and looking takes half of its time."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
-
-
 def _run(arguments: Namespace) -> int:
     """Load the command that was asked for, and no other: the file beside this one that has its name."""
-    run: Callable[[Namespace], int] = import_module(f"blockdsl.cli.{arguments.command}").run
-    return run(arguments)
+    command: Callable[[Namespace], int] = import_module(f"blockdsl.cli.{arguments.command}").run
+    return command(arguments)
 
 
 def _own_up(fault: Exception) -> int:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from difflib import get_close_matches
 
 from msgspec import Struct
 
@@ -67,5 +66,7 @@ def _order(problem: Diagnostic) -> tuple[str, tuple[int, ...], str]:
 
 def nearest_word(word: str, known: Iterable[str]) -> str | None:
     """The known word that `word` was probably meant to be, or None."""
+    from difflib import get_close_matches  # noqa: PLC0415 - for a file with mistakes alone
+
     close = get_close_matches(word, sorted(known), n=1, cutoff=0.6)
     return close[0] if close else None
