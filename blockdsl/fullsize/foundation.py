@@ -27,6 +27,7 @@ from blockdsl.marks.clip import area, clip_line, clip_ring
 from blockdsl.marks.display_list import Contour, Document, Figure, Mark, Page, Path, TextMark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, LONGEST_PAGE_PT, MARGIN_PT, Box, paper_named
 from blockdsl.page.scale_check import square_and_bar
+from blockdsl.wording.grammar import in_clauses
 from blockdsl.wording.messages import words_of
 
 MOST_COPIES: Final = 48
@@ -96,8 +97,9 @@ def _shared_pages(layout: PageLayout, drawings: PaperDrawings) -> list[tuple[Mar
 def _alternative(paper: PaperPattern) -> str:
     words = paper.pattern.words
     said = ". ".join((words.title, *words.lines))
-    patches = "; ".join(f"{line.number} {line.fabric}, {line.cut}" for line in paper.table)
-    return paper.pattern.messages("foundation-alternative", letter=words.letter, lines=said, order=patches)
+    spoken = paper.pattern.messages
+    patches = in_clauses((f"{line.number} {line.fabric}, {line.cut}" for line in paper.table), spoken)
+    return spoken("foundation-alternative", letter=words.letter, lines=said, order=patches)
 
 
 def _own_page(paper: PaperPattern, geometry: PageGeometry) -> tuple[Mark, ...]:

@@ -10,14 +10,16 @@ from msgspec import Struct
 
 from blockdsl.marks.display_list import Mark, Path, TextMark, Weight
 from blockdsl.marks.theme import BODY_PT, INK, LEADING, THIN_PT
-from blockdsl.marks.typeset import CAP_HEIGHT, ellipsis, measure, wrap
+from blockdsl.marks.typeset import CAP_HEIGHT, ellipsis, measure, words_of, wrap
 
 # The first baseline stands this share of a line below its top, so that capitals look centred in their line.
 _BASELINE_SHARE = 0.76
 _CAPITALS_SHARE = CAP_HEIGHT
 
 _JOIN: Final = "\ue000"  # stands for a space that holds while lines are broken, never printed
-_MEASURE: Final = re.compile(r"(?<=\d) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]+⁄|\d+/)|(?<=[\d₀₁₂₃₄₅₆₇₈₉]) (?=(?:in|cm|mm)\b|×)|(?<=×) ")
+_MEASURE: Final = re.compile(
+    r"(?<=\d) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]+⁄|\d+/)|(?<=[\d₀₁₂₃₄₅₆₇₈₉]) (?=(?:in|cm|mm|Zoll|po)\b|×)|(?<=×) "
+)
 
 
 class TextStyle(Struct, frozen=True):
@@ -88,8 +90,11 @@ def lines_of(text: str, width_pt: float, style: TextStyle = BODY) -> list[str]:
 
 
 def together(text: str) -> list[str]:
-    """Words, a number with its fraction and its unit counted as one word: a line never ends between them."""
-    return [word.replace(_JOIN, " ") for word in _MEASURE.sub(_JOIN, text).split()]
+    """Words, a number with its fraction and its unit counted as one word: a line never ends between them.
+
+    Nor does it at a no-break space, as French writes before a colon and inside guillemets.
+    """
+    return [word.replace(_JOIN, " ") for word in words_of(_MEASURE.sub(_JOIN, text))]
 
 
 def _filled(words: Sequence[str], width_pt: float, style: TextStyle) -> list[str]:

@@ -6,6 +6,7 @@ the other way inside it, by the resolution of weak and neutral letters in Unicod
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -258,6 +259,11 @@ def cap_height(size_pt: float) -> float:
     return CAP_HEIGHT * size_pt
 
 
+def words_of(text: str) -> list[str]:
+    """What lies between spaces at which a line may end: not no-break spaces, at which `split` alone would part it."""
+    return re.findall(r"[^ \t\n]+", text)
+
+
 def wrap(text: str, size_pt: float, weight: Weight, width_pt: float) -> list[str]:
     """Lines no wider than `width_pt`, broken at spaces, and inside a word only where it is too long by itself.
 
@@ -266,7 +272,7 @@ def wrap(text: str, size_pt: float, weight: Weight, width_pt: float) -> list[str
     lines: list[str] = []
     for paragraph in text.splitlines() or [""]:
         line = ""
-        for word in paragraph.split():
+        for word in words_of(paragraph):
             longer = f"{line} {word}" if line else word
             if measure(longer, size_pt, weight) <= width_pt:
                 line = longer

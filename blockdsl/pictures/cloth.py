@@ -16,7 +16,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, Path, moved
 from blockdsl.marks.prose import TextStyle, fitted, line_centred, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, RULE, SMALL_PT, TINT
-from blockdsl.wording.grammar import many
+from blockdsl.wording.grammar import in_clauses, many
 from blockdsl.wording.lengths import plain_extent, plain_measure, plain_size, show_length
 from blockdsl.wording.messages import Messages, words_of
 
@@ -120,7 +120,7 @@ def _panel(panel: Panel, number: int, cutter: ClothPainter) -> ClothRow:
 def _row(
     number: int, marks: tuple[Mark, ...], size_pt: tuple[float, float], said: str, told: Sequence[str], words: Messages
 ) -> ClothRow:
-    picture = Figure(words("cloth-picture", what=said, pieces="; ".join(told)), marks)
+    picture = Figure(words("cloth-picture", what=said, pieces=in_clauses(told, words)), marks)
     return ClothRow(number, picture, *size_pt, said, tuple(told))
 
 
@@ -160,8 +160,8 @@ def _size_in(piece: PlacedPiece, cutter: ClothPainter) -> str:
 
 
 def _say_strip(strip: Strip, cutter: ClothPainter) -> str:
-    said = "; ".join(_say_pieces(strip.sections, cutter, strip.times))
     words = cutter.words
+    said = in_clauses(_say_pieces(strip.sections, cutter, strip.times), words)
     height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
     return words("cloth-strips-of", strips=strips, height=height, pieces=said)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from blockdsl.facts.blockfacts import BiasFacts, BlockFacts
-from blockdsl.wording.grammar import listed
+from blockdsl.wording.grammar import in_clauses, listed
 from blockdsl.wording.messages import Messages, words_of
 
 
@@ -30,7 +30,10 @@ def _edges(found: Sequence[BiasFacts], words: Messages) -> str:
         count = len(bias.lengths)
         alike = (bias.which, count, bias.edges) if bias.which == "some" else (bias.which, min(count, 2), 0)
         letters.setdefault(alike, []).append(bias.label)
-    return "; ".join(
-        words(f"bias-{which}", count=count, of=str(of), letters=listed(labels, words))
-        for (which, count, of), labels in letters.items()
+    return in_clauses(
+        (
+            words(f"bias-{which}", count=count, of=str(of), letters=listed(labels, words))
+            for (which, count, of), labels in letters.items()
+        ),
+        words,
     )

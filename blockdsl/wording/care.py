@@ -111,25 +111,25 @@ class Care(Pressing):
         return self._words(f"press-{word}", count=1, name=self._loose(loose), row="", has="no")
 
     def _set_in(self, set_in: SetIn) -> Iterator[str]:
-        tail = self._words("tail-with", shows=self._shows(set_in.landmarks)) if set_in.landmarks else ""
+        how = {"same": "no", "sides": "no", "meeting": "none", **self._lying(set_in.landmarks)}
         name, number = self._told.set_in
         part, pos = self._added(set_in.part), self._pos(set_in.side)
         self._base = None
         if self._by_hand:
-            yield self._words("join-set-in-hand", part=part, pos=pos, tail=tail)
+            yield self._words("join-set-in-hand", part=part, pos=pos, **how)
         elif set_in.turns > 1:
             key = "join-turning-again" if self._told.turning else "join-turning"
             self._told.turning = True
-            yield self._words(key, part=part, base=self._on(set_in.base), pos=pos, tail=tail)
+            yield self._words(key, part=part, base=self._on(set_in.base), pos=pos, **how)
         elif number:
             here = "yes" if number == self._step.number else "no"
-            yield self._words("join-set-in-same", part=part, pos=pos, tail=tail, name=name, number=number, here=here)
+            yield self._words("join-set-in-same", part=part, pos=pos, **how, name=name, number=number, here=here)
         else:
             bare = self._labels.short(set_in.part) if set_in.part < self._many else self._joined(set_in.part)
             self._told.set_in = (bare, self._step.number)
             base = self._on(set_in.base)
             has = "no" if base == self._words("join-joined") else "yes"
-            yield self._words("join-set-in", part=part, base=base, has=has, pos=pos, tail=tail)
+            yield self._words("join-set-in", part=part, base=base, has=has, pos=pos, **how)
             yield self._words("join-set-in-sew", again=self._backstitched())
 
     def _curve(self, curve: Curve) -> Iterator[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
-from blockdsl.wording.grammar import in_thousands
+from blockdsl.wording.grammar import in_clauses, in_thousands
 from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
@@ -40,7 +40,7 @@ def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ..
             cut.label,
             say_purpose(cut, words),
             str(cut.spare) if cut.spare else "",
-            *(("; ".join(cut.cutters),) if facts.cutters else ()),
+            *((in_clauses(cut.cutters, words),) if facts.cutters else ()),
         )
         for fabric, cuts in cuts_by_fabric(facts)
         for cut in cuts

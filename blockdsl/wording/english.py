@@ -71,7 +71,7 @@ class English:
             return "".join(items)
         if len(items) == 2 and " and " not in items[0]:
             return words("list-pair", first=items[0], last=items[1])
-        return words("list-more", first=", ".join(items[:-1]), last=items[-1])
+        return words("list-more", first=words("list-comma").join(items[:-1]), last=items[-1])
 
     def plural(self, name: str) -> str:
         """By the ending of the head noun."""

@@ -3,13 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
 from typing import Final
 
-from blockdsl.wording.grammar import Article, Lookup
-
-_LETTER: Final = re.compile("[A-Z]{1,2}r?( \\(.*\\))?")
-"""A patch by its letter, with its fabric or without: `A`, `Br`, `A (Brume)`."""
+from blockdsl.wording.grammar import WithGenders
 
 _PLACE: Final = "le haut à gauche|le haut à droite|le bas à gauche|le bas à droite|le haut|le bas|la gauche|la droite"
 _PLACES: Final = re.compile(rf"\b([dD]e|[àÀ]) ((?:{_PLACE})(?:(?:, | et )(?:{_PLACE}))*)\b")
@@ -37,30 +33,13 @@ def _all_placed(found: re.Match[str]) -> str:
     return re.sub(_PLACE, lambda place: _placed(preposition, place[0]), found[2])
 
 
-class French:
-    """French: letters are masculine, and a name that a maker gave has no article, for nobody knows its gender."""
+class French(WithGenders):
+    """French: letters are masculine."""
 
+    conjunction = " et "
     decimal = ","
     endings = "(?:e|es|s|x)?"
     thousands = "\u202f"
-
-    def listed(self, items: Sequence[str], words: Lookup) -> str:
-        """`A`, `A et B`, `A, B et C`, `rangées 1 et 3, ainsi que A`."""
-        if len(items) < 2:
-            return "".join(items)
-        if any(" et " in item for item in items[:-1]):
-            return words("list-more", first=", ".join(items[:-1]), last=items[-1])
-        return words("list-pair", first=", ".join(items[:-1]), last=items[-1])
-
-    def plural(self, name: str) -> str:
-        """A maker's name as it is: `2 unités « Poutre »`."""
-        return name
-
-    def with_article(self, name: str, article: Article, words: Lookup) -> str:
-        """`l’autre A`, `1 A`; all else as it is, nouns having their articles already."""
-        if article in ("one", "other", "another") and _LETTER.fullmatch(name):
-            return words(article, name=name)
-        return name
 
     def contracted(self, text: str) -> str:
         """`du bloc`, `au coin`, `l’unité`, `d’octogones`, `en haut`."""

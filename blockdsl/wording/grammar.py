@@ -7,7 +7,8 @@ for itself: `{ NAME($part, case: "dative") }` in a German file, where an English
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterable, Sequence
 from importlib import import_module
 from typing import Final, Literal, Protocol, Self, cast
 
@@ -47,6 +48,37 @@ class Grammar(Protocol):
 
     def contracted(self, text: str) -> str:
         """A message with its words drawn together that the language writes as one: `zu der` is `zur`."""
+
+
+LETTER: Final = re.compile(r"[A-Z]{1,2}r?( \(.*\))?")
+"""A patch by its letter, with its fabric or without: `A`, `Br`, `A (Nebel)`."""
+
+
+class WithGenders:
+    """What languages share whose nouns have genders: message files give nouns their articles, nobody else can.
+
+    A name that a maker gave has no article and no plural of its own; letters have those of `other` and `another`.
+    """
+
+    conjunction: str
+    """The word before the last of a list, with its spaces."""
+
+    def listed(self, items: Sequence[str], words: Lookup) -> str:
+        """`A`, `A und B`, `A, B und C`, `Reihen 1 und 3 sowie A`."""
+        if len(items) < 2:
+            return "".join(items)
+        key = "list-more" if any(self.conjunction in item for item in items[:-1]) else "list-pair"
+        return words(key, first=words("list-comma").join(items[:-1]), last=items[-1])
+
+    def plural(self, name: str) -> str:
+        """A maker's name as it is: `2 Einheiten „Balken“`."""
+        return name
+
+    def with_article(self, name: str, article: Article, words: Lookup) -> str:
+        """`das andere A`, `1 A`; all else as it is."""
+        if article in ("one", "other", "another") and LETTER.fullmatch(name):
+            return words(article, name=name)
+        return name
 
 
 class Lookup(Protocol):
@@ -197,6 +229,16 @@ def listed(items: Sequence[str], words: Lookup) -> str:
 def plural(name: str, words: Lookup) -> str:
     """More than one of it, for names that no message file has."""
     return words.grammar.plural(name)
+
+
+def in_series(items: Iterable[str], words: Lookup) -> str:
+    """`A, B, C`: one after another, with no word before the last."""
+    return words("list-comma").join(items)
+
+
+def in_clauses(items: Iterable[str], words: Lookup) -> str:
+    """`A and B of it; C`: items that may hold commas themselves."""
+    return words("list-semicolon").join(items)
 
 
 def in_figures(figure: str, words: Lookup) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import JoinFacts, LessonStep, MethodPart, MethodStep, StepFacts
+from blockdsl.facts.stepfacts import JoinFacts, LessonStep, MethodPart, StepFacts
 from blockdsl.sewing.message import Message
 from blockdsl.wording.grammar import listed, name_of
 from blockdsl.wording.measures import figure, size_words
@@ -27,25 +27,18 @@ def made_by_method(step: StepFacts, words: Messages) -> str:
     if told is None:
         return words("step-make", count=step.count) if step.count > 1 else ""
     counts = [hand.count for hand in step.hands]
-    if len(counts) > 1:
-        make = words("method-kinds", count=counts[0], mirrored=counts[1])
-    elif step.count > 1 or told.batch != "each":
-        make = words("step-make", count=step.count)
-    else:
+    if len(counts) == 1 and step.count == 1 and told.batch == "each":
         return ""
-    spare = words("method-spare", spare=step.spare) if step.spare else ""
-    return f"{make}{_from(told, words)}{spare}"
-
-
-def _from(told: MethodStep, words: Messages) -> str:
-    if told.batch == "each":
-        return ""
-    if told.batch == "strips":
-        return words("method-from-strips", sets=told.batches)
-    squares = sum(piece.count for piece in told.pieces.values())
-    if told.batches > 1:
-        return words(f"method-gives-{told.batch}", gives=told.gives, squares=squares)
-    return words("method-from", squares=squares)
+    return words(
+        "method-made",
+        count=counts[0] if len(counts) > 1 else step.count,
+        mirrored=counts[1] if len(counts) > 1 else 0,
+        batch="squares" if told.batch in ("pair", "set") and told.batches == 1 else told.batch,
+        gives=told.gives,
+        squares=sum(piece.count for piece in told.pieces.values()),
+        sets=told.batches,
+        spare=step.spare,
+    )
 
 
 def method_parts(step: StepFacts, block: BlockFacts, words: Messages, as_in: int) -> tuple[StepPart, ...]:

@@ -16,7 +16,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from blockdsl.shapes import SHAPES
-from blockdsl.wording.grammar import Article, Lookup, Name, listed, plural
+from blockdsl.wording.grammar import Article, Lookup, Name, in_series, listed, plural
 
 _NUMBERED: Final = re.compile(
     r"(row|column|unit|round|straight round|diagonal round|segment of set|section) ([0-9]+|[A-Z]+)"
@@ -136,7 +136,7 @@ class _Spoken(Struct, frozen=True):
 
 
 def _fabrics(fabrics: tuple[str, ...], words: Lookup) -> str:
-    return listed(fabrics, words) if len(fabrics) < 3 else ", ".join(fabrics)
+    return listed(fabrics, words) if len(fabrics) < 3 else in_series(fabrics, words)
 
 
 def numbers_in_words(numbers: str, words: Lookup) -> str:

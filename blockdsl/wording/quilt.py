@@ -16,6 +16,7 @@ from blockdsl.facts.quiltstepfacts import (
     PressRows,
     QuiltAction,
     QuiltGroup,
+    QuiltPart,
     QuiltStepFacts,
     QuiltTake,
     SewInOrder,
@@ -135,18 +136,18 @@ class _Writer:
             if (take.what, take.index, take.colourway) == (action.part.what, action.part.index, action.part.colourway)
         )
         said = self.words("quilt-lay-each" if taken > 1 else "quilt-lay-one", block=block, how=how)
-        return (*self.note_of(action.part.index, how, block), said)
+        return (*self.note_of(action.part, block), said)
 
-    def note_of(self, kind: int, how: str, block: str) -> tuple[str, ...]:
-        """Once for each block that is told by a note alone: when to pin it on."""
-        if "TOP" not in how or kind in self._noted:
+    def note_of(self, part: QuiltPart, block: str) -> tuple[str, ...]:
+        """Once for each block whose top only a mark shows: when to pin it on."""
+        if part.index in self._noted or not any(mark.kind == "mark" for mark in part.landmarks):
             return ()
-        self._noted.add(kind)
+        self._noted.add(part.index)
         return (self.words("quilt-note-top", block=block),)
 
     def sew(self, action: SewInOrder, step: QuiltStepFacts) -> tuple[str, ...]:
         del step
-        rst = "" if self._right_sides else self.words("quilt-right-sides")
+        sides = "no" if self._right_sides else "yes"
         self._right_sides = True
         (first, *more) = action.groups
         notes = tuple(
@@ -154,14 +155,14 @@ class _Writer:
             for group in action.groups
             for part in group.parts
             if part.what == "block" and part.landmarks
-            for note in self.note_of(part.index, self.names.lies(part.landmarks), self.names.part(part))
+            for note in self.note_of(part, self.names.part(part))
         )
         if not more and len(first.parts) == 1 and not first.parts[0].landmarks:
-            return (*notes, self.words(f"quilt-sew-{action.way}-all", rst=rst))
+            return (*notes, self.words(f"quilt-sew-{action.way}-all", sides=sides))
         groups, *others = (self._group(group) for group in action.groups)
         for each in others:
             groups = self.words("quilt-group-next", before=groups, next=each)
-        said = [*notes, self.words(f"quilt-sew-{action.way}", rst=rst, groups=groups)]
+        said = [*notes, self.words(f"quilt-sew-{action.way}", sides=sides, groups=groups)]
         if any(part.corner for group in action.groups for part in group.parts) and not self._bias:
             self._bias = True
             said = [self.words("quilt-diagonal-ends"), *said, self.words("quilt-bias-edges")]
@@ -245,7 +246,7 @@ class _Writer:
         if not action.between:
             yield words(f"quilt-join-{action.way}", meeting=meeting)
             return
-        outer = words(f"quilt-outer-{action.way}") if action.outer else ""
+        outer = "yes" if action.outer else "no"
         yield words(f"quilt-arrange-{action.way}", strip=an(self._strips(step, 1), words), outer=outer)
         if action.between == "plain":
             yield words("quilt-sew-long-marks")
@@ -299,12 +300,10 @@ class _Writer:
         square_up = words("quilt-square-up-sashes" if is_sashed else "quilt-square-up", seam=seam)
         crease = words("quilt-corners-crease")
         if action.onto is not None:
-            how = (
-                words("quilt-corners-with", how=self.names.lies(action.onto.landmarks)) if action.onto.landmarks else ""
-            )
+            landmarks = action.onto.landmarks
             pressed = words(press, count=2)
             rest = words("quilt-corners-block-rest")
-            block = words("quilt-corners-block", how=how)
+            block = words("quilt-corners-block", lies="yes" if landmarks else "no", how=self.names.lies(landmarks))
             return (crease, block, pressed, rest, pressed, square_up)
         turn = words("quilt-corners-turn", center=center)
         sew = words("quilt-corners-sew", center=center)

@@ -63,13 +63,13 @@ def _backing(names: QuiltNames) -> tuple[StepPart, ...]:
 
 def _layers(names: QuiltNames) -> tuple[StepPart, ...]:
     words, wadding = names.words, names.facts.wadding
-    size = words("quilt-layers-size", size=names.size(wadding.size)) if wadding is not None else ""
+    sized, size = ("no", "") if wadding is None else ("yes", names.size(wadding.size))
     return (
         StepPart(
             (
                 words("quilt-layers-press"),
                 words("quilt-layers-lay"),
-                words("quilt-layers-batting", size=size),
+                words("quilt-layers-batting", sized=sized, size=size),
                 words("quilt-layers-baste"),
             )
         ),

@@ -11,7 +11,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts, QuiltKindFacts, QuiltPieceFact
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
-from blockdsl.wording.grammar import capital, in_figures, in_thousands, many
+from blockdsl.wording.grammar import capital, in_figures, in_series, in_thousands, many
 from blockdsl.wording.lengths import plain_measure, plain_size
 from blockdsl.wording.measures import size_words
 from blockdsl.wording.messages import Messages, words_of
@@ -39,9 +39,12 @@ def kind_words(name: str, words: Messages) -> str:
 def say_blocks(facts: QuiltFacts) -> str:
     """The blocks by name: `22 Harbour Light`."""
     words = words_of(facts)
-    return ", ".join(
-        words("quilt-blocks-named", count=in_thousands(count, words), block=kind_words(name, words))
-        for name, count in (*facts.blocks, *facts.half_blocks)
+    return in_series(
+        (
+            words("quilt-blocks-named", count=in_thousands(count, words), block=kind_words(name, words))
+            for name, count in (*facts.blocks, *facts.half_blocks)
+        ),
+        words,
     )
 
 
@@ -68,7 +71,7 @@ def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
     pieces = sorted(
         (piece for piece in facts.pieces if piece.ring == ring.number), key=lambda piece: _turn_of(piece, ring)
     )
-    sizes = ", ".join(_say_strip(piece, ring, facts.unit, words) for piece in pieces)
+    sizes = in_series((_say_strip(piece, ring, facts.unit, words) for piece in pieces), words)
     if not sizes:
         return ""
     spare = max((piece.to_spare for piece in pieces), default=Fraction(0))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.sewing.message import Argument, Cut, Length, Message, MessageList, Names, PieceList, PieceName, Size
-from blockdsl.wording.grammar import listed, name_of
+from blockdsl.wording.grammar import in_series, listed, name_of
 from blockdsl.wording.measures import length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.pieces import PieceNames
@@ -34,7 +34,7 @@ def _argument(value: Argument, unit: RulerUnit, words: Messages, names: PieceNam
     if isinstance(value, Length | Size | Cut):
         return _measured(value, unit, words)
     if isinstance(value, Names):
-        return ", ".join(value.names) if value.in_order else listed(value.names, words)
+        return in_series(value.names, words) if value.in_order else listed(value.names, words)
     return words(f"place-{value.position}")
 
 

@@ -8,7 +8,7 @@ from itertools import groupby
 from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
 from blockdsl.sewing.steps.directions import ORDER
 from blockdsl.sewing.steps.plan import spreads
-from blockdsl.wording.grammar import an, capital, listed
+from blockdsl.wording.grammar import an, capital, in_series, listed
 from blockdsl.wording.labels import rows_in_words
 from blockdsl.wording.measures import length_words, nearest_words
 from blockdsl.wording.stepvoice import StepVoice
@@ -29,10 +29,10 @@ class Sewing(StepVoice):
             yield self._words(
                 "join-sew-two",
                 part=self._labels.many(first.part),
-                edge=self._words(f"edges-{first.edge or 'own'}"),
-                sides=listed(names, self._words),
+                edge=first.edge or "none",
+                edges=listed(names, self._words),
                 base=self._on(first.base, ()) if first.base < self._many else self._middle(first.base),
-                tail=self._sides() + self._meeting(first.meeting),
+                **self._how(first.meeting),
             )
             yield from self._out(first, several="again" if first.base >= self._many else "yes")
             self._base = None
@@ -43,24 +43,21 @@ class Sewing(StepVoice):
         if self._are_alike(first):
             yield from self._alike(first)
             return
-        tail = self._sides()
-        if first.landmarks:
-            tail += self._words("tail-with", shows=self._shows(first.landmarks))
-        tail += self._meeting(first.meeting)
+        how = self._how(first.meeting, first.landmarks)
         same = (first.base, first.meeting)
         if first.base == self._base and same == self._same and first.meeting and not first.landmarks:
-            tail = self._words("tail-same")
-        by = self._words(f"by-{first.edge}") if first.edge else ""
+            how["same"] = "yes"
+        edge = first.edge or "none"
         if first.base == self._base:
             yield self._words(
-                "join-sew-its", part=self._added(first.part), by=by, side=self._pos(first.side), tail=tail
+                "join-sew-its", part=self._added(first.part), edge=edge, side=self._pos(first.side), **how
             )
         else:
             base = self._on(first.base, first.along)
             if first.base in self._row_names and first.part in self._row_names and first.base not in self._row_lists:
                 base = base.rpartition(" ")[0]
             yield self._words(
-                "join-sew", part=self._added(first.part), by=by, side=self._pos(first.side), base=base, tail=tail
+                "join-sew", part=self._added(first.part), edge=edge, side=self._pos(first.side), base=base, **how
             )
         self._base, self._same = first.base, same
         yield from self._out(first, several="one-again" if first.base >= self._many else "no")
@@ -74,14 +71,14 @@ class Sewing(StepVoice):
         """Two alike on opposite edges of one base, neither on the other."""
         first = run[0]
         sides = listed(self._sides_of(run), self._words)
-        tail = self._sides() + self._meeting(first.meeting)
-        by = f" {self._words(f'edges-{first.edge}')}" if first.edge else ""
+        how = self._how(first.meeting)
+        edge = first.edge or "none"
         part = self._labels.many(first.part)
         if first.base == self._base:
-            yield self._words("join-sew-both-its", part=part, by=by, sides=sides, tail=tail)
+            yield self._words("join-sew-both-its", part=part, edge=edge, edges=sides, **how)
         else:
             base = self._on(first.base, ()) if first.base < self._many else self._joined(first.base)
-            yield self._words("join-sew-both", part=part, by=by, sides=sides, base=base, tail=tail)
+            yield self._words("join-sew-both", part=part, edge=edge, edges=sides, base=base, **how)
         self._base, self._same = first.base, (first.base, first.meeting)
         yield from self._dots(first.dots)
 
@@ -106,8 +103,7 @@ class Sewing(StepVoice):
                 yield self._words(f"join-{sew.meeting}")
             yield self._words("join-sew-edge", edge=edge)
         else:
-            tail = self._sides() + self._meeting(sew.meeting)
-            yield self._words("join-sew-alike", name=name, side=self._pos(sew.side), tail=tail)
+            yield self._words("join-sew-alike", name=name, side=self._pos(sew.side), **self._how(sew.meeting))
             self._base, self._same = sew.base, (sew.base, sew.meeting)
 
     def _facing(self, sew: Sew) -> Iterator[str]:
@@ -124,7 +120,7 @@ class Sewing(StepVoice):
             base=base,
             first=first,
             second=second,
-            tail=self._sides() + self._meeting(sew.meeting),
+            **self._how(sew.meeting),
         )
         yield from self._dots(sew.dots)
 
@@ -165,10 +161,8 @@ class Sewing(StepVoice):
         if place.offset:
             yield from self._offset(place)
             return
-        shows = ""
-        if place.landmarks:
-            shows = self._words("tail-shows", shows=self._shows(place.landmarks, count=2))
-        yield self._words("join-place", part=self._placed(place.part), base=self._placed(place.base), shows=shows)
+        lies = self._lying(place.landmarks, count=2)
+        yield self._words("join-place", part=self._placed(place.part), base=self._placed(place.base), **lies)
         self._base = None
         if place.says_side and place.edge:
             edge = self._words("edge-at", edge=self._words(f"edge-{place.edge}"), pos=self._pos(place.side))
@@ -217,9 +211,7 @@ class Sewing(StepVoice):
             self._told.turning = True
             return
         if len(rows) == 1:
-            yield self._words(
-                "join-row", way=way, list=self._list(rows[0]), tail=self._sides() + self._meeting(rows[0].meeting)
-            )
+            yield self._words("join-row", way=way, list=self._list(rows[0]), **self._how(rows[0].meeting))
             yield from self._row_dots(rows[0])
             return
         word = self._way_of_rows()
@@ -232,7 +224,7 @@ class Sewing(StepVoice):
             name = rows_in_words(word, numbers, self._words)
             yield self._words("join-row-list", name=capital(name), way=way, list=items)
         meeting = next((row.meeting for row in rows if row.meeting), "")
-        yield self._words("join-rows", way=word, tail=self._sides() + self._meeting(meeting))
+        yield self._words("join-rows", way=word, **self._how(meeting))
 
     def _row_dots(self, row: Row) -> Iterator[str]:
         """Where the seams of a row stop, those that stop alike together."""
@@ -271,7 +263,7 @@ class Sewing(StepVoice):
         for landmarks, parts in lying.items():
             if shows := self._shows(landmarks, count=len(parts)):
                 yield self._words("join-lay", part=self._labels.numbered(parts), shows=shows)
-        yield self._words("join-in-order", way=way, tail=self._sides() + self._meeting(row.meeting))
+        yield self._words("join-in-order", way=way, **self._how(row.meeting))
 
     def _list(self, row: Row) -> str:
         items: list[tuple[str, str, int]] = []
@@ -288,11 +280,11 @@ class Sewing(StepVoice):
     def _repeated(self, items: Sequence[str]) -> str:
         """`a, then b and a 5 times` in place of a list that goes back and forth."""
         if len(items) < _ENOUGH_TO_REPEAT:
-            return ", ".join(items)
+            return in_series(items, self._words)
         if len(set(items[::2])) == 1 and len(set(items[1::2])) == 1:
             key = "list-repeated" if len(items) % 2 else "list-pairs"
             return self._words(key, first=items[0], other=items[1], count=len(items) // 2)
-        return ", ".join(items)
+        return in_series(items, self._words)
 
 
 def spread_alike(one: Sew, other: Sew) -> bool:

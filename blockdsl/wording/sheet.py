@@ -16,7 +16,7 @@ from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.shapes import SHAPES
 from blockdsl.wording.cutting import squaring_sentence
 from blockdsl.wording.drift import drift_sentences
-from blockdsl.wording.grammar import capital, in_figures, in_thousands, listed, many, name_of
+from blockdsl.wording.grammar import capital, in_figures, in_series, in_thousands, listed, many, name_of
 from blockdsl.wording.lengths import drafted_length, plain_length, plain_size, show_extent, show_length, show_measure
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.part_names import title_words
@@ -107,7 +107,7 @@ def say_purpose(cut: CutFacts, words: Messages) -> str:
         return ""
     unit = part_words(SHAPES[cut.unit].title, words) if cut.unit in SHAPES else cut.unit
     method = say_method(cut.method, words) if cut.method else ""
-    purpose = ", ".join(part for part in (unit, method) if part)
+    purpose = in_series((part for part in (unit, method) if part), words)
     return words("then-areas", purpose=purpose, areas=say_areas(cut.areas)) if cut.areas else purpose
 
 
@@ -129,7 +129,10 @@ def say_areas(areas: Sequence[str]) -> str:
 def say_sources(facts: BlockFacts) -> tuple[str, ...]:
     """Where the block comes from, then its family, a paragraph each; nothing where the designer does not say."""
     said = [text for text in facts.sources if text.strip()]
-    return (*said, words_of(facts)("sheet-family", family=facts.family)) if facts.family else tuple(said)
+    if not facts.family:
+        return tuple(said)
+    words = words_of(facts)
+    return (*said, words("sheet-family", family=family_words(facts.family, words)))
 
 
 def say_sides(size: Sequence[Exact], unit: RulerUnit, words: Messages, *, square: bool) -> str:
@@ -176,7 +179,7 @@ def _say_sizes(lines: str, sizes: Sequence[Exact], unit: RulerUnit, words: Messa
     if len(sizes) > _LISTED_COLUMNS:
         least, most = (drafted_length(size, unit, words) for size in (min(sizes), max(sizes)))
         return words(f"grid-{lines}-range", count=len(sizes), least=least, most=most, unit=unit)
-    said = ", ".join(drafted_length(size, unit, words) for size in sizes)
+    said = in_series((drafted_length(size, unit, words) for size in sizes), words)
     return words(f"grid-{lines}", count=len(sizes), sizes=said, unit=unit)
 
 
@@ -277,8 +280,8 @@ def value_words(fabric: FabricFacts, words: Messages) -> str:
 
 def _say_fabrics(facts: BlockFacts, colourway: ColourwayFacts | None, words: Messages) -> str:
     fabrics = facts.fabrics if colourway is None else colourway.fabrics
-    return ", ".join(
-        words("picture-fabric", fabric=fabric.label, value=value_words(fabric, words)) for fabric in fabrics
+    return in_series(
+        (words("picture-fabric", fabric=fabric.label, value=value_words(fabric, words)) for fabric in fabrics), words
     )
 
 
@@ -301,9 +304,12 @@ def say_letter_picture(facts: BlockFacts) -> str:
     counts: dict[str, int] = {}
     for patch in facts.placed:
         counts[patch.label] = counts.get(patch.label, 0) + 1
-    letters = ", ".join(
-        words("picture-letter", count=count, number=in_thousands(count, words), letter=label)
-        for label, count in sorted(counts.items())
+    letters = in_series(
+        (
+            words("picture-letter", count=count, number=in_thousands(count, words), letter=label)
+            for label, count in sorted(counts.items())
+        ),
+        words,
     )
     return words("picture-letters", block=facts.name, letters=letters)
 
@@ -323,6 +329,7 @@ def say_grid_picture(facts: BlockFacts) -> str:
         size = plain_size(facts.cell, facts.unit, words)
         return words("picture-grid", block=facts.name, columns=columns, rows=rows, size=size)
     widths, heights = (
-        ", ".join(plain_length(each, facts.unit, words) for each in sizes) for sizes in (facts.columns, facts.heights)
+        in_series((plain_length(each, facts.unit, words) for each in sizes), words)
+        for sizes in (facts.columns, facts.heights)
     )
     return words("picture-grid-uneven", block=facts.name, widths=widths, heights=heights, unit=facts.unit)

@@ -182,11 +182,17 @@ class StepVoice:
         again, self._told.backstitch = self._told.backstitch, True
         return "yes" if again else "no"
 
-    def _sides(self) -> str:
-        if self._told.sides or self._by_hand:
-            return ""
-        self._told.sides = True
-        return self._words("tail-right-sides")
+    def _how(self, meeting: str, landmarks: Sequence[Landmark] = ()) -> dict[str, str]:
+        """How a seam is sewn, as `seam-how` asks for it; right sides are named once in a block."""
+        sides = not self._told.sides and not self._by_hand
+        self._told.sides = self._told.sides or sides
+        return {
+            "same": "no",
+            "sides": "yes" if sides else "no",
+            **self._lying(landmarks),
+            "meeting": meeting if meeting and not self._by_hand else "none",
+        }
 
-    def _meeting(self, meeting: str) -> str:
-        return self._words(f"tail-{meeting}") if meeting and not self._by_hand else ""
+    def _lying(self, landmarks: Sequence[Landmark], *, count: int = 1) -> dict[str, str]:
+        """How a part lies, where that has to be said."""
+        return {"lies": "yes" if landmarks else "no", "shows": self._shows(landmarks, count=count)}

@@ -12,7 +12,7 @@ from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, INK, LEAD_PT, STEP_P
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import TableColumn, grouped, table_head, table_row, words_cell
-from blockdsl.wording.grammar import capital, name_of
+from blockdsl.wording.grammar import capital, in_clauses, name_of
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import say_method, say_sides, unit_title
 
@@ -71,4 +71,4 @@ def say_way(way: Alternative, facts: BlockFacts) -> str:
         key = "methods-cut" if cut.subcut == "none" else f"methods-cut-{cut.subcut}"
         piece = name_of(f"piece-{cut.piece}", words, count=cut.count)
         told.append(words(key, count=cut.count, fabric=labels[cut.fabric], piece=piece, size=size))
-    return "; ".join(told)
+    return in_clauses(told, words)

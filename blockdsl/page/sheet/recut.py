@@ -16,7 +16,7 @@ from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
 from blockdsl.page.table import TableCell, TableColumn, table_head, table_row, words_cell
 from blockdsl.pictures.block import swatch
-from blockdsl.wording.grammar import listed, many
+from blockdsl.wording.grammar import in_clauses, listed, many
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import words_of
 from blockdsl.wording.sheet import say_piece, say_subcut
@@ -69,7 +69,7 @@ def _what(facts: BlockFacts, cuts: Sequence[CutFacts], before: Sequence[CutFacts
     pieces = many(sum(cut.count for cut in cuts), "pieces", words)
     if places == 1 and _told(cuts) == _told(before):
         return words("recut-same", pieces=pieces)
-    return words("recut-all", pieces=pieces, cuts="; ".join(_say(cut, facts) for cut in cuts))
+    return words("recut-all", pieces=pieces, cuts=in_clauses((_say(cut, facts) for cut in cuts), words))
 
 
 def _told(cuts: Iterable[CutFacts]) -> list[CutFacts]:

@@ -3,6 +3,8 @@
 list-pair = { $first } und { $last }
 # Nach einem Eintrag, der selbst „und“ enthält: Reihen 1 und 3 sowie A.
 list-more = { $first } sowie { $last }
+list-comma = ,{ " " }
+list-semicolon = ;{ " " }
 
 length = { $length } { $unit ->
     [in] Zoll

@@ -90,7 +90,7 @@ picture-half-opened = Ein aufgeklapptes Halbquadrat-Dreieck; Pfeile zeigen die B
 picture-half-ears = Ein Halbquadrat-Dreieck mit Schnitten über die beiden Öhrchen
 picture-half-measured = Ein Halbquadrat-Dreieck, { $size }
 
-## Sanduhr, Viertelquadrat-Einheit, Dreiteil-Quadrat
+## Sanduhr, Viertelquadrat-Einheit, Quadrat aus drei Dreiecken
 
 lesson-hourglass-cut = Von jedem Stoff ein { $piece } zuschneiden.
     .title = Zuschneiden
@@ -321,21 +321,21 @@ picture-checker-measured = Die Einheit, { $size }
 
 lesson-star-strips-cut = Das Ende des Stoffes begradigen und die Streifen der Zuschneidetabelle quer über die Stoffbreite schneiden, hier { $width } breit. Die Webkanten (die festen gewebten Ränder) abschneiden.
     .title = Streifen schneiden
-lesson-star-strips-sew = Jede Reihe einer Großraute hat ihr eigenes Streifenset mit den Stoffen dieser Reihe von der Mitte nach außen: das erste beginnt mit dem Stoff in der Mitte des Sterns, das zweite mit dem nächsten und so weiter. Jeden Streifen rechts auf rechts auf den vorigen legen, aber { $step } weiter beginnen, sodass die Enden eine Treppe im Winkel von 45° bilden. { $seam } von der Kante nähen. Die Nahtzugaben des einen Sets in die eine Richtung, die des nächsten in die andere bügeln: so verzahnen sie sich später.
+lesson-star-strips-sew = Jede Reihe einer großen Raute hat ihr eigenes Streifenset mit den Stoffen dieser Reihe von der Mitte nach außen: das erste beginnt mit dem Stoff in der Mitte des Sterns, das zweite mit dem nächsten und so weiter. Jeden Streifen rechts auf rechts auf den vorigen legen, aber { $step } weiter beginnen, sodass die Enden eine Treppe im Winkel von 45° bilden. { $seam } von der Kante nähen. Die Nahtzugaben des einen Sets in die eine Richtung, die des nächsten in die andere bügeln: so verzahnen sie sich später.
     .title = Für jede Reihe ein Set nähen
 lesson-star-segments = Die 45°-Linie des Lineals auf eine Naht legen und die treppenförmigen Enden abschneiden. Dann Segmente von { $width } Breite schneiden, rechtwinklig zum Schnitt gemessen: acht von jedem Set für einen Stern. Das Lineal mit der flachen Hand festhalten und vom Körper weg schneiden. Für jeden Schnitt die 45°-Linie wieder auf eine Naht legen. Die Schnittkanten dehnen sich: vorsichtig anfassen.
     .title = Im Winkel von 45° schneiden
-lesson-star-rows = Die Segmente einer Großraute nebeneinanderlegen, das des ersten Sets an die Mitte des Sterns. Je zwei rechts auf rechts so legen, dass sich ihre Nähte { $seam } von der Kante kreuzen, nicht an der Kante: dort durch beide stecken. Die Reihen zusammennähen und bügeln. Acht Großrauten nähen.
+lesson-star-rows = Die Segmente einer großen Raute nebeneinanderlegen, das des ersten Sets an die Mitte des Sterns. Je zwei rechts auf rechts so legen, dass sich ihre Nähte { $seam } von der Kante kreuzen, nicht an der Kante: dort durch beide stecken. Die Reihen zusammennähen und bügeln. Acht große Rauten nähen.
     .title = Die Reihen verbinden
-lesson-star-points = Die Großrauten zu Paaren, die Paare zu Hälften, die Hälften zum Stern nähen, immer von der Mitte nach außen. Am äußeren Ende { $seam } vor der Kante aufhören und verriegeln: dort wird der Hintergrund eingesetzt.
+lesson-star-points = Die großen Rauten zu Paaren, die Paare zu Hälften, die Hälften zum Stern nähen, immer von der Mitte nach außen. Am äußeren Ende { $seam } vor der Kante aufhören und verriegeln: dort wird der Hintergrund eingesetzt.
     .title = Die Zacken verbinden
 lesson-star-ground = Das große Quadrat zweimal diagonal schneiden: vier Dreiecke. Oben, unten und an jeder Seite eines einsetzen: vom Punkt, an dem die Naht aufhört, bis zur Außenkante nähen, erst die eine Kante, dann die andere. Die Quadrate ebenso in die Ecken einsetzen. Die Nahtzugaben zum Stern bügeln.
     .title = Hintergrund einsetzen
 
 picture-stepped-set = Drei Streifen, genäht und gebügelt, jeder weiter begonnen als der vorige
 picture-cut-at-45 = Das Set, im Winkel von 45 Grad geschnitten
-picture-star-rows = Drei Reihen von drei kleinen Rauten einzeln, und die Großraute
-picture-star-points = Acht Großrauten, zum Stern verbunden
+picture-star-rows = Drei Reihen von drei kleinen Rauten einzeln, und die große Raute
+picture-star-points = Acht große Rauten, zum Stern verbunden
 picture-star-ground = Der Stern mit seinen Dreiecken und Quadraten
 
 ## Rundungen
@@ -389,7 +389,7 @@ picture-paper-all = Alle Teile auf das Papier genäht
 picture-paper-cut = Stoff und Papier, auf der durchgezogenen Linie abzuschneiden
 picture-paper-done = Die fertige Einheit
 
-## Englisches Papierschablonen-Patchwork
+## Nähen über Papier
 
 lesson-epp-cut = Die Papiere in Originalgröße drucken und das Testquadrat messen. Jedes genau auf der Linie ausschneiden: jedes Teil wird nur so genau wie sein Papier. Sie haben keine Nahtzugabe und sind Spiegelbilder.
     .title = Die Papiere schneiden
@@ -477,7 +477,7 @@ technique-foundation = Die Teile werden an den Linien auf ein bedrucktes Papier 
 technique-four-at-a-time = Ein großes und vier kleine Quadrate ergeben vier Fluggänse, ohne ein Dreieck zu schneiden und ohne Verschnitt.
     .title = Vier auf einmal
 technique-over-papers = Jedes Teil wird um ein Papier in fertiger Größe gefaltet, geheftet und von Hand Bruch an Bruch an das nächste genäht. Eingesetzte Ecken sind so leicht wie gerade Nähte, und alles geht ohne Maschine.
-    .title = Englisches Papierschablonen-Patchwork
+    .title = Nähen über Papier (Lieseln)
 technique-stitch-and-flip = Ein kleines Quadrat wird quer über die Ecke eines größeren Teils genäht, zurückgeschnitten und umgebügelt. Es sind keine Dreiecke zu schneiden; die abgeschnittenen Ecken bleiben übrig.
     .title = Ecken aufnähen
 technique-strip-set = Lange Streifen werden nebeneinander zusammengenäht und quer in Segmente geschnitten: viele Nähte in einer, alle Segmente gleich.
@@ -496,7 +496,7 @@ topic-patches-over-papers = Teile über Papier
 topic-quarter-circles-and-fans = Viertelkreise und Fächer
 topic-quarter-square-unit = Viertelquadrat-Einheit
 topic-snowball-corners = Schneeball-Ecken
-topic-split-square = Dreiteil-Quadrat
+topic-split-square = Quadrat aus drei Dreiecken
 topic-square-in-a-square = Quadrat im Quadrat
 topic-squares-and-rectangles = Quadrate und Rechtecke
 topic-stars-of-many-diamonds = Sterne aus vielen Rauten
@@ -629,7 +629,7 @@ picture-log-opened = Das mittlere Quadrat mit dem aufgeklappten ersten Balken
 picture-log-round-measured = Das mittlere Quadrat mit seiner ersten Runde und den Maßen
 picture-log-measured = Der fertige Block und seine Maße
 
-## Achtzack-Sterne
+## Sterne mit acht Zacken
 
 lesson-star-cut = Streifen von { $width } Breite zuschneiden. Die 45°-Linie des Lineals an eine Kante des Streifens legen, das Ende abschneiden, dann Rauten schneiden: der Abstand der Schnitte, rechtwinklig gemessen, ist so groß wie der Streifen breit. Das Lineal mit der flachen Hand festhalten und den Rollschneider vom Körper weg führen.
     .title = Rauten schneiden
@@ -757,7 +757,7 @@ lesson-bias-mark = Das Stück mit den langen schrägen Kanten, die im schrägen 
 lesson-bias-tube = Die beiden geraden Kanten rechts auf rechts zu einem Schlauch legen. Eine um eine Linie versetzen: Linie 1 trifft auf Linie 1, sodass an jeder Seite ein Ende übersteht. Die Linien { $seam } von der Kante aufeinanderlegen, stecken und nähen. Die Nahtzugaben auseinanderbügeln.
     .title = Einen Schlauch nähen
 lesson-bias-strip = An dem Ende beginnen, das übersteht. Mit der Schere auf der Linie rund um den Schlauch schneiden: ein einziger langer Streifen.
-    .title = Den Streifen schneiden
+    .title = Streifen schneiden
 lesson-bias-fold = Den Streifen der Länge nach links auf links falten und bügeln, ohne zu ziehen: schräger Fadenlauf dehnt sich.
     .title = Falten und bügeln
 
@@ -777,9 +777,9 @@ technique-continuous-bias = Runde Kanten, und Einfassungen, die lange halten sol
     .title = Endloser Schrägstreifen
 topic-triangle-in-a-square = Dreieck im Quadrat
 topic-log-cabins = Blockhäuser (Log Cabin)
-topic-eight-point-stars = Achtzack-Sterne
+topic-eight-point-stars = Sterne mit acht Zacken
 topic-a-square-set-into-a-corner = Ein Quadrat, in eine Ecke eingesetzt
 topic-four-strips-around-a-square = Vier Streifen um ein Quadrat
 topic-the-corner-of-a-border = Die Ecke eines Randes
 topic-a-bias-strip-from-a-square = Ein Schrägstreifen aus einem Quadrat
-picture-star-large-diamond = Eine Großraute aus kleinen Rauten
+picture-star-large-diamond = Eine große Raute aus kleinen Rauten

@@ -58,18 +58,24 @@ called-template = { the.n }Schablonenteil { $name }
 take-piece = { $count } { $form } { $letter } ({ $fabric })
 
 # Was ein Durchgang ergibt, im Titel.
-method-gives-pair = , { $gives } aus jedem Quadratpaar
-method-gives-set = , { $gives } aus jedem Satz von { $squares } Quadraten
-method-from = { " " }aus { $squares } Quadraten
-method-from-strips = { $sets ->
-    [one] { " " }aus 1 Streifenset
-   *[other] { " " }aus { $sets } Streifensets
-}
-method-kinds = { $mirrored ->
+# Wie viele entstehen, woraus, und wie viele übrig sind.
+method-made = { $mirrored ->
+    [0] { $count }-mal
     [one] { $count }-mal und 1 Spiegelbild
    *[other] { $count }-mal und { $mirrored } Spiegelbilder
+}{ $batch ->
+    [pair] , { $gives } aus jedem Quadratpaar
+    [set] , { $gives } aus jedem Satz von { $squares } Quadraten
+    [squares] { " " }aus { $squares } Quadraten
+    [strips] { $sets ->
+        [one] { " " }aus 1 Streifenset
+       *[other] { " " }aus { $sets } Streifensets
+    }
+   *[each] { "" }
+}{ $spare ->
+    [0] { "" }
+   *[other] , { $spare } übrig
 }
-method-spare = , { $spare } übrig
 
 method-mark-diagonal = Auf die linke Stoffseite von { NAME($piece, case: "dative") } eine diagonale Linie zeichnen.
 method-mark-both-diagonals = Auf die linke Stoffseite von { NAME($piece, case: "dative") } beide diagonalen Linien zeichnen.
@@ -251,7 +257,7 @@ method-star-cut = Die 45°-Linie des Lineals auf eine Naht legen und das treppen
 } parallel zu diesem Schnitt schneiden.
 method-star-again = Nach jedem dritten die 45°-Linie wieder auf eine Naht legen.
 method-star-take-segments = Jeweils { $segments } nehmen.
-method-star-lay-rows = In der Reihenfolge ihrer Sets nebeneinanderlegen, { $piece } von Set { $set } an einer spitzen Ecke der Großraute.
+method-star-lay-rows = In der Reihenfolge ihrer Sets nebeneinanderlegen, { $piece } von Set { $set } an einer spitzen Ecke der großen Raute.
 method-star-sew-rows = { $rows ->
     [2] Das zweite rechts auf rechts auf das erste legen, lange Kanten bündig, sodass sich ihre Nähte { $seam } von der Kante kreuzen; dort stecken. Die lange Kante nähen.
    *[other] Jedes rechts auf rechts auf das vorige legen, lange Kanten bündig, sodass sich ihre Nähte { $seam } von der Kante kreuzen; dort stecken. Die langen Kanten nähen.
@@ -260,21 +266,21 @@ method-star-triangles = { $squares ->
     [one] { NAME($piece, case: "accusative") } zweimal diagonal schneiden: 4 Dreiecke.
    *[other] Jedes { $piece } zweimal diagonal schneiden: { $count } Dreiecke.
 }
-method-star-dots = Auf der linken Stoffseite jeder Großraute, jedes Dreiecks und jedes Eckquadrats an jeder Ecke einen Punkt markieren, { $seam } von beiden Kanten.
-method-star-place-pair = Jeweils 2 Großrauten nehmen. Rechts auf rechts aufeinanderlegen, alle Kanten bündig, { $piece } von Set { $set } unten.
+method-star-dots = Auf der linken Stoffseite jeder großen Raute, jedes Dreiecks und jedes Eckquadrats an jeder Ecke einen Punkt markieren, { $seam } von beiden Kanten.
+method-star-place-pair = Jeweils 2 große Rauten nehmen. Rechts auf rechts aufeinanderlegen, alle Kanten bündig, { $piece } von Set { $set } unten.
 method-star-sew-pair = Naht auf Naht legen und stecken. Die Kante unten rechts von der unteren Spitze bis zum Punkt am oberen Ende nähen; verriegeln.
 method-star-press-pair = Die Nahtzugaben aller Paare zur selben Seite bügeln.
 method-star-press-around = Die Nahtzugaben in derselben Drehrichtung bügeln wie die der Paare.
 method-star-press-diamonds = { $seams ->
-    [2] Die Nahtzugaben beider Nähte zu den Großrauten bügeln.
-   *[other] Die Nahtzugaben aller vier Nähte zu den Großrauten bügeln.
+    [2] Die Nahtzugaben beider Nähte zu den großen Rauten bügeln.
+   *[other] Die Nahtzugaben aller vier Nähte zu den großen Rauten bügeln.
 }
 method-star-take-quarter = Jeweils 1 Paar und 1 Dreieck { $piece } nehmen. Das Paar mit der genähten Spitze nach unten hinlegen.
-method-star-set-triangle = { NAME($piece, case: "accusative") } rechts auf rechts auf die rechte Großraute legen, den rechten Winkel an den Punkt, an dem die Naht aufhört, eine kurze Kante an die freie Kante der Großraute. Von diesem Punkt bis zum äußeren Ende nähen.
-method-star-swing = Die andere kurze Kante von { NAME($piece, case: "dative") } zur freien Kante der linken Großraute schwenken. Von diesem Punkt bis zum äußeren Ende nähen.
+method-star-set-triangle = { NAME($piece, case: "accusative") } rechts auf rechts auf die rechte große Raute legen, den rechten Winkel an den Punkt, an dem die Naht aufhört, eine kurze Kante an die freie Kante der großen Raute. Von diesem Punkt bis zum äußeren Ende nähen.
+method-star-swing = Die andere kurze Kante von { NAME($piece, case: "dative") } zur freien Kante der linken großen Raute schwenken. Von diesem Punkt bis zum äußeren Ende nähen.
 method-star-take-half = Jeweils 2 Viertel und 1 Quadrat { $piece } nehmen.
 method-star-lay-quarters = Das erste mit { $piece } oben hinlegen. Das zweite mit { $piece } rechts hinlegen.
-method-star-sew-half = Das zweite rechts auf rechts auf das erste legen, die freie Kante seiner oberen Großraute auf die freie Kante der rechten Großraute des ersten. Naht auf Naht legen und stecken. Von der Spitze in der Mitte bis zum äußeren Punkt nähen; verriegeln.
+method-star-sew-half = Das zweite rechts auf rechts auf das erste legen, die freie Kante seiner oberen großen Raute auf die freie Kante der rechten großen Raute des ersten. Naht auf Naht legen und stecken. Von der Spitze in der Mitte bis zum äußeren Punkt nähen; verriegeln.
 method-star-set-square = { NAME($piece, case: "accusative") } in den Winkel oben rechts einsetzen wie { $other } in Schritt { $number }.
 method-star-set-squares = Quadrate { $piece } in die beiden offenen Ecken einsetzen wie { $other } in Schritt { $number }.
 method-star-take-halves = 2 Hälften und 2 Quadrate { $piece } nehmen.

@@ -265,8 +265,21 @@ part-corner-triangle = { the.n }{ $count ->
     }
 }
 part-large-diamond = { the.f }{ $count ->
-    [one] Großraute
-   *[other] Großrauten
+    [one] { $case ->
+        [dative] große{ $article ->
+            [none] { "" }
+           *[any] n
+        }
+       *[other] große
+    } Raute
+   *[other] große{ $article ->
+        [the] n
+        [other] n
+       *[none] { $case ->
+            [dative] n
+           *[other] { "" }
+        }
+    } Rauten
 }
 part-half-square-triangle = { the.n }{ $count ->
     [one] Halbquadrat-Dreieck
@@ -284,10 +297,10 @@ part-hourglass = { the.f }{ $count ->
    *[other] Sanduhren
 }
 part-split-square = { the.n }{ $count ->
-    [one] Dreiteil-Quadrat
+    [one] Quadrat aus drei Dreiecken
    *[other] { $case ->
-        [dative] Dreiteil-Quadraten
-       *[other] Dreiteil-Quadrate
+        [dative] Quadraten aus drei Dreiecken
+       *[other] Quadrate aus drei Dreiecken
     }
 }
 part-snowball = { the.m }{ $count ->
@@ -313,17 +326,17 @@ part-checkerboard = { the.n }{ $count ->
     }
 }
 part-eight-point-star = { the.m }{ $count ->
-    [one] Achtzack-Stern
+    [one] Stern mit acht Zacken
    *[other] { $case ->
-        [dative] Achtzack-Sternen
-       *[other] Achtzack-Sterne
+        [dative] Sternen mit acht Zacken
+       *[other] Sterne mit acht Zacken
     }
 }
 part-hexagon-field = { the.n }{ $count ->
-    [one] Sechseckfeld
+    [one] Feld aus Sechsecken
    *[other] { $case ->
-        [dative] Sechseckfeldern
-       *[other] Sechseckfelder
+        [dative] Feldern aus Sechsecken
+       *[other] Felder aus Sechsecken
     }
 }
 part-half-rectangle-triangle = { the.n }{ $count ->
@@ -345,8 +358,8 @@ part-trapezoid-unit = { the.f }{ $count ->
    *[other] Trapez-Einheiten
 }
 part-slanting-strip = { the.f }{ $count ->
-    [one] Schrägstreifen-Einheit
-   *[other] Schrägstreifen-Einheiten
+    [one] Einheit mit schrägem Streifen
+   *[other] Einheiten mit schrägem Streifen
 }
 part-spool = { the.f }{ $count ->
     [one] Garnrolle

@@ -7,8 +7,8 @@ cut-picture = Zuschneiden von { $letter }: { $how }.
 
 drafted-squares = gezeichnet auf { $across } × { $down } Quadraten: { $family }
 drafted-compass = mit dem Zirkel gezeichnet auf { $across } × { $down } Quadraten: { $family }
-drafted-eight-point = gezeichnet auf einem Achtzack-Raster (√2): { $family }
-drafted-eight-point-parts = gezeichnet auf einem Achtzack-Raster (√2) von { $across } × { $down } Feldern: { $family }
+drafted-eight-point = gezeichnet auf einem Achterstern-Raster (√2): { $family }
+drafted-eight-point-parts = gezeichnet auf einem Achterstern-Raster (√2) von { $across } × { $down } Feldern: { $family }
 drafted-sixty-degrees = gezeichnet auf einem 60°-Raster (√3): { $family }
 drafted-sixty-degrees-parts = gezeichnet auf einem 60°-Raster (√3) von { $across } × { $down } Feldern: { $family }
 drafted-none = auf kein brauchbares gleichmäßiges Raster gezeichnet; eigene Felder: { $across } × { $down }: { $family }

@@ -145,13 +145,16 @@ quilt-lay-each = { NAME($block, case: "counted") } immer so hinlegen: { $how }.
 quilt-lay-one = { NAME($block, case: "counted") } so hinlegen: { $how }.
 quilt-lay-as-in = { $block } immer so hinlegen wie in Schritt { $step }.
 quilt-diagonal-ends = Das linke Ende einer Diagonalreihe ist im Bild des Quilts ihr Ende unten links.
-quilt-sew-across = Von links nach rechts{ $rst } zusammennähen: { $groups }.
-quilt-sew-down = Von oben nach unten{ $rst } zusammennähen: { $groups }.
-quilt-sew-along = An den Enden{ $rst } aneinandernähen: { $groups }.
-quilt-sew-across-all = Von links nach rechts{ $rst } zusammennähen.
-quilt-sew-down-all = Von oben nach unten{ $rst } zusammennähen.
-quilt-sew-along-all = An den Enden{ $rst } aneinandernähen.
-quilt-right-sides = {" "}rechts auf rechts
+quilt-sew-across = Von links nach rechts{ quilt-right-sides } zusammennähen: { $groups }.
+quilt-sew-down = Von oben nach unten{ quilt-right-sides } zusammennähen: { $groups }.
+quilt-sew-along = An den Enden{ quilt-right-sides } aneinandernähen: { $groups }.
+quilt-sew-across-all = Von links nach rechts{ quilt-right-sides } zusammennähen.
+quilt-sew-down-all = Von oben nach unten{ quilt-right-sides } zusammennähen.
+quilt-sew-along-all = An den Enden{ quilt-right-sides } aneinandernähen.
+quilt-right-sides = { $sides ->
+    [yes] {" "}rechts auf rechts
+   *[no] { "" }
+}
 quilt-group-next = { $before }, dann { $next }
 quilt-group-many = ({ $parts })
 quilt-group-times = { $times ->
@@ -178,10 +181,14 @@ quilt-trim-columns = Die Spalten von Ende zu Ende messen, etwa { $length }. { $c
 quilt-trim-marks = Auf beiden langen Kanten jedes Streifens markieren, wo die Blöcke anfangen und enden.
 quilt-take-rows = { $rows } nehmen.
 quilt-take-rows-strips = { $rows } und { $count } { $strips } nehmen.
-quilt-arrange-down = Von oben nach unten anordnen, zwischen je zwei Reihen 1 { $strip }{ $outer }.
-quilt-arrange-across = Von links nach rechts anordnen, zwischen je zwei Spalten 1 { $strip }{ $outer }.
-quilt-outer-down = {" "}und je einer oben und unten
-quilt-outer-across = {" "}und je einer links und rechts
+quilt-arrange-down = Von oben nach unten anordnen, zwischen je zwei Reihen 1 { $strip }{ $outer ->
+    [yes] {" "}und je einer oben und unten
+   *[no] { "" }
+}.
+quilt-arrange-across = Von links nach rechts anordnen, zwischen je zwei Spalten 1 { $strip }{ $outer ->
+    [yes] {" "}und je einer links und rechts
+   *[no] { "" }
+}.
 quilt-pin-cornerstones = Die Eckquadrate { $meeting } an die Enden der Zwischenstreifen stecken.
 quilt-pin-cornerstones-listed = Die Eckquadrate { $meeting } an die Enden der langen Zwischenstreifen stecken: { $list }.
 quilt-cornerstones-of = { $count ->
@@ -224,9 +231,11 @@ quilt-beyond-row = Reihe { $number }
 quilt-corners-turn = Die { $center } so drehen, dass Reihe 1 oben links liegt.
 quilt-corners-crease = Bei 4 Eckdreiecken die Mitte der langen Kante einfalzen.
 quilt-corners-sew = An jede der vier Ecken ein Eckdreieck mit der langen Kante nähen, den Falz an der Mitte der Kante. Die kurzen Kanten der Dreiecke werden zu den Kanten der { $center }.
-quilt-corners-block = Den Block auf die Spitze stellen{ $how }. 2 Eckdreiecke mit den langen Kanten oben links und unten rechts annähen, den Falz an der Mitte.
+quilt-corners-block = Den Block auf die Spitze stellen{ $lies ->
+    [yes] , { $how }
+   *[no] { "" }
+}. 2 Eckdreiecke mit den langen Kanten oben links und unten rechts annähen, den Falz an der Mitte.
 quilt-corners-block-rest = Die anderen 2 Eckdreiecke mit den langen Kanten ebenso oben rechts und unten links annähen.
-quilt-corners-with = , { $how }
 quilt-corners-press = { $count ->
     [2] Die Nahtzugaben beider Nähte zu den Eckdreiecken bügeln.
    *[other] Die Nahtzugaben zu den Eckdreiecken bügeln.
@@ -306,8 +315,10 @@ quilt-backing-fewer = Bei { $overage } Überstand genügt eine Bahn weniger.
 
 quilt-layers-press = Oberseite und Rückseite bügeln und alle losen Fäden abschneiden.
 quilt-layers-lay = Die Rückseite mit der linken Stoffseite nach oben auf den Boden oder einen Tisch legen und die Kanten festkleben, sodass sie glatt liegt, aber nicht gespannt ist.
-quilt-layers-batting = Das Vlies{ $size } darauflegen und von der Mitte aus glatt streichen, dann die Oberseite mit der rechten Seite nach oben, die Nähte gerade.
-quilt-layers-size = , { $size },
+quilt-layers-batting = Das Vlies{ $sized ->
+    [yes] , { $size },
+   *[no] { "" }
+} darauflegen und von der Mitte aus glatt streichen, dann die Oberseite mit der rechten Seite nach oben, die Nähte gerade.
 quilt-layers-baste = Die drei Lagen mit Heftstichen oder Sicherheitsnadeln von der Mitte nach außen im Abstand einer Handbreite zusammenheften. Nadeln vorher und nachher zählen; von Kindern und Haustieren fernhalten.
 
 quilt-quilting-quilt = Nach Belieben von Hand oder mit der Maschine quilten, von der Mitte nach außen, damit keine Falten eingenäht werden. Auf der Packung des Vlieses steht, wie weit die Linien auseinanderliegen dürfen.

@@ -76,23 +76,38 @@ join-turn = { $quarters ->
 }
 
 # Nähen.
-tail-right-sides = , rechts auf rechts
-tail-with = {" "}({ $shows })
-tail-shows = {" "}({ $shows })
-tail-nest = , Nähte verzahnt
-tail-match = , Naht auf Naht
-tail-same = , auf dieselbe Weise
-by-long = {" "}mit der langen Kante
-by-short = {" "}mit der kurzen Kante
-by-longer = {" "}mit der längsten Kante
-by-middle = {" "}mit der mittleren Kante
-by-shortest = {" "}mit der kürzesten Kante
-edges-long = mit den langen Kanten
-edges-short = mit den kurzen Kanten
-edges-longer = mit den längsten Kanten
-edges-middle = mit den mittleren Kanten
-edges-shortest = mit den kürzesten Kanten
-edges-own = jeweils mit der passenden Kante
+# Wie genäht wird, hinter dem, was woran genäht wird.
+seam-how = { $same ->
+    [yes] , auf dieselbe Weise
+   *[no] { $sides ->
+        [yes] , rechts auf rechts
+       *[no] { "" }
+    }{ $lies ->
+        [yes] {" "}({ $shows })
+       *[no] { "" }
+    }{ $meeting ->
+        [nest] , Nähte verzahnt
+        [match] , Naht auf Naht
+       *[none] { "" }
+    }
+}
+# Mit welcher Kante.
+seam-edge = { $edge ->
+    [long] {" "}mit der langen Kante
+    [short] {" "}mit der kurzen Kante
+    [longer] {" "}mit der längsten Kante
+    [middle] {" "}mit der mittleren Kante
+    [shortest] {" "}mit der kürzesten Kante
+   *[none] { "" }
+}
+seam-edges = { $edge ->
+    [long] mit den langen Kanten
+    [short] mit den kurzen Kanten
+    [longer] mit den längsten Kanten
+    [middle] mit den mittleren Kanten
+    [shortest] mit den kürzesten Kanten
+   *[none] jeweils mit der passenden Kante
+}
 edge-long = lange Kante
 edge-short = kurze Kante
 edge-longer = längste Kante
@@ -100,24 +115,33 @@ edge-middle = mittlere Kante
 edge-shortest = kürzeste Kante
 edge-at = { $edge } { $pos }
 edge-side = Kante { $pos }
-join-sew = { NAME($part, case: "accusative") }{ $by } { $side } an { NAME($base, case: "accusative") } nähen{ $tail }.
-join-sew-its = { NAME($part, case: "accusative") }{ $by } { $side } annähen{ $tail }.
-join-sew-both = 2 { NAME($part, case: "accusative") }{ $by } { $sides } an { NAME($base, case: "accusative") } nähen{ $tail }.
-join-sew-both-its = 2 { NAME($part, case: "accusative") }{ $by } { $sides } annähen{ $tail }.
-join-sew-two = 2 { NAME($part, case: "accusative") } { $edge } { $sides } an { NAME($base, case: "accusative") } nähen{ $tail }, Falz auf Falz.
+join-sew = { NAME($part, case: "accusative") }{ seam-edge } { $side } an { NAME($base, case: "accusative") } nähen{ seam-how }.
+join-sew-its = { NAME($part, case: "accusative") }{ seam-edge } { $side } annähen{ seam-how }.
+join-sew-both = 2 { NAME($part, case: "accusative") }{ $edge ->
+    [none] { "" }
+   *[other] { " " }{ seam-edges }
+} { $edges } an { NAME($base, case: "accusative") } nähen{ seam-how }.
+join-sew-both-its = 2 { NAME($part, case: "accusative") }{ $edge ->
+    [none] { "" }
+   *[other] { " " }{ seam-edges }
+} { $edges } annähen{ seam-how }.
+join-sew-two = 2 { NAME($part, case: "accusative") } { seam-edges } { $edges } an { NAME($base, case: "accusative") } nähen{ seam-how }, Falz auf Falz.
 many-long = lange Kanten
 many-short = kurze Kanten
 many-longer = längste Kanten
 many-middle = mittlere Kanten
 many-shortest = kürzeste Kanten
-join-place-alike = 2 { NAME($name, case: "accusative") } rechts auf rechts aufeinanderlegen, { $edges } bündig.
-join-sew-facing = { NAME($part, case: "accusative") } mit der Kante aus { $first } an die Kante aus { $second } von { NAME($base, case: "dative") } nähen{ $tail }.
+join-place-alike = 1 { NAME($name, case: "accusative") } rechts auf rechts auf das andere Teil legen, { $edges } bündig.
+join-sew-facing = { NAME($part, case: "accusative") } mit der Kante aus { $first } an die Kante aus { $second } von { NAME($base, case: "dative") } nähen{ seam-how }.
 the-other = dem anderen Teil
 join-nest = Nähte verzahnen und stecken.
 join-match = Naht auf Naht legen und stecken.
-join-sew-alike = 1 { NAME($name, case: "accusative") } { $side } an das andere Teil nähen{ $tail }.
+join-sew-alike = 1 { NAME($name, case: "accusative") } { $side } an das andere Teil nähen{ seam-how }.
 join-sew-edge = Die { $edge } nähen.
-join-place = { NAME($part, case: "accusative") } rechts auf rechts auf { NAME($base, case: "accusative") } legen, alle Kanten bündig{ $shows }.
+join-place = { NAME($part, case: "accusative") } rechts auf rechts auf { NAME($base, case: "accusative") } legen, alle Kanten bündig{ $lies ->
+    [yes] {" "}({ $shows })
+   *[no] { "" }
+}.
 join-dot-as = Auf jedem { $parts } Punkte markieren wie in Schritt { $number }.
 join-dot-long = Auf der linken Stoffseite von jedem { $parts } an beiden Enden der langen Kante einen Punkt markieren, { $length } von beiden Kanten.
 join-place-long = { NAME($part, case: "accusative") } rechts auf rechts auf { NAME($base, case: "accusative") } legen, lange Kanten bündig.
@@ -152,14 +176,14 @@ join-row-stop = { $seams } am Ende { $pos } nur bis zum Punkt nähen{ $again ->
     [yes] { "" }
    *[no] ; verriegeln
 }.
-join-in-order = Alle der Reihe nach { $way } zusammennähen{ $tail }.
-join-row = Von diesen Teilen { $way } eine Reihe nähen{ $tail }: { $list }.
+join-in-order = Alle der Reihe nach { $way } zusammennähen{ seam-how }.
+join-row = Von diesen Teilen { $way } eine Reihe nähen{ seam-how }: { $list }.
 join-row-turning = Von diesen Teilen { $way } eine Reihe nähen, Abschnitt für Abschnitt von Punkt zu Punkt: { $list }.
 join-turn-at-dots = An jedem Punkt mit der Nadel im Stoff anhalten und das Nähgut zu den nächsten beiden Kanten drehen.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = { $way ->
-    [row] Jede Reihe zusammennähen{ $tail }.
-   *[column] Jede Spalte zusammennähen{ $tail }.
+    [row] Jede Reihe zusammennähen{ seam-how }.
+   *[column] Jede Spalte zusammennähen{ seam-how }.
 }
 join-row-number = { $way ->
     [row] Reihe { $number }
@@ -196,7 +220,7 @@ join-sew-partial = Vom Ende { $even } aus nur { $length } nähen; verriegeln. De
 join-fold = Das lose Ende von { NAME($part, case: "dative") } aus dem Weg falten.
 join-close = Das lose Ende von { NAME($part, case: "dative") } rechts auf rechts { $side } auf { NAME($onto, case: "accusative") } legen, Kanten bündig.
 join-close-sew = { -before-stop } vor dem Nahtende beginnen und bis zum Ende { $pos } nähen.
-join-set-in = { NAME($part, case: "accusative") }{ $tail } { $pos } in den Winkel{ $has ->
+join-set-in = { NAME($part, case: "accusative") }{ seam-how } { $pos } in den Winkel{ $has ->
     [yes] {" "}von { NAME($base, case: "dative") }
    *[no] {""}
 } einsetzen. Immer nur eine Kante rechts auf rechts anlegen, den Scheitel des Winkels an dem Punkt, an dem die Naht aufhört.
@@ -205,13 +229,13 @@ join-set-in-sew = Jede Kante von diesem Punkt bis zum äußeren Ende nähen{ $ag
    *[no] ; am Punkt verriegeln
 }.
 join-set-in-same = { $here ->
-    [yes] { NAME($part, case: "accusative") }{ $tail } ebenso { $pos } in den Winkel einsetzen.
-   *[no] { NAME($part, case: "accusative") }{ $tail } { $pos } in den Winkel einsetzen wie { NAME($name, case: "accusative") } in Schritt { $number }.
+    [yes] { NAME($part, case: "accusative") }{ seam-how } ebenso { $pos } in den Winkel einsetzen.
+   *[no] { NAME($part, case: "accusative") }{ seam-how } { $pos } in den Winkel einsetzen wie { NAME($name, case: "accusative") } in Schritt { $number }.
 }
-join-turning = { NAME($part, case: "accusative") }{ $tail } { $pos } an { NAME($base, case: "accusative") } nähen, Abschnitt für Abschnitt von Punkt zu Punkt. An jedem Punkt mit der Nadel im Stoff anhalten und das Nähgut drehen, bis die nächsten beiden Kanten bündig liegen.
-join-turning-again = { NAME($part, case: "accusative") }{ $tail } { $pos } an { NAME($base, case: "accusative") } nähen, von Punkt zu Punkt, an jedem drehen.
+join-turning = { NAME($part, case: "accusative") }{ seam-how } { $pos } an { NAME($base, case: "accusative") } nähen, Abschnitt für Abschnitt von Punkt zu Punkt. An jedem Punkt mit der Nadel im Stoff anhalten und das Nähgut drehen, bis die nächsten beiden Kanten bündig liegen.
+join-turning-again = { NAME($part, case: "accusative") }{ seam-how } { $pos } an { NAME($base, case: "accusative") } nähen, von Punkt zu Punkt, an jedem drehen.
 join-set-in-each = { NAME($part, case: "accusative") } in jeden Winkel einsetzen wie { NAME($name, case: "accusative") } in Schritt { $number }.
-join-set-in-hand = { NAME($part, case: "accusative") }{ $tail } { $pos } in den Winkel einsetzen und dabei die Papiere an der Ecke umknicken.
+join-set-in-hand = { NAME($part, case: "accusative") }{ seam-how } { $pos } in den Winkel einsetzen und dabei die Papiere an der Ecke umknicken.
 
 # Rundungen.
 join-curve-crease = Die Mitte jeder runden Kante einfalzen.
@@ -221,7 +245,7 @@ join-curve-sew = Die runde Kante nähen, { NAME($upper, case: "nominative") } ob
 join-curve-as = { NAME($upper, case: "accusative") } rechts auf rechts auf { NAME($under, case: "accusative") } legen, runde Kanten bündig, und die Rundung nähen wie in Schritt { $number }.
 join-curve-same = { NAME($upper, case: "accusative") } ebenso entlang der Rundung auf { NAME($under, case: "accusative") } nähen, { NAME($upper, case: "nominative") } oben.
 
-# Englisches Papierschablonen-Patchwork.
+# Nähen über Papier.
 join-baste = Die Kanten jedes Stoffteils um sein Papier falten und festheften.
 join-baste-same = Die Stoffteile auf ihre Papiere heften.
 join-whip-same = Alle Nähte mit Überwendlichstichen nähen.

@@ -42,7 +42,10 @@ quilt-long-plain = Press all long seams towards the strips.
 quilt-long-bottom = Press all long seams towards the bottom.
 quilt-long-right = Press all long seams towards the right.
 quilt-corners-turn = Turn the { $center } so that row 1 is at the top left.
-quilt-corners-block = Lay the block on point{ $how }. Sew 2 corner triangles by their long edges to the top left and bottom right edges, creases at the middle.
+quilt-corners-block = Lay the block on point{ $lies ->
+    [yes] {" "}with { $how }
+   *[no] { "" }
+}. Sew 2 corner triangles by their long edges to the top left and bottom right edges, creases at the middle.
 quilt-corners-block-rest = Sew the other 2 corner triangles by their long edges to the top right and bottom left edges in the same way.
 quilt-corners-press =
     Press { $count ->
@@ -60,7 +63,10 @@ quilt-backing-cut =
         [one] 1 length
        *[other] { $count } lengths
     } of { $length } from { $fabric }, the whole width of the fabric, and trim off the selvedges.
-quilt-layers-batting = Lay the wadding{ $size } on it and smooth it from the middle, then the top, right side up, its seams straight.
+quilt-layers-batting = Lay the wadding{ $sized ->
+    [yes] , { $size },
+   *[no] { "" }
+} on it and smooth it from the middle, then the top, right side up, its seams straight.
 quilt-layers-baste = Tack the three layers together with rows of stitches or with safety pins, a hand's width apart, from the middle outward. Count pins in and out; keep them away from children and pets.
 quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. Check the wadding packet for how far apart the lines can be.
 quilt-quilting-trim = Trim wadding and backing even with the top, corners square. Cut away from yourself, and close the blade when you put the cutter down.

@@ -2,6 +2,8 @@
 
 list-pair = { $first } and { $last }
 list-more = { $first }, and { $last }
+list-comma = ,{ " " }
+list-semicolon = ;{ " " }
 
 length = { $length } { $unit }
 # A figure without its unit that no ruler shows.

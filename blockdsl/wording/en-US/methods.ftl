@@ -61,18 +61,24 @@ called-template = { $name } piece by template
 take-piece = { $count } { $letter } { $form } ({ $fabric })
 
 # What one batch gives, in the title: make 8, 2 from each pair of squares.
-method-gives-pair = , { $gives } from each pair of squares
-method-gives-set = , { $gives } from each set of { $squares } squares
-method-from = { " " }from { $squares } squares
-method-from-strips = { $sets ->
-    [one] { " " }from 1 strip set
-   *[other] { " " }from { $sets } strip sets
-}
-method-kinds = { $mirrored ->
+# How many are made, of how many squares or strip sets, and how many are left over.
+method-made = { $mirrored ->
+    [0] make { $count }
     [one] make { $count } and 1 mirror image
    *[other] make { $count } and { $mirrored } mirror images
+}{ $batch ->
+    [pair] , { $gives } from each pair of squares
+    [set] , { $gives } from each set of { $squares } squares
+    [squares] { " " }from { $squares } squares
+    [strips] { $sets ->
+        [one] { " " }from 1 strip set
+       *[other] { " " }from { $sets } strip sets
+    }
+   *[each] { "" }
+}{ $spare ->
+    [0] { "" }
+   *[other] , { $spare } spare
 }
-method-spare = , { $spare } spare
 
 method-mark-diagonal = On the wrong side of { $piece }, draw a line from corner to corner.
 method-mark-both-diagonals = On the wrong side of { $piece }, draw both lines from corner to corner.

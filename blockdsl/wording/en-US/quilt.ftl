@@ -184,13 +184,16 @@ quilt-lay-each = Lay each { $block } with { $how }.
 quilt-lay-one = Lay the { $block } with { $how }.
 quilt-lay-as-in = Lay each { $block } as in step { $step }.
 quilt-diagonal-ends = The left end of a diagonal row is its lower left end in the picture of the quilt.
-quilt-sew-across = Sew them together from left to right{ $rst }: { $groups }.
-quilt-sew-down = Sew them together from top to bottom{ $rst }: { $groups }.
-quilt-sew-along = Sew them together end to end{ $rst }: { $groups }.
-quilt-sew-across-all = Sew them together from left to right{ $rst }.
-quilt-sew-down-all = Sew them together from top to bottom{ $rst }.
-quilt-sew-along-all = Sew them together end to end{ $rst }.
-quilt-right-sides = , right sides together
+quilt-sew-across = Sew them together from left to right{ quilt-right-sides }: { $groups }.
+quilt-sew-down = Sew them together from top to bottom{ quilt-right-sides }: { $groups }.
+quilt-sew-along = Sew them together end to end{ quilt-right-sides }: { $groups }.
+quilt-sew-across-all = Sew them together from left to right{ quilt-right-sides }.
+quilt-sew-down-all = Sew them together from top to bottom{ quilt-right-sides }.
+quilt-sew-along-all = Sew them together end to end{ quilt-right-sides }.
+quilt-right-sides = { $sides ->
+    [yes] , right sides together
+   *[no] { "" }
+}
 quilt-group-next = { $before }, then { $next }
 quilt-group-many = ({ $parts })
 quilt-group-times =
@@ -218,10 +221,14 @@ quilt-trim-columns = Measure the columns from end to end, about { $length }. Tri
 quilt-trim-marks = Mark on both long edges of each strip where the blocks begin and end.
 quilt-take-rows = Take { $rows }.
 quilt-take-rows-strips = Take { $rows }, and { $count } { $strips }.
-quilt-arrange-down = Arrange them from top to bottom, { $strip } between each two rows{ $outer }.
-quilt-arrange-across = Arrange them from left to right, { $strip } between each two columns{ $outer }.
-quilt-outer-down = {" "}and one at the top and the bottom
-quilt-outer-across = {" "}and one at the left and the right
+quilt-arrange-down = Arrange them from top to bottom, { $strip } between each two rows{ $outer ->
+    [yes] {" "}and one at the top and the bottom
+   *[no] { "" }
+}.
+quilt-arrange-across = Arrange them from left to right, { $strip } between each two columns{ $outer ->
+    [yes] {" "}and one at the left and the right
+   *[no] { "" }
+}.
 quilt-pin-cornerstones = Pin the cornerstones to the ends of the sashes, { $meeting } the seams.
 quilt-pin-cornerstones-listed = Pin the cornerstones to the ends of the long sashes, { $meeting } the seams: { $list }.
 quilt-cornerstones-of =
@@ -277,9 +284,11 @@ quilt-beyond-row = row { $number }
 quilt-corners-turn = Turn the { $center } so that row 1 is at the upper left.
 quilt-corners-crease = Crease the middle of the long edge of each of 4 corner triangles.
 quilt-corners-sew = Sew a corner triangle by its long edge to each of the four corners, the crease at the middle of the edge. The short edges of the triangles become the edges of the { $center }.
-quilt-corners-block = Lay the block on point{ $how }. Sew 2 corner triangles by their long edges to the upper left and lower right edges, creases at the middle.
+quilt-corners-block = Lay the block on point{ $lies ->
+    [yes] {" "}with { $how }
+   *[no] { "" }
+}. Sew 2 corner triangles by their long edges to the upper left and lower right edges, creases at the middle.
 quilt-corners-block-rest = Sew the other 2 corner triangles by their long edges to the upper right and lower left edges in the same way.
-quilt-corners-with = {" "}with { $how }
 quilt-corners-press =
     Press { $count ->
         [two] both seams
@@ -363,8 +372,10 @@ quilt-backing-fewer = A { $overage } overage needs one length less.
 
 quilt-layers-press = Press the top and the backing, and snip all loose threads.
 quilt-layers-lay = Lay the backing on the floor or a table, wrong side up, and tape its edges so that it is flat but not stretched.
-quilt-layers-batting = Lay the batting{ $size } on it and smooth it from the middle, then the top, right side up, its seams straight.
-quilt-layers-size = , { $size },
+quilt-layers-batting = Lay the batting{ $sized ->
+    [yes] , { $size },
+   *[no] { "" }
+} on it and smooth it from the middle, then the top, right side up, its seams straight.
 # A hand's width: common practice, no source.
 quilt-layers-baste = Baste the three layers together with rows of stitches or with safety pins, a hand's width apart, from the middle outward. Count pins in and out; keep them away from children and pets.
 

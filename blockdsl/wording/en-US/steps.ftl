@@ -80,23 +80,39 @@ join-turn = { $quarters ->
 }
 
 # Sewing.
-tail-right-sides = , right sides together
-tail-with = , with { $shows }
-tail-shows = , { $shows }
-tail-nest = , nesting the seams
-tail-match = , matching the seams
-tail-same = {" "}in the same way
-by-long = {" "}by its long edge
-by-short = {" "}by its short edge
-by-longer = {" "}by its longest edge
-by-middle = {" "}by its middle edge
-by-shortest = {" "}by its shortest edge
-edges-long = by their long edges
-edges-short = by their short edges
-edges-longer = by their longest edges
-edges-middle = by their middle edges
-edges-shortest = by their shortest edges
-edges-own = each by its edge
+# How a seam is sewn, behind what is sewn to what: $sides `yes` where right sides are named, $lies `yes` where $shows says how
+# the part lies, $meeting how seams meet, $same `yes` where all is as in the sentence before.
+seam-how = { $same ->
+    [yes] {" "}in the same way
+   *[no] { $sides ->
+        [yes] , right sides together
+       *[no] { "" }
+    }{ $lies ->
+        [yes] , with { $shows }
+       *[no] { "" }
+    }{ $meeting ->
+        [nest] , nesting the seams
+        [match] , matching the seams
+       *[none] { "" }
+    }
+}
+# By which edge it is sewn, of one part and of several alike.
+seam-edge = { $edge ->
+    [long] {" "}by its long edge
+    [short] {" "}by its short edge
+    [longer] {" "}by its longest edge
+    [middle] {" "}by its middle edge
+    [shortest] {" "}by its shortest edge
+   *[none] { "" }
+}
+seam-edges = { $edge ->
+    [long] by their long edges
+    [short] by their short edges
+    [longer] by their longest edges
+    [middle] by their middle edges
+    [shortest] by their shortest edges
+   *[none] each by its edge
+}
 edge-long = long edge
 edge-short = short edge
 edge-longer = longest edge
@@ -104,24 +120,33 @@ edge-middle = middle edge
 edge-shortest = shortest edge
 edge-at = { $edge } at the { $pos }
 edge-side = { $pos } edge
-join-sew = Sew { $part }{ $by } to the { $side } edge of { $base }{ $tail }.
-join-sew-its = Sew { $part }{ $by } to its { $side } edge{ $tail }.
-join-sew-both = Sew 2 { $part }{ $by } to the { $sides } edges of { $base }{ $tail }.
-join-sew-both-its = Sew 2 { $part }{ $by } to its { $sides } edges{ $tail }.
-join-sew-two = Sew 2 { $part } { $edge } to the { $sides } edges of { $base }{ $tail }, creases matched.
+join-sew = Sew { $part }{ seam-edge } to the { $side } edge of { $base }{ seam-how }.
+join-sew-its = Sew { $part }{ seam-edge } to its { $side } edge{ seam-how }.
+join-sew-both = Sew 2 { $part }{ $edge ->
+    [none] { "" }
+   *[other] { " " }{ seam-edges }
+} to the { $edges } edges of { $base }{ seam-how }.
+join-sew-both-its = Sew 2 { $part }{ $edge ->
+    [none] { "" }
+   *[other] { " " }{ seam-edges }
+} to its { $edges } edges{ seam-how }.
+join-sew-two = Sew 2 { $part } { seam-edges } to the { $edges } edges of { $base }{ seam-how }, creases matched.
 many-long = long edges
 many-short = short edges
 many-longer = longest edges
 many-middle = middle edges
 many-shortest = shortest edges
 join-place-alike = Place one { $name } on the other, right sides together, { $edges } even.
-join-sew-facing = Sew the { $first } edge of { $part } to the { $second } edge of { $base }{ $tail }.
+join-sew-facing = Sew the { $first } edge of { $part } to the { $second } edge of { $base }{ seam-how }.
 the-other = the other
 join-nest = Nest the seams and pin.
 join-match = Match the seams and pin.
-join-sew-alike = Sew one { $name } to the { $side } edge of the other{ $tail }.
+join-sew-alike = Sew one { $name } to the { $side } edge of the other{ seam-how }.
 join-sew-edge = Sew the { $edge }.
-join-place = Place { $part } on { $base }, right sides together, all edges even{ $shows }.
+join-place = Place { $part } on { $base }, right sides together, all edges even{ $lies ->
+    [yes] , { $shows }
+   *[no] { "" }
+}.
 join-dot-as = Mark dots on each { $parts }, as in step { $number }.
 join-dot-long = On the wrong side of each { $parts }, mark a dot { $length } from both edges at each end of its long edge.
 join-place-long = Place { $part } on { $base }, right sides together, long edges even.
@@ -157,14 +182,14 @@ join-row-stop = Stop { $seams } at the dot at the { $pos } end{ $again ->
     [yes] {""}
    *[no] ; backstitch
 }.
-join-in-order = Sew them together in order from { $way }{ $tail }.
-join-row = Sew them together from { $way }{ $tail }: { $list }.
+join-in-order = Sew them together in order from { $way }{ seam-how }.
+join-row = Sew them together from { $way }{ seam-how }: { $list }.
 join-row-turning = Sew them together from { $way }, one stretch at a time, from dot to dot: { $list }.
 join-turn-at-dots = At each dot, stop with the needle down and turn the work to the next two edges.
 join-row-list = { $name }, { $way }: { $list }.
 join-rows = { $way ->
-    [row] Sew each row together{ $tail }.
-   *[column] Sew each column together{ $tail }.
+    [row] Sew each row together{ seam-how }.
+   *[column] Sew each column together{ seam-how }.
 }
 join-row-number = { $way ->
     [row] row { $number }
@@ -198,19 +223,19 @@ join-close-sew = Sew from { -before-stop } before the stop to the { $pos } end.
 join-set-in = Set { $part } into the V at the { $pos }{ $has ->
     [yes] {" "}of { $base }
    *[no] {""}
-}{ $tail }. Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops.
+}{ seam-how }. Place one edge at a time, right sides together, the corner of the V at the dot where the seam stops.
 join-set-in-sew = Sew each edge from that dot to its outer end{ $again ->
     [yes] {""}
    *[no] ; backstitch at the dot
 }.
 join-set-in-same = { $here ->
-    [yes] In the same way, set { $part } into the V at the { $pos }{ $tail }.
-   *[no] Set { $part } into the V at the { $pos }{ $tail }, as { $name } in step { $number }.
+    [yes] In the same way, set { $part } into the V at the { $pos }{ seam-how }.
+   *[no] Set { $part } into the V at the { $pos }{ seam-how }, as { $name } in step { $number }.
 }
-join-turning = Sew { $part } to the { $pos } edge of { $base }{ $tail }, one stretch at a time, from dot to dot. At each dot stop with the needle down and turn the work until the next two edges are even.
-join-turning-again = Sew { $part } to the { $pos } edge of { $base }{ $tail }, from dot to dot, turning at each.
+join-turning = Sew { $part } to the { $pos } edge of { $base }{ seam-how }, one stretch at a time, from dot to dot. At each dot stop with the needle down and turn the work until the next two edges are even.
+join-turning-again = Sew { $part } to the { $pos } edge of { $base }{ seam-how }, from dot to dot, turning at each.
 join-set-in-each = Set { $part } into each V, as { $name } in step { $number }.
-join-set-in-hand = Set { $part } into the V at the { $pos }{ $tail }, folding the papers at the corner.
+join-set-in-hand = Set { $part } into the V at the { $pos }{ seam-how }, folding the papers at the corner.
 
 # Curves.
 join-curve-crease = Crease the middle of each curved edge.

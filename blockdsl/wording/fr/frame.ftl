@@ -2,6 +2,8 @@
 
 list-pair = { $first } et { $last }
 list-more = { $first }, ainsi que { $last }
+list-comma = ,{ " " }
+list-semicolon = { " " };{ " " }
 
 length = { $length } { $unit ->
         [in] po

@@ -53,7 +53,7 @@ lesson-half-eight-cut-apart = Couper chaque quart sur la ligne tracée, entre le
 lesson-half-triangles-cut = Tourner le carré, un coin vers soi. Tenir la règle d’un coin à l’autre la main à plat et pousser le cutter en s’éloignant de soi : deux triangles. Leurs bords longs s’étirent ; les manier avec douceur.
     .title = Couper d’un coin à l’autre
 lesson-half-triangles-sew = Poser un triangle de chaque tissu endroit contre endroit (faces imprimées à l’intérieur), tous les bords alignés. Coudre à { $seam } du bord long. Ne pas tirer : laisser la machine entraîner le tissu.
-    .title = Coudre les bords longs
+    .title = Longue couture
 lesson-half-press = Repasser la couture telle que cousue, puis ouvrir l’unité et { $press ->
         [open] ouvrir la couture au fer.
        *[side] coucher la couture vers le tissu le plus foncé.
@@ -143,7 +143,7 @@ lesson-quarters-triangles-long = { $kind ->
        *[side] coutures emboîtées,
     }
     } et coudre le bord long. Repasser. Couper les oreilles.
-    .title = Faire la longue couture
+    .title = Longue couture
 
 picture-two-halves-opened = Deux demi-carrés en triangle, repassés
 picture-crossed = Deux unités superposées, cousues des deux côtés d’une ligne qui croise la couture, et coupées dessus
@@ -683,23 +683,23 @@ picture-set-in-measured = L’unité terminée et ses mesures
 ## Coutures partielles
 
 lesson-partial-lay = Poser la première bande sur le bord supérieur du carré, endroit contre endroit, bouts droits alignés ; le bout gauche dépasse. Coudre du bout droit sur environ deux tiers du bord du carré ; faire un point d’arrêt au point. Laisser le reste ouvert.
-    .title = Coudre une partie de la première couture
+    .title = Début de la couture
 lesson-partial-press = Coucher la partie cousue vers la bande.
     .title = Repasser
 lesson-partial-second = Poser la deuxième bande sur le bord droit, en travers du carré et du bout de la première. Coudre tout le bord. { $press ->
         [open] Ouvrir la couture au fer.
        *[side] Coucher la couture vers la bande.
     }
-    .title = Coudre la deuxième bande
+    .title = Deuxième bande
 lesson-partial-third = Poser la troisième bande sur le bord inférieur, en travers du carré et du bout de la deuxième. Coudre, et repasser comme avant.
-    .title = Coudre la troisième bande
+    .title = Troisième bande
 lesson-partial-last = Replier à l’écart le bout libre de la première bande. Poser la quatrième sur le bord gauche, en travers du carré et du bout de la troisième. Coudre, et repasser comme avant.
-    .title = Coudre la quatrième bande
+    .title = Quatrième bande
 lesson-partial-finish = Reposer le bout libre de la première bande sur le bord supérieur, endroit contre endroit, bords alignés. Coudre d’un peu avant le point, par-dessus les derniers points, jusqu’au bout gauche. { $press ->
         [open] Ouvrir la couture au fer.
        *[side] Coucher la couture vers la bande.
     }
-    .title = Finir la première couture
+    .title = Fin de la couture
 lesson-partial-measure = L’unité doit maintenant mesurer { $size }.
     .title = Mesurer
 

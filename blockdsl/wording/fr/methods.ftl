@@ -88,18 +88,24 @@ called-template = { the.f }{ $count ->
     }
 take-piece = { $count } { $form } { $letter } ({ $fabric })
 
-method-gives-pair = , { $gives } par paire de carrés
-method-gives-set = , { $gives } par jeu de { $squares } carrés
-method-from = { " " }avec { $squares } carrés
-method-from-strips = { $sets ->
+# Combien on en fait, avec quoi, et combien sont en trop.
+method-made = { $mirrored ->
+    [0] en faire { $count }
+    [one] en faire { $count } et 1 en miroir
+   *[other] en faire { $count } et { $mirrored } en miroir
+}{ $batch ->
+    [pair] , { $gives } par paire de carrés
+    [set] , { $gives } par jeu de { $squares } carrés
+    [squares] { " " }avec { $squares } carrés
+    [strips] { $sets ->
         [one] { " " }avec 1 ensemble de bandes
        *[other] { " " }avec { $sets } ensembles de bandes
     }
-method-kinds = { $mirrored ->
-        [one] en faire { $count } et 1 en miroir
-       *[other] en faire { $count } et { $mirrored } en miroir
-    }
-method-spare = , { $spare } en trop
+   *[each] { "" }
+}{ $spare ->
+    [0] { "" }
+   *[other] , { $spare } en trop
+}
 
 method-mark-diagonal = Sur l’envers de { $piece }, tracer une ligne d’un coin à l’autre.
 method-mark-both-diagonals = Sur l’envers de { $piece }, tracer les deux lignes d’un coin à l’autre.

@@ -152,13 +152,16 @@ quilt-lay-each = Poser chaque { $block } : { $how }.
 quilt-lay-one = Poser le { $block } : { $how }.
 quilt-lay-as-in = Poser chaque { $block } comme à l’étape { $step }.
 quilt-diagonal-ends = Le bout gauche d’une rangée en diagonale est son bout inférieur gauche sur l’image du quilt.
-quilt-sew-across = Assembler de gauche à droite{ $rst } : { $groups }.
-quilt-sew-down = Assembler de haut en bas{ $rst } : { $groups }.
-quilt-sew-along = Assembler bout à bout{ $rst } : { $groups }.
-quilt-sew-across-all = Assembler de gauche à droite{ $rst }.
-quilt-sew-down-all = Assembler de haut en bas{ $rst }.
-quilt-sew-along-all = Assembler bout à bout{ $rst }.
-quilt-right-sides = , endroit contre endroit
+quilt-sew-across = Assembler de gauche à droite{ quilt-right-sides } : { $groups }.
+quilt-sew-down = Assembler de haut en bas{ quilt-right-sides } : { $groups }.
+quilt-sew-along = Assembler bout à bout{ quilt-right-sides } : { $groups }.
+quilt-sew-across-all = Assembler de gauche à droite{ quilt-right-sides }.
+quilt-sew-down-all = Assembler de haut en bas{ quilt-right-sides }.
+quilt-sew-along-all = Assembler bout à bout{ quilt-right-sides }.
+quilt-right-sides = { $sides ->
+    [yes] , endroit contre endroit
+   *[no] { "" }
+}
 quilt-group-next = { $before }, puis { $next }
 quilt-group-many = ({ $parts })
 quilt-group-times = { $parts } { $times ->
@@ -183,10 +186,14 @@ quilt-trim-columns = Mesurer les colonnes d’un bout à l’autre, environ { $l
 quilt-trim-marks = Marquer sur les deux bords longs de chaque bande le début et la fin des blocs.
 quilt-take-rows = Prendre { $rows }.
 quilt-take-rows-strips = Prendre { $rows }, et { $count } { $strips }.
-quilt-arrange-down = Disposer de haut en bas, { $strip } entre deux rangées{ $outer }.
-quilt-arrange-across = Disposer de gauche à droite, { $strip } entre deux colonnes{ $outer }.
-quilt-outer-down = {" "}et une en haut et en bas
-quilt-outer-across = {" "}et une à gauche et à droite
+quilt-arrange-down = Disposer de haut en bas, { $strip } entre deux rangées{ $outer ->
+    [yes] {" "}et une en haut et en bas
+   *[no] { "" }
+}.
+quilt-arrange-across = Disposer de gauche à droite, { $strip } entre deux colonnes{ $outer ->
+    [yes] {" "}et une à gauche et à droite
+   *[no] { "" }
+}.
 quilt-pin-cornerstones = Épingler les cabochons aux bouts des bandes intermédiaires, en { $meeting } les coutures.
 quilt-pin-cornerstones-listed = Épingler les cabochons aux bouts des bandes intermédiaires longues, en { $meeting } les coutures : { $list }.
 quilt-cornerstones-of = { $count ->
@@ -237,9 +244,11 @@ quilt-beyond-row = rangée { $number }
 quilt-corners-turn = Tourner le { $center } pour que la rangée 1 soit en haut à gauche.
 quilt-corners-crease = Marquer d’un pli le milieu du bord long de chacun des 4 triangles de coin.
 quilt-corners-sew = Coudre un triangle de coin par son bord long à chacun des quatre coins, le pli au milieu du bord. Les bords courts des triangles deviennent les bords du { $center }.
-quilt-corners-block = Poser le bloc sur la pointe{ $how }. Coudre 2 triangles de coin par leurs bords longs aux bords supérieur gauche et inférieur droit, plis au milieu.
+quilt-corners-block = Poser le bloc sur la pointe{ $lies ->
+    [yes] {" "}({ $how })
+   *[no] { "" }
+}. Coudre 2 triangles de coin par leurs bords longs aux bords supérieur gauche et inférieur droit, plis au milieu.
 quilt-corners-block-rest = Coudre de même les 2 autres triangles de coin par leurs bords longs aux bords supérieur droit et inférieur gauche.
-quilt-corners-with = {" "}({ $how })
 quilt-corners-press = Coucher { $count ->
         [two] les deux coutures
        *[other] les coutures
@@ -315,8 +324,10 @@ quilt-backing-fewer = Avec { $overage } de débord, il faut une longueur de moin
 
 quilt-layers-press = Repasser le dessus et le dos, et couper tous les fils qui pendent.
 quilt-layers-lay = Poser le dos sur le sol ou une table, envers visible, et fixer ses bords au ruban adhésif, à plat mais sans tension.
-quilt-layers-batting = Y poser le molleton{ $size } et le lisser à partir du milieu, puis le dessus, endroit visible, coutures bien droites.
-quilt-layers-size = , { $size },
+quilt-layers-batting = Y poser le molleton{ $sized ->
+    [yes] , { $size },
+   *[no] { "" }
+} et le lisser à partir du milieu, puis le dessus, endroit visible, coutures bien droites.
 quilt-layers-baste = Bâtir les trois épaisseurs par rangs de points ou à l’épingle de sûreté, à une largeur de main, du milieu vers l’extérieur. Compter les épingles au début et à la fin ; garder hors de portée des enfants et des animaux.
 
 quilt-quilting-quilt = Matelasser à la main ou à la machine, au choix, du milieu vers l’extérieur, sans prendre de pli. Lire sur l’emballage du molleton l’écart permis entre les lignes.

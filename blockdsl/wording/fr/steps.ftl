@@ -73,23 +73,38 @@ join-turn = { $quarters ->
        *[other] { $part } : comme { $like }, après un quart de tour.
     }
 
-tail-right-sides = , endroit contre endroit
-tail-with = {" "}({ $shows })
-tail-shows = {" "}({ $shows })
-tail-nest = , coutures emboîtées
-tail-match = , coutures alignées
-tail-same = , de la même façon
-by-long = {" "}par son bord long
-by-short = {" "}par son bord court
-by-longer = {" "}par son bord le plus long
-by-middle = {" "}par son bord moyen
-by-shortest = {" "}par son bord le plus court
-edges-long = par leurs bords longs
-edges-short = par leurs bords courts
-edges-longer = par leurs bords les plus longs
-edges-middle = par leurs bords moyens
-edges-shortest = par leurs bords les plus courts
-edges-own = par le bord correspondant
+# Comment on coud, après ce qui est cousu à quoi.
+seam-how = { $same ->
+    [yes] , de la même façon
+   *[no] { $sides ->
+        [yes] , endroit contre endroit
+       *[no] { "" }
+    }{ $lies ->
+        [yes] {" "}({ $shows })
+       *[no] { "" }
+    }{ $meeting ->
+        [nest] , coutures emboîtées
+        [match] , coutures alignées
+       *[none] { "" }
+    }
+}
+# Par quel bord.
+seam-edge = { $edge ->
+    [long] {" "}par son bord long
+    [short] {" "}par son bord court
+    [longer] {" "}par son bord le plus long
+    [middle] {" "}par son bord moyen
+    [shortest] {" "}par son bord le plus court
+   *[none] { "" }
+}
+seam-edges = { $edge ->
+    [long] par leurs bords longs
+    [short] par leurs bords courts
+    [longer] par leurs bords les plus longs
+    [middle] par leurs bords moyens
+    [shortest] par leurs bords les plus courts
+   *[none] par le bord correspondant
+}
 edge-long = bord long
 edge-short = bord court
 edge-longer = bord le plus long
@@ -97,24 +112,33 @@ edge-middle = bord moyen
 edge-shortest = bord le plus court
 edge-at = { $edge } à { $pos }
 edge-side = bord de { $pos }
-join-sew = Coudre { $part }{ $by } au bord de { $side } de { $base }{ $tail }.
-join-sew-its = Coudre { $part }{ $by } sur le bord de { $side }{ $tail }.
-join-sew-both = Coudre 2 { $part }{ $by } aux bords de { $sides } de { $base }{ $tail }.
-join-sew-both-its = Coudre 2 { $part }{ $by } sur les bords de { $sides }{ $tail }.
-join-sew-two = Coudre 2 { $part } { $edge } aux bords de { $sides } de { $base }{ $tail }, pli sur pli.
+join-sew = Coudre { $part }{ seam-edge } au bord de { $side } de { $base }{ seam-how }.
+join-sew-its = Coudre { $part }{ seam-edge } sur le bord de { $side }{ seam-how }.
+join-sew-both = Coudre 2 { $part }{ $edge ->
+    [none] { "" }
+   *[other] { " " }{ seam-edges }
+} aux bords de { $edges } de { $base }{ seam-how }.
+join-sew-both-its = Coudre 2 { $part }{ $edge ->
+    [none] { "" }
+   *[other] { " " }{ seam-edges }
+} sur les bords de { $edges }{ seam-how }.
+join-sew-two = Coudre 2 { $part } { seam-edges } aux bords de { $edges } de { $base }{ seam-how }, pli sur pli.
 many-long = bords longs
 many-short = bords courts
 many-longer = bords les plus longs
 many-middle = bords moyens
 many-shortest = bords les plus courts
-join-place-alike = Poser 2 { $name } endroit contre endroit, { $edges } bord à bord.
-join-sew-facing = Coudre le bord { $first } de { $part } au bord { $second } de { $base }{ $tail }.
+join-place-alike = Poser 1 { $name } sur l’autre, endroit contre endroit, { $edges } bord à bord.
+join-sew-facing = Coudre le bord { $first } de { $part } au bord { $second } de { $base }{ seam-how }.
 the-other = l’autre
 join-nest = Emboîter les coutures et épingler.
 join-match = Aligner les coutures et épingler.
-join-sew-alike = Coudre 1 { $name } au bord de { $side } de l’autre{ $tail }.
+join-sew-alike = Coudre 1 { $name } au bord de { $side } de l’autre{ seam-how }.
 join-sew-edge = Coudre le { $edge }.
-join-place = Poser { $part } sur { $base }, endroit contre endroit, tous les bords alignés{ $shows }.
+join-place = Poser { $part } sur { $base }, endroit contre endroit, tous les bords alignés{ $lies ->
+    [yes] {" "}({ $shows })
+   *[no] { "" }
+}.
 join-dot-as = Marquer des points sur chaque { $parts }, comme à l’étape { $number }.
 join-dot-long = Sur l’envers de chaque { $parts }, marquer un point à { $length } des deux bords à chaque bout du bord long.
 join-place-long = Poser { $part } sur { $base }, endroit contre endroit, bords longs alignés.
@@ -149,14 +173,14 @@ join-row-stop = Arrêter { $seams } au point, au bout de { $pos }{ $again ->
         [yes] { "" }
        *[no]  ; faire un point d’arrêt
     }.
-join-in-order = Assembler le tout dans l’ordre, { $way }{ $tail }.
-join-row = Assembler { $way }{ $tail } : { $list }.
+join-in-order = Assembler le tout dans l’ordre, { $way }{ seam-how }.
+join-row = Assembler { $way }{ seam-how } : { $list }.
 join-row-turning = Assembler { $way }, un tronçon à la fois, d’un point à l’autre : { $list }.
 join-turn-at-dots = À chaque point, s’arrêter aiguille piquée et tourner l’ouvrage vers les deux bords suivants.
 join-row-list = { $name }, { $way } : { $list }.
 join-rows = { $way ->
-        [row] Assembler chaque rangée{ $tail }.
-       *[column] Assembler chaque colonne{ $tail }.
+        [row] Assembler chaque rangée{ seam-how }.
+       *[column] Assembler chaque colonne{ seam-how }.
     }
 join-row-number = { $way ->
         [row] rangée { $number }
@@ -196,19 +220,19 @@ join-close-sew = Commencer { -before-stop } avant l’arrêt et coudre jusqu’a
 join-set-in = Insérer { $part } dans l’angle rentrant à { $pos }{ $has ->
         [yes] { " " }de { $base }
        *[no] { "" }
-    }{ $tail }. Poser un bord à la fois, endroit contre endroit, le sommet de l’angle sur le point où s’arrête la couture.
+    }{ seam-how }. Poser un bord à la fois, endroit contre endroit, le sommet de l’angle sur le point où s’arrête la couture.
 join-set-in-sew = Coudre chaque bord de ce point à son bout extérieur{ $again ->
         [yes] { "" }
        *[no]  ; faire un point d’arrêt au point
     }.
 join-set-in-same = { $here ->
-        [yes] Insérer de même { $part } dans l’angle rentrant à { $pos }{ $tail }.
-       *[no] Insérer { $part } dans l’angle rentrant à { $pos }{ $tail }, comme { $name } à l’étape { $number }.
+        [yes] Insérer de même { $part } dans l’angle rentrant à { $pos }{ seam-how }.
+       *[no] Insérer { $part } dans l’angle rentrant à { $pos }{ seam-how }, comme { $name } à l’étape { $number }.
     }
-join-turning = Coudre { $part } au bord de { $pos } de { $base }{ $tail }, un tronçon à la fois, d’un point à l’autre. À chaque point, s’arrêter aiguille piquée et tourner l’ouvrage pour aligner les deux bords suivants.
-join-turning-again = Coudre { $part } au bord de { $pos } de { $base }{ $tail }, d’un point à l’autre, en tournant à chacun.
+join-turning = Coudre { $part } au bord de { $pos } de { $base }{ seam-how }, un tronçon à la fois, d’un point à l’autre. À chaque point, s’arrêter aiguille piquée et tourner l’ouvrage pour aligner les deux bords suivants.
+join-turning-again = Coudre { $part } au bord de { $pos } de { $base }{ seam-how }, d’un point à l’autre, en tournant à chacun.
 join-set-in-each = Insérer { $part } dans chaque angle rentrant, comme { $name } à l’étape { $number }.
-join-set-in-hand = Insérer { $part } dans l’angle rentrant à { $pos }{ $tail }, en pliant les papiers au coin.
+join-set-in-hand = Insérer { $part } dans l’angle rentrant à { $pos }{ seam-how }, en pliant les papiers au coin.
 
 # Courbes.
 join-curve-crease = Marquer d’un pli le milieu de chaque bord courbe.

@@ -10,6 +10,7 @@ from blockdsl.facts.techniquefacts import TechniqueFacts
 from blockdsl.facts.techniques import technique_facts, techniques_for
 from blockdsl.marks.display_list import Figure, Mark, Page, Path
 from blockdsl.marks.theme import PAPERS, paper_named
+from blockdsl.model.language import LANGUAGES, Language
 from blockdsl.page.lesson.lesson import technique_bodies, technique_pages
 from blockdsl.pictures.tools import tools
 from blockdsl.sewing.techniques import LESSONS
@@ -28,6 +29,16 @@ def lesson(method: str, unit: RulerUnit = "in") -> TechniqueFacts:
 @lru_cache
 def pages(method: str, unit: RulerUnit = "in") -> tuple[Page, ...]:
     return technique_pages([lesson(method, unit)])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("method", LESSONS)
+def test_every_heading_is_whole_in_every_language(method: str, language: Language) -> None:
+    """A heading that is too long for its picture would end in an ellipsis."""
+    for unit in UNITS:
+        told = technique_facts(method, list(LESSONS[method].topics), None, unit, language)
+        cut = [text.text for page in technique_pages([told]) for text in texts(page.marks) if text.text.endswith("…")]
+        assert cut == []
 
 
 BY_HAND = ("over papers", "applique", "set-in seams", "partial seams", "mitered corners")

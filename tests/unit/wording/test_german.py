@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import re
-from functools import cache
-from importlib.resources import files
 from pathlib import Path
 from typing import Final
 
@@ -14,19 +11,8 @@ import pytest
 import blockdsl
 from blockdsl.wording import messages
 from blockdsl.wording.grammar import Article, in_figures, listed, name_in_case, name_of, with_article
+from tests.unit.wording.test_no_english_left import SHARED, english, words
 
-WORD: Final = re.compile(r"[^\W\d_]{2,}")
-
-
-def words(text: str) -> set[str]:
-    return {word.lower() for word in WORD.findall(text)}
-
-
-SHARED: Final = words(
-    "also an block blocks cm diagonal finger in log cabin mm name paper parallel part patch patchwork quilt quilts"
-    " radius rest segment set so toner was yd fat quarter quarters flying geese foundation piecing four nine war"
-)
-"""What German writes as English does, or borrows: `an`, `so`, `war`, `Quilt`, `Flying Geese`."""
 CLOTH: Final = """
 fabric fog     "Nebel"   #dfe3e0 light
 fabric lantern "Laterne" #e0a030 medium
@@ -64,18 +50,6 @@ block "Welle"
 }
 
 
-@cache
-def english() -> set[str]:
-    """The words of the American messages, without keys, arguments, choices and comments."""
-    found: set[str] = set()
-    for source in files("blockdsl.wording").joinpath("en-US").iterdir():
-        text = re.sub(r"^#.*$", "", source.read_text(encoding="utf-8"), flags=re.MULTILINE)
-        text = re.sub(r"^(-?[a-z][\w-]*|\s+\.[a-z]+) *=", "", text, flags=re.MULTILINE)
-        text = re.sub(r"\{[^{}\"]*?(->|\})|^\s*\*?\[[^\]]*\]", "", text, flags=re.MULTILINE)
-        found |= words(text)
-    return found - SHARED
-
-
 def pages_in_german(text: str, folder: Path) -> str:
     """The words of the sheet of every block, as a reader of PDF finds them."""
     result = blockdsl.load(text, language="de")
@@ -92,7 +66,7 @@ def pages_in_german(text: str, folder: Path) -> str:
 def test_no_english_word_is_left_on_a_german_sheet(sample: str, tmp_path: Path) -> None:
     said = pages_in_german(CLOTH + SAMPLES[sample], tmp_path)
     assert "Nahtzugabe" in said
-    assert sorted(words(said) & english()) == []
+    assert sorted(words(said) & english() - SHARED["de"]) == []
 
 
 def test_an_english_sheet_would_be_found_out(tmp_path: Path) -> None:
