@@ -17,7 +17,8 @@ from msgspec import Struct, field
 from blockdsl.cutting.buying import SHOP_STEP, SHRINKAGE, Buy, buy
 from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Effort, fits_cloth, plan_length
 from blockdsl.cutting.finishing import widths_for
-from blockdsl.cutting.strips import IN_UNIT, SELVAGES, USABLE
+from blockdsl.cutting.strips import USABLE, without_selvages
+from blockdsl.geometry import floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.quilt import BackingChoice, QuiltDesign
@@ -70,14 +71,15 @@ def cloth_width(quilt: QuiltDesign, fabric: str) -> Fraction:
     """Usable width of a fabric: its own less selvages, else what the quilt says, else 40 in or 100 cm."""
     for known in quilt.fabrics:
         if known.name == fabric and known.width is not None:
-            width, unit = known.width
-            return (width - SELVAGES[unit]) * IN_UNIT[unit, quilt.unit]
-    return USABLE[quilt.unit] if quilt.usable_width is None else quilt.usable_width
+            return without_selvages(known.width, quilt.unit, quilt.measure)
+    return USABLE[quilt.unit] if quilt.usable_width is None else floor_to(quilt.usable_width, quilt.measure)
 
 
 def backing_width(quilt: QuiltDesign, choice: BackingChoice) -> Fraction:
     """Usable width of the backing: of the wide fabric that is asked for, less its selvages, or of the fabric named."""
-    return cloth_width(quilt, choice.fabric) if choice.width is None else choice.width - SELVAGES[quilt.unit]
+    if choice.width is None:
+        return cloth_width(quilt, choice.fabric)
+    return without_selvages((choice.width, quilt.unit), quilt.unit, quilt.measure)
 
 
 def too_large(pieces: Iterable[QuiltPiece], usable_width: Fraction) -> QuiltPiece | None:

@@ -17,9 +17,10 @@ from blockdsl.cutting.angled import (
     turned,
 )
 from blockdsl.cutting.sizes import Extent
-from blockdsl.geometry import ceil_to
+from blockdsl.geometry import ceil_to, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign
+from blockdsl.model.fabric import RulerUnit
 from blockdsl.record import Count, Record, says
 
 USABLE: dict[str, Fraction] = {"in": Fraction(40), "cm": Fraction(100)}
@@ -39,9 +40,17 @@ def usable_width(fabric: str, design: BlockDesign) -> Fraction:
     """Width of fabric that strips can be cut from, in the block's unit."""
     for known in design.fabrics:
         if known.name == fabric and known.width is not None:
-            width, unit = known.width
-            return (width - SELVAGES[unit]) * IN_UNIT[unit, design.unit]
+            return without_selvages(known.width, design.unit, design.measure)
     return USABLE[design.unit]
+
+
+def without_selvages(width: tuple[Fraction, RulerUnit], unit: RulerUnit, measure: Fraction) -> Fraction:
+    """What is left of a cloth's width when its selvages are cut off, in `unit`, down to the ruler's `measure`.
+
+    Down, because whole strips are as long as this, and a cloth of the other unit is no whole number of measures wide.
+    """
+    number, given = width
+    return floor_to((number - SELVAGES[given]) * IN_UNIT[given, unit], measure)
 
 
 _Angle = Annotated[int, Meta(extra_json_schema={"enum": [45, 60, 90]})]
