@@ -1,7 +1,8 @@
-"""Finds the files that are not code: the grammar, the library of blocks, the fonts.
+"""Finds the files that are not code: the grammar, the library of blocks, the pages about problems, the fonts.
 
-In the source tree the grammars and the library lie at the top level, where people read and edit them;
-in an installed wheel they lie inside the package under `_data`. Nothing else knows of the two places.
+In the source tree the grammars and the library lie at the top level, and the pages about problems in the language's
+reference, where people read and edit them; in an installed wheel they lie inside the package under `_data`. Nothing
+else knows of the places.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from functools import cache
 from pathlib import Path
 
 _PACKAGE = Path(__file__).parent
-_PLACES = (_PACKAGE / "_data", _PACKAGE.parent)
+_PLACES = (_PACKAGE / "_data", _PACKAGE.parent, _PACKAGE.parent / "tests" / "spec")
 
 
 @cache
@@ -50,6 +51,11 @@ def library_names() -> tuple[str, ...]:
 def library_path(name: str) -> Path:
     """The file of the library `name`; it exists when the name is one of `library_names()`."""
     return library_folder() / f"{name}.block"
+
+
+def problem_page(code: str) -> str:
+    """The page of the reference about a problem of the catalogue, as Markdown."""
+    return (_folder("problems") / f"{code}.md").read_text(encoding="utf-8")
 
 
 def font_path(name: str) -> Path:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import posixpath
 import sys
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from hashlib import sha256
 from pathlib import Path
 from typing import Any, Final
@@ -13,11 +13,15 @@ from msgspec import Struct, field
 
 from blockdsl.analysis.reading import MOST_BYTES, CannotRead, FileReader, decode
 from blockdsl.diagnostics import Problems, Source, Span
+from blockdsl.diagnostics.levels import Levels
 from blockdsl.resources import library_path
 
 STDIN: Final = "-"
 _BYTES: Final = "bytes "
 STDIN_NAME: Final = "<stdin>"
+
+LevelsFor = Callable[[Path | None], Levels]
+"""How warnings count in a file, by its path; None is standard input."""
 
 
 class Input(Struct, frozen=True):
@@ -32,23 +36,23 @@ class Input(Struct, frozen=True):
     readable: bool
 
 
-def open_inputs(names: Iterable[str]) -> list[Input]:
-    """The inputs in their order; one named twice is read once."""
+def open_inputs(names: Iterable[str], levels: LevelsFor | None = None) -> list[Input]:
+    """The inputs in their order; one named twice is read once. `levels` is how warnings count in a file."""
     inputs: list[Input] = []
     seen: set[object] = set()
     for name in names:
         key = STDIN if name == STDIN else _identity(Path(name))
         if key not in seen:
             seen.add(key)
-            inputs.append(open_input(name))
+            inputs.append(open_input(name, levels))
     return inputs
 
 
-def open_input(name: str) -> Input:
+def open_input(name: str, levels: LevelsFor | None = None) -> Input:
     """The file `name`, or standard input for `-`."""
     path = None if name == STDIN else Path(name)
     shown = STDIN_NAME if path is None else str(path)
-    problems = Problems()
+    problems = Problems() if levels is None else Problems(levels(path))
     try:
         return Input(Source(shown, decode(_bytes_of(path))), path, problems, readable=True)
     except CannotRead as fault:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from argparse import Action, ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
+from collections.abc import Iterator
 from typing import Final, NoReturn
 
 from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS
-from blockdsl.cli.problem_printer import MESSAGE_FORMATS
+from blockdsl.cli.problem_printer import COLOURS, MESSAGE_FORMATS
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
+from blockdsl.diagnostics import nearest_word
 from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.model.language import LANGUAGES
@@ -31,6 +34,31 @@ exit status: 0 all is well (warnings included), 1 a file has errors, 2 the comma
 _Commands = _SubParsersAction  # argparse has no public name for it
 
 
+class _CommandLine(ArgumentParser):
+    """Options are written out in full, and a slip is answered with the word that was probably meant."""
+
+    def error(self, message: str) -> NoReturn:
+        """Say how the command is written and what is wrong, and end with 2."""
+        wrong = re.search(r"invalid choice: '(.*)' \(choose from (.*)\)", message)
+        unknown = re.search(r"unrecognized arguments: (--?\w[\w-]*)", message)
+        near = None
+        if wrong:
+            near = nearest_word(wrong[1], re.findall(r"[\w-]+", wrong[2]))
+        elif unknown:
+            near = nearest_word(unknown[1], self.options_of_all())
+        super().error(f"{message}; did you mean {near}?" if near else message)
+
+    def options_of_all(self) -> set[str]:
+        """The options of this command; of the whole program those of all commands."""
+        inner = [each for action in self._actions for each in _parsers_of(action)]
+        return {*self._option_string_actions, *(word for each in inner for word in each.options_of_all())}
+
+
+def _parsers_of(action: Action) -> Iterator[_CommandLine]:
+    if isinstance(action, _SubParsersAction):
+        yield from action.choices.values()
+
+
 class _PrintSchema(Action):
     def __call__(self, parser: ArgumentParser, *_: object) -> NoReturn:
         """Print it whatever else is asked for, as `--version` does."""
@@ -40,15 +68,16 @@ class _PrintSchema(Action):
         parser.exit()
 
 
-def parser() -> ArgumentParser:
+def parser() -> _CommandLine:
     """The whole command line."""
-    whole = ArgumentParser(
+    whole = _CommandLine(
+        allow_abbrev=False,
         prog="blockdsl",
         description="Patchwork blocks written as text: proved, cut, drawn and printed at full size.",
         epilog=_STATUSES,
         formatter_class=RawDescriptionHelpFormatter,
     )
-    whole.add_argument("--version", action="version", version=f"blockdsl {__version__}")
+    whole.add_argument("-V", "--version", action="version", version=f"blockdsl {__version__}")
     commands = whole.add_subparsers(dest="command", metavar="COMMAND", required=True)
     _check(commands)
     _build(commands)
@@ -60,12 +89,15 @@ def parser() -> ArgumentParser:
     _format(commands)
     _new(commands)
     _dump(commands)
+    _explain(commands)
+    _terms(commands)
     return whole
 
 
-def _command(commands: _Commands[ArgumentParser], name: str, words: str, more: str = "") -> ArgumentParser:
+def _command(commands: _Commands[_CommandLine], name: str, words: str, more: str = "") -> _CommandLine:
     return commands.add_parser(
         name,
+        allow_abbrev=False,
         help=words,
         description=f"{words[0].upper()}{words[1:]}.{more}",
         epilog=_STATUSES,
@@ -83,26 +115,61 @@ def _language(command: ArgumentParser) -> None:
     )
 
 
-def _message_format(command: ArgumentParser) -> None:
+def _problems(command: ArgumentParser) -> None:
+    """How problems are told, and which warnings count."""
     command.add_argument(
         "--message-format",
         choices=MESSAGE_FORMATS,
         default="text",
-        help="problems for people (text), or one JSON object a line for programs (json)",
+        help="problems for people (text), one line each (short), one JSON object a line (json), or one SARIF document "
+        "at the end (sarif)",
     )
+    _colour(command, "problems")
+    command.add_argument(
+        "-q", "--quiet", action="store_true", help="tell the problems, and not how many they are or what was written"
+    )
+    command.add_argument("--warnings-as-errors", action="store_true", help="let every warning count as an error")
+    command.add_argument(
+        "--deny", type=_warning, action="append", default=[], metavar="CODE", help="let this warning count as an error"
+    )
+    command.add_argument(
+        "--allow", type=_warning, action="append", default=[], metavar="CODE", help="do not tell this warning"
+    )
+
+
+def _colour(command: ArgumentParser, what: str) -> None:
+    command.add_argument(
+        "--color",
+        "--colour",
+        choices=COLOURS,
+        default="auto",
+        help=f"{what} in colour: on a terminal alone (auto), always, or never",
+    )
+
+
+def _warning(text: str) -> str:
+    """The code of a warning; argparse turns the ArgumentTypeError into its own message."""
+    from blockdsl.cli.settings import wrong_code
+
+    wrong = wrong_code(text)
+    if wrong is not None:
+        from argparse import ArgumentTypeError
+
+        raise ArgumentTypeError(wrong)
+    return text
 
 
 def _files(command: ArgumentParser) -> None:
     command.add_argument("files", nargs="+", metavar="FILE", help="a block file, or - for standard input")
 
 
-def _check(commands: _Commands[ArgumentParser]) -> None:
+def _check(commands: _Commands[_CommandLine]) -> None:
     command = _command(commands, "check", "check files for problems, and write nothing")
     _files(command)
-    _message_format(command)
+    _problems(command)
 
 
-def _build(commands: _Commands[ArgumentParser]) -> None:
+def _build(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "build",
@@ -165,7 +232,7 @@ def _build(commands: _Commands[ArgumentParser]) -> None:
         "--jobs", type=_jobs, metavar="N", help="draw with N processes at once (as many as the machine has processors)"
     )
     _cache_options(command)
-    _message_format(command)
+    _problems(command)
 
 
 def _cache_options(command: ArgumentParser) -> None:
@@ -242,7 +309,7 @@ def _kinds(text: str) -> tuple[str, ...]:
     return kinds
 
 
-def _facts(commands: _Commands[ArgumentParser]) -> None:
+def _facts(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "facts",
@@ -260,10 +327,10 @@ def _facts(commands: _Commands[ArgumentParser]) -> None:
     )
     _language(command)
     _cache_options(command)
-    _message_format(command)
+    _problems(command)
 
 
-def _compare(commands: _Commands[ArgumentParser]) -> None:
+def _compare(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "compare",
@@ -279,10 +346,10 @@ def _compare(commands: _Commands[ArgumentParser]) -> None:
         default="text",
         help="columns to read (text), a table for a page (markdown) or a spreadsheet (csv), or JSON",
     )
-    _message_format(command)
+    _problems(command)
 
 
-def _sizes(commands: _Commands[ArgumentParser]) -> None:
+def _sizes(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "sizes",
@@ -291,10 +358,10 @@ def _sizes(commands: _Commands[ArgumentParser]) -> None:
         "sizes are marked with a star.",
     )
     _files(command)
-    _message_format(command)
+    _problems(command)
 
 
-def _grid(commands: _Commands[ArgumentParser]) -> None:
+def _grid(commands: _Commands[_CommandLine]) -> None:
     command = _command(commands, "grid", "show the smallest grid that a block can be drawn on, and its family")
     _files(command)
     command.add_argument(
@@ -312,10 +379,10 @@ def _grid(commands: _Commands[ArgumentParser]) -> None:
         metavar="DIR",
         help="draw each block on its squares, as a picture in this folder",
     )
-    _message_format(command)
+    _problems(command)
 
 
-def _gallery(commands: _Commands[ArgumentParser]) -> None:
+def _gallery(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "gallery",
@@ -329,10 +396,10 @@ def _gallery(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument("--title", type=_printed_words, default="Gallery", metavar="TEXT", help="its title (Gallery)")
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _language(command)
-    _message_format(command)
+    _problems(command)
 
 
-def _format(commands: _Commands[ArgumentParser]) -> None:
+def _format(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "format",
@@ -343,18 +410,43 @@ def _format(commands: _Commands[ArgumentParser]) -> None:
     command.add_argument(
         "--check", action="store_true", help="change nothing; list the files that would change, and exit with 1"
     )
-    _message_format(command)
+    _problems(command)
 
 
-def _new(commands: _Commands[ArgumentParser]) -> None:
+def _new(commands: _Commands[_CommandLine]) -> None:
     command = _command(commands, "new", "start a folder with a few blocks and a makefile")
     command.add_argument("folder", metavar="DIR", help="a folder that does not exist yet, or is empty")
 
 
-def _dump(commands: _Commands[ArgumentParser]) -> None:
+def _dump(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands, "dump", "show what blockdsl makes of a file, step by step, to find where it goes wrong"
     )
     command.add_argument("stage", choices=STAGES, metavar="STAGE", help=f"how far to go: {', '.join(STAGES)}")
     command.add_argument("file", metavar="FILE", help="a block file, or - for standard input")
-    _message_format(command)
+    _problems(command)
+
+
+def _explain(commands: _Commands[_CommandLine]) -> None:
+    command = _command(
+        commands,
+        "explain",
+        "say what a problem means and how to fix it",
+        "\nWithout a code it lists all of them. A problem's code stands in brackets: `error[unit-does-not-fit]`.",
+    )
+    command.add_argument("codes", nargs="*", metavar="CODE", help="the code of a problem")
+    _colour(command, "the page")
+
+
+def _terms(commands: _Commands[_CommandLine]) -> None:
+    command = _command(
+        commands, "terms", "explain the words of the trade", "\nWithout a word it explains all that pages use."
+    )
+    command.add_argument("words", nargs="*", metavar="WORD", help="a word of the trade, such as 'bias' or 'strip set'")
+    command.add_argument(
+        "--language",
+        choices=LANGUAGES,
+        default=LANGUAGES[0],
+        metavar="LANGUAGE",
+        help=f"explain in this language: {', '.join(LANGUAGES)}",
+    )

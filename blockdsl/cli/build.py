@@ -23,6 +23,7 @@ from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, PrintOptions, plan
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.run import BuildRun
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.workers import processors, run_all
@@ -45,13 +46,13 @@ def run(arguments: Namespace) -> int:
     processes = arguments.jobs or processors()
     faults: list[Exception] = []
     what_if = what_if_of(arguments)
-    inputs = open_inputs(arguments.files)
+    inputs = open_inputs(arguments.files, levels_asked(arguments))
     memory = PlanMemory(cache, kinds, asked)
     wanted = _Wanted(kinds, asked, processes, what_if)
     files = wanted.files(inputs, None if what_if is not None or arguments.book is not None else memory, faults)
     if arguments.only and "book" in kinds and arguments.book is None and not files.may_have_book:
         raise CannotGoOn("--only book: no file declares a book; --book FILE.pdf makes one of all blocks", USAGE)
-    printer = ProblemPrinter(arguments.message_format)
+    printer = ProblemPrinter(arguments)
     for origin in files.origins:
         printer.show(origin.problems)
     run = BuildRun(arguments, files.plans, files.sources, cache, printer)
@@ -70,7 +71,7 @@ def run(arguments: Namespace) -> int:
     if failed:
         return ERRORS
     run.write_rules(files.sources)
-    if arguments.message_format == "text":
+    if arguments.message_format == "text" and not arguments.quiet:
         run.sum_up()
     return FINE
 
@@ -106,7 +107,7 @@ class _Wanted(Struct, frozen=True):
         works = self._look([origin for origin in inputs if id(origin) not in remembered], faults)
         planned = plan(works, self.kinds, self.asked)
         if _share_names((*remembered.values(), *planned)):
-            fresh = [Input(each.source, each.path, Problems(), each.readable) for each in inputs]
+            fresh = [Input(each.source, each.path, Problems(each.problems.levels), each.readable) for each in inputs]
             return self.files(fresh, None, faults)
         refuse_without_quilts(works, [self.what_if])
         by_origin: dict[int, Planned | Remembered] = {**remembered, **{id(each.origin): each for each in planned}}
@@ -120,7 +121,7 @@ class _Wanted(Struct, frozen=True):
 
     def anew(self, origin: Input) -> list[Job]:
         """The work on a file that was remembered, where what is kept of it turns out to be damaged."""
-        fresh = Input(origin.source, origin.path, Problems(), origin.readable)
+        fresh = Input(origin.source, origin.path, Problems(origin.problems.levels), origin.readable)
         works = [work_through(fresh, language=self.asked.language)]
         return [job for each in plan(works, self.kinds, self.asked) for job in each.jobs]
 

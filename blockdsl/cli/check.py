@@ -6,13 +6,14 @@ from argparse import Namespace
 
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.problem_printer import ProblemPrinter
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.pipeline import work_through
 
 
 def run(arguments: Namespace) -> int:
     """Tell the problems of the files, and nothing else."""
-    printer = ProblemPrinter(arguments.message_format)
-    for origin in open_inputs(arguments.files):
+    printer = ProblemPrinter(arguments)
+    for origin in open_inputs(arguments.files, levels_asked(arguments)):
         printer.show(work_through(origin).origin.problems)
     return ERRORS if printer.sum_up() else FINE

@@ -12,6 +12,7 @@ from blockdsl.analysis.inputs import Input, open_input
 from blockdsl.cli.comparison_lines import block_lines, quilt_lines
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_columns, write_out
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_ifs_of
 from blockdsl.diagnostics import Problems
@@ -31,8 +32,8 @@ _AS_IT_SAYS: Final = "as the file says"
 def run(arguments: Namespace) -> int:
     """Run the command: a column for each combination that can be; problems of those that cannot are told."""
     what_ifs = what_ifs_of(arguments)
-    origin = open_input(arguments.file)
-    printer = ProblemPrinter(arguments.message_format)
+    origin = open_input(arguments.file, levels_asked(arguments))
+    printer = ProblemPrinter(arguments)
     works: list[tuple[WhatIf, Worked]] = []
     for what_if in what_ifs:
         worked = work_through(Input(origin.source, origin.path, _kept(origin), origin.readable), what_if=what_if)

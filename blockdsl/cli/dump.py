@@ -10,6 +10,7 @@ from msgspec import Struct
 from blockdsl.analysis.inputs import Input, RememberingReader, open_input, project_folder
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import write_out
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.diagnostics import Source, Span
 from blockdsl.geometry import Surd
@@ -21,8 +22,8 @@ _SHORT = 100
 
 def run(arguments: Namespace) -> int:
     """Run the command: the stage on standard output, problems up to that stage on standard error."""
-    origin = open_input(arguments.file)
-    printer = ProblemPrinter(arguments.message_format)
+    origin = open_input(arguments.file, levels_asked(arguments))
+    printer = ProblemPrinter(arguments)
     if origin.readable:
         write_out("\n".join(outline(_stage(origin, arguments.stage))) + "\n")
     printer.show(origin.problems)

@@ -9,6 +9,7 @@ from blockdsl.cli.cache import asked_cache
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.remembering import memory_key, recall, remember
 from blockdsl.cli.saying import write_out
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.pipeline import Worked, work_through
@@ -17,10 +18,10 @@ from blockdsl.printing import facts_text
 
 def run(arguments: Namespace) -> int:
     """The numbers of a file as one JSON document on standard output; a list of documents for several files."""
-    printer = ProblemPrinter(arguments.message_format)
+    printer = ProblemPrinter(arguments)
     what_if = what_if_of(arguments)
     cache = asked_cache(arguments)
-    origins = open_inputs(arguments.files)
+    origins = open_inputs(arguments.files, levels_asked(arguments))
     documents = []
     works: list[Worked] = []
     for origin in origins:

@@ -10,6 +10,7 @@ from typing import Final
 from blockdsl.analysis.inputs import Input, open_inputs
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_words, write_out
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE, CannotGoOn
 from blockdsl.export.files import write_whole
 from blockdsl.pipeline import about
@@ -22,9 +23,9 @@ _WRITABLE: Final = 0o222
 
 def run(arguments: Namespace) -> int:
     """Run the command. With `--check` the names of files that would change go to standard output."""
-    printer = ProblemPrinter(arguments.message_format)
+    printer = ProblemPrinter(arguments)
     changed = False
-    for origin in open_inputs(arguments.files):
+    for origin in open_inputs(arguments.files, levels_asked(arguments)):
         text = _laid_out(origin)
         printer.show(origin.problems)
         if text is None:

@@ -9,6 +9,7 @@ from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.build import asked_date
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import many, write_out
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.cli.writing import GALLERY, Writer
 from blockdsl.export.naming import slug
@@ -19,10 +20,10 @@ from blockdsl.printing import gallery_svg
 
 def run(arguments: Namespace) -> int:
     """Run the command: the sheet as PDF, as one SVG and as a web page; nothing where a file has errors."""
-    printer = ProblemPrinter(arguments.message_format)
+    printer = ProblemPrinter(arguments)
     blocks: list[BlockFacts] = []
     works: list[Worked] = []
-    for origin in open_inputs(arguments.files):
+    for origin in open_inputs(arguments.files, levels_asked(arguments)):
         worked = work_through(origin, language=arguments.language)
         printer.show(origin.problems)
         blocks += worked.facts.blocks
@@ -34,7 +35,7 @@ def run(arguments: Namespace) -> int:
         return FINE
     files = _files(blocks, arguments.title, arguments.paper or "letter")
     Writer(path for worked in works for path in worked.sources).put(Path(arguments.output), files, GALLERY)
-    if arguments.message_format == "text":
+    if arguments.message_format == "text" and not arguments.quiet:
         write_out(f"{many(len(blocks), 'block')} shown, {many(len(files), 'file')} written to {arguments.output}\n")
     return FINE
 

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import os
 import sys
+from argparse import Namespace
 from collections.abc import Iterable, Iterator, Sequence
-from typing import Final, Literal, TextIO
+from functools import partial
+from typing import Final, TextIO
 
-from blockdsl.diagnostics import Diagnostic, Problems, render_json, render_text, summary
+from blockdsl.diagnostics import Diagnostic, Problems, render_json, render_short, render_text, summary
 
-MessageFormat = Literal["text", "json"]
-MESSAGE_FORMATS: Final = ("text", "json")
+MESSAGE_FORMATS: Final = ("text", "short", "json", "sarif")
+COLOURS: Final = ("auto", "always", "never")
 
 
 MOST_TOLD: Final = 20
@@ -42,11 +44,12 @@ def _lines(found: Sequence[Diagnostic]) -> str:
 class ProblemPrinter:
     """Tells problems as they come; files that use the same palette do not tell its problems twice."""
 
-    def __init__(self, message_format: MessageFormat, stream: TextIO | None = None) -> None:
-        """Tell on `stream`, standard error when it is not given."""
-        self._format = message_format
+    def __init__(self, arguments: Namespace, stream: TextIO | None = None) -> None:
+        """Tell as the command line says, on `stream`, standard error when it is not given."""
+        self._format: str = arguments.message_format
+        self._quiet: bool = arguments.quiet
         self._stream = stream or sys.stderr
-        self._colour = wants_colour(self._stream)
+        self._colour = wants_colour(self._stream, arguments.color)
         self._told = Problems()
         self._known: set[tuple[str, str, int, str]] = set()
 
@@ -59,9 +62,11 @@ class ProblemPrinter:
                 self._known.add(key)
                 self._told.add(problem)
                 new.append(problem)
-        if self._format == "json":
+        if self._format in ("json", "short"):
+            render = render_json if self._format == "json" else partial(render_short, colour=self._colour)
             for problem in new:
-                self._stream.write(f"{render_json(problem)}\n")
+                self._stream.write(f"{render(problem)}\n")
+        if self._format != "text":
             return
         by_file: dict[str, list[Diagnostic]] = {}
         for problem in new:
@@ -80,12 +85,21 @@ class ProblemPrinter:
             self._stream.write(f"{name}: and {left} more; --message-format json lists them all\n")
 
     def sum_up(self) -> bool:
-        """End with how many there were, for people and only if there were any; whether one was an error."""
-        if len(self._told) and self._format == "text":
+        """End with how many there were, for people and only if there were any; whether one was an error.
+
+        As SARIF all of them are told here, as one document.
+        """
+        if self._format == "sarif":
+            from blockdsl.export.sarif import to_sarif
+
+            self._stream.write(to_sarif(self._told))
+        if len(self._told) and self._format == "text" and not self._quiet:
             self._stream.write(f"{summary(self._told)}\n")
         return self._told.has_errors
 
 
-def wants_colour(stream: TextIO) -> bool:
-    """Whether colour is welcome: a terminal, and nobody said NO_COLOR."""
+def wants_colour(stream: TextIO, asked: str = "auto") -> bool:
+    """Whether colour is welcome: as it was asked for; otherwise on a terminal, if nobody said NO_COLOR."""
+    if asked != "auto":
+        return asked == "always"
     return stream.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"

@@ -46,7 +46,8 @@ class Recalled(msgspec.Struct, frozen=True):
 
 def memory_key(origin: Input, *how: object) -> str:
     """The key under which what comes of a file is kept; `how` is all that matters besides."""
-    return key_of("file", origin.source.name, origin.source.text, str(project_folder(origin.path)), how)
+    folder, levels = str(project_folder(origin.path)), origin.problems.levels.key
+    return key_of("file", origin.source.name, origin.source.text, folder, levels, how)
 
 
 def recall(cache: Cache, key: str, origin: Input) -> Recalled | None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Final
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_columns, write_out
+from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.facts.drafting import SizeFacts, draft, size_table
 from blockdsl.model.lengths import write_size
@@ -35,9 +36,9 @@ def run(arguments: Namespace) -> int:
 
 def blocks_of(arguments: Namespace) -> tuple[list[BlockFacts], list[Path], int]:
     """All blocks of the files that have no errors, and all files that were read; problems are reported."""
-    printer = ProblemPrinter(arguments.message_format)
+    printer = ProblemPrinter(arguments)
     blocks: list[BlockFacts] = []
-    works = [work_through(origin) for origin in open_inputs(arguments.files)]
+    works = [work_through(origin) for origin in open_inputs(arguments.files, levels_asked(arguments))]
     for worked in works:
         printer.show(worked.origin.problems)
         blocks += () if worked.has_errors else worked.facts.blocks

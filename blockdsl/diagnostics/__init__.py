@@ -9,7 +9,7 @@ Does not know: blocks.
 
 from blockdsl.diagnostics.catalogue import CATALOGUE, Entry, Severity
 from blockdsl.diagnostics.problems import Diagnostic, Problems, nearest_word
-from blockdsl.diagnostics.render import render_json, render_text, summary
+from blockdsl.diagnostics.render import render_json, render_short, render_text, summary
 from blockdsl.diagnostics.source import Source, Span
 
 __all__ = [
@@ -22,6 +22,7 @@ __all__ = [
     "Span",
     "nearest_word",
     "render_json",
+    "render_short",
     "render_text",
     "summary",
 ]

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.diagnostics.catalogue import CATALOGUE, Severity
+from blockdsl.diagnostics.levels import AS_THEY_ARE, Levels
 from blockdsl.diagnostics.source import Span
 
 
@@ -24,8 +26,9 @@ class Diagnostic(Struct, frozen=True):
 class Problems:
     """Collects problems in the order found; a pass never raises for a user's mistake."""
 
-    def __init__(self) -> None:
-        """Start with none."""
+    def __init__(self, levels: Levels = AS_THEY_ARE) -> None:
+        """Start with none. `levels` is which warnings the maker wants as errors, and which not at all."""
+        self.levels = levels
         self._found: list[Diagnostic] = []
 
     def report(
@@ -39,11 +42,13 @@ class Problems:
     ) -> None:
         """Add the problem `code` of the catalogue, its message filled in with `values`."""
         entry = CATALOGUE[code]
-        self._found.append(Diagnostic(code, entry.severity, entry.message.format(**values), span, help, related))
+        self.add(Diagnostic(code, entry.severity, entry.message.format(**values), span, help, related))
 
     def add(self, diagnostic: Diagnostic) -> None:
         """Take over a problem that another collector found."""
-        self._found.append(diagnostic)
+        level = self.levels.of(diagnostic.code, diagnostic.severity)
+        if level != "unsaid":
+            self._found.append(diagnostic if level == diagnostic.severity else replace(diagnostic, severity=level))
 
     def __iter__(self) -> Iterator[Diagnostic]:
         """All problems, by file, line and column."""

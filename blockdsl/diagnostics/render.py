@@ -36,6 +36,13 @@ def render_text(diagnostic: Diagnostic, colour: bool) -> str:
     return "\n".join(lines)
 
 
+def render_short(diagnostic: Diagnostic, *, colour: bool) -> str:
+    """A problem as one line, as programs look for it: `FILE:LINE:COLUMN: error[code]: what is wrong`."""
+    tint = _RED if diagnostic.severity == "error" else _YELLOW
+    kind = _paint(f"{diagnostic.severity}[{diagnostic.code}]", _BOLD + tint, colour)
+    return f"{_place(diagnostic.span)}: {kind}: {shown(diagnostic.message)}"
+
+
 def render_json(diagnostic: Diagnostic) -> str:
     """A problem as one JSON object on one line.
 

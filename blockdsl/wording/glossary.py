@@ -80,7 +80,12 @@ def terms_used(texts: Mapping[str, str], words: Messages) -> tuple[TermUsed, ...
 
 def all_terms(words: Messages) -> Sequence[str]:
     """Every term, in the order of the language's alphabet."""
-    return [term for _, term, _ in _patterns(words)]
+    return list(meanings(words))
+
+
+def meanings(words: Messages) -> dict[str, str]:
+    """Every term with what it means, in the order of the language's alphabet."""
+    return {term: words(f"glossary-{key}.meaning") for key, term, _ in _patterns(words)}
 
 
 @lru_cache

@@ -1,0 +1,68 @@
+"""Problems as SARIF 2.1.0, the form in which checkers of all kinds tell what they found to other programs.
+
+Source: OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0, sections 3.13 (sarifLog), 3.14 (run),
+        3.27 (result), 3.30 (region); names and rules from memory of the standard.
+"""
+
+from __future__ import annotations
+
+import json
+from pathlib import PurePath
+from urllib.parse import quote
+
+from blockdsl import __version__
+from blockdsl.diagnostics import CATALOGUE, Diagnostic, Problems, Span
+
+
+def to_sarif(problems: Problems) -> str:
+    """All problems as one document, with its last line ended.
+
+    Units:  lines and columns are code points from 1; the end is the place after the last letter.
+    """
+    found = list(problems)
+    codes = sorted({problem.code for problem in found})
+    rules = [
+        {
+            "id": code,
+            "shortDescription": {"text": CATALOGUE[code].meaning},
+            "defaultConfiguration": {"level": CATALOGUE[code].severity},
+        }
+        for code in codes
+    ]
+    document = {
+        "$schema": "https://json.schemastore.org/sarif-2.1.0.json",
+        "version": "2.1.0",
+        "runs": [
+            {
+                "tool": {"driver": {"name": "blockdsl", "version": __version__, "rules": rules}},
+                "columnKind": "unicodeCodePoints",
+                "results": [_result(problem, codes) for problem in found],
+            }
+        ],
+    }
+    return f"{json.dumps(document, indent=2)}\n"
+
+
+def _result(problem: Diagnostic, codes: list[str]) -> dict[str, object]:
+    said = problem.message if problem.help is None else f"{problem.message}\n{problem.help}"
+    result: dict[str, object] = {
+        "ruleId": problem.code,
+        "ruleIndex": codes.index(problem.code),
+        "level": problem.severity,
+        "message": {"text": said},
+        "locations": [{"physicalLocation": _place(problem.span)}],
+    }
+    if problem.related:
+        result["relatedLocations"] = [
+            {"id": number, "message": {"text": words}, "physicalLocation": _place(span)}
+            for number, (span, words) in enumerate(problem.related, start=1)
+        ]
+    return result
+
+
+def _place(span: Span) -> dict[str, object]:
+    end_line, end_column = span.source.position(span.stop)
+    path = PurePath(span.source.name)
+    uri = path.as_uri() if path.is_absolute() else quote(path.as_posix())
+    region = {"startLine": span.line, "startColumn": span.column, "endLine": end_line, "endColumn": end_column}
+    return {"artifactLocation": {"uri": uri}, "region": region}
