@@ -88,9 +88,9 @@ def parser() -> _CommandLine:
     _gallery(commands)
     _format(commands)
     _new(commands)
-    _dump(commands)
     _explain(commands)
     _terms(commands)
+    _dump(commands)
     return whole
 
 

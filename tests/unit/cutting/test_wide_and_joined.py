@@ -37,6 +37,6 @@ def test_a_cloth_measured_on_the_other_ruler_gives_strips_of_whole_measures() ->
     quilt = 'quilt "Wide"\n  set straight 3 x 2 of "Mine"\n  border 2 cm thin butted\n'
     facts, problems = read(written("row fog slate", "row slate fog", size="30 cm", above=thin) + quilt)
     assert not [problem for problem in problems if problem.severity == "error"]
-    (cloth,) = (each for each in facts.quilts[0].cloth() if each.fabric == "thin")
+    (cloth,) = (each for each in facts.quilts[0].fabrics if each.fabric == "thin")
     assert cloth.usable_width == Fraction(457, 10)
     assert cloth.plan is not None
