@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 from typing import Final, TextIO
 
+from blockdsl import __version__
 from blockdsl.diagnostics import Diagnostic, Problems, render_json, render_short, render_text, summary
 
 MESSAGE_FORMATS: Final = ("text", "short", "json", "sarif")
@@ -92,7 +93,7 @@ class ProblemPrinter:
         if self._format == "sarif":
             from blockdsl.export.sarif import to_sarif
 
-            self._stream.write(to_sarif(self._told))
+            self._stream.write(to_sarif(self._told, __version__))
         if len(self._told) and self._format == "text" and not self._quiet:
             self._stream.write(f"{summary(self._told)}\n")
         return self._told.has_errors

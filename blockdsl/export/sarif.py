@@ -10,12 +10,11 @@ import json
 from pathlib import PurePath
 from urllib.parse import quote
 
-from blockdsl import __version__
 from blockdsl.diagnostics import CATALOGUE, Diagnostic, Problems, Span
 
 
-def to_sarif(problems: Problems) -> str:
-    """All problems as one document, with its last line ended.
+def to_sarif(problems: Problems, version: str) -> str:
+    """All problems as one document, with its last line ended; `version` is that of blockdsl.
 
     Units:  lines and columns are code points from 1; the end is the place after the last letter.
     """
@@ -34,7 +33,7 @@ def to_sarif(problems: Problems) -> str:
         "version": "2.1.0",
         "runs": [
             {
-                "tool": {"driver": {"name": "blockdsl", "version": __version__, "rules": rules}},
+                "tool": {"driver": {"name": "blockdsl", "version": version, "rules": rules}},
                 "columnKind": "unicodeCodePoints",
                 "results": [_result(problem, codes) for problem in found],
             }
