@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from blockdsl.facts.blockfacts import ColourwayFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Document, Page, Publication
+    from blockdsl.model.language import Language
     from blockdsl.page.book.parts import PageCache
     from blockdsl.pipeline import Worked
 
@@ -130,12 +131,15 @@ def book_document(book: BookFacts, printed: Print, keeper: PageCache | None = No
     return pages_of(replace(book, paper=printed.sheet_paper), keeper)
 
 
-def check_print_pdf(printed: Print) -> bytes:
-    """The page that tells whether a printer prints at actual size."""
+def check_print_pdf(printed: Print, language: Language = "en-US") -> bytes:
+    """The page that shows whether a printer prints at actual size."""
     from blockdsl.marks.display_list import Document
     from blockdsl.page.scale_check_page import check_print_page
+    from blockdsl.wording.messages import messages
 
-    return pdf_bytes(Document("Check of the print", (check_print_page(printed.sheet_paper),)), printed)
+    title = messages(language)("scale-document")
+    page = check_print_page(printed.sheet_paper, language)
+    return pdf_bytes(Document(title, (page,), language=language), printed)
 
 
 # --- at full size ------------------------------------------------------------------------------
@@ -177,12 +181,21 @@ def _full_size(part: FullSize) -> tuple[Callable[..., Document], Callable[[Block
 
 
 def picture_svg(
-    page: str, shown: BlockFacts | QuiltFacts, title: str, colourway: ColourwayFacts | None = None
+    page: str, shown: BlockFacts | QuiltFacts, about: str = "", colourway: ColourwayFacts | None = None
 ) -> bytes:
-    """The picture that `page.single` has under the name `page`, of a block in one of its colourways."""
+    """The picture that `page.single` has under the name `page`, of a block in one of its colourways.
+
+    `about` says what it shows beside the name, as a message `picture-title-…`: `letters`, `grid`, `cutting`, `rows`.
+    """
     from blockdsl.export.svg import write_svg
     from blockdsl.page import single
+    from blockdsl.wording.messages import words_of
 
+    title = shown.name
+    if colourway is not None:
+        title = words_of(shown)("picture-title-colorway", name=shown.name, colorway=colourway.name)
+    elif about:
+        title = words_of(shown)(f"picture-title-{about}", name=shown.name)
     draw: Callable[..., Page] = getattr(single, page)
     return write_svg(draw(shown) if colourway is None else draw(shown, colourway), title=title)
 

@@ -135,17 +135,15 @@ class Block(Struct, frozen=True):
 
         Errors: KeyError for a colourway that the block does not have.
         """
-        title, plan = self.name, None
+        plan = None
         if colourway is not None:
             plan = next((each for each in self.facts.colourways if each.name == colourway), None)
             if plan is None:
                 near = nearest_word(colourway, [each.name for each in self.facts.colourways])
                 raise KeyError(f"there is no colourway {colourway!r}" + (f"; did you mean {near!r}?" if near else ""))
-            title = f"{self.name}, {colourway}"
-        elif picture != "colour":
-            title = f"{self.name}, {picture}"
         with self._desk.at_work():
-            return picture_svg(_PAGES[picture], self.facts, title, plan).decode()
+            about = "" if picture == "colour" else picture
+            return picture_svg(_PAGES[picture], self.facts, about, plan).decode()
 
     def write_svg(
         self, path: str | os.PathLike[str], picture: PictureKind = "colour", *, colourway: str | None = None
@@ -203,8 +201,8 @@ class Quilt(Struct, frozen=True):
         """The quilt in colour, or its rows drawn apart, as an SVG text."""
         with self._desk.at_work():
             if picture == "rows":
-                return picture_svg("rows_page", self.facts, f"{self.name}, rows").decode()
-            return picture_svg("quilt_page", self.facts, self.name).decode()
+                return picture_svg("rows_page", self.facts, "rows").decode()
+            return picture_svg("quilt_page", self.facts).decode()
 
     def write_svg(self, path: str | os.PathLike[str], picture: Literal["colour", "rows"] = "colour") -> Path:
         """Write the picture; the errors are those of `Result.write_pdf`."""

@@ -96,7 +96,7 @@ class Shelf:
                     chapters.append(_Chapter(title.text))
                 case _:
                     chapters[-1].items += self._item(line)
-        if not any(isinstance(line, ast.BookBlock | ast.BookQuilt | ast.Damaged) for line in book.lines):
+        if not any(isinstance(line, ast.BookBlock | ast.BookQuilt | ast.UnreadableLine) for line in book.lines):
             advice = 'name one, for example `block "Harbour Light" sizes 6 12 in`'
             self._report("book-without-blocks", book.name.span, advice, name=book.name.text)
         kept = tuple(ChapterDesign(part.title, tuple(part.items)) for part in chapters if part.title or part.items)

@@ -40,7 +40,7 @@ Lines = Sequence[ast.BlockLine]
 
 def is_damaged_drawing(line: ast.BlockLine) -> bool:
     """Whether a line could not be read and may have drawn something; a broken setting leaves the drawing whole."""
-    return isinstance(line, ast.Damaged) and draws(line.keyword)
+    return isinstance(line, ast.UnreadableLine) and draws(line.keyword)
 
 
 def read_grid(lines: Lines, name: Span, problems: Problems) -> Grid | None:

@@ -111,7 +111,7 @@ def _block(block: ast.BlockDeclaration, what_if: WhatIf) -> ast.BlockDeclaration
 
 def _has_odd_size(block: ast.BlockDeclaration) -> bool:
     """Whether its own size cannot be read or is none: that must be fixed before anything is changed."""
-    damaged = any(isinstance(line, ast.Damaged) and line.keyword == "size" for line in block.lines)
+    damaged = any(isinstance(line, ast.UnreadableLine) and line.keyword == "size" for line in block.lines)
     sizes = [line for line in block.lines if isinstance(line, ast.Size)]
     return damaged or len(sizes) != 1 or min(sizes[0].width.value, sizes[0].height.value) <= 0
 

@@ -73,9 +73,9 @@ def _gather(file: ast.File, reader: Reader, problems: Problems, names: Scope, ch
         match declaration:
             case ast.Use():
                 _use(declaration, reader, problems, names, chain)
-            case ast.Damaged(name=None):
+            case ast.UnreadableLine(name=None):
                 names.incomplete = True
-            case ast.Damaged(name=str(name)):
+            case ast.UnreadableLine(name=str(name)):
                 names.damaged.add(name)
             case ast.CutterDeclaration():
                 _declare_cutter(declaration, problems, names, file)

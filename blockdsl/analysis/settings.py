@@ -53,7 +53,7 @@ def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings |
     report_choices(block.lines, problems)
     size = _first(block.lines, ast.Size)
     if size is None:
-        if not any(isinstance(line, ast.Damaged) and line.keyword == "size" for line in block.lines):
+        if not any(isinstance(line, ast.UnreadableLine) and line.keyword == "size" for line in block.lines):
             help_text = "add its finished size, for example `size 12 in`"
             problems.report("size-missing", block.name.span, name=block.name.text, help=help_text)
         return None

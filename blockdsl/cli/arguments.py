@@ -9,9 +9,9 @@ from typing import Final, NoReturn
 
 from blockdsl import __version__
 from blockdsl.cli.outputs import ASKED, KINDS
+from blockdsl.cli.overrides import MILLIMETRES, add_options, block_width
 from blockdsl.cli.problem_printer import COLOURS, MESSAGE_FORMATS
 from blockdsl.cli.saying import write_out
-from blockdsl.cli.supposed import MILLIMETRES, add_options, block_width
 from blockdsl.diagnostics import nearest_word
 from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.marks.theme import PAPERS, paper_named

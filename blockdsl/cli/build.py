@@ -19,13 +19,13 @@ from blockdsl.cli.cache import Cache, asked_cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.cli.jobs import WORTH_SHARING, Job, MadeFiles, do
 from blockdsl.cli.outputs import KINDS
+from blockdsl.cli.overrides import refuse_without_quilts, what_if_of
 from blockdsl.cli.plan_memory import PlanMemory, Remembered
 from blockdsl.cli.planning import Planned, PrintOptions, plan
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.run import BuildRun
 from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
-from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.cli.workers import processors, run_all
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.finishing import QuiltFinishing

@@ -10,11 +10,11 @@ from msgspec.structs import replace
 
 from blockdsl.analysis.inputs import Input, open_input
 from blockdsl.cli.comparison_lines import block_lines, quilt_lines
+from blockdsl.cli.overrides import refuse_without_quilts, what_ifs_of
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.saying import in_columns, write_out
 from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
-from blockdsl.cli.supposed import refuse_without_quilts, what_ifs_of
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.compare_blocks import BlockTable, compare_blocks
 from blockdsl.facts.compare_quilts import QuiltTable, compare_quilts

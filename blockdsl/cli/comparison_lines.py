@@ -1,4 +1,4 @@
-"""The tables of a comparison in words: a line for each measure, a column for each way in which the file is supposed."""
+"""The tables of a comparison in words: a line for each measure, a column for each set of overrides."""
 
 from __future__ import annotations
 

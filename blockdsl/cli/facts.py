@@ -6,12 +6,12 @@ from argparse import Namespace
 
 from blockdsl.analysis.inputs import open_inputs
 from blockdsl.cli.cache import asked_cache
+from blockdsl.cli.overrides import refuse_without_quilts, what_if_of
 from blockdsl.cli.problem_printer import ProblemPrinter
 from blockdsl.cli.remembering import memory_key, recall, remember
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
-from blockdsl.cli.supposed import refuse_without_quilts, what_if_of
 from blockdsl.pipeline import Worked, work_through
 from blockdsl.printing import facts_text
 

@@ -14,7 +14,7 @@ from blockdsl.export.naming import Taken
 from blockdsl.facts.drafting import SizeFacts, at_width, draft
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.lengths import write_size
-from blockdsl.pictures.drafting import say_squares
+from blockdsl.pictures.drafting import format_squares
 
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts
@@ -33,7 +33,7 @@ def run(arguments: Namespace) -> int:
 def _grid_lines(block: BlockFacts, asked: Sequence[tuple[Fraction, RulerUnit]]) -> Iterator[str]:
     """What it is drawn on, and the square's size at its own size and at those that were asked for."""
     drawing = draft(block)
-    yield f"{block.name}: {say_squares(block, drawing)}"
+    yield f"{block.name}: {format_squares(block, drawing)}"
     yield ""
     own = (Fraction(block.finished[0]), block.unit)  # type: ignore[arg-type]  # sizes of blocks are rational
     rows = [_cell_row(at_width(block, width, unit, drawing)) for width, unit in (own, *asked)]
@@ -52,11 +52,12 @@ def _draw(blocks: Sequence[BlockFacts], folder: Path, writer: Writer) -> None:
     """The block on its grid as a picture; two blocks of one name get two pictures."""
     from blockdsl.export.svg import write_svg
     from blockdsl.pictures.drafting import drafting_page
+    from blockdsl.wording.messages import words_of
 
     taken = Taken()
-    files = {
-        f"{taken.take(block.name)}.squares.svg": write_svg(drafting_page(block), title=f"{block.name}, on squares")
-        for block in blocks
-    }
+    files = {}
+    for block in blocks:
+        title = words_of(block)("picture-title-squares", name=block.name)
+        files[f"{taken.take(block.name)}.squares.svg"] = write_svg(drafting_page(block), title=title)
     writer.put(folder, files, SQUARES)
     write_out(f"{many(len(files), 'file')} written to {folder}\n")

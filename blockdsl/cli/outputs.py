@@ -102,9 +102,9 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
     if "sheet" in kinds:
         yield Output(f"{stem}.quilt.pdf", partial(quilt_pdf, quilt, printed), ("quilt sheet", content, printed))
     if "diagrams" in kinds:
-        yield _picture("quilt_page", quilt, content, f"{stem}.svg", quilt.name)
+        yield _picture("quilt_page", quilt, content, f"{stem}.svg")
         if len(quilt.rows) > 1:
-            yield _picture("rows_page", quilt, content, f"{stem}.rows.svg", f"{quilt.name}, rows")
+            yield _picture("rows_page", quilt, content, f"{stem}.rows.svg", "rows")
     if "table" in kinds:
         for form, ending in (("to_markdown", "md"), ("to_csv", "csv")):
             make = partial(_quilt_table, quilt, form)
@@ -157,13 +157,13 @@ def site_output(book: BookFacts, stem: str) -> Output:
 
 def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The block in colour, in each of its colourways, with its letters, and on its grid."""
-    yield _picture("colour_page", block, content, f"{stem}.svg", block.name)
+    yield _picture("colour_page", block, content, f"{stem}.svg")
     taken = Taken(_DIAGRAMS)
     for plan in block.colourways:
-        name, title = f"{stem}.{taken.take(plan.name)}.svg", f"{block.name}, {plan.name}"
-        yield _picture("colour_page", block, content, name, title, plan)
-    yield _picture("letters_page", block, content, f"{stem}.letters.svg", f"{block.name}, letters")
-    yield _picture("grid_page", block, content, f"{stem}.grid.svg", f"{block.name}, grid")
+        name = f"{stem}.{taken.take(plan.name)}.svg"
+        yield _picture("colour_page", block, content, name, colourway=plan)
+    yield _picture("letters_page", block, content, f"{stem}.letters.svg", "letters")
+    yield _picture("grid_page", block, content, f"{stem}.grid.svg", "grid")
 
 
 def _picture(
@@ -171,11 +171,11 @@ def _picture(
     block: BlockFacts | QuiltFacts,
     content: str,
     name: str,
-    title: str,
+    about: str = "",
     colourway: ColourwayFacts | None = None,
 ) -> Output:
-    """A picture of a block, in one of its colourways, or of a quilt; `page` is as for `picture_svg`."""
-    return Output(name, partial(picture_svg, page, block, title, colourway), (page, content, title, colourway))
+    """A picture of a block, in one of its colourways, or of a quilt; `page` and `about` are as for `picture_svg`."""
+    return Output(name, partial(picture_svg, page, block, about, colourway), (page, content, about, colourway))
 
 
 def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
@@ -185,7 +185,7 @@ def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
         for ending in ("svg", "png"):
             name = f"{stem}.step-{step.number:02d}.{ending}"
             depends = ("step", content, step.number, _cairo_version() if ending == "png" else ending)
-            yield Output(name, partial(_step_picture, slides, block.name, step.number, ending), depends)
+            yield Output(name, partial(_step_picture, slides, block, step.number, ending), depends)
 
 
 def _cairo_version() -> str:
@@ -200,7 +200,7 @@ def _step_slides(block: BlockFacts) -> StepSlides:
     return StepSlides(block)
 
 
-def _step_picture(slides: Callable[[], StepSlides], name: str, number: int, ending: str) -> bytes:
+def _step_picture(slides: Callable[[], StepSlides], block: BlockFacts, number: int, ending: str) -> bytes:
     page = slides().page(number)
     if ending == "png":
         from blockdsl.export.png import write_png
@@ -208,13 +208,14 @@ def _step_picture(slides: Callable[[], StepSlides], name: str, number: int, endi
 
         return write_png(page, PIXELS_AN_INCH)
     from blockdsl.export.svg import write_svg
+    from blockdsl.wording.messages import words_of
 
-    return write_svg(page, title=f"{name}, step {number}")
+    return write_svg(page, title=words_of(block)("picture-title-step", name=block.name, number=number))
 
 
 def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The cutting table as a picture, as Markdown and as CSV."""
-    yield _picture("cutting_page", block, content, f"{stem}.cutting.svg", f"{block.name}, cutting")
+    yield _picture("cutting_page", block, content, f"{stem}.cutting.svg", "cutting")
     yield Output(f"{stem}.cutting.md", lambda: _table(block, "to_markdown"), ("to_markdown", content))
     yield Output(f"{stem}.cutting.csv", lambda: _table(block, "to_csv"), ("to_csv", content))
 

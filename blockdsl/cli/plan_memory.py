@@ -13,6 +13,7 @@ from blockdsl.cli.cache import Cache
 from blockdsl.cli.jobs import OutputKey
 from blockdsl.cli.planning import Planned, PrintOptions
 from blockdsl.cli.remembering import memory_key, recall, remember
+from blockdsl.model.language import Language
 
 
 class Remembered(Struct, frozen=True):
@@ -23,6 +24,7 @@ class Remembered(Struct, frozen=True):
     outputs: tuple[OutputKey, ...]
     declared: Mapping[str, str]
     has_book: bool
+    language: Language | None
 
     @property
     def sources(self) -> tuple[Path, ...]:
@@ -34,6 +36,7 @@ class _Plan(msgspec.Struct, frozen=True, array_like=True):
     outputs: tuple[tuple[str, str, str, bool], ...]
     declared: dict[str, str]
     has_book: bool
+    language: Language | None
 
 
 class PlanMemory:
@@ -60,7 +63,7 @@ class PlanMemory:
             return None
         for problem in found.problems:
             origin.problems.add(problem)
-        return Remembered(origin, found.used, outputs, plan.declared, plan.has_book)
+        return Remembered(origin, found.used, outputs, plan.declared, plan.has_book, plan.language)
 
     def keep(self, planned: Planned, outputs: tuple[OutputKey, ...]) -> None:
         """Remember what a file without errors has given."""
@@ -70,6 +73,7 @@ class PlanMemory:
             tuple((each.stem, each.name, each.key, each.folder) for each in outputs),
             dict(planned.declared),
             bool(planned.worked.facts.books),
+            planned.language,
         )
         key = memory_key(planned.origin, "plan", *self._how)
         remember(self._cache, key, planned.worked, msgspec.msgpack.encode(plan))

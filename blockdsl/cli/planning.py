@@ -49,6 +49,13 @@ class Planned(Struct, frozen=True):
         """The paths of the files that it brings in."""
         return self.worked.used
 
+    @property
+    def language(self) -> Language | None:
+        """What its pages are in: those of its book, else of its first quilt or block; None without any."""
+        facts = self.worked.facts
+        made: tuple[BookFacts | QuiltFacts | BlockFacts, ...] = (*facts.books, *self.quilts, *self.blocks)
+        return made[0].language if made else None
+
 
 class PrintOptions(Struct, frozen=True):
     """How the user asked for pages to be printed; `paper` and `language` are None where the file may say."""

@@ -26,6 +26,7 @@ from blockdsl.cli.saying import many, write_out
 from blockdsl.cli.status import CannotGoOn
 from blockdsl.cli.writing import BOOK, CHECK_PRINT, RULES, Writer, maker
 from blockdsl.facts import book_of
+from blockdsl.model.language import Language
 from blockdsl.printing import Print, check_print_pdf
 
 _LONG: Final = 8
@@ -145,10 +146,16 @@ class BuildRun:
     def write_the_rest(self, printed: Print) -> None:
         """The check print and the book of all blocks, where they are asked for."""
         if self._arguments.check_print:
-            self._writer.put(self._folder, {"check-print.pdf": check_print_pdf(printed)}, CHECK_PRINT)
+            self._writer.put(self._folder, {"check-print.pdf": check_print_pdf(printed, self._language())}, CHECK_PRINT)
         if self._arguments.book is not None:
             path = Path(self._arguments.book)
             self._writer.put(path.parent, {path.name: self._book(path, printed)}, BOOK)
+
+    def _language(self) -> Language:
+        """What the check print is in: as the command says, else as the first file whose pages are in some language."""
+        asked: Language | None = self._arguments.language
+        spoken = [each.language for each in self._plans if each.language is not None]
+        return asked or (spoken[0] if spoken else "en-US")
 
     def _book(self, path: Path, printed: Print) -> bytes:
         from blockdsl.marks.typeset import printing_with

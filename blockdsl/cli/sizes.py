@@ -14,7 +14,7 @@ from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE
 from blockdsl.facts.drafting import SizeFacts, draft, size_table
 from blockdsl.model.lengths import write_size
-from blockdsl.pictures.drafting import say_squares
+from blockdsl.pictures.drafting import format_squares
 from blockdsl.pipeline import work_through
 from blockdsl.wording.lengths import plain_length, plain_size
 from blockdsl.wording.messages import messages
@@ -48,7 +48,7 @@ def blocks_of(arguments: Namespace) -> tuple[list[BlockFacts], list[Path], int]:
 def _size_lines(block: BlockFacts) -> Iterator[str]:
     """The name, what it is drawn on, and a table for each unit."""
     drawing = draft(block)
-    yield f"{block.name}: {say_squares(block, drawing)}"
+    yield f"{block.name}: {format_squares(block, drawing)}"
     units: tuple[RulerUnit, ...] = ("in", "cm") if block.unit == "in" else ("cm", "in")
     rooted = False
     for unit in units:

@@ -48,7 +48,7 @@ class Writer:
         """The folder there, with its record."""
         key = os.path.realpath(path)
         if key not in self._folders:
-            self._folders[key] = OutputFolder(path, _say_waiting)
+            self._folders[key] = OutputFolder(path, _format_waiting)
         return self._folders[key]
 
     def plan(self, path: Path, what: str) -> None:
@@ -173,5 +173,5 @@ def _named(fault: OSError, folder: Path) -> str:
     return str(folder) if ".blockdsl" in name else name
 
 
-def _say_waiting(folder: Path) -> None:
+def _format_waiting(folder: Path) -> None:
     sys.stderr.write(f"waiting for another build that is writing to {folder}\n")

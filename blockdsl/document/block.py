@@ -29,21 +29,21 @@ from blockdsl.document.pictures import colour_page, letters_page, swatch_page, u
 from blockdsl.document.steps import step_cards
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, UnitFacts
 from blockdsl.pictures.block import fabrics_of
-from blockdsl.wording.applique import is_told_in_a_step, say_applique
-from blockdsl.wording.bias import say_bias
+from blockdsl.wording.applique import format_applique, is_told_in_a_step
+from blockdsl.wording.bias import format_bias
 from blockdsl.wording.grammar import capital, many
 from blockdsl.wording.lengths import plain_measure, plain_size
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import (
     cautions,
-    say_allowance,
-    say_between_marks,
-    say_grid,
-    say_method,
-    say_metric_rule,
-    say_sources,
-    say_squaring,
-    say_templates,
+    format_allowance,
+    format_between_marks,
+    format_grid,
+    format_method,
+    format_metric_rule,
+    format_sources,
+    format_squaring,
+    format_templates,
     unit_title,
     value_words,
 )
@@ -60,22 +60,22 @@ def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> Web
         parts += [DefinitionList(measures(first)), fabrics, *making(first, 2)]
     else:
         places = [(facts, f"size-{number}") for number, facts in enumerate(sizes, start=1)]
-        links = tuple(TextRun(say_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
+        links = tuple(TextRun(format_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
         parts += [Places(links, words("site-sizes")), fabrics]
         parts += [_at_size(facts, anchor) for facts, anchor in places]
-    if (applique := say_applique(first)) and not is_told_in_a_step(first):
+    if (applique := format_applique(first)) and not is_told_in_a_step(first):
         parts.append(_section(2, words("sheet-applique"), tuple(Paragraph(plain(text)) for text in applique)))
     parts += _colourways(first)
     if first.notes:
         parts.append(_section(2, words("sheet-notes"), tuple(Paragraph(plain(note)) for note in first.notes)))
-    if sources := say_sources(first):
+    if sources := format_sources(first):
         parts.append(
             _section(2, words("sheet-source"), tuple(Paragraph((TextRun(text, "quiet"),)) for text in sources))
         )
     return WebPage(name, first.name, (*parts, *_closing(sizes)), over=over)
 
 
-def say_finished(facts: BlockFacts) -> str:
+def format_finished(facts: BlockFacts) -> str:
     """The finished size in short: `12 in`, or `12 × 9 in`."""
     width, height = facts.finished
     words = words_of(facts)
@@ -91,7 +91,7 @@ def measures(facts: BlockFacts) -> tuple[tuple[str, tuple[RichText, ...]], ...]:
     return (
         (words("sheet-finished"), (plain(plain_size(facts.finished, facts.unit, words)),)),
         (words("sheet-unfinished"), (plain(plain_size(facts.unfinished, facts.unit, words)),)),
-        (words("sheet-grid"), tuple(map(plain, say_grid(facts)))),
+        (words("sheet-grid"), tuple(map(plain, format_grid(facts)))),
         (words("sheet-made-of"), tuple(map(plain, made_of))),
     )
 
@@ -117,7 +117,7 @@ def fabric_line(fabric: FabricFacts, words: Messages) -> FabricLine:
 
 def _at_size(facts: BlockFacts, anchor: str) -> DocumentSection:
     """One of several sizes: its measures, and its cutting and units."""
-    finished = say_finished(facts)
+    finished = format_finished(facts)
     return _section(
         2,
         words_of(facts)("site-at-size", size=finished),
@@ -145,7 +145,7 @@ def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
     words = words_of(facts)
     spare = (TextRun(words("units-spare", count=unit.spare)),) if unit.spare else ()
     finished = words("units-finished", size=plain_size(unit.finished, facts.unit, words))
-    method = words("units-method", method=say_method(unit.method, words))
+    method = words("units-method", method=format_method(unit.method, words))
     measure = words("units-measure", size=plain_size(unit.unfinished, facts.unit, words))
     return Card(
         (
@@ -184,7 +184,7 @@ def _colourway_card(facts: BlockFacts, plan: ColourwayFacts | None) -> Card:
 
 def _closing(sizes: Sequence[BlockFacts]) -> tuple[DocumentPart, ...]:
     """What the sizes mean, each thing said once, and the cautions."""
-    says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
+    says = (format_allowance, format_squaring, format_between_marks, format_metric_rule, format_templates, format_bias)
     words = words_of(sizes[0])
     texts = dict.fromkeys(say(facts) for say in says for facts in sizes)
     return (

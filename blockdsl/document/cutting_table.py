@@ -17,10 +17,10 @@ from blockdsl.document.parts import (
 )
 from blockdsl.document.pictures import swatch_page
 from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
-from blockdsl.wording.cutting_rows import cuts_by_fabric, plain_cut_size, say_to_cut
+from blockdsl.wording.cutting_rows import cuts_by_fabric, format_to_cut, plain_cut_size
 from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
+from blockdsl.wording.sheet import format_piece, format_purpose, format_subcut
 
 _HEADS: Final[tuple[tuple[str, ColumnKind], ...]] = (
     ("done", "tick"),
@@ -49,7 +49,7 @@ def cutting_table(facts: BlockFacts, *, finished: str = "") -> Table:
                 tuple(tuple(row[place] for place in kept) for row in of_fabric),
                 (TextRun(_label(fabric)),),
                 swatch_page(fabric),
-                say_to_cut(sum(cut.count for cut in lines), words),
+                format_to_cut(sum(cut.count for cut in lines), words),
             )
             for fabric, lines, of_fabric in groups
         ),
@@ -62,7 +62,7 @@ def _label(fabric: FabricFacts) -> str:
 
 def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[DataCell, ...]:
     """A cell for each column; one with nothing to say is empty."""
-    words, piece = words_of(facts), say_piece(cut, words_of(facts))
+    words, piece = words_of(facts), format_piece(cut, words_of(facts))
     size = plain_cut_size(cut, facts)
     what = words("cutting-tick", count=cut.count, piece=piece, size=size, fabric=_label(fabric))
     return (
@@ -70,9 +70,9 @@ def _row(cut: CutFacts, fabric: FabricFacts, facts: BlockFacts) -> tuple[DataCel
         plain(str(cut.count)),
         plain(piece),
         SizeCell(tuple(plain_length(side, facts.unit, words_of(facts)) for side in cut.sides)),
-        _said(say_subcut(cut, facts.unit, words)),
+        _said(format_subcut(cut, facts.unit, words)),
         _said(cut.label),
-        _said(say_purpose(cut, words)),
+        _said(format_purpose(cut, words)),
         _said(str(cut.spare) if cut.spare else ""),
     )
 

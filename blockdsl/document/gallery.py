@@ -24,7 +24,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import Messages, messages, words_of
-from blockdsl.wording.sheet import families_in_order, say_family
+from blockdsl.wording.sheet import families_in_order, format_family
 
 
 def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
@@ -60,6 +60,6 @@ def families_of(blocks: Sequence[BlockFacts]) -> list[tuple[str, list[BlockFacts
     """The blocks by family, in the order of an index of families; within one as they come."""
     found: dict[str, list[BlockFacts]] = {}
     for block in blocks:
-        found.setdefault(say_family(block), []).append(block)
+        found.setdefault(format_family(block), []).append(block)
     words = words_of_all(blocks)
     return [(family, found[family]) for family in families_in_order(found, words)]

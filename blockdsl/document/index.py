@@ -6,7 +6,7 @@ import unicodedata
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Final
 
-from blockdsl.document.block import say_finished
+from blockdsl.document.block import format_finished
 from blockdsl.document.parts import (
     ColumnKind,
     DataCell,
@@ -27,7 +27,7 @@ from blockdsl.geometry import to_float
 from blockdsl.wording.grammar import in_thousands, many
 from blockdsl.wording.lengths import plain_size
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import families_in_order, say_family
+from blockdsl.wording.sheet import families_in_order, format_family
 
 BlockPages = Sequence[tuple[BookBlockFacts, str]]
 """Blocks with the names of their pages, in the order of the book."""
@@ -66,7 +66,7 @@ def _by_name(found: BlockPages, words: Messages) -> DocumentSection:
     rows: list[tuple[DataCell, ...]] = [
         (
             (TextRun(block.name, target=page),),
-            plain(", ".join(say_finished(facts) for facts in block.sizes)),
+            plain(", ".join(format_finished(facts) for facts in block.sizes)),
             plain(in_thousands(len(block.sizes[0].placed), words)),
             plain(str(len(block.sizes[0].fabrics))),
         )
@@ -90,7 +90,7 @@ def _by_size(found: BlockPages, words: Messages) -> DocumentSection:
         for number, facts in enumerate(block.sizes, start=1):
             width, height = map(to_float, facts.finished)
             target = f"{page}#size-{number}" if len(block.sizes) > 1 else page
-            _, runs = sizes.setdefault((facts.unit != "in", width, height), (say_finished(facts), []))
+            _, runs = sizes.setdefault((facts.unit != "in", width, height), (format_finished(facts), []))
             runs.append(TextRun(block.name, target=target))
     return _section(
         words("index-by-size"), _looked_up(line for _, line in sorted(sizes.items(), key=lambda item: item[0]))
@@ -100,7 +100,7 @@ def _by_size(found: BlockPages, words: Messages) -> DocumentSection:
 def _by_family(found: BlockPages, words: Messages) -> DocumentSection:
     families: dict[str, list[TextRun]] = {}
     for block, page in found:
-        families.setdefault(say_family(block.sizes[0]), []).append(TextRun(block.name, target=page))
+        families.setdefault(format_family(block.sizes[0]), []).append(TextRun(block.name, target=page))
     lines = ((family, families[family]) for family in families_in_order(families, words))
     return _section(words("index-by-family"), _looked_up(lines))
 

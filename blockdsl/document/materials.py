@@ -18,7 +18,7 @@ from blockdsl.wording import quilt_names
 from blockdsl.wording.grammar import capital, listed, many
 from blockdsl.wording.lengths import plain_size, show_extent, show_length, show_measure
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.quilt_words import kind_words, say_buy
+from blockdsl.wording.quilt_words import format_buy, kind_words
 
 
 class Material(Struct, frozen=True):
@@ -46,10 +46,10 @@ def said_of_materials(facts: QuiltFacts) -> list[str]:
     told = finishing_of(facts)
     if told is None:
         return []
-    return [text for text in (_reckoned(facts, told), _fat_quarters(facts, told), say_tools(facts)) if text]
+    return [text for text in (_reckoned(facts, told), _fat_quarters(facts, told), format_tools(facts)) if text]
 
 
-def say_tools(facts: QuiltFacts) -> str:
+def format_tools(facts: QuiltFacts) -> str:
     """What else is needed, beside fabric."""
     words = words_of(facts)
     return words("buy-tools", foot=words(f"buy-foot-{facts.unit}"))
@@ -83,7 +83,7 @@ def _bought(buy: Buy, facts: QuiltFacts) -> tuple[str, str, str]:
     allowed = ceil_to(buy.allowed, facts.measure)
     words = words_of(facts)
     need, kept = (show_measure(each, facts.unit, words) for each in (buy.need, allowed))
-    return say_buy(buy, words), need, kept
+    return format_buy(buy, words), need, kept
 
 
 def _uses(cloth: FabricClothFacts, facts: QuiltFacts) -> str:

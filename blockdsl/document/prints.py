@@ -6,7 +6,7 @@ from blockdsl.facts.finishingfacts import ScrapsFacts
 from blockdsl.wording.messages import Messages
 
 
-def say_prints(spread: ScrapsFacts, words: Messages) -> tuple[str, ...]:
+def format_prints(spread: ScrapsFacts, words: Messages) -> tuple[str, ...]:
     """How the prints are spread, and what each gives."""
     if spread.clashes == 0:
         apart = words("prints-apart")

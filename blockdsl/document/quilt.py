@@ -40,7 +40,7 @@ from blockdsl.document.pictures import (
     ring_page,
     rows_page,
 )
-from blockdsl.document.prints import say_prints
+from blockdsl.document.prints import format_prints
 from blockdsl.document.quilt_sizes import sizes_said
 from blockdsl.document.quilt_tables import cutting_parts, rows_table
 from blockdsl.facts.blockfacts import BlockFacts
@@ -50,7 +50,7 @@ from blockdsl.wording import StepText
 from blockdsl.wording.grammar import capital, in_thousands, many
 from blockdsl.wording.lengths import plain_size
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.quilt_words import say_blocks, say_setting, say_strips_of_ring, title_of
+from blockdsl.wording.quilt_words import format_blocks, format_setting, format_strips_of_ring, title_of
 from blockdsl.wording.sheet import cautions
 
 _ROLES: Final = {"block": "", "half block": "blocks-half", "border unit": "blocks-for-border"}
@@ -82,7 +82,7 @@ def quilt_web_page(facts: QuiltFacts, name: str, page_of: PageOf, *, over: str =
     return WebPage(name, facts.name, tuple(parts), over=over)
 
 
-def say_size(facts: QuiltFacts) -> str:
+def format_size(facts: QuiltFacts) -> str:
     """The finished size: `66 1/2 × 93 1/2 in`."""
     return plain_size(facts.finished, facts.unit, words_of(facts))
 
@@ -95,9 +95,9 @@ def _measures(facts: QuiltFacts) -> tuple[tuple[str, tuple[tuple[TextRun, ...], 
     words = words_of(facts)
     borders = words("quilt-without-borders", size=plain_size(facts.middle, facts.unit, words))
     return (
-        (words("sheet-finished"), (plain(say_size(facts)), *((plain(borders),) if facts.rings else ()))),
-        (words("quilt-set"), (plain(capital(say_setting(facts))),)),
-        (words("quilt-blocks"), (plain(say_blocks(facts)),)),
+        (words("sheet-finished"), (plain(format_size(facts)), *((plain(borders),) if facts.rings else ()))),
+        (words("quilt-set"), (plain(capital(format_setting(facts))),)),
+        (words("quilt-blocks"), (plain(format_blocks(facts)),)),
         (words("sheet-made-of"), (plain(many(len(facts.fabrics_used), "fabrics", words)),)),
     )
 
@@ -173,7 +173,7 @@ def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Card:
     parts: list[DocumentPart] = [Image(ring_page(facts, ring))] if ring is not None else []
     parts += [Image(mitre_page(words_of(facts)))] if ring is not None and ring.corners == "mitred" else []
     parts += _words(text)
-    if ring is not None and (cut := say_strips_of_ring(facts, ring)):
+    if ring is not None and (cut := format_strips_of_ring(facts, ring)):
         parts.append(Paragraph((TextRun(cut, "quiet"),)))
     return Card(tuple(parts))
 
@@ -195,7 +195,7 @@ def _scraps(facts: QuiltFacts) -> Iterator[DocumentSection]:
     for spread in facts.scraps:
         fabric = labels[spread.role]
         words = words_of(facts)
-        said = (Paragraph(plain(text)) for text in say_prints(spread, words))
+        said = (Paragraph(plain(text)) for text in format_prints(spread, words))
         picture = Image(prints_page(facts, spread, fabric))
         yield _section(2, words("prints-title", fabric=fabric.label or fabric.name), *said, picture)
 

@@ -94,7 +94,7 @@ def letters_of(cloth: FabricClothFacts) -> Mapping[str, str]:
     return letters | joined
 
 
-def say_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
+def format_cloth(facts: QuiltFacts, cloth: FabricClothFacts) -> Iterator[str]:
     """What the plan takes and how good it is; what is joined. Nothing where nothing is cut by the length."""
     plan = cloth.plan
     if plan is None:

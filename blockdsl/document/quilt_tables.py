@@ -25,13 +25,13 @@ from blockdsl.document.parts import (
     plain,
 )
 from blockdsl.document.pictures import swatch_page
-from blockdsl.document.quilt_cuts import CutLine, cut_lines, letters_of, say_cloth
+from blockdsl.document.quilt_cuts import CutLine, cut_lines, format_cloth, letters_of
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Page, moved
 from blockdsl.pictures.cloth import ClothRow, cloth_pictures
-from blockdsl.wording.cutting_rows import say_to_cut
+from blockdsl.wording.cutting_rows import format_to_cut
 from blockdsl.wording.grammar import in_thousands
 from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.messages import words_of
@@ -55,7 +55,7 @@ def cutting_parts(facts: QuiltFacts) -> Iterator[DocumentPart]:
         fabric = fabrics[cloth.fabric]
         label = fabric.label or fabric.name
         parts: list[DocumentPart] = [_table(facts, cloth, fabric)]
-        parts += [Paragraph((TextRun(text, "quiet"),)) for text in say_cloth(facts, cloth)]
+        parts += [Paragraph((TextRun(text, "quiet"),)) for text in format_cloth(facts, cloth)]
         if cloth.plan is not None:
             letters = letters_of(cloth)
             rows = cloth_pictures(cloth.plan, facts, fabric.colour, _name_in(letters))
@@ -78,7 +78,7 @@ def _table(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> T
     lines = cut_lines(facts, cloth)
     label = fabric.label or fabric.name
     words = words_of(facts)
-    aside = say_to_cut(sum(line.count for line in lines), words)
+    aside = format_to_cut(sum(line.count for line in lines), words)
     rows = tuple(_row(facts, line, label) for line in lines)
     kept = [place for place in range(len(_HEADS)) if any(row[place] for row in rows)]
     group = RowGroup(

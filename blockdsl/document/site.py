@@ -11,7 +11,7 @@ from typing import Final
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.document.block import block_page, say_finished
+from blockdsl.document.block import block_page, format_finished
 from blockdsl.document.glossary import glossary_page
 from blockdsl.document.index import index_page
 from blockdsl.document.lesson import technique_page
@@ -30,7 +30,7 @@ from blockdsl.document.parts import (
     plain,
 )
 from blockdsl.document.pictures import small_page, small_quilt_page
-from blockdsl.document.quilt import PageOf, quilt_web_page, say_size
+from blockdsl.document.quilt import PageOf, format_size, quilt_web_page
 from blockdsl.document.reading import read_text
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
@@ -39,8 +39,8 @@ from blockdsl.facts.techniques import techniques_for
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lessons import technique_title
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.quilt_words import say_blocks
-from blockdsl.wording.sheet import say_count
+from blockdsl.wording.quilt_words import format_blocks
+from blockdsl.wording.sheet import format_count
 
 HOME: Final = "index"
 BLOCKS: Final = "blocks"
@@ -155,7 +155,7 @@ def _title_of(path: str) -> str:
 def _under(book: BookFacts) -> str:
     words = words_of(book)
     by = [words("sheet-by-maker", maker=book.author)] if book.author else []
-    return " · ".join([*by, words("book-to-sew", count=say_count(book))])
+    return " · ".join([*by, words("book-to-sew", count=format_count(book))])
 
 
 # --- contents ------------------------------------------------------------------------------------------
@@ -188,7 +188,7 @@ def _cards(entry: _Entry) -> Iterator[Card]:
         yield _card(entry.page, entry.block)
     if entry.quilt is not None:
         words = words_of(entry.quilt)
-        about = words("site-quilt-line", size=say_size(entry.quilt), blocks=say_blocks(entry.quilt))
+        about = words("site-quilt-line", size=format_size(entry.quilt), blocks=format_blocks(entry.quilt))
         yield Card(
             (
                 Image(small_quilt_page(entry.quilt, entry.mark), beside=True),
@@ -201,7 +201,7 @@ def _cards(entry: _Entry) -> Iterator[Card]:
 
 def _card(page: WebPage, block: BookBlockFacts) -> Card:
     first = block.sizes[0]
-    sizes = ", ".join(say_finished(facts) for facts in block.sizes)
+    sizes = ", ".join(format_finished(facts) for facts in block.sizes)
     words = words_of(first)
     patches, fabrics = many(len(first.placed), "patches", words), many(len(first.fabrics), "fabrics", words)
     about = words("site-block-line", sizes=sizes, patches=patches, fabrics=fabrics)

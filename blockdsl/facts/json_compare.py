@@ -20,7 +20,7 @@ Say = Callable[[Exact], str]
 
 
 class Compared(Struct, frozen=True):
-    """One quilt or block: its name, and in which ways its rows are supposed."""
+    """One quilt or block: its name, and with which overrides each of its rows is worked out."""
 
     name: str
     what_ifs: tuple[WhatIf, ...]
@@ -38,7 +38,7 @@ def compare_json(file: str, compared: Sequence[Compared]) -> str:
     return json.dumps(document, ensure_ascii=False, indent=1)
 
 
-def _supposed(what_if: WhatIf) -> dict[str, object]:
+def _overrides(what_if: WhatIf) -> dict[str, object]:
     """What is not as the file says; null for what is."""
     return {
         "size": what_if.size_words or None,
@@ -55,7 +55,7 @@ def _quilt(compared: Compared, table: QuiltTable) -> dict[str, object]:
 def _quilt_column(what_if: WhatIf, row: QuiltRow, table: QuiltTable) -> dict[str, object]:
     say = _in(row.unit)
     return {
-        "what_if": _supposed(what_if),
+        "what_if": _overrides(what_if),
         "unit": row.unit,
         "finished": [say(side) for side in row.finished],
         "blocks": row.blocks,
@@ -91,7 +91,7 @@ def _block_column(what_if: WhatIf, row: BlockRow, table: BlockTable) -> dict[str
     say = _in(row.unit)
     label, extent = row.smallest
     return {
-        "what_if": _supposed(what_if),
+        "what_if": _overrides(what_if),
         "unit": row.unit,
         "finished": [say(side) for side in row.finished],
         "unfinished": [say(side) for side in row.unfinished],

@@ -32,7 +32,7 @@ from blockdsl.pictures.scene import technique_picture
 from blockdsl.pictures.step import arrow, dot, letter_mark, stitches
 from blockdsl.wording import StepPart, StepText
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.step_pictures import say_too_many
+from blockdsl.wording.step_pictures import format_too_many
 
 _NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
 _NAME: Final = TextStyle(LEAD_PT, "bold", INK)
@@ -102,7 +102,7 @@ def _key_of_dots(words: Messages) -> Flowable:
 def _remark(facts: BlockFacts) -> list[Flowable]:
     if facts.sewing is None or facts.sewing.is_told:
         return []
-    height, words = paragraph(say_too_many(facts), CONTENT_WIDTH_PT, _BODY)
+    height, words = paragraph(format_too_many(facts), CONTENT_WIDTH_PT, _BODY)
     return [heading(words_of(facts)("sheet-steps")), Flowable(height, words)]
 
 

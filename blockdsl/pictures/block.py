@@ -17,7 +17,12 @@ from blockdsl.pictures.block_letters import MARGIN_PT, letter_patches, written_i
 from blockdsl.pictures.placing import Placing, fit
 from blockdsl.wording.lengths import drafted_length
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import say_colour_picture, say_grid_picture, say_letter_picture, say_unit_picture
+from blockdsl.wording.sheet import (
+    describe_colour_picture,
+    describe_grid_picture,
+    describe_letter_picture,
+    describe_unit_picture,
+)
 
 Fabrics = Mapping[str, FabricFacts]
 
@@ -90,7 +95,7 @@ def block_picture(facts: BlockFacts, box: Box, *, colourway: ColourwayFacts | No
     marks = coloured_patches(facts.placed, fabrics, placing, placed)
     marks += laid_on_block(facts, fabrics, placing)
     marks.append(_edge(placed))
-    return Figure(say_colour_picture(facts, colourway), tuple(marks)), placed
+    return Figure(describe_colour_picture(facts, colourway), tuple(marks)), placed
 
 
 def laid_on_block(facts: BlockFacts, fabrics: Fabrics, placing: Placing, *, hatched: bool = True) -> list[Mark]:
@@ -135,7 +140,7 @@ def letter_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
         *written_outside(lettering, placed),
     ]
     filled = placed if not lettering.outside else Box(box.x_pt, placed.y_pt, box.width_pt, placed.height_pt)
-    return Figure(say_letter_picture(facts), tuple(marks)), filled
+    return Figure(describe_letter_picture(facts), tuple(marks)), filled
 
 
 def unit_picture(
@@ -145,7 +150,7 @@ def unit_picture(
     placing, placed = fit(unit.finished, box)
     marks = coloured_patches(unit.picture, fabrics, placing, placed)
     marks.append(_edge(placed, 0.8))
-    return Figure(say_unit_picture(unit, unit_of_length, words), tuple(marks)), placed
+    return Figure(describe_unit_picture(unit, unit_of_length, words), tuple(marks)), placed
 
 
 def grid_lines(facts: BlockFacts) -> tuple[tuple[Exact, ...], tuple[Exact, ...]]:
@@ -179,7 +184,7 @@ def grid_diagram(facts: BlockFacts, box: Box) -> tuple[Figure, Box]:
         *_numbers_beside(facts, heights, ys, placed),
     ]
     filled = Box(box.x_pt, box.y_pt, placed.right_pt - box.x_pt, placed.bottom_pt - box.y_pt)
-    return Figure(say_grid_picture(facts), tuple(marks)), filled
+    return Figure(describe_grid_picture(facts), tuple(marks)), filled
 
 
 def _running(sizes: Sequence[float], length_pt: float, start_pt: float) -> list[float]:

@@ -84,7 +84,7 @@ def sheet_pictures(
         words = cutter.words
         pieces, extent = many(sheet.times, "pieces", words), plain_size((across, down), cutter.unit, words)
         said = words("cloth-sheets", pieces=pieces, size=extent)
-        told = [_say_strip(strip, cutter) for strip in sheet.strips]
+        told = [_format_strip(strip, cutter) for strip in sheet.strips]
         rows.append(_row(number, tuple(marks), (cutter.pt(across), cutter.pt(down)), said, told, words))
     return rows
 
@@ -94,7 +94,7 @@ def _strip(strip: Strip, number: int, cutter: ClothPainter) -> ClothRow:
     words = cutter.words
     height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
     said = words("cloth-strips", strips=strips, height=height)
-    told = _say_pieces(strip.sections, cutter, strip.times)
+    told = _format_pieces(strip.sections, cutter, strip.times)
     return _row(number, marks, (cutter.pt(strip.width), cutter.pt(strip.height)), said, told, words)
 
 
@@ -104,12 +104,12 @@ def _panel(panel: Panel, number: int, cutter: ClothPainter) -> ClothRow:
     strips_width = panel.strips[0].width if panel.strips else Fraction(0)
     marks: list[Mark] = [_ground(panel.width + strips_width, panel.height, cutter), *_pieces_of(panel.columns, cutter)]
     y = Fraction(0)
-    told = _say_pieces(panel.columns, cutter, panel.times)
+    told = _format_pieces(panel.columns, cutter, panel.times)
     for strip in panel.strips:
         for _ in range(strip.times):
             marks += moved(_pieces_of(strip.sections, cutter), cutter.pt(panel.width), cutter.pt(y))
             y += strip.height
-        told.append(cutter.words("cloth-beside", strips=_say_strip(strip, cutter)))
+        told.append(cutter.words("cloth-beside", strips=_format_strip(strip, cutter)))
     words = cutter.words
     height, lengths = plain_measure(panel.height, cutter.unit, words), many(panel.times, "lengths", words)
     said = words("cloth-lengths", lengths=lengths, height=height)
@@ -159,14 +159,14 @@ def _size_in(piece: PlacedPiece, cutter: ClothPainter) -> str:
     return " × ".join(show_length(side, cutter.unit, cutter.words) for side in sides)
 
 
-def _say_strip(strip: Strip, cutter: ClothPainter) -> str:
+def _format_strip(strip: Strip, cutter: ClothPainter) -> str:
     words = cutter.words
-    said = in_clauses(_say_pieces(strip.sections, cutter, strip.times), words)
+    said = in_clauses(_format_pieces(strip.sections, cutter, strip.times), words)
     height, strips = plain_measure(strip.height, cutter.unit, words), many(strip.times, "strips", words)
     return words("cloth-strips-of", strips=strips, height=height, pieces=said)
 
 
-def _say_pieces(sections: Sequence[Section], cutter: ClothPainter, times: int) -> list[str]:
+def _format_pieces(sections: Sequence[Section], cutter: ClothPainter, times: int) -> list[str]:
     """What they give in all: `26 A, 2 7/8 × 2 7/8 in`."""
     counts: dict[tuple[str, Fraction, Fraction], int] = {}
     for section in sections:

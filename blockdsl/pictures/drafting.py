@@ -29,7 +29,7 @@ _BODY: Final = TextStyle(BODY_PT, "regular", INK)
 _TITLE: Final = TextStyle(BODY_PT, "bold", INK)
 
 
-def say_squares(block: BlockFacts, drawing: DraftFacts) -> str:
+def format_squares(block: BlockFacts, drawing: DraftFacts) -> str:
     """What it is drawn on, what the trade calls a block on such a grid, and the designer's own word for its kind."""
     words = words_of(block)
     kind = drawing.kind.replace(" ", "-")
@@ -44,7 +44,7 @@ def say_squares(block: BlockFacts, drawing: DraftFacts) -> str:
     return said
 
 
-def say_cell(block: BlockFacts, cell: Exact | None) -> str:
+def format_cell(block: BlockFacts, cell: Exact | None) -> str:
     """The square's finished and unfinished size in words with plain fractions."""
     words = words_of(block)
     if cell is None:
@@ -63,7 +63,7 @@ def drafting_page(block: BlockFacts) -> Page:
     ys = [placed.y_pt + to_float(y) * scale for y in drawing.ys]
     lines = tuple(((x, placed.y_pt), (x, placed.bottom_pt)) for x in xs)
     lines += tuple(((placed.x_pt, y), (placed.right_pt, y)) for y in ys)
-    squares, cell = say_squares(block, drawing), say_cell(block, drawing.cell)
+    squares, cell = format_squares(block, drawing), format_cell(block, drawing.cell)
     words = words_of(block)("drafted-picture", block=block.name, squares=squares, cell=cell)
     marks: tuple[Mark, ...] = (
         *picture.marks,

@@ -25,7 +25,7 @@ from blockdsl.model.quilt import InRow, PlacedBlock, RowKind
 from blockdsl.pictures.block import coloured_patches, fabrics_of, laid_on_block
 from blockdsl.pictures.placing import Placing, fit
 from blockdsl.pictures.prints import Tints, tints_of_blocks
-from blockdsl.wording.quilt_words import say_quilt_picture, say_rows_picture
+from blockdsl.wording.quilt_words import describe_quilt_picture, describe_rows_picture
 
 Shift = tuple[float, float]
 _HATCHED_FROM_PT: Final = 30.0
@@ -55,7 +55,7 @@ def quilt_picture(facts: QuiltFacts, box: Box, *, name: str = "quilt") -> tuple[
     marks: list[Mark] = [*painter.cloth((member.index, _NOWHERE) for member in everything)]
     marks += painter.blocks((place, _NOWHERE) for place in range(len(facts.placed)))
     marks.append(rectangle(placed.x_pt, placed.y_pt, placed.width_pt, placed.height_pt, stroke=INK, stroke_width_pt=1))
-    return Figure(say_quilt_picture(facts), tuple(marks)), placed
+    return Figure(describe_quilt_picture(facts), tuple(marks)), placed
 
 
 def rows_picture(facts: QuiltFacts, box: Box, *, name: str = "rows") -> tuple[Figure, Box]:
@@ -70,7 +70,7 @@ def rows_picture(facts: QuiltFacts, box: Box, *, name: str = "rows") -> tuple[Fi
     blocks = [(member.index, shift) for member, shift in shifts.items() if member.what == "block"]
     filled = Box(box.x_pt, box.y_pt, (extent[2] - extent[0]) * scale, (extent[3] - extent[1]) * scale)
     marks = (*painter.cloth(cloth), *painter.blocks(blocks), *_numbered(facts, spread, placing))
-    return Figure(say_rows_picture(facts), marks), filled
+    return Figure(describe_rows_picture(facts), marks), filled
 
 
 def _numbered(facts: QuiltFacts, spread: Sequence[Shift], placing: Placing) -> Iterator[Mark]:

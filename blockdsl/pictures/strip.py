@@ -17,7 +17,7 @@ from blockdsl.marks.prose import TextStyle, line_centred, line_ending, rectangle
 from blockdsl.marks.theme import ACCENT, INK, QUIET, SMALL_PT, STEP_PT, TINT, WHITE
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.strips import say_direction, say_octagon, say_strips
+from blockdsl.wording.strips import format_direction, format_octagon, format_strips
 
 Spot = tuple[float, float]
 Cutline = tuple[float, float]
@@ -42,13 +42,13 @@ def cut_picture(cut: CutFacts, unit: RulerUnit, width_pt: float, words: Messages
     """Height and picture of how the pieces of a line are cut, at most so wide, from (0, 0)."""
     if cut.strip is not None:
         height, marks = _strip(cut.strip, unit, width_pt, words)
-        how = say_strips(cut, unit, words)
+        how = format_strips(cut, unit, words)
     elif cut.corner is not None:
         height, marks = _octagon(cut, cut.corner, unit, words)
-        how = say_octagon(cut, unit, words)
+        how = format_octagon(cut, unit, words)
     else:
         height, marks = _rectangle(cut, unit, words)
-        how = say_direction(cut, words)
+        how = format_direction(cut, words)
     return height, Figure(words("cut-picture", letter=cut.label, how=how), tuple(marks))
 
 

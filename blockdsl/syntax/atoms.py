@@ -25,7 +25,7 @@ def is_name(text: str) -> bool:
     return kinds[0] == "L" and all(kind in "LMN" or letter in "-_" for kind, letter in zip(kinds, text, strict=True))
 
 
-def same_letters(text: str) -> str:
+def normalized(text: str) -> str:
     """The name with each accented letter in its one usual form, so that names that look alike are alike."""
     return text if text.isascii() else unicodedata.normalize("NFC", text)
 
@@ -45,7 +45,7 @@ class LineAt(Struct, frozen=True):
         """A name, or a word of the trade."""
         if not is_name(token):
             raise _fault("name-needs-letter", token, "use letters, digits, `-` and `_`", name=str(token))
-        return Word(self.span(token), same_letters(str(token)))
+        return Word(self.span(token), normalized(str(token)))
 
     def times(self, token: Token) -> Word:
         """The `x` of `4 x 4`, however it is typed."""
@@ -57,7 +57,7 @@ class LineAt(Struct, frozen=True):
 
     def text(self, token: Token) -> Text:
         """Quoted words that are printed, without their marks: letters in their usual form, a tab as a space."""
-        words = same_letters(str(token)[1:-1]).replace("\t", " ")
+        words = normalized(str(token)[1:-1]).replace("\t", " ")
         if not words.strip():
             raise _fault("words-empty", token, "write what is to be printed between the quotation marks")
         return Text(self.span(token), words)

@@ -16,7 +16,7 @@ from blockdsl.syntax.atoms import LineAt, number_issue
 from blockdsl.syntax.cells import build_cells
 from blockdsl.syntax.issue import IssueFound, SyntaxIssue
 from blockdsl.syntax.line_kind import LineKind
-from blockdsl.syntax.nodes import Cell, Damaged, LengthLiteral, Number, Quoted, Text, Word
+from blockdsl.syntax.nodes import Cell, LengthLiteral, Number, Quoted, Text, UnreadableLine, Word
 from blockdsl.syntax.numbers import NumberFault, read_place
 from blockdsl.syntax.tree import LineTree, find, tokens_of, trees_of
 
@@ -293,7 +293,7 @@ class Language(Struct, frozen=True):
 
 # --- the table ---------------------------------------------------------------------------------
 
-UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | Damaged
+UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | UnreadableLine
 BlockLine = (
     UnitLine
     | Size

@@ -9,7 +9,7 @@ from msgspec import Struct
 from blockdsl.diagnostics import Span
 from blockdsl.syntax.block_lines import Language, Press
 from blockdsl.syntax.line_kind import LineKind
-from blockdsl.syntax.nodes import Damaged, LengthLiteral, Quoted, Text, Word
+from blockdsl.syntax.nodes import LengthLiteral, Quoted, Text, UnreadableLine, Word
 
 
 class By(Struct, frozen=True):
@@ -69,8 +69,8 @@ class Font(Struct, frozen=True):
     path: Quoted
 
 
-BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Language | Damaged
-MakerLine = Press | Language | Font | Damaged
+BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Language | UnreadableLine
+MakerLine = Press | Language | Font | UnreadableLine
 
 BOOK_KINDS: Final = (
     LineKind("by", "book", '`by "The maker"`', {"by": By}, once=True),

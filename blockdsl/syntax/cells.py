@@ -9,7 +9,7 @@ from typing import Final, Literal, cast
 from lark import Token, Tree
 
 from blockdsl.diagnostics import Span
-from blockdsl.syntax.atoms import LineAt, is_name, issue_at, same_letters
+from blockdsl.syntax.atoms import LineAt, is_name, issue_at, normalized
 from blockdsl.syntax.issue import IssueFound, SyntaxIssue
 from blockdsl.syntax.nodes import (
     Cell,
@@ -78,8 +78,8 @@ def _pair_cell(at: LineAt, tree: LineTree) -> PairCell:
             raise IssueFound(issue_at("name-needs-letter", pair, "use letters, digits, `-` and `_`", name=name))
     return PairCell(
         at.span(pair, turns),
-        Word(Span(at.source, start, start + len(left)), same_letters(left)),
-        Word(Span(at.source, start + len(left) + 1, start + len(pair)), same_letters(right)),
+        Word(Span(at.source, start, start + len(left)), normalized(left)),
+        Word(Span(at.source, start + len(left) + 1, start + len(pair)), normalized(right)),
         cast("Literal['/', '\\\\']", slope),
         turns_of(turns),
     )

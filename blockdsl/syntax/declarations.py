@@ -14,7 +14,7 @@ from blockdsl.syntax.book_lines import BookBlock, BookLine, MakerLine
 from blockdsl.syntax.cells import build_shape
 from blockdsl.syntax.issue import IssueFound
 from blockdsl.syntax.line_kind import LineKind
-from blockdsl.syntax.nodes import Damaged, LengthLiteral, Quoted, ShapeCall, Text, Word
+from blockdsl.syntax.nodes import LengthLiteral, Quoted, ShapeCall, Text, UnreadableLine, Word
 from blockdsl.syntax.quilt_lines import QuiltLine
 from blockdsl.syntax.tree import LineTree, length_of, tokens_of, trees_of
 
@@ -135,7 +135,7 @@ Head = (
 )
 """The first line of a declaration, and with its lines the whole of it."""
 
-Declaration = Head | Damaged
+Declaration = Head | UnreadableLine
 
 
 class File(Struct, frozen=True):

@@ -46,7 +46,7 @@ class LengthLiteral(Struct, frozen=True):
     unit: LengthUnit
 
 
-class Damaged(Struct, frozen=True):
+class UnreadableLine(Struct, frozen=True):
     """A line that could not be read; it has been reported. What holds it must not be judged further.
 
     `name` is what the line would have declared, when that much could be read, so that a later use of the

@@ -17,7 +17,6 @@ from blockdsl.syntax.ast import (
     BookLine,
     BookQuilt,
     CutterDeclaration,
-    Damaged,
     Declaration,
     FabricDeclaration,
     File,
@@ -28,6 +27,7 @@ from blockdsl.syntax.ast import (
     QuiltLine,
     UnitDeclaration,
     UnitLine,
+    UnreadableLine,
 )
 from blockdsl.syntax.kinds import DECLARATIONS, LINE_KINDS, MAKER_LINES, QUILT_LINES
 from blockdsl.syntax.lines import RawLine
@@ -41,7 +41,7 @@ def parse(source: Source, problems: Problems) -> File:
     """The declarations of a text, in order. Any text gives a file; what cannot be read is reported.
 
     Units:  positions are code points of the text as given, a byte order mark counted.
-    Errors: none raised; a line that cannot be read is a `Damaged` in its place.
+    Errors: none raised; a line that cannot be read is a `UnreadableLine` in its place.
     """
     if is_too_large(source):
         problems.report(
@@ -61,11 +61,11 @@ def is_too_large(source: Source) -> bool:
 
 def assemble(lines: Iterable[ReadLine], problems: Problems) -> tuple[Declaration, ...]:
     """Lines gathered under their declarations; a line in a wrong place is reported, the first of several only."""
-    gathering = _Gathering(problems)
+    builder = _FileBuilder(problems)
     for line in lines:
-        gathering.take(line)
-    gathering.close()
-    return tuple(gathering.declarations)
+        builder.take(line)
+    builder.close()
+    return tuple(builder.declarations)
 
 
 _NAMES: Final[dict[type, str]] = {
@@ -94,40 +94,40 @@ _Line = BlockLine | QuiltLine | BookLine | MakerLine
 _BEGIN_QUILT: Final = 'begin with `quilt "My quilt"`, and put the `{keyword}` line below it'
 
 
-class _Gathering:
+class _FileBuilder:
     """The declarations so far, and the one that is open."""
 
     def __init__(self, problems: Problems) -> None:
         self.declarations: list[Declaration] = []
         self._problems = problems
-        self._head: Head | Damaged | None = None
+        self._head: Head | UnreadableLine | None = None
         self._lines: list[_Line] = []
         self._complained = False
 
     def take(self, line: ReadLine) -> None:
         node = line.node
-        if isinstance(node, Head) or (isinstance(node, Damaged) and self._begins(node)):
+        if isinstance(node, Head) or (isinstance(node, UnreadableLine) and self._begins(node)):
             self.close()
             self._head = node
         elif node is not None:
             self._take_line(line.raw, cast("_Line", node))
 
-    def _begins(self, line: Damaged) -> bool:
+    def _begins(self, line: UnreadableLine) -> bool:
         """Whether a line that could not be read was to declare something; a quilt has a `fabric` line of its own."""
         of_quilt = isinstance(self._head, QuiltDeclaration) and line.keyword == "fabric" and line.name is None
         return line.keyword in DECLARATIONS and not of_quilt
 
     def _take_line(self, raw: RawLine, node: _Line) -> None:
-        if isinstance(node, Damaged) or self._belongs(raw, node):
+        if isinstance(node, UnreadableLine) or self._belongs(raw, node):
             self._lines.append(node)
         else:
-            self._lines.append(Damaged(raw.span(), raw.keyword))
+            self._lines.append(UnreadableLine(raw.span(), raw.keyword))
 
     def _belongs(self, raw: RawLine, node: _Line) -> bool:
         """Whether the line may stand here; the first that may not is reported."""
         head, keyword = self._head, raw.keyword
         of_book = isinstance(node, BookBlock | BookQuilt) or LINE_KINDS[keyword].home == "book"
-        if isinstance(head, Damaged | _home_of(keyword, of_book=of_book)):
+        if isinstance(head, UnreadableLine | _home_of(keyword, of_book=of_book)):
             return True
         if isinstance(head, QuiltDeclaration) and keyword in QUILT_LINES:
             return True
@@ -180,7 +180,7 @@ def _is_of_a_unit(unit: UnitDeclaration, keyword: str) -> bool:
     return LINE_KINDS[keyword].home == "grid" if unit.shape is None else keyword == "note"
 
 
-def _out_of_place(head: Head | Damaged | None, keyword: str, *, of_book: bool) -> tuple[str, str]:
+def _out_of_place(head: Head | UnreadableLine | None, keyword: str, *, of_book: bool) -> tuple[str, str]:
     """Where a line stands that may not stand there, and what to do about it."""
     place = _NAMES.get(type(head), "a `use` line")
     if of_book:
@@ -196,7 +196,7 @@ def _out_of_place(head: Head | Damaged | None, keyword: str, *, of_book: bool) -
     return place, "" if head is None else _ADVICE.get(type(head), _IN_ITS_OWN)
 
 
-def _out_of_book(head: Head | Damaged | None, keyword: str) -> tuple[str, str]:
+def _out_of_book(head: Head | UnreadableLine | None, keyword: str) -> tuple[str, str]:
     """Where a line of a book stands instead, and what to do about it."""
     advice = f'begin with `book "My book"`, and put the `{keyword}` line below it'
     if keyword == "block":

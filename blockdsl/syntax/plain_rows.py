@@ -11,7 +11,7 @@ from functools import cache
 from typing import Final, Literal, cast
 
 from blockdsl.diagnostics import Source, Span
-from blockdsl.syntax.atoms import is_name, same_letters
+from blockdsl.syntax.atoms import is_name, normalized
 from blockdsl.syntax.block_lines import Row
 from blockdsl.syntax.grammar import pattern
 from blockdsl.syntax.lines import RawLine
@@ -78,10 +78,10 @@ def _read_name_or_pair(source: Source, start: int, found: re.Match[str], name: s
     span = Span(source, begin, start + found.end())
     turns = cast("tuple[Turn, ...]", tuple(found["turns"]))
     middle = begin + len(name)
-    word = Word(Span(source, begin, middle), same_letters(name))
+    word = Word(Span(source, begin, middle), normalized(name))
     if found["slope"] is None:
         return NameCell(span, word, turns)
-    right = Word(Span(source, middle + 1, start + found.end("right")), same_letters(found["right"]))
+    right = Word(Span(source, middle + 1, start + found.end("right")), normalized(found["right"]))
     return PairCell(span, word, right, cast("Literal['/', '\\\\']", found["slope"]), turns)
 
 
@@ -110,7 +110,7 @@ def _read_atom(source: Source, start: int, found: re.Match[str]) -> Word | Numbe
     text = found[kind]
     span = Span(source, start + found.start(kind), start + found.end(kind))
     if kind != "number":
-        return Word(span, "x" if kind == "times" else same_letters(text))
+        return Word(span, "x" if kind == "times" else normalized(text))
     try:
         values = read_numbers(text)
     except NumberFault:

@@ -15,7 +15,7 @@ from blockdsl.syntax.atoms import LineAt, issue_at
 from blockdsl.syntax.block_lines import ExpectFinished, Language, Note, Press
 from blockdsl.syntax.issue import IssueFound
 from blockdsl.syntax.line_kind import LineKind, node_from
-from blockdsl.syntax.nodes import Damaged, LengthLiteral, Number, Text, Turn, Word
+from blockdsl.syntax.nodes import LengthLiteral, Number, Text, Turn, UnreadableLine, Word
 from blockdsl.syntax.tree import LineTree, find, length_of, tokens_of, trees_of, turns_of
 
 Pattern = Literal["straight", "dropped columns", "on point", "strippy"]
@@ -314,7 +314,7 @@ QuiltOwnLine = (
 )
 """Lines that stand in quilts alone; `note` and `expect finished` are those of blocks."""
 
-QuiltLine = QuiltOwnLine | Note | Press | Language | ExpectFinished | Damaged
+QuiltLine = QuiltOwnLine | Note | Press | Language | ExpectFinished | UnreadableLine
 
 QUILT_OWN_KINDS: Final = (
     LineKind(

@@ -12,8 +12,8 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from blockdsl.diagnostics import Diagnostic, Problems, Source, Span
-from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, Damaged, QuiltDeclaration
-from blockdsl.syntax.atoms import is_name, same_letters
+from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, QuiltDeclaration, UnreadableLine
+from blockdsl.syntax.atoms import is_name, normalized
 from blockdsl.syntax.explain import explain, unknown_line
 from blockdsl.syntax.grammar import Grammar, build_line, parse_line
 from blockdsl.syntax.issue import IssueFound, SyntaxIssue
@@ -120,7 +120,7 @@ def _read_member(raw: RawLine, problems: Problems) -> ReadLine:
         return replace(line, node=BookBlock(line.node.span, line.node.name, ()))
     if isinstance(line.node, QuiltDeclaration):
         return replace(line, node=BookQuilt(line.node.span, line.node.name))
-    if isinstance(line.node, Damaged):
+    if isinstance(line.node, UnreadableLine):
         return replace(line, node=replace(line.node, keyword=f"{raw.keyword} of a book"))
     return line
 
@@ -147,7 +147,7 @@ def _read_line(raw: RawLine, problems: Problems, grammar: Grammar = "line") -> R
         else:
             _report_former(raw, problems)
             return ReadLine(raw, node, in_quilt=grammar == "quilt")
-    return ReadLine(raw, _damaged(raw, issue, problems))
+    return ReadLine(raw, _unreadable(raw, issue, problems))
 
 
 def _report_former(raw: RawLine, problems: Problems) -> None:
@@ -161,7 +161,7 @@ def renamed_help(now: str) -> str:
     return f"write `{now}`; `blockdsl format` rewrites the whole file"
 
 
-def _damaged(raw: RawLine, issue: SyntaxIssue, problems: Problems) -> Damaged:
+def _unreadable(raw: RawLine, issue: SyntaxIssue, problems: Problems) -> UnreadableLine:
     # The values are plain words for the message; the signature of `report` has places of its own as well.
     values: dict[str, Any] = {
         name: str(value) if name == "wanted" else _shortened(str(value), 60) for name, value in issue.values.items()
@@ -169,8 +169,8 @@ def _damaged(raw: RawLine, issue: SyntaxIssue, problems: Problems) -> Damaged:
     advice = _shortened(issue.help, 240) if issue.help else None
     problems.report(issue.code, raw.span(issue.start, issue.stop), help=advice, **values)
     named = _DECLARED_NAME.match(raw.text)
-    name = same_letters(named.group(1)) if named and is_name(named.group(1)) else None
-    return Damaged(raw.span(), raw.keyword, name)
+    name = normalized(named.group(1)) if named and is_name(named.group(1)) else None
+    return UnreadableLine(raw.span(), raw.keyword, name)
 
 
 def _shortened(words: str, most: int) -> str:

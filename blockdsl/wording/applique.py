@@ -9,7 +9,7 @@ from blockdsl.wording.lengths import show_measure
 from blockdsl.wording.messages import words_of
 
 
-def say_applique(facts: BlockFacts) -> tuple[str, ...]:
+def format_applique(facts: BlockFacts) -> tuple[str, ...]:
     """The paragraphs; none for a block without appliqué.
 
     Working from the bottom piece up, needle-turn and a close stitch round raw edges: common practice, no source.

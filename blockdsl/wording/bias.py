@@ -9,7 +9,7 @@ from blockdsl.wording.grammar import in_clauses, listed
 from blockdsl.wording.messages import Messages, words_of
 
 
-def say_bias(facts: BlockFacts) -> str:
+def format_bias(facts: BlockFacts) -> str:
     """Which edges lie on the bias, letters alike together; outer edges by themselves. Empty where all are straight.
 
     That bias stretches and is pressed, not ironed, and staystitched where it stays open: common practice, no source.

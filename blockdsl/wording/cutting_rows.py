@@ -6,7 +6,7 @@ from blockdsl.facts.blockfacts import BlockFacts, CutFacts, FabricFacts
 from blockdsl.wording.grammar import in_clauses, in_thousands
 from blockdsl.wording.lengths import plain_length
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
+from blockdsl.wording.sheet import format_piece, format_purpose, format_subcut
 
 _HEADS = ("fabric", "cut", "piece", "size", "then", "patch", "for", "spare")
 
@@ -34,11 +34,11 @@ def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ..
         (
             fabric.label,
             str(cut.count),
-            say_piece(cut, words),
+            format_piece(cut, words),
             plain_cut_size(cut, facts),
-            say_subcut(cut, facts.unit, words),
+            format_subcut(cut, facts.unit, words),
             cut.label,
-            say_purpose(cut, words),
+            format_purpose(cut, words),
             str(cut.spare) if cut.spare else "",
             *((in_clauses(cut.cutters, words),) if facts.cutters else ()),
         )
@@ -49,6 +49,6 @@ def cutting_rows(facts: BlockFacts) -> tuple[tuple[str, ...], list[tuple[str, ..
     return heads, rows
 
 
-def say_to_cut(pieces: int, words: Messages) -> str:
+def format_to_cut(pieces: int, words: Messages) -> str:
     """`24 pieces to cut`."""
     return words("cutting-to-cut", count=pieces, number=in_thousands(pieces, words))

@@ -20,7 +20,7 @@ _SUFFIX: Final = re.compile("(.*), (mirror image|(?:upper|lower|left|right) half
 _WITH_MIRROR: Final = " and its mirror image"
 
 
-def say_setting(facts: QuiltFacts) -> str:
+def format_setting(facts: QuiltFacts) -> str:
     """The setting and its count: `straight setting, 4 × 6`."""
     key = f"setting-{facts.setting.replace(' ', '-')}"
     return words_of(facts)(key, across=facts.across, down=facts.down)
@@ -36,7 +36,7 @@ def kind_words(name: str, words: Messages) -> str:
     return words(f"kind-{found[2].replace(' ', '-')}", name=kind_words(found[1], words))
 
 
-def say_blocks(facts: QuiltFacts) -> str:
+def format_blocks(facts: QuiltFacts) -> str:
     """The blocks by name: `22 Harbour Light`."""
     words = words_of(facts)
     return in_series(
@@ -54,7 +54,7 @@ def title_of(kind: QuiltKindFacts, words: Messages) -> str:
     return capital(name) if kind.role == "border unit" else name
 
 
-def say_buy(buy: Buy, words: Messages) -> str:
+def format_buy(buy: Buy, words: Messages) -> str:
     """What to say in the shop: `2 3/4 yd`, `1.2 m`; `0 yd` for nothing."""
     name, whole = SHOP_UNIT[buy.unit]
     amount = buy.length / whole
@@ -63,7 +63,7 @@ def say_buy(buy: Buy, words: Messages) -> str:
     return words("buy-meters", amount=in_figures(f"{float(amount):g}", words))
 
 
-def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
+def format_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
     """What is cut for a plain border, and how much of each length is to spare. Nothing of one whose step says it."""
     if ring.corners == "mitred":
         return ""
@@ -71,7 +71,7 @@ def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
     pieces = sorted(
         (piece for piece in facts.pieces if piece.ring == ring.number), key=lambda piece: _turn_of(piece, ring)
     )
-    sizes = in_series((_say_strip(piece, ring, facts.unit, words) for piece in pieces), words)
+    sizes = in_series((_format_strip(piece, ring, facts.unit, words) for piece in pieces), words)
     if not sizes:
         return ""
     spare = max((piece.to_spare for piece in pieces), default=Fraction(0))
@@ -80,7 +80,7 @@ def say_strips_of_ring(facts: QuiltFacts, ring: RingFacts) -> str:
     return words("quilt-strips-listed-spare", sizes=sizes, spare=plain_measure(spare, facts.unit, words))
 
 
-def _say_strip(piece: QuiltPieceFacts, ring: RingFacts, unit: RulerUnit, words: Messages) -> str:
+def _format_strip(piece: QuiltPieceFacts, ring: RingFacts, unit: RulerUnit, words: Messages) -> str:
     """`2 of 3 1/2 × 80 1/2 in for the sides`; a square says its side once."""
     short, long = min(piece.cut), max(piece.cut)
     size = plain_measure(short, unit, words) if short == long else size_words((short, long), unit, words)
@@ -108,19 +108,19 @@ def _place_of(piece: QuiltPieceFacts, ring: RingFacts) -> str:
     return "sides" if max(piece.finished, key=to_float) == sides and sides != ends else "ends"
 
 
-def say_quilt_picture(facts: QuiltFacts) -> str:
+def describe_quilt_picture(facts: QuiltFacts) -> str:
     """Alternative text of the whole quilt."""
     words = words_of(facts)
     return words(
         "quilt-picture",
         quilt=facts.name,
-        setting=say_setting(facts),
-        blocks=say_blocks(facts),
+        setting=format_setting(facts),
+        blocks=format_blocks(facts),
         borders=many(len(facts.rings), "borders", words),
         size=plain_size(facts.finished, facts.unit, words),
     )
 
 
-def say_rows_picture(facts: QuiltFacts) -> str:
+def describe_rows_picture(facts: QuiltFacts) -> str:
     """Alternative text of the rows drawn apart."""
     return words_of(facts)("quilt-rows-picture", count=len(facts.rows), quilt=facts.name)

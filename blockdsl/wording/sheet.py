@@ -20,7 +20,7 @@ from blockdsl.wording.grammar import capital, in_figures, in_series, in_thousand
 from blockdsl.wording.lengths import drafted_length, plain_length, plain_size, show_extent, show_length, show_measure
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.part_names import title_words
-from blockdsl.wording.strips import say_direction, say_octagon, say_strips
+from blockdsl.wording.strips import format_direction, format_octagon, format_strips
 
 _ORDINARY_METHOD: Final = "cut patches"
 _STRIP_SET: Final = "strip set"
@@ -32,7 +32,7 @@ def cautions(words: Messages) -> tuple[str, ...]:
     return tuple(words(f"care-{what}") for what in ("cutter", "iron", "needles", "tools"))
 
 
-def say_count(book: BookFacts) -> str:
+def format_count(book: BookFacts) -> str:
     """What there is in a book: `12 patchwork blocks and 1 quilt`."""
     words = words_of(book)
     blocks, quilts = sum(1 for _ in book.blocks), sum(1 for _ in book.quilts)
@@ -43,7 +43,7 @@ def say_count(book: BookFacts) -> str:
 # --- the cutting table -----------------------------------------------------------------------------
 
 
-def say_piece(cut: CutFacts, words: Messages) -> str:
+def format_piece(cut: CutFacts, words: Messages) -> str:
     """What is cut, in as many as there are: `squares`, `by template`."""
     return piece_words(cut.piece, cut.count, words)
 
@@ -53,22 +53,22 @@ def piece_words(piece: str, count: int, words: Messages) -> str:
     return words("cut-by-template") if piece == "template" else str(name_of(f"piece-{piece}", words, count=count))
 
 
-def say_subcut(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
+def format_subcut(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
     """What is done with a piece after it is cut: `cut once corner to corner → 4 triangles`, or nothing.
 
     Of pieces from strips it says how they are cut; without a unit in words that suit every size.
     """
-    said, lies = _say_subcut(cut, unit, words), say_direction(cut, words)
+    said, lies = _format_subcut(cut, unit, words), format_direction(cut, words)
     if cut.slant:
         return words("lies-cut", lies=lies, then=said)
     return words("lies-after", then=said, lies=lies) if said and lies else said or lies
 
 
-def _say_subcut(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
+def _format_subcut(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
     if cut.strip is not None and (cut.piece != "template" or cut.count > 1):
-        return say_strips(cut, unit, words)
+        return format_strips(cut, unit, words)
     if cut.corner is not None:
-        return say_octagon(cut, unit, words)
+        return format_octagon(cut, unit, words)
     number = in_thousands(cut.yields, words)
     if cut.subcut != "none":
         key = "then-triangles" if cut.slant else f"then-corner-{cut.subcut}"
@@ -86,7 +86,7 @@ def is_by_patch(cut: CutFacts) -> bool:
     return cut.method == _ORDINARY_METHOD
 
 
-def say_method(method: str, words: Messages) -> str:
+def format_method(method: str, words: Messages) -> str:
     """What a way of making is called where it is printed: the trade's word where the language has one of its own."""
     return words(f"method-{method.replace(' ', '-')}")
 
@@ -101,17 +101,17 @@ def part_words(title: str, words: Messages) -> str:
     return title_words(title, words)
 
 
-def say_purpose(cut: CutFacts, words: Messages) -> str:
+def format_purpose(cut: CutFacts, words: Messages) -> str:
     """The unit and the method that the pieces are for, unless that goes without saying: `beam, four at a time`."""
     if is_by_patch(cut):
         return ""
     unit = part_words(SHAPES[cut.unit].title, words) if cut.unit in SHAPES else cut.unit
-    method = say_method(cut.method, words) if cut.method else ""
+    method = format_method(cut.method, words) if cut.method else ""
     purpose = in_series((part for part in (unit, method) if part), words)
-    return words("then-areas", purpose=purpose, areas=say_areas(cut.areas)) if cut.areas else purpose
+    return words("then-areas", purpose=purpose, areas=format_areas(cut.areas)) if cut.areas else purpose
 
 
-def say_areas(areas: Sequence[str]) -> str:
+def format_areas(areas: Sequence[str]) -> str:
     """The numbers of areas, those that follow one another as a run: `A2, A6–A9`."""
     runs: list[list[str]] = []
     for area in areas:
@@ -126,7 +126,7 @@ def say_areas(areas: Sequence[str]) -> str:
 # --- measures and grid -----------------------------------------------------------------------------
 
 
-def say_sources(facts: BlockFacts) -> tuple[str, ...]:
+def format_sources(facts: BlockFacts) -> tuple[str, ...]:
     """Where the block comes from, then its family, a paragraph each; nothing where the designer does not say."""
     said = [text for text in facts.sources if text.strip()]
     if not facts.family:
@@ -135,12 +135,12 @@ def say_sources(facts: BlockFacts) -> tuple[str, ...]:
     return (*said, words("sheet-family", family=family_words(facts.family, words)))
 
 
-def say_sides(size: Sequence[Exact], unit: RulerUnit, words: Messages, *, square: bool) -> str:
+def format_sides(size: Sequence[Exact], unit: RulerUnit, words: Messages, *, square: bool) -> str:
     """A size with set fractions and its unit; a square says its side once."""
     return show_measure(size[0], unit, words) if square else show_extent((size[0], size[1]), unit, words)
 
 
-def say_grid(facts: BlockFacts) -> tuple[str, str]:
+def format_grid(facts: BlockFacts) -> tuple[str, str]:
     """The grid, finished, and what its cells measure before they are joined; of an uneven grid columns and rows.
 
     A block of one cell, such as a log cabin, is told by the squared paper that it is drawn on.
@@ -148,22 +148,22 @@ def say_grid(facts: BlockFacts) -> tuple[str, str]:
     words = words_of(facts)
     columns, rows = facts.grid
     if facts.grid == (1, 1):
-        return _say_paper(facts, words)
+        return _format_paper(facts, words)
     if facts.cell is not None:
         square = facts.cell[0] == facts.cell[1]
         unfinished = tuple(side + 2 * facts.seam for side in facts.cell)
-        size = say_sides(facts.cell, facts.unit, words, square=square)
+        size = format_sides(facts.cell, facts.unit, words, square=square)
         return (
             words("grid-squares" if square else "grid-rectangles", columns=columns, rows=rows, size=size),
-            words("measure-unfinished", size=say_sides(unfinished, facts.unit, words, square=square)),
+            words("measure-unfinished", size=format_sides(unfinished, facts.unit, words, square=square)),
         )
     return (
-        _say_sizes("columns", facts.columns, facts.unit, words),
-        _say_sizes("rows", facts.heights, facts.unit, words),
+        _format_sizes("columns", facts.columns, facts.unit, words),
+        _format_sizes("rows", facts.heights, facts.unit, words),
     )
 
 
-def _say_paper(facts: BlockFacts, words: Messages) -> tuple[str, str]:
+def _format_paper(facts: BlockFacts, words: Messages) -> tuple[str, str]:
     paper = draft(facts)
     if paper.kind != "squares" or paper.cell is None:
         return family_words(paper.family, words), ""
@@ -175,7 +175,7 @@ def _say_paper(facts: BlockFacts, words: Messages) -> tuple[str, str]:
     )
 
 
-def _say_sizes(lines: str, sizes: Sequence[Exact], unit: RulerUnit, words: Messages) -> str:
+def _format_sizes(lines: str, sizes: Sequence[Exact], unit: RulerUnit, words: Messages) -> str:
     if len(sizes) > _LISTED_COLUMNS:
         least, most = (drafted_length(size, unit, words) for size in (min(sizes), max(sizes)))
         return words(f"grid-{lines}-range", count=len(sizes), least=least, most=most, unit=unit)
@@ -186,31 +186,31 @@ def _say_sizes(lines: str, sizes: Sequence[Exact], unit: RulerUnit, words: Messa
 # --- what the sizes mean ---------------------------------------------------------------------------
 
 
-def say_allowance(facts: BlockFacts | QuiltFacts) -> str:
+def format_allowance(facts: BlockFacts | QuiltFacts) -> str:
     """The seam allowance and the ruler's measure in a plain sentence."""
     words = words_of(facts)
     seam = show_measure(facts.seam, facts.unit, words)
-    return words("sizes-allowance", seam=seam, measure=_say_reading(facts, words))
+    return words("sizes-allowance", seam=seam, measure=_format_reading(facts, words))
 
 
-def say_drift(facts: BlockFacts) -> tuple[str, ...]:
+def format_drift(facts: BlockFacts) -> tuple[str, ...]:
     """What is said before the first cut where rounding to the ruler adds up; nothing for most blocks."""
     return tuple(map(fraction_text, drift_sentences(facts, words_of(facts))))
 
 
-def say_squaring(facts: BlockFacts) -> str:
+def format_squaring(facts: BlockFacts) -> str:
     """What the strips of strip sets have for squaring up; empty for a block without any."""
     return fraction_text(squaring_sentence(facts, words_of(facts)))
 
 
-def _say_reading(facts: BlockFacts | QuiltFacts, words: Messages) -> str:
+def _format_reading(facts: BlockFacts | QuiltFacts, words: Messages) -> str:
     """The ruler's measure: `⅛ in`, `1 mm`."""
     if facts.unit == "cm" and facts.measure < 1:
         return words("measure-millimeters", length=show_length(facts.measure * 10, "cm", words))
     return show_measure(facts.measure, facts.unit, words)
 
 
-def say_metric_rule(facts: BlockFacts) -> str:
+def format_metric_rule(facts: BlockFacts) -> str:
     """Why metric sizes are larger than the usual rule of thumb; empty where the rule is not meant or cuts nothing.
 
     Source: a leg needs 0.75 × (2 + √2) = 2.561 cm, a long edge 0.75 × (2 + 2√2) = 3.621 cm.
@@ -224,12 +224,12 @@ def say_metric_rule(facts: BlockFacts) -> str:
     return words("sizes-metric", **{name: in_figures(figure, words) for name, figure in figures.items()})
 
 
-def say_templates(facts: BlockFacts) -> str:
+def format_templates(facts: BlockFacts) -> str:
     """Where pieces that no ruler cuts come from; empty when there are none."""
     return words_of(facts)("sizes-templates") if any(cut.piece == "template" for cut in facts.cutting) else ""
 
 
-def say_between_marks(facts: BlockFacts) -> str:
+def format_between_marks(facts: BlockFacts) -> str:
     """That some finished sizes fall between the marks of the ruler, and what to do; empty when none does."""
     sides = [side for unit in facts.units for side in unit.finished]
     sides += [side for patch in facts.patches if patch.shape in ("square", "rectangle") for side in patch.finished]
@@ -255,7 +255,7 @@ def family_words(family: str, words: Messages) -> str:
     return words(_GRIDS[found[1]], across=found[2], down=found[3]) if found else family
 
 
-def say_family(facts: BlockFacts) -> str:
+def format_family(facts: BlockFacts) -> str:
     """The family that the designer names, else the trade's for its grid: 6 × 6 squares are a nine-patch."""
     words = words_of(facts)
     family = facts.family or named_family(facts, draft(facts).kind)
@@ -278,14 +278,14 @@ def value_words(fabric: FabricFacts, words: Messages) -> str:
     return words(f"value-{fabric.value}")
 
 
-def _say_fabrics(facts: BlockFacts, colourway: ColourwayFacts | None, words: Messages) -> str:
+def _format_fabrics(facts: BlockFacts, colourway: ColourwayFacts | None, words: Messages) -> str:
     fabrics = facts.fabrics if colourway is None else colourway.fabrics
     return in_series(
         (words("picture-fabric", fabric=fabric.label, value=value_words(fabric, words)) for fabric in fabrics), words
     )
 
 
-def say_colour_picture(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> str:
+def describe_colour_picture(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> str:
     """Alternative text of the block in colour."""
     words = words_of(facts)
     return words(
@@ -294,11 +294,11 @@ def say_colour_picture(facts: BlockFacts, colourway: ColourwayFacts | None = Non
         name="" if colourway is None else colourway.name,
         size=plain_size(facts.finished, facts.unit, words),
         patches=many(len(facts.placed), "patches", words),
-        fabrics=_say_fabrics(facts, colourway, words),
+        fabrics=_format_fabrics(facts, colourway, words),
     )
 
 
-def say_letter_picture(facts: BlockFacts) -> str:
+def describe_letter_picture(facts: BlockFacts) -> str:
     """Alternative text of the lettered diagram."""
     words = words_of(facts)
     counts: dict[str, int] = {}
@@ -314,14 +314,14 @@ def say_letter_picture(facts: BlockFacts) -> str:
     return words("picture-letters", block=facts.name, letters=letters)
 
 
-def say_unit_picture(unit: UnitFacts, unit_of_length: RulerUnit, words: Messages) -> str:
+def describe_unit_picture(unit: UnitFacts, unit_of_length: RulerUnit, words: Messages) -> str:
     """Alternative text of a unit."""
     size = plain_size(unit.finished, unit_of_length, words)
     patches = many(len(unit.picture), "patches", words)
     return words("picture-unit", unit=part_words(unit.title, words), size=size, patches=patches)
 
 
-def say_grid_picture(facts: BlockFacts) -> str:
+def describe_grid_picture(facts: BlockFacts) -> str:
     """Alternative text of the grid."""
     words = words_of(facts)
     if facts.cell is not None:

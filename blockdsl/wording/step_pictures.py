@@ -11,7 +11,7 @@ from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.part_names import PartNames, part_name
 
 
-def say_too_many(facts: BlockFacts) -> str:
+def format_too_many(facts: BlockFacts) -> str:
     """That a block has too many patches for a list of steps."""
     words = words_of(facts)
     return words("steps-too-many", count=in_thousands(len(facts.placed), words))
@@ -36,21 +36,21 @@ def _made(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
     return part_name(step.makes, frozenset(labels.values())).written(words)
 
 
-def say_apart(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
+def format_apart(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
     """Alternative text of the parts apart."""
     parts = [_join(join, labels, _share(join.count, step), words) for join in step.joins]
     made = _made(step, labels, words)
     return words("picture-apart", number=step.number, name=made, parts=listed(parts, words))
 
 
-def say_joined(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
+def format_joined(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
     """Alternative text of the parts joined."""
     seams = [seam for hand in step.hands[:1] for stage in hand.stages for seam in stage.seams]
     key = "picture-joined" if step.seam == "straight" else f"picture-joined-{step.seam}"
     return words(key, count=len(seams), number=step.number, name=_made(step, labels, words))
 
 
-def say_step(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
+def format_step(step: StepFacts, labels: Mapping[str, str], words: Messages) -> str:
     """Alternative text of what a method makes."""
     return words("picture-step", number=step.number, name=_made(step, labels, words))
 

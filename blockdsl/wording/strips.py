@@ -13,7 +13,7 @@ from blockdsl.wording.messages import Messages
 _SQUARE: Final = 90
 
 
-def say_strips(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
+def format_strips(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
     """The strips and how they are cut: `from 2 strips 2 1/2 in wide, cut at 45° every 2 1/2 in`.
 
     Fractions are plain. Without a unit no length is said, for tables that have a column of lengths for each size.
@@ -74,7 +74,7 @@ def _said(length: Fraction, unit: RulerUnit | None, words: Messages) -> str:
     return words("strips-second-measure") if unit is None else plain_measure(length, unit, words)
 
 
-def say_direction(cut: CutFacts, words: Messages) -> str:
+def format_direction(cut: CutFacts, words: Messages) -> str:
     """How a piece lies and which way it is cut corner to corner; nothing where neither matters."""
     printed = _print(cut, words)
     where = words("lies-edge") if cut.outside else ""
@@ -102,7 +102,7 @@ def _print(cut: CutFacts, words: Messages) -> str:
     return words("lies-print-long" if here > other else "lies-print-short")
 
 
-def say_octagon(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
+def format_octagon(cut: CutFacts, unit: RulerUnit | None, words: Messages) -> str:
     """What an octagon is cut from, and how far from its corners these are cut off."""
     key = "then-octagon" if cut.cut[0] == cut.cut[1] else "then-octagon-oblong"
     if unit is None or cut.corner is None:

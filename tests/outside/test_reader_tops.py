@@ -15,7 +15,7 @@ from blockdsl.analysis import FileReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.resources import library_folder
 from blockdsl.wording import facts_json
-from blockdsl.wording.quilt_words import say_strips_of_ring
+from blockdsl.wording.quilt_words import format_strips_of_ring
 from tests.outside.reader.tops import check_top
 from tests.outside.reader.words import Refused
 
@@ -78,7 +78,7 @@ def test_the_sides_of_a_square_border_of_an_upright_print_are_told_from_its_top_
     lines = 'set straight 3 x 3 of "Harbour Light"\n  border 3 in wave corners lantern'
     text = f'fabric wave "Wave" #336699 directional\n{BLOCKS}quilt "Top"\n  {lines}\n'
     facts = pipeline.run(Source("top.block", text), FileReader(library_folder()), Problems()).facts.quilts[0]
-    told = say_strips_of_ring(facts, facts.rings[0])
+    told = format_strips_of_ring(facts, facts.rings[0])
     assert "2 strips 3 1/2 × 38 1/2 in for the sides, 2 strips 3 1/2 × 38 1/2 in for the top and bottom" in told
 
 

@@ -13,7 +13,7 @@ from blockdsl.geometry.fraction import Fraction, read_fraction
 
 TRIANGLES = "How to measure and cut triangles (2018) — grannymaudsgirl.wordpress.com"
 EIGHT_HALVES = "HSTs 8 at a time — scrapish.com"
-BEVERLY = "Four geese from five squares, members.shaw.ca/beverlysquiltingpage"
+FOUR_GEESE = "Four geese from five squares, members.shaw.ca/beverlysquiltingpage"
 FAST_GEESE = "Fast easy flying geese (2011) — alinequilts.blogspot.com"
 STAR_VARIATION = "Ohio Star Variation — delawarequilts.com"
 PUZZLE = "Dutchman's Puzzle (2011) — piecemealquilts.com"
@@ -60,14 +60,14 @@ PUBLISHED = [
         "4 1/4",
         "Twin Stars, allpeoplequilt.com; Henry of the West, quilterscache.com",
     ),
-    ("four at a time", "geese", "7", 0, "8 1/4", BEVERLY),
-    ("four at a time", "geese", "7", 1, "4 3/8", BEVERLY),
-    ("four at a time", "geese", "6", 0, "7 1/4", BEVERLY),
-    ("four at a time", "geese", "6", 1, "3 7/8", BEVERLY),
-    ("four at a time", "geese", "4", 0, "5 1/4", BEVERLY),
-    ("four at a time", "geese", "4", 1, "2 7/8", BEVERLY),
-    ("four at a time", "geese", "2", 0, "3 1/4", BEVERLY),
-    ("four at a time", "geese", "2", 1, "1 7/8", BEVERLY),
+    ("four at a time", "geese", "7", 0, "8 1/4", FOUR_GEESE),
+    ("four at a time", "geese", "7", 1, "4 3/8", FOUR_GEESE),
+    ("four at a time", "geese", "6", 0, "7 1/4", FOUR_GEESE),
+    ("four at a time", "geese", "6", 1, "3 7/8", FOUR_GEESE),
+    ("four at a time", "geese", "4", 0, "5 1/4", FOUR_GEESE),
+    ("four at a time", "geese", "4", 1, "2 7/8", FOUR_GEESE),
+    ("four at a time", "geese", "2", 0, "3 1/4", FOUR_GEESE),
+    ("four at a time", "geese", "2", 1, "1 7/8", FOUR_GEESE),
     ("four at a time", "geese", "2 1/2", 0, "3 3/4", FAST_GEESE),
     ("four at a time", "geese", "2 1/2", 1, "2 1/8", FAST_GEESE),
     ("four at a time", "geese", "3 1/2", 0, "4 3/4", FAST_GEESE),

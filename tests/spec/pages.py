@@ -17,7 +17,7 @@ from blockdsl.analysis import FileReader
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cli import main
 from blockdsl.cli.arguments import parser
-from blockdsl.cli.supposed import what_if_of
+from blockdsl.cli.overrides import what_if_of
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.fullsize.templates import templates_too_large
 from blockdsl.wording import facts_json

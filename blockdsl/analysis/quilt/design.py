@@ -94,7 +94,7 @@ class QuiltReader:
             advice = "take the rows out, or write `set rows` and name every place in them"
             self._report("setting-twice", row.span, advice, what="set")
             return None
-        if any(isinstance(each, ast.Damaged) and each.keyword in ("set", "row") for each in lines):
+        if any(isinstance(each, ast.UnreadableLine) and each.keyword in ("set", "row") for each in lines):
             return None
         if line is None or isinstance(line, ast.SetRows):
             if row is not None:

@@ -19,10 +19,10 @@ from blockdsl.page.sheet.size_tables import cutting_tables, size_table
 from blockdsl.page.sheet.size_units import units_at_sizes
 from blockdsl.page.sheet.strips import strip_pictures
 from blockdsl.page.steps import step_list
-from blockdsl.wording.bias import say_bias
+from blockdsl.wording.bias import format_bias
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_sources
+from blockdsl.wording.sheet import format_sources
 
 _NOTE: Final = TextStyle(LEAD_PT, "regular", INK)
 _REMARK: Final = TextStyle(BODY_PT, "regular", QUIET)
@@ -39,7 +39,7 @@ def block_pages(block: BookBlockFacts, words: Sequence[WordsFacts], over: str, p
     for facts in block.sizes:
         flowables += before_the_first_cut(facts)
     flowables += cutting_tables(block.sizes)
-    if bias := say_bias(first):
+    if bias := format_bias(first):
         height, marks = paragraph(bias, CONTENT_WIDTH_PT, _REMARK)
         flowables.append(Flowable(height, marks, before_pt=2.5 * STEP_PT))
     if len(block.sizes) == 1:  # the measures in the pictures are those of one size
@@ -77,7 +77,7 @@ def _notes(notes: Sequence[str]) -> list[Flowable]:
 def _sources(facts: BlockFacts) -> list[Flowable]:
     """Where the block comes from, in small type under all that is said of its making."""
     flowables: list[Flowable] = []
-    for text in say_sources(facts):
+    for text in format_sources(facts):
         height, marks = paragraph(text, span_pt(9), _SOURCE)
         flowables.append(Flowable(height, marks, before_pt=STEP_PT if flowables else 4 * STEP_PT))
     return flowables

@@ -37,7 +37,7 @@ from blockdsl.page.book.words import read_words
 from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.wording.glossary import TermUsed, terms_used
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import say_count
+from blockdsl.wording.sheet import format_count
 
 CONTENTS: Final = "contents"
 TEST: Final = "test"
@@ -55,7 +55,7 @@ def book_document(book: BookFacts, keeper: PageCache | None = None) -> Publicati
         title=book.name,
         pages=plan.pages(),
         author=book.author,
-        subject=words_of(book)("book-subject", count=say_count(book)),
+        subject=words_of(book)("book-subject", count=format_count(book)),
         language=book.language,
         outline=plan.outline(),
         labels=(PageLabels(0, "roman"), PageLabels(plan.ahead, "decimal")),

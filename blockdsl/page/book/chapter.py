@@ -10,7 +10,7 @@ from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
 from blockdsl.marks.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, PaperSize, span_pt
 from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, PageNumbers, flowed, linked, part_title
-from blockdsl.page.book.pictures import part_picture, say_part
+from blockdsl.page.book.pictures import format_part, part_picture
 from blockdsl.page.book.words import said
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
@@ -60,7 +60,7 @@ def _card(part: BookPart, pages: PageNumbers, side: float) -> tuple[float, tuple
     words = [
         *line(fitted(part.title, side - NUMBER_PT, _NAME), 0.0, top + _NAME.baseline_pt, _NAME),
         *line_ending(pages.get(part.anchor, "0"), side, top + _NAME.baseline_pt, _NUMBER),
-        *line(fitted(say_part(part), side, _SIZES), 0.0, top + _NAME.line_pt + _SIZES.baseline_pt, _SIZES),
+        *line(fitted(format_part(part), side, _SIZES), 0.0, top + _NAME.line_pt + _SIZES.baseline_pt, _SIZES),
     ]
     height = top + _NAME.line_pt + _SIZES.line_pt
     return height, (picture, linked(part.anchor, side, height, words))

@@ -33,7 +33,7 @@ from blockdsl.page.book.parts import (
     linked,
     part_title,
 )
-from blockdsl.page.book.pictures import part_picture, say_part
+from blockdsl.page.book.pictures import format_part, part_picture
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued
 from blockdsl.wording.messages import Messages
@@ -82,7 +82,7 @@ def _block_row(part: BookPart, pages: PageNumbers, *, pictured: bool) -> Flowabl
     height = max(_PICTURE_PT + 2 * STEP_PT if pictured else 0.0, words_height + STEP_PT)
     baseline = (height - words_height) / 2 + _BLOCK.baseline_pt
     marks: list[Mark] = []
-    about = say_part(part)
+    about = format_part(part)
     if pictured:
         marks.append(_small_picture(part, height))
     words: list[Mark] = []

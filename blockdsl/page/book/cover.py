@@ -14,7 +14,7 @@ from blockdsl.marks.theme import BOLD_RULE_PT, GUTTER_PT, INK, LEAD_PT, QUIET, S
 from blockdsl.pictures.block import block_picture
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_count
+from blockdsl.wording.sheet import format_count
 
 _TITLE_SIZES_PT: Final = (44.0, 34.0, 26.0, 19.0)
 _TITLE_LINES: Final = 3
@@ -35,7 +35,7 @@ def cover(book: BookFacts, paper: PaperSize) -> tuple[Mark, ...]:
     for place, words in enumerate(lines):
         marks += line(words, box.x_pt - 0.04 * style.size_pt, y + place * pitch, style)
     y += (len(lines) - 1) * pitch + 5 * STEP_PT
-    said = words_of(book)("book-to-sew", count=say_count(book))
+    said = words_of(book)("book-to-sew", count=format_count(book))
     for text, under in ((book.author, _BY), (said, _UNDER)):
         if text:
             marks += line(fitted(text, box.width_pt, under), box.x_pt, y + under.baseline_pt, under)

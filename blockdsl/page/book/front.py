@@ -11,7 +11,7 @@ from blockdsl.page.book.parts import Bodies, PageNumbers, flowed, part_title
 from blockdsl.page.book.sections import section
 from blockdsl.page.headings import heading
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.sheet import say_allowance, say_metric_rule, say_squaring
+from blockdsl.wording.sheet import format_allowance, format_metric_rule, format_squaring
 
 _CAUTIONS: Final = ("cutter", "iron", "needles", "others", "tools")
 """By what they are about: said once in a book, in short on every sheet."""
@@ -21,8 +21,8 @@ def front_pages(
     blocks: Sequence[BlockFacts], words: Messages, pages: PageNumbers, paper: PaperSize, *, quilts: bool = False
 ) -> Bodies:
     """The whole section; sizes are explained for each unit and seam that the book uses, `quilts` where it has some."""
-    sizes = list(dict.fromkeys(say_allowance(facts) for facts in blocks))
-    for say in (say_squaring, say_metric_rule):
+    sizes = list(dict.fromkeys(format_allowance(facts) for facts in blocks))
+    for say in (format_squaring, format_metric_rule):
         sizes += [text for text in dict.fromkeys(say(facts) for facts in blocks) if text]
     topics = ("pictures", "cutting", "units", "quilts") if quilts else ("pictures", "cutting", "units")
     reading = [words(f"begin-reading-{topic}") for topic in topics]

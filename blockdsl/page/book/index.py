@@ -15,10 +15,10 @@ from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, PaperS
 from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, PageNumbers, flowed, linked, part_title
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
-from blockdsl.page.sheet.size_tables import say_size
+from blockdsl.page.sheet.size_tables import format_size
 from blockdsl.wording.grammar import many
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.sheet import families_in_order, say_family
+from blockdsl.wording.sheet import families_in_order, format_family
 
 _ENTRY: Final = TextStyle(BODY_PT, "regular", INK)
 _PAGE: Final = TextStyle(BODY_PT, "regular", QUIET)
@@ -61,7 +61,7 @@ def _by_size(parts: Sequence[BookPart]) -> Entries:
     groups: dict[tuple[float, str], Entries] = {}
     for part in parts:
         for facts in (part.quilt,) if part.quilt else part.block.sizes if part.block else ():
-            groups.setdefault((_area(facts), say_size(facts)), []).append((part.title, part.anchor))
+            groups.setdefault((_area(facts), format_size(facts)), []).append((part.title, part.anchor))
     return _grouped([(name, groups[area, name]) for area, name in sorted(groups)])
 
 
@@ -77,7 +77,7 @@ def _by_family(parts: Sequence[BookPart], words: Messages) -> Entries:
     quilts = [(part.title, part.anchor) for part in parts if part.quilt]
     for part in parts:
         if part.block:
-            groups.setdefault(say_family(part.block.sizes[0]), []).append((part.title, part.anchor))
+            groups.setdefault(format_family(part.block.sizes[0]), []).append((part.title, part.anchor))
     families = [(family, groups[family]) for family in families_in_order(groups, words)]
     return _grouped([*families, (words("book-quilts"), quilts)] if quilts else families)
 

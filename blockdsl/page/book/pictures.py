@@ -14,7 +14,7 @@ from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.sheet.fabrics import key_column
 from blockdsl.page.sheet.head import pictures_of
-from blockdsl.page.sheet.size_tables import say_sizes
+from blockdsl.page.sheet.size_tables import format_sizes
 from blockdsl.pictures.block import block_picture, fabrics_of, letter_diagram
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.wording.lengths import show_extent
@@ -45,12 +45,12 @@ def part_picture(part: BookPart, box: Box) -> tuple[Figure, Box]:
     return block_picture(part.block.sizes[0], box)
 
 
-def say_part(part: BookPart) -> str:
+def format_part(part: BookPart) -> str:
     """The sizes of a block, the size of a quilt."""
     if part.quilt is not None:
         words = words_of(part.quilt)
         return words("book-quilt-size", size=show_extent(part.quilt.finished, part.quilt.unit, words))
-    return say_sizes(part.block.sizes) if part.block is not None else ""
+    return format_sizes(part.block.sizes) if part.block is not None else ""
 
 
 def book_pictures(facts: BlockFacts) -> list[Flowable]:

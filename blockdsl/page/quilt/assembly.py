@@ -30,7 +30,7 @@ from blockdsl.pictures.border import mitre_picture, ring_picture
 from blockdsl.pictures.quilt import rows_picture
 from blockdsl.wording import StepText
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.quilt_words import say_strips_of_ring
+from blockdsl.wording.quilt_words import format_strips_of_ring
 
 _TALLEST_PT: Final = 380.0
 _STEP_NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
@@ -127,7 +127,7 @@ def _step(facts: QuiltFacts, step: QuiltStepFacts, text: StepText) -> Flowable:
         height, words = part_marks(f"{letter} ".lstrip(), part, min(room, span_pt(10)), _BODY)
         marks += moved(words, left, y)
         y += height
-    if ring is not None and (cut := say_strips_of_ring(facts, ring)):
+    if ring is not None and (cut := format_strips_of_ring(facts, ring)):
         height, words = paragraph(fraction_text(cut), min(room, span_pt(10)), _QUIET)
         marks += moved(words, left, y)
         y += height

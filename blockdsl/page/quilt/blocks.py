@@ -31,12 +31,12 @@ from blockdsl.page.sheet.units import unit_list
 from blockdsl.page.steps import step_list
 from blockdsl.page.table import tick_cell
 from blockdsl.pictures.block import block_picture, letter_diagram
-from blockdsl.wording.bias import say_bias
+from blockdsl.wording.bias import format_bias
 from blockdsl.wording.grammar import in_thousands, many
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import words_of
 from blockdsl.wording.quilt_words import title_of
-from blockdsl.wording.sheet import say_between_marks
+from blockdsl.wording.sheet import format_between_marks
 
 _ACROSS: Final = 3
 _COLUMNS: Final = 4
@@ -139,7 +139,7 @@ def _pictures(block: BlockFacts, colourway: str) -> Flowable:
 
 def _beware(block: BlockFacts) -> list[Flowable]:
     """What is said of this block's sizes and bias edges alone; nothing of most."""
-    said = [text for say in (say_between_marks, say_bias) if (text := say(block))]
+    said = [text for say in (format_between_marks, format_bias) if (text := say(block))]
     paragraphs = (paragraph(text, CONTENT_WIDTH_PT, _QUIET) for text in said)
     return [Flowable(height, marks, before_pt=2 * STEP_PT) for height, marks in paragraphs]
 

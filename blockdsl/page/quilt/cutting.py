@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from blockdsl.cutting.cloth import ClothPlan
 from blockdsl.document.materials import finishing_of
-from blockdsl.document.quilt_cuts import CutLine, cut_lines, letters_of, say_cloth
+from blockdsl.document.quilt_cuts import CutLine, cut_lines, format_cloth, letters_of
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.finishingfacts import FabricClothFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -69,7 +69,7 @@ def _fabric(facts: QuiltFacts, cloth: FabricClothFacts, fabric: FabricFacts) -> 
     group = fabric_group(fabric, sum(line.count for line in lines), words)
     table = grouped(Flowable(height, again, keep_with_next=True), group, rows, fabric_group(fabric, None, words))
     flowables = [head, *table]
-    flowables += [_said(text) for text in say_cloth(facts, cloth)]
+    flowables += [_said(text) for text in format_cloth(facts, cloth)]
     if cloth.plan is not None:
         title = words("quilt-cutting-fabric", fabric=fabric.label or fabric.name)
         named = (continued(title, words),)

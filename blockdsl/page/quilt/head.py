@@ -16,7 +16,7 @@ from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.wording.grammar import capital, in_thousands, many
 from blockdsl.wording.lengths import show_extent, show_measure
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.quilt_words import say_blocks, say_setting, title_of
+from blockdsl.wording.quilt_words import format_blocks, format_setting, title_of
 
 _PICTURE_COLUMNS: Final = 8
 _TALLEST_PT: Final = 330.0
@@ -40,11 +40,11 @@ def _measures(facts: QuiltFacts) -> Flowable:
     whole = sum(count for _, count in facts.blocks)
     halves = sum(count for _, count in facts.half_blocks)
     more = words("quilt-half-blocks", count=halves) if halves else ""
-    blocks = say_blocks(facts) if len(facts.blocks) < 2 else many(whole, "blocks", words)
+    blocks = format_blocks(facts) if len(facts.blocks) < 2 else many(whole, "blocks", words)
     return measures_flowable(
         (
             (words("sheet-finished"), show_extent(facts.finished, facts.unit, words), "", 3),
-            (words("quilt-set"), capital(say_setting(facts)), "", 3),
+            (words("quilt-set"), capital(format_setting(facts)), "", 3),
             (words("quilt-blocks"), blocks, more, 4),
             (words("sheet-made-of"), many(len(facts.fabrics_used), "fabrics", words), "", 2),
         )

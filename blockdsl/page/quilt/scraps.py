@@ -7,7 +7,7 @@ from typing import Final
 from msgspec.structs import replace
 
 from blockdsl.document.materials import finishing_of
-from blockdsl.document.prints import say_prints
+from blockdsl.document.prints import format_prints
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.finishingfacts import ScrapsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -36,7 +36,7 @@ def scraps(facts: QuiltFacts) -> list[Flowable]:
         words = words_of(facts)
         title = words("prints-title", fabric=fabric.label or fabric.name)
         flowables += [heading(title, aside=many(spread.prints, "prints", words))]
-        flowables += [_words(text) for text in say_prints(spread, words)]
+        flowables += [_words(text) for text in format_prints(spread, words)]
         height, marks = prints_picture(facts, spread, fabric)
         flowables.append(Flowable(height, marks, before_pt=STEP_PT))
         flowables += _one_cut(facts, spread, fabric)

@@ -32,21 +32,21 @@ def cutter_list(facts: BlockFacts) -> list[Flowable]:
     for label in facts.cutters:
         letters = dict.fromkeys(cut.label for cut in facts.cutting if label in cut.cutters)
         if letters:
-            flowables.append(_line(label, _say_patches(tuple(letters), words), _BODY))
+            flowables.append(_line(label, _format_patches(tuple(letters), words), _BODY))
     if len(flowables) == 1:
         flowables.append(_line("", words("cutters-none"), _BODY))
-    flowables += [_line(words("cutters-lacking"), _say_lacking(lacking, facts), _QUIET) for lacking in facts.lacking]
+    flowables += [_line(words("cutters-lacking"), _format_lacking(lacking, facts), _QUIET) for lacking in facts.lacking]
     return flowables
 
 
-def _say_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
+def _format_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
     """The letters and the cutter that would be of use to them."""
     words = words_of(facts)
-    patches = _say_patches(lacking.labels, words)
-    return words("cutters-lacking-what", patches=patches, cutter=say_lacking(lacking, facts))
+    patches = _format_patches(lacking.labels, words)
+    return words("cutters-lacking-what", patches=patches, cutter=format_lacking(lacking, facts))
 
 
-def say_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
+def format_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
     """The cutter that would be of use: `square, 3 in finished`, `strip, 2 1/2 in wide`."""
     words, shape = words_of(facts), lacking.shape
     name = words(f"cutters-{shape}") if shape in _OWN_WORDS else name_of(f"piece-{shape}", words)
@@ -56,7 +56,7 @@ def say_lacking(lacking: LackingFacts, facts: BlockFacts) -> str:
     return words("cutters-wide" if shape == "strip" else "cutters-finished", shape=name, size=size)
 
 
-def _say_patches(letters: Sequence[str], words: Messages) -> str:
+def _format_patches(letters: Sequence[str], words: Messages) -> str:
     return words("cutters-patches", count=len(letters), letters=", ".join(letters))
 
 

@@ -28,11 +28,11 @@ from blockdsl.page.table import (
     words_cell,
 )
 from blockdsl.pictures.block import swatch
-from blockdsl.wording.cutting_rows import cuts_by_fabric, say_to_cut
+from blockdsl.wording.cutting_rows import cuts_by_fabric, format_to_cut
 from blockdsl.wording.grammar import in_thousands
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import say_piece, say_purpose, say_subcut
+from blockdsl.wording.sheet import format_piece, format_purpose, format_subcut
 
 _NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
 _BODY: Final = TextStyle(BODY_PT, "regular", INK)
@@ -106,16 +106,16 @@ def _layout(facts: BlockFacts, cuts: Sequence[CutFacts], totals: Totals | None) 
         return max(widest, width_of(head, _SMALL)) + gap + 0.1  # what is just as wide as its column is not broken
 
     letters = min(need([cut.label for cut in cuts], heads["patch"], _LETTER), _LETTERS_MOST_PT)
-    purposes = [say_purpose(cut, words) for cut in cuts]
+    purposes = [format_purpose(cut, words) for cut in cuts]
     purpose = min(need(purposes, heads["for"], _QUIET), _PURPOSE_MOST_PT) if any(purposes) else 0.0
     last = heads["spare" if totals is None else "in-all"]
     beside = [_beside(facts, cut, totals) for cut in cuts]
     spare = need(beside, last, _BODY) if any(beside) else 0.0
     count = need([str(cut.count) for cut in cuts], heads["cut"], _NUMBER) - STEP_PT
-    piece = need([say_piece(cut, words) for cut in cuts], heads["piece"], _BODY)
+    piece = need([format_piece(cut, words) for cut in cuts], heads["piece"], _BODY)
     size = max(size_pt, width_of(heads["size"], _SMALL)) + gap + STEP_PT
     tick = 4 * STEP_PT
-    subcuts = [fraction_text(say_subcut(cut, facts.unit, words)) for cut in cuts]
+    subcuts = [fraction_text(format_subcut(cut, facts.unit, words)) for cut in cuts]
     then = need(subcuts, heads["then"], _BODY) if any(subcuts) else 0.0
     free = CONTENT_WIDTH_PT - tick - count - piece - size - then - letters - purpose - spare
     if free < 0:  # a rare case of long words everywhere: the sub-cut breaks over lines
@@ -145,7 +145,7 @@ def fabric_group(fabric: FabricFacts, pieces: int | None, words: Messages) -> Fl
     box = Box(0.0, height / 2 - 6.5, 26.0, 13.0)
     x = box.right_pt + 2 * STEP_PT
     baseline = height / 2 + _GROUP.capitals_pt / 2
-    aside = say_to_cut(pieces, words) if pieces is not None else ""
+    aside = format_to_cut(pieces, words) if pieces is not None else ""
     after = "" if aside else words("fabric-continued")
     room = CONTENT_WIDTH_PT - x - width_of(aside + after, _SMALL) - 4 * STEP_PT
     label = fitted(fabric.label or fabric.name, room, _GROUP)
@@ -167,11 +167,11 @@ def _row(facts: BlockFacts, cut: CutFacts, layout: _Layout, totals: Totals | Non
     cells: tuple[TableCell, ...] = (
         tick_cell(_BODY),
         words_cell(str(cut.count), count, _NUMBER),
-        words_cell(say_piece(cut, words), piece, _BODY),
+        words_cell(format_piece(cut, words), piece, _BODY),
         lengths_cell(cut_sides(cut, facts), layout.axes, _BODY),
-        words_cell(fraction_text(say_subcut(cut, facts.unit, words)), then, _BODY) if then.width_pt else EMPTY,
+        words_cell(fraction_text(format_subcut(cut, facts.unit, words)), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
-        words_cell(say_purpose(cut, words), purpose, _QUIET) if purpose.width_pt else EMPTY,
+        words_cell(format_purpose(cut, words), purpose, _QUIET) if purpose.width_pt else EMPTY,
         words_cell(_beside(facts, cut, totals), spare, _BODY) if spare.width_pt else EMPTY,
     )
     return table_row(layout.columns, cells, ruled=ruled)

@@ -31,7 +31,7 @@ from blockdsl.pictures.placing import fit
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_grid
+from blockdsl.wording.sheet import format_grid
 
 _TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
 _TITLE_LINES: Final = 2
@@ -72,7 +72,7 @@ def title_flowable(name: str) -> Flowable:
 
 def _measures(facts: BlockFacts) -> Flowable:
     """Finished and unfinished size, the grid, how much there is of it."""
-    grid, unfinished_cell = say_grid(facts)
+    grid, unfinished_cell = format_grid(facts)
     words = words_of(facts)
     patches, fabrics = many(len(facts.placed), "patches", words), many(len(facts.fabrics), "fabrics", words)
     entries = (

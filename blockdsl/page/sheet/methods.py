@@ -14,7 +14,7 @@ from blockdsl.page.headings import continued, heading
 from blockdsl.page.table import TableColumn, grouped, table_head, table_row, words_cell
 from blockdsl.wording.grammar import capital, in_clauses, name_of
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import say_method, say_sides, unit_title
+from blockdsl.wording.sheet import format_method, format_sides, unit_title
 
 _WASTE_PT: Final = 110.0
 _SEAMS_PT: Final = 44.0
@@ -53,21 +53,21 @@ def _group(unit: UnitFacts, words: Messages) -> Flowable:
 def _row(facts: BlockFacts, columns: tuple[TableColumn, ...], way: Alternative, *, ruled: bool) -> Flowable:
     style = _BOLD if way.chosen else _BODY
     words = words_of(facts)
-    method = say_method(way.method, words)
+    method = format_method(way.method, words)
     method = words("methods-spare", method=method, count=way.spare) if way.spare else method
-    texts = (method, say_way(way, facts), f"{to_float(way.waste):.0f}", str(way.seams))
+    texts = (method, format_way(way, facts), f"{to_float(way.waste):.0f}", str(way.seams))
     cells = [words_cell(text, column, style) for text, column in zip(texts, columns, strict=True)]
     return table_row(columns, cells, ruled=ruled)
 
 
-def say_way(way: Alternative, facts: BlockFacts) -> str:
+def format_way(way: Alternative, facts: BlockFacts) -> str:
     """What is cut for one way, in words."""
     words = words_of(facts)
     labels = {fabric.name: fabric.label for fabric in facts.fabrics}
     told = []
     for cut in way.cuts:
         square = cut.piece == "square"
-        size = say_sides(cut.cut, facts.unit, words, square=square)
+        size = format_sides(cut.cut, facts.unit, words, square=square)
         key = "methods-cut" if cut.subcut == "none" else f"methods-cut-{cut.subcut}"
         piece = name_of(f"piece-{cut.piece}", words, count=cut.count)
         told.append(words(key, count=cut.count, fabric=labels[cut.fabric], piece=piece, size=size))

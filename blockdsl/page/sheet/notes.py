@@ -13,18 +13,18 @@ from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, line, lines_of, paragraph, rule
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, SMALL_PT, STEP_PT, span_pt
 from blockdsl.page.flow import Flowable
-from blockdsl.wording.applique import is_told_in_a_step, say_applique
-from blockdsl.wording.bias import say_bias
+from blockdsl.wording.applique import format_applique, is_told_in_a_step
+from blockdsl.wording.bias import format_bias
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import (
     cautions,
-    say_allowance,
-    say_between_marks,
-    say_drift,
-    say_metric_rule,
-    say_sources,
-    say_squaring,
-    say_templates,
+    format_allowance,
+    format_between_marks,
+    format_drift,
+    format_metric_rule,
+    format_sources,
+    format_squaring,
+    format_templates,
 )
 
 _NAME: Final = TextStyle(BODY_PT, "bold", INK)
@@ -42,14 +42,14 @@ def notes(facts: BlockFacts) -> list[Flowable]:
     """The designer's notes, where the block comes from, then the closing lines."""
     return [
         *designer_notes(facts),
-        *_beside(words_of(facts)("sheet-source"), say_sources(facts), _SMALL),
+        *_beside(words_of(facts)("sheet-source"), format_sources(facts), _SMALL),
         _closing(facts),
     ]
 
 
 def applique_notes(facts: BlockFacts) -> list[Flowable]:
     """How appliqué is prepared and sewn on, where no step tells it; nothing for a block without."""
-    return [] if is_told_in_a_step(facts) else _beside(words_of(facts)("sheet-applique"), say_applique(facts), _BODY)
+    return [] if is_told_in_a_step(facts) else _beside(words_of(facts)("sheet-applique"), format_applique(facts), _BODY)
 
 
 def designer_notes(facts: BlockFacts | QuiltFacts) -> list[Flowable]:
@@ -59,7 +59,7 @@ def designer_notes(facts: BlockFacts | QuiltFacts) -> list[Flowable]:
 
 def before_the_first_cut(facts: BlockFacts) -> list[Flowable]:
     """Where rounding to the ruler adds up, and what to do about it; nothing for most blocks."""
-    return _beside(words_of(facts)("sheet-before-cutting"), say_drift(facts), _BODY)
+    return _beside(words_of(facts)("sheet-before-cutting"), format_drift(facts), _BODY)
 
 
 def _beside(name: str, texts: Sequence[str], style: TextStyle) -> list[Flowable]:
@@ -88,7 +88,7 @@ def _beside(name: str, texts: Sequence[str], style: TextStyle) -> list[Flowable]
 
 def _closing(facts: BlockFacts) -> Flowable:
     """What the sizes mean at the left, the cautions at the right, under one rule."""
-    says = (say_allowance, say_squaring, say_between_marks, say_metric_rule, say_templates, say_bias)
+    says = (format_allowance, format_squaring, format_between_marks, format_metric_rule, format_templates, format_bias)
     sizes = [text for say in says if (text := say(facts))]
     return closing_flowable(sizes, words_of(facts))
 

@@ -19,7 +19,7 @@ from blockdsl.pictures.block import swatch
 from blockdsl.wording.grammar import in_clauses, listed, many
 from blockdsl.wording.lengths import show_length
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_piece, say_subcut
+from blockdsl.wording.sheet import format_piece, format_subcut
 
 _BOLD: Final = TextStyle(BODY_PT, "bold", INK)
 _BODY: Final = TextStyle(BODY_PT, "regular", INK)
@@ -79,10 +79,10 @@ def _told(cuts: Iterable[CutFacts]) -> list[CutFacts]:
 
 def _say(cut: CutFacts, facts: BlockFacts) -> str:
     words = words_of(facts)
-    then = say_subcut(cut, facts.unit, words)
+    then = format_subcut(cut, facts.unit, words)
     size = " × ".join(show_length(side, facts.unit, words) for side in cut.sides)
     key = f"recut-{'template' if cut.piece == 'template' else 'line'}{'-then' if then else ''}"
-    piece = say_piece(cut, words)
+    piece = format_piece(cut, words)
     return fraction_text(words(key, count=cut.count, piece=piece, size=size, letter=cut.label, then=then))
 
 

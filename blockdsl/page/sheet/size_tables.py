@@ -33,7 +33,7 @@ from blockdsl.wording.cutting_rows import cuts_by_fabric
 from blockdsl.wording.grammar import listed
 from blockdsl.wording.lengths import plain_extent, show_extent, show_length, show_measure
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import say_piece, say_purpose, say_sides, say_subcut
+from blockdsl.wording.sheet import format_piece, format_purpose, format_sides, format_subcut
 
 _NUMBER: Final = TextStyle(BODY_PT, "bold", INK)
 _BODY: Final = TextStyle(BODY_PT, "regular", INK)
@@ -50,14 +50,14 @@ _LEAST_THEN_PT: Final = 110.0
 _MOST_EXTRA_PT: Final = 22.0
 
 
-def say_size(facts: BlockFacts | QuiltFacts) -> str:
+def format_size(facts: BlockFacts | QuiltFacts) -> str:
     """What a size is called: `9 in`, or `6 × 9 in` when the block is no square."""
     if facts.finished[0] == facts.finished[1]:
         return show_measure(facts.finished[0], facts.unit, words_of(facts))
     return show_extent(facts.finished, facts.unit, words_of(facts))
 
 
-def say_sizes(sizes: Sequence[BlockFacts]) -> str:
+def format_sizes(sizes: Sequence[BlockFacts]) -> str:
     """All sizes in a row: `6, 9, and 12 in`; unit by unit."""
     words, told = words_of(sizes[0]), []
     for unit in dict.fromkeys(facts.unit for facts in sizes):
@@ -111,7 +111,7 @@ def _size_row(facts: BlockFacts) -> tuple[str, ...]:
         one, other = facts.cell
         grown = (one + 2 * facts.seam, other + 2 * facts.seam)
         finished, unfinished_cell = (
-            say_sides(size, facts.unit, words, square=one == other) for size in (facts.cell, grown)
+            format_sides(size, facts.unit, words, square=one == other) for size in (facts.cell, grown)
         )
         cell = words("sizes-cells", columns=facts.grid[0], rows=facts.grid[1], size=finished)
     return (
@@ -134,7 +134,7 @@ def cutting_tables(sizes: Sequence[BlockFacts]) -> list[Flowable]:
         for part in _that_fit(group):
             words = words_of(part[0])
             alone = len(part) == len(sizes)
-            named = words("cutting") if alone else words("sizes-cutting-for", sizes=say_sizes(part))
+            named = words("cutting") if alone else words("sizes-cutting-for", sizes=format_sizes(part))
             flowables += _together(part, named) if len(part) > 1 else _alone(part[0], named)
     return flowables
 
@@ -190,20 +190,22 @@ def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[TableColumn], list[list[
 
     count = TableColumn(heads["cut"], need([str(cut.count) for cut in cuts], heads["cut"], _NUMBER), "right", _GAP_PT)
     piece = TableColumn(
-        heads["piece"], need([say_piece(cut, words) for cut in cuts], heads["piece"], _BODY), gap_pt=_GAP_PT
+        heads["piece"], need([format_piece(cut, words) for cut in cuts], heads["piece"], _BODY), gap_pt=_GAP_PT
     )
     columns, axes = [count, piece], []
     for facts in sizes:
         found, width = lengths_axes([cut_sides(cut, facts) for cut in facts.cutting], _BODY)
         columns.append(
-            TableColumn(say_size(facts), max(width, width_of(say_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT)
+            TableColumn(
+                format_size(facts), max(width, width_of(format_size(facts), _SMALL)) + _GAP_PT + 1, gap_pt=_GAP_PT
+            )
         )
         axes.append(found)
     thens, letters = [_then(cut, words) for cut in cuts], [cut.label for cut in cuts]
     for head, texts, most in ((heads["then"], thens, _MOST_THEN_PT), (heads["patch"], letters, _MOST_LETTERS_PT)):
         width = min(need(texts, head, _LETTER), most) if any(texts) else 0.0
         columns.append(TableColumn(head if width else "", width, gap_pt=_GAP_PT))
-    purposes = [say_purpose(cut, words) for cut in cuts]
+    purposes = [format_purpose(cut, words) for cut in cuts]
     width = min(need(purposes, heads["for"], _QUIET), _MOST_PURPOSE_PT) if any(purposes) else 0.0
     columns.append(TableColumn(heads["for"] if width else "", width, gap_pt=0.0))
     over = sum(column.width_pt for column in columns) - CONTENT_WIDTH_PT
@@ -216,7 +218,7 @@ def _columns(sizes: Sequence[BlockFacts]) -> tuple[list[TableColumn], list[list[
 def _then(cut: CutFacts, words: Messages) -> str:
     """What is done with a piece, and what is left over."""
     spare = words("count-spare", number=cut.spare) if cut.spare else ""
-    return ", ".join(text for text in (say_subcut(cut, None, words), spare) if text)
+    return ", ".join(text for text in (format_subcut(cut, None, words), spare) if text)
 
 
 def _together(sizes: Sequence[BlockFacts], named: str) -> list[Flowable]:
@@ -271,10 +273,10 @@ def _row(
     ]
     cells: list[TableCell] = [
         words_cell(str(cut.count), count, _NUMBER),
-        words_cell(say_piece(cut, words), piece, _BODY),
+        words_cell(format_piece(cut, words), piece, _BODY),
         *lengths,
         words_cell(_then(cut, words), then, _BODY) if then.width_pt else EMPTY,
         words_cell(cut.label, letters, _LETTER),
-        words_cell(say_purpose(cut, words), purpose, _QUIET) if purpose.width_pt else EMPTY,
+        words_cell(format_purpose(cut, words), purpose, _QUIET) if purpose.width_pt else EMPTY,
     ]
     return table_row(columns, cells, ruled=ruled)

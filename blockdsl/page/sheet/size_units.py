@@ -24,13 +24,13 @@ from blockdsl.marks.theme import (
 )
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
-from blockdsl.page.sheet.size_tables import say_size
+from blockdsl.page.sheet.size_tables import format_size
 from blockdsl.page.sheet.units import unit_list
 from blockdsl.pictures.block import Fabrics, fabrics_of, unit_picture
 from blockdsl.wording.grammar import capital
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_method, unit_title
+from blockdsl.wording.sheet import format_method, unit_title
 
 _PICTURE_PT: Final = 60.0
 _ACROSS: Final = 2
@@ -73,7 +73,7 @@ def _way_of_making(facts: BlockFacts) -> object:
 
 def _named(flowables: list[Flowable], facts: BlockFacts) -> list[Flowable]:
     """The list of one size with a heading that says which."""
-    return [heading(words_of(facts)("units-title-size", size=say_size(facts))), *flowables[1:]] if flowables else []
+    return [heading(words_of(facts)("units-title-size", size=format_size(facts))), *flowables[1:]] if flowables else []
 
 
 def _card(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabrics) -> tuple[float, tuple[Mark, ...]]:
@@ -91,7 +91,7 @@ def _card(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabr
     spare = words("units-spare", count=unit.spare) if unit.spare else ""
     marks += runs([(words("units-make", count=unit.count), _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
     y += _BODY.line_pt
-    height, words_marks = paragraph(words("units-method", method=say_method(unit.method, words)), space, _QUIET)
+    height, words_marks = paragraph(words("units-method", method=format_method(unit.method, words)), space, _QUIET)
     marks += moved(words_marks, x, y)
     y += height + STEP_PT
     height, table = _measures(sizes, units, space)
@@ -105,7 +105,7 @@ def _measures(
     """For each size of the block what the unit should measure, and its finished size."""
     rows = [
         (
-            say_size(facts),
+            format_size(facts),
             *(show_extent(size, facts.unit, words_of(facts)) for size in (unit.unfinished, unit.finished)),
         )
         for facts, unit in zip(sizes, units, strict=True)

@@ -27,7 +27,7 @@ from blockdsl.pictures.block import Fabrics, fabrics_of, unit_picture
 from blockdsl.wording.grammar import capital
 from blockdsl.wording.lengths import show_extent
 from blockdsl.wording.messages import words_of
-from blockdsl.wording.sheet import say_method, unit_title
+from blockdsl.wording.sheet import format_method, unit_title
 
 _PICTURE_PT: Final = 66.0
 _ACROSS: Final = 2
@@ -73,7 +73,7 @@ def _card(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> tuple[float, 
     marks += runs([(words("units-make", count=unit.count), _BOLD), (spare, _BODY)], x, y + _BODY.baseline_pt)
     y += _BODY.line_pt
     finished = words("units-finished", size=show_extent(unit.finished, facts.unit, words))
-    for text in (finished, words("units-method", method=say_method(unit.method, words))):
+    for text in (finished, words("units-method", method=format_method(unit.method, words))):
         height, words_marks = paragraph(text, room, _QUIET)
         marks += moved(words_marks, x, y)
         y += height

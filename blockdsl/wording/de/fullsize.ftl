@@ -11,6 +11,7 @@ scale-measured = { $bar }, gemessen in { $unit ->
    *[other] { $unit }
 }
 scale-means = gedruckter Maßstab
+scale-document = Prüfseite für den Druckmaßstab
 scale-title = Druckt dieser Drucker in Originalgröße?
 scale-step-print = In Originalgröße (100 %) drucken, nicht an die Seite anpassen, mit dem Papier und den Einstellungen, die für die Schablonen verwendet werden.
 scale-step-lay = Das Lineal, mit dem zugeschnitten wird, an jeden Balken legen und von der Mitte des einen Endstrichs bis zur Mitte des anderen messen. Auch die senkrechten Balken messen: manche Drucker dehnen nur in einer Richtung.

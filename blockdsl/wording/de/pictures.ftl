@@ -58,3 +58,12 @@ join-picture = Zwei Enden der Einfassung im rechten Winkel, von Ecke zu Ecke gen
 corner-picture = Eine Ecke der Einfassung in drei Schritten: die Naht hört vor der Kante auf; der Streifen wird gerade nach oben gefaltet und bildet einen schrägen Bruch; er wird gerade nach unten gefaltet, bündig mit der Kante, und angenäht.
 sleeve-back = Rückseite des Quilts
 sleeve-picture = Der Tunnel an der oberen Kante der Rückseite, etwas kürzer als die Breite des Quilts.
+
+# Titel der Bilder, die eigene Dateien sind.
+picture-title-colorway = { $name }, { $colorway }
+picture-title-letters = { $name }, Buchstaben
+picture-title-grid = { $name }, Raster
+picture-title-cutting = { $name }, Zuschneiden
+picture-title-rows = { $name }, Reihen
+picture-title-step = { $name }, Schritt { $number }
+picture-title-squares = { $name }, auf Quadraten

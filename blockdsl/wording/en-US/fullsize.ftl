@@ -8,6 +8,7 @@ scale-square = test square
 scale-each-side = each side
 scale-measured = { $bar } bar measured, { $unit }
 scale-means = means your scale was
+scale-document = Print scale check
 scale-title = Does this printer print at actual size?
 scale-step-print = Print at actual size (100 %), not fit to page, with the paper and the settings that you will use for the templates.
 scale-step-lay = Lay the ruler that you cut with along each bar, and measure from the middle of one end stroke to the middle of the other. Measure the bars that run down the page too: a printer may stretch one way only.

@@ -58,3 +58,12 @@ join-picture = Two ends of binding at right angles, sewn from corner to corner, 
 corner-picture = A binding corner in three steps: the seam stops before the edge; the strip is folded straight up, making a diagonal fold; it is folded straight down, even with the edge, and sewn on.
 sleeve-back = back of the quilt
 sleeve-picture = The sleeve along the top edge of the back, a little shorter than the quilt is wide.
+
+# Titles of pictures that are files of their own.
+picture-title-colorway = { $name }, { $colorway }
+picture-title-letters = { $name }, letters
+picture-title-grid = { $name }, grid
+picture-title-cutting = { $name }, cutting
+picture-title-rows = { $name }, rows
+picture-title-step = { $name }, step { $number }
+picture-title-squares = { $name }, on squares

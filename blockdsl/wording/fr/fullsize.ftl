@@ -6,6 +6,7 @@ scale-square = carré témoin
 scale-each-side = chaque côté
 scale-measured = barre de { $bar } mesurée, { $unit }
 scale-means = soit une échelle de
+scale-document = Contrôle de l’échelle d’impression
 scale-title = Cette imprimante imprime-t-elle en taille réelle ?
 scale-step-print = Imprimer en taille réelle (100 %), sans ajuster à la page, avec le papier et les réglages prévus pour les gabarits.
 scale-step-lay = Poser la règle qui sert à couper le long de chaque barre, et mesurer du milieu d’un trait de bout au milieu de l’autre. Mesurer aussi les barres verticales : une imprimante peut n’étirer que dans un sens.

@@ -51,3 +51,12 @@ join-picture = Deux bouts de biais de finition à angle droit, cousus d’un coi
 corner-picture = Un coin du biais de finition en trois étapes : la couture s’arrête avant le bord ; la bande est repliée tout droit vers le haut, avec un pli en diagonale ; elle est rabattue tout droit, alignée au bord, et cousue.
 sleeve-back = dos du quilt
 sleeve-picture = Le fourreau le long du bord supérieur du dos, un peu plus court que la largeur du quilt.
+
+# Titres des images qui sont des fichiers.
+picture-title-colorway = { $name }, { $colorway }
+picture-title-letters = { $name }, lettres
+picture-title-grid = { $name }, grille
+picture-title-cutting = { $name }, coupe
+picture-title-rows = { $name }, rangées
+picture-title-step = { $name }, étape { $number }
+picture-title-squares = { $name }, sur carrés

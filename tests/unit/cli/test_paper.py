@@ -35,3 +35,5 @@ def test_the_check_of_the_print_is_written_when_it_is_asked_for(folder: Path, ru
     ended = run("build", "pinwheel.block", "-o", "out", "--only", "table", "--check-print")
     assert ended.status == 0
     assert "actual size" in PdfReader(folder / "out" / "check-print.pdf").pages[0].extract_text()
+    assert run("build", "pinwheel.block", "-o", "out", "--check-print", "--language", "de").status == 0
+    assert "Originalgröße" in PdfReader(folder / "out" / "check-print.pdf").pages[0].extract_text()

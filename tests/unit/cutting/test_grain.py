@@ -8,7 +8,7 @@ from blockdsl.facts import BlockFacts
 from blockdsl.geometry import square_root
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges, step
-from blockdsl.wording.bias import say_bias
+from blockdsl.wording.bias import format_bias
 from tests.unit.model.blocks import block, cut_lines, one_error
 
 # The corner triangle has its square corner inside and its long edge, of 45 degrees to nothing, on the outside: a right
@@ -40,7 +40,7 @@ def test_half_squares_with_their_legs_on_the_outside_are_cut_once_so_that_the_lo
 def test_what_is_cut_as_squares_and_strips_has_no_edge_on_the_bias_before_it_is_sewn(cell: str, method: str) -> None:
     facts = block(f"row {cell} {cell}", f"row {cell} {cell}", f"make {method}", size="8 in")
     assert bias(facts) == {}
-    assert say_bias(facts) == ""
+    assert format_bias(facts) == ""
 
 
 def test_segments_of_a_star_that_are_cut_at_45_degrees_have_their_ends_on_the_bias() -> None:
@@ -115,7 +115,7 @@ def test_what_cannot_be_kept_straight_is_told_on_the_sheet() -> None:
     assert cut_lines(facts, "fog") == ["fog: 1 square 5 1/2 twice for 4"]  # 3√2 + 1/4 (2 + 2√2) = 5.4497
     # the four in the corners have both their short edges outside
     assert bias(facts) == {"A": ("short", 2, 3, 4)}
-    assert "outer edge of A is on the bias" in say_bias(facts)
+    assert "outer edge of A is on the bias" in format_bias(facts)
 
 
 def test_a_parallelogram_is_cut_along_the_edges_that_the_designer_keeps_straight() -> None:
@@ -153,4 +153,4 @@ def test_a_grain_line_for_a_square_leaves_nothing_to_choose() -> None:
 def test_a_block_of_squares_has_nothing_on_the_bias_and_says_nothing_of_it() -> None:
     facts = block("row fog slate", size="6 x 3 in")
     assert facts.bias == ()
-    assert say_bias(facts) == ""
+    assert format_bias(facts) == ""

@@ -8,7 +8,7 @@ from blockdsl.marks.clip import contains
 from blockdsl.marks.display_list import Figure, Path, TextMark
 from blockdsl.marks.theme import Box
 from blockdsl.pictures.block import block_picture, letter_diagram
-from blockdsl.wording.applique import say_applique
+from blockdsl.wording.applique import format_applique
 from tests.unit.model.blocks import CLOTH, block_of
 
 BOX = Box(0.0, 0.0, 240.0, 240.0)
@@ -25,11 +25,11 @@ def places(figure: Figure) -> dict[str, tuple[float, float]]:
 
 
 def test_a_block_without_applique_is_told_nothing_of_it() -> None:
-    assert say_applique(facts_of()) == ()
+    assert format_applique(facts_of()) == ()
 
 
 def test_pieces_are_told_by_how_their_edge_is_sewn() -> None:
-    first, turned, raw, care = say_applique(facts_of(TURNED, RAW))
+    first, turned, raw, care = format_applique(facts_of(TURNED, RAW))
     assert "in the order of their letters, starting with the bottom piece" in first
     assert turned.startswith("B: ")
     assert "turn ¹⁄₄ in under on the line" in turned

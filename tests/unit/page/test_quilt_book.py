@@ -11,7 +11,7 @@ from blockdsl.document.site import RESERVED, web_site
 from blockdsl.export.naming import Taken
 from blockdsl.marks.display_list import Figure, Link, Mark, Page, TextMark
 from blockdsl.page.book.book import book_document
-from blockdsl.wording.sheet import say_count
+from blockdsl.wording.sheet import format_count
 from tests.unit.page import books
 
 
@@ -53,7 +53,7 @@ def headings(parts: Iterable[DocumentPart]) -> Iterator[Heading]:
 
 def test_the_title_page_counts_blocks_and_quilts(pages: list[str]) -> None:
     assert "1 patchwork block and 2 quilts to cut and sew" in pages[0]
-    assert say_count(books.shores()) == "3 patchwork blocks"
+    assert format_count(books.shores()) == "3 patchwork blocks"
 
 
 def test_the_contents_list_a_quilt_with_its_size(pages: list[str]) -> None:

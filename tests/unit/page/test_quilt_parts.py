@@ -10,7 +10,7 @@ import pytest
 from blockdsl.document.assembly import alike_rows
 from blockdsl.document.finishing import finishing_steps
 from blockdsl.document.materials import material_lines, said_of_materials
-from blockdsl.document.prints import say_prints
+from blockdsl.document.prints import format_prints
 from blockdsl.document.quilt_cuts import cut_lines, quilt_cutting_rows
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import to_float
@@ -27,7 +27,7 @@ from blockdsl.pictures.placing import Placing
 from blockdsl.pictures.prints import shade
 from blockdsl.pictures.quilt import QuiltPainter, quilt_picture, rows_picture
 from blockdsl.wording import messages, quilt_step_texts
-from blockdsl.wording.quilt_words import say_strips_of_ring, title_of
+from blockdsl.wording.quilt_words import format_strips_of_ring, title_of
 from tests.unit.model.quilts import design, outline_of, quilt
 from tests.unit.page import quilts
 
@@ -313,13 +313,15 @@ def test_a_mitred_border_is_cut_two_inches_longer_than_its_outer_edge() -> None:
 def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told: str) -> None:
     """18 × 24 in, 4 in all round, two seams of 1/4 in each way, and 2 in to spare."""
     facts = quilt('set straight 3 x 4 of "Four"', line)
-    assert say_strips_of_ring(facts, facts.rings[0]) == f"From the cutting list: {told} Each strip has 2 in to spare."
+    assert (
+        format_strips_of_ring(facts, facts.rings[0]) == f"From the cutting list: {told} Each strip has 2 in to spare."
+    )
 
 
 def test_the_prints_are_told_with_how_often_each_is_used() -> None:
     """Forty-two blocks from seven prints: six of each."""
     facts = quilts.scrappy()
-    assert "Each print is used in 6 blocks." in say_prints(facts.scraps[0], messages())[0]
+    assert "Each print is used in 6 blocks." in format_prints(facts.scraps[0], messages())[0]
     assert words(scraps(facts)).count("6 blocks, 1 fat quarter") == 7
 
 
@@ -337,7 +339,7 @@ def test_finishing_leaves_out_what_the_quilt_does_not_ask_for() -> None:
 
 def test_a_ring_of_units_has_nothing_to_cut() -> None:
     facts: QuiltFacts = quilts.medallion()
-    assert say_strips_of_ring(facts, facts.rings[1]) == ""
+    assert format_strips_of_ring(facts, facts.rings[1]) == ""
 
 
 def test_rows_drawn_apart_are_numbered_as_the_table_counts_them() -> None:

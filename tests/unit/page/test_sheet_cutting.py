@@ -7,7 +7,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.page.table import aligned_parts
 from blockdsl.wording import messages
 from blockdsl.wording.cutting_rows import cutting_rows
-from blockdsl.wording.sheet import say_allowance, say_grid, say_metric_rule, say_subcut
+from blockdsl.wording.sheet import format_allowance, format_grid, format_metric_rule, format_subcut
 from tests.unit.pictures import sample
 
 GEESE = CutFacts(
@@ -38,7 +38,7 @@ def test_the_rows_are_grouped_by_fabric_and_say_the_sub_cut_in_words() -> None:
 
 
 def test_a_method_says_how_many_units_its_pieces_give_and_what_they_are_for() -> None:
-    assert say_subcut(GEESE, None, messages()) == "for 4 units"
+    assert format_subcut(GEESE, None, messages()) == "for 4 units"
     assert cutting_rows(sample.harbour_light())[1][5][4:7] == ("for 4 units", "C", "beam, four at a time")
 
 
@@ -61,22 +61,22 @@ def test_sizes_line_up_at_the_fraction_or_at_the_point() -> None:
 
 
 def test_the_allowance_and_the_ruler_are_told_in_inches() -> None:
-    words = say_allowance(sample.harbour_light())
+    words = format_allowance(sample.harbour_light())
     assert "include ¹⁄₄ in seam allowances" in words
     assert "rounded up to the next ¹⁄₈ in." in words
 
 
 def test_metric_sheets_say_why_they_differ_from_the_usual_rule() -> None:
-    assert "0.6 mm and 1.2 mm" in say_metric_rule(sample.in_centimetres())
-    assert "up to the next 1 mm." in say_allowance(sample.in_centimetres())
-    assert say_metric_rule(sample.harbour_light()) == ""
+    assert "0.6 mm and 1.2 mm" in format_metric_rule(sample.in_centimetres())
+    assert "up to the next 1 mm." in format_allowance(sample.in_centimetres())
+    assert format_metric_rule(sample.harbour_light()) == ""
     squares = [replace(cut, subcut="none", method="cut patches") for cut in sample.in_centimetres().cutting]
-    assert say_metric_rule(replace(sample.in_centimetres(), cutting=tuple(squares))) == ""
+    assert format_metric_rule(replace(sample.in_centimetres(), cutting=tuple(squares))) == ""
 
 
 def test_an_even_grid_is_told_by_its_cell_and_an_uneven_one_by_its_columns_and_rows() -> None:
-    assert say_grid(sample.harbour_light()) == ("4 × 4 squares of 3 in", "3 ¹⁄₂ in unfinished")
-    assert say_grid(sample.strained()) == (
+    assert format_grid(sample.harbour_light()) == ("4 × 4 squares of 3 in", "3 ¹⁄₂ in unfinished")
+    assert format_grid(sample.strained()) == (
         "columns 1 ¹⁄₂, 4 ¹⁄₂, 4 ¹⁄₂, 1 ¹⁄₂ in",
         "rows 2 ²⁄₅, 7 ¹⁄₅, 2 ²⁄₅ in",
     )

@@ -12,7 +12,7 @@ from blockdsl.marks.theme import CONTENT_WIDTH_PT
 from blockdsl.page.sheet.strips import strip_pictures
 from blockdsl.pictures.strip import cut_lines
 from blockdsl.wording import messages
-from blockdsl.wording.sheet import say_subcut
+from blockdsl.wording.sheet import format_subcut
 from tests.unit.model.blocks import block
 
 PARALLELOGRAM = (
@@ -88,7 +88,7 @@ def test_triangles_of_60_degrees_meet_on_the_edges_of_their_strip() -> None:
 def test_the_table_says_how_many_strips_at_what_angle_and_how_far_apart() -> None:
     facts = block(*PARALLELOGRAM, size="6 x 2 in")
     (cut,) = [cut for cut in facts.cutting if cut.fabric == "slate"]
-    assert say_subcut(cut, "in", messages()) == (
+    assert format_subcut(cut, "in", messages()) == (
         "from a strip 2 1/2 × 6 1/4 in, cut at 45° every 2 5/8 in, one layer, right side up"
     )  # 2 5/8 × √2 + 2 1/2 = 6.2123
 
@@ -98,7 +98,7 @@ def test_a_single_trapezoid_is_told_by_its_ends() -> None:
     rows = ("grid 6 x 2", "patch fog at 0,0 2,0 0,2", "patch slate at 2,0 4,0 6,2 0,2", "patch moss at 4,0 6,0 6,2")
     (cut,) = [cut for cut in block(*rows, size="6 x 2 in").cutting if cut.fabric == "slate"]
     # 6 in + 2 × 1/4 (1 + √2) = 7.2071
-    assert say_subcut(cut, "in", messages()) == "from a strip 2 1/2 × 7 1/4 in, both ends cut at 45°"
+    assert format_subcut(cut, "in", messages()) == "from a strip 2 1/2 × 7 1/4 in, both ends cut at 45°"
 
 
 def test_an_octagon_is_shown_as_a_square_with_its_corners_to_be_cut_off() -> None:
@@ -106,7 +106,7 @@ def test_an_octagon_is_shown_as_a_square_with_its_corners_to_be_cut_off() -> Non
     facts = block("row (octagon fog with slate)", size="6 in")
     (cut,) = (cut for cut in facts.cutting if cut.fabric == "fog")
     told = "square, then cut off all four corners at 45°, 1 7/8 in from each corner along both edges"
-    assert say_subcut(cut, "in", messages()) == f"cut as a {told}"
+    assert format_subcut(cut, "in", messages()) == f"cut as a {told}"
     (shown,) = figures(facts)
     assert shown.alternative == f"Cutting A: cut as a {told}."
     assert sum(isinstance(mark, Path) and bool(mark.dash) for mark in shown.marks) == 4

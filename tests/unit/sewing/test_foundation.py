@@ -4,7 +4,7 @@ import pytest
 
 from blockdsl.facts.foundationfacts import FoundationFacts
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.wording.sheet import say_areas
+from blockdsl.wording.sheet import format_areas
 from tests.unit.model.blocks import block, cut_lines, errors, one_error, unit_lines, warnings
 from tests.unit.sewing.virtual_papers import sew
 
@@ -304,7 +304,7 @@ def test_the_cut_list_says_which_areas_its_pieces_are_for() -> None:
     assert [(cut.label, cut.areas) for cut in facts.cutting] == [
         ("A", ("A2",)), ("Ar", ("A3",)), ("C", ("B1",)), ("B", ("A1",)), ("D", ("B2",)),
     ]  # fmt: skip
-    assert say_areas(("A2", "A4", "A5", "A7", "A8", "A9", "B1")) == "A2, A4, A5, A7–A9, B1"
+    assert format_areas(("A2", "A4", "A5", "A7", "A8", "A9", "B1")) == "A2, A4, A5, A7–A9, B1"
 
 
 def test_edges_that_papers_hold_are_not_called_bias_edges() -> None:

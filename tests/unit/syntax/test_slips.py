@@ -97,14 +97,20 @@ def test_five_slips_give_five_problems_and_leave_the_other_lines() -> None:
     file = parse(Source("test.block", text), problems)
     assert [problem.span.line for problem in problems] == [1, 3, 5, 6, 7]
     fabric, block = file.declarations
-    assert isinstance(fabric, ast.Damaged)
+    assert isinstance(fabric, ast.UnreadableLine)
     assert isinstance(block, ast.BlockDeclaration)
-    assert [type(line) for line in block.lines] == [ast.Damaged, ast.Row, ast.Damaged, ast.Damaged, ast.Damaged]
+    assert [type(line) for line in block.lines] == [
+        ast.UnreadableLine,
+        ast.Row,
+        ast.UnreadableLine,
+        ast.UnreadableLine,
+        ast.UnreadableLine,
+    ]
 
 
 def test_a_spoilt_declaration_still_says_which_name_it_would_have_given() -> None:
     file = parse(Source("test.block", 'fabric fog "Fog" #dfe\nunit beam = (half a b)'), Problems())
-    assert [d.name for d in file.declarations if isinstance(d, ast.Damaged)] == ["fog", "beam"]
+    assert [d.name for d in file.declarations if isinstance(d, ast.UnreadableLine)] == ["fog", "beam"]
 
 
 def test_lines_below_a_spoilt_declaration_are_not_judged() -> None:

@@ -1,4 +1,4 @@
-"""The options of what is supposed: `--size`, `--set`, `--colourway`, one of each or several to be compared."""
+"""The options that override what a file says, `--size`, `--set`, `--colourway`: one of each, or several to compare."""
 
 from __future__ import annotations
 
@@ -113,7 +113,7 @@ def add_options(command: ArgumentParser, *, several: bool = False) -> None:
 
 
 def what_if_of(arguments: Namespace) -> WhatIf | None:
-    """What is supposed; None when nothing is."""
+    """The overrides that were given; None without any."""
     found = _what_if(arguments.size, arguments.set, arguments.colourway)
     return found if found.options else None
 
