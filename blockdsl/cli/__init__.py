@@ -8,6 +8,7 @@ Does not know: how anything is worked out.
 
 A tour: `entry` reads `arguments` and runs the command's file. `build` has a file for each of its steps: `planning`
 what is made (`outputs`, `jobs`), `workers` who makes it, `run` and `writing` where it is written, with `depfile`;
+`watching` does it again;
 `cache`, `cache_keys`, `plan_memory`, `remembering` and `stored_pages` keep what was made. `overrides` reads the
 options that override a file, `problem_printer` shows problems and `settings` which warnings count, `saying` and
 `status` the rest.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from argparse import Action, ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
+from argparse import SUPPRESS, Action, ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
 from collections.abc import Iterator
 from typing import Final, NoReturn
 
@@ -25,6 +25,8 @@ COMPARE_FORMATS: Final = ("text", "markdown", "csv", "json")
 
 STAGES: Final = ("tree", "ast", "model", "making", "cuts", "sheet")
 """What `dump` can show: the boundaries between the layers, in order."""
+
+SHELLS: Final = ("bash", "zsh", "tcsh")
 
 _STATUSES: Final = """\
 exit status: 0 all is well (warnings included), 1 a file has errors, 2 the command cannot be read,
@@ -49,14 +51,17 @@ class _CommandLine(ArgumentParser):
         super().error(f"{message}; did you mean {near}?" if near else message)
 
     def options_of_all(self) -> set[str]:
-        """The options of this command; of the whole program those of all commands."""
-        inner = [each for action in self._actions for each in _parsers_of(action)]
-        return {*self._option_string_actions, *(word for each in inner for word in each.options_of_all())}
+        """The options of this command; of the whole program those of all commands. Former names are left out."""
+        actions = (action for action in self.actions_of_all() if action.help != SUPPRESS)
+        return {word for action in actions for word in action.option_strings}
 
-
-def _parsers_of(action: Action) -> Iterator[_CommandLine]:
-    if isinstance(action, _SubParsersAction):
-        yield from action.choices.values()
+    def actions_of_all(self) -> Iterator[Action]:
+        """What may be written in this command; of the whole program in all commands."""
+        for action in self._actions:
+            yield action
+            if isinstance(action, _SubParsersAction):
+                for each in action.choices.values():
+                    yield from each.actions_of_all()
 
 
 class _PrintSchema(Action):
@@ -91,6 +96,8 @@ def parser() -> _CommandLine:
     _explain(commands)
     _terms(commands)
     _dump(commands)
+    _completion(commands)
+    _man(commands)
     return whole
 
 
@@ -227,6 +234,9 @@ def _build(commands: _Commands[_CommandLine]) -> None:
     )
     command.add_argument(
         "--depfile", metavar="FILE", help="write rules for make: what was written, and the files it was made from"
+    )
+    command.add_argument(
+        "--watch", action="store_true", help="build again each time one of the files is saved, until Ctrl+C ends it"
     )
     command.add_argument(
         "--jobs", type=_jobs, metavar="N", help="draw with N processes at once (as many as the machine has processors)"
@@ -449,4 +459,24 @@ def _terms(commands: _Commands[_CommandLine]) -> None:
         default=LANGUAGES[0],
         metavar="LANGUAGE",
         help=f"explain in this language: {', '.join(LANGUAGES)}",
+    )
+
+
+def _completion(commands: _Commands[_CommandLine]) -> None:
+    command = _command(
+        commands,
+        "completion",
+        "print a script with which a shell completes commands, options and files",
+        "\nFor bash: blockdsl completion bash > ~/.local/share/bash-completion/completions/blockdsl\n"
+        "For zsh put it as `_blockdsl` into a folder of `fpath`.",
+    )
+    command.add_argument("shell", choices=SHELLS, metavar="SHELL", help=f"{', '.join(SHELLS)}")
+
+
+def _man(commands: _Commands[_CommandLine]) -> None:
+    _command(
+        commands,
+        "man",
+        "print the manual page",
+        "\nTo keep it: blockdsl man > ~/.local/share/man/man1/blockdsl.1",
     )

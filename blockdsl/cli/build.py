@@ -13,7 +13,7 @@ from typing import Final
 
 from msgspec import Struct
 
-from blockdsl.analysis.inputs import Input, open_inputs
+from blockdsl.analysis.inputs import STDIN, Input, open_inputs
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cli.cache import Cache, asked_cache
 from blockdsl.cli.cache_keys import content_of
@@ -37,7 +37,18 @@ _WORTH_SHARING_FILES: Final = 150
 
 
 def run(arguments: Namespace) -> int:
-    """Run the command: look at all files first, tell their problems, then draw and write."""
+    """Run the command; with `--watch` each time a file is saved."""
+    if not arguments.watch:
+        return _build(arguments)[0]
+    if STDIN in arguments.files:
+        raise CannotGoOn("--watch needs files: standard input cannot be watched", USAGE)
+    from blockdsl.cli.watching import again_and_again
+
+    return again_and_again(partial(_build, arguments))
+
+
+def _build(arguments: Namespace) -> tuple[int, tuple[Path, ...]]:
+    """Look at all files first, tell their problems, then draw and write; how it ended, and the files that were read."""
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
@@ -68,12 +79,13 @@ def run(arguments: Namespace) -> int:
             run.remove_what_is_no_longer_made(kinds)
             run.keep_in(memory)
     cache.tidy()
+    read = tuple(dict.fromkeys((*(each.path for each in inputs if each.path is not None), *files.sources)))
     if failed:
-        return ERRORS
+        return ERRORS, read
     run.write_rules(files.sources)
     if arguments.message_format == "text" and not arguments.quiet:
         run.sum_up()
-    return FINE
+    return FINE, read
 
 
 class _Files(Struct, frozen=True):

@@ -1,7 +1,9 @@
 """`build`: which files it writes, and what it leaves alone."""
 
 import csv
+import signal
 import subprocess
+import sys
 from io import BytesIO
 from pathlib import Path
 
@@ -413,3 +415,31 @@ def test_words_of_pictures_may_be_outlines_and_a_cache_keeps_the_two_apart(folde
             assert b"font-face" not in outlines[name]
         else:
             assert words[name] == outlines[name]
+
+
+def test_a_watched_file_is_built_again_when_it_is_saved_even_after_a_slip(folder: Path) -> None:
+    words = [sys.executable, "-m", "blockdsl", "build", "pinwheel.block", "-o", "out", "--only", "table", "--watch"]
+    file = folder / "pinwheel.block"
+    text = file.read_text("utf-8")
+    with subprocess.Popen(words, cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True) as process:
+        assert process.stdout is not None
+        assert process.stdout.readline() == "3 files written to out\n"
+        file.write_text(text.replace("fog/slate", "frog/slate"), encoding="utf-8")
+        assert "error[name-unknown]" in process.stdout.readline()
+        while process.stdout.readline() != "1 error\n":
+            pass
+        saved = folder / "pinwheel.new"
+        saved.write_text(text.replace("6 in", "9 in"), encoding="utf-8")
+        saved.replace(file)
+        assert process.stdout.readline() == "3 files written to out\n"
+        process.send_signal(signal.SIGINT)
+        assert process.wait(timeout=60) == 0
+    # A 9 in pinwheel has half squares of 4 1/2 in: squares of 4 1/2 + 7/8 in.
+    assert "5 3/8 in" in (folder / "out" / "pinwheel.cutting.md").read_text("utf-8")
+
+
+def test_standard_input_cannot_be_watched(folder: Path, run: Run) -> None:
+    ended = run("build", "-", "-o", "out", "--watch", typed=PINWHEEL)
+
+    assert ended.status == 2
+    assert "standard input cannot be watched" in ended.told

@@ -11,12 +11,13 @@ import pytest
 
 import blockdsl
 from blockdsl import pipeline
+from blockdsl.cli.arguments import parser
 from blockdsl.cli.saying import write_out
 from blockdsl.cli.status import CannotGoOn
 from blockdsl.export.cairo_library import CairoMissing
 from tests.unit.cli.pinwheel import Run
 
-COMMANDS = ("check", "build", "facts", "format", "new", "dump")
+COMMANDS = ("check", "build", "facts", "format", "new", "explain", "terms", "dump", "completion", "man")
 
 
 def break_analysis(monkeypatch: pytest.MonkeyPatch, fault: Exception) -> None:
@@ -169,3 +170,29 @@ def test_an_output_that_is_full_is_told_in_plain_words(monkeypatch: pytest.Monke
 
     with pytest.raises(CannotGoOn, match="standard output cannot be written: no space left on device"):
         write_out("facts")
+
+
+def test_bash_completes_commands_options_and_choices(run: Run) -> None:
+    script = run("completion", "bash").out
+
+    def completed(*words: str) -> list[str]:
+        typed = " ".join(f"'{word}'" for word in words)
+        asked = f"{script}\nCOMP_WORDS=({typed}); COMP_CWORD={len(words) - 1}\n_shtab_blockdsl {words[0]} '{words[-1]}' x\n"
+        asked += 'printf "%s\\n" "${COMPREPLY[@]}"'
+        return subprocess.run(["bash"], input=asked, capture_output=True, text=True, check=True).stdout.split()
+
+    assert completed("blockdsl", "comp") == ["compare", "completion"]
+    assert completed("blockdsl", "build", "--lang") == ["--language"]
+    assert completed("blockdsl", "build", "--language", "en") == ["en-US", "en-GB"]
+
+
+def test_the_manual_page_names_every_command_and_option_and_is_the_same_every_day(run: Run) -> None:
+    page = run("man").out
+    whole = parser()
+
+    assert page.startswith('.TH BLOCKDSL "1" "" ')
+    assert ".SH NAME\nblockdsl \\- patchwork blocks" in page
+    for word in whole.options_of_all():
+        assert word in ("-h", "--help") or word.replace("-", "\\-") in page
+    for command in COMMANDS:
+        assert f"\\fBblockdsl\\fR \\fI\\,{command.replace('-', chr(92) + '-')}\\/\\fR" in page
