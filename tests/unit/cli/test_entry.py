@@ -177,7 +177,7 @@ def test_bash_completes_commands_options_and_choices(run: Run) -> None:
 
     def completed(*words: str) -> list[str]:
         typed = " ".join(f"'{word}'" for word in words)
-        asked = f"{script}\nCOMP_WORDS=({typed}); COMP_CWORD={len(words) - 1}\n_shtab_blockdsl {words[0]} '{words[-1]}' x\n"
+        asked = f"{script}\nCOMP_WORDS=({typed}); COMP_CWORD={len(words) - 1}\n_shtab_blockdsl\n"
         asked += 'printf "%s\\n" "${COMPREPLY[@]}"'
         return subprocess.run(["bash"], input=asked, capture_output=True, text=True, check=True).stdout.split()
 
