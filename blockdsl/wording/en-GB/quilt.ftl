@@ -71,7 +71,7 @@ quilt-layers-baste = Tack the three layers together with rows of stitches or wit
 quilt-quilting-quilt = Quilt by hand or machine as you like, from the middle outward, so that no fold is sewn in. Check the wadding packet for how far apart the lines can be.
 quilt-quilting-trim = Trim wadding and backing even with the top, corners square. Cut away from yourself, and close the blade when you put the cutter down.
 quilt-sleeve-baste = Centre it on the back of the quilt, its raw edges even with the top edge, and tack it { $seam } from the edge. The binding will cover the raw edges.
-quilt-sleeve-hang = Push the folded edge of the sleeve up a little, so that a rod has room, and sew it down by hand through backing and wadding only.
+quilt-sleeve-hang = Push the folded edge of the sleeve up a little, to make room for the rod, and sew it down by hand through backing and wadding only.
 quilt-binding-strips =
     Cut { $count } { $count ->
         [one] strip

@@ -21,7 +21,7 @@ lesson-squares-press = Press the seam once as it was sewn, then open the patches
    *[side] press the seam { -toward } the darker patch. In rows, press every other row the other way, so that the seams nest.
 }
     .title = Press
-lesson-squares-measure = Measure before you sew on. In the middle of a row a patch shows its finished size; only the ends still have their seam allowance.
+lesson-squares-measure = Measure before you go on. In the middle of a row a patch shows its finished size; only the ends still have their seam allowance.
     .title = Measure
 
 picture-square-from-strip = A square cut from a strip
@@ -102,14 +102,14 @@ lesson-quarters-cut-apart = Turn the squares so that the line leads straight awa
 lesson-quarters-press = { $press ->
     [open] Open each half and press the seam open.
    *[side] Open each half and press the seam { -toward } the darker fabric.
-} You have half-square triangle units of { $side } a side: they are larger than the finished unit, so do not trim them down.
+} The half-square triangle units measure { $side }. They are larger than the finished unit: do not trim them down.
     .title = Press
 lesson-hourglass-cross = On one of the two units, draw a line from corner to corner across the seam, on the wrong side. Place it on the other, right sides together, each fabric on the other one. { $press ->
     [open] Match the seams and pin.
    *[side] Nest the seams and pin.
 } Sew { $seam } from the line on both sides of it and cut on the line.
     .title = Cross them
-lesson-quarters-cross = Place a unit of one pair on a unit of the other, right sides together, the two fabrics that are to be { -neighbors } on each other. { $press ->
+lesson-quarters-cross = Place a unit of one pair on a unit of the other, right sides together, with the fabrics facing that will end up side by side. { $press ->
     [open] Match the seams and pin.
    *[side] Nest the seams and pin.
 } Draw a line from corner to corner across the seam. Sew { $seam } from it on both sides and cut on the line.
@@ -261,7 +261,7 @@ lesson-flip-repeat = { $count ->
    *[no] { "" }
 }
     .title = Repeat
-lesson-flip-measure = Each unit should now measure { $size }, as large as the base was cut.
+lesson-flip-measure = Each unit should now measure { $size }, the size that the base was cut.
     .title = Measure
 
 picture-base-and-square = The base and a small square
@@ -315,16 +315,16 @@ picture-checker-measured = The unit, { $size }
 
 lesson-star-strips-cut = Cut the strips of the cutting table across the fabric, { $width } wide here, after squaring up its end. Cut off the { -selvages } (the firm woven edges).
     .title = Cut strips
-lesson-star-strips-sew = Every row of a large diamond has a strip set of its own, with that row's fabrics from the middle outward: the first begins with the fabric in the middle of the star, the second with the next one, and so on. Place each strip right sides together on the last, but start it { $step } further along, so that the ends step down at 45°. Sew { $seam } from the edge. Press the seams of one set one way, those of the next set the other way: so they nest later.
+lesson-star-strips-sew = Every row of a large diamond has a strip set of its own, with that row's fabrics from the middle outward: the first begins with the fabric in the middle of the star, the second with the next one, and so on. Place each strip right sides together on the last, but start it { $step } further along, so that the ends step down at 45°. Sew { $seam } from the edge. Press the seams of one set one way, those of the next set the other way, so that they nest.
     .title = Sew a set for each row
 lesson-star-segments = Lay the 45° line of the ruler on a seam and cut off the stepped ends. Then cut segments { $width } wide, measured square to the cut: eight of each set for one star. Hold the ruler down with a flat hand and roll away from yourself. Lay the 45° line on a seam again for each cut. The cut edges stretch: handle them gently.
     .title = Cut at 45°
 lesson-star-rows = Lay the segments of a large diamond side by side, the first set's at the middle of the star. Place two right sides together so that their seams cross { $seam } from the edge, not at it: pin through both there. Sew the rows together, and press. Make eight large diamonds.
     .title = Join the rows
-lesson-star-points = Sew the large diamonds in pairs, the pairs into halves, the halves into a star, always from the middle outward. Stop { $seam } from the edge at the outer end and backstitch: the ground is set in there.
+lesson-star-points = Sew the large diamonds in pairs, the pairs into halves, the halves into a star, always from the middle outward. Stop { $seam } from the edge at the outer end and backstitch: the background is set in there.
     .title = Join the points
 lesson-star-ground = Cut the large square twice from corner to corner: four triangles. Set one in at the top, the bottom{ -serial } and each side: sew from the dot where the seam stops to the outer edge, first one edge, then the other. Set the squares into the corners in the same way. Press { -toward } the star.
-    .title = Set in the ground
+    .title = Set in the background
 
 picture-stepped-set = Three strips sewn and pressed, each begun further along than the last
 picture-cut-at-45 = The set cut at 45 degrees
@@ -342,7 +342,7 @@ lesson-curve-pin = Place the surround on the quarter circle, right sides togethe
     .title = Match and pin
 lesson-curve-sew = Sew with the surround on top, { $seam } from the edge, with short stitches and slowly: ease the upper edge to lie flat a little way ahead of the needle, and take each pin out before the needle reaches it.
     .title = Sew
-lesson-curve-press = Look at the seam from the right side; where there is a pleat, open it there and sew it again. Press the seam { -toward } the surround, lifting the iron instead of sliding it. If it does not lie flat, clip into the surround's allowance in a few places, no deeper than half of it.
+lesson-curve-press = Look at the seam from the right side; if there is a pleat, unpick that stretch and sew it again. Press the seam { -toward } the surround, lifting the iron instead of sliding it. If it does not lie flat, clip into the surround's allowance in a few places, no deeper than half of it.
     .title = Press
 lesson-curve-measure = The unit should now measure { $size }. If it is a little larger, trim it with the ends of the arc { $end } from the two corners.
     .title = Measure
@@ -367,15 +367,15 @@ lesson-papers-trim = Fold the paper back along the seam. Cut both layers of fabr
 lesson-papers-press = Fold { $second } over the seam, right side up, and press with a dry iron from the fabric side: toner comes off under a hot iron.
     .title = Open and press
 lesson-papers-go-on = Add the other pieces in the order of their numbers: place, sew on the line, trim, press.
-    .title = Go on by number
+    .title = Continue in order
 lesson-papers-cut = Cut fabric and paper on the solid line, { $seam } outside the dashed one, on all sides.{ $size ->
     [none] { "" }
    *[other] { " " }It should measure { $size }.
-} Leave the paper in until all its edges are sewn to others.
+} Leave the paper in until every edge has been sewn to its { -neighbor }.
     .title = Cut to size
 
 picture-paper = A printed paper with lines and the numbers of its areas
-picture-paper-first = The first piece on the blank side; the printed lines shine through
+picture-paper-first = The first piece on the blank side; the printed lines show through
 picture-paper-placed = The second piece placed on the first, wrong side up, beyond the line between the two areas
 picture-paper-sewn = The second piece placed and sewn along the line
 picture-allowances-cut = The allowances cut a little outside the seam
@@ -386,17 +386,17 @@ picture-paper-done = The finished unit
 
 ## English paper piecing
 
-lesson-epp-cut = Print the papers at actual size and measure the test square. Cut each out exactly on its line: every patch comes out just as exactly as its paper. They have no seam allowance, and are mirror images.
+lesson-epp-cut = Print the papers at actual size and measure the test square. Cut each out exactly on its line: each patch is only as accurate as its paper. They have no seam allowance, and are mirror images.
     .title = Cut the papers
-lesson-epp-pin = Place a paper, printed side up, in the middle of the wrong side of its piece, { $seam } of fabric all around and the arrow along the straight grain. Pin it.
+lesson-epp-pin = Place a paper, printed side up, in the middle of the wrong side of its piece, with { $seam } of fabric all around and the arrow along the straight grain. Pin it.
     .title = Pin
 lesson-epp-fold = Fold one allowance over the edge of the paper, then the next, and so on around: a crisp fold, no puckers. { -baste-first } them down with large stitches as you go, a stitch over each corner, and take out the pin.
     .title = Fold and { -baste }
-lesson-epp-whip = Place two pieces right sides together, corner on corner. Sew from corner to corner with small stitches over the edge, a dozen to the inch or five to the { -centimeter }, through the two folds and not through the papers; a few stitches on one spot at both ends. Open them: the stitches hardly show.
+lesson-epp-whip = Place two pieces right sides together, corner on corner. Sew from corner to corner with small stitches over the edge, a dozen to the inch or five to the { -centimeter }, through the two folds and not through the papers; secure both ends with a few stitches on the spot. Open them: the stitches hardly show.
     .title = Whip two edges together
-lesson-epp-next = Whip one edge of the next piece, and at the inner corner do not cut the thread: fold the papers so that the next two edges lie together, and sew on.
+lesson-epp-next = Whip one edge of the next piece, and at the inner corner do not cut the thread: fold the papers so that the next two edges lie together, and keep sewing.
     .title = Set in the next
-lesson-epp-take-out = When all edges of a piece are sewn, press it from the back with a dry iron, draw out the { -basting }{ -serial } and take the paper out; it can be used again. Along the outer edge, unfold the allowances and press them flat: they are what joins the unit to the next.
+lesson-epp-take-out = When all edges of a piece are sewn, press it from the back with a dry iron, pull out the { -basting }{ -serial } and take the paper out; it can be used again. Along the outer edge, unfold the allowances and press them flat: they join the unit to the next.
     .title = Take the papers out
 
 picture-epp-paper = A paper of the finished size with its letter
@@ -412,21 +412,21 @@ lesson-applique-cut = Place the template on the right side of the fabric and tra
     .title = Trace and cut
 lesson-applique-turn = Clip the allowance almost to the tracing where the edge bends inward, and trim it at sharp points. Fold it to the wrong side along the tracing, and { -baste } it or press it with the tip of the iron. What will lie under another piece stays flat.
     .title = Turn under
-lesson-applique-lay = Fold the ground in quarters and crease it lightly: the creases show where its middle is. Lay the pieces on it as the picture of the block shows, the lowest first, and pin or { -baste } them.
+lesson-applique-lay = Fold the background in quarters and crease it lightly: the creases show where its middle is. Lay the pieces on it as the picture of the block shows, bottom piece first, and pin or { -baste } them.
     .title = Lay on
-lesson-applique-sew = Come up through the very edge of the fold, go down into the ground beside it, and come up again a little further on, about eight stitches to the inch or three to the { -centimeter }; closer at points and inner corners. Use thread in the { -color } of the piece.
+lesson-applique-sew = Come up through the very edge of the fold, go down into the background beside it, and come up again a little further on, about eight stitches to the inch or three to the { -centimeter }; closer at points and inner corners. Use thread in the { -color } of the piece.
     .title = Sew down
-lesson-applique-raw = Cut such a piece on the line, without allowance. Hold it with fusible web or fabric glue, as its maker directs: work in fresh air, and keep glue off your skin. Sew around it with a close stitch that covers its edge, by machine or by hand.
+lesson-applique-raw = Cut the piece on the line, without seam allowance. Hold it with fusible web or fabric glue, following the manufacturer's instructions: work in fresh air, and keep glue off your skin. Sew around it with a close stitch that covers its edge, by machine or by hand.
     .title = Or leave a raw edge
 lesson-applique-press = Take out pins and { -basting } and count the pins. Press from the back on something soft, so that the pieces stay raised.
     .title = Press
 
 picture-applique-cut = The piece cut out, its fold traced inside its edge
 picture-applique-turned = The piece with its allowance turned under
-picture-applique-laid = The piece laid on the creased ground
+picture-applique-laid = The piece laid on the creased background
 picture-applique-sewn = Small stitches all along the folded edge
 picture-applique-raw = A close stitch over the raw edge
-picture-applique-done = The finished piece on its ground
+picture-applique-done = The finished piece on its background
 
 ## Appliqué on a block
 
@@ -437,19 +437,19 @@ lesson-applique-block-cut = { $letters }: trace the dashed line of the template 
     .title = Trace and cut
 lesson-applique-block-turn = Clip the allowance almost to the line where the edge bends inward. Fold it to the wrong side along the line and { -baste } or press it; what will lie under another piece stays flat.
     .title = Turn under
-lesson-applique-block-raw = { $letters }: trace and cut on the line itself; nothing is turned under. Fusible web or fabric glue, used as its maker directs, in fresh air and off your skin, holds the piece in place.
+lesson-applique-block-raw = { $letters }: trace and cut on the line itself; nothing is turned under. Fusible web or fabric glue, used as the manufacturer directs, in fresh air and off your skin, holds the piece in place.
     .title = Cut raw edges
 lesson-applique-block-lay = Press the block. Fold it in quarters and crease it lightly to find its middle. { $order ->
     [one] Lay { $letters } where the picture has it. Pin or { -baste } it.
     [alike] Lay the pieces { $letters } where the picture has them. Pin or { -baste } them.
-    [listed] Lay the pieces in this order, the first lowest: { $letters }. Pin or { -baste } them.
-   *[many] Lay the pieces from the lowest up. Pin or { -baste } them.
+    [listed] Lay the pieces in this order, bottom piece first: { $letters }. Pin or { -baste } them.
+   *[many] Lay the pieces from the bottom up. Pin or { -baste } them.
 }
     .title = Lay on
 lesson-applique-block-sew = { $edges ->
-    [turned] Sew folds down with small blind stitches, the lowest piece first.
+    [turned] Sew folds down with small blind stitches, the bottom piece first.
     [raw] Sew around raw edges with a close stitch.
-   *[both] Sew folds down with small blind stitches, the lowest piece first; sew around raw edges with a close stitch.
+   *[both] Sew folds down with small blind stitches, the bottom piece first; sew around raw edges with a close stitch.
 } Take out pins and { -basting }, count the pins, and press from the back on something soft.
     .title = Sew down
 
@@ -461,9 +461,9 @@ picture-applique-block = The block with its appliqué
 
 ## What the lessons are called, and what each method is good for
 
-technique-applique = Pieces of any outline are laid on a ground that is pieced already, and sewn down around their edges: leaves, letters, curves that no seam could join.
+technique-applique = Pieces of any outline are laid on a pieced background, and sewn down around their edges: leaves, letters, curves that no seam could join.
     .title = Appliqué
-technique-cut-patches = Every patch is cut by itself, with its seam allowance, and sewn to its { -neighbor }. It fits every design and wastes no fabric; triangles have edges that stretch, so cut and handle them gently.
+technique-cut-patches = Every patch is cut by itself, with its seam allowance, and sewn to its { -neighbor }. It suits every design and wastes no fabric; triangles have edges that stretch, so cut and handle them gently.
     .title = Piecing from single patches
 technique-eight-at-a-time = Two large squares and four seams give eight half-square triangle units, all alike.
     .title = Eight at a time
@@ -473,14 +473,14 @@ technique-four-at-a-time = One large square and four small ones give four flying
     .title = Four at a time
 technique-over-papers = Every piece is folded around a paper of its finished size, { -basted }{ -serial } and sewn to the next by hand, fold to fold. Set-in corners are as easy as straight seams, and all of it can be done away from the machine.
     .title = English paper piecing
-technique-stitch-and-flip = A small square is sewn across the corner of a larger piece, trimmed and pressed over. There are no triangles to cut; the corners cut off are left over.
+technique-stitch-and-flip = A small square is sewn across the corner of a larger piece, trimmed and pressed over. There are no triangles to cut; the corners you cut off are left over.
     .title = Stitch and flip
 technique-strip-set = Long strips are sewn side by side and cut across into segments: many seams in one, all segments alike.
     .title = Strip sets
 technique-two-at-a-time = Two squares are sewn together on both sides of a diagonal line and cut apart between the seams. The stretchy edges are sewn before they are cut, so they cannot stretch.
     .title = Two at a time
 
-topic-a-piece-on-its-ground = A piece on its ground
+topic-a-piece-on-its-ground = A piece on its background
 topic-flying-geese = Flying geese
 topic-four-patch-and-checkerboard = Four-patch and checkerboard
 topic-half-square-triangle = Half-square triangle
@@ -573,7 +573,7 @@ lesson-peak-cut = Cut strips and from them { $piece }s for the narrow triangles.
     .title = Cut
 lesson-peak-pairs = Place two rectangles right sides together and cut once from corner to corner. That gives two narrow triangles and their two mirror images: one of each goes into every unit.
     .title = Cut mirrored pairs
-lesson-peak-dots = On the wrong side of every triangle, mark a dot { $seam } from both edges at the ends of its long edge. The points are cut at different angles: the dots, not the tips, are what is matched.
+lesson-peak-dots = On the wrong side of every triangle, mark a dot { $seam } from both edges at the ends of its long edge. The points are cut at different angles: match the dots, not the tips.
     .title = Mark dots
 lesson-peak-first = Place the narrow triangle on the left edge of the wide one, right sides together, long edges even. Match the dots; the tips extend at both ends. Pin, and sew { $seam } from the edge.
     .title = Sew the first side
@@ -587,7 +587,7 @@ lesson-peak-second = Place the mirror image on the other edge in the same way. I
    *[side] Press the seam { -toward } the narrow triangle.
 }
     .title = Sew the second side
-lesson-peak-measure = The unit should now measure { $size }, with { $seam } beyond the point and the lower seams running into the corners. If it is larger, trim it so.
+lesson-peak-measure = The unit should now measure { $size }, with { $seam } beyond the point and the lower seams running into the corners. If it is larger, trim it to that size.
     .title = Trim and measure
 
 picture-rectangle-from-strip = A rectangle cut from a strip
@@ -610,9 +610,9 @@ lesson-log-press = { $press ->
     .title = Press
 lesson-log-second = Place the second log on the right edge, across the middle and the end of the first log, right sides together. Sew, and press as before.
     .title = Sew the second log
-lesson-log-round = Go on in the same direction: the third log on the bottom edge, the fourth on the left edge. Each lies across all that is there.
+lesson-log-round = Go on in the same direction: the third log on the bottom edge, the fourth on the left edge. Each covers the whole edge.
     .title = Finish the round
-lesson-log-square = Measure after every round. With four logs on, this one should measure { $size }; if it does not, check the seam allowance before you sew on.
+lesson-log-square = Measure after every round. With four logs on, this one should measure { $size }; if it does not, check your seam allowance before you go on.
     .title = Measure the round
 lesson-log-next = Begin the next round where the last one began. Lay the log along the edge that crosses two seams.
     .title = The next round
@@ -718,7 +718,7 @@ picture-partial-measured = The finished unit, and its measures
 
 ## Mitered corners
 
-lesson-miter-cut = Cut two strips for the sides and two for the top and the bottom, each as long as the finished quilt with its border and a few inches to spare. Mark the middle of each strip and of each edge, and a dot { $seam } from both edges at each corner of the quilt { -center }.
+lesson-miter-cut = Cut two strips for the sides and two for the top and the bottom, each as long as the finished quilt with its border and a little to spare. Mark the middle of each strip and of each edge, and a dot { $seam } from both edges at each corner of the quilt { -center }.
     .title = Cut and mark
 lesson-miter-sew = Place a strip on one edge, right sides together, middles matched; it extends equally at both ends. Sew from dot to dot, { $seam } from the edge; backstitch at both.
     .title = Sew from dot to dot
@@ -749,7 +749,7 @@ lesson-bias-sew = Place one triangle on the other, right sides together, two str
     .title = Sew the triangles
 lesson-bias-mark = Lay the piece with its long slanted edges, the bias edges, at the top and bottom. On the wrong side, draw lines parallel to them, as far apart as the binding strip is wide. Trim off what is left beyond the last whole strip.
     .title = Draw lines
-lesson-bias-tube = Bring the two straight edges together, right sides together, to make a tube. Shift one by a line: line 1 meets line 1, so that an end extends at each side. Match the lines { $seam } from the edge, pin{ -serial } and sew. Press the seam open.
+lesson-bias-tube = Bring the two straight edges together, right sides together, to make a tube. Shift one by a line: line 1 meets line 1, so that one end extends at each side. Match the lines { $seam } from the edge, pin{ -serial } and sew. Press the seam open.
     .title = Sew a tube
 lesson-bias-strip = Start at the end that extends. Cut with scissors along the line, around and around the tube: one long strip.
     .title = Cut the strip
@@ -758,7 +758,7 @@ lesson-bias-fold = Fold the strip lengthwise, wrong sides together, and press wi
 
 picture-bias-triangles = Two triangles together, sewn along a straight edge
 picture-bias-lines = The piece with lines parallel to its long edges
-picture-bias-matched = The piece, the ends of its lines numbered as they meet, one line aside
+picture-bias-matched = The piece, the ends of its lines numbered as they meet, shifted by one line
 picture-bias-cutting = The tube, lying flat, with one long line around it and a cut along the line
 picture-bias-folded = The strip, half of it folded lengthwise
 
@@ -766,9 +766,9 @@ technique-set-in-seams = Where three pieces meet in one corner, no straight seam
     .title = Set-in seams
 technique-partial-seams = Where strips run around a square like the arms of a windmill, no strip is last. The first seam is sewn in part, and finished when all the others are on.
     .title = Partial seams
-technique-mitered-corners = Border strips meet at a corner of 45°, like a picture frame. It takes longer strips and seams that stop at the corner.
+technique-mitered-corners = Border strips meet at 45° in the corners, like a picture frame. The strips are cut longer, and their seams stop at the corner.
     .title = { -mitered-first } corners
-technique-continuous-bias = Curved edges, and bindings that are to wear well, take strips cut on the bias. A square, cut once and sewn twice, gives one long strip.
+technique-continuous-bias = Curved edges, and bindings that must wear well, need strips cut on the bias. A square, cut once and sewn twice, gives one long strip.
     .title = Continuous bias
 topic-triangle-in-a-square = Triangle in a square
 topic-log-cabins = Log cabins

@@ -69,4 +69,4 @@ papers-guide-cut = Cut paper and fabric on the solid line, { $seam } outside the
 papers-care-cutter = Close the rotary cutter after every cut, and cut away from yourself on a mat.
 papers-care-fold = Fold the paper out of the way before you cut fabric beside it.
 papers-care-iron = Press from the fabric side with a dry iron: toner comes off under a hot one.
-papers-care-blades = Keep blades, pins and needles from children and pets.
+papers-care-blades = Keep blades, pins{ -serial } and needles away from children and pets.

@@ -26,7 +26,7 @@ buy-title = Fabric requirements
 buy-head-buy = buy
 buy-head-needed = needed
 buy-head-allowed = washing, squaring
-buy-tools = You will also need: matching thread, { -basting } thread or safety pins, pins or clips; rotary cutter, mat, and ruler; iron; sewing machine with a { $foot } foot.
+buy-tools = You will also need: matching thread, { -basting } thread or safety pins, pins or clips; rotary cutter, mat{ -serial } and ruler; iron; sewing machine with a { $foot } foot.
 buy-foot-in = ¼ in
 buy-foot-cm = patchwork
 buy-yards = { $amount } yd
@@ -146,12 +146,12 @@ prints-fat-quarter = { $count ->
 prints-numbered = Each block is made from one print, numbered as in the picture.
 prints-apart = No two blocks side by side share a print.
 prints-share-least = { $count ->
-    [one] { $count } pair of blocks side by side shares a print: as few as possible with so few prints.
-   *[other] { $count } pairs of blocks side by side share a print: as few as possible with so few prints.
+    [one] { $count } pair of blocks side by side shares a print: the fewest possible with so few prints.
+   *[other] { $count } pairs of blocks side by side share a print: the fewest possible with so few prints.
 }
 prints-share = { $count ->
-    [one] { $count } pair of blocks side by side shares a print: no spread has fewer than { $bound } with so few prints.
-   *[other] { $count } pairs of blocks side by side share a print: no spread has fewer than { $bound } with so few prints.
+    [one] { $count } pair of blocks side by side shares a print: no arrangement has fewer than { $bound } with so few prints.
+   *[other] { $count } pairs of blocks side by side share a print: no arrangement has fewer than { $bound } with so few prints.
 }
 prints-used = { $count ->
     [one] Each print is used in { $count } block.

@@ -387,27 +387,27 @@ quilt-sleeve-cut = Cut a strip { $size } ({ $fabric }).
 quilt-sleeve-cut-joined = Trim the strip to { $size } ({ $fabric }).
 quilt-sleeve-fold = Hem both short ends. Fold it lengthwise, wrong sides together, and press.
 quilt-sleeve-baste = Center it on the back of the quilt, its raw edges even with the top edge, and baste it { $seam } from the edge. The binding will cover the raw edges.
-quilt-sleeve-hang = Push the folded edge of the sleeve up a little, so that a rod has room, and sew it down by hand through backing and batting only.
+quilt-sleeve-hang = Push the folded edge of the sleeve up a little, to make room for the rod, and sew it down by hand through backing and batting only.
 
 quilt-binding-strips =
     Cut { $count } { $count ->
         [one] strip
        *[other] strips
     } ({ $fabric }) { $width } wide, selvage to selvage.
-quilt-binding-join = Join them with slanted seams, trim to { $seam }, and press the seams open.
+quilt-binding-join = Join them with diagonal seams, trim to { $seam }, and press the seams open.
 quilt-binding-squares =
     { $count ->
         [one] Cut 1 square ({ $fabric }) { $side }. Cut it
        *[other] Cut { $count } squares ({ $fabric }) { $side }. Cut each
-    } in half from corner to corner. Sew the two triangles together by short edges, right sides together, to a slanted piece. Press the seam open.
-quilt-binding-tube = On the wrong side, draw lines { $width } apart, parallel to the long bias edges. Bring the other two edges together to a tube, right sides together, one edge shifted by one line; sew with a { $seam } seam, and press it open. Cut round and round on the line.
-quilt-binding-join-bias = Join the strips with slanted seams, and press the seams open.
-quilt-binding-measures = The strip measures about { $length }; the edge takes { $around }.
+    } in half from corner to corner. Sew the two triangles together by short edges, right sides together, to make a slanted piece. Press the seam open.
+quilt-binding-tube = On the wrong side, draw lines { $width } apart, parallel to the long bias edges. Bring the other two edges together to make a tube, right sides together, one edge shifted by one line; sew with a { $seam } seam, and press it open. Cut along the line, around and around the tube.
+quilt-binding-join-bias = Join the strips with diagonal seams, and press the seams open.
+quilt-binding-measures = The strip is about { $length } long; the edge of the quilt takes { $around }.
 quilt-binding-fold = Fold it lengthwise, wrong sides together, and press.
 quilt-binding-start = Starting in the middle of a side and leaving a tail of { $tail }, place the raw edges of the strip on the edge of the top. Sew { $seam } from the edge.
 quilt-binding-corner = Stop { $seam } before each corner; backstitch. Fold the strip straight up, then straight down, the fold even with the edge just sewn. Sew the next side, starting at the fold.
-quilt-binding-close = Join the two ends with a slanted seam and sew the rest.
+quilt-binding-close = Join the two ends with a diagonal seam and sew the rest.
 quilt-binding-turn = Turn the fold to the back and sew it down over the seam.
 quilt-binding-around = { $around } around
 
-quilt-label-sew = Sew a label to the back: the quilt's name, your name, the year, and how to wash it.
+quilt-label-sew = Sew a label to the back: the quilt's name, your name, the year{ -serial } and how to wash it.

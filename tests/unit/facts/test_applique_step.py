@@ -72,7 +72,7 @@ def test_folded_and_raw_edges_are_told_apart_by_their_letters() -> None:
 )
 def test_pieces_are_laid_in_the_order_in_which_they_are_written(lines: tuple[str, ...], order: str) -> None:
     step = last("row fog fog", "row fog fog", *lines)
-    assert f"the first lowest: {order}." in parts(step)[-2][1]
+    assert f"bottom piece first: {order}." in parts(step)[-2][1]
 
 
 def test_the_picture_is_the_block_with_later_pieces_on_earlier_ones() -> None:

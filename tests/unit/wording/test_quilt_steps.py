@@ -232,7 +232,7 @@ def test_the_binding_says_what_its_strips_measure_and_what_the_edge_takes() -> N
         each.name: each for each in quilt_step_texts(quilt('set straight 3 x 4 of "Pin"', "binding 2 1/4 in slate"))
     }
     assert text["Binding"].title == "Binding · 86 in around"
-    assert "The strip measures about 115 1/2 in; the edge takes 86 in." in text["Binding"].text
+    assert "The strip is about 115 1/2 in long; the edge of the quilt takes 86 in." in text["Binding"].text
 
 
 def test_a_quilt_in_centimetres_is_told_in_british_english() -> None:
