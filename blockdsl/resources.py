@@ -58,6 +58,11 @@ def problem_page(code: str) -> str:
     return (_folder("problems") / f"{code}.md").read_text(encoding="utf-8")
 
 
+def problem_page_path(code: str) -> Path:
+    """Where that page lies."""
+    return _folder("problems") / f"{code}.md"
+
+
 def font_path(name: str) -> Path:
     """The file `name` among the fonts that come with blockdsl, for example `FiraGO-Regular.ttf`."""
     return _PACKAGE / "fonts" / name

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final, Protocol
 
 from blockdsl.analysis.scope import Scope
-from blockdsl.diagnostics import Span
+from blockdsl.diagnostics import Fix, Span
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.path import PathFault, outline_of_path, reaches_beyond
 from blockdsl.model import Applique
@@ -19,7 +19,15 @@ _MOST_TURN_UNDER: Final = {"in": Fraction(1), "cm": Fraction(5, 2), "mm": Fracti
 class Report(Protocol):
     """Reports a problem, once however often a unit is placed."""
 
-    def __call__(self, code: str, span: Span, *, help: str | None = None, **values: str) -> None:  # noqa: A002
+    def __call__(
+        self,
+        code: str,
+        span: Span,
+        *,
+        help: str | None = None,  # noqa: A002
+        fixes: tuple[Fix, ...] = (),
+        **values: str,
+    ) -> None:
         """See `Problems.report`."""
 
 

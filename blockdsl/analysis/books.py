@@ -14,7 +14,7 @@ from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
 from blockdsl.analysis.scope import Scope, bring_in
-from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.diagnostics import Fix, Problems, Span, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, QuiltDesign
 from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
@@ -76,9 +76,15 @@ class Shelf:
         return tuple(books)
 
     def _report(
-        self, code: str, span: Span, advice: str | None, related: tuple[tuple[Span, str], ...] = (), **values: str
+        self,
+        code: str,
+        span: Span,
+        advice: str | None,
+        related: tuple[tuple[Span, str], ...] = (),
+        fixes: tuple[Fix, ...] = (),
+        **values: str,
     ) -> None:
-        self._problems.report(code, span, help=advice, related=related, **values)
+        self._problems.report(code, span, help=advice, related=related, fixes=fixes, **values)
 
     def _book(self, book: ast.BookDeclaration) -> BookDesign:
         report_choices(book.lines, self._problems)
@@ -143,7 +149,7 @@ class Shelf:
         try:
             source = self._reader.used(path.text, self._names.main.source.name)
         except CannotRead as fault:
-            self._problems.report(fault.code, path.span, help=fault.help, related=(), **fault.values)
+            self._problems.report(fault.code, path.span, help=fault.help, related=(), fixes=(), **fault.values)
             return []
         self.texts.append(source.name)
         text = source.text.replace("\r\n", "\n").replace("\r", "\n").expandtabs(4)

@@ -28,7 +28,7 @@ def read_further_font(names: Scope, reader: Reader, problems: Problems) -> Furth
     try:
         return further_font(reader.binary(line.path.text, line.span.source.name, MOST_BYTES))
     except CannotRead as fault:
-        problems.report(fault.code, line.path.span, help=fault.help, related=(), **fault.values)
+        problems.report(fault.code, line.path.span, help=fault.help, related=(), fixes=(), **fault.values)
     except NotAFont:
         help_text = "name a TrueType or OpenType file, whose name ends in .ttf or .otf"
         problems.report("font-unreadable", line.path.span, path=line.path.text, help=help_text)

@@ -13,7 +13,7 @@ from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.free import lay_free_patches
 from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing, lines_at, read_grid
 from blockdsl.analysis.scope import MOST_NESTING, Scope
-from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.diagnostics import Fix, Problems, Span, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
@@ -387,11 +387,19 @@ class Placer:
         laid = self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
         return self._with_appliques(laid, unit.lines, grid, (across, down))
 
-    def _once(self, code: str, span: Span, *, help: str | None = None, **values: str) -> None:  # noqa: A002
+    def _once(
+        self,
+        code: str,
+        span: Span,
+        *,
+        help: str | None = None,  # noqa: A002
+        fixes: tuple[Fix, ...] = (),
+        **values: str,
+    ) -> None:
         """Report a fault of a unit once, however often the unit is placed."""
         if (code, span) not in self._reported:
             self._reported.add((code, span))
-            self._problems.report(code, span, help=help, related=(), **values)
+            self._problems.report(code, span, help=help, related=(), fixes=fixes, **values)
 
 
 def _even_lines(

@@ -97,7 +97,7 @@ def _use(use: ast.Use, reader: Reader, problems: Problems, names: Scope, chain: 
     try:
         found = reader.library(use.path.text) if use.library else reader.used(use.path.text, chain[-1])
     except CannotRead as fault:
-        problems.report(fault.code, use.path.span, help=fault.help, related=(), **fault.values)
+        problems.report(fault.code, use.path.span, help=fault.help, related=(), fixes=(), **fault.values)
         names.incomplete = True
         return
     if found.name in chain:

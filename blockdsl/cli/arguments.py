@@ -98,6 +98,7 @@ def parser() -> _CommandLine:
     _dump(commands)
     _completion(commands)
     _man(commands)
+    _language_server(commands)
     return whole
 
 
@@ -426,6 +427,15 @@ def _format(commands: _Commands[_CommandLine]) -> None:
 def _new(commands: _Commands[_CommandLine]) -> None:
     command = _command(commands, "new", "start a folder with a few blocks and a makefile")
     command.add_argument("folder", metavar="DIR", help="a folder that does not exist yet, or is empty")
+
+
+def _language_server(commands: _Commands[_CommandLine]) -> None:
+    _command(
+        commands,
+        "language-server",
+        "answer an editor: problems as you type, pictures, completion, names followed across files",
+        "\nIt speaks the Language Server Protocol over standard input and output; the editor starts it.",
+    ).add_argument("--stdio", action="store_true", help="the usual way, which some editors ask for by name")
 
 
 def _dump(commands: _Commands[_CommandLine]) -> None:

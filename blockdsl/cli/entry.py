@@ -39,7 +39,7 @@ def run(argv: Sequence[str] | None) -> int:
 
 def _run(arguments: Namespace) -> int:
     """Load the command that was asked for, and no other: the file beside this one that has its name."""
-    command: Callable[[Namespace], int] = import_module(f"blockdsl.cli.{arguments.command}").run
+    command: Callable[[Namespace], int] = import_module(f"blockdsl.cli.{arguments.command.replace('-', '_')}").run
     return command(arguments)
 
 

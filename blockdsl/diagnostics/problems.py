@@ -12,8 +12,31 @@ from blockdsl.diagnostics.levels import AS_THEY_ARE, Levels
 from blockdsl.diagnostics.source import Span
 
 
+class Edit(Struct, frozen=True):
+    """Other words for a place; an empty place gains them, no words take what is there away."""
+
+    span: Span
+    text: str
+
+
+class Fix(Struct, frozen=True):
+    """One way to put a problem right: what it does, as the title of a choice, and the edits that do it.
+
+    A `sure` one is what was meant, beyond doubt; the others are guesses, to be tried before they are offered.
+    """
+
+    title: str
+    edits: tuple[Edit, ...]
+    sure: bool = False
+
+
+def change_to(span: Span, text: str, *, sure: bool = False) -> Fix:
+    """The fix that writes other words in a place."""
+    return Fix(f"Change to `{text}`", (Edit(span, text),), sure)
+
+
 class Diagnostic(Struct, frozen=True):
-    """One problem at one place. `related` are further places with a word about each."""
+    """One problem at one place. `related` are further places with a word about each, `fixes` what would help."""
 
     code: str
     severity: Severity
@@ -21,6 +44,7 @@ class Diagnostic(Struct, frozen=True):
     span: Span
     help: str | None = None
     related: tuple[tuple[Span, str], ...] = ()
+    fixes: tuple[Fix, ...] = ()
 
 
 class Problems:
@@ -38,11 +62,13 @@ class Problems:
         *,
         help: str | None = None,  # noqa: A002  the word that is printed
         related: tuple[tuple[Span, str], ...] = (),
+        fixes: tuple[Fix, ...] = (),
         **values: object,
     ) -> None:
         """Add the problem `code` of the catalogue, its message filled in with `values`."""
         entry = CATALOGUE[code]
-        self.add(Diagnostic(code, entry.severity, entry.message.format(**values), span, help, related))
+        message = entry.message.format(**values)
+        self.add(Diagnostic(code, entry.severity, message, span, help, related, fixes))
 
     def add(self, diagnostic: Diagnostic) -> None:
         """Take over a problem that another collector found."""

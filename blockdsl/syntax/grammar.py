@@ -20,6 +20,7 @@ from typing import Any, Final, Literal
 
 import lark
 from lark import Lark
+from lark.exceptions import UnexpectedInput
 
 from blockdsl.resources import grammar_text
 from blockdsl.syntax.atoms import LineAt
@@ -133,3 +134,19 @@ def _either(terminal: str) -> str:
 def pattern(terminal: str) -> str:
     """The regular expression of a terminal, so that what is read by hand is read by the same rule."""
     return str(_parser("line").get_terminal(terminal).pattern.to_regexp())
+
+
+def expected(text: str, grammar: Grammar = "line") -> frozenset[str]:
+    """The terminals that can come after these words of a line; none where they do not begin one."""
+    reading = _parser(grammar).parse_interactive(text)
+    try:
+        reading.exhaust_lexer()
+    except UnexpectedInput:
+        return frozenset()
+    accepted: set[str] = reading.accepts()  # type: ignore[no-untyped-call]  # lark says no types here
+    return frozenset(accepted)
+
+
+def spellings(terminal: str) -> tuple[str, ...]:
+    """A keyword as it is written, from its terminal, in all its spellings."""
+    return spellings_of(terminal.lower().replace("_", "-"))

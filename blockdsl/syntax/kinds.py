@@ -61,14 +61,7 @@ def once_as(line: Node) -> str | None:
     return f"{kind.word} {line.fabric.text}" if isinstance(line, Scraps) else kind.word
 
 
-def _node_name(form: object) -> str:
-    """The class of the nodes that a form of a line makes."""
-    return form.__name__ if isinstance(form, type) else str(form.__annotations__["return"])
-
-
-_ONCE: Final = {
-    _node_name(form): kind for kind in (*_OTHERS, *QUILT_OWN_KINDS) if kind.once for form in kind.forms.values()
-}
+_ONCE: Final = {made: kind for kind in (*_OTHERS, *QUILT_OWN_KINDS) if kind.once for made in kind.makes}
 
 
 def draws(keyword: str) -> bool:

@@ -48,6 +48,14 @@ class LineKind(Struct, frozen=True):
     former: tuple[str, ...] = ()
     once: bool = False
 
+    @property
+    def makes(self) -> tuple[str, ...]:
+        """The classes of the nodes that its forms make, by name."""
+        return tuple(
+            form.__name__ if isinstance(form, type) else str(form.__annotations__["return"])
+            for form in self.forms.values()
+        )
+
     def build(self, at: LineAt, span: Span, tree: LineTree) -> Any:
         """The node of a line of this kind.
 

@@ -81,7 +81,7 @@ class QuiltReader:
         return small_enough((width + around, height + around), plan.main, self._quilt.name.span, self._problems)
 
     def _report(self, code: str, span: Span, advice: str | None, **values: object) -> None:
-        self._problems.report(code, span, help=advice, related=(), **values)
+        self._problems.report(code, span, help=advice, related=(), fixes=(), **values)
 
     # --- the setting -------------------------------------------------------------------------
 
