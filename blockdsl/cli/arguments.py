@@ -91,6 +91,7 @@ def parser() -> _CommandLine:
     _sizes(commands)
     _grid(commands)
     _gallery(commands)
+    _known(commands)
     _format(commands)
     _new(commands)
     _explain(commands)
@@ -407,6 +408,22 @@ def _gallery(commands: _Commands[_CommandLine]) -> None:
     command.add_argument("--title", type=_printed_words, default="Gallery", metavar="TEXT", help="its title (Gallery)")
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _language(command)
+    _problems(command)
+
+
+def _known(commands: _Commands[_CommandLine]) -> None:
+    command = _command(
+        commands,
+        "known",
+        "say whether a block, or one of its units, is a traditional one or one of yours",
+        "\nColours, turn, mirror image and size do not matter; seams do. It is looked up in the library, in the\n"
+        "folder of its file and in those below.",
+    )
+    _files(command)
+    command.add_argument(
+        "--folder", action="append", default=[], metavar="DIR", help="look here too; may be given several times"
+    )
+    command.add_argument("--format", choices=("text", "json"), default="text", help="lines to read, or JSON")
     _problems(command)
 
 

@@ -10,6 +10,7 @@ from blockdsl.geometry import Polygon, sign
 from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.geometry.polygon import Point, cross, edges, step
+from blockdsl.model import BlockDesign
 
 CLOTH = """
 fabric fog     "Harbour fog" #dfe3e0
@@ -131,3 +132,11 @@ def letters(facts: BlockFacts) -> str:
 def exactly(measures: object) -> object:
     """Exact numbers to be compared with whole ones and fractions, which they may equal."""
     return measures
+
+
+def read_program(*lines: str, size: str = "12 in", above: str = "") -> BlockDesign:
+    """The block as it was understood, before anything is sewn or cut."""
+    problems = Problems()
+    program = pipeline.analyse(Source("mine.block", written(*lines, size=size, above=above)), TextReader(), problems)
+    assert not problems.has_errors, [problem.message for problem in problems]
+    return program.blocks[0]
