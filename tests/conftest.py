@@ -1,5 +1,6 @@
 """What every test may ask for."""
 
+import gc
 import io
 import os
 import sys
@@ -18,6 +19,9 @@ settings.load_profile("blockdsl")
 # The commands keep their compiled code, as for whoever installed blockdsl; where Python was told to keep none, each of
 # hundreds of them would compile all of it anew.
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+
+# Python's search for rings of objects goes through all that the tests keep, again and again; the commands go without.
+gc.set_threshold(200_000, 20, 20)
 
 
 @pytest.fixture(scope="session")

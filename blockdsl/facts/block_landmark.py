@@ -14,8 +14,8 @@ from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.blockrecord import AppliqueFacts, BlockRecord, PlacedPatch
 from blockdsl.geometry import Point, Polygon
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.geometry.polygon import contains, edges, is_convex
-from blockdsl.geometry.sharing import patches_under
+from blockdsl.geometry.polygon import bounding_box, contains, edges, is_convex
+from blockdsl.geometry.sharing import share_area
 from blockdsl.geometry.symmetry import HALF_TURN, QUARTER_ANTICLOCKWISE, QUARTER_CLOCKWISE, Symmetry
 from blockdsl.record import Record
 
@@ -30,8 +30,6 @@ _KINDS: Final[tuple[LandmarkKind, ...]] = ("edge", "corner", "middle", "center")
 _NEAR: Final = Fraction(1, 200)
 """How far from its center a block is looked at, as a share of its sides."""
 _MOST_PLACES: Final = 3
-_MOST_UNDER: Final = 12
-"""So many patches under another are counted and no more: with them it is not known that all are of its fabric."""
 
 
 class BlockLandmark(Record, frozen=True, omit_defaults=True):
@@ -52,14 +50,16 @@ def landmarks_of(block: BlockRecord, colourway: str, lies: Symmetry) -> tuple[Bl
     `lies` takes the block as its facts have it to how it lies in the quilt.
     """
     size = block.finished
-    turns: tuple[Symmetry, ...] = (HALF_TURN,)
-    if size[0] == size[1]:
-        turns = (QUARTER_CLOCKWISE, HALF_TURN, QUARTER_ANTICLOCKWISE)
     fabrics = _fabrics(block, colourway)
-    here = _picture(block, fabrics, lies)
-    others = [lies.then(turn) for turn in turns if not _looks_alike(block, fabrics, lies, lies.then(turn))]
-    if not others:
+    quarters = (QUARTER_CLOCKWISE, QUARTER_ANTICLOCKWISE) if size[0] == size[1] else ()
+    # What looks the same after a quarter turn does so after another, and after a half turn.
+    if not _looks_alike(block, fabrics, lies, lies.then(HALF_TURN)):
+        others = [lies.then(turn) for turn in (*quarters[:1], HALF_TURN, *quarters[1:])]
+    elif quarters and not _looks_alike(block, fabrics, lies, lies.then(QUARTER_CLOCKWISE)):
+        others = [lies.then(turn) for turn in quarters]
+    else:
         return ()
+    here = _picture(block, fabrics, lies)
     extent = lies.turned_extent(*size)
     seen = _features(here, extent)
     unlike = [_features(_picture(block, fabrics, turn), turn.turned_extent(*size)) for turn in others]
@@ -105,14 +105,15 @@ def _looks_alike(block: BlockRecord, fabrics: Mapping[str, str], one: Symmetry, 
     """Whether the block shows the same cloth in both ways, even where its seams then lie in other places."""
     if _look(block, fabrics, one) == _look(block, fabrics, other):
         return True
-    here, there = _picture(block, fabrics, one), _picture(block, fabrics, other)
-    plain = not block.appliques and all(patch.curved is None and is_convex(patch.outline) for patch in block.placed)
-    if not plain:
+    if block.appliques or not all(patch.curved is None and is_convex(patch.outline) for patch in block.placed):
         return False
-    under = patches_under([(patch.outline,) for patch in here], [patch.outline for patch in there])
-    return all(
-        len(found) < _MOST_UNDER and all(there[number].fabric == patch.fabric for number in found)
-        for patch, found in zip(here, under, strict=True)
+    here, there = (
+        [(patch, bounding_box(patch.outline)) for patch in _picture(block, fabrics, lies)] for lies in (one, other)
+    )
+    return not any(
+        patch.fabric != under.fabric and share_area(patch.outline, box, under.outline, under_box)
+        for patch, box in here
+        for under, under_box in there
     )
 
 

@@ -38,6 +38,11 @@ def patches_under(regions: list[tuple[Polygon, ...]], polygons: Sequence[Polygon
     return [tuple(found) for found in here]
 
 
+def share_area(polygon: Polygon, box: Bounds, piece: Polygon, piece_box: Bounds) -> bool:
+    """Whether a polygon and a convex, clockwise piece share area; each comes with its bounding box."""
+    return not _apart(box, piece_box) and _share_area(polygon, piece)
+
+
 def _apart(one: Bounds, two: Bounds) -> bool:
     return two[1] >= one[3] or one[1] >= two[3] or two[0] >= one[2] or one[0] >= two[2]
 

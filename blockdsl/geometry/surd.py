@@ -4,9 +4,11 @@ A `Surd` is a sum c₁√n₁ + c₂√n₂ + …, each n a different whole numb
 that is not zero. Such roots are independent over the fractions, so two surds are equal only when their terms are,
 and a surd is never zero. A result that turns out rational is always a plain `Fraction`.
 
-All c of a surd are kept over one denominator, as whole numbers, so that a sum costs a few whole-number steps. Two
-surds are compared by floats with a bound for their error first; only where those intervals meet is the sign of the
-difference worked out, by intervals of whole square roots.
+All c of a surd are kept over one denominator, as whole numbers, so that a sum costs a few whole-number steps. Nearly
+all surds have one root beside their rational part, (p + q√n)/below, and the arithmetic of two such numbers with the
+same root is written out. Two surds are compared by floats with a bound for their error first; only where those
+intervals meet is the sign of the difference worked out: from squares where there is one root, else by intervals of
+whole square roots.
 """
 
 from __future__ import annotations
@@ -33,7 +35,8 @@ class Surd:
     """An irrational sum of square roots: (wholes₁√roots₁ + wholes₂√roots₂ + …) / below.
 
     Made by arithmetic on `square_root`, not by hand, and never changed. `roots` rise, 1 standing for the rational
-    part; `below` is more than nothing and shares no factor with all of `wholes`, none of which is zero.
+    part; `below` is more than nothing and shares no factor with all of `wholes`. The rational part is always there,
+    also when it is zero; no other part is zero.
     """
 
     __slots__ = ("_hash", "_near", "below", "roots", "wholes")
@@ -49,7 +52,9 @@ class Surd:
     @property
     def terms(self) -> Terms:
         """(n, c) for each c√n, by rising n."""
-        return tuple((n, Fraction(whole, self.below)) for n, whole in zip(self.roots, self.wholes, strict=True))
+        return tuple(
+            (n, Fraction(whole, self.below)) for n, whole in zip(self.roots, self.wholes, strict=True) if whole
+        )
 
     def __eq__(self, other: object) -> bool:
         """Whether both are the same number; a surd is never a fraction."""
@@ -66,9 +71,17 @@ class Surd:
     def __add__(self, other: Surd | Fraction | int) -> Exact:
         """Exact sum."""
         if isinstance(other, Surd):
+            if self.roots == other.roots and len(self.roots) == 2:
+                (p, q), (r, s), below = self.wholes, other.wholes, self.below
+                if below != other.below:
+                    p, q, r, s, below = p * other.below, q * other.below, r * below, s * below, below * other.below
+                return _single(self.roots, p + r, q + s, below)
             return _sum(self, other.roots, other.wholes, other.below)
         if isinstance(other, (Fraction, int)):
             top, bottom = other.as_integer_ratio()
+            if len(self.roots) == 2:
+                p, q = self.wholes
+                return _single(self.roots, p * bottom + top * self.below, q * bottom, self.below * bottom)
             return _sum(self, _ONE, (top,), bottom)
         return NotImplemented
 
@@ -77,19 +90,33 @@ class Surd:
     def __sub__(self, other: Surd | Fraction | int) -> Exact:
         """Exact difference."""
         if isinstance(other, Surd):
+            if self.roots == other.roots and len(self.roots) == 2:
+                (p, q), (r, s), below = self.wholes, other.wholes, self.below
+                if below != other.below:
+                    p, q, r, s, below = p * other.below, q * other.below, r * below, s * below, below * other.below
+                return _single(self.roots, p - r, q - s, below)
             return _sum(self, other.roots, tuple([-whole for whole in other.wholes]), other.below)
         if isinstance(other, (Fraction, int)):
             top, bottom = other.as_integer_ratio()
+            if len(self.roots) == 2:
+                p, q = self.wholes
+                return _single(self.roots, p * bottom - top * self.below, q * bottom, self.below * bottom)
             return _sum(self, _ONE, (-top,), bottom)
         return NotImplemented
 
     def __rsub__(self, other: Fraction | int) -> Exact:
         """Exact difference."""
+        if len(self.roots) == 2 and isinstance(other, (Fraction, int)):
+            (p, q), (top, bottom) = self.wholes, other.as_integer_ratio()
+            return _single(self.roots, top * self.below - p * bottom, -q * bottom, self.below * bottom)
         return -self + other
 
     def __mul__(self, other: Surd | Fraction | int) -> Exact:
         """Exact product."""
         if isinstance(other, Surd):
+            if self.roots == other.roots and len(self.roots) == 2:
+                (p, q), (r, s) = self.wholes, other.wholes
+                return _single(self.roots, p * r + q * s * self.roots[1], p * s + q * r, self.below * other.below)
             sums: dict[int, int] = {}
             for m, one in zip(self.roots, self.wholes, strict=True):
                 for n, two in zip(other.roots, other.wholes, strict=True):
@@ -183,21 +210,28 @@ _ONE = (1,)
 def surd(parts: Iterable[tuple[int, int]], below: int) -> Exact:
     """The number (w₁√n₁ + w₂√n₂ + …)/below from (n, w); no n comes twice, and none has a square factor."""
     kept = sorted([part for part in parts if part[1]])
-    return _canonical(tuple([n for n, _ in kept]), tuple([whole for _, whole in kept]), below)
-
-
-def _canonical(roots: tuple[int, ...], wholes: tuple[int, ...], below: int) -> Exact:
-    """In lowest terms; a Fraction where no root is left."""
-    if not roots:
+    if not kept:
         return Fraction(0)
-    if roots == _ONE:
-        return Fraction(wholes[0], below)
-    common = math.gcd(below, *wholes)
+    if kept[-1][0] == 1:
+        return Fraction(kept[0][1], below)
+    if kept[0][0] != 1:
+        kept.insert(0, (1, 0))
+    common = math.gcd(below, *[whole for _, whole in kept])
     if below < 0:
         common = -common
-    if common != 1:
-        wholes, below = tuple([whole // common for whole in wholes]), below // common
-    return Surd(roots, wholes, below)
+    return Surd(tuple([n for n, _ in kept]), tuple([whole // common for _, whole in kept]), below // common)
+
+
+def _single(roots: tuple[int, ...], p: int, q: int, below: int) -> Exact:
+    """(p + q√n)/below for the roots (1, n), in lowest terms; a Fraction where the root has gone."""
+    if not q:
+        return Fraction(p, below)
+    common = math.gcd(p, q, below)
+    if below < 0:
+        common = -common
+    if common == 1:
+        return Surd(roots, (p, q), below)
+    return Surd(roots, (p // common, q // common), below // common)
 
 
 def _sum(one: Surd, roots: tuple[int, ...], wholes: tuple[int, ...], below: int) -> Exact:
@@ -207,11 +241,6 @@ def _sum(one: Surd, roots: tuple[int, ...], wholes: tuple[int, ...], below: int)
         up, down = below // shared, common // shared
         mine, wholes = tuple([whole * up for whole in mine]), tuple([whole * down for whole in wholes])
         common *= up
-    if one.roots == roots:
-        total = tuple([a + b for a, b in zip(mine, wholes, strict=True)])
-        if all(total):
-            return _canonical(roots, total, common)
-        return surd(zip(roots, total, strict=True), common)
     sums = dict(zip(one.roots, mine, strict=True))
     for n, whole in zip(roots, wholes, strict=True):
         sums[n] = sums.get(n, 0) + whole
@@ -222,6 +251,13 @@ def _multiple(one: Surd, top: int, bottom: int) -> Surd:
     """The number × top / bottom, for top and bottom that are not zero; it keeps its roots."""
     if bottom < 0:
         top, bottom = -top, -bottom
+    if len(one.wholes) == 2:
+        p, q = one.wholes
+        p, q, below = p * top, q * top, one.below * bottom
+        common = math.gcd(p, q, below)
+        if common == 1:
+            return Surd(one.roots, (p, q), below)
+        return Surd(one.roots, (p // common, q // common), below // common)
     wholes, below = tuple([whole * top for whole in one.wholes]), one.below * bottom
     common = math.gcd(below, *wholes)
     if common != 1:
@@ -256,12 +292,12 @@ def inverse(x: Exact) -> Exact:
     """1/(A + B√q) = (A - B√q)/(A² - B²q); the divisor on the right no longer holds √q."""
     if isinstance(x, Fraction):
         return 1 / x
-    if len(x.roots) == 1:
-        n, whole = x.roots[0], x.wholes[0]
-        return surd([(n, x.below)], whole * n)
-    q, a, b = split(x)
-    conjugate = a - b * Surd((q,), (1,), 1)
-    return conjugate * inverse(a * a - b * b * q)
+    if len(x.roots) == 2:
+        p, q = x.wholes
+        return _single(x.roots, x.below * p, -x.below * q, p * p - q * q * x.roots[1])
+    n, a, b = split(x)
+    conjugate = a - b * Surd((1, n), (0, 1), 1)
+    return conjugate * inverse(a * a - b * b * n)
 
 
 # --- order ---------------------------------------------------------------------------------------
@@ -291,6 +327,9 @@ def sign(x: Exact | int) -> int:
         return 1
     if value < -error:
         return -1
+    if len(x.roots) == 2:
+        p, q = x.wholes
+        return 1 if (q if q * q * x.roots[1] > p * p else p) > 0 else -1
     bits = 32
     while True:
         low, high = bounds(x, bits)

@@ -17,6 +17,11 @@ from blockdsl.sewing.order.whole import WholeNumbers, whole_numbers
 _TURNS = tuple(symmetry for symmetry in ALL_EIGHT if not symmetry.is_mirrored)
 _AS_IT_LIES = Turn(IDENTITY)
 _MIRRORED = tuple(symmetry for symmetry in ALL_EIGHT if symmetry.is_mirrored)
+_WAYS_TURNED, _WAYS_MIRRORED = (
+    tuple(tuple(Turn(symmetry, eighth) for symmetry in symmetries) for eighth in (False, True))
+    for symmetries in (_TURNS, _MIRRORED)
+)
+"""The same after no eighth turn, and after one."""
 Span = tuple[int, int]
 """The patches of a unit: its first, and the one after its last."""
 Solid = Mapping[Span, str]
@@ -80,13 +85,16 @@ class Looks:
         self._likenesses: dict[tuple[int, ...], Likeness] = {}
         self._outlines: list[tuple[_Cloth, list[tuple[int, int]], _Box]] = []
         self._lying = _ways_of_lying(net)
-        self._shape_of = [[self._shape(patch, lying) for patch in range(len(net.rings))] for lying in self._lying]
+        self._boxes = [[lying.box([patch]) for patch in range(len(net.rings))] for lying in self._lying]
+        self._shape_of = [
+            [self._shape(patch, lying, box) for patch, box in enumerate(boxes)]
+            for lying, boxes in zip(self._lying, self._boxes, strict=True)
+        ]
 
     def _number(self, thing: Hashable) -> int:
         return self._numbers.setdefault(thing, len(self._numbers))
 
-    def _shape(self, patch: int, lying: _Lying) -> int:
-        box = lying.box([patch])
+    def _shape(self, patch: int, lying: _Lying, box: _Box) -> int:
         corners = [(lying.whole[c][0] - box[0], lying.whole[c][1] - box[1]) for c in self._net.rings[patch]]
         key = (self._cloth[patch], *corners)
         number = self._shapes.get(key)
@@ -107,20 +115,20 @@ class Looks:
             known = self._turned_shapes[shape, symmetry] = self._number((fabric, ring))
         return known
 
-    def _seen(self, patches: Sequence[int], turn: Turn) -> list[tuple[int, int, int]]:
-        """Each patch's turned shape and where it lies in the turned box of all of them."""
+    def _seen(self, patches: Sequence[int], turn: Turn, box: _Box | None = None) -> list[tuple[int, int, int]]:
+        """Each patch's turned shape and place in the turned box of all of them, which `box` is before it is turned."""
         placed = self._placed.get(turn)
         if placed is None:
             placed = self._placed[turn] = self._place_all(turn)
-        left, top = _top_left(turn.symmetry, self._lying[turn.eighth].box(patches))
+        left, top = _top_left(turn.symmetry, box or self._lying[turn.eighth].box(patches))
         return [(shape, x - left, y - top) for shape, x, y in [placed[patch] for patch in patches]]
 
     def _place_all(self, turn: Turn) -> list[tuple[int, int, int]]:
         """Of each patch of the block its turned shape and where the top left of its turned box lies."""
-        symmetry, lying, shapes = turn.symmetry, self._lying[turn.eighth], self._shape_of[turn.eighth]
+        symmetry = turn.symmetry
         return [
-            (self._turned_shape(shape, symmetry), *_top_left(symmetry, lying.box([patch])))
-            for patch, shape in enumerate(shapes)
+            (self._turned_shape(shape, symmetry), *_top_left(symmetry, box))
+            for shape, box in zip(self._shape_of[turn.eighth], self._boxes[turn.eighth], strict=True)
         ]
 
     def likeness(self, patches: Sequence[int]) -> Likeness:
@@ -132,10 +140,12 @@ class Looks:
         return known
 
     def _likeness(self, patches: Sequence[int]) -> Likeness:
-        ways = range(len(self._lying))
+        boxes = [lying.box(patches) for lying in self._lying]
         turned, mirrored = (
-            frozenset(frozenset(self._seen(patches, Turn(symmetry, bool(way)))) for way in ways for symmetry in each)
-            for each in (_TURNS, _MIRRORED)
+            frozenset(
+                frozenset(self._seen(patches, turn, box)) for box, way in zip(boxes, each, strict=False) for turn in way
+            )
+            for each in (_WAYS_TURNED, _WAYS_MIRRORED)
         )
         symmetric = len(turned) < len(_TURNS) * len(self._lying)
         return Likeness(self._number(turned), self._number(frozenset((turned, mirrored))), symmetric)
