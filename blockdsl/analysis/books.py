@@ -8,13 +8,14 @@ from typing import Final
 
 from msgspec import Struct, field
 
+from blockdsl.analysis.fixes import did_you_mean
 from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.resize import block_at_width, design_at_all_sizes, measured
 from blockdsl.analysis.scope import Scope, bring_in
-from blockdsl.diagnostics import Fix, Problems, Span, nearest_word
+from blockdsl.diagnostics import Fix, Problems, Span, change_to, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, QuiltDesign
 from blockdsl.model.book import SHEETS, BlockInBook, BookDesign, ChapterDesign, QuiltInBook, WordsInBook
@@ -137,9 +138,14 @@ class Shelf:
         elif name not in SHEETS:
             near = nearest_word(name, SHEETS)
             advice = f"did you mean `{near}`?" if near else f"there are {', '.join(SHEETS)}, and `roll 36 in`"
-            self._report("paper-unknown", line.name.span, advice, name=line.name.text)
+            self._report(
+                "paper-unknown", line.name.span, advice, fixes=did_you_mean(line.name, near), name=line.name.text
+            )
         elif width is not None:
-            self._report("paper-unknown", line.span, f"write `paper {name}`", name=f"{name} {width.span.text}")
+            fixes = (change_to(line.span, f"paper {name}", sure=True),)
+            self._report(
+                "paper-unknown", line.span, f"write `paper {name}`", fixes=fixes, name=f"{name} {width.span.text}"
+            )
         else:
             return name
         return "letter"
@@ -149,7 +155,9 @@ class Shelf:
         try:
             source = self._reader.used(path.text, self._names.main.source.name)
         except CannotRead as fault:
-            self._problems.report(fault.code, path.span, help=fault.help, related=(), fixes=(), **fault.values)
+            self._problems.report(
+                fault.code, path.span, help=fault.help, related=(), fixes=did_you_mean(path, fault.near), **fault.values
+            )
             return []
         self.texts.append(source.name)
         text = source.text.replace("\r\n", "\n").replace("\r", "\n").expandtabs(4)
@@ -176,7 +184,8 @@ class Shelf:
             if not self._names.incomplete:
                 near = nearest_word(line.name.text, self._names.quilts)
                 advice = f'did you mean "{near}"?' if near else "bring its file in with a `use` line, or set it here"
-                self._report("name-unknown", line.name.span, advice, kind="quilt", name=line.name.text)
+                fixes = did_you_mean(line.name, near)
+                self._report("name-unknown", line.name.span, advice, fixes=fixes, kind="quilt", name=line.name.text)
             return []
         design = self._quilt_design(declaration)
         return [] if design is None else [QuiltInBook(design)]
@@ -200,7 +209,8 @@ class Shelf:
             if not self._names.incomplete:
                 near = nearest_word(line.name.text, self._names.blocks)
                 advice = f'did you mean "{near}"?' if near else "bring its file in with a `use` line, or draw it here"
-                self._report("name-unknown", line.name.span, advice, kind="block", name=line.name.text)
+                fixes = did_you_mean(line.name, near)
+                self._report("name-unknown", line.name.span, advice, fixes=fixes, kind="block", name=line.name.text)
             return []
         design = self._at_own_size(declaration)
         if design is None:

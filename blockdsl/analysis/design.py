@@ -44,10 +44,16 @@ def design_block(block: ast.BlockDeclaration, names: Scope, placer: Placer, prob
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
     design = replace(design, choices=read_choices(block.lines, names, problems))
-    report_sizes_off_the_ruler(design, problems)
+    report_sizes_off_the_ruler(design, _size_line(block), problems)
     report_fabrics_too_alike(design, names, problems)
     report_colourways(design, block, problems)
     return replace(design, colourways=colourways)
+
+
+def _size_line(block: ast.BlockDeclaration) -> ast.Size | None:
+    """The block's own `size` line; None where it is laid at another size."""
+    sizes = (line for line in block.lines if isinstance(line, ast.Size))
+    return next((line for line in sizes if line.span.text.startswith("size ")), None)
 
 
 def _fabrics_in_order(layout: Layout, names: Scope) -> tuple[Fabric, ...]:

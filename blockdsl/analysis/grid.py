@@ -7,7 +7,7 @@ from math import lcm
 
 from msgspec import Struct
 
-from blockdsl.diagnostics import Problems, Span
+from blockdsl.diagnostics import Edit, Fix, Problems, Span, change_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.syntax import ast
 from blockdsl.syntax.kinds import draws
@@ -73,10 +73,18 @@ def _rows_alike(rows: Sequence[ast.Row], across: int, problems: Problems) -> boo
         if found > across:
             span = row.cells[across].span.to(row.cells[-1].span)
             help_text = f"take {found - across} out, or add to the other rows; `-` continues the cell on its left"
-            problems.report("row-too-long", span, found=_cells(found), wanted=_cells(across), help=help_text)
+            extra = Span(span.source, row.cells[across - 1].span.stop, span.stop)
+            fix = Fix("Take out the cells that are too many", (Edit(extra, ""),))
+            problems.report(
+                "row-too-long", span, found=_cells(found), wanted=_cells(across), help=help_text, fixes=(fix,)
+            )
         elif found < across:
             help_text = "add the missing cells; `-` continues the cell on its left, `|` the one above"
-            problems.report("row-too-short", row.span, found=_cells(found), wanted=_cells(across), help=help_text)
+            more = "  -" * (across - found)
+            fix = Fix(f"Add `{more.strip()}` to the row", (Edit(row.span.after, more),))
+            problems.report(
+                "row-too-short", row.span, found=_cells(found), wanted=_cells(across), help=help_text, fixes=(fix,)
+            )
         fine = fine and found == across
     return fine
 
@@ -94,7 +102,10 @@ def _shares(
             problems.report("length-not-positive", number.span, what=what)
             return None
     if len(numbers) != wanted:
-        problems.report(code, said[0].span, found=len(numbers), wanted=wanted)
+        word = said[0].span.text.split()[0]
+        parts = [number.span.text for number in numbers[:wanted]] + ["1"] * (wanted - len(numbers))
+        fix = change_to(said[0].span, f"{word} {' '.join(parts)}")
+        problems.report(code, said[0].span, found=len(numbers), wanted=wanted, fixes=(fix,))
         return None
     if too_fine([number.value for number in numbers]):
         what = "columns" if kind is ast.Columns else "rows"

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from msgspec import Struct
 
+from blockdsl.analysis.fixes import did_you_mean
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems
@@ -28,7 +29,14 @@ def read_further_font(names: Scope, reader: Reader, problems: Problems) -> Furth
     try:
         return further_font(reader.binary(line.path.text, line.span.source.name, MOST_BYTES))
     except CannotRead as fault:
-        problems.report(fault.code, line.path.span, help=fault.help, related=(), fixes=(), **fault.values)
+        problems.report(
+            fault.code,
+            line.path.span,
+            help=fault.help,
+            related=(),
+            fixes=did_you_mean(line.path, fault.near),
+            **fault.values,
+        )
     except NotAFont:
         help_text = "name a TrueType or OpenType file, whose name ends in .ttf or .otf"
         problems.report("font-unreadable", line.path.span, path=line.path.text, help=help_text)

@@ -12,6 +12,7 @@ from typing import TypeVar, cast
 from msgspec import Struct, field
 from msgspec.structs import replace
 
+from blockdsl.analysis.fixes import did_you_mean, without_line
 from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.diagnostics import Problems, Span, nearest_word
 from blockdsl.model import BlockDesign, BookDesign, PressingChoice, QuiltDesign
@@ -52,14 +53,18 @@ def report_repeats(lines: Lines, problems: Problems) -> None:
         before = seen.setdefault(word, line.span) if word else line.span
         if before is not line.span:
             related = ((before, "first set here"),)
-            problems.report("setting-twice", line.span, what=word, related=related, help="keep one of the two")
+            fixes = (without_line(line.span, "second"), without_line(before, "first"))
+            problems.report(
+                "setting-twice", line.span, what=word, related=related, help="keep one of the two", fixes=fixes
+            )
 
 
 def _report_unknown(line: ast.Language, problems: Problems) -> None:
     near = nearest_word(line.tag.text, LANGUAGES)
     there_are = f"pages can be in {', '.join(f'`{tag}`' for tag in LANGUAGES)}"
     help_text = f"did you mean `{near}`?" if near else there_are
-    problems.report("language-unknown", line.tag.span, tag=line.tag.text, help=help_text)
+    fixes = did_you_mean(line.tag, near)
+    problems.report("language-unknown", line.tag.span, tag=line.tag.text, help=help_text, fixes=fixes)
 
 
 class Choices(Struct, frozen=True):

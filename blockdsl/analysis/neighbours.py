@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from itertools import combinations
 from math import sqrt
 
+from blockdsl.analysis.fixes import without_line
 from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Point
@@ -132,6 +133,7 @@ def report_unused_fabrics(names: Scope, used: set[str], problems: Problems) -> N
                 declaration.name.span,
                 name=declaration.name.text,
                 help="take the line out, or use the fabric in a cell",
+                fixes=(without_line(declaration.span, "fabric"),),
             )
 
 

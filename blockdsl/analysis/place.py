@@ -10,10 +10,12 @@ from msgspec.structs import replace
 
 from blockdsl.analysis.applique import MOST_PIECES, lay_appliques
 from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
+from blockdsl.analysis.fitting import Around, fits_so
+from blockdsl.analysis.fixes import declare_fabric, did_you_mean
 from blockdsl.analysis.free import lay_free_patches
 from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing, lines_at, read_grid
 from blockdsl.analysis.scope import MOST_NESTING, Scope
-from blockdsl.diagnostics import Fix, Problems, Span, nearest_word
+from blockdsl.diagnostics import Edit, Fix, Problems, Span, change_to, nearest_word
 from blockdsl.geometry import Exact, Point
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
@@ -55,6 +57,7 @@ class Placer:
         self._reported: set[tuple[str, Span]] = set()
         self._missing: set[str] = set()
         self._size_is_known = True
+        self._around: Around | None = None
 
     # --- a whole grid -------------------------------------------------------------------------
 
@@ -86,7 +89,7 @@ class Placer:
             self.look_up(lines)
             return None, (), ()
         xs, ys = lines_at(grid.columns, width), lines_at(grid.heights, height)
-        laid = self._lay_grid(grid, xs, ys)
+        laid = self._lay_grid(lines, grid, xs, ys)
         return self._with_appliques(laid, lines, grid, (width, height)), xs, ys
 
     def _with_appliques(
@@ -154,10 +157,16 @@ class Placer:
         return next((cell for cell in named if not any(cell.name.text in names for names in known)), None)
 
     def _report_bare_shapes(self, lines: Sequence[ast.BlockLine]) -> bool:
-        bare = [cell for line in lines if isinstance(line, ast.Row) and (cell := self._bare_shape(line))]
-        for cell in bare:
+        bare = [(line, cell) for line in lines if isinstance(line, ast.Row) and (cell := self._bare_shape(line))]
+        for line, cell in bare:
             usage = SHAPES[cell.name.text].usage.split(", or ")[0]
-            self._once("shape-needs-brackets", cell.span, name=cell.name.text, help=f"write it as `({usage})`")
+            self._once(
+                "shape-needs-brackets",
+                cell.span,
+                name=cell.name.text,
+                help=f"write it as `({usage})`",
+                fixes=(_in_brackets(cell, line),),
+            )
         return bool(bare)
 
     def _look_up_cell(self, cell: ast.Cell) -> None:
@@ -198,7 +207,9 @@ class Placer:
     def _grid_of(self, unit: ast.UnitDeclaration) -> Grid | None:
         return self._grid(f"unit {unit.name.text}", unit.lines, unit.name.span)
 
-    def _lay_grid(self, grid: Grid, xs: Sequence[Fraction], ys: Sequence[Fraction]) -> Layout | None:
+    def _lay_grid(
+        self, lines: Sequence[ast.BlockLine], grid: Grid, xs: Sequence[Fraction], ys: Sequence[Fraction]
+    ) -> Layout | None:
         patches: list[Patch] = []
         units: list[UnitPlace] = []
         appliques: list[Applique] = []
@@ -211,7 +222,9 @@ class Placer:
                 # By far the commonest cell; a plain rectangle looks the same however it is turned.
                 patches.append(Patch(cell.name.text, box(left, top, right, bottom), span=cell.span))
                 continue
+            outer, self._around = self._around, Around(lines, grid, region)
             layout = self._lay_cell(region, right - left, bottom - top)
+            self._around = outer
             if layout is None:
                 complete = False
             else:
@@ -245,12 +258,20 @@ class Placer:
     def _filling(self, call: ast.ShapeCall) -> ShapeUse | None:
         shape = SHAPES.get(call.shape.text)
         if shape is None and (now := FORMER_NAMES.get(call.shape.text)):
-            self._once("word-renamed", call.shape.span, word=call.shape.text, now=now, help=renamed_help(now))
+            self._once(
+                "word-renamed",
+                call.shape.span,
+                word=call.shape.text,
+                now=now,
+                help=renamed_help(now),
+                fixes=(change_to(call.shape.span, now, sure=True),),
+            )
             shape = SHAPES[now]
         if shape is None:
             near = TRADE_WORDS.get(call.shape.text.lower()) or nearest_word(call.shape.text, SHAPES)
             help_text = f"did you mean `{near}`?" if near else f"the shapes are {', '.join(SHAPES)}"
-            self._once("shape-unknown", call.shape.span, name=call.shape.text, help=help_text)
+            fixes = did_you_mean(call.shape, near)
+            self._once("shape-unknown", call.shape.span, name=call.shape.text, help=help_text, fixes=fixes)
             return None
         filling = shape.read(WordReader(call.words))
         if filling is None:
@@ -276,13 +297,17 @@ class Placer:
         self._missing.add(word.text)
         if word.text in self._names.damaged or (self._names.incomplete and not near):
             return
+        fixes = did_you_mean(word, near)
         if kind == "fabric" and word.text in self._names.units:
+            fixes = ()
             help_text = f"`{word.text}` is a unit; a shape is made of fabrics"
         elif near:
             help_text = f"did you mean `{near}`?"
         else:
             help_text = f'declare it: `fabric {word.text} "Its name in print" #c0c0c0`'
-        self._once("name-unknown", word.span, kind=kind, name=word.text, help=help_text)
+        if word.text not in self._names.units and (file := self._names.file_of(word.span)) is not None:
+            fixes = (*fixes, declare_fabric(word, file))
+        self._once("name-unknown", word.span, kind=kind, name=word.text, help=help_text, fixes=fixes)
 
     def _fit(
         self, filling: ShapeUse, name: str | None, span: Span, natural: tuple[Exact, Exact], symmetry: Symmetry
@@ -326,7 +351,13 @@ class Placer:
         if instead:
             help_text += f"; a rectangle cut corner to corner is `{instead}`"
         self._once(
-            "unit-does-not-fit", span, name=name, wants=_proportion(wants), gets=_proportion(gets), help=help_text
+            "unit-does-not-fit",
+            span,
+            name=name,
+            wants=_proportion(wants),
+            gets=_proportion(gets),
+            help=help_text,
+            fixes=fits_so(span, wants, gets, turned=turned, instead=instead, around=self._around),
         )
 
     # --- named units ---------------------------------------------------------------------------
@@ -384,7 +415,7 @@ class Placer:
         grid = self._grid_of(unit)
         if grid is None:
             return None
-        laid = self._lay_grid(grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
+        laid = self._lay_grid(unit.lines, grid, lines_at(grid.columns, across), lines_at(grid.heights, down))
         return self._with_appliques(laid, unit.lines, grid, (across, down))
 
     def _once(
@@ -400,6 +431,12 @@ class Placer:
         if (code, span) not in self._reported:
             self._reported.add((code, span))
             self._problems.report(code, span, help=help, related=(), fixes=fixes, **values)
+
+
+def _in_brackets(shape: ast.NameCell, row: ast.Row) -> Fix:
+    """The fix that puts brackets round a shape and all the words after it in its row."""
+    last = row.cells[-1].span
+    return Fix("Put brackets round it", (Edit(shape.span.before, "("), Edit(last.after, ")")))
 
 
 def _even_lines(

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from pathlib import Path, PurePosixPath
 from typing import Protocol
 
-from blockdsl.diagnostics import Source
+from blockdsl.diagnostics import Source, nearest_word
 from blockdsl.resources import library_names, library_path
 
 MOST_BYTES = 1 << 20
@@ -15,11 +15,18 @@ MOST_BYTES = 1 << 20
 class CannotRead(Exception):
     """A file that cannot be brought in; `code` is the problem's code, `values` fill its message."""
 
-    def __init__(self, code: str, help: str | None = None, **values: str) -> None:  # noqa: A002  the word printed
-        """Keep what the report needs."""
+    def __init__(
+        self,
+        code: str,
+        help: str | None = None,  # noqa: A002  the word printed
+        near: str | None = None,
+        **values: str,
+    ) -> None:
+        """Keep what the report needs; `near` is the file that was probably meant."""
         super().__init__(code)
         self.code = code
         self.help = help
+        self.near = near
         self.values = values
 
 
@@ -54,7 +61,7 @@ def read_library(name: str) -> Source:
     """A file of the library that comes with blockdsl. Raises CannotRead."""
     if name not in library_names():
         known = ", ".join(f'"{known}"' for known in library_names())
-        raise CannotRead("library-unknown", f"the library has {known}", name=name)
+        raise CannotRead("library-unknown", f"the library has {known}", nearest_word(name, library_names()), name=name)
     return Source(f"library/{name}.block", decode(library_path(name).read_bytes()))
 
 
@@ -86,7 +93,7 @@ class FileReader:
                 raise CannotRead("file-too-large", "split it: `use` brings the parts together")
             return real.read_bytes()
         except FileNotFoundError:
-            raise CannotRead("use-missing", _neighbours(wanted), path=path) from None
+            raise CannotRead("use-missing", _neighbours(wanted), _nearest(wanted, path), path=path) from None
         except PermissionError:
             raise CannotRead("file-unreadable", "ask for leave to read it", why="it may not be opened") from None
         except OSError as fault:
@@ -107,6 +114,15 @@ def _shown(path: Path) -> str:
         else:
             parts.append(part)
     return str(Path(*parts)) if parts else str(path)
+
+
+def _nearest(path: Path, said: str) -> str | None:
+    """The file beside a missing one that was probably meant, as it would be said."""
+    try:
+        near = nearest_word(path.name, [other.name for other in path.parent.glob(f"*{path.suffix}")])
+    except (OSError, ValueError):
+        return None
+    return None if near is None else str(PurePosixPath(said).with_name(near))
 
 
 def _neighbours(path: Path) -> str | None:

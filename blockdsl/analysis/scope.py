@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from msgspec import Struct, field
 
+from blockdsl.analysis.fixes import did_you_mean
 from blockdsl.analysis.maker_choices import report_choices, report_repeats
 from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.analysis.reading import CannotRead, Reader
@@ -44,6 +45,11 @@ class Scope(Struct):
     def nearest(self, word: str) -> str | None:
         """The fabric or unit that was probably meant."""
         return nearest_word(word, [*self.fabrics, *self.units, *self.damaged])
+
+    def file_of(self, span: Span) -> ast.File | None:
+        """The file that a place lies in, if it is one that the maker can change."""
+        found = next((file for file in self.files if file.source is span.source), None)
+        return None if found is None or found.source.name.startswith("library/") else found
 
     def may_be_declared(self, word: str) -> bool:
         """Whether an unknown word may stand in what could not be read; that has been reported already."""
@@ -97,7 +103,14 @@ def _use(use: ast.Use, reader: Reader, problems: Problems, names: Scope, chain: 
     try:
         found = reader.library(use.path.text) if use.library else reader.used(use.path.text, chain[-1])
     except CannotRead as fault:
-        problems.report(fault.code, use.path.span, help=fault.help, related=(), fixes=(), **fault.values)
+        problems.report(
+            fault.code,
+            use.path.span,
+            help=fault.help,
+            related=(),
+            fixes=did_you_mean(use.path, fault.near),
+            **fault.values,
+        )
         names.incomplete = True
         return
     if found.name in chain:
@@ -236,7 +249,8 @@ def read_cutter(declaration: ast.CutterDeclaration, problems: Problems) -> Cutte
         near = nearest_word(shape, CUTTER_SHAPES)
         known = ", ".join(f"`{each}`" for each in CUTTER_SHAPES)
         help_text = f"did you mean `{near}`?" if near else f"a cutter cuts {known}"
-        problems.report("cutter-shape-unknown", declaration.shape.span, name=shape, help=help_text)
+        fixes = did_you_mean(declaration.shape, near)
+        problems.report("cutter-shape-unknown", declaration.shape.span, name=shape, help=help_text, fixes=fixes)
         return None
     sides = (declaration.width, declaration.height)
     for side in dict.fromkeys(sides):

@@ -7,9 +7,10 @@ from typing import TypeVar
 
 from msgspec import Struct
 
+from blockdsl.analysis.fixes import declare_fabric, did_you_mean, line_below
 from blockdsl.analysis.maker_choices import report_choices
 from blockdsl.analysis.scope import Scope
-from blockdsl.diagnostics import Problems, nearest_word
+from blockdsl.diagnostics import Fix, Problems, change_to, nearest_word
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Choice, ColourPlan, GrainChoice, RulerUnit
 from blockdsl.model.lengths import write_size
@@ -55,7 +56,8 @@ def read_settings(block: ast.BlockDeclaration, problems: Problems) -> Settings |
     if size is None:
         if not any(isinstance(line, ast.UnreadableLine) and line.keyword == "size" for line in block.lines):
             help_text = "add its finished size, for example `size 12 in`"
-            problems.report("size-missing", block.name.span, name=block.name.text, help=help_text)
+            fix = Fix("Add `size 12 in`", (line_below(block.span, "size 12 in"),))
+            problems.report("size-missing", block.name.span, name=block.name.text, help=help_text, fixes=(fix,))
         return None
     unit: RulerUnit = "in" if size.width.unit == "in" else "cm"
     sides = [size.width] if size.width == size.height else [size.width, size.height]
@@ -134,7 +136,8 @@ def now_called(shape: ast.Word, problems: Problems) -> str:
     now = FORMER_NAMES.get(shape.text)
     if now is None:
         return shape.text
-    problems.report("word-renamed", shape.span, word=shape.text, now=now, help=renamed_help(now))
+    fixes = (change_to(shape.span, now, sure=True),)
+    problems.report("word-renamed", shape.span, word=shape.text, now=now, help=renamed_help(now), fixes=fixes)
     return now
 
 
@@ -159,7 +162,9 @@ def read_colourways(lines: Sequence[ast.BlockLine], names: Scope, problems: Prob
                 continue
             near = nearest_word(word.text, names.fabrics)
             help_text = f"did you mean `{near}`?" if near else f"declare it with a `fabric {word.text}` line"
-            problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=help_text)
+            file = names.file_of(word.span)
+            fixes = (*did_you_mean(word, near), *((declare_fabric(word, file),) if file else ()))
+            problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=help_text, fixes=fixes)
         if line.name.text in plans:
             problems.report("name-twice", line.name.span, kind="colourway", name=line.name.text, help="name one anew")
         elif not unknown:
@@ -173,7 +178,8 @@ def whole_number(number: ast.Number, what: str, problems: Problems, *, most: int
     if number.value.denominator != 1:
         below = max(1, int(number.value))
         advice = f"write {below} or {below + 1}"
-        problems.report("count-not-whole", number.span, what=what, number=number.span.text, help=advice)
+        fixes = tuple(change_to(number.span, str(whole)) for whole in (below, below + 1))
+        problems.report("count-not-whole", number.span, what=what, number=number.span.text, help=advice, fixes=fixes)
         return None
     if number.value < 1:
         problems.report("length-not-positive", number.span, what=what, help="the least is 1")

@@ -166,5 +166,5 @@ def _methods(design: BlockDesign, drift: Drift) -> Iterator[tuple[str, str]]:
 
 def _is_off_the_ruler(design: BlockDesign) -> bool:
     found = Problems()
-    report_sizes_off_the_ruler(design, found)
+    report_sizes_off_the_ruler(design, None, found)
     return any(found)

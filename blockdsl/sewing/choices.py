@@ -11,7 +11,7 @@ from collections.abc import Callable, Collection, Hashable, Iterator, Mapping, S
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.diagnostics import Problems, nearest_word
+from blockdsl.diagnostics import Problems, change_to, nearest_word
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.methods import CUT_PATCHES, FOR_ALL, FOUNDATION, METHODS, OVER_PAPERS, makes, methods_for
@@ -79,7 +79,8 @@ def is_known_method(choice: Choice, problems: Problems) -> bool:
         return True
     near = nearest_word(choice.method, METHODS)
     help_text = f"did you mean `{near}`?" if near else f"the methods are {_list(tuple(METHODS))}"
-    problems.report("method-unknown", choice.method_span, name=choice.method, help=help_text)
+    fixes = (change_to(choice.method_span, near),) if near else ()
+    problems.report("method-unknown", choice.method_span, name=choice.method, help=help_text, fixes=fixes)
     return False
 
 
@@ -191,15 +192,16 @@ def _applies(choice: Choice, groups: Sequence[UnitGroup], problems: Problems) ->
         shape = group.filling.shape if group.filling else None
         if group.filling is None or not makes(choice.method, group.filling):
             usual = methods_for(shape or "")
-            can = _list([each for each in usual if group.filling is None or makes(each, group.filling)])
+            able = [each for each in usual if group.filling is None or makes(each, group.filling)]
             help_text = "choose one of those" if shape else "for the shapes in it, name the shape: `make half as …`"
             problems.report(
                 "method-does-not-fit",
                 choice.method_span,
                 method=choice.method,
                 what=choice.what,
-                can=can,
+                can=_list(able),
                 help=help_text,
+                fixes=tuple(change_to(choice.method_span, method) for method in able),
             )
             return False
     return True
@@ -217,7 +219,10 @@ def _report_nothing_meant(choice: Choice, groups: Sequence[UnitGroup], problems:
         if near
         else f"`make` takes a shape or a unit of this block: {_list(tuple(sorted(known)))}"
     )
-    problems.report("name-unknown", choice.what_span, kind="shape or unit", name=choice.what, help=help_text)
+    fixes = (change_to(choice.what_span, near),) if near else ()
+    problems.report(
+        "name-unknown", choice.what_span, kind="shape or unit", name=choice.what, help=help_text, fixes=fixes
+    )
 
 
 def _list(words: Sequence[str]) -> str:

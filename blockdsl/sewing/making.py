@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.diagnostics import Problems
+from blockdsl.diagnostics import Problems, change_to
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import BlockDesign, Choice
@@ -196,5 +196,6 @@ def choose_over_papers(chosen: Sequence[tuple[UnitGroup, Choice]], problems: Pro
         elif choice.method_span not in told:
             told.add(choice.method_span)
             advice = "make it as `cut patches`: its curves are sewn by templates"
-            problems.report("papers-curved", choice.method_span, what=choice.what, help=advice)
+            fixes = (change_to(choice.method_span, CUT_PATCHES),)
+            problems.report("papers-curved", choice.method_span, what=choice.what, help=advice, fixes=fixes)
     return tuple(found)

@@ -8,15 +8,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
-from typing import Final
+from typing import Final, get_args
 
 from lark.exceptions import UnexpectedCharacters, UnexpectedEOF, UnexpectedInput, UnexpectedToken
 
 from blockdsl.diagnostics import nearest_word
-from blockdsl.syntax.grammar import Grammar, keyword_terminals
-from blockdsl.syntax.issue import SyntaxIssue
+from blockdsl.syntax.grammar import Grammar, keyword_terminals, spellings
+from blockdsl.syntax.issue import LineFix, SyntaxIssue
 from blockdsl.syntax.kinds import KEYWORDS, LINE_KINDS, QUILT_KINDS
 from blockdsl.syntax.lines import RawLine
+from blockdsl.syntax.nodes import LengthUnit
 
 _WANTED: Final = {
     "PAIR": "a cell",
@@ -66,11 +67,21 @@ class _Stop:
         return f"it is written {kinds[self.keyword].usage}"
 
     def issue(
-        self, code: str, advice: str | None = None, *, length: int | None = None, **values: object
+        self,
+        code: str,
+        advice: str | None = None,
+        *,
+        length: int | None = None,
+        fixes: tuple[LineFix, ...] = (),
+        **values: object,
     ) -> SyntaxIssue:
         """An issue at the place where reading stopped."""
         stop = self.at + (len(self.found) if length is None else length)
-        return SyntaxIssue(code, self.at, stop, advice or self.usage, values)
+        return SyntaxIssue(code, self.at, stop, advice or self.usage, values, fixes)
+
+    def instead(self, text: str, *, length: int | None = None, title: str = "", sure: bool = False) -> LineFix:
+        """The fix that writes other words for those found there."""
+        return LineFix(self.at, self.at + (len(self.found) if length is None else length), text, title, sure)
 
 
 def _stopped(text: str, error: UnexpectedInput) -> tuple[int, frozenset[str]]:
@@ -105,7 +116,8 @@ def unknown_line(line: RawLine) -> SyntaxIssue:
         advice = "a row of cells begins with `row`; other lines begin with `unit`, `block`, `size` and so on"
     else:
         advice = "every line begins with a word such as `fabric`, `unit`, `block`, `row` or `size`"
-    return SyntaxIssue("line-unknown", 0, len(found), advice, {"word": found})
+    fixes = (LineFix(0, len(found), close),) if close else ()
+    return SyntaxIssue("line-unknown", 0, len(found), advice, {"word": found}, fixes)
 
 
 # --- the issues that everybody makes ------------------------------------------------------------
@@ -119,7 +131,8 @@ def _turn_apart(stop: _Stop) -> SyntaxIssue | None:
     if last in {"row", "-", "|"}:
         return None
     advice = f"write it straight after the cell: `{last}{turns.group()}`"
-    return stop.issue("turn-apart", advice, length=turns.end(), turn=turns.group())
+    fix = LineFix(len(stop.before), stop.at, "", "Write the turn straight after its cell", sure=True)
+    return stop.issue("turn-apart", advice, length=turns.end(), fixes=(fix,), turn=turns.group())
 
 
 def _pair_apart(stop: _Stop) -> SyntaxIssue | None:
@@ -127,14 +140,19 @@ def _pair_apart(stop: _Stop) -> SyntaxIssue | None:
         return None
     slope = stop.found[0]
     advice = f"write the pair without spaces: `fog{slope}lantern`"
-    return stop.issue("pair-apart", advice, length=1, slope=slope)
+    behind = stop.at + 1
+    while stop.text[behind : behind + 1].isspace():
+        behind += 1
+    fix = LineFix(len(stop.before), behind, slope, "Write the pair without spaces", sure=True)
+    return stop.issue("pair-apart", advice, length=1, fixes=(fix,), slope=slope)
 
 
 def _comma_between_cells(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword != "row" or not stop.found.startswith(","):
         return None
     advice = "leave out the comma: put only spaces between cells, `row fog lantern fog`"
-    return stop.issue("word-unexpected", advice, length=1, found=",", wanted="a cell")
+    fix = stop.instead(" ", length=1, title="Put a space for the comma", sure=True)
+    return stop.issue("word-unexpected", advice, length=1, fixes=(fix,), found=",", wanted="a cell")
 
 
 def _decimal_comma(stop: _Stop) -> SyntaxIssue | None:
@@ -142,7 +160,8 @@ def _decimal_comma(stop: _Stop) -> SyntaxIssue | None:
     if stop.keyword == "patch" or number is None or not {"NUMBER", "LENGTH_UNIT"} & stop.wanted:
         return None
     advice = f"write a point for the comma: `{number.group().replace(',', '.')}`"
-    return stop.issue("word-unexpected", advice, found=stop.found, wanted="a number")
+    fix = stop.instead(stop.found.replace(",", ".", 1), sure=True)
+    return stop.issue("word-unexpected", advice, fixes=(fix,), found=stop.found, wanted="a number")
 
 
 def _length_without_unit(stop: _Stop) -> SyntaxIssue | None:
@@ -158,7 +177,12 @@ def _length_without_unit(stop: _Stop) -> SyntaxIssue | None:
         advice = f"write `cm` for centimetres: `{stop.before} cm`"
     elif stop.found.startswith("mill"):
         advice = f"write `mm` for millimetres: `{stop.before} mm`"
-    return SyntaxIssue("length-needs-unit", number.start(), len(stop.before), advice, {"text": number.group()})
+    end = len(stop.before)
+    fixes = tuple(LineFix(end, end, f" {unit}", f"Add `{unit}`") for unit in get_args(LengthUnit))
+    if (said := re.match(r"(?:inch(?:es)?|″|’’|''|cent\w*|mill\w*)", stop.found)) is not None:
+        unit = {"c": "cm", "m": "mm"}.get(said.group()[0], "in")
+        fixes = (LineFix(end, stop.at + said.end(), f" {unit}", f"Write `{unit}`", sure=True),)
+    return SyntaxIssue("length-needs-unit", number.start(), end, advice, {"text": number.group()}, fixes)
 
 
 def _fabric_without_label(stop: _Stop) -> SyntaxIssue | None:
@@ -167,10 +191,13 @@ def _fabric_without_label(stop: _Stop) -> SyntaxIssue | None:
         return None
     if "TEXT" in stop.wanted:
         advice = f'put what is to be printed after the name, in quotation marks: `fabric {words[1]} "Harbour fog"`'
-        return stop.issue("fabric-label-missing", advice, name=words[1])
+        label = words[1].replace("-", " ").capitalize()
+        fix = LineFix(len(stop.before), len(stop.before), f' "{label}"', "Add a label")
+        return stop.issue("fabric-label-missing", advice, fixes=(fix,), name=words[1])
     if "COLOUR" in stop.wanted:
         advice = f"put a colour after the label: `{stop.before} #dfe3e0`"
-        return stop.issue("fabric-colour-missing", advice, name=words[1])
+        fix = LineFix(len(stop.before), len(stop.before), " #c0c0c0", "Add a colour")
+        return stop.issue("fabric-colour-missing", advice, fixes=(fix,), name=words[1])
     return None
 
 
@@ -180,7 +207,8 @@ def _not_a_name(stop: _Stop) -> SyntaxIssue | None:
         return None
     better = name.group().lstrip("0123456789_-")
     advice = f"call it `{better}`, and put the number after the letters if you need it"
-    return stop.issue("name-needs-letter", advice, length=name.end(), name=name.group())
+    fix = stop.instead(better, length=name.end())
+    return stop.issue("name-needs-letter", advice, length=name.end(), fixes=(fix,), name=name.group())
 
 
 def _empty_row(stop: _Stop) -> SyntaxIssue | None:
@@ -219,7 +247,10 @@ def _generic(stop: _Stop) -> SyntaxIssue:
     wanted = _in_words(stop.wanted, stop.grammar)
     if stop.at_end:
         return SyntaxIssue("line-ends-early", len(stop.text), len(stop.text), stop.usage, {"wanted": wanted})
-    return stop.issue("word-unexpected", found=stop.found, wanted=wanted)
+    keywords = [word for each in stop.wanted & set(keyword_terminals(stop.grammar)) for word in spellings(each)]
+    near = nearest_word(stop.found.lower(), keywords)
+    fixes = (stop.instead(near),) if near else ()
+    return stop.issue("word-unexpected", fixes=fixes, found=stop.found, wanted=wanted)
 
 
 def _in_words(terminals: Iterable[str], grammar: Grammar) -> str:

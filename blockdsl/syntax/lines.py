@@ -15,7 +15,7 @@ from typing import Final
 from msgspec import Struct
 
 from blockdsl.diagnostics import Source, Span
-from blockdsl.syntax.issue import SyntaxIssue
+from blockdsl.syntax.issue import LineFix, SyntaxIssue
 from blockdsl.syntax.kinds import keyword_of
 
 DEEPEST: Final = 32
@@ -100,12 +100,12 @@ def _look(text: str) -> tuple[int | None, SyntaxIssue | None]:
             if isinstance(found, SyntaxIssue):
                 # What follows is most likely meant as a comment.
                 return place, issue or found
-            return place, issue or _unclosed(brackets)
+            return place, issue or _unclosed(text[:place].rstrip(), brackets)
         if mark["open"]:
             return None, issue or _quote_issue(text, place)
         if mark["bracket"]:
             issue = issue or _bracket(text, place, brackets)
-    return None, issue or _unclosed(brackets)
+    return None, issue or _unclosed(text, brackets)
 
 
 def _hash(text: str, place: int) -> SyntaxIssue | bool | None:
@@ -120,7 +120,9 @@ def _hash(text: str, place: int) -> SyntaxIssue | bool | None:
     if wants_colour and _LOOKS_LIKE_COLOUR.match(text, place):
         advice = "write it with six digits, such as `#dfe3e0`"
         return SyntaxIssue("colour-not-six-digits", place, stop, advice, {"text": run})
-    return SyntaxIssue("comment-needs-space", place, stop, f"put a space after the sign: `# {run[1:]}`", {"text": run})
+    advice = f"put a space after the sign: `# {run[1:]}`"
+    fix = LineFix(place, place + 1, "# ", "Put a space after the sign")
+    return SyntaxIssue("comment-needs-space", place, stop, advice, {"text": run}, (fix,))
 
 
 def _quote_issue(text: str, place: int) -> SyntaxIssue:
@@ -128,8 +130,10 @@ def _quote_issue(text: str, place: int) -> SyntaxIssue:
     if inches and text[place] == '"':
         number = inches.group()
         advice = f"write `in` for inches: `{number} in`"
-        return SyntaxIssue("length-needs-unit", inches.start(), place + 1, advice, {"text": number + '"'})
-    return SyntaxIssue("quote-not-closed", place, len(text), 'end the words with a second mark: `"`')
+        fix = LineFix(inches.start(), place + 1, f"{number.strip()} in", sure=True)
+        return SyntaxIssue("length-needs-unit", inches.start(), place + 1, advice, {"text": number + '"'}, (fix,))
+    fix = LineFix(len(text), len(text), "”" if text[place] == "“" else '"', "Close the quotation mark at the end")
+    return SyntaxIssue("quote-not-closed", place, len(text), 'end the words with a second mark: `"`', fixes=(fix,))
 
 
 def _bracket(text: str, place: int, brackets: list[int]) -> SyntaxIssue | None:
@@ -137,14 +141,18 @@ def _bracket(text: str, place: int, brackets: list[int]) -> SyntaxIssue | None:
         if brackets:
             brackets.pop()
             return None
-        return SyntaxIssue("bracket-not-opened", place, place + 1, "put `(` before the shape, or take the `)` away")
+        advice = "put `(` before the shape, or take the `)` away"
+        fix = LineFix(place, place + 1, "", "Take the `)` away")
+        return SyntaxIssue("bracket-not-opened", place, place + 1, advice, fixes=(fix,))
     brackets.append(place)
     if len(brackets) > DEEPEST:
         return SyntaxIssue("nesting-too-deep", place, place + 1, "make a unit of what is inside")
     return None
 
 
-def _unclosed(brackets: list[int]) -> SyntaxIssue | None:
+def _unclosed(text: str, brackets: list[int]) -> SyntaxIssue | None:
     if not brackets:
         return None
-    return SyntaxIssue("bracket-not-closed", brackets[-1], brackets[-1] + 1, "put `)` after the last word of the shape")
+    advice = "put `)` after the last word of the shape"
+    fix = LineFix(len(text), len(text), ")" * len(brackets), "Close the bracket at the end of the line")
+    return SyntaxIssue("bracket-not-closed", brackets[-1], brackets[-1] + 1, advice, fixes=(fix,))

@@ -11,12 +11,12 @@ from lark.exceptions import UnexpectedInput
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.diagnostics import Diagnostic, Problems, Source, Span
+from blockdsl.diagnostics import Diagnostic, Edit, Fix, Problems, Source, Span, change_to
 from blockdsl.syntax.ast import BlockDeclaration, BookBlock, BookQuilt, QuiltDeclaration, UnreadableLine
 from blockdsl.syntax.atoms import is_name, normalized
 from blockdsl.syntax.explain import explain, unknown_line
 from blockdsl.syntax.grammar import Grammar, build_line, parse_line
-from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.issue import IssueFound, LineFix, SyntaxIssue
 from blockdsl.syntax.kinds import (
     BOOK_MEMBERS,
     DECLARATIONS,
@@ -153,7 +153,10 @@ def _read_line(raw: RawLine, problems: Problems, grammar: Grammar = "line") -> R
 def _report_former(raw: RawLine, problems: Problems) -> None:
     """Report the word that a line begins with, where it had another name once; the line holds all the same."""
     if now := FORMER.get(raw.word):
-        problems.report("word-renamed", raw.span(0, len(raw.word)), word=raw.word, now=now, help=renamed_help(now))
+        fix = change_to(raw.span(0, len(raw.word)), now, sure=True)
+        problems.report(
+            "word-renamed", raw.span(0, len(raw.word)), word=raw.word, now=now, help=renamed_help(now), fixes=(fix,)
+        )
 
 
 def renamed_help(now: str) -> str:
@@ -167,10 +170,15 @@ def _unreadable(raw: RawLine, issue: SyntaxIssue, problems: Problems) -> Unreada
         name: str(value) if name == "wanted" else _shortened(str(value), 60) for name, value in issue.values.items()
     }
     advice = _shortened(issue.help, 240) if issue.help else None
-    problems.report(issue.code, raw.span(issue.start, issue.stop), help=advice, **values)
+    fixes = tuple(_fix(raw, fix) for fix in issue.fixes)
+    problems.report(issue.code, raw.span(issue.start, issue.stop), help=advice, fixes=fixes, **values)
     named = _DECLARED_NAME.match(raw.text)
     name = normalized(named.group(1)) if named and is_name(named.group(1)) else None
     return UnreadableLine(raw.span(), raw.keyword, name)
+
+
+def _fix(raw: RawLine, fix: LineFix) -> Fix:
+    return Fix(fix.title or f"Change to `{fix.text}`", (Edit(raw.span(fix.start, fix.stop), fix.text),), fix.sure)
 
 
 def _shortened(words: str, most: int) -> str:

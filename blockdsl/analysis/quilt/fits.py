@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Final
 
+from blockdsl.analysis.fixes import did_you_mean
 from blockdsl.analysis.quilt.columns import half_depth
 from blockdsl.analysis.quilt.halves import Side, can_be_halved
 from blockdsl.analysis.quilt.middle import BlockHere, Here, Sashing
@@ -104,7 +105,10 @@ def colourways_are_known(lines: Sequence[ast.QuiltLine], designs: Sequence[Block
         if isinstance(line, ast.ColourwayRule) and line.name.text not in known:
             near = nearest_word(line.name.text, known)
             advice = f'did you mean "{near}"?' if near else "give the block such a `colourway` line"
-            problems.report("name-unknown", line.name.span, kind="colourway", name=line.name.text, help=advice)
+            fixes = did_you_mean(line.name, near)
+            problems.report(
+                "name-unknown", line.name.span, kind="colourway", name=line.name.text, help=advice, fixes=fixes
+            )
             complete = False
     return complete
 

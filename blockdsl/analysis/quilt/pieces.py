@@ -8,6 +8,7 @@ from msgspec import Struct, field
 from msgspec.structs import replace
 
 from blockdsl.analysis.design import design_block
+from blockdsl.analysis.fixes import did_you_mean
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems, nearest_word
@@ -36,7 +37,10 @@ class Designs(Struct):
             if title.text not in self._missing and not self.names.incomplete:
                 near = nearest_word(title.text, self.names.blocks)
                 advice = f'did you mean "{near}"?' if near else "bring its file in with a `use` line, or draw it here"
-                self.problems.report("name-unknown", title.span, kind="block", name=title.text, help=advice)
+                fixes = did_you_mean(title, near)
+                self.problems.report(
+                    "name-unknown", title.span, kind="block", name=title.text, help=advice, fixes=fixes
+                )
             self._missing.add(title.text)
             return None
         return self.find(declaration, width)
@@ -92,4 +96,5 @@ class Designs(Struct):
             advice = f"did you mean `{near}`?"
         else:
             advice = f"declare it: `unit {word.text} = geese lantern on fog`"
-        self.problems.report("name-unknown", word.span, kind="unit", name=word.text, help=advice)
+        fixes = () if word.text in self.names.fabrics else did_you_mean(word, near)
+        self.problems.report("name-unknown", word.span, kind="unit", name=word.text, help=advice, fixes=fixes)

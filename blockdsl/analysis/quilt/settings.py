@@ -7,6 +7,7 @@ from typing import Final, TypeVar
 
 from msgspec import Struct
 
+from blockdsl.analysis.fixes import declare_fabric, did_you_mean
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems
@@ -47,7 +48,10 @@ class Words(Struct):
                 advice = f"did you mean `{near}`?"
             else:
                 advice = f'declare it: `fabric {word.text} "Its name in print" #c0c0c0`'
-            self.problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=advice)
+            file = self.names.file_of(word.span)
+            fixes = (*did_you_mean(word, near), *((declare_fabric(word, file),) if file else ()))
+            fixes = () if word.text in self.names.units else fixes
+            self.problems.report("name-unknown", word.span, kind="fabric", name=word.text, help=advice, fixes=fixes)
         return None
 
     def length(self, literal: ast.LengthLiteral, what: str, *, most: Fraction | None = None) -> Fraction | None:

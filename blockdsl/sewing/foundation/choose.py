@@ -7,10 +7,11 @@ from collections.abc import Mapping, Sequence
 from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
-from blockdsl.diagnostics import Problems
+from blockdsl.diagnostics import Problems, change_to
 from blockdsl.model import BlockDesign, Choice
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.foundation.plan import MOST_PATCHES, FoundationPlan, NoFoundation, plan_foundation
+from blockdsl.sewing.methods import CUT_PATCHES
 
 _MOST_NAMED = 6
 
@@ -26,7 +27,8 @@ def plan_foundations(
             if choice.method_span not in told:
                 told.add(choice.method_span)
                 advice = "make it as `cut patches`: its curves are sewn by templates"
-                problems.report("foundation-curved", choice.method_span, what=choice.what, help=advice)
+                fixes = (change_to(choice.method_span, CUT_PATCHES),)
+                problems.report("foundation-curved", choice.method_span, what=choice.what, help=advice, fixes=fixes)
             continue
         plan = plan_foundation(group, design)
         if isinstance(plan, FoundationPlan):
