@@ -17,11 +17,14 @@ from blockdsl.geometry.arc import Bend, Curved, cosine, sine, sweep
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, cross, step
 from blockdsl.sewing.message import Length, Names
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Words, lesson_step, show
 
 METHOD: Final = "applique"
 _LETTERS: Final = 16
 """The width of a block over the radius of the grounds of its letters."""
+_GROUND: Final = PartName("block")
+_MADE: Final = PartName("block with its appliqué")
 _MOST_LAID: Final = 24
 """Pieces that are named one after the other; of more the picture alone shows the order."""
 
@@ -38,7 +41,8 @@ def applique_steps(block: BlockRecord, before: Sequence[StepFacts]) -> tuple[Ste
     return (
         StepFacts(
             number=len(before) + 1,
-            makes="block with its appliqué",
+            makes=_MADE.notation,
+            names={part.notation: part for part in (_MADE, _GROUND)},
             count=1,
             spare=0,
             method=METHOD,
@@ -58,7 +62,7 @@ def applique_steps(block: BlockRecord, before: Sequence[StepFacts]) -> tuple[Ste
 def _joins(block: BlockRecord, before: Sequence[StepFacts]) -> Iterator[JoinFacts]:
     """The pieced ground, and the pieces by letter and fabric."""
     if before:
-        yield join_of("block", 1, before[-1].number)
+        yield join_of(_GROUND.notation, 1, before[-1].number)
     else:
         (ground,) = block.placed
         yield join_of(ground.label, 1, 0, ground.fabric)

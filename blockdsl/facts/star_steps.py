@@ -9,12 +9,13 @@ from msgspec.structs import replace
 from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.blockrecord import BlockRecord, CutFacts, FabricFacts, StripSetFacts, UnitFacts
 from blockdsl.facts.stepfacts import JoinFacts, MethodStep, StepFacts, join_of
-from blockdsl.facts.strip_steps import lengths_of, taken
+from blockdsl.facts.strip_steps import lengths_of, segment_name, taken
 from blockdsl.facts.technique_example import dark_roles
 from blockdsl.sewing.method_steps import MethodPiece, star_sets
 from blockdsl.sewing.method_steps.star_sets import HALF, HALF_GROUND, PAIR, StarUnit
 from blockdsl.sewing.method_steps.strip_sets import StripSetUnit
 from blockdsl.sewing.methods import STRIPS
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.techniques import Measures
 from blockdsl.sewing.techniques.measures import ROOT_TWO
 from blockdsl.sewing.techniques.scene import Cloth
@@ -39,38 +40,48 @@ def _steps(made: StepFacts, unit: UnitFacts, star: StarUnit, fabrics: tuple[Fabr
     first = made.number - rows - 4
     blank = replace(made, method=STRIPS, spare=0, joins=(), hands=(), finished=None, unfinished=None)
 
+    sets = [segment_name(star.first + place) for place in range(len(unit.strip_sets))]
+    large_diamond, pair, quarter, half = map(PartName, ("large diamond", "pair", "quarter", "half"))
+    names = {**made.names, **{part.notation: part for part in (*sets, large_diamond, pair, quarter, half)}}
+
     def step(
-        makes: str, many: int, told: MethodStep, joins: tuple[JoinFacts, ...], size: Extent
+        makes: PartName, many: int, told: MethodStep, joins: tuple[JoinFacts, ...], size: Extent
     ) -> Callable[[int], StepFacts]:
         found = replace(
-            blank, makes=makes, count=many, joins=joins, lesson=told.parts, fabrics=fabrics, made_by=told, size=size
+            blank,
+            makes=makes.notation,
+            names=names,
+            count=many,
+            joins=joins,
+            lesson=told.parts,
+            fabrics=fabrics,
+            made_by=told,
+            size=size,
         )
         return lambda number: replace(found, number=number)
 
     for place, (each, strips) in enumerate(zip(unit.strip_sets, star.sets, strict=True)):
-        name = f"segment of set {star.first + place}"
         size = strips.band, rows * strips.band * ROOT_TWO
-        yield step(name, each.segments, star_sets.segments_of(star, place), taken(each), size)(first + place)
+        yield step(sets[place], each.segments, star_sets.segments_of(star, place), taken(each), size)(first + place)
     segments = tuple(
-        join_of(f"segment of set {star.first + place}", each.segments, first + place)
-        for place, each in enumerate(unit.strip_sets)
+        join_of(sets[place].notation, each.segments, first + place) for place, each in enumerate(unit.strip_sets)
     )
     large = first + rows
     told = star_sets.large_diamonds(star)
-    yield step("large diamond", 8 * count, told, segments, star.extent((0,)))(large)
-    diamonds = join_of("large diamond", 8 * count, large)
-    yield step("pair", 4 * count, star_sets.pairs(star), (diamonds,), star.extent(PAIR))(large + 1)
+    yield step(large_diamond, 8 * count, told, segments, star.extent((0,)))(large)
+    diamonds = join_of(large_diamond.notation, 8 * count, large)
+    yield step(pair, 4 * count, star_sets.pairs(star), (diamonds,), star.extent(PAIR))(large + 1)
     triangle, square = star.pieces[star.triangles], star.pieces[star.corners]
     sides = join_of(triangle.label, count, 0, triangle.fabric, "square", triangle.cut)
     corners = join_of(square.label, 2 * count, 0, square.fabric, "square", square.cut)
-    pairs = join_of("pair", 4 * count, large + 1)
-    yield step("quarter", 4 * count, star_sets.quarters(star), (pairs, sides), star.extent(PAIR, (0,)))(large + 2)
-    quarters = join_of("quarter", 4 * count, large + 2)
+    pairs = join_of(pair.notation, 4 * count, large + 1)
+    yield step(quarter, 4 * count, star_sets.quarters(star), (pairs, sides), star.extent(PAIR, (0,)))(large + 2)
+    quarters = join_of(quarter.notation, 4 * count, large + 2)
     told = star_sets.halves(star, large + 2)
-    yield step("half", 2 * count, told, (quarters, corners), star.extent(HALF, HALF_GROUND))(large + 3)
+    yield step(half, 2 * count, told, (quarters, corners), star.extent(HALF, HALF_GROUND))(large + 3)
     told = star_sets.whole(star, large + 2)
-    joins = (join_of("half", 2 * count, large + 3), corners)
-    yield replace(made, joins=joins, lesson=told.parts, fabrics=fabrics, made_by=told)
+    joins = (join_of(half.notation, 2 * count, large + 3), corners)
+    yield replace(made, joins=joins, names=names, lesson=told.parts, fabrics=fabrics, made_by=told)
 
 
 def _star(

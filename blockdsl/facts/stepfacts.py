@@ -5,6 +5,7 @@ All lengths are exact and in the block's unit. Pictures are those of the sewing 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated
 
 from msgspec import Meta
@@ -15,6 +16,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.record import Count, Name, Record, Rest, says
 from blockdsl.sewing.method_steps import MethodPart, MethodStep
 from blockdsl.sewing.order import SeamKind
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.action import Action
 from blockdsl.sewing.techniques.scene import Step as LessonStep
@@ -121,12 +123,14 @@ class StepRecord(Record, frozen=True, kw_only=True):
 class StepFacts(StepRecord, frozen=True, kw_only=True):
     """A step with what its pictures show.
 
-    `hands` is what is made as it lies in its first place, and its mirror image when a method makes both. Of a unit made
-    by a method `lesson` has the method's own steps, with `fabrics` for their pictures, `made_by` what is taken and
-    done, and `hands` no parts. `foundation` is the place of the papers' unit among the block's foundations.
+    `names` has each name in the step as data. `hands` is what is made as it lies in its first place, and its mirror
+    image when a method makes both. Of a unit made by a method `lesson` has the method's own steps, with `fabrics` for
+    their pictures, `made_by` what is taken and done, and `hands` no parts. `foundation` is the place of the papers'
+    unit among the block's foundations.
     """
 
     hands: tuple[Variant, ...]
+    names: Mapping[str, PartName]
     lesson: tuple[LessonStep, ...] | tuple[MethodPart, ...] = ()
     fabrics: tuple[FabricFacts, ...] = ()
     made_by: MethodStep | None = None

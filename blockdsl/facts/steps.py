@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import chain
 
 from msgspec.structs import replace
@@ -16,6 +16,7 @@ from blockdsl.facts.strip_steps import first_set, is_a_segment, is_pieced_from_s
 from blockdsl.facts.unit_lesson import unit_lesson
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.methods import PATCH_BY_PATCH, STRIPS
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.steps import MakingStep, Variant
 from blockdsl.sewing.steps.measure import finished_size
 
@@ -52,7 +53,7 @@ def _step(step: MakingStep, block: BlockRecord) -> StepFacts:
     cells = sorted((cell for variant in step.variants for cell in variant.cells), key=lambda c: (c[1], c[0]))
     return StepFacts(
         number=step.number,
-        makes=step.makes,
+        makes=step.makes.notation,
         count=step.count,
         spare=sum(block.units[place].spare for place in _hands(step, block)),
         method=step.method,
@@ -64,7 +65,13 @@ def _step(step: MakingStep, block: BlockRecord) -> StepFacts:
         unfinished=(first.extent[0] + allowance, first.extent[1] + allowance) if square else None,
         cells=tuple(GridPlace(*cell) for cell in cells),
         hands=step.variants,
+        names={part.notation: part for part in (step.makes, *_parts(step.variants))},
     )
+
+
+def _parts(variants: Sequence[Variant]) -> Iterator[PartName]:
+    """What earlier steps made, as data."""
+    return (part.part for variant in variants for part in variant.ingredients if part.part is not None)
 
 
 def _joins(variants: Sequence[Variant]) -> tuple[JoinFacts, ...]:

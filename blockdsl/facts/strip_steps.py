@@ -16,6 +16,7 @@ from blockdsl.geometry import ceil_to
 from blockdsl.sewing.method_steps import MethodPiece
 from blockdsl.sewing.method_steps.strip_sets import SetLength, StripSetUnit, joined, segments_of
 from blockdsl.sewing.methods import STRIPS
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.techniques import Measures
 
 
@@ -36,14 +37,20 @@ def strip_steps(
     numbered = sum(len(each.strip_sets) for each in joining) > 1
     first = made.number - len(units)
     before = tuple(
-        _segments(made, first + place, f"segment of set {start + place}" if numbered else "segment", each, told, block)
+        _segments(made, first + place, segment_name(start + place if numbered else 0), each, told, block)
         for place, (each, told) in enumerate(zip(unit.strip_sets, units, strict=True))
     )
     told, fabrics = units[0]
     told = replace(told, trimmed=_trimmed_joined(unit, block))
     join = joined(told, tuple(range(start, start + len(units))) if numbered else (), unit.count)
     joins = tuple(join_of(step.makes, step.count, step.number) for step in before)
-    return (*before, structs.replace(made, joins=joins, lesson=join.parts, fabrics=fabrics, made_by=join))
+    names = {name: part for step in (made, *before) for name, part in step.names.items()}
+    return (*before, structs.replace(made, joins=joins, names=names, lesson=join.parts, fabrics=fabrics, made_by=join))
+
+
+def segment_name(number: int) -> PartName:
+    """The segments of a set, with the number of the set where there are several."""
+    return PartName("segment of set", number=str(number)) if number else PartName("segment")
 
 
 def _trimmed_across(each: StripSetFacts, block: BlockRecord) -> Extent | None:
@@ -82,7 +89,7 @@ def _made_by(
 def _segments(
     made: StepFacts,
     number: int,
-    name: str,
+    name: PartName,
     each: StripSetFacts,
     told: tuple[StripSetUnit, tuple[FabricFacts, ...]],
     block: BlockRecord,
@@ -92,7 +99,8 @@ def _segments(
     size = each.segment, each.across
     step = StepFacts(
         number=number,
-        makes=name,
+        makes=name.notation,
+        names={name.notation: name},
         count=each.segments,
         spare=0,
         method=STRIPS,

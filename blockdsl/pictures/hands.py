@@ -66,11 +66,11 @@ def hand_pictures(step: StepFacts, place: int, look: StepLook, box: Box, size: f
     if not hand.ingredients:
         # Areas of papers are numbered in the order of sewing, in which the picture has them.
         areas = [f"{letter}{place}" for letter in step.sections for place in range(1, len(hand.picture) + 1)]
-        says = format_step(step, look.labels, look.words)
+        says = format_step(step, look.words)
         return (joined_picture(hand, look.fabrics, inner, says, size, areas)[0],)
     first, second, turned = _halves(hand, inner, _ARROW_ROOM_PT * size)
     apart, _ = apart_picture(hand, look.fabrics, first, format_apart(step, look.labels, look.words), size)
-    joined, _ = joined_picture(hand, look.fabrics, second, format_joined(step, look.labels, look.words), size)
+    joined, _ = joined_picture(hand, look.fabrics, second, format_joined(step, look.words), size)
     x, y = (first.right_pt + second.x_pt) / 2, (first.bottom_pt + second.y_pt) / 2
     reach = 6.0 * size
     if turned:

@@ -86,7 +86,7 @@ def _turned(corner: Corner, turns: int) -> Corner:
 
 def _rounds(filling: ShapeUse) -> tuple[Round, ...]:
     numbers = range(1, 1 + int(filling.numbers[0]))
-    return tuple(Round(f"{way} round {number}", (2, 2)) for number in numbers for way in ("straight", "diagonal"))
+    return tuple(Round(f"{way} round", number, (2, 2)) for number in numbers for way in ("straight", "diagonal"))
 
 
 SHAPE = Shape(

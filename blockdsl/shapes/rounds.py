@@ -100,6 +100,6 @@ def rounds_of(filling: ShapeUse, in_a_round: int, at_a_time: int) -> tuple[Round
     """The logs as they are sewn: round by round, so many at a time; the last round may be left unfinished."""
     logs = len(filling.fabrics) - 1
     return tuple(
-        Round(f"round {1 + first // in_a_round}", (at_a_time,) * (min(in_a_round, logs - first) // at_a_time))
+        Round("round", 1 + first // in_a_round, (at_a_time,) * (min(in_a_round, logs - first) // at_a_time))
         for first in range(0, logs, in_a_round)
     )

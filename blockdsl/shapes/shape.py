@@ -21,9 +21,10 @@ Cloth = tuple[str, Polygon]
 
 
 class Round(Struct, frozen=True):
-    """What is sewn on in one go to what there is already: what it is called, and how many patches at a time."""
+    """What is sewn on in one go to what there is already: which round it is, and how many patches at a time."""
 
-    name: str
+    kind: str
+    number: int
     added: tuple[int, ...]
 
 

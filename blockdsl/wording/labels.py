@@ -9,9 +9,8 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import Ingredient, StepFacts, Variant
 from blockdsl.wording.grammar import Article, Name, an, listed
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.part_names import PartName, PartNames, shortened
+from blockdsl.wording.part_names import PartNames, name_of_part, rows_in_words, shortened
 
-_MOST_LISTED = 3
 _LINES = ("row", "column")
 
 
@@ -25,7 +24,7 @@ class Labels:
         self.parts: Sequence[Ingredient] = hand.ingredients
         self.fabrics = {fabric.name: fabric.label for fabric in block.fabrics}
         self._count = Counter(self._key(part) for part in self.parts)
-        self._names = PartNames(words, frozenset(self.fabrics.values()))
+        self._names = PartNames(words, step.names)
         units = {part.name: self._names.part(part.name) for part in self.parts if part.fabric is None}
         self._units = units | shortened(units)
         self._of_letter: dict[str, set[str]] = {}
@@ -67,7 +66,7 @@ class Labels:
         return Name(part.name) if len(self._of_letter[part.name]) == 1 else self.full(number)
 
     def _unit(self, number: int, article: Article = "", count: int = 1) -> Name:
-        return self._units[self.parts[number].name].name(self._words, count=count, article=article)
+        return name_of_part(self._units[self.parts[number].name], self._words, count=count, article=article)
 
     def by_fabric(self, number: int) -> str:
         """A patch by its fabric alone, where its letter has several fabrics and its fabric a single letter."""
@@ -149,14 +148,3 @@ class Labels:
         if len(forms) < 2:
             return "plain"
         return {3: "triangle", 4: "square"}.get(len(part.picture[0].outline), "plain")
-
-
-def rows_in_words(noun: str, numbers: Sequence[str], words: Messages) -> str:
-    """Rows or columns by number: `row 1`, `rows 1, 3, and 5`, `rows 1 to 20`."""
-    if len(numbers) == 1:
-        return PartName(noun, number=numbers[0]).name(words)
-    if len(numbers) > _MOST_LISTED and list(numbers) == [str(number) for number in range(1, len(numbers) + 1)]:
-        told = words("part-numbers-to", first=numbers[0], last=numbers[-1])
-    else:
-        told = listed(numbers, words)
-    return words(f"part-{noun}s", numbers=told)

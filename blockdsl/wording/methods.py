@@ -87,13 +87,14 @@ def take_sentence(step: StepFacts, block: BlockFacts, words: Messages) -> str:
     if not step.joins:
         return ""
     labels = {fabric.name: fabric.label for fabric in block.fabrics}
-    return words("step-take", list=listed([_piece(join, labels, block, words) for join in step.joins], words))
+    names = PartNames(words, step.names)
+    pieces = [_piece(join, labels, block, names, words) for join in step.joins]
+    return words("step-take", list=listed(pieces, words))
 
 
-def _piece(join: JoinFacts, labels: dict[str, str], block: BlockFacts, words: Messages) -> str:
+def _piece(join: JoinFacts, labels: dict[str, str], block: BlockFacts, names: PartNames, words: Messages) -> str:
     label = labels.get(join.fabric, join.fabric)
     if join.step:
-        names = PartNames(words, frozenset(labels.values()))
         return words("take-from-step", name=names.one(join.name, "the"), step=join.step)
     if not join.piece:
         return words("take-patches", count=join.count, letter=join.name, form="plain", fabric=label)

@@ -13,10 +13,11 @@ from blockdsl.facts.quiltstepfacts import QuiltPart, QuiltTake
 from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, RowKind
+from blockdsl.sewing.part_name import part_called
 from blockdsl.wording.grammar import Noun, an, listed
 from blockdsl.wording.measures import figure, length_words, size_words
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.part_names import part_name
+from blockdsl.wording.part_names import name_of_part
 from blockdsl.wording.quilt_words import kind_words
 
 _LISTED = 8
@@ -81,7 +82,7 @@ class QuiltNames(Struct, frozen=True, dict=True):
     def _block(self, kind: int, colourway: str, count: int) -> str:
         design = self.facts.kinds[kind]
         if design.role == "border unit" and design.name[:1].islower():
-            return part_name(design.name, frozenset()).name(self.words, count=count)
+            return name_of_part(part_called(design.name), self.words, count=count)
         if design.role == "half block" and (half := self._half(design.name)):
             return self.words(half, count=count)
         colored = len(design.colourways) > 1

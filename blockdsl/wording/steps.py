@@ -45,7 +45,7 @@ def _text(
         parts = joining_parts(step, block, words, told)
     if papers := without_papers(step, block, words):
         parts = (*parts[:-1], replace(parts[-1], sentences=(*parts[-1].sentences, papers)))
-    name = PartNames(words, frozenset(fabric.label for fabric in block.fabrics)).many(step.makes, step.count)
+    name = PartNames(words, step.names).many(step.makes, step.count)
     made = made_by_method(step, words)
     size = words("step-size", size=size_words(step.size, block.unit, words))
     if step.sections and not step.finished:

@@ -19,12 +19,13 @@ from blockdsl.sewing.foundation import FoundationPlan
 from blockdsl.sewing.making import Making
 from blockdsl.sewing.methods import CUT_PATCHES, OVER_PAPERS, STRIPS
 from blockdsl.sewing.order import Assembly, Joined, Piece, subunits, walk
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.pressing import Pressing, plan_pressing
 from blockdsl.sewing.pressing_frames import Frames, moved
 from blockdsl.sewing.pressing_rows import press_by_row
 from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams
 from blockdsl.sewing.steps.customs import customs
-from blockdsl.sewing.steps.names import REVERSED, cells_of, name_things, row_names
+from blockdsl.sewing.steps.names import cells_of, name_things, row_names
 from blockdsl.sewing.steps.papers import paper_steps, step_count
 from blockdsl.sewing.steps.plan import pinned, plan_actions, plan_by_hand, told_to_lie
 from blockdsl.sewing.steps.step import ByRow, Fan, Ingredient, MakingStep, Stage, StepSeam, Variant
@@ -146,14 +147,14 @@ class _Builder:
             waiting += [part for part in node.parts if self._goes_in(part, node)]
         return found
 
-    def _named(self) -> dict[Key, str]:
+    def _named(self) -> dict[Key, PartName]:
         """Mirror images are called after the one that is made first."""
         order = [pair.first for pair in self._pairs]
         names = name_things(
             self._design, self._making, self._things, [thing for thing in order if thing.key not in self._mirrors]
         )
         for key, other in self._mirrors.items():
-            names[key] = REVERSED + names[other]
+            names[key] = replace(names[other], mirrored=True)
         return names
 
     def _numbered(self) -> dict[Key, int]:
@@ -314,7 +315,7 @@ class _Builder:
         key = self._things.key_of(part)
         name = self._row_names.get(patches, self._names[key])
         top = self._frames.direction(part, self._tops.get(key, Point(Fraction(0), Fraction(-1))))
-        return Ingredient(name, self._number[key], None, patches, picture, outline, letters, top)
+        return Ingredient(name.notation, self._number[key], None, patches, picture, outline, letters, top, name)
 
 
 def _marked(step: MakingStep) -> Iterator[int]:

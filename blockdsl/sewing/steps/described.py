@@ -9,33 +9,35 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import area, bounding_box
 from blockdsl.model import BlockDesign, Patch
 from blockdsl.sewing.order import Assembly, Joined, Piece
+from blockdsl.sewing.part_name import ORDINALS, PartName
 from blockdsl.sewing.steps.edges import is_rectangle
 from blockdsl.sewing.steps.tree import Thing
 from blockdsl.shapes import diamond, hourglass
 
 _QUARTER, _HALF = Fraction(3, 20), Fraction(3, 10)
 """Of the block's area: four parts of a star have so much between what is set in between them, or two."""
-_ORDINALS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_NUMBERS = range(2, len(ORDINALS) + 2)
 _GRIDS = {2: "four-patch", 3: "nine-patch", 4: "sixteen-patch"}
 
 
-def described(design: BlockDesign, thing: Thing) -> Iterator[str]:
+def described(design: BlockDesign, thing: Thing) -> Iterator[PartName]:
     """Names that fit, the best first; the same name may fit several things."""
     patches = [design.patches[number] for number in thing.node.patches]
     labels = {fabric.name: fabric.label for fabric in design.fabrics}
-    fabrics = list(dict.fromkeys(labels[patch.fabric] for patch in patches))
-    names = [*_by_form(thing, patches), *_by_place(design, thing, patches)]
+    fabrics = tuple(dict.fromkeys(labels[patch.fabric] for patch in patches))
+    nouns = [*_by_form(thing, patches), *_by_place(design, thing, patches)]
     if _surrounded(thing.node):
         # Of those that lie one within the other there is one middle; the others are counted.
-        yield from (*names, diamond.SHAPE.title, *(f"{ordinal} {diamond.SHAPE.title}" for ordinal in _ORDINALS))
-    names.append(_kind(thing))
-    yield from names
+        yield from map(PartName, (*nouns, diamond.SHAPE.title))
+        yield from (PartName(diamond.SHAPE.title, ordinal=number) for number in _NUMBERS)
+    nouns.append(_kind(thing))
+    yield from map(PartName, nouns)
     if len(fabrics) == 1:
-        yield from (f"{fabrics[0]} {name}" for name in names)
+        yield from (PartName(noun, fabric=fabrics[0]) for noun in nouns)
     elif len(fabrics) == 2:
-        yield from (f"{name} of {' and '.join(fabrics)}" for name in names)
-    for ordinal in _ORDINALS:
-        yield from (f"{ordinal} {name}" for name in names)
+        yield from (PartName(noun, fabrics=fabrics) for noun in nouns)
+    for number in _NUMBERS:
+        yield from (PartName(noun, ordinal=number) for noun in nouns)
 
 
 def _kind(thing: Thing) -> str:

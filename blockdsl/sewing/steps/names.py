@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+
+from msgspec.structs import replace
 
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making, UnitClass
 from blockdsl.sewing.methods import CUT_PATCHES, FOUNDATION, OVER_PAPERS
+from blockdsl.sewing.part_name import PartName, part_called, rows_named
 from blockdsl.sewing.steps.described import described
 from blockdsl.sewing.steps.tree import BY_HAND, Key, Thing, Things
 from blockdsl.shapes import SHAPES
@@ -23,42 +26,40 @@ _WAYS = {
     "eight at a time": "eight at a time",
 }
 """How a unit is made, after its name."""
-_MOST_LISTED = 3
-REVERSED = "reversed "
-"""Begins the name of what is the mirror image of something made before."""
 
 
-def name_things(design: BlockDesign, making: Making, things: Things, made: Sequence[Thing]) -> dict[Key, str]:
+def name_things(design: BlockDesign, making: Making, things: Things, made: Sequence[Thing]) -> dict[Key, PartName]:
     """A name for everything that is `made` in a step of its own, in that order; no two are called alike.
 
     The designer's name, the trade's, its number among the rows; else what it looks like or where it lies.
     """
     rows, word = things.rows(), _way_of(things)
-    names: dict[Key, str] = {}
+    names: dict[Key, PartName] = {}
     nameless: list[Thing] = []
     for thing in made:
         if thing.key == things.root:
-            names[thing.key] = "block"
+            names[thing.key] = PartName("block")
         elif thing.title is not None:
             names[thing.key] = _titled(making.units[thing.title])
         elif thing.node.patches in things.rounds_made.names:
             names[thing.key] = things.rounds_made.names[thing.node.patches]
         elif thing.key in rows and word:
-            names[thing.key] = _numbered(word, [place + 1 for place in rows[thing.key]])
+            names[thing.key] = rows_named(word, [place + 1 for place in rows[thing.key]])
         else:
             nameless.append(thing)
     names = _told_apart(design, making, things, names)
     taken = set(names.values())
     for number, thing in enumerate(nameless, start=1):
-        name = next((name for name in described(design, thing) if name not in taken), f"unit {number}")
+        unit = PartName("unit", number=str(number))
+        name = next((name for name in described(design, thing) if name not in taken), unit)
         names[thing.key] = name
         taken.add(name)
     return names
 
 
-def _titled(unit: UnitClass) -> str:
+def _titled(unit: UnitClass) -> PartName:
     group = unit.group
-    return group.name or (SHAPES[group.filling.shape].title if group.filling else "unit")
+    return part_called(group.name or (SHAPES[group.filling.shape].title if group.filling else "unit"))
 
 
 def _way_of(things: Things) -> str:
@@ -71,58 +72,51 @@ def _way_of(things: Things) -> str:
     return "column" if all(seam.start.x == seam.end.x for seam in root.seams) else ""
 
 
-def row_names(things: Things) -> dict[tuple[int, ...], str]:
+def row_names(things: Things) -> dict[tuple[int, ...], PartName]:
     """Each row of the block by its own number, by its patches: where several alike are made in one step."""
     word, root = _way_of(things), things.all[things.root]
     if not word:
         return {}
     places = {place for several in things.rows().values() for place in several}
-    return {root.node.parts[place].patches: f"{word} {place + 1}" for place in places}
+    return {root.node.parts[place].patches: PartName(word, number=str(place + 1)) for place in places}
 
 
-def _numbered(word: str, places: Sequence[int]) -> str:
-    if len(places) == 1:
-        return f"{word} {places[0]}"
-    if len(places) > _MOST_LISTED and list(places) == list(range(places[0], places[-1] + 1)):
-        return f"{word}s {places[0]} to {places[-1]}"
-    if len(places) > 2:
-        return f"{word}s {', '.join(map(str, places[:-1]))}, and {places[-1]}"
-    return f"{word}s {', '.join(map(str, places[:-1]))} and {places[-1]}"
-
-
-def _told_apart(design: BlockDesign, making: Making, things: Things, names: dict[Key, str]) -> dict[Key, str]:
+def _told_apart(
+    design: BlockDesign, making: Making, things: Things, names: Mapping[Key, PartName]
+) -> dict[Key, PartName]:
     """Units of one name get the way in which they are made, where that tells them apart, else their fabrics; a number.
 
     Names of several units of one look that are made in several ways: `goose made four at a time`.
     """
     labels = {fabric.name: fabric.label for fabric in design.fabrics}
 
-    def fabrics(thing: Thing) -> str:
-        found = dict.fromkeys(labels[design.patches[patch].fabric] for patch in thing.node.patches)
-        return " and ".join(found) if len(found) < 3 else ", ".join(found)
-
-    def look(key: Key) -> str:
-        return f"{names[key]} of {fabrics(things.all[key])}" if names[key] in alike else names[key]
+    def look(key: Key) -> PartName:
+        if names[key] not in alike:
+            return names[key]
+        patches = things.all[key].node.patches
+        return replace(
+            names[key], fabrics=tuple(dict.fromkeys(labels[design.patches[each].fabric] for each in patches))
+        )
 
     alike = {name for name, count in Counter(names.values()).items() if count > 1}
-    looks: dict[str, list[Key]] = {}
+    looks: dict[PartName, list[Key]] = {}
     for key in names:
         looks.setdefault(look(key), []).append(key)
     several = Counter(names[keys[0]] for keys in looks.values())
-    told: dict[Key, str] = {}
+    told: dict[Key, PartName] = {}
     for key, name in names.items():
         same = looks[look(key)]
         ways = {_way(making, other) for other in same}
         if len(same) > 1 and len(ways) == len(same):
             plain = name if several[name] == 1 else look(key)
-            told[key] = f"{plain} made {_WAYS[_way(making, key)]}"
+            told[key] = replace(plain, way=_WAYS[_way(making, key)])
         else:
             told[key] = look(key)
-    seen: dict[str, int] = {}
+    seen: dict[PartName, int] = {}
     for key, name in told.items():
         seen[name] = seen.get(name, 0) + 1
         if seen[name] > 1:
-            told[key] = f"{name}, {'second' if seen[name] == 2 else f'number {seen[name]}'}"
+            told[key] = replace(name, again=seen[name])
     return told
 
 

@@ -15,6 +15,7 @@ from blockdsl.geometry.polygon import bounding_box, dot, step, translate
 from blockdsl.model import Patch
 from blockdsl.sewing.foundation import FoundationPlan, Section, SectionJoin
 from blockdsl.sewing.methods import FOUNDATION
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.steps.paper_meetings import meetings_of
 from blockdsl.sewing.steps.step import Ingredient, MakingStep, Stage, StepSeam, Variant
 
@@ -27,7 +28,7 @@ def step_count(plan: FoundationPlan) -> int:
     return len(plan.sections) + (1 if plan.joins else 0)
 
 
-def paper_steps(plan: FoundationPlan, first: int, name: str, unit: int, whole: Variant) -> tuple[MakingStep, ...]:
+def paper_steps(plan: FoundationPlan, first: int, name: PartName, unit: int, whole: Variant) -> tuple[MakingStep, ...]:
     """The unit's steps, numbered from `first`; `name` is what the last one makes, `whole` what it is."""
     drawn = _drawn(plan, whole)
     if not plan.joins:
@@ -38,7 +39,7 @@ def paper_steps(plan: FoundationPlan, first: int, name: str, unit: int, whole: V
     steps = [
         MakingStep(
             made[section.letter],
-            f"{SECTION} {section.letter}",
+            PartName(SECTION, number=section.letter),
             FOUNDATION,
             unit,
             (_section(section, drawn),),
@@ -91,14 +92,16 @@ def _joined(plan: FoundationPlan, drawn: Variant, made: Mapping[str, int]) -> Va
     """The sections, where they lie in the unit, and one stage for each join."""
     ingredients = tuple(
         Ingredient(
-            name=f"{SECTION} {section.letter}",
+            name=name.notation,
             step=made[section.letter],
             fabric=None,
             patches=tuple(drawn.patches[sewn.index] for sewn in section.patches),
             picture=_patches(section, drawn),
             outline=section.outline,
+            part=name,
         )
         for section in plan.sections
+        for name in (PartName(SECTION, number=section.letter),)
     )
     number: dict[tuple[str, ...], int] = {(section.letter,): place for place, section in enumerate(plan.sections)}
     outlines = {section.letter: section.outline for section in plan.sections}

@@ -9,6 +9,7 @@ from blockdsl.geometry.arc import Bend
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import Patch
 from blockdsl.sewing.order import SeamKind
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.steps.action import Action
 
 _UP = Point(Fraction(0), Fraction(-1))
@@ -18,9 +19,9 @@ class Ingredient(Struct, frozen=True):
     """One part that a step takes, where it lies in what the step makes.
 
     `step` is the number of the step that made it, or None for a single patch; `name` what it is called (a patch by
-    its letter); `fabric` a single patch's fabric. `outline` is None where the part's outline meets itself or has
-    curves. `patches` are numbers of the block's patches, `picture` the same patches, moved, and `letters` theirs. `top`
-    is the way in which what was its top when it was made points now.
+    its letter), `part` the same as data, None for a patch; `fabric` a single patch's fabric. `outline` is None where
+    the part's outline meets itself or has curves. `patches` are numbers of the block's patches, `picture` the same
+    patches, moved, and `letters` theirs. `top` is the way in which what was its top when it was made points now.
     """
 
     name: str
@@ -31,6 +32,7 @@ class Ingredient(Struct, frozen=True):
     outline: Polygon | None
     letters: tuple[str, ...] = ()
     top: Point = _UP
+    part: PartName | None = None
 
 
 class Fan(Struct, frozen=True):
@@ -127,7 +129,7 @@ class MakingStep(Struct, frozen=True):
     """
 
     number: int
-    makes: str
+    makes: PartName
     method: str
     unit: int | None
     variants: tuple[Variant, ...]

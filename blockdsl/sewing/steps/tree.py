@@ -10,6 +10,7 @@ from blockdsl.model import BlockDesign
 from blockdsl.sewing.making import Making
 from blockdsl.sewing.methods import PATCH_BY_PATCH
 from blockdsl.sewing.order import Assembly, Joined, Piece
+from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.pressing_frames import Frames
 from blockdsl.shapes import SHAPES
 
@@ -211,13 +212,13 @@ class Rounds(Struct, frozen=True):
     `inside` has every stage on the way too.
     """
 
-    names: Mapping[tuple[int, ...], str]
+    names: Mapping[tuple[int, ...], PartName]
     inside: frozenset[tuple[int, ...]]
 
 
 def find_rounds(making: Making) -> Rounds:
     """The rounds of every unit that is sewn so, wherever it lies."""
-    names: dict[tuple[int, ...], str] = {}
+    names: dict[tuple[int, ...], PartName] = {}
     inside: set[tuple[int, ...]] = set()
     for unit in making.units:
         for place in unit.group.places:
@@ -230,5 +231,5 @@ def find_rounds(making: Making) -> Rounds:
                     stop += count
                     inside.add(tuple(range(place.first, stop)))
                 if stop < place.stop:
-                    names[tuple(range(place.first, stop))] = each.name
+                    names[tuple(range(place.first, stop))] = PartName(each.kind, number=str(each.number))
     return Rounds(names, frozenset(inside))

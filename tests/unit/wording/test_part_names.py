@@ -1,4 +1,4 @@
-"""The names of parts are read back from the facts and written in a language, whatever they are put together from."""
+"""The names of parts are written as the facts have them, and in a language, whatever they are put together from."""
 
 from pathlib import Path
 
@@ -8,32 +8,39 @@ from blockdsl import pipeline
 from blockdsl.analysis.reading import FileReader
 from blockdsl.diagnostics import Problems, Source
 from blockdsl.resources import library_folder
+from blockdsl.sewing.part_name import PartName, part_called
 from blockdsl.shapes import SHAPES
-from blockdsl.wording import messages
+from blockdsl.wording import LANGUAGES, messages
 from blockdsl.wording.grammar import Name, an, name_in_case, the
-from blockdsl.wording.part_names import PartName, PartNames, part_name
-
-FABRICS = frozenset(("Foam", "Wet slate", "Sand of Aran"))
+from blockdsl.wording.part_names import PartNames, name_of_part, written
 
 
 @pytest.mark.parametrize(
-    ("name", "said"),
+    ("part", "name"),
     [
-        ("row 2", PartName("row", number="2")),
-        ("rows 1, 3, and 5", PartName("rows", number="1, 3, and 5")),
-        ("half-square triangle of Foam and Wet slate", PartName("half-square-triangle", fabrics=("Foam", "Wet slate"))),
-        ("square in a square of Sand of Aran", PartName("square-in-a-square", fabrics=("Sand of Aran",))),
-        ("goose made two at a time", PartName("goose", way="two at a time")),
-        ("reversed second corner", PartName("corner", ordinal=2, mirrored=True)),
-        ("Foam pair", PartName("pair", fabric="Foam")),
-        ("quarter, number 3", PartName("quarter", again=3)),
-        ("beam", PartName("", own="beam")),
-        ("box of Delight", PartName("", own="box of Delight")),
-        ("section A", PartName("section", number="A")),
+        (PartName("row", number="2"), "row 2"),
+        (PartName("row", numbers=(1, 3)), "rows 1 and 3"),
+        (PartName("row", numbers=(1, 3, 5)), "rows 1, 3, and 5"),
+        (PartName("column", numbers=(1, 2, 3, 4)), "columns 1 to 4"),
+        (PartName("half-square triangle", fabrics=("Foam", "Wet slate")), "half-square triangle of Foam and Wet slate"),
+        (PartName("square in a square", fabrics=("Sand of Aran",)), "square in a square of Sand of Aran"),
+        (PartName("goose", way="two at a time"), "goose made two at a time"),
+        (PartName("corner", ordinal=2, mirrored=True), "reversed second corner"),
+        (PartName("pair", fabric="Foam"), "Foam pair"),
+        (PartName("quarter", again=2), "quarter, second"),
+        (PartName("quarter", again=3), "quarter, number 3"),
+        (PartName("", own="box of Delight"), "box of Delight"),
+        (PartName("section", number="A"), "section A"),
     ],
 )
-def test_a_name_says_what_it_is_put_together_from(name: str, said: PartName) -> None:
-    assert part_name(name, FABRICS) == said
+def test_the_facts_and_american_pages_name_a_part_alike(part: PartName, name: str) -> None:
+    assert part.notation == name
+    assert written(part, messages()) == name
+
+
+def test_a_name_that_is_no_noun_of_the_trade_is_the_makers_own() -> None:
+    assert part_called("corner") == PartName("corner")
+    assert part_called("beam") == PartName("", own="beam")
 
 
 @pytest.mark.parametrize("file", ["stars", "curves", "rounds", "nine-patch", "eight-point"])
@@ -43,18 +50,26 @@ def test_every_name_of_the_library_is_written_in_american_english_as_the_facts_h
     source = Source(path.name, path.read_text(encoding="utf-8"))
     facts = pipeline.run(source, FileReader(path.parent), problems).facts
     for block in facts.blocks:
-        names = PartNames(messages(), frozenset(fabric.label for fabric in block.fabrics))
         for step in block.steps:
-            assert names.one(step.makes) == step.makes
+            names = PartNames(messages(), step.names)
+            for name in (step.makes, *(join.unit for join in step.joins if join.unit)):
+                assert names.one(name) == name
 
 
 def test_every_shape_has_a_noun_in_every_language() -> None:
     for shape in SHAPES.values():
-        assert part_name(shape.title, FABRICS).noun, shape.title
+        for language in LANGUAGES:
+            assert written(part_called(shape.title), messages(language))
 
 
 def test_a_part_has_its_article_and_its_number() -> None:
-    names = PartNames(messages(), FABRICS)
+    hourglass, half, row, beam = (
+        PartName("hourglass"),
+        PartName("half"),
+        PartName("row", number="2"),
+        part_called("beam"),
+    )
+    names = PartNames(messages(), {part.notation: part for part in (hourglass, half, row, beam)})
     assert names.one("hourglass", "a") == "an hourglass"
     assert names.many("half", 2) == "halves"
     assert names.one("row 2", "the") == "row 2"
@@ -63,13 +78,13 @@ def test_a_part_has_its_article_and_its_number() -> None:
 
 
 def test_a_name_can_be_had_again_in_a_case_and_a_letter_stays_as_it_is() -> None:
-    name = PartNames(messages(), FABRICS).one("goose of Foam", "the")
+    name = name_of_part(PartName("goose", fabrics=("Foam",)), messages(), article="the")
     assert name_in_case(name, "dative", messages()) == "the goose of Foam"
     assert name_in_case("A", "dative", messages()) == "A"
 
 
 def test_names_alike_in_letters_that_are_declined_in_other_ways_are_told_apart() -> None:
-    corner = PartName("corner").name(messages())
-    assert corner != PartName("", own="corner").name(messages())
+    corner = name_of_part(PartName("corner"), messages())
+    assert corner != name_of_part(PartName("", own="corner"), messages())
     assert corner == "corner"
     assert Name("A") == Name("A")
