@@ -18,7 +18,7 @@ help:
 	@echo "make format   lay the Python files out anew, and the parsers' tables when a grammar or keyword has changed"
 	@echo "make fuzz     twenty thousand spoiled files, outside the tests (some minutes)"
 	@echo "make trial    a maker's folder in rough hands: builds killed, at once, full disks, odd names (some minutes)"
-	@echo "make sewn     sew the library at four sizes and 300 blocks by lot, reckon 60 quilts (a run of the tests takes fewer)"
+	@echo "make sewn     sew the library at four sizes and 300 blocks by lot, work out 60 quilts (a run of the tests takes fewer)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
 	@echo "make mutants  a hundred changes of one operator or constant: do the tests notice? (an hour or two)"
 	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps"

@@ -37,7 +37,7 @@ FullSize = Literal["templates", "foundation", "papers"]
 
 
 class Print(Struct, frozen=True):
-    """How pages are printed. `created` is the date that a PDF tells, or None for no date; `font` the maker's own.
+    """How pages are printed. `created` is the date that a PDF shows, or None for no date; `font` the maker's own.
 
     With `outline_words` the words of SVG pictures are outlines.
 
@@ -64,7 +64,7 @@ class Print(Struct, frozen=True):
 
 
 def creation_date(environment: Mapping[str, str]) -> datetime | None:
-    """The date that outputs tell, from SOURCE_DATE_EPOCH; without it they have none.
+    """The date that outputs show, from SOURCE_DATE_EPOCH; without it they have none.
 
     Errors: ValueError, in words for the user, when it is not a number of seconds.
     """

@@ -39,7 +39,7 @@ class Scope(Struct):
     cutter_labels: dict[str, Span] = field(default_factory=dict)
     maker: ast.MakerDeclaration | None = None
     damaged: set[str] = field(default_factory=set)
-    """Scope whose declarations could not be read."""
+    """Names whose declarations could not be read."""
     memory: Memory = NO_MEMORY
 
     def nearest(self, word: str) -> str | None:

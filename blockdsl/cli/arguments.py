@@ -125,7 +125,7 @@ def _language(command: ArgumentParser) -> None:
 
 
 def _problems(command: ArgumentParser) -> None:
-    """How problems are told, and which warnings count."""
+    """How problems are shown, and which warnings count."""
     command.add_argument(
         "--message-format",
         choices=MESSAGE_FORMATS,

@@ -48,7 +48,7 @@ def run(arguments: Namespace) -> int:
 
 
 def _build(arguments: Namespace) -> tuple[int, tuple[Path, ...]]:
-    """Look at all files first, tell their problems, then draw and write; how it ended, and the files that were read."""
+    """Look at all files first, show their problems, then draw and write; how it ended, and the files that were read."""
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
@@ -161,7 +161,7 @@ def _stems(each: Planned | Remembered) -> set[str]:
 
 
 def asked_date() -> datetime | None:
-    """The date that outputs tell.
+    """The date that outputs show.
 
     Errors: CannotGoOn when SOURCE_DATE_EPOCH is not a number of seconds.
     """
@@ -184,7 +184,7 @@ def _done(
 
 
 def _plan_cloth(jobs: Sequence[Job]) -> None:
-    """Work out here, once, the cloth of each quilt that several jobs tell of, and not in every process anew."""
+    """Work out here, once, the cloth of each quilt that several jobs need, and not in every process anew."""
     alike: dict[str, list[QuiltFinishing]] = {}
     for job in jobs:
         for quilt in job.quilts:

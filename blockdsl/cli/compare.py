@@ -30,7 +30,7 @@ _AS_IT_SAYS: Final = "as the file says"
 
 
 def run(arguments: Namespace) -> int:
-    """Run the command: a column for each combination that can be; problems of those that cannot are told."""
+    """Run the command: a column for each combination that can be; problems of those that cannot are reported."""
     what_ifs = what_ifs_of(arguments)
     origin = open_input(arguments.file, levels_asked(arguments))
     printer = ProblemPrinter(arguments)

@@ -24,7 +24,7 @@ _NONE: Final = "-"
 _WORDS: Final = messages()
 """Commands speak American English."""
 _RULER_INCH: Final = 64
-"""Square inches are told in parts of these at the smallest: squares of eighths are sixty-fourths."""
+"""Square inches are given in parts of these at the smallest: squares of eighths are sixty-fourths."""
 
 
 def quilt_lines(table: QuiltTable) -> _Lines:
@@ -86,7 +86,7 @@ def _cloth_of(place: int) -> Callable[[QuiltRow], str]:
 
 
 def _bought(buy: Buy | None, unit: RulerUnit | None = None) -> str:
-    """`3/4 yd (needs 22 1/2 in)`; a sum is told without its need when no unit is given."""
+    """`3/4 yd (needs 22 1/2 in)`; a sum is given without its need when no unit is given."""
     if buy is None or not buy.length:
         return _NONE
     return f"{buy.words} (needs {plain_length(buy.need, unit or buy.unit, _WORDS)} {buy.unit})"

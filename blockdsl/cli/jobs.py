@@ -39,7 +39,7 @@ class Job(Struct, frozen=True):
 
     @property
     def quilts(self) -> tuple[QuiltFacts, ...]:
-        """The quilts whose cloth it tells."""
+        """The quilts whose cloth it shows."""
         from blockdsl.facts import BookFacts
         from blockdsl.facts.quiltfacts import QuiltFacts
 

@@ -50,7 +50,7 @@ class _Known(Struct, frozen=True):
 
 
 def run(arguments: Namespace) -> int:
-    """Look each block of the files up, and each of its units; problems are told."""
+    """Look each block of the files up, and each of its units; problems are shown."""
     printer = ProblemPrinter(arguments)
     own: list[_Known] = []
     folders = [Path(folder) for folder in arguments.folder]

@@ -48,7 +48,7 @@ class PlanMemory:
         self._how = (sorted(kinds), asked)
 
     def recall(self, origin: Input) -> Remembered | None:
-        """What is known of a file, its problems told to its collector; None when it must be worked through."""
+        """What is known of a file, its problems given to its collector; None when it must be worked through."""
         if self._cache.folder is None or not origin.readable:
             return None
         found = recall(self._cache, memory_key(origin, "plan", *self._how), origin)

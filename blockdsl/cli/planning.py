@@ -30,7 +30,7 @@ EVERYTHING: Final = frozenset(KINDS)
 class Planned(Struct, frozen=True):
     """A file with what will be made of it; `blocks` and `quilts` are those that no file before it has planned.
 
-    `declared` tells, for the stem of each block's outputs, the file that declares the block.
+    `declared` names, for the stem of each block's outputs, the file that declares the block.
     """
 
     worked: Worked

@@ -1,4 +1,4 @@
-"""Problems told on standard error, each once, for people or for programs."""
+"""Problems shown on standard error, each once, for people or for programs."""
 
 from __future__ import annotations
 
@@ -17,14 +17,14 @@ COLOURS: Final = ("auto", "always", "never")
 
 
 MOST_TOLD: Final = 20
-"""Problems of one file that are told to people one by one: after so many she mends some and looks again."""
+"""Problems of one file that are shown to people one by one: after so many she fixes some and looks again."""
 
 _MOST_OF_A_KIND: Final = 4
-"""So many of one kind with different words are told one by one."""
+"""So many of one kind with different words are shown one by one."""
 
 
 def gather(found: Sequence[Diagnostic]) -> Iterator[tuple[Diagnostic, list[Diagnostic]]]:
-    """Each problem that is told by itself, with those that say the same, or are of its kind and come after many."""
+    """Each problem that is shown by itself, with those that say the same, or are of its kind and come after many."""
     kinds: dict[str, dict[str, list[Diagnostic]]] = {}
     for problem in found:
         said = kinds.setdefault(problem.code, {})
@@ -43,7 +43,7 @@ def _lines(found: Sequence[Diagnostic]) -> str:
 
 
 class ProblemPrinter:
-    """Tells problems as they come; files that use the same palette do not tell its problems twice."""
+    """Shows problems as they come; files that use the same palette do not show its problems twice."""
 
     def __init__(self, arguments: Namespace, stream: TextIO | None = None) -> None:
         """Tell as the command line says, on `stream`, standard error when it is not given."""
@@ -55,7 +55,7 @@ class ProblemPrinter:
         self._known: set[tuple[str, str, int, str]] = set()
 
     def show(self, problems: Iterable[Diagnostic]) -> None:
-        """Tell those problems that have not been told; to people, of many that are alike the first ones."""
+        """Show those problems that have not been shown; to people, of many that are alike the first ones."""
         new = []
         for problem in problems:
             key = (problem.code, problem.span.source.name, problem.span.start, problem.message)

@@ -119,7 +119,7 @@ class BuildRun:
             return fault
 
     def _declared_in(self, each: Planned | Remembered, stem: str) -> str:
-        """The file that declares what outputs of this stem show, as the record of the folder tells it."""
+        """The file that declares what outputs of this stem show, as the record of the folder has it."""
         place = self._writer.folder(self._folder)
         named = each.declared.get(stem)
         if named is None or named == each.origin.source.name:

@@ -125,7 +125,7 @@ class Writer:
 
 
 def maker(place: OutputFolder, by: Path | str | None) -> str:
-    """Who made a file, as the record of a folder tells it."""
+    """Who made a file, as the record of a folder has it."""
     return place.told(by) if isinstance(by, Path) else by or "<stdin>"
 
 

@@ -63,7 +63,7 @@ def _for_patch(patch: Polygon, subcut: Subcut) -> tuple[str, Extent] | None:
     shape = recognise(patch)
     legs = sorted(edge_lengths(patch)) if len(patch) == 3 else []
     if legs and legs[0] == legs[1] and subcut != "none":
-        # A half has its legs on the grain, a quarter its long edge: the way of cutting tells, not how the patch lies.
+        # A half has its legs on the grain, a quarter its long edge: the way of cutting decides, not how the patch lies.
         return ("half", (legs[0], legs[0])) if subcut == "once" else ("quarter", (legs[2], legs[2]))
     if shape.kind in ("square", "rectangle"):
         return shape.kind, shape.finished

@@ -1,6 +1,6 @@
 """Fat quarters and other precut sheets: how many pieces and blocks one gives, and how many a quilt takes.
 
-A fat quarter is half a yard cut in two across: 18 in by half the width of the cloth, 21 in in the trade's reckoning;
+A fat quarter is half a yard cut in two across: 18 in by half the width of the cloth, 21 in by the trade's count;
 by the metre 50 by 55 cm. Its edges are seldom straight, so half an inch is kept each way for squaring it up.
 """
 

@@ -1,4 +1,4 @@
-"""What is told of grain and of prints: `grain` lines that mean nothing, methods that turn what has an up and a down."""
+"""Reports on grain and prints: `grain` lines that mean nothing, methods that turn a directional print."""
 
 from __future__ import annotations
 

@@ -28,7 +28,7 @@ from blockdsl.wording.sheet import families_in_order, format_family
 
 
 def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
-    """The contact sheet as a web page: each picture tells in words what is seen, and where the block comes from."""
+    """The contact sheet as a web page: each picture says in words what is seen, and where the block comes from."""
     words = words_of_all(blocks)
     sections = tuple(_section(family, found, words) for family, found in families_of(blocks))
     parts: tuple[DocumentPart, ...] = sections

@@ -42,11 +42,11 @@ def material_lines(facts: QuiltFacts) -> list[Material]:
 
 
 def said_of_materials(facts: QuiltFacts) -> list[str]:
-    """How it was reckoned, what fat quarters would do, what else is needed."""
+    """How it was worked out, what fat quarters would do, what else is needed."""
     told = finishing_of(facts)
     if told is None:
         return []
-    return [text for text in (_reckoned(facts, told), _fat_quarters(facts, told), format_tools(facts)) if text]
+    return [text for text in (_worked_out(facts, told), _fat_quarters(facts, told), format_tools(facts)) if text]
 
 
 def format_tools(facts: QuiltFacts) -> str:
@@ -111,7 +111,7 @@ def _rest(told: FinishingFacts, labels: dict[str, FabricFacts], facts: QuiltFact
         yield Material(None, capital(words("quilt-batting")), size, "", "", words("buy-in-one-piece"))
 
 
-def _reckoned(facts: QuiltFacts, told: FinishingFacts) -> str:
+def _worked_out(facts: QuiltFacts, told: FinishingFacts) -> str:
     """What the lengths assume."""
     words = words_of(facts)
     widths = sorted({cloth.usable_width for cloth in told.fabrics})

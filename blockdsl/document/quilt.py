@@ -56,11 +56,11 @@ from blockdsl.wording.sheet import cautions
 _ROLES: Final = {"block": "", "half block": "blocks-half", "border unit": "blocks-for-border"}
 
 PageOf = Callable[[BlockFacts], str]
-"""The name of the page that tells how a block is made at its size; none where no page does."""
+"""The name of the page that shows how a block is made at its size; none where no page does."""
 
 
 def quilt_web_page(facts: QuiltFacts, name: str, page_of: PageOf, *, over: str = "") -> WebPage:
-    """The page of one quilt. A block that has a page of its own is told there; of others the making is told here."""
+    """The page of one quilt. How a block is made is here, unless it has a page of its own."""
     words = words_of(facts)
     parts: list[DocumentPart] = [
         Cards("pictures", (Card((Image(quilt_page(facts)),)),)),

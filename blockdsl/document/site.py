@@ -134,7 +134,7 @@ def _title(item: ChapterItem) -> str:
 
 
 def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
-    """The page that tells of this very block at its size."""
+    """The page of this very block at its size."""
     return next((page for facts, page in told if facts.name == block.name and facts == block), "")
 
 

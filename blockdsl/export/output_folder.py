@@ -32,7 +32,7 @@ _FIRST_WAIT_SECONDS: Final = 1.0
 LONGEST_WAIT_SECONDS: Final = 120.0
 _FEWEST_LINES: Final = 64
 _LINES_A_FILE: Final = 4
-"""The record is written anew when it has grown to so many lines for each file that it tells of."""
+"""The record is written anew when it has grown to so many lines for each file in it."""
 
 
 class Refused(Exception):
@@ -69,7 +69,7 @@ class OutputFolder:
         return self._path
 
     def told(self, path: Path | None) -> str:
-        """A path as the record tells it: from the folder, so that the project may be moved; nothing for no path."""
+        """A path as the record has it: from the folder, so that the project may be moved; nothing for no path."""
         if path is None:
             return ""
         try:
@@ -78,7 +78,7 @@ class OutputFolder:
             return path.as_posix()
 
     def lies(self, told: str) -> Path:
-        """Where a path lies that the record tells."""
+        """Where a path of the record lies."""
         return self._path / told
 
     def known(self) -> Mapping[str, Written]:

@@ -1,4 +1,4 @@
-"""Whether a file that no record tells of looks as if blockdsl wrote it: by the marks that its writers leave."""
+"""Whether a file that is in no record looks as if blockdsl wrote it: by the marks that its writers leave."""
 
 from __future__ import annotations
 

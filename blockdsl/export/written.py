@@ -33,7 +33,7 @@ class Written(Struct, frozen=True):
 
 
 class FolderRecord(Struct):
-    """What the lines of a record tell, line by line.
+    """What the lines of a record say, line by line.
 
     `known` is what lies in the folder by its name; `begun` are files that were about to be written and are not whole
     yet, `ready` those that are whole and wait to be moved, by the names that they will have. `is_ours` is whether there
@@ -47,7 +47,7 @@ class FolderRecord(Struct):
     _coming: dict[str, Written] = field(default_factory=dict)
 
     def take(self, line: object) -> None:
-        """Learn what a line tells; one that is torn, planted or from another program tells nothing."""
+        """Read a line; one that is torn, planted or from another program says nothing."""
         match line:
             case {"blockdsl": form}:
                 self.is_ours = form == FORM

@@ -30,7 +30,7 @@ _MOST_LAID: Final = 24
 
 
 def applique_steps(block: BlockRecord, before: Sequence[StepFacts]) -> tuple[StepFacts, ...]:
-    """The step after all others; none without appliqué, or where the ground is too large to be told in steps.
+    """The step after all others; none without appliqué, or where the ground is too large for a list of steps.
 
     Working from the lowest piece up, a blind stitch along folds and a close one round raw edges: common practice, no
     source.

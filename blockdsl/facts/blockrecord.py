@@ -107,7 +107,7 @@ class CutFacts(Cut, frozen=True, kw_only=True):
 
     @property
     def sides(self) -> tuple[Exact, ...]:
-        """Of its size what is told: a square's side, a strip's width and how far apart its cuts are, else both."""
+        """What is given of its size: a square's side, a strip's width and how far apart its cuts are, else both."""
         if self.strip is not None and self.strip.form != "template":
             return (self.strip.width,) if self.strip.every is None else (self.strip.width, self.strip.every)
         is_square = self.piece == "square" or (self.piece == "octagon" and self.cut[0] == self.cut[1])

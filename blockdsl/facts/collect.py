@@ -83,7 +83,7 @@ def collect_facts(
     known: dict[int, BlockFacts] = {}
 
     def facts_of(design: BlockDesign) -> BlockFacts:
-        # What is wrong with the making of a block has been told of its own size.
+        # What is wrong with the making of a block has been reported at its own size.
         if id(design) not in known:
             known[id(design)] = memory.once(
                 "unreported facts", (design,), Problems(), lambda found: _alone(design, found)

@@ -29,7 +29,7 @@ def on_papers(made: StepFacts, step: MakingStep, block: BlockRecord) -> StepFact
 
 
 def _pieces(paper: PaperFacts, count: int) -> tuple[JoinFacts, ...]:
-    """What all copies of a paper take; half of a square is a triangle, told by the side of the square."""
+    """What all copies of a paper take; half of a square is a triangle, given by the side of the square."""
     counts: dict[tuple[str, str, str, tuple[Fraction, ...]], int] = {}
     for patch in paper.patches:
         square = patch.cut[0] == patch.cut[1]

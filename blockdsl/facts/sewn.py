@@ -85,7 +85,7 @@ class Sewing:
     __slots__ = ("_design", "_found", "_letters", "_making", "_steps")
 
     def __init__(self, design: BlockDesign, making: Making | None, letters: tuple[str, ...]) -> None:
-        """Without a making the design is planned anew when it is needed; what is wrong with it has been told."""
+        """Without a making the design is planned anew when it is needed; what is wrong with it has been reported."""
         self._design, self._making, self._letters = design, making, letters
         self._found: _Found | None = None
         self._steps: tuple[StepFacts, ...] | None = None

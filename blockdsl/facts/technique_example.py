@@ -36,7 +36,7 @@ _MOST_PATCHES = 36  # a unit of more patches is too fine to be drawn step by ste
 
 
 def showable(unit: UnitFacts) -> bool:
-    """Whether the steps can be told for this very unit."""
+    """Whether the steps can be given for this very unit."""
     strips = counts_of(unit.shape, unit.picture)
     if strips and strips[unit.shape == checker.SHAPE.name] < 2:
         return False  # nothing is sewn to a single strip
@@ -145,7 +145,7 @@ def _written(topic: Topic, unit: UnitFacts) -> str:
 
 
 def counts_of(shape: str, picture: Sequence[PlacedPatch]) -> tuple[int, ...]:
-    """Strips of a set, (rows, columns) of a checkerboard; strips side by side are told by a second number."""
+    """Strips of a set, (rows, columns) of a checkerboard; strips side by side have a second number."""
     counts = SHAPES[shape].counts if shape in SHAPES else None
     return counts([patch.outline for patch in picture]) if counts else ()
 

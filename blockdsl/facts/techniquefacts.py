@@ -94,7 +94,7 @@ class UnitUse(Struct, frozen=True):
 class TechniqueSection(Struct, frozen=True):
     """One kind of unit; `key` is that of its title.
 
-    `fabrics` are those of its roles, for the pictures; `finished` the size that the steps tell, if
+    `fabrics` are those of its roles, for the pictures; `finished` the size that the steps give, if
     they are `sized`. Lengths are in the
     section's own `unit`, all but those of `uses`; `language` is that in which it is told.
     """

@@ -38,7 +38,7 @@ SET_IN, PARTIAL, MITERED, BIAS = "set-in seams", "partial seams", "mitered corne
 def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = ()) -> tuple[TechniqueFacts, ...]:
     """The techniques that blocks and quilts use, in the order of the lessons, each with all the blocks' units.
 
-    All are told in one language, that of the first block or quilt.
+    All are in one language, that of the first block or quilt.
     """
     languages = [*(block.language for block in blocks), *(quilt.language for quilt in quilts)]
     language = languages[0] if languages else None
@@ -102,8 +102,8 @@ def technique_facts(
 ) -> TechniqueFacts:
     """The pages of one method: for each shape its steps, the block's units that are made so, common sizes.
 
-    Units:  lengths in the block's unit, or in `unit` when there is no block; its seam and measure likewise. It is told
-            in `language`, or in that of the unit.
+    Units:  lengths in the block's unit, or in `unit` when there is no block; its seam and measure likewise. The words
+            are in `language`, or in that of the unit.
     Errors: KeyError for a method that the language does not have. A shape that the method does not make gets the
             method's first topic.
     """

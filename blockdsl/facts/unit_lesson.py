@@ -26,7 +26,7 @@ def topic_shape(method: str, shape: str) -> str:
 def unit_lesson(unit: UnitFacts, block: BlockRecord) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
     """The steps of one unit's method in its own measures (common ones when it has none to show), and its fabrics.
 
-    Of a shape that is not the one in the pictures, the size that it should measure is told.
+    Of a shape that is not the one in the pictures, the size that it should measure is given.
 
     Errors: KeyError for a method that the language does not have.
     """

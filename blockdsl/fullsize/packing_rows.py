@@ -152,7 +152,7 @@ class _Packer:
         return y
 
     def _apart(self, upper: _Lying, lower: _Lying) -> float | None:
-        """How far below the one the other clears it; rows repeat themselves, so that it is reckoned but once."""
+        """How far below the one the other clears it; rows repeat themselves, so that it is worked out but once."""
         along = round(lower.x_pt - upper.x_pt, 6)
         key = (upper.kind, upper.turns, lower.kind, lower.turns, along)
         if key not in self._below:

@@ -59,7 +59,7 @@ Transform = tuple[float, float, float, float, float, float]
 
 
 class Stamp(Struct, frozen=True):
-    """The same paths and words at many places, told once: the blocks of a quilt. `name` is as an anchor's, its own.
+    """The same paths and words at many places, given once: the blocks of a quilt. `name` is as an anchor's, its own.
 
     The places turn, mirror and move but do not stretch, so that lines keep their thickness.
     """

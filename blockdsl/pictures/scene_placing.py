@@ -14,9 +14,9 @@ from blockdsl.marks.display_list import PagePoint
 from blockdsl.marks.theme import Box
 
 DIMENSION_PT: Final = 17.0
-"""Room for a length told below a scene."""
+"""Room for a length written below a scene."""
 BESIDE_PT: Final = 34.0
-"""Room for a length told at the side of a scene."""
+"""Room for a length written at the side of a scene."""
 TOOLS_PT: Final = 10.0
 """How far a ruler stands out over the cloth at both its ends."""
 BESIDE_TOOLS_PT: Final = 7.0

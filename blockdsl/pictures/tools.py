@@ -42,7 +42,7 @@ _HAND: Final[tuple[Capsule, ...]] = (
 
 
 class _Cut(Struct, frozen=True):
-    """The line of the cut; places are told by their distance from it, on the ruler's side."""
+    """The line of the cut; places are given by their distance from it, on the ruler's side."""
 
     x_pt: float
     side: float

@@ -74,7 +74,7 @@ def _parted(group: UnitGroup, taken: Mapping[int, Choice]) -> Iterator[ChosenGro
 
 
 def is_known_method(choice: Choice, problems: Problems) -> bool:
-    """Whether there is such a method; if not it is reported. All that can be told of a block that is not laid out."""
+    """Whether there is such a method; if not it is reported. All that can be said of a block that is not laid out."""
     if choice.method in METHODS:
         return True
     near = nearest_word(choice.method, METHODS)

@@ -31,7 +31,7 @@ class Round(Struct, frozen=True):
 class DrawnUnit(Struct, frozen=True):
     """A unit in a picture: its outlines in the order of drawing, its fabric by role, its width, the lesson's own words.
 
-    Roles are told by the letters a, b, c … where it is written again.
+    Roles are given by the letters a, b, c … where it is written again.
     """
 
     outlines: Sequence[Polygon]

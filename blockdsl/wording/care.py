@@ -52,12 +52,12 @@ class Care(Pressing):
     def _dot(self, dot: Dot) -> str:
         """Each letter once in the block."""
         letters = [self._labels.parts[part].name for part in dot.parts if self._labels.is_patch(part)]
-        new = [letter for letter in dict.fromkeys(letters) if letter not in self._told.dotted]
+        new = [letter for letter in dict.fromkeys(letters) if letter not in self._mentioned.dotted]
         if not new:
             return ""
-        before = self._told.dots
-        self._told.dots = before or self._step.number
-        self._told.dotted |= set(new)
+        before = self._mentioned.dots
+        self._mentioned.dots = before or self._step.number
+        self._mentioned.dotted |= set(new)
         if before:
             return self._words("join-dot-as", parts=listed(new, self._words), number=before)
         length = length_words(self._block.seam, self._block.unit, self._words)
@@ -65,9 +65,9 @@ class Care(Pressing):
 
     def _baste(self) -> Iterator[str]:
         if any(self._labels.is_patch(number) for number in range(self._many)):
-            yield self._words("join-baste-same" if self._told.baste else "join-baste")
-        yield self._words("join-whip-same" if self._told.baste else "join-whip")
-        self._told.baste = True
+            yield self._words("join-baste-same" if self._mentioned.baste else "join-baste")
+        yield self._words("join-whip-same" if self._mentioned.baste else "join-whip")
+        self._mentioned.baste = True
 
     def _partial(self, partial: Partial) -> Iterator[str]:
         unit = self._block.unit
@@ -112,21 +112,21 @@ class Care(Pressing):
 
     def _set_in(self, set_in: SetIn) -> Iterator[str]:
         how = {"same": "no", "sides": "no", "meeting": "none", **self._lying(set_in.landmarks)}
-        name, number = self._told.set_in
+        name, number = self._mentioned.set_in
         part, pos = self._added(set_in.part), self._pos(set_in.side)
         self._base = None
         if self._by_hand:
             yield self._words("join-set-in-hand", part=part, pos=pos, **how)
         elif set_in.turns > 1:
-            key = "join-turning-again" if self._told.turning else "join-turning"
-            self._told.turning = True
+            key = "join-turning-again" if self._mentioned.turning else "join-turning"
+            self._mentioned.turning = True
             yield self._words(key, part=part, base=self._on(set_in.base), pos=pos, **how)
         elif number:
             here = "yes" if number == self._step.number else "no"
             yield self._words("join-set-in-same", part=part, pos=pos, **how, name=name, number=number, here=here)
         else:
             bare = self._labels.short(set_in.part) if set_in.part < self._many else self._joined(set_in.part)
-            self._told.set_in = (bare, self._step.number)
+            self._mentioned.set_in = (bare, self._step.number)
             base = self._on(set_in.base)
             has = "no" if base == self._words("join-joined") else "yes"
             yield self._words("join-set-in", part=part, base=base, has=has, pos=pos, **how)
@@ -135,12 +135,12 @@ class Care(Pressing):
     def _curve(self, curve: Curve) -> Iterator[str]:
         upper, under = self._curved(curve.upper), self._curved(curve.under)
         self._base = None
-        if self._told.curve:
-            same = self._told.curve == self._step.number
+        if self._mentioned.curve:
+            same = self._mentioned.curve == self._step.number
             key = "join-curve-same" if same else "join-curve-as"
-            yield self._words(key, upper=upper, under=under, number=self._told.curve)
+            yield self._words(key, upper=upper, under=under, number=self._mentioned.curve)
             return
-        self._told.curve = self._step.number
+        self._mentioned.curve = self._step.number
         yield self._words("join-curve-crease")
         yield self._words("join-curve-place", upper=upper, under=under)
         yield self._words("join-curve-pin")

@@ -13,15 +13,15 @@ from blockdsl.wording.measures import figure, is_on_ruler, length_words, nearest
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sewing import Sewing, spread_alike
 from blockdsl.wording.steptext import StepPart
-from blockdsl.wording.stepvoice import Told
+from blockdsl.wording.stepvoice import Mentioned
 
 _MOST_WORDS = 90
-"""A longer step is told in lettered parts."""
+"""A longer step is divided into lettered parts."""
 
 
-def joining_parts(step: StepFacts, block: BlockFacts, words: Messages, told: Told) -> tuple[StepPart, ...]:
+def joining_parts(step: StepFacts, block: BlockFacts, words: Messages, mentioned: Mentioned) -> tuple[StepPart, ...]:
     """What to do in a step that joins patches and units; in lettered parts when it is long."""
-    return _Writer(step, block, words, told).parts()
+    return _Writer(step, block, words, mentioned).parts()
 
 
 class _Writer(Sewing, Care):
@@ -69,7 +69,7 @@ class _Writer(Sewing, Care):
         return self._words("step-take-each" if self._step.count > 1 else "step-take", list=self._labels.takes())
 
     def _runs(self, actions: Sequence[Action]) -> list[list[Action]]:
-        """Actions that are told together: two alike on opposite sides, the rows of a list."""
+        """Actions that share a sentence: two alike on opposite sides, the rows of a list."""
         runs: list[list[Action]] = []
         for action in actions:
             if runs and self._goes_with(runs[-1], action):
@@ -82,7 +82,12 @@ class _Writer(Sewing, Care):
         """Two alike that are set in one after the other, as an earlier step taught, and then both pressed."""
         for place in range(len(runs) - 3):
             (one, *_), (first, *_), (other, *_), (second, *_) = runs[place : place + 4]
-            if not isinstance(one, SetIn) or not isinstance(other, SetIn) or self._by_hand or not self._told.set_in[1]:
+            if (
+                not isinstance(one, SetIn)
+                or not isinstance(other, SetIn)
+                or self._by_hand
+                or not self._mentioned.set_in[1]
+            ):
                 continue
             if not isinstance(first, Press) or not isinstance(second, Press) or one.landmarks or other.landmarks:
                 continue
@@ -120,7 +125,7 @@ class _Writer(Sewing, Care):
             case Trim():
                 yield from self._trim(first)
             case SetIn() if len(run) > 1:
-                name, number = self._told.set_in
+                name, number = self._mentioned.set_in
                 yield self._words("join-set-in-each", part=self._labels.an(first.part), name=name, number=number)
             case _:
                 yield from self._with_care(first)
@@ -128,7 +133,7 @@ class _Writer(Sewing, Care):
     def _trim(self, trim: Trim) -> Iterator[str]:
         """Dog-ears, and what is trimmed to a size; as before where a step has said just that."""
         to_size = self._trimmed(trim)
-        before = self._told.trimmed.setdefault(to_size, self._step.number)
+        before = self._mentioned.trimmed.setdefault(to_size, self._step.number)
         if to_size and before != self._step.number:
             yield self._words("join-trim-as", number=before)
             return

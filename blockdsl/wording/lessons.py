@@ -39,7 +39,7 @@ def section_title(section: TechniqueSection) -> str:
 
 
 def section_shown(section: TechniqueSection) -> str:
-    """At which size the steps are shown; nothing where they tell none."""
+    """At which size the steps are shown; nothing where they give none."""
     if not section.sized:
         return ""
     words = messages(section.language)

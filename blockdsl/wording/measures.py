@@ -54,6 +54,6 @@ def size_words(extent: tuple[Exact, Exact], unit: RulerUnit, words: Messages) ->
 
 
 def nearest_words(length: float, unit: RulerUnit, words: Messages, *, about: bool) -> str:
-    """A length that is told to the nearest eighth or millimetre: how far a point extends, say."""
+    """A length that is given to the nearest eighth or millimetre: how far a point extends, say."""
     nearest = Fraction(round(length / float(_NEAREST[unit]))) * _NEAREST[unit]
     return words("length-about" if about else "length", length=exact_figure(nearest, unit, words), unit=unit)

@@ -22,7 +22,7 @@ MOST_NAMED: Final = 6
 
 
 def paper_parts(step: StepFacts, block: BlockFacts, words: Messages, taught: dict[str, int]) -> tuple[StepPart, ...]:
-    """The parts of a step on papers. `taught` remembers, from step to step, where sewing on paper is told in full."""
+    """The parts of a step on papers. `taught` remembers where sewing on paper was explained in full."""
     if len(step.sections) > 1:
         return _join_parts(step, block, words)
     paper = _paper(step, block)
@@ -102,7 +102,7 @@ def _added(rest: Sequence[PaperPatch], second: PaperPatch, paper: PaperFacts, wo
 
 
 def _again(paper: PaperFacts, number: int, block: BlockFacts, words: Messages) -> list[str]:
-    """A section sewn as an earlier step told."""
+    """A section sewn as in an earlier step."""
     first, *others = paper.patches
     if not others:
         seam = length_words(block.seam, block.unit, words)

@@ -21,7 +21,7 @@ from blockdsl.wording.part_names import name_of_part
 from blockdsl.wording.quilt_words import kind_words
 
 _LISTED = 8
-"""So many rows are told one by one; more that follow each other by their first and last."""
+"""So many rows are listed one by one; more that follow each other by their first and last."""
 
 
 _ORDER: tuple[PieceRole, ...] = (

@@ -177,12 +177,12 @@ class Sewing(StepVoice):
         """Halves of an oblong, by their long edges: dots at both ends are matched."""
         length = length_words(self._block.seam, self._block.unit, self._words)
         part, base = self._placed(place.part), self._placed(place.base)
-        self._told.sides = True
+        self._mentioned.sides = True
         self._base = None
-        if self._told.halves and not place.says_side:
-            yield self._words("join-place-long-as", part=part, base=base, number=self._told.halves)
+        if self._mentioned.halves and not place.says_side:
+            yield self._words("join-place-long-as", part=part, base=base, number=self._mentioned.halves)
             return
-        self._told.halves = self._step.number
+        self._mentioned.halves = self._step.number
         letters = list(dict.fromkeys(self._labels.parts[each].name for each in (place.base, place.part)))
         yield self._words("join-dot-long", parts=listed(letters, self._words), length=length)
         yield self._words("join-place-long", part=part, base=base)
@@ -206,9 +206,9 @@ class Sewing(StepVoice):
             return
         if len(rows) == 1 and rows[0].zigzag and not self._by_hand:
             yield self._words("join-row-turning", way=way, list=self._list(rows[0]))
-            if not self._told.turning:
+            if not self._mentioned.turning:
                 yield self._words("join-turn-at-dots")
-            self._told.turning = True
+            self._mentioned.turning = True
             return
         if len(rows) == 1:
             yield self._words("join-row", way=way, list=self._list(rows[0]), **self._how(rows[0].meeting))

@@ -143,7 +143,7 @@ def format_sides(size: Sequence[Exact], unit: RulerUnit, words: Messages, *, squ
 def format_grid(facts: BlockFacts) -> tuple[str, str]:
     """The grid, finished, and what its cells measure before they are joined; of an uneven grid columns and rows.
 
-    A block of one cell, such as a log cabin, is told by the squared paper that it is drawn on.
+    A block of one cell, such as a log cabin, is described by the squared paper that it is drawn on.
     """
     words = words_of(facts)
     columns, rows = facts.grid

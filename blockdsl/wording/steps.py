@@ -14,7 +14,7 @@ from blockdsl.wording.methods import made_by_method, method_parts, way_of
 from blockdsl.wording.papers import paper_parts, section_size, without_papers
 from blockdsl.wording.part_names import PartNames
 from blockdsl.wording.steptext import StepText
-from blockdsl.wording.stepvoice import Told
+from blockdsl.wording.stepvoice import Mentioned
 
 
 def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText, ...]:
@@ -22,8 +22,8 @@ def step_texts(block: BlockFacts, language: str | None = None) -> tuple[StepText
     words = messages(language or block.language)
     taught: dict[tuple[object, ...], int] = {}
     on_papers: dict[str, int] = {}
-    told = Told()
-    return tuple(_text(step, block, words, taught, on_papers, told) for step in block.steps)
+    mentioned = Mentioned()
+    return tuple(_text(step, block, words, taught, on_papers, mentioned) for step in block.steps)
 
 
 def _text(
@@ -32,7 +32,7 @@ def _text(
     words: Messages,
     taught: dict[tuple[object, ...], int],
     on_papers: dict[str, int],
-    told: Told,
+    mentioned: Mentioned,
 ) -> StepText:
     as_in = 0
     if step.sections:
@@ -42,7 +42,7 @@ def _text(
         as_in = first if first != step.number else 0
         parts = method_parts(step, block, words, as_in)
     else:
-        parts = joining_parts(step, block, words, told)
+        parts = joining_parts(step, block, words, mentioned)
     if papers := without_papers(step, block, words):
         parts = (*parts[:-1], replace(parts[-1], sentences=(*parts[-1].sentences, papers)))
     name = PartNames(words, step.names).many(step.makes, step.count)

@@ -20,7 +20,7 @@ MOST_ALONG = 3
 _MOST_ORDINALS = 5
 
 
-class Told(Struct):
+class Mentioned(Struct):
     """What the steps of a block have said already, so that it is said once."""
 
     sides: bool = False
@@ -38,11 +38,11 @@ class Told(Struct):
 class StepVoice:
     """What the sentences of one step share: names of its parts, what was said before."""
 
-    def __init__(self, step: StepFacts, block: BlockFacts, words: Messages, told: Told) -> None:
+    def __init__(self, step: StepFacts, block: BlockFacts, words: Messages, mentioned: Mentioned) -> None:
         self._step = step
         self._block = block
         self._words = words
-        self._told = told
+        self._mentioned = mentioned
         hand = upright(step.hands[0])  # as it lies on the table
         self._labels = Labels(step, hand, block, words)
         self._stages = hand.stages
@@ -179,13 +179,13 @@ class StepVoice:
 
     def _backstitched(self) -> str:
         """Whether it was said before that seams are backstitched at a dot."""
-        again, self._told.backstitch = self._told.backstitch, True
+        again, self._mentioned.backstitch = self._mentioned.backstitch, True
         return "yes" if again else "no"
 
     def _how(self, meeting: str, landmarks: Sequence[Landmark] = ()) -> dict[str, str]:
         """How a seam is sewn, as `seam-how` asks for it; right sides are named once in a block."""
-        sides = not self._told.sides and not self._by_hand
-        self._told.sides = self._told.sides or sides
+        sides = not self._mentioned.sides and not self._by_hand
+        self._mentioned.sides = self._mentioned.sides or sides
         return {
             "same": "no",
             "sides": "yes" if sides else "no",

@@ -2,7 +2,7 @@
 
 Column generation: a linear program over the strips known so far gives every piece a worth; the filling that is worth
 more than the cloth it takes is a new strip for the program, until there is none. The worths are then rounded to whole
-numbers and the bound reckoned from them exactly (Farley, "A note on bounding a class of linear programming problems,
+numbers and the bound worked out from them exactly (Farley, "A note on bounding a class of linear programming problems,
 including cutting stock problems", Operations Research 38, 1990), so that no float has a say in what is proved.
 """
 

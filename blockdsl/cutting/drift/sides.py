@@ -99,7 +99,7 @@ class Sewer:
         self._corners: dict[tuple[Point, Point], tuple[Exact, Exact]] = {}
 
     def number_pair(self, way: Point) -> Point:
-        """A step in the numbers that are reckoned with: floats for a first look."""
+        """A step in the numbers that are calculated with: floats for a first look."""
         return Point(to_float(way.x), to_float(way.y)) if self._rough else way  # type: ignore[arg-type]  # floats for both
 
     def lengthened(self, outline: Polygon, offsets: Sequence[tuple[Exact, Exact]]) -> tuple[Exact, ...]:

@@ -70,7 +70,7 @@ class _Plan:
         self._book, self._words = book, words_of(book)
         self._paper = paper
         self._parts = _body(book, paper, keeper)
-        # How many pages a part takes does not depend on the numbers that it tells.
+        # How many pages a part takes does not depend on the numbers in it.
         self._lengths = [0] * len(self._parts)
         texts: dict[str, str] = {}
         first = 1

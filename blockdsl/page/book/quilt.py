@@ -1,4 +1,4 @@
-"""A quilt in a book: all that its own sheet tells, and the page of each block whose making stands elsewhere."""
+"""A quilt in a book: all that its own sheet has, and the page of each block that is explained elsewhere."""
 
 from __future__ import annotations
 
@@ -25,21 +25,21 @@ from blockdsl.wording.messages import words_of
 from blockdsl.wording.quilt_words import kind_words
 
 Elsewhere = Sequence[tuple[BlockFacts, str]]
-"""Blocks at the size at which the book tells their steps, with the anchor of their pages."""
+"""Blocks at the size at which the book shows their steps, with the anchor of their pages."""
 MakingPages = Mapping[int, tuple[str, str]]
-"""For a kind of block, by its place in the quilt's list, the anchor and the page where its making is told."""
+"""For a kind of block, by its place in the quilt's list, the anchor and the page where its making is shown."""
 
 _BODY: Final = TextStyle(BODY_PT, "regular", INK)
 _PAGE: Final = TextStyle(BODY_PT, "bold", INK)
 
 
 def making_elsewhere(blocks: Iterable[tuple[str, BookBlockFacts]]) -> Elsewhere:
-    """The blocks of a book as they are told there: steps give the measures of a block's first size alone."""
+    """The blocks of a book as they are shown there: steps give the measures of a block's first size alone."""
     return [(block.sizes[0], anchor) for anchor, block in blocks]
 
 
 def told_elsewhere(quilt: QuiltFacts, elsewhere: Elsewhere) -> dict[int, str]:
-    """The quilt's kinds whose very block is told at the same size on pages of its own, each with their anchor."""
+    """The quilt's kinds whose very block has pages of its own at the same size, each with their anchor."""
     return {
         place: anchor
         for place, kind in enumerate(quilt.kinds)

@@ -103,7 +103,7 @@ def _about(kind: QuiltKindFacts, colourway: str) -> Iterator[str]:
 def makings(facts: QuiltFacts, *, without: Collection[int] = ()) -> list[list[Flowable]]:
     """For each kind that is pieced its letters, what one takes, its units and steps; each begins on a new page.
 
-    `without`: kinds that are told elsewhere, by their place in the quilt's list.
+    `without`: kinds that are shown elsewhere, by their place in the quilt's list.
     """
     kinds = [kind for place, kind in enumerate(facts.kinds) if place not in without]
     return [_making(facts, kind, alone=is_alone(facts)) for kind in kinds if len(kind.block.placed) > 1]

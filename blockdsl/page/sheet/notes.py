@@ -48,7 +48,7 @@ def notes(facts: BlockFacts) -> list[Flowable]:
 
 
 def applique_notes(facts: BlockFacts) -> list[Flowable]:
-    """How appliqué is prepared and sewn on, where no step tells it; nothing for a block without."""
+    """How appliqué is prepared and sewn on, where no step explains it; nothing for a block without."""
     return [] if is_told_in_a_step(facts) else _beside(words_of(facts)("sheet-applique"), format_applique(facts), _BODY)
 
 

@@ -22,7 +22,7 @@ def press(unit: MethodUnit, seams: int, toward: int) -> Message:
 
 
 def press_word(unit: MethodUnit) -> str:
-    """How a message is told which way its seams are pressed."""
+    """How a message learns which way its seams are pressed."""
     return "open" if unit.measures.open_seams else "side"
 
 

@@ -1,4 +1,4 @@
-"""Which function tells how a method makes a shape."""
+"""Which function gives the step of a method for a shape."""
 
 from __future__ import annotations
 
@@ -21,4 +21,4 @@ METHOD_STEPS: Mapping[tuple[str, str], Callable[[MethodUnit], MethodStep]] = {
     ("stitch and flip", shape.snowball.SHAPE.name): corners.snowball,
     ("stitch and flip", shape.diamond.SHAPE.name): corners.diamond,
 }
-"""By method and shape; strip sets, which make segments first, are told in `strip_sets`."""
+"""By method and shape; strip sets, which make segments first, are in `strip_sets`."""

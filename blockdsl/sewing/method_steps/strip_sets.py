@@ -69,7 +69,7 @@ def segments_of(unit: StripSetUnit) -> MethodStep:
             message("method-measure", size=Size(unit.segment, across)),
         ),
     )
-    # Sets differ in too much to be told as others are.
+    # Sets differ in too much to be explained as others are.
     way: tuple[Argument, ...] = (
         "strip set",
         *(unit.pieces[role].fabric for role in unit.roles),

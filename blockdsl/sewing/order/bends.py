@@ -20,7 +20,7 @@ MOST_STEPS = 20_000
 MOST_COMPARED = 8
 _A_BOX = 3
 
-# How much of a cost tells what kind of part is set in; the rest tells where it lies.
+# How much of a cost says what kind of part is set in; the rest says where it lies.
 _IN_KIND = 4
 
 

@@ -28,7 +28,7 @@ Meeting = Literal["", "nest", "match"]
 class Landmark(Record, frozen=True, omit_defaults=True):
     """What shows how a part lies: `fabric` along whole edges, at corners or in the middles of edges, at `places`.
 
-    Where fabrics tell nothing apart, the `letter` of the patches there. `point` is that of a goose; `mark` a pin at
+    Where fabrics are alike, the `letter` of the patches there. `point` is that of a goose; `mark` a pin at
     the top, as made. Of a single patch corners and edges by their form.
     """
 
@@ -212,7 +212,7 @@ class Trim(Done, frozen=True):
 
 
 class Pin(Done, frozen=True):
-    """Pin a mark to the top edge, or the one at `side` where none is at the top: it tells later how the result lies."""
+    """Pin a mark to the top edge, or the one at `side` where none is at the top: it shows later how the result lies."""
 
     side: Position = "top"
 

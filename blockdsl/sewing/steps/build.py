@@ -73,7 +73,7 @@ class _Builder:
         self._things = things
         self._letters = letters
         self._frames = things.frames
-        # Where seams reach a curve: on its chord in the order of sewing, on the curve itself in what is told and drawn.
+        # Where seams reach a curve: on its chord in the order of sewing, on the curve itself in words and pictures.
         self._true: dict[Point, Point] = {}
         for patch in design.patches:
             if patch.curved:
@@ -319,7 +319,7 @@ class _Builder:
 
 
 def _marked(step: MakingStep) -> Iterator[int]:
-    """The steps whose results are told by a mark at their top."""
+    """The steps whose results are told apart by a mark at their top."""
     parts = step.variants[0].ingredients
     for action in step.actions:
         for part, landmarks in told_to_lie(action):

@@ -31,7 +31,7 @@ Told = dict[tuple[LandmarkKind, Position], str]
 
 
 class Lying(Struct, frozen=True):
-    """How a part is told to lie. `landmarks` are none where it looks the same every way.
+    """How a part is said to lie. `landmarks` are none where it looks the same every way.
 
     `is_open` says that several placings are left that nothing tells apart but a mark at the top.
     """

@@ -63,7 +63,7 @@ def _length(way: Point) -> Exact:
 
 
 def measure_of(variant: Variant, seam: Fraction, *, is_laid: bool = True) -> Measure:
-    """What to measure once it is sewn, unfinished; `is_laid` says that the words tell how it lies."""
+    """What to measure once it is sewn, unfinished; `is_laid` says that the words say how it lies."""
     outline = variant.outline
     if outline is None:
         return Measure((variant.extent[0] + 2 * seam, variant.extent[1] + 2 * seam))

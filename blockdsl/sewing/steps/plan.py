@@ -47,7 +47,7 @@ _ALIKE = 1e-6
 _BACKWARDS = ("left", "top")
 _UPRIGHT = ("top", "bottom", "left", "right")
 _FINE = 64
-"""How far points extend is told to such a share of an inch or a centimetre."""
+"""How far points extend is given to such a share of an inch or a centimetre."""
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
 
@@ -175,7 +175,7 @@ class _Planner:
             yield from self._beside(number, stage)
 
     def _is_shorter_listed(self, stage: Stage) -> bool:
-        """Of two units that must be told to lie, beside a patch or with long names, a list says it in fewer words."""
+        """Of two units whose placing must be said, beside a patch or with long names, a list says it in fewer words."""
         if len(stage.parts) != MOST_BESIDE or max(stage.parts) >= self._many:
             return False
         if any(self._is_numbered(part) for part in stage.parts):

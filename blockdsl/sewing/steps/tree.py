@@ -123,7 +123,7 @@ class Things:
             most = MOST_AROUND if len(inner) == 1 else MOST_PARTS
             taken: list[Thing] = []
             for child in sorted(lone, key=self._parts):
-                # One thing after the other, or rows side by side: more would be told as "the pair" and "the other".
+                # One thing after the other, or rows side by side: more would be called "the pair" and "the other".
                 if taken and any(self._stages(each) > 1 for each in (*taken, child)):
                     break
                 child.into = key

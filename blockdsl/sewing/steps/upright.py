@@ -48,7 +48,7 @@ def marked_edge(variant: Variant) -> tuple[Position, Point]:
 
 
 def in_whole_numbers(variant: Variant) -> tuple[Variant, int]:
-    """The same, so many times as large that every corner is told by whole numbers, which are quicker to compare.
+    """The same, so many times as large that every corner has whole numbers, which are quicker to compare.
 
     Where roots are among them it stays as it is, and 1 time as large.
     """

@@ -190,7 +190,7 @@ def pressed(seam: Seam, toward: Point, reach: Exact, *, open_seams: bool) -> tup
 
 
 def dimensions(width: Exact, height: Exact, x: Exact = ZERO, y: Exact = ZERO) -> tuple[Measured, Measured]:
-    """The two sides of a rectangle, told below it and at its left."""
+    """The two sides of a rectangle, written below it and at its left."""
     below = Measured(at(x, y + height), at(x + width, y + height), width)
     beside = Measured(at(x, y), at(x, y + height), height)
     return below, beside
@@ -229,7 +229,7 @@ def cutting_pair(
 ) -> tuple[Picture, Picture]:
     """The same cut for a right-handed and a left-handed maker, each turned so that the cut leads straight away.
 
-    `beside`: the step from the cut to the seam that it runs along, and how far that is, to be told.
+    `beside`: the step from the cut to the seam that it runs along, and how far that is, to be written.
     """
 
     def picture(hand: Hand, turn: int) -> Picture:

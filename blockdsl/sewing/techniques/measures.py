@@ -73,7 +73,7 @@ class Measures(Struct, frozen=True):
 
     @property
     def allowance(self) -> Length:
-        """The seam allowance, to be told."""
+        """The seam allowance, to be written."""
         return Length(self.seam)
 
     @property

@@ -50,7 +50,7 @@ class Press(Struct, frozen=True):
 
 
 class Measured(Struct, frozen=True):
-    """A length told beside the picture, between two places on its left or lower edge."""
+    """A length written beside the picture, between two places on its left or lower edge."""
 
     start: Point
     end: Point
@@ -58,7 +58,7 @@ class Measured(Struct, frozen=True):
 
 
 class Gap(Struct, frozen=True):
-    """The seam allowance told where a scene shows it: between a line and the place beside it."""
+    """The seam allowance written where a scene shows it: between a line and the place beside it."""
 
     start: Point
     end: Point

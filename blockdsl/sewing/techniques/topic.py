@@ -31,7 +31,7 @@ class Topic(Struct, frozen=True):
 
     `key` is that of its title; `words` are those of the shape as it is written in a block file, with the fabrics a, b,
     c … for its roles in order, or of the `example` that is shown for it; `proportion` its width over its height;
-    `columns` the keys of the heads of the table of sizes, each with the role whose piece it tells; `drawn` the role of
+    `columns` the keys of the heads of the table of sizes, each with the role whose piece it gives; `drawn` the role of
     each patch in the order in which the shape draws them, going on from the last. `common` are the finished widths of
     that table in inches and in centimetres, empty for no table; `oversized` says that pieces can be cut larger and
     units trimmed. `dark` are the roles shown in the darker cloth, and `shown` the finished widths in inches and in

@@ -1,4 +1,4 @@
-"""Binding, backing, borders and prints of a quilt, reckoned from its finished size and what the facts say is cut."""
+"""Binding, backing, borders and prints of a quilt, worked out from its finished size and what the facts say is cut."""
 
 from __future__ import annotations
 

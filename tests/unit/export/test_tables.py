@@ -26,7 +26,7 @@ def test_csv_comes_back_as_it_went_in() -> None:
 
 
 @pytest.mark.parametrize("name", ["=1+1", "+cmd", "-cmd|x", "@SUM(A1)", "-1+2", "\t=1"])
-def test_a_name_that_a_spreadsheet_would_reckon_with_is_guarded(name: str) -> None:
+def test_a_name_that_a_spreadsheet_would_calculate_with_is_guarded(name: str) -> None:
     assert list(csv.reader(StringIO(to_csv(["n"], [[name]]))))[1] == ["'" + name]
 
 

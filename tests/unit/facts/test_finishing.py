@@ -192,7 +192,7 @@ def test_what_is_not_in_the_blocks_is_still_cut_by_the_length() -> None:
     ],
 )
 def test_scraps_in_a_pieced_border_are_bought_by_the_length(border: str, squares: int, need: str) -> None:
-    """Fat quarters are reckoned for the blocks alone: what borders take of the fabric is bought besides."""
+    """Fat quarters are worked out for the blocks alone: what borders take of the fabric is bought besides."""
     quilt, _ = read("scraps lantern from 5 fat quarters", border)
     assert bought(quilt, "lantern")[0] == length(need)
     assert sum(
