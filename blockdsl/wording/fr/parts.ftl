@@ -47,7 +47,10 @@ part-own = { $count ->
         [the] { the.f }unité « { $name } »
         [other] { the.f }unité « { $name } »
         [another] { the.f }unité « { $name } »
-       *[none] { $name }
+       *[none] { $case ->
+            [counted] unité « { $name } »
+           *[other] { $name }
+        }
     }
        *[other] { the.f }unités « { $name } »
     }
@@ -289,7 +292,8 @@ part-made-four-at-a-time = { $name }, méthode à quatre
 part-made-eight-at-a-time = { $name }, méthode à huit
 
 patch-in-fabric = { $letter } ({ $fabric })
-take-units = { $count } { $name }
+# « counted » est le cas après un nombre : 1 unité « Poutre ».
+take-units = { $count } { NAME($name, case: "counted") }
 take-patches = { $form ->
         [triangle] { $count ->
         [one] { $count } triangle { $letter } ({ $fabric })
