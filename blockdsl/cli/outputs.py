@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator
-from functools import cache, partial
+from functools import cache, lru_cache, partial
 from typing import TYPE_CHECKING, Final
 
 import msgspec
@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColourwayFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
+    from blockdsl.marks.display_list import Page
     from blockdsl.page.step_slide import StepSlides
 
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
@@ -181,11 +182,12 @@ def _picture(
 def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """Each step as a picture of its own, to scale to any size and as 1920 × 1080 pixels."""
     slides = cache(partial(_step_slides, block))
+    page_of = lru_cache(maxsize=1)(lambda number: slides().page(number))  # drawn once for both its files
     for step in block.steps:
         for ending in ("svg", "png"):
             name = f"{stem}.step-{step.number:02d}.{ending}"
             depends = ("step", content, step.number, _cairo_version() if ending == "png" else ending)
-            yield Output(name, partial(_step_picture, slides, block, step.number, ending), depends)
+            yield Output(name, partial(_step_picture, page_of, block, step.number, ending), depends)
 
 
 def _cairo_version() -> str:
@@ -200,8 +202,8 @@ def _step_slides(block: BlockFacts) -> StepSlides:
     return StepSlides(block)
 
 
-def _step_picture(slides: Callable[[], StepSlides], block: BlockFacts, number: int, ending: str) -> bytes:
-    page = slides().page(number)
+def _step_picture(page_of: Callable[[int], Page], block: BlockFacts, number: int, ending: str) -> bytes:
+    page = page_of(number)
     if ending == "png":
         from blockdsl.export.png import write_png
         from blockdsl.page.step_slide import PIXELS_AN_INCH

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Final
 
@@ -21,8 +20,15 @@ from blockdsl.marks.typeset import UNITS_PER_EM, are_words_outlined, shape
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
-_ZEROS: Final = re.compile(r"\.00(?=[, ]|$)|(?<=\.\d)0(?=[, ]|$)")
-_MINUS_NOTHING: Final = re.compile(r"(?<![\d.])-0(?=[, ]|$)")
+_SHORTER: Final = (
+    ("-0.00", "0.00"),
+    *((f".{digits}{after}", f"{short}{after}") for after in ", " for digits, short in [
+        ("00", ""), *((f"{digit}0", f".{digit}") for digit in range(1, 10))
+    ]),
+    (" M", "M"),
+    (" Z", "Z"),
+)  # fmt: skip
+"""What in an outline of two decimals is written shorter: minus nothing, and zeros at the end."""
 
 
 def write_svg(
@@ -120,7 +126,7 @@ def _stamp(stamp: Stamp, *, place_letters: bool) -> BaseElement:
 def _path(path: Path) -> BaseElement:
     element = BaseElement(debug=False)
     element.elementname = "path"
-    element["d"] = "".join(_outline(ring, closed=path.closed) for ring in path.rings)
+    element["d"] = _outlines(path.rings, closed=path.closed)
     element["fill"] = path.fill or "none"
     if path.fill and len(path.rings) > 1:
         element["fill-rule"] = "evenodd"
@@ -135,10 +141,13 @@ def _path(path: Path) -> BaseElement:
     return element
 
 
-def _outline(ring: Sequence[tuple[float, float]], *, closed: bool) -> str:
-    # As `number` writes them, but for a whole outline at once: a page of hatching has ten thousand corners.
-    points = _ZEROS.sub("", " ".join([f"{x:.2f},{y:.2f}" for x, y in ring]))
-    return f"M{_MINUS_NOTHING.sub('0', points)}{'Z' if closed else ''}" if points else ""
+def _outlines(rings: Iterable[Sequence[tuple[float, float]]], *, closed: bool) -> str:
+    # As `number` writes them, but for a whole path at once: a page of hatching has ten thousand corners.
+    end = " Z" if closed else " "
+    points = "".join([f"M{' '.join([f'{x:.2f},{y:.2f}' for x, y in ring])}{end}" for ring in rings if ring])
+    for long, short in _SHORTER:
+        points = points.replace(long, short)
+    return points.rstrip()
 
 
 def _text(text: TextMark, *, place_letters: bool) -> BaseElement:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import lru_cache
 from math import atan2, cos, degrees, hypot, sin
 from typing import Final
@@ -133,6 +134,21 @@ def tile_map(box: Box, outline: Contour, tiles: tuple[tuple[str, Box], ...], cur
 
     `outline` and the tiles' boxes are in the template's coordinates; they are scaled to fit the box.
     """
+    shape, grid, places = _map_parts(box, outline, tiles)
+    others = [mark for name, _, quiet in places if name != current for mark in quiet]
+    here = [mark for name, ring, _ in places if name == current for mark in _in_map(name, ring, here=True)]
+    return (shape, *grid, *others, *here)
+
+
+_Placed = tuple[str, tuple[PagePoint, PagePoint], tuple[Mark, ...]]
+"""A tile's number, two corners in the map, and its marks where it is not the one at hand."""
+
+
+@lru_cache(maxsize=4)
+def _map_parts(
+    box: Box, outline: Contour, tiles: tuple[tuple[str, Box], ...]
+) -> tuple[Path, tuple[Path, ...], tuple[_Placed, ...]]:
+    """What the map has on the page of every tile; asked by each of hundreds, and drawn once."""
     left = min(tile.x_pt for _, tile in tiles)
     top = min(tile.y_pt for _, tile in tiles)
     right = max(tile.right_pt for _, tile in tiles)
@@ -142,22 +158,26 @@ def tile_map(box: Box, outline: Contour, tiles: tuple[tuple[str, Box], ...], cur
     def small(x: float, y: float) -> PagePoint:
         return box.x_pt + (x - left) * scale, box.y_pt + (y - top) * scale
 
-    marks: list[Mark] = []
+    grid: tuple[Path, ...] = ()
     many = len(tiles) > _MANY_TILES
     if many:
         edges = _edges(tuple(tile for _, tile in tiles))
         lines = tuple((small(*start), small(*stop)) for start, stop in edges)
-        marks.append(Path(lines, closed=False, stroke=QUIET, stroke_width_pt=HAIRLINE_PT))
-    for name, tile in sorted(tiles, key=lambda entry: entry[0] == current):
-        here = name == current
+        grid = (Path(lines, closed=False, stroke=QUIET, stroke_width_pt=HAIRLINE_PT),)
+    places = []
+    for name, tile in tiles:
         corners = (small(tile.x_pt, tile.y_pt), small(tile.right_pt, tile.bottom_pt))
-        (x0, y0), (x1, y1) = corners
+        places.append((name, corners, tuple(_in_map(name, corners, here=False, boxed=not many))))
+    shape = Path((tuple(small(x, y) for x, y in outline),), fill=TINT, stroke=RULE, stroke_width_pt=THIN_PT)
+    return shape, grid, tuple(places)
+
+
+def _in_map(name: str, corners: tuple[PagePoint, PagePoint], *, here: bool, boxed: bool = True) -> Iterator[Mark]:
+    (x0, y0), (x1, y1) = corners
+    if boxed:
         ring = ((x0, y0), (x1, y0), (x1, y1), (x0, y1))
-        if here or not many:
-            marks.append(Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT))
-        size = min(SMALL_PT, (y1 - y0) * 0.6, (x1 - x0) * 0.8)
-        if size >= 3:
-            weight: Weight = "bold" if here else "regular"
-            marks.append(centred(((x0 + x1) / 2, (y0 + y1) / 2), name, size, weight, ACCENT if here else QUIET))
-    shape = tuple(small(x, y) for x, y in outline)
-    return (Path((shape,), fill=TINT, stroke=RULE, stroke_width_pt=THIN_PT), *marks)
+        yield Path((ring,), stroke=ACCENT if here else QUIET, stroke_width_pt=1.4 if here else HAIRLINE_PT)
+    size = min(SMALL_PT, (y1 - y0) * 0.6, (x1 - x0) * 0.8)
+    if size >= 3:
+        weight: Weight = "bold" if here else "regular"
+        yield centred(((x0 + x1) / 2, (y0 + y1) / 2), name, size, weight, ACCENT if here else QUIET)

@@ -39,7 +39,14 @@ def clip_line(line: Segment, box: Box) -> Segment | None:
     (ax, ay), (bx, by) = line
     dx, dy = bx - ax, by - ay
     enter, leave = 0.0, 1.0
-    sides = ((-dx, ax - box.x_pt), (dx, box.right_pt - ax), (-dy, ay - box.y_pt), (dy, box.bottom_pt - ay))
+    left, top = box.x_pt, box.y_pt
+    right, bottom = left + box.width_pt, top + box.height_pt
+    # Most lines lie on one outer side altogether.
+    if (ax < left and bx < left) or (ax > right and bx > right):
+        return None
+    if (ay < top and by < top) or (ay > bottom and by > bottom):
+        return None
+    sides = ((-dx, ax - left), (dx, right - ax), (-dy, ay - top), (dy, bottom - ay))
     for towards, room in sides:
         if towards == 0:
             if room < 0:

@@ -30,6 +30,12 @@ DESCENT: Final = 0.265
 LINE_HEIGHT: Final = 1.2
 CAP_HEIGHT: Final = 0.689
 
+_LATIN: Final = re.compile(
+    "[\x20-\x7e\xa1-\xa9\xab-\xb4\xb6-\xb9\xbb-\u017f\u2010-\u2027\u2030-\u205e\u2070\u2074-\u207e\u2080-\u208e"
+    "\u2190-\u2193\u2212\u2248\u2264\u2265]*"
+)
+"""A text of Latin letters, figures and signs alone: it runs one way, and is of one script."""
+
 
 class Glyph(Struct, frozen=True):
     """One glyph of the font; x and y (upward) from the start of its line, all in 1/1000 em.
@@ -241,12 +247,17 @@ def _script(letter: str) -> str:
 
 def measure(text: str, size_pt: float, weight: Weight = "regular") -> float:
     """Width of one line in points at the given size."""
-    return _advance(text, weight) * size_pt / UNITS_PER_EM
+    return _advance(text, weight, None if text.isascii() else _FURTHER.get()) * size_pt / UNITS_PER_EM
 
 
-@lru_cache(maxsize=16384)
-def _advance(text: str, weight: Weight) -> int:
-    return sum(glyph.advance for run in shape(text, weight) for glyph in run.glyphs)
+@lru_cache(maxsize=65536)
+def _advance(text: str, weight: Weight, beside: FurtherFont | None) -> int:
+    # No letter of the font comes nearer to a space or further from it, so a line is as long as its words and spaces:
+    # they are measured once, and not with every line that grows word by word.
+    if " " in text and beside is None and len(text) > 1 and _LATIN.fullmatch(text):
+        words = text.split(" ")
+        return sum([_advance(word, weight, None) for word in words]) + (len(words) - 1) * _advance(" ", weight, None)
+    return sum(glyph.advance for run in _shaped(text, weight, beside) for glyph in run.glyphs)
 
 
 def line_height(size_pt: float) -> float:
