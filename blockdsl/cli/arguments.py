@@ -19,6 +19,8 @@ from blockdsl.model.language import LANGUAGES
 from blockdsl.printing import USUAL_MARGIN_MM
 
 _MOST_JOBS: Final = 256
+_LEAST_PORT: Final = 1024
+_LAST_PORT: Final = 65535
 MOST_MARGIN_MM: Final = 50
 
 COMPARE_FORMATS: Final = ("text", "markdown", "csv", "json")
@@ -92,6 +94,7 @@ def parser() -> _CommandLine:
     _grid(commands)
     _gallery(commands)
     _known(commands)
+    _preview(commands)
     _format(commands)
     _new(commands)
     _explain(commands)
@@ -425,6 +428,28 @@ def _known(commands: _Commands[_CommandLine]) -> None:
     )
     command.add_argument("--format", choices=("text", "json"), default="text", help="lines to read, or JSON")
     _problems(command)
+
+
+def _preview(commands: _Commands[_CommandLine]) -> None:
+    command = _command(
+        commands,
+        "preview",
+        "show in the browser what a file declares, drawn anew each time it is saved",
+        "\nOnly this machine can see it, at an address that nobody can guess. While the file has errors the last good\n"
+        "drawing stays, and the errors stand beside it.",
+    )
+    command.add_argument("file", metavar="FILE", help="a block file")
+    command.add_argument("--port", type=_port, default=0, metavar="N", help="the port to serve it at (any free one)")
+    command.add_argument("--no-browser", action="store_true", help="print the address, and open no browser")
+
+
+def _port(text: str) -> int:
+    """The number of `--port`; argparse turns the error into its own message."""
+    if not (text.isascii() and text.isdigit() and _LEAST_PORT <= int(text) <= _LAST_PORT):
+        from argparse import ArgumentTypeError
+
+        raise ArgumentTypeError(f"{text!r}: say a number from {_LEAST_PORT} to {_LAST_PORT}")
+    return int(text)
 
 
 def _format(commands: _Commands[_CommandLine]) -> None:

@@ -40,13 +40,44 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: fl
     `size` is how much larger than on a sheet signs and letters are.
     """
     moves = part_moves(hand)
-    points = [
+    placing, filled = _fitted(_moved_corners(hand, moves), box)
+    return Figure(says, _parts(hand, moves, fabrics, placing, size)), filled
+
+
+def seam_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, sewn: int, size: float = 1.0) -> Figure:
+    """The work after so many of its seams: what they join lies together, the rest apart; the last seam is marked.
+
+    All pictures of one hand are drawn at the scale of the first, in which everything lies apart.
+    """
+    placing, _ = _fitted(_moved_corners(hand, part_moves(hand)), box)
+    moves = part_moves(hand, sewn)
+    marks = list(_parts(hand, moves, fabrics, placing, size))
+    seams = [seam for stage in hand.stages for seam in stage.seams]
+    if sewn:
+        seam = seams[sewn - 1]
+        inside = _patches_inside(hand)
+        dx, dy = moves[inside[seam.parts[0]][0]]
+        here = Placing(placing.scale, placing.x_pt + dx * placing.scale, placing.y_pt + dy * placing.scale)
+        marks += [*_seam(seam, here, size), *_pressed(seam, here, 1, size)]
+        if sewn == len(seams):
+            for start, end in (stretch for stage in hand.stages for stretch in stage.closes):
+                marks += _stitches(here.ring((start, end)), _SEAM, size, ACCENT)
+    return Figure(says, tuple(marks))
+
+
+def _moved_corners(hand: Variant, moves: Sequence[PagePoint]) -> list[PagePoint]:
+    return [
         (to_float(x) + moves[place][0], to_float(y) + moves[place][1])
         for place, part in enumerate(hand.ingredients)
         for patch in part.picture
         for x, y in patch.corners
     ]
-    placing, filled = _fitted(points, box)
+
+
+def _parts(
+    hand: Variant, moves: Sequence[PagePoint], fabrics: Fabrics, placing: Placing, size: float
+) -> tuple[Mark, ...]:
+    """Each part moved, with its letter."""
     marks: list[Mark] = []
     for place, part in enumerate(hand.ingredients):
         dx, dy = (move * placing.scale for move in moves[place])
@@ -57,7 +88,7 @@ def apart_picture(hand: Variant, fabrics: Fabrics, box: Box, says: str, size: fl
             marks += _letter(part.name, rings[0], size)
         elif part.name.startswith(_SECTION):
             marks += _section_letter(part.name.removeprefix(_SECTION), here, part.outline, size)
-    return Figure(says, tuple(marks)), filled
+    return tuple(marks)
 
 
 def joined_picture(
@@ -97,19 +128,26 @@ def _fitted(points: Sequence[PagePoint], box: Box) -> tuple[Placing, Box]:
 # --- parts apart -----------------------------------------------------------------------------------
 
 
-def part_moves(hand: Variant) -> list[PagePoint]:
-    """How far each part is moved, in units of length: outward along the seams that join it."""
-    many = len(hand.ingredients)
-    moves = [(0.0, 0.0)] * many
-    longest = max(to_float(side) for side in hand.extent)
-    inside: list[list[int]] = [[place] for place in range(many)]
+def _patches_inside(hand: Variant) -> list[list[int]]:
+    """For each part, and then for what each stage makes, the ingredients that it is made of."""
+    inside: list[list[int]] = [[place] for place in range(len(hand.ingredients))]
     for stage in hand.stages:
         inside.append([place for part in stage.parts for place in inside[part]])
+    return inside
+
+
+def part_moves(hand: Variant, sewn: int = 0) -> list[PagePoint]:
+    """How far each part is moved, in units of length: outward along the seams that join it, after the first `sewn`."""
+    moves = [(0.0, 0.0)] * len(hand.ingredients)
+    longest = max(to_float(side) for side in hand.extent)
+    inside = _patches_inside(hand)
+    done = 0
     for stage in hand.stages:
         gap = min(_GAP, _MOST_GAPS / len(stage.parts)) * longest
-        ways = [_unit(seam) for seam in stage.seams]
         run = [(0.0, 0.0)]
-        for dx, dy in ways:
+        for seam in stage.seams:
+            dx, dy = (0.0, 0.0) if done < sewn else _unit(seam)
+            done += 1
             run.append((run[-1][0] + dx * gap, run[-1][1] + dy * gap))
         mean = sum(x for x, _ in run) / len(run), sum(y for _, y in run) / len(run)
         for part, (x, y) in zip(stage.parts, run, strict=True):
