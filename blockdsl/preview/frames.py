@@ -73,7 +73,7 @@ class Film(Struct):
             words = part.text
         else:
             hand = upright(step.hands[frame.hand])
-            says = format_step(step, self.look.labels, self.look.words)
+            says = format_step(step, self.look.words)
             marks = (seam_picture(hand, self.look.fabrics, box, says, frame.seam, 1.4),)
             words = text.text
         side = _SIDE_PT + 2 * _EDGE_PT
