@@ -48,6 +48,7 @@ format: .venv/.installed
 
 fuzz: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.run
+	@$(BIN)/python -m tests.fuzz.messages
 
 trial: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.trial
@@ -70,6 +71,7 @@ bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/book.py
 	@$(BIN)/python tests/bench/cloth.py
 	@$(BIN)/python tests/bench/steps.py
+	@$(BIN)/python -m tests.bench.editor
 
 # Made anew when pyproject.toml changes: its scripts, packages and settings all come from there.
 .venv/.installed: pyproject.toml

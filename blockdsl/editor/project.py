@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from functools import cached_property, partial
 from pathlib import Path
 from typing import Final
 
@@ -27,12 +28,19 @@ _PASSED_OVER: Final = frozenset({"node_modules", "out", "__pycache__"})
 _LIBRARY: Final = "library/"
 
 
-class Reading(Struct, frozen=True):
-    """What a file came to: its steps, the names that it knows, and all its problems in order."""
+class Reading:
+    """What a file came to: its steps, and all its problems in order; its names when they are asked for."""
 
-    stages: Stages
-    names: Scope
-    problems: tuple[Diagnostic, ...]
+    def __init__(self, stages: Stages, problems: tuple[Diagnostic, ...], names: Callable[[], Scope]) -> None:
+        """`names` finds the names."""
+        self.stages = stages
+        self.problems = problems
+        self._find = names
+
+    @cached_property
+    def names(self) -> Scope:
+        """The names that the file knows."""
+        return self._find()
 
     @property
     def file(self) -> ast.File:
@@ -105,8 +113,8 @@ class Project:
             file.memory.next_reading()
             reader = self._reader(file.source)
             stages = run(file.source, reader, problems, memory=file.memory)
-            names = bring_together(file.source, reader, Problems(), file.memory)
-            file.reading, file.seen = Reading(stages, names, tuple(problems)), self._state
+            names = partial(bring_together, file.source, reader, Problems(), file.memory)
+            file.reading, file.seen = Reading(stages, tuple(problems), names), self._state
         return file.reading
 
     def names_of(self, source: Source) -> Scope:

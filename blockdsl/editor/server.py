@@ -19,11 +19,15 @@ from pygls.capabilities import get_capability
 from pygls.lsp.server import LanguageServer
 
 from blockdsl import __version__
+from blockdsl.analysis import TextReader
+from blockdsl.diagnostics import Source
 from blockdsl.editor import answers
 from blockdsl.editor.columns import Columns
 from blockdsl.editor.project import OpenFile, Project
+from blockdsl.pipeline import run
 
 _IDLE_S: Final = 0.3
+_MOST_UNCOLLECTED: Final = 40
 _LINE_END: Final = re.compile(r"\r\n|\n|\r")
 
 
@@ -37,6 +41,7 @@ class BlockServer(LanguageServer):
         self._waiting: asyncio.TimerHandle | None = None
         self._collecting: asyncio.TimerHandle | None = None
         self._changed: set[str] = set()
+        self._since_collected = 0
 
     @property
     def columns(self) -> Columns:
@@ -94,9 +99,16 @@ class BlockServer(LanguageServer):
         self.text_document_publish_diagnostics(types.PublishDiagnosticsParams(file.uri, found, version))
 
     def _collect_later(self) -> None:
+        """Look for rings of objects when the editor pauses, or when it has not for long."""
+        self._since_collected += 1
         if self._collecting is not None:
             self._collecting.cancel()
-        self._collecting = asyncio.get_running_loop().call_later(_IDLE_S, gc.collect)
+        wait = _IDLE_S if self._since_collected < _MOST_UNCOLLECTED else 0
+        self._collecting = asyncio.get_running_loop().call_later(wait, self._collect)
+
+    def _collect(self) -> None:
+        self._since_collected = 0
+        gc.collect()
 
 
 def changed_text(text: str, change: types.TextDocumentContentChangeEvent, columns: Columns) -> str:
@@ -121,7 +133,6 @@ def changed_text(text: str, change: types.TextDocumentContentChangeEvent, column
 def serve() -> None:
     """Speak with an editor over standard input and output until it says that it is done."""
     logging.getLogger("pygls").setLevel(logging.CRITICAL)  # what goes wrong is told to the editor
-    gc.freeze()
     make_server().start_io()
 
 
@@ -134,6 +145,16 @@ def make_server() -> BlockServer:
     return server
 
 
+_SMALL: Final = 'fabric a "A" #ffffff\nfabric b "B" #000000\nblock "C"\n  size 2 in\n  row a/b\n'
+
+
+def _warm_up() -> None:
+    """Load all that a reading takes while the editor opens its first file; what is loaded is never collected."""
+    run(Source("warm-up", _SMALL), TextReader())
+    gc.collect()
+    gc.freeze()
+
+
 def _follow(server: BlockServer) -> None:
     """What an editor tells."""
 
@@ -143,6 +164,10 @@ def _follow(server: BlockServer) -> None:
         root = [params.root_uri] if params.root_uri and not folders else []
         paths = [uris.to_fs_path(uri) for uri in (*folders, *root)]
         server.project.folders = [Path(path) for path in paths if path]
+
+    @server.feature(types.INITIALIZED)
+    def initialized(_params: types.InitializedParams) -> None:
+        asyncio.get_running_loop().call_soon(_warm_up)
 
     @server.feature(types.TEXT_DOCUMENT_DID_OPEN)
     def opened(params: types.DidOpenTextDocumentParams) -> None:

@@ -23,7 +23,10 @@ DEEPEST: Final = 32
 
 
 class RawLine(Struct, frozen=True):
-    """One line. `text` has neither indentation nor comment; `start` is where it lies in the source."""
+    """One line. `text` has neither indentation nor comment; `start` is where it lies in the source.
+
+    `word` is its first word as it is written, up to a space, and `keyword` the same in its one usual spelling.
+    """
 
     source: Source
     start: int
@@ -31,16 +34,8 @@ class RawLine(Struct, frozen=True):
     indented: bool
     comment: str | None
     issue: SyntaxIssue | None
-
-    @property
-    def word(self) -> str:
-        """The first word as it is written, up to a space."""
-        return next(iter(self.text.split(maxsplit=1)), "")
-
-    @property
-    def keyword(self) -> str:
-        """The first word in its one usual spelling."""
-        return keyword_of(self.word)
+    word: str
+    keyword: str
 
     def span(self, start: int = 0, stop: int | None = None) -> Span:
         """The place of `text[start:stop]` in the source."""
@@ -77,7 +72,8 @@ def _raw_line(source: Source, start: int, whole: str) -> RawLine:
         comment_at, issue = _look(text)
         if comment_at is not None:
             text, comment = text[:comment_at].rstrip(), text[comment_at:]
-    return RawLine(source, start + indent, text, bool(indent), comment, issue)
+    word = next(iter(text.split(maxsplit=1)), "")
+    return RawLine(source, start + indent, text, bool(indent), comment, issue, word, keyword_of(word))
 
 
 def _control_issue(found: re.Match[str]) -> SyntaxIssue:
