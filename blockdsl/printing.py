@@ -112,14 +112,14 @@ def pdf_bytes(document: Publication, printed: Print, kept: Mapping[str, PaintedP
 
 def sheet_pdf(block: BlockFacts, printed: Print) -> bytes:
     """The block's pattern sheet."""
-    from blockdsl.page.sheet.sheet import block_sheet
+    from blockdsl.page.sheet import block_sheet
 
     return pdf_bytes(block_sheet(block, paper=printed.sheet_paper), printed)
 
 
 def quilt_pdf(quilt: QuiltFacts, printed: Print) -> bytes:
     """The quilt's sheets."""
-    from blockdsl.page.quilt.sheet import quilt_sheet
+    from blockdsl.page.sheet import quilt_sheet
 
     return pdf_bytes(quilt_sheet(quilt, paper=printed.sheet_paper), printed)
 

@@ -56,7 +56,7 @@ def _meaning(origin: Input, stage: str) -> object:
     if stage == "cuts":
         cuts: dict[str, object] = {block.name: block.cutting for block in facts.blocks}
         return cuts | {quilt.name: quilt.cutting for quilt in facts.quilts}
-    from blockdsl.page.sheet.sheet import block_sheet
+    from blockdsl.page.sheet import block_sheet
 
     return {block.name: block_sheet(block) for block in facts.blocks}
 

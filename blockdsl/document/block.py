@@ -1,193 +1,213 @@
-"""A block's page: pictures, measures, fabrics, cutting and units at each size, colourways, notes, source, cautions."""
+"""A block: all that a maker needs to cut and sew it, in the order in which she needs it.
+
+Its sections stand in `block_parts`, on a sheet, in a book and on a site alike.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
+from typing import Final
 
-from blockdsl.document.cutting_table import cutting_table
-from blockdsl.document.parts import (
+from blockdsl.document.content import (
+    AtSize,
+    AtSizes,
     Card,
     Cards,
+    Columns,
+    DataCell,
+    DataColumn,
     DefinitionList,
-    DocumentPart,
-    DocumentParts,
-    DocumentSection,
-    FabricKey,
-    FabricLine,
     Heading,
-    Image,
     Listing,
     Paragraph,
-    Places,
+    Part,
+    Parts,
+    Plate,
+    Reference,
     RichText,
-    TextRun,
-    Tick,
-    WebPage,
+    RowGroup,
+    Section,
+    Table,
+    beside,
     plain,
+    section,
+    strong,
 )
-from blockdsl.document.pictures import colour_page, letters_page, swatch_page, unit_page
-from blockdsl.document.steps import step_cards
-from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, UnitFacts
+from blockdsl.document.cutting import cuts_at_an_angle, cutters, cutting, recutting
+from blockdsl.document.pictures import by_letter, in_colour, key_of
+from blockdsl.document.steps import steps_of
+from blockdsl.document.units import methods_compared, units_to_make
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts
 from blockdsl.pictures.block import fabrics_of
 from blockdsl.wording.applique import format_applique, is_told_in_a_step
 from blockdsl.wording.bias import format_bias
-from blockdsl.wording.grammar import capital, many
+from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import plain_measure, plain_size
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import (
     cautions,
     format_allowance,
     format_between_marks,
+    format_drift,
+    format_finished,
     format_grid,
-    format_method,
     format_metric_rule,
+    format_sides,
     format_sources,
     format_squaring,
     format_templates,
-    unit_title,
-    value_words,
 )
 
+_SIZE_HEADS: Final = ("finished", "unfinished", "grid", "cells", "seam", "ruler")
+_SIMPLE: Final = 100  # with more patches the letters want a larger picture
+_MOST_TOLD: Final = 6  # of more fabrics a colourway names those alone that take another's place
 
-def block_page(sizes: Sequence[BlockFacts], name: str, *, over: str = "") -> WebPage:
-    """The page of one block at one or more sizes, which differ in measures alone: pictures are drawn once."""
+
+def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "") -> Parts:
+    """The block at one finished size or more, which differ in measures alone: pictures are drawn once.
+
+    `begin` is where the sizes and the cautions are explained for a whole book; without it they are said here.
+    """
     first, words = sizes[0], words_of(sizes[0])
-    parts: list[DocumentPart] = [_pictures(first)]
-    fabrics = _section(
-        2, words("sheet-fabrics"), (FabricKey(tuple(fabric_line(each, words) for each in first.fabrics)),)
+    remark = words("book-other-sizes", size=format_finished(first)) if len(sizes) > 1 else ""
+    return (
+        _measures(first) if len(sizes) == 1 else _sizes(sizes),
+        Plate(
+            (in_colour(first, caption=words("sheet-in-color")), by_letter(first)),
+            key_of(first.fabrics, words),
+            simple=len(first.placed) <= _SIMPLE,
+        ),
+        *beside(words("sheet-notes"), *(Paragraph(plain(note)) for note in first.notes)),
+        *beside(words("sheet-source"), *(Paragraph(plain(text), small=True) for text in format_sources(first))),
+        *before_the_first_cut(sizes, begin),
+        *cutting(sizes, 2),
+        *cuts_at_an_angle(first, 2, remark=remark and words("angle-one-size", size=format_finished(first))),
+        *cutters(first, 2),
+        *units_to_make(sizes, 2),
+        *methods_compared(first, 2),
+        *_steps(sizes, remark),
+        *_applique(first),
+        *_colourways(first),
+        *recutting(first, 2),
     )
-    if len(sizes) == 1:
-        parts += [DefinitionList(measures(first)), fabrics, *making(first, 2)]
-    else:
-        places = [(facts, f"size-{number}") for number, facts in enumerate(sizes, start=1)]
-        links = tuple(TextRun(format_finished(facts), target=f"{name}#{anchor}") for facts, anchor in places)
-        parts += [Places(links, words("site-sizes")), fabrics]
-        parts += [_at_size(facts, anchor) for facts, anchor in places]
-    if (applique := format_applique(first)) and not is_told_in_a_step(first):
-        parts.append(_section(2, words("sheet-applique"), tuple(Paragraph(plain(text)) for text in applique)))
-    parts += _colourways(first)
-    if first.notes:
-        parts.append(_section(2, words("sheet-notes"), tuple(Paragraph(plain(note)) for note in first.notes)))
-    if sources := format_sources(first):
-        parts.append(
-            _section(2, words("sheet-source"), tuple(Paragraph((TextRun(text, "quiet"),)) for text in sources))
-        )
-    return WebPage(name, first.name, (*parts, *_closing(sizes)), over=over)
 
 
-def format_finished(facts: BlockFacts) -> str:
-    """The finished size in short: `12 in`, or `12 × 9 in`."""
-    width, height = facts.finished
-    words = words_of(facts)
-    if width == height:
-        return plain_measure(width, facts.unit, words)
-    return plain_size(facts.finished, facts.unit, words)
+# --- its head ------------------------------------------------------------------------------------------
 
 
-def measures(facts: BlockFacts) -> tuple[tuple[str, tuple[RichText, ...]], ...]:
+def _measures(facts: BlockFacts) -> DefinitionList:
     """What a block measures: finished, unfinished, its grid, how much there is of it."""
     words = words_of(facts)
     made_of = (many(len(facts.placed), "patches", words), many(len(facts.fabrics), "fabrics", words))
-    return (
+    entries: tuple[tuple[str, tuple[RichText, ...]], ...] = (
         (words("sheet-finished"), (plain(plain_size(facts.finished, facts.unit, words)),)),
         (words("sheet-unfinished"), (plain(plain_size(facts.unfinished, facts.unit, words)),)),
-        (words("sheet-grid"), tuple(map(plain, format_grid(facts)))),
+        (words("sheet-grid"), tuple(plain(text) for text in format_grid(facts) if text)),
         (words("sheet-made-of"), tuple(map(plain, made_of))),
     )
+    return DefinitionList(entries)
 
 
-def _section(level: int, title: str, parts: DocumentParts, anchor: str = "") -> DocumentSection:
-    return DocumentSection(Heading(level, plain(title), anchor), parts)
-
-
-def _pictures(facts: BlockFacts) -> Cards:
-    words = words_of(facts)
-    colour = Image(colour_page(facts), words("sheet-in-color"))
-    letters = Image(letters_page(facts), words("sheet-letters"))
-    return Cards("pictures", (Card((colour,)), Card((letters,))))
-
-
-def fabric_line(fabric: FabricFacts, words: Messages) -> FabricLine:
-    """A fabric in the key: its swatch, number, label and value."""
-    return FabricLine(swatch_page(fabric), fabric.number, fabric.label or fabric.name, value_words(fabric, words))
-
-
-# --- at one size ---------------------------------------------------------------------------------------
-
-
-def _at_size(facts: BlockFacts, anchor: str) -> DocumentSection:
-    """One of several sizes: its measures, and its cutting and units."""
-    finished = format_finished(facts)
-    return _section(
-        2,
-        words_of(facts)("site-at-size", size=finished),
-        (DefinitionList(measures(facts)), *making(facts, 3, finished)),
-        anchor,
-    )
-
-
-def making(facts: BlockFacts, level: int, finished: str = "") -> list[DocumentPart]:
-    """Cutting, units and steps under headings of that level."""
-    words = words_of(facts)
-    parts: list[DocumentPart] = []
-    if facts.cutting:
-        parts.append(_section(level, words("cutting"), (cutting_table(facts, finished=finished),)))
-    if facts.units:
-        cards = Cards("units", tuple(_unit_card(facts, made, level + 1) for made in facts.units))
-        aside = Paragraph((TextRun(words("units-aside-sentence"), "quiet"),))
-        parts.append(_section(level, words("units-title"), (aside, cards)))
-    if steps := step_cards(facts, level + 1):
-        parts.append(_section(level, words("sheet-steps"), tuple(steps)))
-    return parts
-
-
-def _unit_card(facts: BlockFacts, unit: UnitFacts, level: int) -> Card:
-    words = words_of(facts)
-    spare = (TextRun(words("units-spare", count=unit.spare)),) if unit.spare else ()
-    finished = words("units-finished", size=plain_size(unit.finished, facts.unit, words))
-    method = words("units-method", method=format_method(unit.method, words))
-    measure = words("units-measure", size=plain_size(unit.unfinished, facts.unit, words))
-    return Card(
-        (
-            Image(unit_page(facts, unit)),
-            Heading(level, plain(capital(unit_title(unit, words)))),
-            Paragraph((TextRun(words("units-make", count=unit.count), "strong"), *spare)),
-            Paragraph((TextRun(finished, "quiet"),)),
-            Paragraph((TextRun(method, "quiet"),)),
-            Tick((TextRun(measure, "strong"),)),
-        )
-    )
-
-
-# --- after the sizes -----------------------------------------------------------------------------------
-
-
-def _colourways(facts: BlockFacts) -> list[DocumentPart]:
-    """The block's own colours beside the other plans; nothing when it has no other."""
-    if not facts.colourways:
-        return []
-    cards = tuple(_colourway_card(facts, plan) for plan in (None, *facts.colourways))
-    return [_section(2, words_of(facts)("sheet-colorways"), (Cards("colourways", cards),))]
-
-
-def _colourway_card(facts: BlockFacts, plan: ColourwayFacts | None) -> Card:
-    words = words_of(facts)
-    seen = {fabric.name: fabric for fabric in fabrics_of(facts, plan).values()}
-    return Card(
-        (
-            Image(colour_page(facts, plan)),
-            Heading(3, plain(words("sheet-as-drawn") if plan is None else plan.name)),
-            FabricKey(tuple(fabric_line(each, words) for each in seen.values())),
-        )
-    )
-
-
-def _closing(sizes: Sequence[BlockFacts]) -> tuple[DocumentPart, ...]:
-    """What the sizes mean, each thing said once, and the cautions."""
-    says = (format_allowance, format_squaring, format_between_marks, format_metric_rule, format_templates, format_bias)
+def _sizes(sizes: Sequence[BlockFacts]) -> Table:
+    """A row for each size: finished, unfinished, the squares of the grid, the seam allowance, the ruler's measure."""
     words = words_of(sizes[0])
-    texts = dict.fromkeys(say(facts) for say in says for facts in sizes)
+    columns = tuple(DataColumn(words(f"sizes-head-{name}"), "words") for name in _SIZE_HEADS)
+    rows = tuple(map(_size_row, sizes))
+    return Table(words("site-sizes"), columns, (RowGroup(rows),), whole=True)
+
+
+def _size_row(facts: BlockFacts) -> tuple[DataCell, ...]:
+    words = words_of(facts)
+    cell = unfinished_cell = words("sizes-uneven")
+    if facts.cell is not None:
+        one, other = facts.cell
+        grown = (one + 2 * facts.seam, other + 2 * facts.seam)
+        finished, unfinished_cell = (
+            format_sides(size, facts.unit, words, square=one == other) for size in (facts.cell, grown)
+        )
+        cell = words("sizes-cells", columns=facts.grid[0], rows=facts.grid[1], size=finished)
     return (
-        _section(2, words("sheet-sizes"), tuple(Paragraph(plain(text)) for text in texts if text)),
-        _section(2, words("sheet-care"), (Listing(tuple((Paragraph(plain(text)),) for text in cautions(words))),)),
+        strong(plain_size(facts.finished, facts.unit, words)),
+        plain(plain_size(facts.unfinished, facts.unit, words)),
+        plain(cell),
+        plain(unfinished_cell),
+        plain(plain_measure(facts.seam, facts.unit, words)),
+        plain(plain_measure(facts.measure, facts.unit, words)),
     )
+
+
+# --- before the first cut ------------------------------------------------------------------------------
+
+
+def before_the_first_cut(sizes: Sequence[BlockFacts], begin: str) -> list[Part]:
+    """Where rounding to the ruler adds up, what the sizes mean, what to take care of, each thing once."""
+    words = words_of(sizes[0])
+    title = words("sheet-before-cutting")
+    drift = [Paragraph(plain(text)) for text in dict.fromkeys(text for facts in sizes for text in format_drift(facts))]
+    always = () if begin else (format_allowance, format_squaring, format_metric_rule)
+    says = (*always, format_between_marks, _format_templates_of_book if begin else format_templates, format_bias)
+    texts = [text for text in dict.fromkeys(say(facts) for say in says for facts in sizes) if text]
+    if not begin:
+        return [*beside(title, *drift), sizes_and_care(texts, words)]
+    return list(beside(title, *drift, *(Paragraph(plain(text)) for text in texts), _read_first(begin, words)))
+
+
+def _format_templates_of_book(facts: BlockFacts) -> str:
+    return words_of(facts)("book-templates") if format_templates(facts) else ""
+
+
+def _read_first(begin: str, words: Messages) -> Reference:
+    return Reference(words("book-read-first"), begin)
+
+
+def sizes_and_care(texts: Sequence[str], words: Messages) -> Columns:
+    """What is said of the sizes, and the cautions beside it."""
+    said = section(2, words("sheet-sizes"), *(Paragraph(plain(text)) for text in texts))
+    items = tuple((Paragraph(plain(text)),) for text in cautions(words))
+    return Columns((said, section(2, words("sheet-care"), Listing(items))))
+
+
+# --- sewing --------------------------------------------------------------------------------------------
+
+
+def _steps(sizes: Sequence[BlockFacts], remark: str) -> list[Section]:
+    """The steps; of several sizes those of the first, for whoever cannot choose."""
+    first, words = sizes[0], words_of(sizes[0])
+    if len(sizes) == 1 or not first.steps:
+        parts = steps_of(first)
+    else:
+        each = (
+            AtSize(words("site-at-size", size=format_finished(facts)), f"size-{number}", partial(steps_of, facts))
+            for number, facts in enumerate(sizes, start=1)
+        )
+        parts = (AtSizes(tuple(each), remark),)
+    return [section(2, words("sheet-steps"), *parts, aside=words("steps-aside"))] if parts else []
+
+
+def _applique(facts: BlockFacts) -> tuple[Section, ...]:
+    """How appliqué is prepared and sewn on, where no step tells it."""
+    texts = () if is_told_in_a_step(facts) else format_applique(facts)
+    return beside(words_of(facts)("sheet-applique"), *(Paragraph(plain(text)) for text in texts))
+
+
+# --- colourways ----------------------------------------------------------------------------------------
+
+
+def _colourways(facts: BlockFacts) -> list[Part]:
+    """The other plans of colour, each with its key; nothing when the block has one alone."""
+    words = words_of(facts)
+    cards = tuple(
+        Card((in_colour(facts, plan), Heading(3, plain(plan.name)), key_of(_told(facts, plan), words, brief=True)))
+        for plan in facts.colourways
+    )
+    return [section(2, words("book-other-colorways"), Cards("colourways", cards))] if cards else []
+
+
+def _told(facts: BlockFacts, colourway: ColourwayFacts) -> list[FabricFacts]:
+    """The fabrics of a colourway, each once; of many those alone that take another's place."""
+    fabrics = fabrics_of(facts, colourway)
+    seen = {fabric.name: fabric for fabric in fabrics.values()}
+    if len(seen) > _MOST_TOLD:
+        seen = {fabric.name: fabric for name, fabric in fabrics.items() if fabric.name != name}
+    return list(seen.values())

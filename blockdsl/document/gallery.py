@@ -4,22 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from msgspec.structs import replace
-
-from blockdsl.document.parts import (
+from blockdsl.document.content import (
     Card,
     Cards,
-    DocumentPart,
-    DocumentSection,
     Heading,
-    Image,
     Paragraph,
+    Part,
+    Section,
     TextRun,
     WebPage,
     WebSite,
     plain,
 )
-from blockdsl.document.pictures import small_page
+from blockdsl.document.pictures import in_colour
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lengths import show_extent
@@ -31,15 +28,15 @@ def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
     """The contact sheet as a web page: each picture says in words what is seen, and where the block comes from."""
     words = words_of_all(blocks)
     sections = tuple(_section(family, found, words) for family, found in families_of(blocks))
-    parts: tuple[DocumentPart, ...] = sections
+    parts: tuple[Part, ...] = sections
     under = words("gallery-by-family", blocks=many(len(blocks), "patchwork-blocks", words))
     page = WebPage("index", title, parts, under=under)
     return WebSite(title, "", blocks[0].language if blocks else "en-US", (page,))
 
 
-def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> DocumentSection:
+def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> Section:
     title = words("gallery-family", family=family, blocks=many(len(blocks), "blocks", words))
-    return DocumentSection(Heading(2, plain(title)), (Cards("blocks", tuple(map(_card, blocks))),))
+    return Section(Heading(2, plain(title)), (Cards("blocks", tuple(map(_card, blocks))),))
 
 
 def _card(block: BlockFacts) -> Card:
@@ -47,8 +44,14 @@ def _card(block: BlockFacts) -> Card:
     size, patches = show_extent(block.finished, block.unit, words), many(len(block.placed), "patches", words)
     about = words("gallery-line", size=size, patches=patches)
     sources = tuple(Paragraph((TextRun(source, "quiet"),)) for source in block.sources)
-    picture = replace(Image(small_page(block)), beside=False)
-    return Card((picture, Paragraph((TextRun(block.name, "strong"),)), Paragraph((TextRun(about, "quiet"),)), *sources))
+    return Card(
+        (
+            in_colour(block, small=True),
+            Paragraph((TextRun(block.name, "strong"),)),
+            Paragraph((TextRun(about, "quiet"),)),
+            *sources,
+        )
+    )
 
 
 def words_of_all(blocks: Sequence[BlockFacts]) -> Messages:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockdsl.document.parts import DefinitionList, TextRun, WebPage, plain
+from blockdsl.document.content import DefinitionList, TextRun, WebPage
 from blockdsl.document.said import words_on
 from blockdsl.wording.glossary import terms_used
 from blockdsl.wording.messages import Messages
@@ -19,7 +19,7 @@ def glossary_page(pages: Sequence[WebPage], name: str, words: Messages) -> WebPa
         (
             used.term,
             (
-                plain(used.meaning),
+                (TextRun(used.meaning, defines=True),),
                 (TextRun(words("glossary-first"), "quiet"), TextRun(titles[used.page], target=used.page)),
             ),
         )

@@ -6,16 +6,15 @@ import unicodedata
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Final
 
-from blockdsl.document.block import format_finished
-from blockdsl.document.parts import (
+from blockdsl.document.content import (
     ColumnKind,
     DataCell,
     DataColumn,
     DefinitionList,
-    DocumentSection,
     Heading,
     RichText,
     RowGroup,
+    Section,
     Table,
     TextRun,
     WebPage,
@@ -27,7 +26,7 @@ from blockdsl.geometry import to_float
 from blockdsl.wording.grammar import in_thousands, many
 from blockdsl.wording.lengths import plain_size
 from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.sheet import families_in_order, format_family
+from blockdsl.wording.sheet import families_in_order, format_family, format_finished
 
 BlockPages = Sequence[tuple[BookBlockFacts, str]]
 """Blocks with the names of their pages, in the order of the book."""
@@ -48,7 +47,7 @@ def index_page(found: BlockPages, name: str, words: Messages, quilts: QuiltPages
     return WebPage(name, words("index-title"), (*parts, *_quilts(quilts, words)))
 
 
-def _quilts(quilts: QuiltPages, words: Messages) -> Iterator[DocumentSection]:
+def _quilts(quilts: QuiltPages, words: Messages) -> Iterator[Section]:
     """The quilts with their sizes; nothing when there are none."""
     if quilts:
         lines = [
@@ -58,11 +57,11 @@ def _quilts(quilts: QuiltPages, words: Messages) -> Iterator[DocumentSection]:
         yield _section(words("book-quilts"), _looked_up(lines))
 
 
-def _section(title: str, *parts: Table | DefinitionList) -> DocumentSection:
-    return DocumentSection(Heading(2, plain(title)), parts)
+def _section(title: str, *parts: Table | DefinitionList) -> Section:
+    return Section(Heading(2, plain(title)), parts)
 
 
-def _by_name(found: BlockPages, words: Messages) -> DocumentSection:
+def _by_name(found: BlockPages, words: Messages) -> Section:
     rows: list[tuple[DataCell, ...]] = [
         (
             (TextRun(block.name, target=page),),
@@ -83,7 +82,7 @@ def _alphabetic(name: str) -> str:
     ).casefold()
 
 
-def _by_size(found: BlockPages, words: Messages) -> DocumentSection:
+def _by_size(found: BlockPages, words: Messages) -> Section:
     """Each finished size with what is made at it: inches before centimetres, small before large."""
     sizes: dict[tuple[bool, float, float], tuple[str, list[TextRun]]] = {}
     for block, page in found:
@@ -97,7 +96,7 @@ def _by_size(found: BlockPages, words: Messages) -> DocumentSection:
     )
 
 
-def _by_family(found: BlockPages, words: Messages) -> DocumentSection:
+def _by_family(found: BlockPages, words: Messages) -> Section:
     families: dict[str, list[TextRun]] = {}
     for block, page in found:
         families.setdefault(format_family(block.sizes[0]), []).append(TextRun(block.name, target=page))
@@ -105,7 +104,7 @@ def _by_family(found: BlockPages, words: Messages) -> DocumentSection:
     return _section(words("index-by-family"), _looked_up(lines))
 
 
-def _by_patches(found: BlockPages, words: Messages) -> DocumentSection:
+def _by_patches(found: BlockPages, words: Messages) -> Section:
     counts: dict[int, list[TextRun]] = {}
     for block, page in found:
         counts.setdefault(len(block.sizes[0].placed), []).append(TextRun(block.name, target=page))

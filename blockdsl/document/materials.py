@@ -9,6 +9,19 @@ from msgspec import Struct
 from blockdsl.cutting.buying import Buy
 from blockdsl.cutting.fat_quarters import NOMINAL
 from blockdsl.cutting.quilt_cuts import with_mirror_image
+from blockdsl.document.content import (
+    DataCell,
+    DataColumn,
+    Paragraph,
+    Part,
+    RowGroup,
+    Table,
+    plain,
+    quiet,
+    section,
+    strong,
+)
+from blockdsl.document.pictures import swatch_of
 from blockdsl.facts.blockfacts import FabricFacts
 from blockdsl.facts.collect_cloth import PLAIN
 from blockdsl.facts.finishingfacts import FabricClothFacts, FinishingFacts
@@ -30,6 +43,29 @@ class Material(Struct, frozen=True):
     need: str
     allowed: str
     uses: str
+
+
+def materials(facts: QuiltFacts) -> list[Part]:
+    """All that is bought, with what the lengths are based on below; nothing where nothing is known of it."""
+    lines = material_lines(facts)
+    if not lines:
+        return []
+    words = words_of(facts)
+    heads = ("buy-head-what", "buy-head-buy", "buy-head-needed", "buy-head-allowed")
+    columns = (
+        DataColumn("", "swatch"),
+        *(DataColumn(words(key), "words") for key in heads),
+        DataColumn(words("head-for"), "purpose"),
+    )
+    table = Table(words("buy-caption", quilt=facts.name), columns, (RowGroup(tuple(map(_row, lines))),))
+    remarks = (Paragraph(quiet(text)) for text in said_of_materials(facts))
+    return [section(2, words("buy-title"), table, *remarks)]
+
+
+def _row(line: Material) -> tuple[DataCell, ...]:
+    swatch: DataCell = swatch_of(line.fabric) if line.fabric is not None else ()
+    others = (plain(line.need), quiet(line.allowed), quiet(line.uses))
+    return (swatch, strong(line.name), strong(line.buy), *(cell if cell[0].text else () for cell in others))
 
 
 def material_lines(facts: QuiltFacts) -> list[Material]:

@@ -1,101 +1,111 @@
-"""The pictures of the web pages: those of the sheets, each on a page just large enough for it."""
+"""Pictures as content: each knows how to draw itself, and how much room it wants by itself."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import Final
 
-from blockdsl.document.finishing import PICTURE
-from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts, UnitFacts
-from blockdsl.facts.finishingfacts import ScrapsFacts
-from blockdsl.facts.quiltfacts import QuiltFacts, RingFacts
-from blockdsl.marks.display_list import Figure, Page, moved
+from blockdsl.document.content import FabricKey, FabricLine, Picture
+from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, CutFacts, FabricFacts, UnitFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry import to_float
+from blockdsl.marks.display_list import Figure, Mark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
-from blockdsl.pictures.block import block_picture, fabrics_of, letter_diagram, swatch, unit_picture
-from blockdsl.pictures.border import mitre_picture, ring_picture
-from blockdsl.pictures.quilt import quilt_picture, rows_picture
-from blockdsl.pictures.spread import prints_picture
+from blockdsl.pictures.block import Fabrics, block_picture, letter_diagram, swatch, unit_picture
+from blockdsl.pictures.quilt import quilt_picture
+from blockdsl.pictures.strip import cut_picture
 from blockdsl.wording.messages import Messages, words_of
+from blockdsl.wording.sheet import value_words
 
 _LARGE_PT: Final = 432.0
 _SMALL_PT: Final = 180.0
-_RING_PT: Final = 216.0
-_MITRE_PT: Final = (290.0, 74.0)
 _UNIT_PT: Final = 108.0
 _SWATCH_PT: Final = (30.0, 15.0)
-_EDGE_PT: Final = 1.0  # room for half of an outline
+_CUT_PT: Final = 264.0
 
 
-def _box(side_pt: float) -> Box:
-    return Box(_EDGE_PT, _EDGE_PT, side_pt, side_pt)
+def pictured(
+    draw: Callable[[Box], tuple[Figure, Box]], width_pt: float, height_pt: float = 0.0, *, caption: str = ""
+) -> Picture:
+    """What draws one figure, as content; square unless its height is given."""
+
+    def drawn(box: Box) -> tuple[tuple[Mark, ...], Box]:
+        figure, filled = draw(box)
+        return (figure,), filled
+
+    return Picture(drawn, width_pt, height_pt or width_pt, caption)
 
 
-def _around(figure: Figure, filled: Box) -> Page:
-    return Page(filled.right_pt + _EDGE_PT, filled.bottom_pt + _EDGE_PT, (figure,))
+def filling(draw: Callable[[Box], Figure | tuple[Mark, ...]], width_pt: float, height_pt: float) -> Picture:
+    """What fills the whole box that it is given."""
+
+    def drawn(box: Box) -> tuple[tuple[Mark, ...], Box]:
+        found = draw(box)
+        return ((found,) if isinstance(found, Figure) else found), box
+
+    return Picture(drawn, width_pt, height_pt)
 
 
-def colour_page(facts: BlockFacts, colourway: ColourwayFacts | None = None) -> Page:
-    """The block in colour, large."""
-    return _around(*block_picture(facts, _box(_LARGE_PT), colourway=colourway))
+def in_colour(
+    facts: BlockFacts, colourway: ColourwayFacts | None = None, *, small: bool = False, caption: str = ""
+) -> Picture:
+    """The block in colour, large, or small as beside its name in a list."""
+    room = _room(facts, _SMALL_PT if small else _LARGE_PT)
+    return pictured(partial(block_picture, facts, colourway=colourway), *room, caption=caption)
 
 
-def small_page(facts: BlockFacts) -> Page:
-    """The block in colour as it stands beside its name in a list."""
-    return _around(*block_picture(facts, _box(_SMALL_PT)))
+def _room(facts: BlockFacts, side_pt: float) -> tuple[float, float]:
+    """The room of a block whose longer side is that long."""
+    width, height = map(to_float, facts.finished)
+    return side_pt * min(1.0, width / height), side_pt * min(1.0, height / width)
 
 
-def letters_page(facts: BlockFacts) -> Page:
+def by_letter(facts: BlockFacts) -> Picture:
     """The lettered diagram of the patches."""
-    return _around(*letter_diagram(facts, _box(_LARGE_PT)))
+    return pictured(partial(letter_diagram, facts), *_room(facts, _LARGE_PT), caption=words_of(facts)("sheet-letters"))
 
 
-def unit_page(facts: BlockFacts, unit: UnitFacts) -> Page:
+def of_unit(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> Picture:
     """A unit in the block's own colours."""
-    return _around(*unit_picture(unit, fabrics_of(facts), _box(_UNIT_PT), words_of(facts), unit_of_length=facts.unit))
+    words = words_of(facts)
+    return pictured(lambda box: unit_picture(unit, fabrics, box, words, unit_of_length=facts.unit), _UNIT_PT)
 
 
-def swatch_page(fabric: FabricFacts) -> Page:
-    """A small rectangle of the fabric."""
-    width, height = _SWATCH_PT
-    marks = swatch(fabric, Box(_EDGE_PT, _EDGE_PT, width, height))
-    return Page(width + 2 * _EDGE_PT, height + 2 * _EDGE_PT, marks)
+def of_cut(facts: BlockFacts, cut: CutFacts) -> Picture:
+    """How the pieces of a line are cut from a strip or a rectangle."""
+    words = words_of(facts)
+
+    def drawn(box: Box) -> tuple[Figure, Box]:
+        height, figure = cut_picture(cut, facts.unit, box.width_pt, words)
+        return _at(figure, box), Box(box.x_pt, box.y_pt, box.width_pt, height)
+
+    return pictured(drawn, _CUT_PT, CONTENT_WIDTH_PT)
+
+
+def _at(figure: Figure, box: Box) -> Figure:
+    return Figure(figure.alternative, moved(figure.marks, box.x_pt, box.y_pt))
+
+
+def swatch_of(fabric: FabricFacts) -> Picture:
+    """A small rectangle of the fabric; the words beside it say what it is."""
+    return Picture(lambda box: (swatch(fabric, box), box), *_SWATCH_PT, repeats=True)
+
+
+def key_of(fabrics: list[FabricFacts] | tuple[FabricFacts, ...], words: Messages, *, brief: bool = False) -> FabricKey:
+    """The key of these fabrics: swatch, number, label, value."""
+    return FabricKey(
+        tuple(
+            FabricLine(swatch_of(fabric), fabric.number, fabric.label or fabric.name, value_words(fabric, words))
+            for fabric in fabrics
+        ),
+        brief,
+    )
 
 
 # --- quilts --------------------------------------------------------------------------------------------
 
 
-def quilt_page(facts: QuiltFacts) -> Page:
-    """The quilt in colour, large."""
-    return _around(*quilt_picture(facts, _box(_LARGE_PT)))
-
-
-def small_quilt_page(facts: QuiltFacts, name: str) -> Page:
-    """The quilt as it stands beside its name in a list; `name` tells it from other quilts on the page."""
-    return _around(*quilt_picture(facts, _box(_SMALL_PT), name=name))
-
-
-def rows_page(facts: QuiltFacts) -> Page:
-    """The quilt's rows drawn apart."""
-    return _around(*rows_picture(facts, _box(_LARGE_PT)))
-
-
-def ring_page(facts: QuiltFacts, ring: RingFacts) -> Page:
-    """A border drawn round the top."""
-    return _around(*ring_picture(facts, ring, _box(_RING_PT)))
-
-
-def mitre_page(words: Messages) -> Page:
-    """How a mitred corner is sewn."""
-    box = Box(_EDGE_PT, _EDGE_PT, _MITRE_PT[0], _MITRE_PT[1])
-    return _around(mitre_picture(box, words), box)
-
-
-def prints_page(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> Page:
-    """Which block is of which print, with the list of the prints."""
-    height, marks = prints_picture(facts, spread, fabric)
-    return Page(CONTENT_WIDTH_PT + 2 * _EDGE_PT, height + 2 * _EDGE_PT, moved(marks, _EDGE_PT, _EDGE_PT))
-
-
-def finishing_page(figure: Figure) -> Page:
-    """A small picture of finishing."""
-    marks = moved([figure], _EDGE_PT - PICTURE.x_pt, _EDGE_PT - PICTURE.y_pt)
-    return Page(PICTURE.width_pt + 2 * _EDGE_PT, PICTURE.height_pt + 2 * _EDGE_PT, marks)
+def of_quilt(facts: QuiltFacts, name: str = "quilt", *, small: bool = False) -> Picture:
+    """The quilt in colour; `name` tells it from other pictures of quilts on the page."""
+    return pictured(partial(quilt_picture, facts, name=name), _SMALL_PT if small else _LARGE_PT)

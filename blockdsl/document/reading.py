@@ -14,13 +14,13 @@ from markdown_it.token import Token
 from markdown_it.tree import SyntaxTreeNode
 from msgspec import Struct
 
-from blockdsl.document.parts import (
+from blockdsl.document.content import (
     Divider,
-    DocumentPart,
-    DocumentParts,
     Heading,
     Listing,
     Paragraph,
+    Part,
+    Parts,
     Quotation,
     RichText,
     TextRun,
@@ -34,7 +34,7 @@ class Reading(Struct, frozen=True):
     """A text: the title that it begins with, or nothing, and what follows."""
 
     title: str
-    parts: DocumentParts
+    parts: Parts
 
 
 @cache
@@ -53,10 +53,10 @@ def read_text(markdown: str) -> Reading:
     return Reading(title.strip(), _stepped(tuple(part for block in blocks for part in _parts(block))))
 
 
-def _stepped(parts: DocumentParts) -> DocumentParts:
+def _stepped(parts: Parts) -> Parts:
     """Headings from level 2 down, each at most one level below the one before it."""
     level = 1
-    stepped: list[DocumentPart] = []
+    stepped: list[Part] = []
     for part in parts:
         if isinstance(part, Heading):
             level = min(max(part.level, 2), level + 1, _DEEPEST)
@@ -66,7 +66,7 @@ def _stepped(parts: DocumentParts) -> DocumentParts:
     return tuple(stepped)
 
 
-def _parts(node: SyntaxTreeNode) -> Iterator[DocumentPart]:
+def _parts(node: SyntaxTreeNode) -> Iterator[Part]:
     match node.type:
         case "heading":
             yield Heading(int(node.tag[1]), _words(node.children[0]))
@@ -85,7 +85,7 @@ def _parts(node: SyntaxTreeNode) -> Iterator[DocumentPart]:
             pass
 
 
-def _inner(node: SyntaxTreeNode) -> DocumentParts:
+def _inner(node: SyntaxTreeNode) -> Parts:
     """What lies inside a list's item or a quotation; a heading there is strong words, for it heads no section."""
     parts = (part for child in node.children for part in _parts(child))
     return tuple(

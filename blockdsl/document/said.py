@@ -4,20 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from blockdsl.document.parts import (
+from blockdsl.document.content import (
+    AtSizes,
     Cards,
+    Columns,
     DataCell,
     DefinitionList,
-    DocumentPart,
-    DocumentParts,
-    DocumentSection,
     Heading,
     Listing,
     Paragraph,
+    Part,
+    Parts,
     Places,
+    Plate,
     Quotation,
+    Reference,
+    RichText,
+    Section,
+    Step,
+    Steps,
     Table,
-    TextRun,
     Tick,
     WebPage,
 )
@@ -28,31 +34,45 @@ def words_on(page: WebPage) -> str:
     return " ".join([page.title, *_of(page.parts)])
 
 
-def _of(parts: DocumentParts) -> Iterator[str]:
+def _of(parts: Parts) -> Iterator[str]:
     for part in parts:
         yield from _said(part)
 
 
-def _said(part: DocumentPart) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for each part that has words
+def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for each part that has words
     match part:
-        case Heading() | Paragraph() | Tick():
+        case Heading():
+            yield _run_together(part.words)
+            yield part.aside
+        case Paragraph() | Tick():
             yield _run_together(part.words)
         case Listing():
             for item in part.items:
                 yield from _of(item)
         case Quotation():
             yield from _of(part.parts)
-        case DocumentSection():
-            yield _run_together(part.heading.words)
+        case Section():
+            yield from _said(part.heading)
             yield from _of(part.parts)
+        case Columns():
+            yield from _of(part.sections)
+        case Plate():
+            yield from _of(part.beside)
         case DefinitionList():
             for name, lines in part.entries:
                 yield from (name, *map(_run_together, lines))
         case Cards():
             for card in part.cards:
                 yield from _of(card.parts)
+        case Steps():
+            for step in part.steps:
+                yield from _said_in_step(step)
         case Places():
             yield from (entry.text for entry in part.entries)
+        case Reference():
+            yield part.text
+        case AtSizes():
+            yield from _of(part.sizes[0].parts())
         case Table():
             yield part.caption
             for group in part.groups:
@@ -62,7 +82,13 @@ def _said(part: DocumentPart) -> Iterator[str]:  # noqa: C901, PLR0912 - one lin
             pass
 
 
-def _run_together(words: tuple[TextRun, ...]) -> str:
+def _said_in_step(step: Step) -> Iterator[str]:
+    yield from (step.name, step.made, step.size, step.remark)
+    for part in step.parts:
+        yield from (part.heading, part.text)
+
+
+def _run_together(words: RichText) -> str:
     return "".join(run.text for run in words)
 
 

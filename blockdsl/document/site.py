@@ -11,26 +11,25 @@ from typing import Final
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.document.block import block_page, format_finished
-from blockdsl.document.glossary import glossary_page
-from blockdsl.document.index import index_page
-from blockdsl.document.lesson import technique_page
-from blockdsl.document.parts import (
+from blockdsl.document.block import block_parts
+from blockdsl.document.content import (
     Card,
     Cards,
-    DocumentPart,
-    DocumentSection,
     Heading,
-    Image,
     Paragraph,
+    Part,
     Places,
+    Section,
     TextRun,
     WebPage,
     WebSite,
     plain,
 )
-from blockdsl.document.pictures import small_page, small_quilt_page
-from blockdsl.document.quilt import PageOf, format_size, quilt_web_page
+from blockdsl.document.glossary import glossary_page
+from blockdsl.document.index import index_page
+from blockdsl.document.lesson import lesson_parts
+from blockdsl.document.pictures import in_colour, of_quilt
+from blockdsl.document.quilt import PageOf, format_size, quilt_parts
 from blockdsl.document.reading import read_text
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
@@ -40,7 +39,7 @@ from blockdsl.wording.grammar import many
 from blockdsl.wording.lessons import technique_title
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.quilt_words import format_blocks
-from blockdsl.wording.sheet import format_count
+from blockdsl.wording.sheet import format_count, format_finished
 
 HOME: Final = "index"
 BLOCKS: Final = "blocks"
@@ -99,9 +98,9 @@ def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Ent
     """A page for each way of making that the blocks use."""
     blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
     for technique in techniques_for(blocks, tuple(book.quilts)):
-        yield _Entry(
-            technique_page(technique, name_of(technique_title(technique)), over=words_of(book)("book-techniques"))
-        )
+        title = technique_title(technique)
+        over = words_of(book)("book-techniques")
+        yield _Entry(WebPage(name_of(title), title, lesson_parts(technique), over=over))
 
 
 def _back(chapters: _Chapters, pages: Sequence[WebPage], words: Messages) -> Iterator[WebPage]:
@@ -134,15 +133,15 @@ def _title(item: ChapterItem) -> str:
 
 
 def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
-    """The page of this very block at its size."""
+    """The page that tells of this very block at its size."""
     return next((page for facts, page in told if facts.name == block.name and facts == block), "")
 
 
 def _entry(item: ChapterItem, chapter: str, name: str, page_of: PageOf) -> _Entry:
     if isinstance(item, BookBlockFacts):
-        return _Entry(block_page(item.sizes, name, over=chapter), block=item)
+        return _Entry(WebPage(name, item.name, block_parts(item.sizes), over=chapter), block=item)
     if isinstance(item, QuiltFacts):
-        return _Entry(quilt_web_page(item, name, page_of, over=chapter), quilt=item)
+        return _Entry(WebPage(name, item.name, quilt_parts(item, page_of), over=chapter), quilt=item)
     return _Entry(WebPage(name, _title(item), read_text(item.markdown).parts, over=chapter))
 
 
@@ -161,19 +160,19 @@ def _under(book: BookFacts) -> str:
 # --- contents ------------------------------------------------------------------------------------------
 
 
-def _contents(chapters: _Chapters, back: Sequence[WebPage], words: Messages) -> Iterator[DocumentPart]:
+def _contents(chapters: _Chapters, back: Sequence[WebPage], words: Messages) -> Iterator[Part]:
     for title, entries in chapters:
         parts = tuple(_chapter(entries))
         if title and parts:
-            yield DocumentSection(Heading(2, plain(title)), parts)
+            yield Section(Heading(2, plain(title)), parts)
         else:
             yield from parts
     if back:
         links = tuple(TextRun(page.title, target=page.name) for page in back)
-        yield DocumentSection(Heading(2, plain(words("book-at-the-back"))), (Places(links),))
+        yield Section(Heading(2, plain(words("book-at-the-back"))), (Places(links),))
 
 
-def _chapter(entries: Sequence[_Entry]) -> Iterator[DocumentPart]:
+def _chapter(entries: Sequence[_Entry]) -> Iterator[Part]:
     """Texts as lines, blocks and quilts as cards, in the order of the book."""
     for pictured, group in groupby(entries, key=lambda entry: entry.pictured):
         if pictured:
@@ -191,7 +190,7 @@ def _cards(entry: _Entry) -> Iterator[Card]:
         about = words("site-quilt-line", size=format_size(entry.quilt), blocks=format_blocks(entry.quilt))
         yield Card(
             (
-                Image(small_quilt_page(entry.quilt, entry.mark), beside=True),
+                of_quilt(entry.quilt, entry.mark, small=True),
                 Paragraph((TextRun(entry.quilt.name, "strong"),)),
                 Paragraph((TextRun(about, "quiet"),)),
             ),
@@ -207,7 +206,7 @@ def _card(page: WebPage, block: BookBlockFacts) -> Card:
     about = words("site-block-line", sizes=sizes, patches=patches, fabrics=fabrics)
     return Card(
         (
-            Image(small_page(first), beside=True),
+            in_colour(first, small=True),
             Paragraph((TextRun(block.name, "strong"),)),
             Paragraph((TextRun(about, "quiet"),)),
         ),

@@ -1,54 +1,89 @@
-"""The steps of a block on its web page: cards in order, with the pictures of the sheet."""
+"""The steps of a block: what the signs in the pictures mean, then each step with its pictures and its words."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from typing import Final
 
-from blockdsl.document.parts import Card, Cards, DocumentPart, Heading, Image, Paragraph, TextRun, plain
+from blockdsl.document.content import Paragraph, Parts, Picture, Sign, Signs, Step, StepPart, Steps, plain
+from blockdsl.document.pictures import filling
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
-from blockdsl.marks.display_list import Page
+from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.theme import Box
 from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
-from blockdsl.wording import StepPart
-from blockdsl.wording.messages import words_of
+from blockdsl.pictures.step import arrow, dot, letter_mark, stitches
+from blockdsl.wording import StepPart as PartText
+from blockdsl.wording import StepText
+from blockdsl.wording.messages import Messages
+from blockdsl.wording.step_pictures import format_too_many
 
-_PICTURE: Final = Box(0.0, 0.0, 264.0, 118.0)
-_SCENE: Final = Box(4.0, 4.0, 172.0, 128.0)
-
-
-def step_cards(facts: BlockFacts, level: int) -> list[DocumentPart]:
-    """A line on how to read the pictures and the cards of all steps; nothing when there are none."""
-    if not facts.steps:
-        return []
-    words = words_of(facts)("steps-how")
-    look = look_of(facts)
-    cards = tuple(card for step in facts.steps for card in _cards(facts, step, look, level))
-    return [Paragraph((TextRun(words, "quiet"),)), Cards("steps", cards)]
+_PICTURE_PT: Final = (264.0, 118.0)
+_SCENE_PT: Final = (180.0, 136.0)
+_SIGN_PT: Final = (24.0, 13.0)
 
 
-def _cards(facts: BlockFacts, step: StepFacts, look: StepLook, level: int) -> Iterator[Card]:
-    """One card; of a unit made by a method a card for each part of it that has a picture."""
+def steps_of(facts: BlockFacts) -> Parts:
+    """The key and all steps; nothing for a block of one patch, a remark for one of too many."""
+    if facts.steps:
+        look = look_of(facts)
+        return (_key(facts, look.words), Steps(tuple(step_of(step, look) for step in facts.steps)))
+    if facts.sewing is None or facts.sewing.is_told:
+        return ()
+    return (Paragraph(plain(format_too_many(facts))),)
+
+
+def step_of(step: StepFacts, look: StepLook, signs: float = 1.0) -> Step:
+    """One step; its pictures are those of each hand, or of each part of a method. `signs` makes theirs larger."""
     text = look.text(step)
-    drawn = [hand_pictures(step, place, look, _PICTURE) for place in range(len(step.hands))]
-    pages = [Page(_PICTURE.width_pt, _PICTURE.height_pt, marks) for marks in drawn]
-    made = f", {text.made}" if text.made else ""
-    heading = Heading(level, (TextRun(f"{step.number} "), TextRun(text.name + made)))
-    size = (Paragraph((TextRun(text.size, "quiet"),)),) if text.size else ()
-    alone = [_part(letter, part) for letter, part in text.lettered if part.picture is None]
-    yield Card((*map(Image, pages), heading, *size, *alone))
-    for letter, part in text.lettered:
-        if part.picture is None:
-            continue
-        scene = technique_picture(
-            step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, _SCENE, facts.language
-        )
-        page = Page(_SCENE.right_pt + _SCENE.x_pt, _SCENE.bottom_pt + _SCENE.y_pt, (scene,))
-        name = Heading(level, (TextRun(f"{step.number}{letter.strip('()')} "), TextRun(part.heading or text.name)))
-        yield Card((Image(page), name, _part("", part)))
+    hands = tuple(filling(partial(_hand, step, place, look, signs), *_PICTURE_PT) for place in range(len(step.hands)))
+    parts = tuple(
+        step_part(letter, part, None if part.picture is None else _scene(step, part.picture, look))
+        for letter, part in text.lettered
+    )
+    return step_with(text, parts, () if any(part.picture is not None for part in parts) else hands)
 
 
-def _part(letter: str, part: StepPart) -> Paragraph:
-    return Paragraph(plain(f"{letter} {part.text}".strip()))
+def step_with(
+    text: StepText, parts: tuple[StepPart, ...], pictures: tuple[Picture, ...] = (), remark: str = ""
+) -> Step:
+    """A step of those words."""
+    return Step(text.number, text.name, parts, text.made, text.size, pictures, remark)
+
+
+def step_part(letter: str, part: PartText, picture: Picture | None = None) -> StepPart:
+    """A part of a step."""
+    return StepPart(part.sentences, letter, part.heading, part.measure, part.after, picture)
+
+
+def _hand(step: StepFacts, place: int, look: StepLook, signs: float, box: Box) -> tuple[Mark, ...]:
+    return hand_pictures(step, place, look, box, signs)
+
+
+def scenes_of(step: StepFacts, look: StepLook) -> tuple[Picture, ...]:
+    """The scenes of a step's lesson, for one that is sewn as an earlier step."""
+    return tuple(_scene(step, place, look) for place in range(len(step.lesson)))
+
+
+def _scene(step: StepFacts, place: int, look: StepLook) -> Picture:
+    scene = step.lesson[place].pictures[0]
+    return filling(lambda box: technique_picture(scene, step.fabrics, look.unit, box, look.language), *_SCENE_PT)
+
+
+def _key(facts: BlockFacts, words: Messages) -> Signs:
+    """What the signs in the pictures mean; the dot where a seam ends short of the edge."""
+    return Signs(tuple(Sign(picture, words(f"steps-key-{what}")) for what, picture in _signs(facts)))
+
+
+def _signs(facts: BlockFacts) -> Iterator[tuple[str, Picture]]:
+    def drawn(*marks: Mark) -> Picture:
+        return Picture(lambda box: (moved(marks, box.x_pt, box.y_pt), box), *_SIGN_PT, repeats=True)
+
+    width, middle = _SIGN_PT[0], _SIGN_PT[1] / 2
+    yield "seam", drawn(*stitches((0.0, middle), (width, middle)))
+    yield "press", drawn(*arrow((4.0, middle), (18.0, middle), 13.0))
+    yield "letter", drawn(*letter_mark("A", width / 2, middle))
+    if any(seam.dots for step in facts.steps for hand in step.hands for stage in hand.stages for seam in stage.seams):
+        yield "dot", drawn(dot(width / 2, middle))

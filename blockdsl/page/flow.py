@@ -13,6 +13,9 @@ from msgspec import Struct
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.theme import Box
 
+Drawn = tuple[float, tuple[Mark, ...]]
+"""How high something is, and its marks from (0, 0)."""
+
 
 class Flowable(Struct, frozen=True):
     """Something of a known height that stays whole; its marks start at (0, 0).

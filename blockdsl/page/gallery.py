@@ -23,7 +23,7 @@ from blockdsl.marks.theme import (
 )
 from blockdsl.page.flow import Flowable, in_columns, run_over_pages
 from blockdsl.page.headings import heading
-from blockdsl.page.sheet.sheet import numbered_pages
+from blockdsl.page.sheet import numbered_pages
 from blockdsl.page.single import TALLEST_PT
 from blockdsl.pictures.block import block_picture
 from blockdsl.wording.grammar import many

@@ -9,9 +9,9 @@ from blockdsl.page.flow import Flowable
 from blockdsl.wording.messages import Messages
 
 
-def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "") -> Flowable:
+def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "", level: int = 2) -> Flowable:
     """A section's heading under a rule, with a quiet remark at its right end; bound to what follows."""
-    style = TextStyle(HEADING_PT, "bold")
+    style = TextStyle(HEADING_PT if level <= 3 else LEAD_PT, "bold")
     baseline = 2 * STEP_PT + style.baseline_pt
     quiet = TextStyle(BODY_PT, "regular", QUIET)
     text = fitted(text, width_pt, style)

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from typing import Final
 
+from blockdsl.document.cutting import cutting
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Figure, Page
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
 from blockdsl.page.flow import in_columns
-from blockdsl.page.sheet.cutting import cutting_table
+from blockdsl.page.parts import flowables
 from blockdsl.pictures.block import block_picture, grid_diagram, letter_diagram
 from blockdsl.pictures.quilt import quilt_picture, rows_picture
+from blockdsl.wording.messages import words_of
 
 _SIDE_PT: Final = 432.0
 _MARGIN_PT: Final = 12.0
@@ -55,4 +57,4 @@ def grid_page(facts: BlockFacts) -> Page:
 
 def cutting_page(facts: BlockFacts) -> Page:
     """The cutting table alone, as wide as on the sheet and as tall as it needs to be; a very long one in columns."""
-    return in_columns(cutting_table(facts), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
+    return in_columns(flowables(cutting((facts,), 2), words_of(facts)), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)

@@ -7,16 +7,15 @@ from typing import Final
 
 from msgspec.structs import replace
 
+from blockdsl.document.content import Picture, Step, StepPart
+from blockdsl.document.steps import scenes_of, step_of
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, paragraph, rectangle, width_of
 from blockdsl.marks.theme import ACCENT, INK, QUIET, TINT, Box
 from blockdsl.page.steps import part_marks
-from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
-from blockdsl.pictures.scene import technique_picture
-from blockdsl.wording import StepPart, StepText
+from blockdsl.pictures.hands import look_of
 from blockdsl.wording.messages import words_of
 
 WIDTH_PT: Final = 960.0
@@ -56,28 +55,31 @@ class StepSlides:
         return self._drawn[number]
 
     def _draw(self, number: int) -> Page:
-        facts, look = self._facts, self._look
+        facts = self._facts
         step = next((each for each in facts.steps if each.number == number), None)
         if step is None:
             raise ValueError(f"{facts.name} has no step {number}; it has {len(facts.steps)}")
-        has_pictures = any(part.picture is not None for part in look.text(step).parts)
-        body = _lesson(facts, step, look) if has_pictures else _pieced(step, look)
-        return Page(WIDTH_PT, HEIGHT_PT, (*_head(look.text(step)), *body, *_foot(facts, step)))
+        content = step_of(step, self._look, _SIGNS)
+        if any(part.picture is not None for part in content.parts):
+            body = _method(content)
+        else:
+            body = _pieced(content, content.pictures or scenes_of(step, self._look))
+        return Page(WIDTH_PT, HEIGHT_PT, (*_head(content), *body, *_foot(facts, content)))
 
 
-def _head(text: StepText) -> tuple[Mark, ...]:
-    number, count = f"{text.number}  ", text.made
+def _head(step: Step) -> tuple[Mark, ...]:
+    number, count = f"{step.number}  ", step.made
     x = _MARGIN_PT + width_of(number, _NUMBER)
     room = WIDTH_PT - _MARGIN_PT - x - width_of(count, _TITLE) - _GAP_PT
     baseline = _MARGIN_PT + _TITLE.baseline_pt - 6.0
     return (
         *line(number, _MARGIN_PT, baseline, _NUMBER),
-        *line(fitted(text.name, room, _TITLE), x, baseline, _TITLE),
+        *line(fitted(step.name, room, _TITLE), x, baseline, _TITLE),
         *line_ending(count, WIDTH_PT - _MARGIN_PT, baseline, _TITLE),
     )
 
 
-def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
+def _foot(facts: BlockFacts, step: Step) -> tuple[Mark, ...]:
     words = words_of(facts)("steps-of", number=step.number, count=len(facts.steps))
     care = words_of(facts)("step-care")
     baseline, wide = HEIGHT_PT - 14.0, width_of(care, _SMALL)
@@ -89,48 +91,44 @@ def _foot(facts: BlockFacts, step: StepFacts) -> tuple[Mark, ...]:
     )
 
 
-def _pieced(step: StepFacts, look: StepLook) -> list[Mark]:
-    """Pictures at the left, one band for each hand; words at the right, as large as they fit.
+def _pieced(step: Step, pictures: tuple[Picture, ...]) -> list[Mark]:
+    """Pictures at the left, one band for each; words at the right, as large as they fit.
 
     A strip set that is sewn as an earlier one has no hands; the scenes of its lesson are the bands then.
     """
     width = WIDTH_PT - 2 * _MARGIN_PT - _WORDS_PT - _GAP_PT
     height = _BOTTOM_PT - _TOP_PT
-    bands = len(step.hands) or len(step.lesson)
-    each = height / bands
+    each = height / len(pictures)
     marks: list[Mark] = [rectangle(_MARGIN_PT, _TOP_PT, width, height, fill=TINT)]
-    for place in range(bands):
+    for place, picture in enumerate(pictures):
+        edge = 0.0 if step.pictures else 12.0
         top = _TOP_PT + place * each
-        if step.hands:
-            marks += hand_pictures(step, place, look, Box(_MARGIN_PT, top, width, each), _SIGNS)
-        else:
-            inner = Box(_MARGIN_PT + 12.0, top + 12.0, width - 24.0, each - 24.0)
-            scene = step.lesson[place].pictures[0]
-            marks.append(technique_picture(scene, step.fabrics, look.unit, inner, look.language))
+        box = Box(_MARGIN_PT + edge, top + edge, width - 2 * edge, each - 2 * edge)
+        marks += picture.draw(box)[0]
     x = _MARGIN_PT + width + _GAP_PT
     return [
         *marks,
-        *moved(_words(look.text(step), _WORDS_PT, height), x, _TOP_PT),
+        *moved(_words(step, _WORDS_PT, height), x, _TOP_PT),
     ]
 
 
-def _words(text: StepText, width: float, height: float) -> tuple[Mark, ...]:
+def _words(step: Step, width: float, height: float) -> tuple[Mark, ...]:
     """The size, then each sentence as a paragraph, in the largest type in which all of it fits."""
     marks: list[Mark] = []
     for size in _SIZES_PT:
         marks, y = [], 0.0
         style = TextStyle(size, "regular", INK)
-        if text.size:
-            y, words = paragraph(fraction_text(text.size), width, TextStyle(size, "regular", QUIET))
+        if step.size:
+            y, words = paragraph(fraction_text(step.size), width, TextStyle(size, "regular", QUIET))
             marks += words
             y += size * 0.45
-        for letter, part in text.lettered:
+        for part in step.parts:
             for place, sentence in enumerate(part.sentences):
-                told = f"{letter} {sentence}".strip() if place == 0 else sentence
+                told = f"{part.letter} {sentence}".strip() if place == 0 else sentence
                 tall, words = paragraph(fraction_text(told), width, style)
                 marks += moved(words, 0.0, y)
                 y += tall + size * 0.45
-            tall, words = part_marks("", replace(part, sentences=()), width, style)
+            tall, words = part_marks(replace(part, sentences=()), width, style)
             marks += moved(words, 0.0, y)
             y += tall + (size * 0.45 if tall else 0.0)
         if y <= height:
@@ -138,39 +136,35 @@ def _words(text: StepText, width: float, height: float) -> tuple[Mark, ...]:
     return tuple(marks)
 
 
-def _lesson(facts: BlockFacts, step: StepFacts, look: StepLook) -> list[Mark]:
+def _method(step: Step) -> list[Mark]:
     """The method's pictures in one or two rows, each with its words below it."""
     marks: list[Mark] = []
     top = _TOP_PT
-    parts = look.text(step).lettered
+    parts = step.parts
     across = len(parts) if len(parts) <= 4 else (len(parts) + 1) // 2
     rows = -(-len(parts) // across)
     width = (WIDTH_PT - 2 * _MARGIN_PT - (across - 1) * _GAP_PT) / across
     height = (_BOTTOM_PT - top - (rows - 1) * 12.0) / rows
     picture = height * 0.5
-    size = _lesson_size([part for _, part in parts], width, height - picture - 6.0)
-    for place, (letter, part) in enumerate(parts):
+    size = _type_size(parts, width, height - picture - 6.0)
+    for place, part in enumerate(parts):
         x, y = _MARGIN_PT + place % across * (width + _GAP_PT), top + place // across * (height + 12.0)
         marks.append(rectangle(x, y, width, picture, fill=TINT))
         inner = Box(x + 8.0, y + 8.0, width - 16.0, picture - 16.0)
         if part.picture is not None:
-            marks.append(
-                technique_picture(
-                    step.lesson[part.picture].pictures[0], step.fabrics, facts.unit, inner, facts.language
-                )
-            )
+            marks += part.picture.draw(inner)[0]
         bold = TextStyle(size, "bold", INK)
-        marks += line(f"{letter} {part.heading}".strip(), x, y + picture + 6.0 + bold.baseline_pt, bold)
-        _, told = part_marks("", part, width, TextStyle(size, "regular", INK))
+        marks += line(f"{part.letter} {part.heading}".strip(), x, y + picture + 6.0 + bold.baseline_pt, bold)
+        _, told = part_marks(part, width, TextStyle(size, "regular", INK), lettered=False)
         marks += moved(told, x, y + picture + 6.0 + bold.line_pt)
     return marks
 
 
-def _lesson_size(parts: Sequence[StepPart], width: float, height: float) -> float:
+def _type_size(parts: Sequence[StepPart], width: float, height: float) -> float:
     """The largest type in which the words of every picture fit below it."""
     for size in _SIZES_PT:
         style = TextStyle(size, "regular", INK)
-        tall = max(part_marks("", part, width, style)[0] for part in parts)
+        tall = max(part_marks(part, width, style, lettered=False)[0] for part in parts)
         if tall + style.line_pt <= height:
             break
     return size

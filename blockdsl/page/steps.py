@@ -1,12 +1,11 @@
-"""The steps on the sheet: two columns of cards, and the methods with all their pictures across the page."""
+"""Steps: pieces in two columns of cards, methods with all their pictures across the page, rows of a quilt, lessons."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from typing import Final
 
-from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.stepfacts import StepFacts
+from blockdsl.document.content import Picture, Step, StepPart, Steps
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, paragraph, rectangle, width_of
@@ -17,148 +16,126 @@ from blockdsl.marks.theme import (
     GUTTER_PT,
     INK,
     LEAD_PT,
-    QUIET,
     RULE,
     STEP_PT,
     TINT,
     Box,
     span_pt,
 )
-from blockdsl.page.flow import Flowable
-from blockdsl.page.headings import continued, heading
+from blockdsl.page.flow import Drawn, Flowable
+from blockdsl.page.headings import continued
 from blockdsl.page.table import tick_cell
-from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
-from blockdsl.pictures.scene import technique_picture
-from blockdsl.pictures.step import arrow, dot, letter_mark, stitches
-from blockdsl.wording import StepPart, StepText
-from blockdsl.wording.messages import Messages, words_of
-from blockdsl.wording.step_pictures import format_too_many
+from blockdsl.page.text import BODY, BOLD, QUIETLY
+from blockdsl.wording.messages import Messages
 
-_NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
+NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
 _NAME: Final = TextStyle(LEAD_PT, "bold", INK)
-_BODY: Final = TextStyle(BODY_PT, "regular", INK)
-_BOLD: Final = TextStyle(BODY_PT, "bold", INK)
-_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 _PICTURE_PT: Final = 104.0
 _HANDS_PT: Final = 78.0
 _WIDE_PT: Final = 150.0
 _LESSON_PT: Final = 84.0
 _MOST_WIDE: Final = 2
+_NUMBER_PT: Final = 18.0
+_ASIDE_PT: Final = span_pt(4)
 _INNER_PT: Final = 6.0
 
 
-def step_list(facts: BlockFacts) -> list[Flowable]:
-    """The section of steps; nothing for a block of one patch, a remark for one of too many."""
-    steps = facts.steps
-    if not steps:
-        return _remark(facts)
-    look = look_of(facts)
-    has_dots = any(seam.dots for step in steps for hand in step.hands for stage in hand.stages for seam in stage.seams)
-    words = look.words
-    flowables = [heading(look.title, aside=words("steps-aside")), _key(words)]
-    if has_dots:
-        flowables.append(_key_of_dots(words))
-    waiting: list[StepFacts] = []
-    for step in steps:
-        if any(part.picture is not None for part in look.text(step).parts):
-            flowables += _cards(waiting, look)
+def step_flowables(steps: Steps, words: Messages, again: tuple[Flowable, ...] = ()) -> list[Flowable]:
+    """Steps that are sewn: cards two beside each other, and methods across the page; a quilt's one below the other."""
+    if steps.kind == "rows":
+        return [piece for step in steps.steps for piece in _across_the_page(step)]
+    flowables: list[Flowable] = []
+    waiting: list[Step] = []
+    for step in steps.steps:
+        if any(part.picture is not None for part in step.parts):
+            flowables += [*_cards(waiting, again), *_method(step, words, again)]
             waiting = []
-            flowables += _lesson(step, look)
         else:
             waiting.append(step)
-    return [*flowables, *_cards(waiting, look)]
-
-
-def _key(words: Messages) -> Flowable:
-    """What the signs in the pictures mean."""
-    height = _BODY.line_pt + STEP_PT
-    middle = height / 2
-    marks: list[Mark] = []
-    x = y = 0.0
-    for what, sign in (
-        ("seam", stitches((0.0, middle), (24.0, middle))),
-        ("press", arrow((4.0, middle), (18.0, middle), 13.0)),
-        ("letter", letter_mark("A", 12.0, middle)),
-    ):
-        said = words(f"steps-key-{what}")
-        wide = 30.0 + width_of(said, _BODY)
-        if x and x + wide > CONTENT_WIDTH_PT:  # in a language of long words
-            x, y = 0.0, y + height
-        marks += moved((*sign, *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), x, y)
-        x += wide + 5 * STEP_PT
-    return Flowable(y + height, tuple(marks), keep_with_next=True)
-
-
-def _key_of_dots(words: Messages) -> Flowable:
-    """The sign of seams that end short of the edge, where something is set in later."""
-    height = _BODY.line_pt + STEP_PT
-    middle = height / 2
-    said = words("steps-key-dot")
-    return Flowable(
-        height, (dot(12.0, middle), *line(said, 30.0, middle + _BODY.capitals_pt / 2, _BODY)), keep_with_next=True
-    )
-
-
-def _remark(facts: BlockFacts) -> list[Flowable]:
-    if facts.sewing is None or facts.sewing.is_told:
-        return []
-    height, words = paragraph(format_too_many(facts), CONTENT_WIDTH_PT, _BODY)
-    return [heading(words_of(facts)("sheet-steps")), Flowable(height, words)]
+    return [*flowables, *_cards(waiting, again)]
 
 
 # --- cards, two beside each other ------------------------------------------------------------------
 
 
-def _cards(steps: list[StepFacts], look: StepLook) -> list[Flowable]:
+def _cards(steps: Sequence[Step], again: tuple[Flowable, ...]) -> list[Flowable]:
     flowables = []
     for start in range(0, len(steps), 2):
-        if start + 1 == len(steps):
-            height, wide = _wide_card(steps[start], look)
-            flowables.append(Flowable(height, wide, before_pt=4 * STEP_PT, head=(continued(look.title, look.words),)))
-            break
+        pair = steps[start : start + 2]
+        cards = [_card(step) for step in pair] if len(pair) > 1 else [_wide_card(pair[0])]
         marks: list[Mark] = []
-        height = 0.0
-        for place, step in enumerate(steps[start : start + 2]):
-            card_height, card = step_card(step, look, span_pt(6))
+        for place, (_, card) in enumerate(cards):
             marks += moved(card, place * (span_pt(6) + GUTTER_PT), 0.0)
-            height = max(height, card_height)
-        flowables.append(
-            Flowable(height, tuple(marks), before_pt=4 * STEP_PT, head=(continued(look.title, look.words),))
-        )
+        height = max(height for height, _ in cards)
+        flowables.append(Flowable(height, tuple(marks), before_pt=4 * STEP_PT, head=again))
     return flowables
 
 
-def _wide_card(step: StepFacts, look: StepLook) -> tuple[float, tuple[Mark, ...]]:
+def _wide_card(step: Step) -> Drawn:
     """A card across the page, pictures at the left, words at the right: for the last of an odd number."""
     width, x = span_pt(7), span_pt(7) + GUTTER_PT
-    height, marks = _pictures(step, look, width, _WIDE_PT)
-    y, words = _text(step, look, span_pt(5), 0.0)
+    height, marks = _pictures(step.pictures, width, _WIDE_PT)
+    y, words = _text(step, span_pt(5))
     return max(height, y), (*marks, *moved(words, x, 0.0))
 
 
-def step_card(step: StepFacts, look: StepLook, width: float) -> tuple[float, tuple[Mark, ...]]:
-    """Height and marks of one card: the pictures on a tinted ground, number and name, what to take, what to do."""
-    height, marks = _pictures(step, look, width, _PICTURE_PT)
-    y, words = _text(step, look, width, height + STEP_PT)
-    return y, (*marks, *words)
+def _card(step: Step) -> Drawn:
+    """The pictures on a tinted ground, number and name, what to take, what to do."""
+    width = span_pt(6)
+    height, marks = _pictures(step.pictures, width, _PICTURE_PT)
+    y, words = _text(step, width)
+    return height + STEP_PT + y, (*marks, *moved(words, 0.0, height + STEP_PT))
 
 
-def _text(step: StepFacts, look: StepLook, width: float, y: float) -> tuple[float, list[Mark]]:
-    """Number and name, then what to do, from a height downward; where it ends."""
-    text = look.text(step)
-    y, marks = _head(text, width, y)
-    for letter, part in text.lettered:
-        tall, said = part_marks(f"{letter} ".lstrip(), part, width, _BODY)
+def _pictures(pictures: Sequence[Picture], width: float, high: float) -> tuple[float, list[Mark]]:
+    """The pictures one under the other on a tinted ground: the parts apart and joined; once more for the other hand."""
+    each = high if len(pictures) == 1 else _HANDS_PT
+    marks: list[Mark] = [rectangle(0.0, 0.0, width, each * len(pictures), fill=TINT)]
+    for place, picture in enumerate(pictures):
+        top = place * each
+        marks += picture.draw(Box(0.0, top, width, each))[0]
+        if place:
+            marks.append(rectangle(0.0, top, width, 0.0, stroke=RULE, stroke_width_pt=0.4))
+    return each * len(pictures), marks
+
+
+def _text(step: Step, width: float) -> Drawn:
+    """Number and name, then what to do."""
+    y, marks = _head(step, width)
+    for part in step.parts:
+        tall, said = part_marks(part, width, BODY)
         marks += moved(said, 0.0, y)
         y += tall
-    return y, marks
+    return y, tuple(marks)
 
 
-def part_marks(letter: str, part: StepPart, width: float, style: TextStyle) -> tuple[float, tuple[Mark, ...]]:
+def _head(step: Step, width: float) -> tuple[float, list[Mark]]:
+    """Number and name at the left, how many at the right, the finished size below."""
+    number = f"{step.number}  "
+    indent = width_of(number, NUMBER)
+    room = width - indent - (width_of(step.made, BOLD) + 2 * STEP_PT if step.made else 0.0)
+    on_one_line = bool(step.made) and room > width / 3
+    marks: list[Mark] = [*line(number, 0.0, NUMBER.baseline_pt, NUMBER)]
+    if on_one_line:
+        marks += line_ending(step.made, width, _NAME.baseline_pt, BOLD)
+    y = 0.0
+    for words in lines_of(step.name, room if on_one_line else width - indent, _NAME):
+        marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
+        y += _NAME.line_pt
+    below = " · ".join(filter(None, (step.size, "" if on_one_line else step.made)))
+    if below:
+        tall, sizes = paragraph(fraction_text(below), width - indent, QUIETLY)
+        marks += moved(sizes, indent, y)
+        y += tall
+    return y + STEP_PT / 2, marks
+
+
+def part_marks(part: StepPart, width: float, style: TextStyle, *, lettered: bool = True) -> Drawn:
     """Height and marks of one part of a step: its sentences, the measure on a line of its own, what follows."""
     height = 0.0
     marks: list[Mark] = []
     if part.sentences:
+        letter = f"{part.letter} ".lstrip() if lettered else ""
         height, words = paragraph(fraction_text(letter + " ".join(part.sentences)), width, style)
         marks += words
     if part.measure:
@@ -175,61 +152,74 @@ def part_marks(letter: str, part: StepPart, width: float, style: TextStyle) -> t
     return height, tuple(marks)
 
 
-def _head(text: StepText, width: float, y: float) -> tuple[float, list[Mark]]:
-    """Number and name at the left, how many at the right, the finished size below."""
-    number = f"{text.number}  "
-    indent = width_of(number, _NUMBER)
-    room = width - indent - (width_of(text.made, _BOLD) + 2 * STEP_PT if text.made else 0.0)
-    beside = bool(text.made) and room > width / 3
-    marks: list[Mark] = [*line(number, 0.0, y + _NUMBER.baseline_pt, _NUMBER)]
-    if beside:
-        marks += line_ending(text.made, width, y + _NAME.baseline_pt, _BOLD)
-    for words in lines_of(text.name, room if beside else width - indent, _NAME):
-        marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
-        y += _NAME.line_pt
-    below = " · ".join(filter(None, (text.size, "" if beside else text.made)))
-    if below:
-        tall, sizes = paragraph(fraction_text(below), width - indent, _QUIET)
-        marks += moved(sizes, indent, y)
-        y += tall
-    return y + STEP_PT / 2, marks
+# --- the steps of a quilt --------------------------------------------------------------------------
 
 
-def _pictures(step: StepFacts, look: StepLook, width: float, high: float) -> tuple[float, list[Mark]]:
-    """The parts apart and joined; once more for the other hand."""
-    each = high if len(step.hands) == 1 else _HANDS_PT
-    height = each * len(step.hands)
-    marks: list[Mark] = [rectangle(0.0, 0.0, width, height, fill=TINT)]
-    for place in range(len(step.hands)):
-        top = place * each
-        marks += hand_pictures(step, place, look, Box(0.0, top, width, each))
-        if place:
-            marks.append(rectangle(0.0, top, width, 0.0, stroke=RULE, stroke_width_pt=0.4))
-    return height, marks
+def _across_the_page(step: Step) -> list[Flowable]:
+    """Number, name and words; small pictures at their right, each beside a part of its own, wide ones below them."""
+    small = [picture for picture in step.pictures if picture.width_pt <= _ASIDE_PT]
+    wide = [picture for picture in step.pictures if picture.width_pt > _ASIDE_PT]
+    pieces = []
+    stretches = _stretches(step.parts, small)
+    for place, (parts, picture) in enumerate(stretches):
+        last = place == len(stretches) - 1
+        aside = min(picture.width_pt, _ASIDE_PT) if picture is not None else 0.0
+        room = CONTENT_WIDTH_PT - _NUMBER_PT - (aside + GUTTER_PT if aside else 0.0)
+        y, marks = (0.0, list[Mark]()) if place else _quilt_head(step, room)
+        words = min(room, span_pt(10))
+        for part in parts:
+            height, drawn = part_marks(part, words, BODY)
+            marks += moved(drawn, _NUMBER_PT, y)
+            y += height
+        if last and step.remark:
+            height, drawn = paragraph(fraction_text(step.remark), words, QUIETLY)
+            marks += moved(drawn, _NUMBER_PT, y)
+            y += height
+        for below in wide if last else ():
+            marks += below.draw(Box(_NUMBER_PT, y + 2 * STEP_PT, min(room, below.width_pt * 1.2), below.height_pt))[0]
+            y += below.height_pt + 3 * STEP_PT
+        if picture is not None:
+            drawn, filled = picture.draw(Box(CONTENT_WIDTH_PT - aside, 0.0, aside, picture.height_pt))
+            marks += drawn
+            y = max(y, filled.bottom_pt)
+        pieces.append(Flowable(y, tuple(marks), before_pt=(1 if place else 3) * STEP_PT, keep_with_next=not last))
+    return pieces
+
+
+def _stretches(
+    parts: tuple[StepPart, ...], pictures: Sequence[Picture]
+) -> tuple[tuple[tuple[StepPart, ...], Picture | None], ...]:
+    """The parts of a step beside its pictures: the first beside the first, what is left beside the last."""
+    if len(pictures) < 2 or len(parts) < 2:
+        return ((parts, pictures[0] if pictures else None),)
+    return ((parts[:1], pictures[0]), *_stretches(parts[1:], pictures[1:]))
+
+
+def _quilt_head(step: Step, width: float) -> tuple[float, list[Mark]]:
+    """Number and name, then how many are made and the finished size."""
+    marks = [
+        *line(str(step.number), 0.0, NUMBER.baseline_pt, NUMBER),
+        *line(step.name, _NUMBER_PT, _NAME.baseline_pt, _NAME),
+    ]
+    more = fraction_text(" · ".join(filter(None, (step.made, step.size))))
+    at = _NUMBER_PT + width_of(step.name, _NAME) + 2 * STEP_PT
+    if at + width_of(more, QUIETLY) <= _NUMBER_PT + width:
+        return _NAME.line_pt, [*marks, *line(more, at, _NAME.baseline_pt, QUIETLY)]
+    height, drawn = paragraph(more, width, QUIETLY)
+    return _NAME.line_pt + height, [*marks, *moved(drawn, _NUMBER_PT, _NAME.line_pt)]
 
 
 # --- the steps of a method -------------------------------------------------------------------------
 
 
-def _lesson(step: StepFacts, look: StepLook) -> list[Flowable]:
+def _method(step: Step, words: Messages, again: tuple[Flowable, ...]) -> list[Flowable]:
     """Number and name; then the parts of the method with their pictures, two to four across."""
-    text = look.text(step)
-    bottom, marks = _head(text, CONTENT_WIDTH_PT, 0.0)
-    parts = text.lettered
-    across = _across(len(parts))
-    flowables = [
-        Flowable(
-            bottom + STEP_PT,
-            tuple(marks),
-            before_pt=4 * STEP_PT,
-            keep_with_next=True,
-            head=(continued(look.title, look.words),),
-        )
-    ]
-    return [
-        *flowables,
-        *(_lesson_row(step, parts[start : start + across], across, look) for start in range(0, len(parts), across)),
-    ]
+    bottom, marks = _head(step, CONTENT_WIDTH_PT)
+    across = _across(len(step.parts))
+    head = Flowable(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep_with_next=True, head=again)
+    named = (continued(words("steps-step-continued", number=step.number), words),)
+    rows = (step.parts[start : start + across] for start in range(0, len(step.parts), across))
+    return [head, *(_method_row(row, span_pt(12 // across), named) for row in rows)]
 
 
 def _across(parts: int) -> int:
@@ -239,32 +229,27 @@ def _across(parts: int) -> int:
     return 4 if parts % 4 == 0 or parts % 3 == 1 else 3
 
 
-def _lesson_row(step: StepFacts, parts: Sequence[tuple[str, StepPart]], across: int, look: StepLook) -> Flowable:
-    width = span_pt(12 // across)
+def _method_row(parts: Sequence[StepPart], width: float, again: tuple[Flowable, ...]) -> Flowable:
     marks: list[Mark] = []
     height = 0.0
-    for place, (letter, part) in enumerate(parts):
-        tall, card = lesson_card(step, part, letter, width, look)
+    for place, part in enumerate(parts):
+        tall, card = _method_card(part, width)
         marks += moved(card, place * (width + GUTTER_PT), 0.0)
         height = max(height, tall)
-    again = continued(look.words("steps-step-continued", number=step.number), look.words)
-    return Flowable(height, tuple(marks), before_pt=2 * STEP_PT, head=(again,))
+    return Flowable(height, tuple(marks), before_pt=2 * STEP_PT, head=again)
 
 
-def lesson_card(
-    step: StepFacts, part: StepPart, letter: str, width: float, look: StepLook
-) -> tuple[float, tuple[Mark, ...]]:
+def _method_card(part: StepPart, width: float) -> Drawn:
     """One part of a method: its picture (for the right hand where there are two), letter and heading, words."""
     inner = Box(_INNER_PT, _INNER_PT, width - 2 * _INNER_PT, _LESSON_PT - 2 * _INNER_PT)
     marks: list[Mark] = [rectangle(0.0, 0.0, width, _LESSON_PT, fill=TINT)]
     if part.picture is not None:
-        scene = step.lesson[part.picture].pictures[0]
-        marks.append(technique_picture(scene, step.fabrics, look.unit, inner, look.language))
+        marks += part.picture.draw(inner)[0]
     y = _LESSON_PT + STEP_PT
-    if letter:
-        marks += line(letter, 0.0, y + _BOLD.baseline_pt, TextStyle(BODY_PT, "bold", ACCENT))
+    if part.letter:
+        marks += line(part.letter, 0.0, y + BOLD.baseline_pt, TextStyle(BODY_PT, "bold", ACCENT))
     if part.heading:
-        marks += line(part.heading, width_of(f"{letter} ".lstrip(), _BOLD), y + _BOLD.baseline_pt, _BOLD)
-    y += _BOLD.line_pt
-    height, words = part_marks("", part, width, _BODY)
+        marks += line(part.heading, width_of(f"{part.letter} ".lstrip(), BOLD), y + BOLD.baseline_pt, BOLD)
+    y += BOLD.line_pt
+    height, words = part_marks(part, width, BODY, lettered=False)
     return y + height, (*marks, *moved(words, 0.0, y))

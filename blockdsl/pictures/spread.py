@@ -18,21 +18,15 @@ from blockdsl.wording.grammar import many
 from blockdsl.wording.messages import Messages, words_of
 
 _BODY: Final = TextStyle(9.0, "regular", INK)
-
-
 _TALLEST_PT: Final = 330.0
-
-
 _LEAST_PT: Final = 5.0
-
-
 _PICTURE_COLUMNS: Final = 8
-
-
 _PRINT_LINE_PT: Final = 15.0
 
 
-def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) -> tuple[float, tuple[Mark, ...]]:
+def prints_picture(
+    facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts, box: Box
+) -> tuple[tuple[Mark, ...], Box]:
     """Every block as a box in the tint of its print, with the print's number; at the right the prints."""
     placing, placed = fit(facts.finished, Box(0.0, 0.0, span_pt(_PICTURE_COLUMNS), _TALLEST_PT))
     painter = QuiltPainter(facts, placing, "prints")
@@ -43,7 +37,8 @@ def prints_picture(facts: QuiltFacts, spread: ScrapsFacts, fabric: FabricFacts) 
     said = words("prints-picture", count=len(spread.blocks))
     x = placed.width_pt + 2 * GUTTER_PT
     height, prints = _prints(spread, fabric, CONTENT_WIDTH_PT - x, placed.height_pt, words)
-    return max(placed.height_pt, height), (Figure(said, tuple(marks)), *moved(prints, x, 0.0))
+    drawn = moved((Figure(said, tuple(marks)), *moved(prints, x, 0.0)), box.x_pt, box.y_pt)
+    return drawn, Box(box.x_pt, box.y_pt, CONTENT_WIDTH_PT, max(placed.height_pt, height))
 
 
 def _prints(

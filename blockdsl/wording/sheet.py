@@ -17,7 +17,16 @@ from blockdsl.shapes import SHAPES
 from blockdsl.wording.cutting import squaring_sentence
 from blockdsl.wording.drift import drift_sentences
 from blockdsl.wording.grammar import capital, in_figures, in_series, in_thousands, listed, many, name_of
-from blockdsl.wording.lengths import drafted_length, plain_length, plain_size, show_extent, show_length, show_measure
+from blockdsl.wording.lengths import (
+    drafted_length,
+    plain_extent,
+    plain_length,
+    plain_measure,
+    plain_size,
+    show_extent,
+    show_length,
+    show_measure,
+)
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.part_names import title_words
 from blockdsl.wording.strips import format_direction, format_octagon, format_strips
@@ -121,6 +130,33 @@ def format_areas(areas: Sequence[str]) -> str:
         else:
             runs.append([area])
     return ", ".join(f"{run[0]}–{run[-1]}" if len(run) > 2 else ", ".join(run) for run in runs)
+
+
+# --- finished sizes --------------------------------------------------------------------------------
+
+
+def format_finished(facts: BlockFacts | QuiltFacts) -> str:
+    """The finished size in short: `9 in`, or `6 × 9 in` where it is no square."""
+    if facts.finished[0] == facts.finished[1]:
+        return plain_measure(facts.finished[0], facts.unit, words_of(facts))
+    return plain_size(facts.finished, facts.unit, words_of(facts))
+
+
+def format_sizes(sizes: Sequence[BlockFacts]) -> str:
+    """All sizes in a row: `6, 9, and 12 in`; unit by unit."""
+    words, told = words_of(sizes[0]), []
+    for unit in dict.fromkeys(facts.unit for facts in sizes):
+        of_unit = [facts for facts in sizes if facts.unit == unit]
+        figures = listed([_size_in_figures(facts) for facts in of_unit], words)
+        told.append(words("length", length=figures, unit=unit))
+    return listed(told, words) if len(sizes) == len(told) else ", ".join(told)
+
+
+def _size_in_figures(facts: BlockFacts) -> str:
+    """A size without its unit: `9`, or `6 × 9` when the block is no square."""
+    if facts.finished[0] == facts.finished[1]:
+        return plain_length(facts.finished[0], facts.unit, words_of(facts))
+    return plain_extent(facts.finished, facts.unit, words_of(facts))
 
 
 # --- measures and grid -----------------------------------------------------------------------------

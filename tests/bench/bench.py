@@ -30,7 +30,7 @@ from blockdsl.facts import FileFacts
 from blockdsl.geometry.cover import prove_cover
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from blockdsl.page.single import quilt_page
 from blockdsl.page.step_slide import PIXELS_AN_INCH, StepSlides
 from blockdsl.sewing.order import find_order

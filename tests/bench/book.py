@@ -52,7 +52,7 @@ def sheet_pages() -> Iterator[object]:
     from blockdsl import pipeline  # noqa: PLC0415
     from blockdsl.analysis import FileReader  # noqa: PLC0415 - the children do without
     from blockdsl.diagnostics import Problems, Source  # noqa: PLC0415
-    from blockdsl.page.sheet.sheet import block_sheet  # noqa: PLC0415
+    from blockdsl.page.sheet import block_sheet  # noqa: PLC0415
 
     while True:
         for name, text in library_blocks():

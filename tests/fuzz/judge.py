@@ -27,7 +27,7 @@ from blockdsl.export.svg import write_svg
 from blockdsl.facts import BlockFacts, FileFacts
 from blockdsl.fullsize.templates import template_pages, templates_too_large
 from blockdsl.marks.display_list import Page
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from blockdsl.page.single import colour_page, cutting_page, grid_page, letters_page
 from blockdsl.syntax.format import format_text
 from blockdsl.wording import facts_json

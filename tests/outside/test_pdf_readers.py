@@ -23,9 +23,8 @@ from blockdsl.export.pdf import write_pdf
 from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Document
 from blockdsl.marks.theme import PAPERS, paper_named
-from blockdsl.page.quilt.sheet import quilt_sheet
 from blockdsl.page.scale_check_page import check_print_page
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet, quilt_sheet
 from tests.unit.fullsize.sample_templates import block_of, half_square, small_templates
 from tests.unit.page.quilts import harbour_quilt
 from tests.unit.pictures.sample import harbour_light

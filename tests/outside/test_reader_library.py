@@ -8,7 +8,7 @@ from random import Random
 import pytest
 
 from blockdsl.export.pdf import write_pdf
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from tests.outside.reader.faults import MOST_UNSEEN, SEED, sample
 from tests.outside.reader.library import FAMILIES, OWN, another_size, check, documents, steps_of
 from tests.outside.reader.printed import printed_steps

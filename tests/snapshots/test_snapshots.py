@@ -16,7 +16,7 @@ from blockdsl.diagnostics import Problems, Source, render_text, summary
 from blockdsl.export.tables import to_markdown
 from blockdsl.facts import BlockFacts
 from blockdsl.marks.display_list import Figure, Mark, TextMark
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from blockdsl.wording.cutting_rows import cutting_rows
 
 DEMO = Path(__file__).parents[2] / "library" / "demo"

@@ -4,28 +4,36 @@ from __future__ import annotations
 
 from typing import Final
 
+from blockdsl.document.content import Picture
 from blockdsl.export.html.elements import element, plain_fractions
 from blockdsl.export.printable import check_page
 from blockdsl.export.svg import inner_markup, number
 from blockdsl.marks.display_list import Figure, Mark, Page
 from blockdsl.marks.further_letters import with_letters_drawn
+from blockdsl.marks.theme import Box
 
 _PIXELS_PER_POINT: Final = 96 / 72
+_EDGE_PT: Final = 1.0  # room for half of an outline
 
 
-def picture_markup(page: Page, *, unseen: bool = False) -> str:
-    """The page as an `svg` element; `unseen` leaves it out for those who hear the page, where words say the same.
+def picture_markup(picture: Picture, *, unseen: bool = False) -> str:
+    """The picture as an `svg` element; `unseen` leaves it out for those who hear the page, where words say the same.
 
-    Errors: Unprintable for a page that cannot be painted.
+    Errors: Unprintable for a picture that cannot be painted.
     """
-    page = with_letters_drawn(page)
+    marks, filled = picture.draw(Box(_EDGE_PT, _EDGE_PT, picture.width_pt, picture.height_pt))
+    page = with_letters_drawn(Page(filled.right_pt + _EDGE_PT, filled.bottom_pt + _EDGE_PT, marks))
     check_page(page)
     width, height = number(page.width_pt), number(page.height_pt)
     size = {"viewBox": f"0 0 {width} {height}"} | {
         side: number(length * _PIXELS_PER_POINT)
         for side, length in (("width", page.width_pt), ("height", page.height_pt))
     }
-    told = {"aria_hidden": "true"} if unseen else {"role": "img", "aria_label": plain_fractions(_alternative(page))}
+    told = (
+        {"aria_hidden": "true"}
+        if unseen or picture.repeats
+        else {"role": "img", "aria_label": plain_fractions(_alternative(page))}
+    )
     return element("svg", inner_markup(_laid_bare(page.marks)), **size, **told)
 
 

@@ -6,7 +6,7 @@ from functools import cache
 from importlib.resources import files as resources
 from typing import Final
 
-from blockdsl.document.parts import WebPage, WebSite
+from blockdsl.document.content import WebPage, WebSite
 from blockdsl.export.html.elements import address, element, file_name, unset, words
 from blockdsl.export.html.fonts import web_fonts
 from blockdsl.export.html.parts import parts_markup

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
-from blockdsl.document.parts import DataCell, DataColumn, RichText, RowGroup, SizeCell, Table, TickCell
+from blockdsl.document.content import DataCell, DataColumn, Picture, RichText, RowGroup, SizeCell, Table, TickCell
 from blockdsl.export.html.elements import element, plain_fractions, words
 from blockdsl.export.html.picture import picture_markup
 
@@ -17,17 +17,19 @@ _SIDE: Final = re.compile(r"([^\d]* )?(\d+)?(?: ?(\d+/\d+)|([.,]\d+))?")
 
 def table_markup(table: Table, runs: Runs) -> str:
     """The table in a frame that can be moved sideways on a narrow screen, by keys too."""
-    names_rows = next(place for place, column in enumerate(table.columns) if column.kind != "tick")
+    names_rows = next(place for place, column in enumerate(table.columns) if column.kind not in ("tick", "swatch"))
     head = element("tr", *map(_head, table.columns))
     bodies = [_body(group, table.columns, names_rows, runs) for group in table.groups]
-    ticked = "ticked" if any(column.kind == "tick" for column in table.columns) else None
+    sizes = sum(column.kind == "size" for column in table.columns)
+    kind = "ticked sizes" if sizes > 1 else "ticked"
+    ticked = kind if any(column.kind == "tick" for column in table.columns) else None
     caption = element("caption", words(table.caption))
     markup = element("table", caption, element("thead", head), *bodies, class_=ticked)
     return element("section", markup, class_="frame", aria_label=plain_fractions(table.caption), tabindex="0")
 
 
 def _head(column: DataColumn) -> str:
-    named = element("span", column.head, class_="unseen") if column.kind == "tick" else column.head
+    named = element("span", words(column.head), class_="unseen") if column.kind == "tick" else words(column.head)
     return element("th", named, scope="col", class_=column.kind)
 
 
@@ -35,7 +37,7 @@ def _body(group: RowGroup, columns: tuple[DataColumn, ...], names_rows: int, run
     rows = [_row(row, columns, names_rows, runs) for row in group.rows]
     if not group.words:
         return element("tbody", *rows)
-    swatch = picture_markup(group.swatch, unseen=True) if group.swatch is not None else ""
+    swatch = picture_markup(group.swatch) if group.swatch is not None else ""
     aside = element("span", words(group.aside), class_="aside") if group.aside else ""
     named = element("bdi", runs(group.words))
     heading = element("th", swatch, " ", named, " ", aside, scope="rowgroup", colspan=str(len(columns)))
@@ -44,9 +46,11 @@ def _body(group: RowGroup, columns: tuple[DataColumn, ...], names_rows: int, run
 
 def _row(row: tuple[DataCell, ...], columns: tuple[DataColumn, ...], names_rows: int, runs: Runs) -> str:
     cells = []
+    several = sum(column.kind == "size" for column in columns) > 1
     for place, (cell, column) in enumerate(zip(row, columns, strict=True)):
         name, scope = ("th", "row") if place == names_rows else ("td", None)
-        cells.append(element(name, _cell(cell, runs), scope=scope, class_=column.kind))
+        of_size = plain_fractions(column.head) if several and column.kind == "size" else None
+        cells.append(element(name, _cell(cell, runs), scope=scope, class_=column.kind, data_of=of_size))
     return element("tr", *cells)
 
 
@@ -54,6 +58,8 @@ def _cell(cell: DataCell, runs: Runs) -> str:
     match cell:
         case TickCell():
             return element("input", type="checkbox", aria_label=cell.what)
+        case Picture():
+            return picture_markup(cell)
         case SizeCell():
             return " × ".join(map(_side, cell.sides))
         case _:

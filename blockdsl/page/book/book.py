@@ -12,7 +12,7 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Bookmark, Mark, Page, PageLabels, Publication
 from blockdsl.marks.theme import PaperSize, paper_named
 from blockdsl.model.language import Language
-from blockdsl.page.book.block import block_pages
+from blockdsl.page.book.block import BEGIN, Elsewhere, block_pages, making_elsewhere, quilt_pages, told_elsewhere
 from blockdsl.page.book.chapter import chapter_pages
 from blockdsl.page.book.contents import contents_pages
 from blockdsl.page.book.cover import cover
@@ -20,20 +20,9 @@ from blockdsl.page.book.front import front_pages
 from blockdsl.page.book.glossary import glossary_pages
 from blockdsl.page.book.index import index_pages
 from blockdsl.page.book.lessons import technique_parts
-from blockdsl.page.book.parts import (
-    Bodies,
-    BookPart,
-    NoPageCache,
-    PageCache,
-    PageNumbers,
-    flowed,
-    foot,
-    page_top,
-    part_title,
-    texts_of,
-)
-from blockdsl.page.book.quilt import Elsewhere, making_elsewhere, quilt_pages, told_elsewhere
+from blockdsl.page.book.parts import Bodies, BookPart, NoPageCache, PageCache, foot, page_top, texts_of
 from blockdsl.page.book.words import read_words
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.wording.glossary import TermUsed, terms_used
 from blockdsl.wording.messages import Messages, words_of
@@ -70,12 +59,14 @@ class _Plan:
         self._book, self._words = book, words_of(book)
         self._paper = paper
         self._parts = _body(book, paper, keeper)
-        # How many pages a part takes does not depend on the numbers in it.
+        # How many pages a part takes does not depend on the numbers that it tells; those before it are known already.
+        known: dict[str, str] = {}
         self._lengths = [0] * len(self._parts)
         texts: dict[str, str] = {}
         first = 1
         for place, part in enumerate(self._parts):
-            bodies = part.draw({})
+            known[part.anchor] = str(first)
+            bodies = part.draw(known)
             self._lengths[place] = len(bodies)
             for number, marks in enumerate(bodies, start=first):
                 texts[str(number)] = " ".join(texts_of(marks))
@@ -167,7 +158,7 @@ def _body(book: BookFacts, paper: PaperSize, keeper: PageCache) -> list[BookPart
         _words_part(text, f"opening-{number}", words, paper, keeper) for number, text in enumerate(opening, start=1)
     ]
     front = partial(_front, [*sizes, *book.of_quilts], words, any(book.quilts), paper)
-    parts.append(BookPart("begin", words("begin-title"), 0, front))
+    parts.append(BookPart(BEGIN, words("begin-title"), 0, front))
     numbered = list(enumerate(chapters, start=1))
     elsewhere = making_elsewhere(
         (f"block-{number}-{place}", item)
@@ -201,7 +192,7 @@ def _words_part(text: WordsFacts, anchor: str, words: Messages, paper: PaperSize
 
     def draw(pages: PageNumbers) -> Bodies:
         del pages
-        flowables = [part_title(title), *read_words(text.markdown).flowables]
+        flowables = [title_flowable(title), *read_words(text.markdown).flowables]
         return keeper.pages(("words", text), paper, lambda: flowed(flowables, paper))
 
     return BookPart(anchor, title, 0, draw)
@@ -265,8 +256,11 @@ def _block(
     keeper: PageCache,
     pages: PageNumbers,
 ) -> Bodies:
-    del pages
-    return keeper.pages(("block", block, words, over), paper, lambda: block_pages(block, words, over, paper))
+    return keeper.pages(
+        ("block", block, words, over, pages.get(BEGIN, "0")),
+        paper,
+        lambda: block_pages(block, words, over, pages, paper),
+    )
 
 
 def _quilt(
@@ -278,9 +272,12 @@ def _quilt(
     keeper: PageCache,
     pages: PageNumbers,
 ) -> Bodies:
-    told = {kind: (anchor, pages.get(anchor, "0")) for kind, anchor in told_elsewhere(quilt, elsewhere).items()}
+    told = told_elsewhere(quilt, elsewhere)
+    numbers = {anchor: pages.get(anchor, "0") for anchor in (BEGIN, *told.values())}
     return keeper.pages(
-        ("quilt", quilt, words, over, told), paper, lambda: quilt_pages(quilt, words, over, told, paper)
+        ("quilt", quilt, words, over, told, numbers),
+        paper,
+        lambda: quilt_pages(quilt, words, over, told, numbers, paper),
     )
 
 

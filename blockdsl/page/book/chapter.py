@@ -9,11 +9,12 @@ from blockdsl.facts.bookfacts import WordsFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
 from blockdsl.marks.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, PaperSize, span_pt
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, PageNumbers, flowed, linked, part_title
+from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, linked
 from blockdsl.page.book.pictures import format_part, part_picture
 from blockdsl.page.book.words import said
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import heading
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.wording.messages import Messages
 
 _TITLE_SIZES_PT: Final = (38.0, 30.0, 23.0)
@@ -34,7 +35,7 @@ def chapter_pages(
     paper: PaperSize,
 ) -> Bodies:
     """The opening: a large title, the maker's words, a gallery of the chapter's blocks and quilts."""
-    flowables = [part_title(title, over, _TITLE_SIZES_PT)]
+    flowables = [title_flowable(title, over, _TITLE_SIZES_PT)]
     for text in texts:
         flowables += said(text)
     across = _FEW if len(blocks) <= _FEW else _MANY

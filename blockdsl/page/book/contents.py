@@ -23,19 +23,11 @@ from blockdsl.marks.theme import (
     PaperSize,
     span_pt,
 )
-from blockdsl.page.book.parts import (
-    NUMBER_PT,
-    Bodies,
-    BookPart,
-    PageNumbers,
-    flowed,
-    hairline,
-    linked,
-    part_title,
-)
+from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, hairline, linked
 from blockdsl.page.book.pictures import format_part, part_picture
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.wording.messages import Messages
 
 _CHAPTER: Final = TextStyle(HEADING_PT, "bold", INK)
@@ -51,7 +43,7 @@ def contents_pages(parts: Sequence[BookPart], pages: PageNumbers, paper: PaperSi
     """All pages of the contents without their feet; lessons are listed on the page of the techniques instead."""
     parts = [part for part in parts if not part.level or part.pictured]
     pictured = sum(part.pictured for part in parts) <= _MOST_PICTURES
-    flowables = [part_title(words("book-contents"))]
+    flowables = [title_flowable(words("book-contents"))]
     for place, part in enumerate(parts):
         below = place + 1 < len(parts) and parts[place + 1].level > part.level
         row = _block_row(part, pages, pictured=pictured) if part.level else _row(part, pages)

@@ -7,9 +7,10 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.marks.theme import PaperSize
-from blockdsl.page.book.parts import Bodies, PageNumbers, flowed, part_title
+from blockdsl.page.book.parts import Bodies
 from blockdsl.page.book.sections import section
 from blockdsl.page.headings import heading
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sheet import format_allowance, format_metric_rule, format_squaring
 
@@ -27,7 +28,7 @@ def front_pages(
     topics = ("pictures", "cutting", "units", "quilts") if quilts else ("pictures", "cutting", "units")
     reading = [words(f"begin-reading-{topic}") for topic in topics]
     printing = [words("begin-printing-size", page=pages.get("test", "0")), words("begin-printing-scale")]
-    flowables = [part_title(words("begin-title"))]
+    flowables = [title_flowable(words("begin-title"))]
     flowables += section(words("begin-reading"), reading, ruled=False)
     flowables += section(words("sheet-sizes"), sizes)
     flowables += section(words("begin-printing"), printing)

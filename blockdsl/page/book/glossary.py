@@ -10,8 +10,9 @@ from msgspec.structs import replace
 from blockdsl.marks.display_list import Mark
 from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, STEP_PT, PaperSize, span_pt
-from blockdsl.page.book.parts import READING, READING_PT, SIDE_PT, Bodies, PageNumbers, flowed, hairline, part_title
+from blockdsl.page.book.parts import READING, READING_PT, SIDE_PT, Bodies, hairline
 from blockdsl.page.flow import Flowable
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.wording.glossary import TermUsed
 from blockdsl.wording.messages import Messages
 
@@ -23,7 +24,7 @@ _LINE_PT: Final = READING.size_pt * 1.4
 def glossary_pages(terms: Sequence[TermUsed], words: Messages, paper: PaperSize, pages: PageNumbers) -> Bodies:
     """A line or two for each term: the word, what it means, the page that uses it first."""
     del pages
-    flowables: list[Flowable] = [part_title(words("glossary-title"))]
+    flowables: list[Flowable] = [title_flowable(words("glossary-title"))]
     for place, used in enumerate(terms):
         flowables += _entry(used.term, used.meaning, used.page, ruled=place > 0)
     return flowed(flowables, paper)

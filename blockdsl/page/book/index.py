@@ -9,16 +9,17 @@ from typing import Final
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
+from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
 from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, PaperSize, span_pt
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, PageNumbers, flowed, linked, part_title
+from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, linked
 from blockdsl.page.flow import Flowable
 from blockdsl.page.headings import continued, heading
-from blockdsl.page.sheet.size_tables import format_size
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.wording.grammar import many
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.sheet import families_in_order, format_family
+from blockdsl.wording.sheet import families_in_order, format_family, format_finished
 
 _ENTRY: Final = TextStyle(BODY_PT, "regular", INK)
 _PAGE: Final = TextStyle(BODY_PT, "regular", QUIET)
@@ -34,7 +35,7 @@ Entries = list[tuple[str, str]]
 
 def index_pages(parts: Sequence[BookPart], words: Messages, pages: PageNumbers, paper: PaperSize) -> Bodies:
     """The four lists, each in three columns read downward; a list with nothing in it is left out."""
-    flowables = [part_title(words("book-index"))]
+    flowables = [title_flowable(words("book-index"))]
     for by, entries in (
         ("name", _by_name(parts)),
         ("size", _by_size(parts)),
@@ -61,7 +62,9 @@ def _by_size(parts: Sequence[BookPart]) -> Entries:
     groups: dict[tuple[float, str], Entries] = {}
     for part in parts:
         for facts in (part.quilt,) if part.quilt else part.block.sizes if part.block else ():
-            groups.setdefault((_area(facts), format_size(facts)), []).append((part.title, part.anchor))
+            groups.setdefault((_area(facts), fraction_text(format_finished(facts))), []).append(
+                (part.title, part.anchor)
+            )
     return _grouped([(name, groups[area, name]) for area, name in sorted(groups)])
 
 

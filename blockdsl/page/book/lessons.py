@@ -32,14 +32,12 @@ from blockdsl.page.book.parts import (
     Bodies,
     BookPart,
     PageCache,
-    PageNumbers,
-    flowed,
     hairline,
     linked,
-    part_title,
 )
 from blockdsl.page.flow import Flowable
-from blockdsl.page.lesson.lesson import technique_bodies
+from blockdsl.page.lesson import technique_bodies
+from blockdsl.page.parts import PageNumbers, flowed, title_flowable
 from blockdsl.wording.lessons import technique_about, technique_title
 from blockdsl.wording.messages import Messages, words_of
 
@@ -106,7 +104,7 @@ def _list(
         _entry(part, technique_about(lesson), users, pages.get(part.anchor, "0"), ruled=place > 0)
         for place, (part, lesson, users) in enumerate(entries)
     ]
-    return flowed([part_title(words("book-techniques")), *rows], paper)
+    return flowed([title_flowable(words("book-techniques")), *rows], paper)
 
 
 def _entry(part: BookPart, about: str, users: str, number: str, *, ruled: bool) -> Flowable:

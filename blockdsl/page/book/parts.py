@@ -7,7 +7,7 @@ not depend on the numbers that it shows.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import Final, Protocol
 
 from msgspec import Struct
@@ -15,29 +15,21 @@ from msgspec import Struct
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, TextMark
-from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, lines_of, rule, width_of
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, rule, width_of
 from blockdsl.marks.theme import (
-    ACCENT,
-    BOLD_RULE_PT,
     CONTENT_WIDTH_PT,
-    FOOTER_HEIGHT_PT,
     GUTTER_PT,
     HAIRLINE_PT,
     INK,
-    LEAD_PT,
     QUIET,
     RULE,
     SMALL_PT,
     STEP_PT,
-    TITLE_PT,
-    Box,
     PaperSize,
     span_pt,
 )
-from blockdsl.page.flow import Flowable, run_over_pages
+from blockdsl.page.parts import PageNumbers
 
-PageNumbers = Mapping[str, str]
-"""What each anchor's page is called; empty while the book is measured."""
 Bodies = Sequence[tuple[Mark, ...]]
 
 
@@ -81,10 +73,6 @@ NUMBER_PT: Final = 30.0
 
 _FOOT: Final = TextStyle(SMALL_PT, colour=QUIET)
 _FOLIO: Final = TextStyle(SMALL_PT + 0.5, "bold", INK)
-_OVER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
-_TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
-_TITLE_LINES: Final = 2
-_TITLE_LEADING: Final = 1.14
 
 
 class BookPart(Struct, frozen=True):
@@ -108,17 +96,6 @@ class BookPart(Struct, frozen=True):
         return self.block is not None or self.quilt is not None
 
 
-def room(paper: PaperSize) -> Box:
-    """Where a part may draw: the content box above its foot."""
-    box = paper.content
-    return Box(box.x_pt, box.y_pt, box.width_pt, box.height_pt - FOOTER_HEIGHT_PT)
-
-
-def flowed(flowables: Sequence[Flowable], paper: PaperSize) -> Bodies:
-    """The flowables run over as many pages as they take."""
-    return run_over_pages(flowables, room(paper))
-
-
 def page_top(anchor: str, paper: PaperSize) -> Anchor:
     """The top left corner of a page, for links and bookmarks."""
     return Anchor(anchor, paper.content.x_pt, paper.content.y_pt)
@@ -136,25 +113,6 @@ def foot(left: Sequence[str], number: str, paper: PaperSize) -> tuple[Mark, ...]
     marks += line(fitted(words, box.right_pt - NUMBER_PT - x, _FOOT), x, baseline, _FOOT)
     marks += line_ending(number, box.right_pt, baseline, _FOLIO)
     return tuple(marks)
-
-
-def part_title(title: str, over: str = "", sizes_pt: Sequence[float] = _TITLE_SIZES_PT) -> Flowable:
-    """A part's title under a strong rule, smaller when it is long; `over` stands above it in the accent."""
-    for size in sizes_pt:
-        style = TextStyle(size, "bold", INK)
-        lines = lines_of(title, CONTENT_WIDTH_PT, style)
-        if len(lines) <= _TITLE_LINES:
-            break
-    marks: list[Mark] = [rule(BOLD_RULE_PT / 2, CONTENT_WIDTH_PT, INK, BOLD_RULE_PT)]
-    y = 4 * STEP_PT
-    if over:
-        marks += line(over, 0.0, y + _OVER.baseline_pt, _OVER)
-        y += _OVER.line_pt + 1.5 * STEP_PT
-    y += style.capitals_pt + 2
-    pitch = style.size_pt * _TITLE_LEADING
-    for place, words in enumerate(lines):
-        marks += line(words, -0.04 * style.size_pt, y + place * pitch, style)
-    return Flowable(y + (len(lines) - 1) * pitch + 6 * STEP_PT, tuple(marks), keep_with_next=True)
 
 
 def linked(target: str, width_pt: float, height_pt: float, marks: Iterable[Mark], y_pt: float = 0.0) -> Link:

@@ -285,6 +285,7 @@ lies-after = { $then }, { $lies }
 
 angle-title = Schnitte im Winkel
 angle-aside = rechte Stoffseite oben; gestrichelte Linien sind Schnitte
+angle-one-size = Die Maße in diesen Bildern gelten für den Block mit { $size }.
 angle-layers = Wo „einlagig“ steht, den Stoff nicht falten: die untere Lage ergäbe das Spiegelbild.
 angle-ruler = Zuerst das Ende des Streifens begradigen, dann die Winkellinie des Lineals an seine Kante legen und vom Körper weg schneiden.
 angle-corners = Auf beiden Kanten diesen Abstand von jeder Ecke markieren, das Lineal von Zeichen zu Zeichen legen und die Ecke vom Körper weg abschneiden. Alle Lagen werden gleich geschnitten.

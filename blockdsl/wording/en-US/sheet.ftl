@@ -271,6 +271,7 @@ lies-after = { $then }, { $lies }
 
 angle-title = Cuts at an angle
 angle-aside = fabric right side up; dashed lines are cuts
+angle-one-size = The measures in these pictures are for the { $size } block.
 angle-layers = Where a picture says “one layer”, do not fold the fabric: the layer below would give the mirror image.
 angle-ruler = Square off the end of the strip first, lay the ruler's angle line on its edge, and cut away from yourself.
 angle-corners = Mark both edges this far from each corner, lay the ruler from mark to mark, and cut the corner off, away from yourself. All layers are cut alike.

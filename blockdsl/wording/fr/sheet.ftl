@@ -275,6 +275,7 @@ lies-after = { $then }, { $lies }
 
 angle-title = Coupes en biais
 angle-aside = tissu endroit visible ; les tirets sont les coupes
+angle-one-size = Les mesures de ces images valent pour le bloc de { $size }.
 angle-layers = Quand une image indique « une seule épaisseur », ne pas plier le tissu : l’épaisseur du dessous donnerait l’image en miroir.
 angle-ruler = Mettre d’abord le bout de la bande d’équerre, poser la ligne d’angle de la règle sur son bord, et couper en s’éloignant de soi.
 angle-corners = Marquer les deux bords à cette distance de chaque coin, poser la règle d’une marque à l’autre, et abattre le coin en s’éloignant de soi. Toutes les épaisseurs se coupent de même.

@@ -15,7 +15,7 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.export.svg import write_svg
 from blockdsl.marks import display_list as marks
 from blockdsl.marks.theme import WHITE
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from blockdsl.resources import library_folder, library_path
 
 PICTURE = Path(__file__).with_name("harbour-light-sheet.svg")

@@ -65,7 +65,7 @@ def test_a_fault_of_ours_at_one_block_loses_no_other_file_and_no_message(
         PINWHEEL.replace("size 6 in", "size 6 1/7 in").replace("Pinwheel", "Warned"), encoding="utf-8"
     )
     (folder / "wrong.block").write_text(PINWHEEL.replace("Pinwheel", "Wrong").replace("slate/fog", "x/fog"), "utf-8")
-    from blockdsl.page.sheet import sheet  # noqa: PLC0415 - to be spoiled
+    from blockdsl.page import sheet  # noqa: PLC0415 - to be spoiled
 
     drawn = sheet.block_sheet
 

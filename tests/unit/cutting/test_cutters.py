@@ -3,11 +3,13 @@
 import pytest
 
 from blockdsl.diagnostics import Source
+from blockdsl.document.cutting import cutters
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry.number import write_exact
 from blockdsl.marks.display_list import TextMark
-from blockdsl.page.sheet.cutters import cutter_list
+from blockdsl.page.parts import flowables
 from blockdsl.syntax.format import format_text
+from blockdsl.wording import messages
 from blockdsl.wording.cutting_rows import cutting_rows
 from tests.unit.model.blocks import block, read, written
 
@@ -105,7 +107,12 @@ def test_what_no_cutter_can_cut_is_not_lacking() -> None:
 def test_the_sheet_and_the_table_name_her_cutters_by_her_words() -> None:
     above = 'cutter "Granny’s squares" square 3 in\ncutter "Unused" square 9 in'
     facts = block("row fog fog/slate", "row fog/slate fog", size="6 in", above=above)
-    said = [mark.text for each in cutter_list(facts) for mark in each.marks if isinstance(mark, TextMark)]
+    said = [
+        mark.text
+        for each in flowables(cutters(facts, 2), messages())
+        for mark in each.marks
+        if isinstance(mark, TextMark)
+    ]
     assert "Granny’s squares" in said
     assert "patch A" in said
     assert "Unused" not in said
@@ -116,7 +123,7 @@ def test_the_sheet_and_the_table_name_her_cutters_by_her_words() -> None:
 
 
 def test_the_sheet_of_a_maker_without_cutters_does_not_speak_of_them() -> None:
-    assert cutter_list(block("row fog")) == []
+    assert cutters(block("row fog"), 2) == []
     assert "cutter" not in cutting_rows(block("row fog"))[0]
 
 

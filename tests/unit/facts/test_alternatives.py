@@ -4,7 +4,7 @@ from blockdsl.facts import BlockFacts
 from blockdsl.facts.blockrecord import Alternative
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.marks.display_list import Figure, Mark, TextMark
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from tests.unit.model.blocks import block
 
 EIGHT_HALVES = ["row " + "fog/slate " * 4, "row " + "fog/slate " * 4]

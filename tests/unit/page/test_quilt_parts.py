@@ -7,21 +7,16 @@ from collections.abc import Iterable
 
 import pytest
 
-from blockdsl.document.assembly import alike_rows
-from blockdsl.document.finishing import finishing_steps
+from blockdsl.document.assembly import alike_rows, assembly, finishing, format_prints, prints
+from blockdsl.document.content import Part, Section, Step, Steps
 from blockdsl.document.materials import material_lines, said_of_materials
-from blockdsl.document.prints import format_prints
-from blockdsl.document.quilt_cuts import cut_lines, quilt_cutting_rows
+from blockdsl.document.quilt import block_totals, quilt_parts
+from blockdsl.document.quilt_cuts import cut_lines, quilt_cutting, quilt_cutting_rows
 from blockdsl.facts import QuiltFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, Path, Stamp, TextMark
 from blockdsl.marks.theme import Box
-from blockdsl.page.flow import Flowable
-from blockdsl.page.quilt.assembly import assembly
-from blockdsl.page.quilt.blocks import block_totals
-from blockdsl.page.quilt.cutting import quilt_cutting
-from blockdsl.page.quilt.head import quilt_head
-from blockdsl.page.quilt.scraps import scraps
+from blockdsl.page.parts import flowables
 from blockdsl.pictures.border import ring_picture
 from blockdsl.pictures.placing import Placing
 from blockdsl.pictures.prints import shade
@@ -46,8 +41,18 @@ def inside(marks: Iterable[Mark]) -> list[Mark]:
     return found
 
 
-def words(flowables: Iterable[Flowable]) -> str:
-    return " ".join(mark.text for piece in flowables for mark in inside(piece.marks) if isinstance(mark, TextMark))
+def words(parts: Iterable[Part]) -> str:
+    """What the parts say on paper."""
+    pieces = flowables(parts, messages())
+    return " ".join(mark.text for piece in pieces for mark in inside(piece.marks) if isinstance(mark, TextMark))
+
+
+def steps_of_finishing(facts: QuiltFacts) -> tuple[Step, ...]:
+    (section,) = finishing(facts)
+    assert isinstance(section, Section)
+    (steps,) = section.parts
+    assert isinstance(steps, Steps)
+    return steps.steps
 
 
 # --- pictures ------------------------------------------------------------------------------------------
@@ -184,7 +189,7 @@ def test_a_mitred_corner_is_drawn_in_three_steps_beside_its_words() -> None:
 
 
 def test_the_head_tells_how_many_of_each_block_and_the_borders_from_the_inside_out() -> None:
-    head = words(quilt_head(quilt('set straight 3 x 3 of "Four"', "alternate fog", "border 2 in lantern mitred")))
+    head = words(quilt_parts(quilt('set straight 3 x 3 of "Four"', "alternate fog", "border 2 in lantern mitred"))[:2])
     assert "Make 5" in head
     assert "Quilt center 18 × 18 in" in head
     assert "Border 2 in, Lantern, mitered corners" in head
@@ -258,8 +263,8 @@ def test_rows_that_are_alike_share_a_line() -> None:
     """Three blocks of 6 in and two sashes of 1 in: 20 in and two seams of 1/4 in; 6 1/2 and 1 1/2 in high."""
     facts = quilt('set straight 3 x 4 of "Four"', "sash 1 in slate posts lantern")
     assert list(alike_rows(facts)) == [
-        ("Rows 1, 2, 3, and 4", "3 blocks and 2 sashes", "20 ¹⁄₂ × 6 ¹⁄₂ in"),
-        ("Sashing strips", "3 sashes and 2 cornerstones", "20 ¹⁄₂ × 1 ¹⁄₂ in"),
+        ("Rows 1, 2, 3, and 4", "3 blocks and 2 sashes", "20 1/2 × 6 1/2 in"),
+        ("Sashing strips", "3 sashes and 2 cornerstones", "20 1/2 × 1 1/2 in"),
     ]
 
 
@@ -267,7 +272,7 @@ def test_a_column_is_told_width_by_height_in_the_table_and_in_its_step() -> None
     """Six blocks of 6 in: 6 1/2 in wide and 36 1/2 in high."""
     facts = quilt('set strippy 2 x 6 of "Four"', "sash 4 in lantern")
     ((_, _, size),) = alike_rows(facts)
-    assert size == "6 ¹⁄₂ × 36 ¹⁄₂ in"
+    assert size == "6 1/2 × 36 1/2 in"
     assert quilt_step_texts(facts)[0].text.endswith("☐ 6 1/2 × 36 1/2 in")
 
 
@@ -321,19 +326,21 @@ def test_the_strips_of_a_border_are_told_in_the_order_of_sewing(line: str, told:
 def test_the_prints_are_told_with_how_often_each_is_used() -> None:
     """Forty-two blocks from seven prints: six of each."""
     facts = quilts.scrappy()
-    assert "Each print is used in 6 blocks." in format_prints(facts.scraps[0], messages())[0]
-    assert words(scraps(facts)).count("6 blocks, 1 fat quarter") == 7
+    assert "Each print is used in 6 blocks." in format_prints(facts.scraps[0], messages())
+    assert words(prints(facts)).count("6 blocks, 1 fat quarter") == 7
 
 
 def test_the_back_is_told_with_its_trimmed_size_and_its_seams() -> None:
     """18 1/2 × 24 1/2 in raw and 4 in on every side: 26 1/2 × 32 1/2 in."""
     facts = quilt('set straight 3 x 4 of "Four"', "backing fog overage 4 in")
-    (back, *_) = finishing_steps(facts)
-    assert "Trim the backing to at least 26 1/2 × 32 1/2 in: 4 in more than the top" in back.text.text
+    (back, *_) = steps_of_finishing(facts)
+    assert "Trim the backing to at least 26 1/2 × 32 1/2 in: 4 in more than the top" in " ".join(
+        part.text for part in back.parts
+    )
 
 
 def test_finishing_leaves_out_what_the_quilt_does_not_ask_for() -> None:
-    names = [step.text.name for step in finishing_steps(quilts.place_by_place())]
+    names = [step.name for step in steps_of_finishing(quilts.place_by_place())]
     assert names == ["Layers", "Quilting", "Label"]
 
 

@@ -10,7 +10,7 @@ from blockdsl.facts import QuiltFacts
 from blockdsl.marks.display_list import Document, Figure, Mark, Page, Stamp, TextMark
 from blockdsl.marks.theme import paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
-from blockdsl.page.quilt.sheet import quilt_sheet
+from blockdsl.page.sheet import quilt_sheet
 from tests.unit.model.quilts import quilt
 from tests.unit.page import quilts
 

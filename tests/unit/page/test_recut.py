@@ -1,7 +1,9 @@
 """What a sheet says of cutting in other colourways."""
 
+from blockdsl.document.cutting import recutting
 from blockdsl.marks.display_list import Figure, Mark, TextMark
-from blockdsl.page.sheet.recut import recut_tables
+from blockdsl.page.parts import flowables
+from blockdsl.wording import messages
 from tests.unit.model.blocks import block
 
 
@@ -15,7 +17,7 @@ def words(marks: tuple[Mark, ...]) -> str:
 
 
 def said(*lines: str) -> list[str]:
-    return [words(each.marks) for each in recut_tables(block(*lines, size="6 in"))]
+    return [words(each.marks) for each in flowables(recutting(block(*lines, size="6 in"), 2), messages())]
 
 
 def test_a_fabric_that_only_takes_the_place_of_another_is_cut_as_in_the_table() -> None:

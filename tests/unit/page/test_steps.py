@@ -7,7 +7,7 @@ import pytest
 from blockdsl.marks.display_list import Figure, Mark, Path, TextMark
 from blockdsl.marks.theme import paper_named
 from blockdsl.marks.typeset import measure
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet
 from blockdsl.page.step_slide import HEIGHT_PT, WIDTH_PT, StepSlides
 from blockdsl.pictures.step import part_moves
 from tests.unit.model.blocks import block

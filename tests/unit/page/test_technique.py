@@ -11,7 +11,7 @@ from blockdsl.facts.techniques import technique_facts, techniques_for
 from blockdsl.marks.display_list import Figure, Mark, Page, Path
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.model.language import LANGUAGES, Language
-from blockdsl.page.lesson.lesson import technique_bodies, technique_pages
+from blockdsl.page.lesson import technique_bodies, technique_pages
 from blockdsl.pictures.tools import tools
 from blockdsl.sewing.techniques import LESSONS
 from blockdsl.wording.lessons import section_title

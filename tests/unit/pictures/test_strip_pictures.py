@@ -6,10 +6,12 @@ from collections.abc import Iterable
 
 import pytest
 
+from blockdsl.document.cutting import cuts_at_an_angle
 from blockdsl.facts import BlockFacts
 from blockdsl.marks.display_list import Figure, Mark, Path, TextMark
 from blockdsl.marks.theme import CONTENT_WIDTH_PT
-from blockdsl.page.sheet.strips import strip_pictures
+from blockdsl.page.flow import Flowable
+from blockdsl.page.parts import flowables
 from blockdsl.pictures.strip import cut_lines
 from blockdsl.wording import messages
 from blockdsl.wording.sheet import format_subcut
@@ -35,6 +37,11 @@ def all_marks(marks: Iterable[Mark]) -> Iterable[Mark]:
         yield mark
         if isinstance(mark, Figure):
             yield from all_marks(mark.marks)
+
+
+def strip_pictures(facts: BlockFacts) -> list[Flowable]:
+    """The section on cuts at an angle, on paper."""
+    return flowables(cuts_at_an_angle(facts, 2), messages())
 
 
 def figures(facts: BlockFacts) -> list[Figure]:

@@ -20,9 +20,8 @@ from blockdsl.marks.theme import paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
 from blockdsl.model.language import Language
 from blockdsl.page.book.book import book_document
-from blockdsl.page.quilt.sheet import quilt_sheet
 from blockdsl.page.scale_check_page import check_print_page
-from blockdsl.page.sheet.sheet import block_sheet
+from blockdsl.page.sheet import block_sheet, quilt_sheet
 from blockdsl.resources import library_folder
 from tests.unit.wording import pseudo
 

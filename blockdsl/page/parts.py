@@ -1,0 +1,369 @@
+"""Content laid out on paper: each part as flowables, for whoever runs them over pages."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
+
+from blockdsl.document.content import (
+    AtSizes,
+    Cards,
+    Columns,
+    DefinitionList,
+    FabricKey,
+    Listing,
+    Paragraph,
+    Part,
+    Parts,
+    Picture,
+    Plate,
+    Reference,
+    RichText,
+    Section,
+    Signs,
+    Steps,
+    Table,
+    Tick,
+    quiet,
+)
+from blockdsl.geometry.fraction_text import fraction_text
+from blockdsl.marks.display_list import Link, Mark, moved
+from blockdsl.marks.prose import TextStyle, fitted, line, lines_of, rule, runs, width_of
+from blockdsl.marks.theme import (
+    ACCENT,
+    BODY_PT,
+    BOLD_RULE_PT,
+    CONTENT_WIDTH_PT,
+    FOOTER_HEIGHT_PT,
+    GUTTER_PT,
+    INK,
+    LEAD_PT,
+    QUIET,
+    SMALL_PT,
+    STEP_PT,
+    TITLE_PT,
+    Box,
+    PaperSize,
+    span_pt,
+)
+from blockdsl.page.cards import card_flowables, ticked
+from blockdsl.page.flow import Flowable, run_over_pages
+from blockdsl.page.headings import continued, heading
+from blockdsl.page.key import key_columns
+from blockdsl.page.plate import plate_flowables
+from blockdsl.page.steps import step_flowables
+from blockdsl.page.table import picture_marks, table_flowables
+from blockdsl.page.text import BODY, BOLD, QUIETLY, SMALL, plain_words, rich, rich_lines
+from blockdsl.wording.messages import Messages
+
+PageNumbers = Mapping[str, str]
+"""What each target's page is called; empty while a book is measured."""
+_NONE: Final[PageNumbers] = {}
+_TALLEST_PT: Final = 380.0
+_LEFT_COLUMNS: Final = 3
+_RIGHT_COLUMNS: Final = 9
+_HALF_COLUMNS: Final = 6
+_FEW_LINES: Final = 6
+"""So many lines of small type stay on one page."""
+_CLOSING: Final = TextStyle(BODY_PT - 0.75, "regular", INK)
+_MEASURE: Final = TextStyle(BODY_PT + 1, "regular", INK)
+_MEASURE_COLUMNS: Final = (3, 3, 4, 2)
+_OVER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
+TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
+_TITLE_LINES: Final = 2
+_TITLE_LEADING: Final = 1.14
+_SIGN_GAP_PT: Final = 1.5 * STEP_PT
+
+
+def pages_of(
+    title: Flowable,
+    parts: Parts,
+    words: Messages,
+    paper: PaperSize,
+    pages: PageNumbers = _NONE,
+    end: Sequence[Flowable] = (),
+) -> list[tuple[Mark, ...]]:
+    """What stands on each page above its foot; `end` are flowables that follow all parts.
+
+    Some sections open a page; others are left out where they would begin one. Pictures are large unless small ones save
+    a page; in a book, whose pages have numbers, they are small where they can be, so that the cutting begins beside
+    them.
+    """
+    laid = [_Laid(part, list(_part(part, words, pages, ()))) for part in parts]
+    bodies = _bodies(title, laid, paper, end)
+    if not pages and len(bodies) > 1:
+        smaller = [_with_smaller_pictures(each, words) for each in laid]
+        shorter = _bodies(title, smaller, paper, end) if smaller != laid else bodies
+        laid, bodies = (smaller, shorter) if len(shorter) < len(bodies) else (laid, bodies)
+    longer = _bodies(title, laid, paper, end, spare=True) if any(each.is_spare for each in laid) else bodies
+    return longer if len(longer) == len(bodies) else bodies
+
+
+class _Laid(Struct, frozen=True):
+    """A part with its flowables."""
+
+    part: Part
+    pieces: list[Flowable]
+
+    @property
+    def is_spare(self) -> bool:
+        """Whether it may be left out."""
+        return isinstance(self.part, Section) and self.part.spare
+
+
+def _with_smaller_pictures(laid: _Laid, words: Messages) -> _Laid:
+    """The same part, with its plate as in a book."""
+    if not (isinstance(laid.part, Plate) and laid.part.simple):
+        return laid
+    return _Laid(laid.part, plate_flowables(laid.part, words, compact=True))
+
+
+def _bodies(
+    title: Flowable, laid: Sequence[_Laid], paper: PaperSize, end: Sequence[Flowable], *, spare: bool = False
+) -> list[tuple[Mark, ...]]:
+    chapters: list[list[Flowable]] = [[title]]
+    for each in laid:
+        if each.is_spare and not spare:
+            continue
+        if isinstance(each.part, Section) and each.part.opens:
+            chapters.append([])
+        chapters[-1] += each.pieces
+    chapters[-1] += end
+    return [body for chapter in chapters for body in flowed(chapter, paper)]
+
+
+def flowed(pieces: Sequence[Flowable], paper: PaperSize) -> list[tuple[Mark, ...]]:
+    """The flowables run over as many pages as they take, above the foot of each."""
+    box = paper.content
+    return run_over_pages(pieces, Box(box.x_pt, box.y_pt, box.width_pt, box.height_pt - FOOTER_HEIGHT_PT))
+
+
+def flowables(
+    parts: Iterable[Part], words: Messages, pages: PageNumbers = _NONE, again: tuple[Flowable, ...] = ()
+) -> list[Flowable]:
+    """All parts as flowables; `again` is said above those that open a page."""
+    pieces: list[Flowable] = []
+    before: Part | None = None
+    for part in parts:
+        found = list(_part(part, words, pages, again))
+        if isinstance(part, Table) and isinstance(before, Paragraph):
+            found[0] = replace(found[0], before_pt=1.5 * STEP_PT)
+        pieces += found
+        before = part
+    return pieces
+
+
+def _part(  # noqa: C901, PLR0911, PLR0912 - one line for each part that paper has
+    part: Part, words: Messages, pages: PageNumbers, again: tuple[Flowable, ...]
+) -> Iterable[Flowable]:
+    """Errors: TypeError for a part that is not for paper, such as the way through a site."""
+    match part:
+        case Section(layout="beside"):
+            return _beside(part, words, pages)
+        case Section():
+            return _below(part, words, pages)
+        case Table():
+            return table_flowables(part, words, again=again)
+        case Cards():
+            return card_flowables(part, words, again)
+        case Steps():
+            return step_flowables(part, words, again)
+        case Paragraph():
+            return (_paragraph(part),)
+        case Plate():
+            return plate_flowables(part, words, compact=bool(pages))
+        case DefinitionList(kind="measures"):
+            return (_measures(part),)
+        case DefinitionList():
+            return _lines(part)
+        case Signs():
+            return (_signs(part),)
+        case Columns():
+            return (_columns(part),)
+        case Reference():
+            return (_reference(part, words, pages),)
+        case AtSizes():
+            remark = replace(_paragraph(Paragraph(quiet(part.remark))), keep_with_next=True)
+            return [remark, *flowables(part.sizes[0].parts(), words, pages, again)]
+        case FabricKey():
+            return key_columns(part)
+        case Picture():
+            return (_picture(part),)
+        case Tick():
+            return (Flowable(*ticked(part, CONTENT_WIDTH_PT), before_pt=STEP_PT),)
+        case _:
+            raise TypeError(f"paper has no place for {type(part).__name__}")
+
+
+def _paragraph(part: Paragraph) -> Flowable:
+    height, marks = rich(part.words, CONTENT_WIDTH_PT, SMALL if part.small else BODY)
+    return Flowable(height, marks, before_pt=1.5 * STEP_PT)
+
+
+def _picture(picture: Picture) -> Flowable:
+    marks, filled = picture.draw(Box(0.0, 0.0, min(picture.width_pt, CONTENT_WIDTH_PT), _TALLEST_PT))
+    return Flowable(filled.height_pt + 2 * STEP_PT, marks)
+
+
+# --- titles and sections -------------------------------------------------------------------------------
+
+
+def title_flowable(title: str, over: str = "", sizes_pt: Sequence[float] = TITLE_SIZES_PT) -> Flowable:
+    """A title under a strong rule, smaller when it is long, cut at no length; `over` stands above it in the accent."""
+    for size in sizes_pt:
+        style = TextStyle(size, "bold", INK)
+        lines = lines_of(title, CONTENT_WIDTH_PT, style)
+        if len(lines) <= _TITLE_LINES:
+            break
+    marks: list[Mark] = [rule(BOLD_RULE_PT / 2, CONTENT_WIDTH_PT, INK, BOLD_RULE_PT)]
+    y = 4 * STEP_PT
+    if over:
+        marks += line(over, 0.0, y + _OVER.baseline_pt, _OVER)
+        y += _OVER.line_pt + 1.5 * STEP_PT
+    y += style.capitals_pt + 2
+    pitch = style.size_pt * _TITLE_LEADING
+    for place, words in enumerate(lines):
+        marks += line(words, -0.04 * style.size_pt, y + place * pitch, style)
+    return Flowable(y + (len(lines) - 1) * pitch + 4.5 * STEP_PT, tuple(marks), keep_with_next=True)
+
+
+def _below(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable]:
+    """The heading, bound to what follows it; on a new page its name is said again."""
+    title = plain_words(part.heading.words)
+    inner = flowables(part.parts, words, pages, (continued(title, words),))
+    if isinstance(part.parts[0], Table | Paragraph):
+        inner[0] = replace(inner[0], before_pt=0.0)
+    level = part.heading.level
+    return [heading(title, aside=fraction_text(part.heading.aside), level=level), *inner]
+
+
+def _beside(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable]:
+    """A name beside its paragraphs, line by line so that long ones run over pages."""
+    pieces: list[Flowable] = []
+    left = span_pt(_LEFT_COLUMNS) + GUTTER_PT
+    few = True
+    for paragraph in part.parts:
+        if isinstance(paragraph, Reference):
+            pieces.append(_reference(paragraph, words, pages, left, STEP_PT if pieces else 0.0))
+            continue
+        if not isinstance(paragraph, Paragraph):
+            raise TypeError(f"no {type(paragraph).__name__} stands beside a heading")
+        style = SMALL if paragraph.small else BODY
+        few = few and paragraph.small
+        # Small words stand on the line of the name beside them.
+        drop = BOLD.baseline_pt - style.baseline_pt
+        lines = rich_lines(paragraph.words, span_pt(_RIGHT_COLUMNS), style)
+        for place, spans in enumerate(lines):
+            marks = runs(spans, left, drop + style.baseline_pt)
+            before = STEP_PT if place == 0 and pieces else 0.0
+            keep = place in (0, len(lines) - 2) and place < len(lines) - 1
+            pieces.append(Flowable(style.line_pt, marks, before_pt=before, keep_with_next=keep))
+    if few and len(pieces) <= _FEW_LINES:
+        pieces = [replace(piece, keep_with_next=place < len(pieces) - 1) for place, piece in enumerate(pieces)]
+    name = plain_words(part.heading.words)
+    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line(name, 0.0, 2 * STEP_PT + BOLD.baseline_pt, BOLD)]
+    top += moved(pieces[0].marks, 0.0, 2 * STEP_PT)
+    height = pieces[0].height_pt + 2 * STEP_PT
+    return [replace(pieces[0], height_pt=height, marks=tuple(top), before_pt=5 * STEP_PT), *pieces[1:]]
+
+
+def _columns(part: Columns) -> Flowable:
+    """Sections beside each other in small type, under one rule."""
+    marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT)]
+    height = 0.0
+    for place, section in enumerate(part.sections):
+        bottom, drawn = _column(plain_words(section.heading.words), _paragraphs(section.parts))
+        marks += moved(drawn, place * (span_pt(_HALF_COLUMNS) + GUTTER_PT), 0.0)
+        height = max(height, bottom)
+    return Flowable(height, tuple(marks), before_pt=5 * STEP_PT)
+
+
+def _paragraphs(parts: Parts) -> Iterator[RichText]:
+    for part in parts:
+        if isinstance(part, Paragraph):
+            yield part.words
+        elif isinstance(part, Listing):
+            for item in part.items:
+                yield from _paragraphs(item)
+
+
+def _column(name: str, texts: Iterable[RichText]) -> tuple[float, tuple[Mark, ...]]:
+    y = 2 * STEP_PT
+    marks: list[Mark] = [*line(name, 0.0, y + BOLD.baseline_pt, BOLD)]
+    y += BOLD.line_pt + STEP_PT / 2
+    for text in texts:
+        height, words = rich(text, span_pt(_HALF_COLUMNS), _CLOSING)
+        marks += moved(words, 0.0, y)
+        y += height + STEP_PT * 0.75
+    return y, tuple(marks)
+
+
+# --- lists ---------------------------------------------------------------------------------------------
+
+
+def _measures(part: DefinitionList) -> Flowable:
+    """Small names over what they are, with a quiet second line, over the columns of the page."""
+    marks: list[Mark] = []
+    x = height = 0.0
+    for (name, values), columns in zip(part.entries, _MEASURE_COLUMNS, strict=True):
+        width = span_pt(columns)
+        small = TextStyle(SMALL_PT, "regular", QUIET)
+        marks += moved(line(name, 0.0, small.baseline_pt, small), x, 0.0)
+        y = small.line_pt + 1
+        for place, value in enumerate(values):
+            tall, drawn = rich(value, width, QUIETLY if place else _MEASURE)
+            marks += moved(drawn, x, y)
+            y += tall
+        height = max(height, y)
+        x += width + GUTTER_PT
+    return Flowable(height, tuple(marks), keep_with_next=True)
+
+
+def _lines(part: DefinitionList) -> Iterator[Flowable]:
+    """A name at the left and what is said of it at its right, line by line."""
+    left = span_pt(4)
+    for name, values in part.entries:
+        marks: list[Mark] = []
+        y = 0.0
+        for value in values:
+            height, drawn = rich(value, span_pt(8), BODY)
+            marks += moved(drawn, left + GUTTER_PT, y)
+            y += height
+        style = QUIETLY if all(run.weight == "quiet" for value in values for run in value) else BOLD
+        named = line(fitted(fraction_text(name), left, style), 0.0, style.baseline_pt, style)
+        yield Flowable(y, (*named, *marks), before_pt=STEP_PT / 2)
+
+
+def _signs(part: Signs) -> Flowable:
+    """What the pictures' signs mean, in one line, or two in a language of long words."""
+    height = max(BODY.line_pt + STEP_PT, *(sign.drawing.height_pt + STEP_PT / 2 for sign in part.entries))
+    middle = height / 2
+    marks: list[Mark] = []
+    x = y = 0.0
+    for sign in part.entries:
+        wide, high = sign.drawing.width_pt, sign.drawing.height_pt
+        drawn = picture_marks(sign.drawing, Box(0.0, middle - high / 2, wide, high))
+        end = wide + _SIGN_GAP_PT + width_of(sign.words, BODY)
+        if x and x + end > CONTENT_WIDTH_PT:
+            x, y = 0.0, y + height
+        said = line(sign.words, wide + _SIGN_GAP_PT, middle + BODY.capitals_pt / 2, BODY)
+        marks += moved((*drawn, *said), x, y)
+        x += end + 5 * STEP_PT
+    return Flowable(y + height, tuple(marks), keep_with_next=True)
+
+
+def _reference(
+    part: Reference, words: Messages, pages: PageNumbers, left_pt: float = 0.0, before_pt: float = STEP_PT
+) -> Flowable:
+    """Words and the page that they lead to."""
+    text = words("book-on-page", what=part.text)
+    end = left_pt + width_of(text, BODY) + STEP_PT
+    marks = (
+        *line(text, left_pt, BODY.baseline_pt, BODY),
+        *line(pages.get(part.target, "0"), end, BODY.baseline_pt, BOLD),
+    )
+    link = Link(part.target, left_pt, 0.0, CONTENT_WIDTH_PT - left_pt, BODY.line_pt, marks)
+    return Flowable(BODY.line_pt, (link,), before_pt=before_pt)
