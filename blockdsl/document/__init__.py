@@ -1,13 +1,13 @@
-"""Pages that say what things are and not how they look: now those of a web site.
+"""Sheets, quilts, lessons and sites composed once, as content that says what things are and not how they look.
 
 Takes:    facts.
-Gives:    a site as pages of parts: headings, paragraphs, tables, pictures, cards, links.
-Measures: nothing; pictures are pages of marks.
+Gives:    content: headings, paragraphs, tables, pictures that draw themselves, steps, boxes to tick, references.
+Measures: nothing; pictures say how much room they want.
 Reports:  nothing.
-Does not know: HTML.
+Does not know: pages, HTML.
 
-A tour: `parts` is the closed, small set of parts. `site` puts the pages in order; `block` (with `cutting_table` and
-`steps`), `quilt` (with `quilt_tables`), `lesson`, `index`, `glossary` and `gallery` make one kind of page each.
-`pictures` has their pictures, `reading` the maker's own words, `said` all words of a page for the glossary. Some rows
-of tables and pictures come from `page`, which composes the printed sheets by itself.
+A tour: `content` is the closed, small set of elements. `block` has a block's sections in order, made by `cutting`,
+`units` and `steps`; `quilt` those of a quilt, made by `materials`, `quilt_cuts` and `assembly`; `lesson` a technique.
+`pictures` are pictures as content, `reading` is the maker's own words. `site` puts the pages of a site in order, with
+`index`, `glossary` (which finds its words by `said`) and `gallery`.
 """

@@ -204,7 +204,7 @@ class Card(Struct, frozen=True):
     number: int = 0
 
 
-CardKind = Literal["blocks", "kinds", "few kinds", "units", "colourways", "strips", "cuts", "cloth"]
+CardKind = Literal["blocks", "kinds", "few", "units", "colourways", "strips", "cuts", "cloth"]
 
 
 class Cards(Struct, frozen=True):

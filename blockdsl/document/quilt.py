@@ -119,7 +119,7 @@ def format_size(facts: QuiltFacts) -> str:
 def _beside(facts: QuiltFacts) -> Iterator[Part]:
     """Each block in each of its colourways, small, with how many there are; the borders from the inside out."""
     cards = tuple(_few_words(kind, *counted) for kind in facts.kinds for counted in kind.colourways)
-    yield Cards("few kinds", cards)
+    yield Cards("few", cards)
     if facts.rings:
         labels = {fabric.name: fabric.label or fabric.name for fabric in facts.fabrics_used}
         words = words_of(facts)

@@ -1,13 +1,13 @@
-"""Composing and laying out pages: sheets, quilts, books, lessons, galleries.
+"""Content laid out on pages: sheets, quilts, books, lessons, galleries.
 
-Takes:    facts.
+Takes:    content.
 Gives:    documents: pages of marks.
 Measures: points at real size, x to the right and y downward.
 Reports:  nothing; what is longer than a page runs on to the next.
 Does not know: SVG, PDF, HTML.
 
-A tour: `flow` runs flowables over pages, `headings` and `table` make them, `steps` the cards of sewing steps. Packages
-hold what is printed: `sheet` a block's pattern sheet, `quilt` a quilt's, `lesson` how a method is sewn, `book` all of
-them bound. `gallery`, `single` and `step_slide` are pages that stand alone. `scale_check` has the test square and the
-bars, `scale_check_page` a page of them.
+A tour: `flow` runs flowables over pages. `parts` makes flowables of content, with `text` (words), `headings`, `table`,
+`cards`, `steps`, `plate` (what a page is about, large) and `key` (its fabrics). `sheet` and `lesson` are what is
+printed of it; the package `book` binds them. `gallery`, `single` and `step_slide` are pages that stand alone. `scale_check` has
+the test square and the bars, `scale_check_page` a page of them.
 """

@@ -46,7 +46,7 @@ class _Deck(Struct, frozen=True):
 
 _DECKS: Final[dict[CardKind, _Deck]] = {
     "units": _Deck(2, 66.0, 66.0, beside=True, ruled=True),
-    "few kinds": _Deck(1, 50.0, 50.0, beside=True, between_pt=STEP_PT),
+    "few": _Deck(1, 50.0, 50.0, beside=True, between_pt=STEP_PT),
     "kinds": _Deck(3, 108.0, 108.0),
     "colourways": _Deck(4, span_pt(3), span_pt(3), before_pt=STEP_PT),
     "strips": _Deck(2, span_pt(6), before_pt=2 * STEP_PT, between_pt=2 * STEP_PT),

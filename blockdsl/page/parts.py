@@ -26,8 +26,10 @@ from blockdsl.document.content import (
     Signs,
     Steps,
     Table,
+    TextRun,
     Tick,
     quiet,
+    strong,
 )
 from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Link, Mark, moved
@@ -93,6 +95,8 @@ def pages_of(
     them.
     """
     laid = [_Laid(part, list(_part(part, words, pages, ()))) for part in parts]
+    if isinstance(parts[0], Table):
+        laid[0].pieces[0] = replace(laid[0].pieces[0], before_pt=0.0)
     bodies = _bodies(title, laid, paper, end)
     if not pages and len(bodies) > 1:
         smaller = [_with_smaller_pictures(each, words) for each in laid]
@@ -359,11 +363,8 @@ def _reference(
     part: Reference, words: Messages, pages: PageNumbers, left_pt: float = 0.0, before_pt: float = STEP_PT
 ) -> Flowable:
     """Words and the page that they lead to."""
-    text = words("book-on-page", what=part.text)
-    end = left_pt + width_of(text, BODY) + STEP_PT
-    marks = (
-        *line(text, left_pt, BODY.baseline_pt, BODY),
-        *line(pages.get(part.target, "0"), end, BODY.baseline_pt, BOLD),
-    )
-    link = Link(part.target, left_pt, 0.0, CONTENT_WIDTH_PT - left_pt, BODY.line_pt, marks)
-    return Flowable(BODY.line_pt, (link,), before_pt=before_pt)
+    run = (TextRun(words("book-on-page", what=part.text) + " "), *strong(pages.get(part.target, "0")))
+    width = CONTENT_WIDTH_PT - left_pt
+    height, marks = rich(run, width)
+    link = Link(part.target, left_pt, 0.0, width, height, moved(marks, left_pt, 0.0))
+    return Flowable(height, (link,), before_pt=before_pt)

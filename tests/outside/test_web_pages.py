@@ -34,20 +34,41 @@ def rows_of(page: Node, table: int) -> list[list[str]]:
 def test_the_harbour_light_is_cut_from_the_sizes_of_the_published_formulas(demo_site: Path) -> None:
     """12 in, geese of 6 x 3 in: 6 + 1 1/4 and 3 + 7/8; corners of 1 1/2 in: 1 1/2 + 7/8 and 1 1/2 + 1/2."""
     page = read_page(demo_site / "harbour-light.html")
-    at_12_in = list(page.all("table"))[2]
-    assert "12 in finished" in at_12_in.one("caption").words
-    sizes = {(row[0], row[1], row[2], row[4]) for row in rows_of(page, 2)}
+    cutting = list(page.all("table"))[1]
+    assert "6, 9, and 12 in finished" in cutting.one("caption").words
+    assert [head.words for head in cutting.one("thead").all("th")][3:6] == ["6 in", "9 in", "12 in"]
+    sizes = {(row[0], row[1], row[4], row[6]) for row in rows_of(page, 1)}
     assert ("1", "square", "7 1/4", "D") in sizes
     assert ("4", "squares", "3 7/8", "C") in sizes
     assert ("4", "squares", "2 3/8", "B") in sizes
     assert ("4", "squares", "2", "A") in sizes
 
 
-def test_a_block_asked_for_at_three_sizes_has_a_section_and_a_table_for_each(demo_site: Path) -> None:
+def test_a_block_asked_for_at_three_sizes_has_its_steps_at_each(demo_site: Path) -> None:
     page = read_page(demo_site / "harbour-light.html")
-    headings = [heading.words for heading in page.all("h2")]
-    assert headings[1:4] == ["6 in finished", "9 in finished", "12 in finished"]
-    assert len(list(page.all("table"))) == 3
+    headings = [heading.words for heading in page.all("h3")]
+    assert [words for words in headings if words.endswith("finished")] == [
+        "6 in finished",
+        "9 in finished",
+        "12 in finished",
+    ]
+    for size in ("6 1/2 × 6 1/2 in", "9 1/2 × 9 1/2 in", "12 1/2 × 12 1/2 in"):
+        assert any(label.words.startswith(size) for label in page.all("label"))
+
+
+def test_a_blocks_page_goes_in_the_order_of_the_work(demo_site: Path) -> None:
+    page = read_page(demo_site / "harbour-light.html")
+    assert [heading.words for heading in page.all("h2")] == [
+        "Notes",
+        "About the sizes",
+        "Take care",
+        "Cutting",
+        "Units to make",
+        "Steps",
+        "Other colorways",
+        "In the colorway Night watch",
+        "In the colorway Storm cone",
+    ]
 
 
 def test_a_site_says_what_stays_on_the_bias(demo_site: Path) -> None:
@@ -59,11 +80,17 @@ def test_a_site_says_what_stays_on_the_bias(demo_site: Path) -> None:
     assert re.search(r"if cut as listed: the short edges of D\.", told[0])
 
 
-def test_every_unit_has_a_box_to_tick_and_says_what_it_should_measure(demo_site: Path) -> None:
-    """The beam is 6 x 3 in finished; half an inch more on each side before it is joined."""
+def test_every_unit_says_what_it_should_measure_at_every_size(demo_site: Path) -> None:
+    """The beam is half as wide as the block, and half of that high; half an inch more before it is joined."""
     page = read_page(demo_site / "harbour-light.html")
-    labels = [label.words for label in page.all("label")]
-    assert "Should measure 6 1/2 × 3 1/2 in" in labels
+    (beam,) = (table for table in page.all("table") if table.one("caption").words == "Beam (flying geese)")
+    measures = [[cell.words for cell in row.children if isinstance(cell, Node)] for row in beam.one("tbody").all("tr")]
+    assert [row[:2] for row in measures] == [
+        ["6 in", "3 1/2 × 2 in"],
+        ["9 in", "5 × 2 3/4 in"],
+        ["12 in", "6 1/2 × 3 1/2 in"],
+    ]
+    assert list(page.all("label"))
     assert all(label.one("input").attributes["type"] == "checkbox" for label in page.all("label"))
 
 
@@ -72,7 +99,7 @@ def test_notes_cautions_and_every_colourway_are_on_the_blocks_page(demo_site: Pa
     said = page.words
     assert "The beams point outward and the slate squares meet the lamp in the middle." in said
     assert "Rotary cutter: close the blade when you put it down" in said
-    assert {"As drawn", "Night watch", "Storm cone"} <= {heading.words for heading in page.all("h3")}
+    assert {"Night watch", "Storm cone"} <= {heading.words for heading in page.all("h3")}
 
 
 def test_the_contents_lead_to_every_page_but_the_way_home(pages: dict[str, Node]) -> None:
@@ -96,11 +123,12 @@ def test_a_quilt_is_told_from_what_to_buy_to_its_label(demo_site: Path) -> None:
     page = read_page(demo_site / "breakwater.html")
     headings = [heading.words for heading in page.all("h2")]
     assert headings == [
-        "Fabrics",
         "Fabric requirements",
-        "Before you cut",
+        "About the sizes",
+        "Take care",
         "Cutting",
         "Blocks to make",
+        "Beam",
         "Assembly",
         "Finishing",
     ]

@@ -76,9 +76,7 @@ def _part(part: Part, level: int) -> str:  # noqa: C901, PLR0911, PLR0912 - one 
         case Table():
             return table_markup(part, runs)
         case Cards():
-            return element(
-                "ul", *(_card(card, level) for card in part.cards), class_=f"cards {part.kind.replace(' ', '-')}"
-            )
+            return element("ul", *(_card(card, level) for card in part.cards), class_=f"cards {part.kind}")
         case Steps():
             return element("ol", *(_step(step, level + 1) for step in part.steps), class_=f"cards steps {part.kind}")
         case Places():

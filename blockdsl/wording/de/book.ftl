@@ -35,7 +35,6 @@ site-block-line = { $sizes }; { $patches }, { $fabrics }
 site-quilt-line = Quilt, { $size }; { $blocks }
 site-sizes = Größen
 site-at-size = { $size } fertig
-site-common-sizes = Gängige Größen
 site-skip = Zum Inhalt dieser Seite
 site-before = Zurück
 site-next = Weiter

@@ -180,6 +180,3 @@ quilt-cutting-caption-in = Zuschnitte aus { $fabric } für { $quilt }: Maße in 
 quilt-cutting-caption-cm = Zuschnitte aus { $fabric } für { $quilt }: Maße in Zentimetern, mit Nahtzugabe
 rows-caption = Reihen von { $quilt }
 rows-tick = { $rows }, { $size }
-blocks-aside-sentence = Erst einen nähen und messen, dann alle zuschneiden.
-blocks-one-sentence = Zuschnitt für einen Block; die Summen stehen oben.
-blocks-making = { $block } nähen

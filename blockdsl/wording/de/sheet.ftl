@@ -6,7 +6,6 @@ sheet-finished = Fertige Größe
 sheet-unfinished = Mit Nahtzugabe
 sheet-grid = Raster, fertig
 sheet-made-of = Besteht aus
-sheet-fabrics = Stoffe
 sheet-notes = Notizen
 sheet-source = Quelle
 sheet-applique = Applikation
@@ -15,11 +14,9 @@ sheet-care = Vorsicht
 sheet-before-cutting = Vor dem Zuschneiden
 sheet-letters = Teile nach Buchstaben
 sheet-in-color = In Farbe
-sheet-as-drawn = Wie gezeichnet
 sheet-steps = Schritte
 sheet-continued = { $title }, Fortsetzung
 sheet-family = Familie: { $family }.
-sheet-colorways = Farbvarianten
 sheet-in-colorway = In der Farbvariante { $name }
 sheet-by-maker = von { $maker }
 
@@ -301,7 +298,6 @@ angle-one-layer-edge = { $what }, einlagig, für den Rand des Blocks
 units-title = Einheiten
 units-title-size = Einheiten, { $size }
 units-aside = jede vor dem Zusammennähen nachmessen
-units-aside-sentence = Jede vor dem Zusammennähen nachmessen.
 units-make = { $count }-mal nähen
 units-spare = , { $count } übrig
 units-finished = { $size } fertig
@@ -363,8 +359,6 @@ recut-line = { $count } { $piece } { $size }, Teil { $letter }
 recut-line-then = { $count } { $piece } { $size }, Teil { $letter }, { $then }
 recut-template = { $count } { $piece }, Teil { $letter }
 recut-template-then = { $count } { $piece }, Teil { $letter }, { $then }
-sizes-title-other = In anderen Größen
-sizes-aside-other = die Schritte sind dieselben; diese Maße verwenden
 sizes-title-cut = Größen
 sizes-cutting-aside = eine Spalte für jede fertige Größe; Zuschnittmaße, mit Nahtzugabe
 
@@ -412,7 +406,6 @@ apart-steps = { $count } { $name } (Schritt { $step })
 
 # --- Schritte --------------------------------------------------------------------------------------
 
-steps-how = In dieser Reihenfolge nähen. Die Bilder zeigen die rechte Seite ohne Nahtzugaben; gestrichelte Linien sind zu nähende Nähte, Pfeile zeigen die Bügelrichtung.
 steps-too-many = Dieser Block hat { $count } Teile, zu viele für eine Liste von Schritten: in Reihen nähen.
 
 # --- Seiten ----------------------------------------------------------------------------------------

@@ -35,7 +35,6 @@ site-block-line = { $sizes }; { $patches }, { $fabrics }
 site-quilt-line = quilt, { $size }; { $blocks }
 site-sizes = Sizes
 site-at-size = { $size } finished
-site-common-sizes = Common sizes
 site-skip = Skip to the contents of this page
 site-before = Previous
 site-next = Next

@@ -180,6 +180,3 @@ quilt-cutting-caption-in = Pieces of { $fabric } for { $quilt }: sizes in inches
 quilt-cutting-caption-cm = Pieces of { $fabric } for { $quilt }: sizes in { -centimeters }, with seam allowance
 rows-caption = Rows of { $quilt }
 rows-tick = { $rows }, { $size }
-blocks-aside-sentence = Sew one and measure it before you cut for all.
-blocks-one-sentence = Cutting for one block; the totals are above.
-blocks-making = Making { $block }

@@ -6,7 +6,6 @@ sheet-finished = Finished
 sheet-unfinished = Unfinished
 sheet-grid = Grid, finished
 sheet-made-of = Made of
-sheet-fabrics = Fabrics
 sheet-notes = Notes
 sheet-source = Source
 sheet-applique = Appliqué
@@ -15,11 +14,9 @@ sheet-care = Take care
 sheet-before-cutting = Before you cut
 sheet-letters = Patches by letter
 sheet-in-color = In { -color }
-sheet-as-drawn = As drawn
 sheet-steps = Steps
 sheet-continued = { $title }, continued
 sheet-family = Family: { $family }.
-sheet-colorways = { -colorways-first }
 sheet-in-colorway = In the { -colorway } { $name }
 sheet-by-maker = by { $maker }
 
@@ -287,7 +284,6 @@ angle-one-layer-edge = { $what }, one layer, for the edge of the block
 units-title = Units to make
 units-title-size = Units to make, { $size }
 units-aside = measure each one before you join it
-units-aside-sentence = Measure each one before you join it.
 units-make = Make { $count }
 units-spare = , { $count } spare
 units-finished = Finished { $size }
@@ -346,8 +342,6 @@ recut-line = { $count } { $piece } { $size }, patch { $letter }
 recut-line-then = { $count } { $piece } { $size }, patch { $letter }, { $then }
 recut-template = { $count } { $piece }, patch { $letter }
 recut-template-then = { $count } { $piece }, patch { $letter }, { $then }
-sizes-title-other = At other sizes
-sizes-aside-other = the steps are the same; use these measures
 sizes-title-cut = Sizes
 sizes-cutting-aside = a column for each finished size; cut sizes, with seam allowance
 
@@ -389,7 +383,6 @@ apart-steps = { $count } { $name } (step { $step })
 
 # --- steps -----------------------------------------------------------------------------------------
 
-steps-how = Sew in this order. Pictures show the right side, without seam allowances; dashed lines are seams to sew, and arrows show which way to press.
 steps-too-many = This block has { $count } patches, too many for a list of steps: sew it in rows.
 
 # --- pages -----------------------------------------------------------------------------------------

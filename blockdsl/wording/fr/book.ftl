@@ -35,7 +35,6 @@ site-block-line = { $sizes } ; { $patches }, { $fabrics }
 site-quilt-line = quilt, { $size } ; { $blocks }
 site-sizes = Tailles
 site-at-size = { $size } fini
-site-common-sizes = Tailles courantes
 site-skip = Aller au contenu de cette page
 site-before = Précédent
 site-next = Suivant

@@ -164,6 +164,3 @@ quilt-cutting-caption-in = Morceaux en { $fabric } pour { $quilt } : mesures en
 quilt-cutting-caption-cm = Morceaux en { $fabric } pour { $quilt } : mesures en centimètres, marge de couture comprise
 rows-caption = Rangées de { $quilt }
 rows-tick = { $rows }, { $size }
-blocks-aside-sentence = En coudre un et le mesurer avant la coupe de tous les autres.
-blocks-one-sentence = Coupe pour un bloc ; les totaux sont plus haut.
-blocks-making = Réaliser { $block }

@@ -4,7 +4,6 @@ sheet-finished = Fini
 sheet-unfinished = Non fini
 sheet-grid = Grille, finie
 sheet-made-of = Composition
-sheet-fabrics = Tissus
 sheet-notes = Notes
 sheet-source = Source
 sheet-applique = Appliqué
@@ -13,11 +12,9 @@ sheet-care = Précautions
 sheet-before-cutting = Avant la coupe
 sheet-letters = Pièces par lettre
 sheet-in-color = En couleur
-sheet-as-drawn = Tel que dessiné
 sheet-steps = Étapes
 sheet-continued = { $title }, suite
 sheet-family = Famille : { $family }.
-sheet-colorways = Coloris
 sheet-in-colorway = Dans le coloris { $name }
 sheet-by-maker = par { $maker }
 
@@ -289,7 +286,6 @@ angle-one-layer-edge = { $what }, une seule épaisseur, pour le bord du bloc
 units-title = Unités à faire
 units-title-size = Unités à faire, { $size }
 units-aside = mesurer chacune avant l’assemblage
-units-aside-sentence = Mesurer chacune avant l’assemblage.
 units-make = En faire { $count }
 units-spare = , { $count } en trop
 units-finished = Fini { $size }
@@ -346,8 +342,6 @@ recut-line = { $count } { $piece } { $size }, pièce { $letter }
 recut-line-then = { $count } { $piece } { $size }, pièce { $letter }, { $then }
 recut-template = { $count } { $piece }, pièce { $letter }
 recut-template-then = { $count } { $piece }, pièce { $letter }, { $then }
-sizes-title-other = En d’autres tailles
-sizes-aside-other = les étapes sont les mêmes ; prendre ces mesures
 sizes-title-cut = Tailles
 sizes-cutting-aside = une colonne par taille finie ; mesures de coupe, marge de couture comprise
 
@@ -390,7 +384,6 @@ picture-step = Étape { $number } : { $name }.
 apart-step = { $name } (étape { $step })
 apart-steps = { $count } { $name } (étape { $step })
 
-steps-how = Coudre dans cet ordre. Les images montrent l’endroit, sans marges de couture ; les tirets sont les coutures à faire, et les flèches montrent où coucher les coutures.
 steps-too-many = Ce bloc a { $count } pièces, trop pour une liste d’étapes : le coudre par rangées.
 
 page-of = page { $page } sur { $pages }
