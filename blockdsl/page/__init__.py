@@ -8,6 +8,6 @@ Does not know: SVG, PDF, HTML.
 
 A tour: `flow` runs flowables over pages. `parts` makes flowables of content, with `text` (words), `headings`, `table`,
 `cards`, `steps`, `plate` (what a page is about, large) and `key` (its fabrics). `sheet` and `lesson` are what is
-printed of it; the package `book` binds them. `gallery`, `single` and `step_slide` are pages that stand alone. `scale_check` has
-the test square and the bars, `scale_check_page` a page of them.
+printed of it; the package `book` binds them. `gallery`, `single` and `step_slide` are pages that stand alone.
+`scale_check` has the test square and the bars, `scale_check_page` a page of them.
 """
