@@ -234,7 +234,7 @@ def recutting(facts: BlockFacts, level: int) -> Iterator[Section]:
     """A short table for each colourway that has a cutting table of its own: only the fabrics that change."""
     words = words_of(facts)
     columns = (
-        DataColumn("", "swatch"),
+        DataColumn(words("head-fabric"), "swatch"),
         *(DataColumn(words(head), "words") for head in ("head-fabric", "head-in-place-of", "head-cut")),
     )
     for plan in facts.colourways:

@@ -53,7 +53,7 @@ def materials(facts: QuiltFacts) -> list[Part]:
     words = words_of(facts)
     heads = ("buy-head-what", "buy-head-buy", "buy-head-needed", "buy-head-allowed")
     columns = (
-        DataColumn("", "swatch"),
+        DataColumn(words("head-fabric"), "swatch"),
         *(DataColumn(words(key), "words") for key in heads),
         DataColumn(words("head-for"), "purpose"),
     )

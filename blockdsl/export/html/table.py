@@ -10,13 +10,15 @@ from blockdsl.document.content import DataCell, DataColumn, Picture, RichText, R
 from blockdsl.export.html.elements import element, plain_fractions, words
 from blockdsl.export.html.picture import picture_markup
 
+_UNSEEN: Final = ("tick", "swatch")
+_FEW: Final = 3  # columns that fit every screen
 Runs = Callable[[RichText], str]
 
 _SIDE: Final = re.compile(r"([^\d]* )?(\d+)?(?: ?(\d+/\d+)|([.,]\d+))?")
 
 
 def table_markup(table: Table, runs: Runs) -> str:
-    """The table in a frame that can be moved sideways on a narrow screen, by keys too."""
+    """The table, in a frame that can be moved sideways on a narrow screen, by keys too, where it is a wide one."""
     names_rows = next(place for place, column in enumerate(table.columns) if column.kind not in ("tick", "swatch"))
     head = element("tr", *map(_head, table.columns))
     bodies = [_body(group, table.columns, names_rows, runs) for group in table.groups]
@@ -25,11 +27,13 @@ def table_markup(table: Table, runs: Runs) -> str:
     ticked = kind if any(column.kind == "tick" for column in table.columns) else None
     caption = element("caption", words(table.caption))
     markup = element("table", caption, element("thead", head), *bodies, class_=ticked)
+    if len(table.columns) <= _FEW:
+        return markup
     return element("section", markup, class_="frame", aria_label=plain_fractions(table.caption), tabindex="0")
 
 
 def _head(column: DataColumn) -> str:
-    named = element("span", words(column.head), class_="unseen") if column.kind == "tick" else words(column.head)
+    named = element("span", words(column.head), class_="unseen") if column.kind in _UNSEEN else words(column.head)
     return element("th", named, scope="col", class_=column.kind)
 
 
