@@ -13,7 +13,6 @@ from pathlib import Path
 from typing import Final, Literal
 
 import pytest
-from blockdsl.page.sheet.sheet import block_sheet
 
 from blockdsl import pipeline
 from blockdsl.analysis.reading import FileReader, read_library
@@ -22,6 +21,7 @@ from blockdsl.facts import FileFacts
 from blockdsl.marks.display_list import Page
 from blockdsl.page.book.book import book_document
 from blockdsl.page.book.parts import texts_of
+from blockdsl.page.sheet import block_sheet
 from blockdsl.resources import library_folder
 
 WORD: Final = re.compile(r"[^\W\d_]{2,}")
