@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from msgspec import Struct
 
-from blockdsl.export.html.picture import picture_markup
+from blockdsl.export.html.picture import page_markup
 from blockdsl.facts import BlockFacts
 from blockdsl.marks.display_list import Page
 from blockdsl.marks.theme import Box
@@ -78,7 +78,7 @@ class Film(Struct):
             words = text.text
         side = _SIDE_PT + 2 * _EDGE_PT
         return {
-            "svg": picture_markup(Page(side, side, marks)),
+            "svg": page_markup(Page(side, side, marks)),
             "title": f"{text.number}  {text.name}",
             "made": text.made,
             "words": words,

@@ -8,7 +8,7 @@ from typing import Final, get_args
 from blockdsl.analysis.override import WhatIf
 from blockdsl.cutting import BlockCuts
 from blockdsl.diagnostics import Diagnostic
-from blockdsl.export.html.picture import picture_markup
+from blockdsl.export.html.picture import page_markup
 from blockdsl.export.svg import number
 from blockdsl.facts import BlockFacts, QuiltFacts
 from blockdsl.facts.blockfacts import FabricFacts
@@ -98,7 +98,7 @@ def _choices(reading: Reading, chosen: BlockFacts | QuiltFacts) -> Data:
 
 
 def _page(figure: Figure, filled: Box) -> str:
-    return picture_markup(Page(filled.width_pt + 2 * _EDGE_PT, filled.height_pt + 2 * _EDGE_PT, (figure,)))
+    return page_markup(Page(filled.width_pt + 2 * _EDGE_PT, filled.height_pt + 2 * _EDGE_PT, (figure,)))
 
 
 def _quilt(quilt: QuiltFacts) -> Data:

@@ -22,18 +22,20 @@ def picture_markup(picture: Picture, *, unseen: bool = False) -> str:
     Errors: Unprintable for a picture that cannot be painted.
     """
     marks, filled = picture.draw(Box(_EDGE_PT, _EDGE_PT, picture.width_pt, picture.height_pt))
-    page = with_letters_drawn(Page(filled.right_pt + _EDGE_PT, filled.bottom_pt + _EDGE_PT, marks))
+    page = Page(filled.right_pt + _EDGE_PT, filled.bottom_pt + _EDGE_PT, marks)
+    return page_markup(page, unseen=unseen or picture.repeats)
+
+
+def page_markup(page: Page, *, unseen: bool = False) -> str:
+    """A page of marks as an `svg` element, as `picture_markup` is for a picture."""
+    page = with_letters_drawn(page)
     check_page(page)
     width, height = number(page.width_pt), number(page.height_pt)
     size = {"viewBox": f"0 0 {width} {height}"} | {
         side: number(length * _PIXELS_PER_POINT)
         for side, length in (("width", page.width_pt), ("height", page.height_pt))
     }
-    told = (
-        {"aria_hidden": "true"}
-        if unseen or picture.repeats
-        else {"role": "img", "aria_label": plain_fractions(_alternative(page))}
-    )
+    told = {"aria_hidden": "true"} if unseen else {"role": "img", "aria_label": plain_fractions(_alternative(page))}
     return element("svg", inner_markup(_laid_bare(page.marks)), **size, **told)
 
 
