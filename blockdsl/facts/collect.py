@@ -30,8 +30,7 @@ from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, Wo
 from blockdsl.facts.collect_foundation import collect_foundations
 from blockdsl.facts.collect_quilt import collect_quilt
 from blockdsl.facts.drift import collect_drift, report_drift
-from blockdsl.facts.expect import check_expectations
-from blockdsl.facts.expect_quilt import check_quilt
+from blockdsl.facts.expect import check_expectations, check_quilt
 from blockdsl.facts.papers import collect_papers
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.sewn import Sewing

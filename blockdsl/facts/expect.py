@@ -1,15 +1,17 @@
-"""The designer's own checks: `expect` lines against the facts."""
+"""The designer's own checks: `expect` lines of blocks and quilts against their facts."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockdsl.analysis.program import Expectation
-from blockdsl.diagnostics import Problems
+from blockdsl.analysis.program import Expectation, QuiltExpectation
+from blockdsl.diagnostics import Problems, nearest_word
 from blockdsl.facts.blockrecord import BlockRecord, CutFacts
+from blockdsl.facts.quiltfacts import QuiltFacts
+from blockdsl.geometry import Exact, ceil_to, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import RulerUnit
-from blockdsl.model.lengths import write_length, write_size
+from blockdsl.model.lengths import about, write_length, write_size
 from blockdsl.syntax import ast
 
 PIECES = {
@@ -116,3 +118,38 @@ def _check_unit(facts: BlockRecord, line: ast.ExpectUnit, problems: Problems) ->
 def in_unit_of(literal: ast.LengthLiteral, unit: RulerUnit) -> Fraction:
     """A written length in the block's or quilt's unit: 12 in is never taken for 12 cm."""
     return literal.value * IN_UNIT[literal.unit, unit]
+
+
+def check_quilt(facts: QuiltFacts, expectations: Sequence[QuiltExpectation], problems: Problems) -> None:
+    """Report every expectation that does not hold, with both values.
+
+    A quilt on point measures no number that a ruler shows: there the nearest that it does is meant.
+    """
+    for line in expectations:
+        if isinstance(line, ast.ExpectFinished):
+            wanted = in_unit_of(line.width, facts.unit), in_unit_of(line.height, facts.unit)
+            if wanted != tuple(_nearest(side, facts.measure) for side in facts.finished):
+                got = " x ".join(about(side, facts.unit, facts.measure) for side in facts.finished)
+                problems.report(
+                    "expect-finished",
+                    line.span,
+                    wanted=write_size(*wanted, facts.unit),
+                    got=f"{got} {facts.unit}",
+                    help=None,
+                )
+            continue
+        counts = dict(facts.blocks)
+        found = counts.get(line.block.text, 0)
+        if found != line.count.value:
+            near = nearest_word(line.block.text, counts)
+            advice = f'it has "{near}"' if near and not found else None
+            problems.report(
+                "expect-blocks", line.span, wanted=line.count.value, name=line.block.text, got=found, help=advice
+            )
+
+
+def _nearest(length: Exact, measure: Fraction) -> Fraction:
+    if isinstance(length, Fraction):
+        return length
+    below, above = floor_to(length, measure), ceil_to(length, measure)
+    return below if length - below < above - length else above

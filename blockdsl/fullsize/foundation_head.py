@@ -16,8 +16,7 @@ from blockdsl.marks.theme import GUTTER_PT, HAIRLINE_PT, INK, RULE, Box
 from blockdsl.pictures.block import fabrics_of
 from blockdsl.pictures.step import apart_picture
 from blockdsl.wording.grammar import capital
-from blockdsl.wording.lengths import show_extent
-from blockdsl.wording.measures import length_words
+from blockdsl.wording.lengths import length_words, show_extent
 from blockdsl.wording.messages import Messages, messages, words_of
 
 _PICTURE_PT: Final = 96.0

@@ -32,8 +32,7 @@ from blockdsl.marks.theme import (
 )
 from blockdsl.marks.typeset import measure
 from blockdsl.wording.grammar import in_figures
-from blockdsl.wording.lengths import drafted_length
-from blockdsl.wording.measures import exact_figure
+from blockdsl.wording.lengths import drafted_length, exact_figure
 from blockdsl.wording.messages import Messages
 
 TEST_SQUARE_PT: Final = POINTS_PER_INCH

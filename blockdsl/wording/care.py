@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from blockdsl.facts.stepfacts import StepSeam
 from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Fold, Papers, Partial, Pin, SetIn
 from blockdsl.wording.grammar import listed
-from blockdsl.wording.measures import figure, length_words
+from blockdsl.wording.lengths import figure, length_words
 from blockdsl.wording.pressing import Pressing
 from blockdsl.wording.stepvoice import MOST_ALONG
 

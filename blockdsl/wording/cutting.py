@@ -5,7 +5,7 @@ from __future__ import annotations
 from blockdsl.cutting.squaring import SQUARED_AGAIN, SQUARED_FIRST
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.geometry import Exact, sign
-from blockdsl.wording.measures import exact_figure
+from blockdsl.wording.lengths import exact_figure
 from blockdsl.wording.messages import Messages
 
 

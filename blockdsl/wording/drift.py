@@ -11,7 +11,7 @@ from blockdsl.geometry import Exact, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.wording.grammar import listed
-from blockdsl.wording.measures import exact_figure, length_words
+from blockdsl.wording.lengths import exact_figure, length_words
 from blockdsl.wording.messages import Messages
 
 

@@ -9,7 +9,7 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import to_float
 from blockdsl.sewing.steps.action import Action, Lay, Measure, Papers, Place, Press, Row, SetIn, Sew, Trim, Turn
 from blockdsl.wording.care import Care
-from blockdsl.wording.measures import figure, is_on_ruler, length_words, nearest_words, rounded, size_words
+from blockdsl.wording.lengths import figure, is_on_ruler, length_words, nearest_words, rounded, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sewing import Sewing, spread_alike
 from blockdsl.wording.steptext import StepPart

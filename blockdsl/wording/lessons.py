@@ -8,7 +8,7 @@ from blockdsl.facts.blockfacts import CutFacts, RulerUnit
 from blockdsl.facts.techniquefacts import Picture, Step, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.model.language import Language
 from blockdsl.wording.grammar import capital, listed, name_of
-from blockdsl.wording.measures import figure, length_words, size_words
+from blockdsl.wording.lengths import figure, length_words, size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.part_names import title_words
 from blockdsl.wording.sentences import sentence

@@ -8,7 +8,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import JoinFacts, LessonStep, MethodPart, StepFacts
 from blockdsl.sewing.message import Message
 from blockdsl.wording.grammar import listed, name_of
-from blockdsl.wording.measures import figure, size_words
+from blockdsl.wording.lengths import figure, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.part_names import PartNames
 from blockdsl.wording.pieces import PieceNames

@@ -13,7 +13,7 @@ from blockdsl.geometry import Exact, Point, sign, square_root
 from blockdsl.geometry.offset import trim_points
 from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.wording.grammar import listed
-from blockdsl.wording.measures import figure, length_words, size_words
+from blockdsl.wording.lengths import figure, length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.steptext import StepPart
 

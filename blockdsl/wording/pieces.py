@@ -9,7 +9,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.sewing.message import Style
 from blockdsl.sewing.method_steps import MethodPiece
 from blockdsl.wording.grammar import Article, Name, an, listed, name_of
-from blockdsl.wording.measures import figure
+from blockdsl.wording.lengths import figure
 from blockdsl.wording.messages import Messages
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from blockdsl.facts.quiltstepfacts import MeasuredBorder, MitredBorder, PiecedBorder, QuiltStepFacts
 from blockdsl.geometry import Exact
 from blockdsl.wording.grammar import an
-from blockdsl.wording.measures import figure
+from blockdsl.wording.lengths import figure
 from blockdsl.wording.quilt_names import QuiltNames
 from blockdsl.wording.steptext import StepPart
 

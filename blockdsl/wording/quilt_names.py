@@ -15,7 +15,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.quilt import PieceRole, RowKind
 from blockdsl.sewing.part_name import part_called
 from blockdsl.wording.grammar import Noun, an, listed
-from blockdsl.wording.measures import figure, length_words, size_words
+from blockdsl.wording.lengths import figure, length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.part_names import name_of_part
 from blockdsl.wording.quilt_words import kind_words

@@ -12,8 +12,7 @@ from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
 from blockdsl.wording.grammar import capital, in_figures, in_series, in_thousands, many
-from blockdsl.wording.lengths import plain_measure, plain_size
-from blockdsl.wording.measures import size_words
+from blockdsl.wording.lengths import plain_measure, plain_size, size_words
 from blockdsl.wording.messages import Messages, words_of
 
 _SUFFIX: Final = re.compile("(.*), (mirror image|(?:upper|lower|left|right) half|border unit)")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.sewing.message import Argument, Cut, Length, Message, MessageList, Names, PieceList, PieceName, Size
 from blockdsl.wording.grammar import in_series, listed, name_of
-from blockdsl.wording.measures import length_words, size_words
+from blockdsl.wording.lengths import length_words, size_words
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.pieces import PieceNames
 

@@ -9,7 +9,7 @@ from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
 from blockdsl.sewing.steps.directions import ORDER
 from blockdsl.sewing.steps.plan import spreads
 from blockdsl.wording.grammar import an, capital, in_series, listed
-from blockdsl.wording.measures import length_words, nearest_words
+from blockdsl.wording.lengths import length_words, nearest_words
 from blockdsl.wording.part_names import rows_in_words
 from blockdsl.wording.stepvoice import StepVoice
 

@@ -8,7 +8,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.wording.grammar import capital
 from blockdsl.wording.joining import joining_parts
-from blockdsl.wording.measures import size_words
+from blockdsl.wording.lengths import size_words
 from blockdsl.wording.messages import Messages, messages
 from blockdsl.wording.methods import made_by_method, method_parts, way_of
 from blockdsl.wording.papers import paper_parts, section_size, without_papers
