@@ -465,6 +465,9 @@ def inlay_hints(desk: Desk, params: types.InlayHintParams) -> list[types.InlayHi
 def code_lenses(desk: Desk, _params: types.CodeLensParams) -> list[types.CodeLens]:
     """Above each block and quilt its pieces; the cloth of a quilt is planned when it is looked at."""
     found = []
+    top = desk.range(Span(desk.source, 0, 0))
+    if desk.reading.stages.program.blocks or desk.reading.stages.program.quilts:
+        found.append(types.CodeLens(top, types.Command("open preview", OPEN_PREVIEW, arguments=[desk.file.uri]), None))
     for span, words, quilt in lenses(desk.reading):
         data = {"uri": desk.file.uri, "quilt": quilt} if quilt else None
         found.append(types.CodeLens(desk.range(span), types.Command(words, ""), None))
@@ -481,6 +484,9 @@ def resolved_lens(lens: types.CodeLens, project: Project) -> types.CodeLens:
     lens.command = types.Command(words or "cloth: not known", "")
     return lens
 
+
+OPEN_PREVIEW: Final = "blockdsl.openPreview"
+"""The command that an editor sends back for the lens above a file: it opens the preview."""
 
 ANSWERS: Final[dict[str, tuple[Answer, object]]] = {
     types.TEXT_DOCUMENT_CODE_ACTION: (code_actions, types.CodeActionOptions([types.CodeActionKind.QuickFix])),

@@ -23,6 +23,7 @@ from blockdsl.analysis import TextReader
 from blockdsl.diagnostics import Source
 from blockdsl.editor import answers
 from blockdsl.editor.columns import Columns
+from blockdsl.editor.previewing import Previews
 from blockdsl.editor.project import OpenFile, Project
 from blockdsl.pipeline import run
 
@@ -42,6 +43,8 @@ class BlockServer(LanguageServer):
         self._collecting: asyncio.TimerHandle | None = None
         self._changed: set[str] = set()
         self._since_collected = 0
+        self.previews = Previews(self._pointed)
+        self.loop: asyncio.AbstractEventLoop | None = None
 
     @property
     def columns(self) -> Columns:
@@ -65,6 +68,16 @@ class BlockServer(LanguageServer):
         found = get_capability(self.client_capabilities, where, [])
         return types.MarkupKind.Markdown in (found or [])
 
+    def _pointed(self, file: str, line: int) -> None:
+        """Ask the editor to go to a line; called from a preview's thread."""
+        uri = uris.from_fs_path(str(Path(file).resolve()))
+        if uri is None or not get_capability(self.client_capabilities, "window.show_document.support", default=False):
+            return
+        place = types.Position(line - 1, 0)
+        asked = types.ShowDocumentParams(uri, take_focus=True, selection=types.Range(place, place))
+        if self.loop is not None:
+            self.loop.call_soon_threadsafe(self.window_show_document, asked)
+
     # --- problems ------------------------------------------------------------------------------
 
     def soon(self, name: str) -> None:
@@ -76,6 +89,9 @@ class BlockServer(LanguageServer):
 
     def _publish(self) -> None:
         changed, self._changed = self._changed, set()
+        for file in self.project.opened():
+            if file.source.name in changed:
+                self.previews.typed(file.source.name, file.source.text)
         files = sorted(self.project.opened(), key=lambda file: file.source.name not in changed)
         for file in files:
             if file.source.name in changed or file.reading is None or self._uses(file, changed):
@@ -142,6 +158,7 @@ def make_server() -> BlockServer:
     _follow(server)
     _follow_files(server)
     _answer(server)
+    _show(server)
     return server
 
 
@@ -192,6 +209,8 @@ def _follow(server: BlockServer) -> None:
         uri = params.text_document.uri
         file = server.project.file(uri)
         server.project.close(uri)
+        if file is not None:
+            server.previews.close(file.source.name)
         server.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri, []))
         if file is not None:
             server.soon(file.source.name)
@@ -234,6 +253,28 @@ _RENAMED: Final = types.FileOperationRegistrationOptions(
 )
 
 
+def _show(server: BlockServer) -> None:
+    """Previews, and the cursor that lights what its line draws."""
+
+    @server.command(answers.OPEN_PREVIEW)
+    def preview(uri: str) -> str | None:
+        file = server.project.file(str(uri))
+        if file is None or not Path(file.source.name).is_file():
+            server.window_show_message(types.ShowMessageParams(types.MessageType.Info, "Save the file first."))
+            return None
+        server.loop = asyncio.get_running_loop()
+        address = server.previews.open(file.source.name, file.source.text)
+        if get_capability(server.client_capabilities, "window.show_document.support", default=False):
+            server.window_show_document(types.ShowDocumentParams(address, external=True))
+        else:
+            server.window_show_message(types.ShowMessageParams(types.MessageType.Info, f"The preview is at {address}"))
+        return address
+
+    @server.feature(types.SHUTDOWN)
+    def shutdown(_params: None) -> None:
+        server.previews.end()
+
+
 def _answer(server: BlockServer) -> None:
     """What an editor asks of one file: each request with the function that answers it."""
     for method, (answer, options) in answers.ANSWERS.items():
@@ -257,6 +298,9 @@ def _register(server: BlockServer, method: str, answer: answers.Answer, options:
     # What is asked is in each request; what pygls wants to know of it is in the protocol already.
     def asked(params: answers.Asked) -> object:
         desk = server.desk(params.text_document.uri)
+        if desk is not None and isinstance(params, types.DocumentHighlightParams):
+            # Editors ask this when the cursor has moved; the protocol has no message for that alone.
+            server.previews.moved(desk.source.name, params.position.line + 1)
         return None if desk is None else answer(desk, params)
 
     if options is None:

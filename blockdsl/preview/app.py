@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import json
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from functools import cache, partial
 from importlib.resources import files
@@ -41,8 +41,9 @@ _HEARTBEAT_S: Final = 15.0
 class Changes:
     """Wakes everyone who waits for a change; `told` may be called from any thread."""
 
-    def __init__(self) -> None:
-        """Nobody waits yet."""
+    def __init__(self, pointed: Callable[[str, int], None] | None = None) -> None:
+        """Nobody waits yet. `pointed` is told the file and line of a patch that is chosen on the page."""
+        self.pointed = pointed
         self._waiting: set[asyncio.Event] = set()
         self._loop: asyncio.AbstractEventLoop | None = None
         self.over = False
@@ -146,15 +147,20 @@ class Answers:
 
     async def cursor(self, request: Request) -> Response:
         """Where an editor's cursor stands: `{"file": …, "line": …}`."""
-        body = await request.body()
-        try:
-            told = json.loads(body[:_LONGEST]) if len(body) <= _LONGEST else None
-        except ValueError:
-            told = None
-        if not isinstance(told, dict) or not isinstance(told.get("file"), str) or not isinstance(told.get("line"), int):
+        place = await _place(request)
+        if place is None:
             return PlainTextResponse("say a file and a line\n", 400)
-        self.seen.moved(told["file"], told["line"])
+        self.seen.moved(*place)
         self.changes.told()
+        return Response(status_code=204)
+
+    async def chosen(self, request: Request) -> Response:
+        """The line of a patch that was chosen, for the editor to go to: one of a file that was read."""
+        place = await _place(request)
+        if place is None:
+            return PlainTextResponse("say a file and a line\n", 400)
+        if self.changes.pointed is not None and place[0] in {str(path) for path in self.seen.last.paths}:
+            self.changes.pointed(*place)
         return Response(status_code=204)
 
     def _item(self, request: Request) -> BlockFacts | QuiltFacts | None:
@@ -165,6 +171,19 @@ class Answers:
         items: list[BlockFacts | QuiltFacts] = [*facts.quilts, *facts.blocks]
         place = _number(request, "item")
         return items[place if 0 <= place < len(items) else 0] if items else None
+
+
+async def _place(request: Request) -> tuple[str, int] | None:
+    """A file and a line of it; None for anything else."""
+    body = await request.body()
+    try:
+        told = json.loads(body) if len(body) <= _LONGEST else None
+    except (ValueError, RecursionError):
+        return None
+    if not isinstance(told, dict):
+        return None
+    file, line = told.get("file"), told.get("line")
+    return (file, line) if isinstance(file, str) and type(line) is int else None
 
 
 def _number(request: Request, name: str) -> int:
@@ -205,5 +224,6 @@ def app_of(seen: Seen, changes: Changes, word: str, port: int) -> Guard:
         Route(f"/{word}/files/{{name}}", answers.download),
         Route(f"/{word}/events", answers.events),
         Route(f"/{word}/cursor", answers.cursor, methods=["POST"]),
+        Route(f"/{word}/chosen", answers.chosen, methods=["POST"]),
     ]
     return Guard(Starlette(routes=routes, lifespan=living), word, port)

@@ -23,8 +23,8 @@ _LETTERS: Final = 16
 class Preview:
     """One file that is shown at an address on this machine."""
 
-    def __init__(self, path: Path, port: int = 0) -> None:
-        """Take a port, any free one for 0, and read the file.
+    def __init__(self, path: Path, port: int = 0, pointed: Callable[[str, int], None] | None = None) -> None:
+        """Take a port, any free one for 0, and read the file; `pointed` is told which line's patch is chosen.
 
         Errors: OSError for a port that cannot be had.
         """
@@ -33,7 +33,7 @@ class Preview:
         word = token_urlsafe(_LETTERS)
         self.address = f"http://{LOOPBACK}:{taken}/{word}/"
         self.seen = Seen(path)
-        self._changes = Changes()
+        self._changes = Changes(pointed)
         self._stop = Event()
         config = uvicorn.Config(
             app_of(self.seen, self._changes, word, taken),

@@ -8,10 +8,11 @@ from __future__ import annotations
 import asyncio
 import base64
 import sys
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
+import httpx
 import pytest
 import pytest_lsp
 from lsprotocol import types
@@ -87,6 +88,7 @@ async def client(lsp_client: LanguageClient, folder: Path) -> AsyncIterator[None
             apply_edit=True,
             file_operations=types.FileOperationClientCapabilities(did_rename=True, will_rename=True),
         ),
+        window=types.WindowClientCapabilities(show_document=types.ShowDocumentClientCapabilities(support=True)),
         text_document=types.TextDocumentClientCapabilities(
             completion=types.CompletionClientCapabilities(
                 completion_item=types.ClientCompletionItemOptions(
@@ -580,15 +582,83 @@ async def test_real_sizes_and_counts_stand_between_the_lines(client: LanguageCli
 
 async def test_above_blocks_and_quilts_stand_their_pieces_and_cloth(client: LanguageClient, folder: Path) -> None:
     block = await client.text_document_code_lens_async(types.CodeLensParams(document(folder, "light.block")))
-    (title,) = [lens.command.title for lens in block or () if lens.command]
+    preview, title = [lens.command.title for lens in block or () if lens.command]
+    assert preview == "open preview"
     # By hand: 8 half squares, 4 of an hourglass, 4 geese of 3; fog has 4 + 2 + 8.
     assert title == "24 pieces: fog 14, slate 6, lantern 4"
     quilt = await client.text_document_code_lens_async(types.CodeLensParams(document(folder, "quilt.block")))
     assert quilt is not None
-    pieces, cloth = quilt
+    _, pieces, cloth = quilt
     assert pieces.command is not None
     assert pieces.command.title.startswith("6 blocks, ")
     resolved = await client.code_lens_resolve_async(cloth)
     assert resolved.command is not None
     assert "fog" in resolved.command.title
     assert " yd" in resolved.command.title
+
+
+# --- the preview ---------------------------------------------------------------------------------
+
+
+async def _shows(address: str, holds: Callable[[dict[str, Any]], bool]) -> dict[str, Any]:
+    """What the preview shows when it is as it should be; asked again until it is."""
+    for _ in range(200):
+        data: dict[str, Any] = await asyncio.to_thread(lambda: httpx.get(f"{address}data").json())
+        if holds(data):
+            return data
+        await asyncio.sleep(0.05)
+    raise AssertionError(data)
+
+
+async def test_the_preview_shows_what_is_typed_and_the_cursor_lights_what_its_line_draws(
+    client: LanguageClient, folder: Path
+) -> None:
+    text = LIGHT.replace('"cloth.block"', '"cloth.block"  # shown')
+    (folder / "shown.block").write_text(text, encoding="utf-8")
+    await opened(client, folder, "shown.block", text)
+    uri = (folder / "shown.block").as_uri()
+    lenses = await client.text_document_code_lens_async(types.CodeLensParams(document(folder, "shown.block")))
+    command = (lenses or ())[0].command
+    assert command is not None
+    asked = types.ExecuteCommandParams(command.command, command.arguments)
+    address = str(await client.workspace_execute_command_async(asked))
+
+    assert client.shown_documents[-1].uri == address
+    assert client.shown_documents[-1].external
+    await _shows(address, lambda data: data["shown"]["size"] == "8 × 8 in")
+
+    typed = text.replace("size 8 in", "size 10 in")
+    whole = types.TextDocumentContentChangeWholeDocument(typed)
+    version = types.VersionedTextDocumentIdentifier(2, uri)
+    client.text_document_did_change(types.DidChangeTextDocumentParams(version, [whole]))
+    await _shows(address, lambda data: data["shown"]["size"] == "10 × 10 in")
+    assert (folder / "shown.block").read_text(encoding="utf-8") == text  # it was typed, not saved
+
+    line = typed.splitlines().index("  row beam<      (hourglass fog slate)  beam>")
+    there = types.Position(line, 4)
+    await client.text_document_document_highlight_async(
+        types.DocumentHighlightParams(document(folder, "shown.block"), there)
+    )
+    data = await _shows(address, lambda data: any(patch["lit"] for patch in data["shown"]["patches"]))
+    # Two geese of three patches and an hourglass of four stand in the row.
+    assert sum(patch["lit"] for patch in data["shown"]["patches"]) == 10
+
+    told = {"file": str(folder / "shown.block"), "line": line + 1}
+    answer = await asyncio.to_thread(lambda: httpx.post(f"{address}chosen", json=told))
+    assert answer.status_code == 204
+    for _ in range(100):
+        if client.shown_documents[-1].uri == uri:
+            break
+        await asyncio.sleep(0.05)
+    selection = client.shown_documents[-1].selection
+    assert selection is not None
+    assert selection.start.line == line
+
+    client.text_document_did_close(types.DidCloseTextDocumentParams(document(folder, "shown.block")))
+    for _ in range(100):
+        try:
+            await asyncio.to_thread(lambda: httpx.get(address))
+        except httpx.ConnectError:
+            return
+        await asyncio.sleep(0.05)
+    raise AssertionError("the preview went on after its file was closed")

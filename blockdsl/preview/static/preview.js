@@ -140,7 +140,8 @@ function showDrawing(shown) {
     if (at("letters").checked) shown.patches.forEach((patch) => over.append(...letterOf(patch)));
     figure.append(over);
     if (state.chosen !== null && !shown.patches[state.chosen]) state.chosen = null;
-    tell(state.chosen, hadFocus);
+    tell(state.chosen);
+    if (hadFocus && state.chosen !== null) over.children[state.chosen].focus({ preventScroll: true });
   } else {
     state.chosen = null;
     at("patch").replaceChildren();
@@ -209,7 +210,10 @@ function tell(place, focus = false) {
     path.setAttribute("tabindex", number === (place ?? 0) ? "0" : "-1");
   });
   if (patch === null) return;
-  if (focus) paths[place].focus({ preventScroll: true });
+  if (focus) {
+    paths[place].focus({ preventScroll: true });
+    if (patch.line) fetch("chosen", { method: "POST", body: JSON.stringify({ file: patch.file, line: patch.line }) });
+  }
   box.append(made("h2", `${patch.label}: ${patch.fabric}`));
   const list = made("dl");
   const rows = [
