@@ -78,6 +78,15 @@ class BlockServer(LanguageServer):
         if self.loop is not None:
             self.loop.call_soon_threadsafe(self.window_show_document, asked)
 
+    def close(self, uri: str) -> None:
+        """The editor has closed a file: its preview ends, and what is said of it is what lies on the disk."""
+        file = self.project.file(uri)
+        self.project.close(uri)
+        self.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri, []))
+        if file is not None:
+            self.previews.close(file.source.name)
+            self.soon(file.source.name)
+
     # --- problems ------------------------------------------------------------------------------
 
     def soon(self, name: str) -> None:
@@ -206,14 +215,7 @@ def _follow(server: BlockServer) -> None:
 
     @server.feature(types.TEXT_DOCUMENT_DID_CLOSE)
     def closed(params: types.DidCloseTextDocumentParams) -> None:
-        uri = params.text_document.uri
-        file = server.project.file(uri)
-        server.project.close(uri)
-        if file is not None:
-            server.previews.close(file.source.name)
-        server.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri, []))
-        if file is not None:
-            server.soon(file.source.name)
+        server.close(params.text_document.uri)
 
 
 def _follow_files(server: BlockServer) -> None:
