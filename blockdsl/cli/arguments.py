@@ -176,8 +176,20 @@ def _files(command: ArgumentParser) -> None:
 
 
 def _check(commands: _Commands[_CommandLine]) -> None:
-    command = _command(commands, "check", "check files for problems, and write nothing")
+    command = _command(
+        commands,
+        "check",
+        "check files for problems",
+        "\nNothing is written but with --fix. A fix that is a guess is tried first, and made only where it is the one\n"
+        "way, the problem goes away and no other comes.",
+    )
     _files(command)
+    which = command.add_mutually_exclusive_group()
+    which.add_argument("--fix", action="store_true", help="put right what needs no choice, then show what is left")
+    which.add_argument("--diff", action="store_true", help="show what --fix would change, and change nothing")
+    command.add_argument(
+        "--stdin-filename", metavar="FILE", help="read standard input as if it lay there; its `use` lines begin there"
+    )
     _problems(command)
 
 

@@ -18,12 +18,13 @@ from blockdsl.editor.hovering import fabric_words, hover, shape_words
 from blockdsl.editor.layout import layout
 from blockdsl.editor.mentions import mentions, target
 from blockdsl.editor.naming import CannotRename, file_at, moved, named_at, rename, renameable, uses
-from blockdsl.editor.outline import Entry, folds, links, outline, selections
+from blockdsl.editor.outline import Entry, folds, links, outline, paths_said, selections, target_of
 from blockdsl.editor.project import OpenFile, Project, ProjectReader, Reading, uri_of
 from blockdsl.editor.signatures import signatures
 from blockdsl.editor.tokens import MODIFIERS, TYPES, Token, colours, tokens
 from blockdsl.fixing import offered
 from blockdsl.resources import problem_page_path
+from blockdsl.syntax import ast
 
 
 class Desk(Struct, frozen=True):
@@ -84,22 +85,31 @@ def _own(desk: Desk) -> list[Diagnostic]:
 
 def _in_used_files(desk: Desk) -> list[types.Diagnostic]:
     """One problem at each `use` line whose file has errors, so that nobody looks for them here."""
-    broken = {p.span.source.name: p for p in desk.reading.problems if p.severity == "error"}
-    broken.pop(desk.source.name, None)
-    first = next(iter(broken.values()), None)
-    if first is None:
+    broken: dict[str, Diagnostic] = {}
+    for problem in desk.reading.problems:
+        if problem.severity == "error" and problem.span.source is not desk.source:
+            broken.setdefault(problem.span.source.name, problem)
+    if not broken:
         return []
-    words = f"{first.span.source.name}:{first.span.line}: {first.message}"
+    said = {uri: path.span for path, library in paths_said(desk.reading.file) if (uri := _leads(desk, path, library))}
+    first_line = Span(desk.source, desk.source.line_starts[0], desk.source.line_starts[0])
+    first_use = next(iter(said.values()), first_line)
     return [
         types.Diagnostic(
-            types.Range(types.Position(0, 0), types.Position(0, 0)),
-            f"a file that this one uses has errors: {_short(words, desk)}",
+            # A file that is used by one that is used is told of at the first `use` line.
+            desk.range(said.get(uri_of(name), first_use)),
+            _short(f"this file has errors: {name}:{problem.span.line}: {problem.message}", desk),
             types.DiagnosticSeverity.Warning,
-            first.code,
+            problem.code,
             source="blockdsl",
-            related_information=[types.DiagnosticRelatedInformation(desk.location(first.span), first.message)],
+            related_information=[types.DiagnosticRelatedInformation(desk.location(problem.span), problem.message)],
         )
+        for name, problem in broken.items()
     ]
+
+
+def _leads(desk: Desk, path: ast.Text, library: bool) -> str | None:
+    return target_of(desk.project, desk.source, path, library=library)
 
 
 def _diagnostic(desk: Desk, problem: Diagnostic) -> types.Diagnostic:

@@ -224,6 +224,16 @@ async def test_a_file_that_is_not_saved_is_seen_by_those_that_use_it(client: Lan
     assert await told(client, light) == []
 
 
+async def test_an_error_in_a_file_is_told_at_the_line_that_brings_it_in(client: LanguageClient, folder: Path) -> None:
+    (folder / "cracked.block").write_text("fabric sea\n", encoding="utf-8")
+    text = 'use "cloth.block"\nuse "cracked.block"\n'
+    uri = await opened(client, folder, "uses.block", "")
+    (problem,) = await typed(client, uri, text)
+    assert spelled(text, problem.range) == '"cracked.block"'
+    assert problem.related_information is not None
+    assert problem.related_information[0].location.uri == (folder / "cracked.block").as_uri()
+
+
 async def test_a_problem_is_put_right_by_a_choice_of_the_editor(client: LanguageClient, folder: Path) -> None:
     uri = await opened(client, folder, "mend.block", "")
     text = 'use "cloth.block"\n\nblock "É 🏮"\n  size 4 in\n  row fog lantrn\n  row (geese fog on slate) fog\n'

@@ -168,3 +168,76 @@ def test_after_a_size_that_cannot_be_read_nothing_that_follows_from_it_is_told(f
 
     assert ended.told.count("error[") == 1
     assert "error[length-needs-unit]" in ended.told
+
+
+# --- putting right ---------------------------------------------------------------------------------
+
+CROOKED = PINWHEEL.replace("6 in", '6"').replace("row fog\\slate  fog", "row fog \\ slate  fog")
+
+
+def test_what_needs_no_choice_is_put_right_and_what_is_left_is_told(folder: Path, run: Run) -> None:
+    path = folder / "pinwheel.block"
+    path.write_text(CROOKED.replace("slate/fog", "slat/fog"), encoding="utf-8")
+    path.chmod(0o640)
+
+    ended = run("check", "--fix", "pinwheel.block")
+
+    assert path.read_text(encoding="utf-8") == PINWHEEL.replace("slate/fog", "slat/fog")
+    assert path.stat().st_mode & 0o777 == 0o640
+    # Whether `slat` is `slate`, or a fabric that is still to come, only the maker knows.
+    assert ended.status == 1
+    assert "error[name-unknown]" in ended.told
+    assert ended.told.endswith("1 error\n")
+
+
+def test_a_difference_is_shown_and_nothing_is_written(folder: Path, run: Run) -> None:
+    path = folder / "pinwheel.block"
+    path.write_text(CROOKED, encoding="utf-8")
+
+    ended = run("check", "--diff", "pinwheel.block")
+
+    assert path.read_text(encoding="utf-8") == CROOKED
+    assert '-  size 6"\n+  size 6 in\n' in ended.out.replace("-  row fog \\ slate  fog/slate\n", "").replace(
+        "+  row fog\\slate  fog/slate\n", ""
+    )
+    assert "+  row fog\\slate  fog/slate\n" in ended.out
+    assert ended.status == 1
+
+
+def test_a_file_that_is_right_stays_untouched(folder: Path, run: Run) -> None:
+    before = (folder / "pinwheel.block").stat().st_mtime_ns
+
+    ended = run("check", "--fix", "pinwheel.block")
+
+    assert (ended.status, ended.out, ended.told) == (0, "", "")
+    assert (folder / "pinwheel.block").stat().st_mtime_ns == before
+
+
+def test_standard_input_is_put_right_to_standard_output(folder: Path, run: Run) -> None:
+    ended = run("check", "--fix", "-", typed=CROOKED)
+
+    assert (ended.status, ended.out) == (0, PINWHEEL)
+
+
+def test_standard_input_is_read_as_if_it_lay_where_it_is_said_to(folder: Path, run: Run) -> None:
+    (folder / "deep").mkdir()
+    text = PINWHEEL.replace("palette.block", "../palette.block")
+
+    ended = run("check", "--stdin-filename", "deep/try.block", "-", typed=text)
+    assert (ended.status, ended.told) == (0, "")
+
+    ended = run("check", "--fix", "--stdin-filename", "deep/try.block", "-", typed=text.replace("6 in", "6 inn"))
+    assert ended.told.startswith("deep/try.block:4:8: error[")
+    assert not (folder / "deep" / "try.block").exists()
+
+
+def test_a_write_protected_file_is_left_alone(folder: Path, run: Run) -> None:
+    path = folder / "pinwheel.block"
+    path.write_text(CROOKED, encoding="utf-8")
+    path.chmod(0o444)
+
+    ended = run("check", "--fix", "pinwheel.block")
+
+    assert ended.status == 1
+    assert "write-protected" in ended.told
+    assert path.read_text(encoding="utf-8") == CROOKED
