@@ -211,8 +211,9 @@ def _build(commands: _Commands[_CommandLine]) -> None:
         "--only",
         type=_kinds,
         metavar="KINDS",
-        help=f"write these alone, with commas between: {', '.join(KINDS)}; or {', '.join(ASKED)}, a picture of each "
-        "step of the sewing, which is written only when it is asked for",
+        help=f"write these alone, with commas between: {', '.join(KINDS)}; or, written only when they are "
+        "asked for, steps, a picture of each step of the sewing, and cut-files, each patch at full size as DXF and SVG "
+        "for cutting machines",
     )
     command.add_argument(
         "--paper",

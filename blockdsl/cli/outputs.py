@@ -37,7 +37,7 @@ if TYPE_CHECKING:
 KINDS: Final = ("sheet", "templates", "diagrams", "table", "book", "web")
 """What is written when `--only` does not say."""
 
-ASKED: Final = ("steps",)
+ASKED: Final = ("steps", "cut-files")
 """What `--only` may name besides; it is written for those alone who ask for it."""
 
 _OF_FILES: Final = frozenset({"book", "web"})
@@ -67,6 +67,7 @@ _ENDINGS: Final = (
     ("book", (".pdf",)),
 )
 _STEP: Final = re.compile(r"\.step-\d+\.svg$")
+_CUT_FILE: Final = re.compile(r"\.cut(-[A-Z]+)?\.(svg|dxf)$")
 
 
 def kind_of(name: str) -> str:
@@ -75,6 +76,8 @@ def kind_of(name: str) -> str:
         return "web"
     if _STEP.search(name):
         return "steps"
+    if _CUT_FILE.search(name):
+        return "cut-files"
     return next((kind for kind, endings in _ENDINGS if name.endswith(endings)), "diagrams")
 
 
@@ -93,6 +96,8 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
         yield from _tables(block, content, stem)
     if "steps" in kinds:
         yield from _steps(block, content, stem)
+    if "cut-files" in kinds and block.templates:
+        yield from _cut_files(block, content, stem)
 
 
 def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
@@ -188,6 +193,30 @@ def _steps(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
             name = f"{stem}.step-{step.number:02d}.{ending}"
             depends = ("step", content, step.number, _cairo_version() if ending == "png" else ending)
             yield Output(name, partial(_step_picture, page_of, block, step.number, ending), depends)
+
+
+def _cut_files(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
+    """The pieces at full size for cutting machines: all in one file, and each in its own."""
+    letters = [template.label for template in block.templates]
+    for letter in ("", *letters):
+        name = f"{stem}.cut-{letter}" if letter else f"{stem}.cut"
+        for ending in ("dxf", "svg"):
+            yield Output(
+                f"{name}.{ending}", partial(_cut_file, block, letter, ending), ("cut", content, letter, ending)
+            )
+
+
+def _cut_file(block: BlockFacts, letter: str, ending: str) -> bytes:
+    from blockdsl.fullsize.cut_shapes import cut_shapes
+
+    shapes = tuple(shape for shape in cut_shapes(block) if letter in ("", shape.letter))
+    if ending == "dxf":
+        from blockdsl.export.dxf import write_dxf
+
+        return write_dxf(shapes)
+    from blockdsl.export.cut_svg import write_cut_svg
+
+    return write_cut_svg(shapes, f"{block.name} {letter}".strip())
 
 
 def _cairo_version() -> str:

@@ -11,6 +11,9 @@ PRODUCER: Final = "blockdsl"
 SVG_MARK: Final = b"<!-- blockdsl -->"
 """Behind the XML declaration of an SVG."""
 
+DXF_MARK: Final = b"999\nblockdsl\n"
+"""A comment at the head of a DXF file."""
+
 RULES_MARK: Final = b"# Written by blockdsl"
 """At the head of a file of rules for make."""
 
@@ -33,6 +36,8 @@ def is_recognised(path: Path, data: bytes | None = None) -> bool:
     match path.suffix:
         case ".svg":
             known = b"<svg" in head and (SVG_MARK in head or b"font-family:FiraGO" in head)
+        case ".dxf":
+            known = head.startswith(DXF_MARK)
         case ".html":
             known = f'content="{PRODUCER}"'.encode() in head
         case ".md" | ".csv":
