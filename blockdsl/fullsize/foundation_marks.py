@@ -35,7 +35,7 @@ def allowance_marks(paper: PaperPattern, middle: float = 0.5) -> tuple[Mark, ...
     top_is_free = any(_same(side, paper.top) for side in free)
     if top_is_free:
         free = [side for side in free if not _same(side, paper.top)] or [paper.top]
-    words = "TOP" if top_is_free else ""
+    words = paper.pattern.messages("papers-sheet-top") if top_is_free else ""
     longest = max(free, key=lambda side: (round(_length(side), 3), -side[0][1] - side[1][1]), default=None)
     if words and longest is not None and _same(longest, paper.top):
         return (*marks, *_along(paper, paper.top, middle, f"{words} · {name}", INK))
@@ -76,7 +76,7 @@ def _round(x: float, y: float) -> Contour:
 def _along(
     paper: PaperPattern, side: Segment, share: float, words: str, colour: str, weight: Weight = "regular"
 ) -> tuple[TextMark, ...]:
-    """TemplateWords along a side in the allowance, their middle at a share of its length from its start."""
+    """Words along a side in the allowance, their middle at a share of its length from its start."""
     length, away = _length(side), _allowance(paper, side)
     size = min(_LARGEST_PT, away * _TALLEST)
     nx, ny = _outward(side)

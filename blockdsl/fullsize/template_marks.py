@@ -103,7 +103,7 @@ def join_line(start: PagePoint, stop: PagePoint) -> Path:
 
 
 def centred(at: PagePoint, words: str, size_pt: float, weight: Weight = "regular", colour: str = INK) -> TextMark:
-    """TemplateWords with their middle at a place."""
+    """Words with their middle at a place."""
     x = at[0] - measure(words, size_pt, weight) / 2
     return TextMark(x, at[1] + cap_height(size_pt) / 2, words, size_pt, weight, colour)
 

@@ -28,7 +28,7 @@ _ARROW_PADDING_PT: Final = 3.0
 
 
 class TextBlock(Struct, frozen=True):
-    """TemplateWords set and measured, from their own top left corner."""
+    """Words set and measured, from their own top left corner."""
 
     width_pt: float
     height_pt: float

@@ -4,7 +4,10 @@ scale-print = Imprimer en taille réelle (100 %),
 scale-not-fit = sans ajuster à la page
 scale-square = carré témoin
 scale-each-side = chaque côté
-scale-measured = barre de { $bar } mesurée, { $unit }
+scale-measured = barre de { $bar } mesurée, { $unit ->
+        [in] po
+       *[other] { $unit }
+    }
 scale-means = soit une échelle de
 scale-document = Contrôle de l’échelle d’impression
 scale-title = Cette imprimante imprime-t-elle en taille réelle ?

@@ -18,9 +18,13 @@ from blockdsl import pipeline
 from blockdsl.analysis.reading import FileReader, read_library
 from blockdsl.diagnostics import Source
 from blockdsl.facts import FileFacts
+from blockdsl.fullsize.foundation import foundation_pages
+from blockdsl.fullsize.papers import paper_pages
+from blockdsl.fullsize.templates import template_pages
 from blockdsl.marks.display_list import Page
 from blockdsl.page.book.book import book_document
 from blockdsl.page.book.parts import texts_of
+from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.page.sheet import block_sheet
 from blockdsl.resources import library_folder
 
@@ -40,8 +44,8 @@ SHARED: Final = {
     "fr": words(
         "angle base block blocks border cabin cm cutter cutters direction face faces fat quarter quarters image images"
         " index instructions large letter log long machine machines mm notes on page pages part patchwork place plus"
-        " point points quilt quilts rectangle rectangles second segment segments source table techniques total triangle"
-        " triangles yd"
+        " point points quilt quilts rectangle rectangles second section sections segment segments source table"
+        " techniques total triangle triangles yd"
     ),
 }
 """What a language writes as English does, or borrows: `an`, `so`, `war`, `Quilt`, `page`, `angle`."""
@@ -128,4 +132,19 @@ def test_no_english_word_is_left_in_the_demo_book(language: Literal["de", "fr"])
         word for page in book_document(facts.books[0]).pages for text in texts_of(page.marks) for word in words(text)
     }
     assert len(said) > 600
+    assert left(said, language, units) == []
+
+
+@pytest.mark.parametrize("language", ["de", "fr"])
+def test_no_english_word_is_left_on_what_is_printed_at_full_size(language: Literal["de", "fr"]) -> None:
+    facts, units = read("demo/tide-table", language)
+    pages = [*template_pages(facts.blocks[0], paper="a4").pages, check_print_page("a4", language)]
+    for name in ("rounds", "triangles"):
+        for block in read(name, language)[0].blocks:
+            if block.foundations:
+                pages += foundation_pages(block, paper="a4").pages
+            if block.papers:
+                pages += paper_pages(block, paper="a4").pages
+    said = words_on(pages)
+    assert len(said) > 60
     assert left(said, language, units) == []
