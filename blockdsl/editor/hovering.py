@@ -13,14 +13,14 @@ from blockdsl.editor.nodes import declaration_of, node_of, nodes_around
 from blockdsl.editor.pictures import block_image, part_image, quilt_image, shape_image, swatch_image
 from blockdsl.editor.project import Reading
 from blockdsl.facts import BlockFacts, QuiltFacts
-from blockdsl.facts.blockfacts import CutFacts, UnitFacts
+from blockdsl.facts.blockfacts import CutFacts, Extent, UnitFacts
 from blockdsl.geometry import Exact
 from blockdsl.model import Fabric, UnitPlace
 from blockdsl.shapes import SHAPES
 from blockdsl.syntax import ast
 from blockdsl.syntax.kinds import LINE_KINDS, QUILT_KINDS, keyword_of
 from blockdsl.wording.cutting_rows import plain_cut_size
-from blockdsl.wording.lengths import plain_size
+from blockdsl.wording.lengths import plain_measure, plain_size
 from blockdsl.wording.messages import words_of
 from blockdsl.wording.sheet import format_piece, format_subcut
 
@@ -108,6 +108,13 @@ def _of_keyword(reading: Reading, offset: int) -> Shown | None:
     return Shown(f"**{word}**: {kind.usage}", here) if kind else None
 
 
+def _size(extent: Extent, facts: BlockFacts | QuiltFacts) -> str:
+    """`4 × 2 in`; of a square one side, `4 in`."""
+    if extent[0] == extent[1]:
+        return plain_measure(extent[0], facts.unit, words_of(facts))
+    return plain_size(extent, facts.unit, words_of(facts))
+
+
 # --- blocks and their units ----------------------------------------------------------------------
 
 
@@ -124,13 +131,9 @@ def _of_block(name: str, reading: Reading) -> list[str]:
 
 def block_words(facts: BlockFacts) -> list[str]:
     """A block's sizes, and of how many pieces and units it is made."""
-    words = words_of(facts)
     pieces = len(facts.placed) + len(facts.appliques)
-    sizes = (
-        f"{plain_size(facts.finished, facts.unit, words)} finished, "
-        f"{plain_size(facts.unfinished, facts.unit, words)} unfinished"
-    )
-    units = [f"{unit.count} {_plain(unit.title)}, {unit.method}" for unit in facts.units]
+    sizes = f"{_size(facts.finished, facts)} finished, {_size(facts.unfinished, facts)} unfinished"
+    units = [f"{_plain(unit.title)} × {unit.count}, {unit.method}" for unit in facts.units]
     fabrics = f"{len(facts.fabrics)} fabric" + ("s" if len(facts.fabrics) != 1 else "")
     return [sizes, f"{pieces} patches in {fabrics}", *(["; ".join(units)] if units else [])]
 
@@ -144,7 +147,7 @@ def _of_quilt(name: str, reading: Reading) -> list[str]:
 
 def quilt_words(quilt: QuiltFacts) -> list[str]:
     """A quilt's size and its blocks."""
-    size = plain_size(quilt.finished, quilt.unit, words_of(quilt))
+    size = _size(quilt.finished, quilt)
     kinds: dict[str, int] = {}
     for kind in quilt.kinds:
         kinds[kind.block.name] = kinds.get(kind.block.name, 0) + kind.count
@@ -176,9 +179,12 @@ def _of_patch(drawn_by: ast.Cell | ast.FreePatch, reading: Reading) -> list[str]
                 kind = next(
                     each for each in facts.patches if (each.label, each.fabric) == (placed.label, placed.fabric)
                 )
-                size = plain_size(kind.finished, facts.unit, words_of(facts))
+                size = _size(kind.finished, facts)
                 many = f"{kind.count} patches like it" if kind.count > 1 else "1 patch"
-                return [f"**{kind.label}**, {kind.shape}: {size} finished, {many}", *_cut(facts, [kind.label], "")]
+                return [
+                    f"**{kind.label}**, {kind.shape}: {size} finished, {many}",
+                    *_cut(facts, {(kind.label, kind.fabric)}, None),
+                ]
     return []
 
 
@@ -188,17 +194,13 @@ def _of_place(place: UnitPlace, cuts: BlockCuts, facts: BlockFacts) -> list[str]
     unit = unit_of(place, cuts, facts)
     title = unit.title if unit else place.name or "unit"
     picture = part_image(facts, place.first, place.stop, (place.x, place.y), extent, title)
-    letters = list(dict.fromkeys(patch.label for patch in facts.placed[place.first : place.stop]))
+    patches = {(patch.label, patch.fabric) for patch in facts.placed[place.first : place.stop]}
     if unit is None:
-        size = plain_size(extent, facts.unit, words_of(facts))
-        return [*_picture(picture, title), f"**{_plain(title)}**: {size} finished", *_cut(facts, letters, "")]
-    words = words_of(facts)
-    sizes = (
-        f"{plain_size(unit.finished, facts.unit, words)} finished, "
-        f"{plain_size(unit.unfinished, facts.unit, words)} unfinished"
-    )
+        size = _size(extent, facts)
+        return [*_picture(picture, title), f"**{_plain(title)}**: {size} finished", *_cut(facts, patches, None)]
+    sizes = f"{_size(unit.finished, facts)} finished, {_size(unit.unfinished, facts)} unfinished"
     count = f"{unit.count} in {_plain(facts.name)}, {unit.method}"
-    return [*_picture(picture, title), f"**{_plain(title)}**: {sizes}", count, *_cut(facts, letters, unit.name)]
+    return [*_picture(picture, title), f"**{_plain(title)}**: {sizes}", count, *_cut(facts, patches, unit)]
 
 
 def unit_of(place: UnitPlace, cuts: BlockCuts, facts: BlockFacts) -> UnitFacts | None:
@@ -218,9 +220,10 @@ def _of_unit(name: str, reading: Reading) -> list[str]:
     return []
 
 
-def _cut(facts: BlockFacts, letters: list[str], unit: str) -> list[str]:
-    """The lines of the cutting table for these letters, or for a unit that is made by a method."""
-    cuts = [cut for cut in facts.cutting if cut.label in letters and cut.unit in {"", unit}]
+def _cut(facts: BlockFacts, patches: set[tuple[str, str]], unit: UnitFacts | None) -> list[str]:
+    """The lines of the cutting table for a unit that is made by a method, or else for patches by letter and fabric."""
+    for_unit = [cut for cut in facts.cutting if unit is not None and cut.unit == unit.name]
+    cuts = for_unit or [cut for cut in facts.cutting if not cut.unit and (cut.label, cut.fabric) in patches]
     return ["Cut for the block:\n" + "\n".join(f"- {_cut_line(cut, facts)}" for cut in cuts)] if cuts else []
 
 

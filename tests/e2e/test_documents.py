@@ -212,10 +212,10 @@ def test_the_commands_of_the_readme_are_those_that_blockdsl_has(
     assert named == re.findall(r"^    ([a-z-]+)(?:  .*)?$", told.stdout, re.MULTILINE)
 
 
-def test_every_option_that_the_readme_names_is_one_of_build_or_facts(
+def test_every_option_that_the_readme_names_is_one_of_build_facts_or_check(
     readme: str, blockdsl_command: str, tmp_path: Path
 ) -> None:
-    told = "".join(run(blockdsl_command, name, "--help", cwd=tmp_path).stdout for name in ("build", "facts"))
+    told = "".join(run(blockdsl_command, name, "--help", cwd=tmp_path).stdout for name in ("build", "facts", "check"))
     named = set(re.findall(r"(?:`| )(--[a-z-]+)", readme)) - {"--help"}
 
     assert {"--only", "--paper", "--check-print", "--no-cache"} <= named
