@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
+from collections.abc import Set as AbstractSet
 
 from msgspec import Struct, field
 from msgspec.structs import replace
@@ -271,7 +272,8 @@ def _chosen(
             ties.tie(meeting.one, meeting.other, opposite=meeting.opposite)
     keys = {*leaning, *fixed, *(key for meeting in locking for key in (meeting.one, meeting.other))}
     toward = {key: ties.choice(key) for key in keys}
-    _mend(toward, locking, fixed)
+    # What hands cannot tell apart is not pressed by itself.
+    _mend(toward, locking, {*fixed, *(key for one, other, _ in alike for key in (one, other))})
     found: dict[tuple[SeamKey, Point], bool] = {}
     for meeting in locking:
         found[meeting.where] = found.get(meeting.where, True) and _agrees(meeting, toward)
@@ -284,8 +286,8 @@ def _agrees(meeting: Meeting, toward: Mapping[SeamKey, int]) -> bool:
     return (toward[meeting.one] != toward[meeting.other]) == meeting.opposite
 
 
-def _mend(toward: dict[SeamKey, int], locking: Sequence[Meeting], fixed: Mapping[SeamKey, int]) -> None:
-    """Press a seam the other way where more of its meetings then lock, until none gains by it."""
+def _mend(toward: dict[SeamKey, int], locking: Sequence[Meeting], fixed: AbstractSet[SeamKey]) -> None:
+    """Press a seam that is not `fixed` the other way where more of its meetings then lock, until none gains by it."""
     of_seam: dict[SeamKey, list[Meeting]] = {}
     for meeting in locking:
         if meeting.one != meeting.other:  # two copies of one seam meet: both ways are as good

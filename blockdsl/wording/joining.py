@@ -168,7 +168,10 @@ class _Writer(Sewing, Care):
                 return self._words("measure-points", size=said, length=beyond, count=measure.points)
             return said
         exact = measure.length or self._step.size[0]
-        length = nearest_words(to_float(exact), unit, self._words, about=measure.about or not is_on_ruler(exact, unit))
+        if not measure.about and is_on_ruler(exact, unit):
+            length = length_words(exact, unit, self._words)
+        else:
+            length = nearest_words(to_float(exact), unit, self._words, about=True)
         if measure.along is None:
             return self._words("measure-across", length=length)
         if measure.along == "long":

@@ -47,6 +47,11 @@ class Labels:
         part = self.parts[number]
         return part.fabric is None and self._units[part.name].is_numbered
 
+    @property
+    def has_pairs(self) -> bool:
+        """Whether the step takes pairs that an earlier one made."""
+        return any("pair" in part.name.split() for part in self.parts if part.fabric is None)
+
     def count(self, number: int) -> int:
         """How many of it the step takes."""
         return self._count[self._key(self.parts[number])]

@@ -112,5 +112,14 @@ def size_words(extent: tuple[Exact, Exact], unit: RulerUnit, words: Messages) ->
 
 def nearest_words(length: float, unit: RulerUnit, words: Messages, *, about: bool) -> str:
     """A length that is given to the nearest eighth or millimetre: how far a point extends, say."""
-    nearest = Fraction(round(length / float(_NEAREST[unit]))) * _NEAREST[unit]
-    return words("length-about" if about else "length", length=exact_figure(nearest, unit, words), unit=unit)
+    key = "length-about" if about else "length"
+    return words(key, length=exact_figure(_nearest(length, unit), unit, words), unit=unit)
+
+
+def is_too_little(length: float, unit: RulerUnit) -> bool:
+    """Whether a length to the nearest eighth or millimetre is nothing: a thread that nobody measures."""
+    return not _nearest(length, unit)
+
+
+def _nearest(length: float, unit: RulerUnit) -> Fraction:
+    return Fraction(round(length / float(_NEAREST[unit]))) * _NEAREST[unit]

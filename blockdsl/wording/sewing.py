@@ -9,7 +9,7 @@ from blockdsl.sewing.steps.action import Landmark, Place, Position, Row, Sew
 from blockdsl.sewing.steps.directions import ORDER
 from blockdsl.sewing.steps.plan import spreads
 from blockdsl.wording.grammar import an, capital, in_series, listed
-from blockdsl.wording.lengths import length_words, nearest_words
+from blockdsl.wording.lengths import is_too_little, length_words, nearest_words
 from blockdsl.wording.part_names import rows_in_words
 from blockdsl.wording.stepvoice import StepVoice
 
@@ -21,7 +21,8 @@ class Sewing(StepVoice):
 
     def _sew(self, run: Sequence[Sew]) -> Iterator[str]:
         first = run[0]
-        if len(run) == 2 and not first.out:
+        # Folded over papers nothing extends, and no middles are creased.
+        if len(run) == 2 and (self._by_hand or not first.out):
             yield from self._both_sides(run)
             return
         if len(run) == 2:
@@ -134,12 +135,11 @@ class Sewing(StepVoice):
     def _extending(self, sew: Sew, *, several: str) -> Iterator[str]:
         if not sew.out or self._by_hand:
             return
-        (one, first), (other, second) = sew.out
-        if not first:
-            (one, first), (other, second) = sew.out[::-1]
+        unit = self._block.unit
+        ends = [(pos, far if not is_too_little(float(abs(far)), unit) else 0) for pos, far in sew.out]
+        (one, first), (other, second) = sorted(ends, key=lambda end: not end[1])
         lengths = [
-            nearest_words(float(abs(far)), self._block.unit, self._words, about=sew.base >= self._many)
-            for far in (first, second)
+            nearest_words(float(abs(far)), unit, self._words, about=sew.base >= self._many) for far in (first, second)
         ]
         base = "" if first > 0 and second >= 0 else self._on(sew.base, sew.along)
         if first and second and (first > 0) == (second > 0):
@@ -177,8 +177,12 @@ class Sewing(StepVoice):
         """Halves of an oblong, by their long edges: dots at both ends are matched."""
         length = length_words(self._block.seam, self._block.unit, self._words)
         part, base = self._placed(place.part), self._placed(place.base)
-        self._mentioned.sides = True
         self._base = None
+        if self._by_hand:
+            yield self._words("join-place-long-hand", part=part, base=base)
+            yield self._words("join-sew-edge", edge=self._long_edge(place))
+            return
+        self._mentioned.sides = True
         if self._mentioned.halves and not place.says_side:
             yield self._words("join-place-long-as", part=part, base=base, number=self._mentioned.halves)
             return
@@ -187,10 +191,11 @@ class Sewing(StepVoice):
         yield self._words("join-dot-long", parts=listed(letters, self._words), length=length)
         yield self._words("join-place-long", part=part, base=base)
         yield self._words("join-match-dots")
+        yield self._words("join-sew-edge", edge=self._long_edge(place))
+
+    def _long_edge(self, place: Place) -> str:
         edge = self._words("edge-long")
-        if place.says_side:
-            edge = self._words("edge-at", edge=edge, pos=self._pos(place.side))
-        yield self._words("join-sew-edge", edge=edge)
+        return self._words("edge-at", edge=edge, pos=self._pos(place.side)) if place.says_side else edge
 
     def _placed(self, part: int) -> str:
         if self._labels.count(part) > 1:
@@ -240,18 +245,18 @@ class Sewing(StepVoice):
             key = "join-row-dot-to-dot" if len(dots) == 2 else "join-row-stop"
             yield self._words(key, seams=seams, pos=self._pos(dots[0]), again=self._backstitched())
 
-    def _grouped(self, items: Sequence[tuple[str, str, int]]) -> list[str]:
+    def _grouped(self, items: Sequence[tuple[str, tuple[Landmark, ...], int]]) -> list[str]:
         """What lies beside others of its kind that lie as it does, counted: `3 half-square triangles`."""
         found = []
-        for (name, shows, _), same in groupby(items, key=lambda item: (item[0], item[1], item[2] >= self._many)):
+        for (name, landmarks, _), same in groupby(items, key=lambda item: (item[0], item[1], item[2] >= self._many)):
             parts = [part for _, _, part in same]
             text = name
             if len(parts) > 1:
                 many = self._labels.many(parts[0], len(parts))
                 text = self._words("take-units", count=len(parts), name=many)
-            if shows:
+            if landmarks:
                 key = "with-landmark" if len(parts) == 1 else "with-landmark-each"
-                text = self._words(key, part=text, shows=shows)
+                text = self._words(key, part=text, shows=self._shows(landmarks, short=len(parts) == 1))
             found.append(text)
         return found
 
@@ -266,12 +271,11 @@ class Sewing(StepVoice):
         yield self._words("join-in-order", way=way, **self._how(row.meeting))
 
     def _list(self, row: Row) -> str:
-        items: list[tuple[str, str, int]] = []
+        items: list[tuple[str, tuple[Landmark, ...], int]] = []
         shared = len(set(row.landmarks)) == 1 and len(row.parts) > 2
         for part, landmarks in zip(row.parts, row.landmarks, strict=True):
             name = self._labels.short(part) if part < self._many else self._joined(part)
-            shows = self._shows(landmarks) if landmarks and not shared else ""
-            items.append((name, shows, part))
+            items.append((name, () if shared else landmarks, part))
         listing = self._repeated(self._grouped(items))
         if shared and row.landmarks[0]:
             return self._words("list-each", list=listing, shows=self._shows(row.landmarks[0]))

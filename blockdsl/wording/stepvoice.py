@@ -11,12 +11,15 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.geometry import Point
 from blockdsl.sewing.steps.action import Baste, Landmark, Lay, Turn
 from blockdsl.sewing.steps.directions import towards
+from blockdsl.sewing.steps.plan import across
+from blockdsl.sewing.steps.step import StepSeam
 from blockdsl.sewing.steps.upright import upright
 from blockdsl.wording.grammar import capital, listed, name_of, with_article
 from blockdsl.wording.labels import Labels
 from blockdsl.wording.messages import Messages
 
 MOST_ALONG = 3
+MOST_IN_A_PAIR = 2
 _MOST_ORDINALS = 5
 
 
@@ -61,15 +64,25 @@ class StepVoice:
         self._sewn: dict[int, list[int]] = {}
 
     def _named_rows(self) -> dict[int, str]:
-        """What stages are called that are joined with one another: `the first row`, `the second row`."""
+        """What stages are called that are joined with one another: `the first row`, on the slant `the first pair`."""
         found: dict[int, str] = {}
         for stage in self._stages:
             rows = [part for part in stage.parts if part >= self._many]
             if len(rows) > 1:
-                way = "row" if towards(stage.seams[0].over) in ("top", "bottom") else "column"
+                way = self._kind_of(rows, stage.seams)
                 for number, part in enumerate(rows[:_MOST_ORDINALS], start=1):
                     found[part] = name_of(f"joined-{way}", self._words, number=number)
         return found
+
+    def _kind_of(self, rows: Sequence[int], seams: Sequence[StepSeam]) -> str:
+        """Rows that lie one below the other, columns side by side; what lies aslant is pairs, or parts."""
+        ways = {across(seam) for seam in seams}
+        if ways <= {"top", "bottom"}:
+            return "row"
+        if ways <= {"left", "right"}:
+            return "column"
+        two = all(len(self._stages[part - self._many].parts) == MOST_IN_A_PAIR for part in rows)
+        return "pair" if two and not self._labels.has_pairs else "part"
 
     def _pos(self, place: str) -> str:
         return self._words(f"place-{place}")
@@ -77,14 +90,15 @@ class StepVoice:
     def _where(self, landmark: Landmark) -> str:
         return listed([self._pos(place) for place in landmark.places], self._words)
 
-    def _shows(self, landmarks: Sequence[Landmark], *, count: int = 1) -> str:
+    def _shows(self, landmarks: Sequence[Landmark], *, count: int = 1, short: bool = False) -> str:
         """`its point at the top`, `Foam at the upper left`, `Tide in the middle of its bottom edge`."""
         found = []
         for each in landmarks:
             kind = "seen" if each.kind in ("edge", "corner") else each.kind
             fabric = each.letter or self._labels.fabrics.get(each.fabric, each.fabric)
             edges = max(count, len(each.places)) if kind.endswith("edge") else count
-            found.append(self._words(f"shows-{kind}", fabric=fabric, pos=self._where(each), count=edges))
+            has = "no" if short else "yes"
+            found.append(self._words(f"shows-{kind}", fabric=fabric, pos=self._where(each), count=edges, has=has))
         return listed(found, self._words)
 
     def _lay(self, lay: Lay) -> str:

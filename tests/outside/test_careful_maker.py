@@ -199,6 +199,22 @@ def has_slanted_seams(facts: BlockFacts) -> bool:
     )
 
 
+@pytest.mark.parametrize(
+    ("name", "block_name", "size"),
+    [
+        # Units that are turned in the block, with seams out of place inside them.
+        ("five-patch", "Goose Tracks", "6 in"),
+        ("five-patch", "Grandmother's Choice", "9 in"),
+        ("squares", "Washington's Puzzle", "9 in"),
+    ],
+)
+def test_the_seam_that_lies_furthest_out_does_so_at_her_table_too(name: str, block_name: str, size: str) -> None:
+    facts = next(each.facts for each in tried(name, size) if each.facts.name == block_name)
+    assert facts.drift is not None
+    drift = sew(replace(plan_of(facts), ends_even=True)).drift
+    assert to_float(facts.drift.off) == pytest.approx(drift, abs=SAME)
+
+
 def test_nine_squares_on_point_come_out_4_1_2_in_at_her_table_too() -> None:
     facts = block(*ON_POINT, size="6 in")
     seen: dict[int, Work] = {}

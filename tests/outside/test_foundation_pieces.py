@@ -22,7 +22,7 @@ from blockdsl.facts import BlockFacts
 from blockdsl.facts.foundationfacts import PaperFacts, PaperPatch
 from blockdsl.geometry import to_float
 from blockdsl.geometry.fraction import Fraction, read_fraction
-from tests.outside.test_virtual_sewing import CELLS, OBLONG
+from tests.outside.virtual.shapes import CELLS, OBLONG
 from tests.properties.test_foundation_blocks import slashed
 from tests.unit.model.any_block import AnyBlock, any_blocks
 from tests.unit.model.blocks import block, block_of, read, written

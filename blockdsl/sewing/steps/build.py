@@ -80,7 +80,7 @@ class _Builder:
                 self._true.update(zip(patch.outline, patch.curved.corners, strict=True))
         self._seams = UnitSeams(design, things.frames)
         wanted = [thing.key[0] for thing in things.all.values() if not thing.by_method]
-        fixed, outward = customs(design, making, things)
+        fixed, outward = customs(design, making, things, self._seams)
         self._pressing: Pressing = plan_pressing(design, self._seams, wanted, fixed, outward)
         self._mirrors: dict[Key, Key] = {}
         self._rows = self._rows_alike()
@@ -153,8 +153,11 @@ class _Builder:
         names = name_things(
             self._design, self._making, self._things, [thing for thing in order if thing.key not in self._mirrors]
         )
+        numbered = row_names(self._things)
         for key, other in self._mirrors.items():
-            names[key] = replace(names[other], mirrored=True)
+            # A row or a column keeps its own number, whichever other one it is the mirror image of.
+            own = numbered.get(self._things.all[key].node.patches)
+            names[key] = own or replace(names[other], mirrored=True)
         return names
 
     def _numbered(self) -> dict[Key, int]:

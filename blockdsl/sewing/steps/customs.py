@@ -7,12 +7,14 @@ from blockdsl.sewing.making import Making
 from blockdsl.sewing.methods import FOUNDATION
 from blockdsl.sewing.order import Joined, Piece
 from blockdsl.sewing.pressing import darker_of
-from blockdsl.sewing.pressing_seams import SeamKey
+from blockdsl.sewing.pressing_seams import SeamKey, UnitSeams
 from blockdsl.sewing.steps.tree import Thing, Things
 from blockdsl.shapes import SHAPES
 
 
-def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[SeamKey, int], dict[SeamKey, int]]:
+def customs(
+    design: BlockDesign, making: Making, things: Things, seams: UnitSeams
+) -> tuple[dict[SeamKey, int], dict[SeamKey, int]]:
     """(fixed, outward): for each seam the part, 0 or 1, that it is pressed toward."""
     fixed: dict[SeamKey, int] = {}
     outward: dict[SeamKey, int] = {}
@@ -20,7 +22,7 @@ def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[S
         if thing.title is None:
             continue
         if thing.by_method and making.units[thing.title].method == FOUNDATION:
-            _as_on_papers(making, things, thing, fixed)
+            _as_on_papers(making, things, thing, seams, fixed)
             continue
         filling = making.units[thing.title].group.filling
         if filling is None:
@@ -36,8 +38,11 @@ def customs(design: BlockDesign, making: Making, things: Things) -> tuple[dict[S
     return fixed, outward
 
 
-def _as_on_papers(making: Making, things: Things, thing: Thing, where: dict[SeamKey, int]) -> None:
-    """On papers each seam goes toward the piece that was added, and a join toward the section with the first letter."""
+def _as_on_papers(making: Making, things: Things, thing: Thing, seams: UnitSeams, where: dict[SeamKey, int]) -> None:
+    """On papers each seam goes toward the piece that was added, and a join toward the section with the first letter.
+
+    What was added is the later of the pieces beside the seam: others of its part may come later still.
+    """
     key = making.units[thing.key[1]].group.key
     plan = next(plan for plan in making.foundations if plan.group.key == key)
     order = {
@@ -47,8 +52,8 @@ def _as_on_papers(making: Making, things: Things, thing: Thing, where: dict[Seam
     }
     first = thing.node.patches[0]
     for node in _inside(things, thing):
-        for place in range(len(node.seams)):
-            before, after = ([order[patch - first] for patch in part.patches] for part in node.parts[place : place + 2])
+        for place, seam in enumerate(seams.of(things.frames.number_of(node))):
+            before, after = ([order[patch - first] for patch in side] for side in seam.beside)
             if len({section for section, _ in (*before, *after)}) == 1:
                 toward = int(max(after) > max(before))
             else:

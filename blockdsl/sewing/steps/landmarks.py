@@ -24,6 +24,7 @@ _KINDS: Final[tuple[LandmarkKind, ...]] = ("edge", "corner", "middle")
 Turn = tuple[Exact, Exact]
 """Cosine and sine of a turn clockwise on the page."""
 _NO_TURN: Final[Turn] = (Fraction(1), Fraction(0))
+_DIAMOND, _HEXAGON = 4, 6
 _PLAINLY: Final = 1e-6
 """Twice the area of a triangle that is surely not flat, far above what rounding does to grid squares."""
 Told = dict[tuple[LandmarkKind, Position], str]
@@ -64,7 +65,7 @@ def _of_unit(part: Ingredient, outline: Polygon, turns: Sequence[Turn]) -> Lying
     """By its point, its fabrics, or the letters of its patches; at last by a mark at its top."""
     view = _View(part.picture, outline, [patch.fabric for patch in part.picture])
     point = view.point()
-    if point is not None and point not in [view.point(turn) for turn in turns]:
+    if point is not None and not any(point in view.tips(turn) for turn in turns):
         return Lying((Landmark("point", (point,)),))
     found = _first(view.told(_NO_TURN), [view.told(turn) for turn in turns], view.shares)
     if found:
@@ -172,6 +173,7 @@ class _View:
         self._middles: list[str] = []
         self._corners: list[str] = []
         self._geese: list[Point] | None = None
+        self._outward: tuple[Point, ...] | None = None
         at: dict[Point, set[str]] = {}
         for patch, name in zip(picture, names, strict=True):
             for corner in patch.outline:
@@ -230,6 +232,27 @@ class _View:
             triangles = (patch.outline for patch in self._picture if len(patch.outline) == 3)
             self._geese = [way for ring in triangles if (way := self._point_of(ring)) is not None]
         return towards(_turned(self._geese[0], turn)) if len(self._geese) == 1 else None
+
+    def tips(self, turn: Turn) -> frozenset[Position]:
+        """At which edges a point is seen after a turn: seams meet inside the edge there, leaning in from both sides."""
+        if self._outward is None:
+            self._outward = tuple(
+                outward(start, end) for start, end in edges(self._outline) if self._has_tip(start, step(start, end))
+            )
+        return frozenset(towards(_turned(way, turn)) for way in self._outward)
+
+    def _has_tip(self, start: Point, way: Point) -> bool:
+        """Whether a point lies inside an edge of the outline, which goes this way from its start."""
+        square = dot(way, way)
+        leans: dict[Point, set[int]] = {}
+        for patch in self._picture:
+            for a, b in edges(patch.outline):
+                for at, to in ((a, b), (b, a)):
+                    if _off(start, way, at) or not _off(start, way, to):
+                        continue
+                    if sign(dot(way, step(start, at))) > 0 and sign(dot(way, step(start, at)) - square) < 0:
+                        leans.setdefault(at, set()).add(sign(dot(way, step(at, to))))
+        return any({-1, 1} <= found for found in leans.values())
 
     def _point_of(self, ring: Polygon) -> Point | None:
         """The way in which a goose flies: from its long edge to the corner opposite, when both lie as they should."""
@@ -305,6 +328,23 @@ def _holds(landmark: Landmark, told: Told) -> bool:
 
 def _said_alike(kind: LandmarkKind, place: Position) -> tuple[LandmarkKind, ...]:
     return ("edge", "corner") if kind == "corner" or (kind == "edge" and "-" in place) else (kind,)
+
+
+def steadied(part: Ingredient, marks: tuple[Landmark, ...], *, slanted: bool) -> tuple[Landmark, ...]:
+    """A diamond or hexagon that lies with two edges upright or level might lie so by other edges: which, is said too.
+
+    Either way a diamond may have a sharp corner at one place, and an edge at the upper left: it matters where what is
+    sewn to it is `slanted`. Of a hexagon a corner or an edge may be at the top.
+    """
+    outline = part.outline or ()
+    ways = [step(start, end) for start, end in edges(outline)] if outline else []
+    if len({dot(way, way) for way in ways}) != 1 or len(marks) != 1:
+        return marks
+    is_diamond = len(ways) == _DIAMOND and sign(dot(ways[0], ways[1])) and slanted
+    if not (is_diamond and marks[0].kind.endswith("sharp-corner")) and len(ways) != _HEXAGON:
+        return marks
+    kind: LandmarkKind = "upright-edges" if any(not way.x for way in ways) else "level-edges"
+    return (Landmark(kind, ()), *marks) if any(not way.x or not way.y for way in ways) else marks
 
 
 # --- single patches --------------------------------------------------------------------------------

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
@@ -38,7 +39,7 @@ from blockdsl.sewing.steps.action import (
 from blockdsl.sewing.steps.directions import OPPOSITE, towards
 from blockdsl.sewing.steps.edges import edge_kind, is_askew, is_rectangle, is_slanted
 from blockdsl.sewing.steps.ends import overhang
-from blockdsl.sewing.steps.landmarks import NOTHING, Lying, along, half_turned, is_longest, lying, seen_along
+from blockdsl.sewing.steps.landmarks import NOTHING, Lying, along, half_turned, is_longest, lying, seen_along, steadied
 from blockdsl.sewing.steps.measure import finished_size, measure_of
 from blockdsl.sewing.steps.step import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.upright import in_whole_numbers, upright
@@ -48,6 +49,7 @@ _BACKWARDS = ("left", "top")
 _UPRIGHT = ("top", "bottom", "left", "right")
 _FINE = 64
 """How far points extend is given to such a share of an inch or a centimetre."""
+_NUMBERED = re.compile(r"(?:row|column) \d")
 MOST_BESIDE = 3
 """Parts side by side that are sewn to a middle one; of more the order is listed."""
 
@@ -314,6 +316,9 @@ class _Planner:
             return
         on_point = self._is_on_point(part)
         marks_of_base = () if part in self._told else self._lies(part, first).landmarks
+        if marks_of_base and part < self._many:
+            slanted = all("-" in towards(seam.over) for seam in stage.seams)
+            marks_of_base = steadied(self._variant.ingredients[part], marks_of_base, slanted=slanted)
         self._told.add(part)
         if marks_of_base or on_point:
             yield Lay((part,), (marks_of_base,), on_point)
@@ -347,7 +352,8 @@ class _Planner:
         if part >= self._many:
             return False
         ingredient = self._variant.ingredients[part]
-        return ingredient.step is not None and ingredient.name.split(" ")[0] in ("row", "column")
+        # A row of tumblers is a shape, row 2 is numbered.
+        return ingredient.step is not None and bool(_NUMBERED.match(ingredient.name))
 
     def _is_like(self, one: int, other: int) -> bool:
         """Whether two parts are made by one step."""

@@ -257,7 +257,7 @@ method-star-cut = Die 45°-Linie des Lineals auf eine Naht legen und das treppen
 } parallel zu diesem Schnitt schneiden.
 method-star-again = Nach jedem dritten die 45°-Linie wieder auf eine Naht legen.
 method-star-take-segments = Jeweils { $segments } nehmen.
-method-star-lay-rows = In der Reihenfolge ihrer Sets nebeneinanderlegen, { $piece } von Set { $set } an einer spitzen Ecke der großen Raute.
+method-star-lay-rows = In der Reihenfolge ihrer Sets nebeneinanderlegen, jedes mit dem ersten Streifen seines Sets oben, { $piece } von Set { $set } an einer spitzen Ecke der großen Raute.
 method-star-sew-rows = { $rows ->
     [2] Das zweite rechts auf rechts auf das erste legen, lange Kanten bündig, sodass sich ihre Nähte { $seam } von der Kante kreuzen; dort stecken. Die lange Kante nähen.
    *[other] Jedes rechts auf rechts auf das vorige legen, lange Kanten bündig, sodass sich ihre Nähte { $seam } von der Kante kreuzen; dort stecken. Die langen Kanten nähen.

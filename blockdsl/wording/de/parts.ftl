@@ -543,6 +543,38 @@ joined-column = { $case ->
         *[5] fünfte
     } Spalte
 }
+joined-pair = { $case ->
+    [dative] dem { $number ->
+        [1] ersten
+        [2] zweiten
+        [3] dritten
+        [4] vierten
+        *[5] fünften
+    } Paar
+   *[other] das { $number ->
+        [1] erste
+        [2] zweite
+        [3] dritte
+        [4] vierte
+        *[5] fünfte
+    } Paar
+}
+joined-part = { $case ->
+    [dative] dem { $number ->
+        [1] ersten
+        [2] zweiten
+        [3] dritten
+        [4] vierten
+        *[5] fünften
+    } Stück
+   *[other] das { $number ->
+        [1] erste
+        [2] zweite
+        [3] dritte
+        [4] vierte
+        *[5] fünfte
+    } Stück
+}
 # Eines von zwei gleichen Teilen, die ein Schritt hinlegt.
 joined-one = { $case ->
     [dative] dem { $number ->

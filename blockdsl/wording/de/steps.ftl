@@ -146,6 +146,7 @@ join-dot-as = Auf jedem { $parts } Punkte markieren wie in Schritt { $number }.
 join-dot-long = Auf der linken Stoffseite von jedem { $parts } an beiden Enden der langen Kante einen Punkt markieren, { $length } von beiden Kanten.
 join-place-long = { NAME($part, case: "accusative") } rechts auf rechts auf { NAME($base, case: "accusative") } legen, lange Kanten bündig.
 join-place-long-as = { NAME($part, case: "accusative") } auf { NAME($base, case: "accusative") } legen, Punkt auf Punkt, und die lange Kante nähen wie in Schritt { $number }.
+join-place-long-hand = { NAME($part, case: "accusative") } rechts auf rechts auf { NAME($base, case: "accusative") } legen, lange Kanten bündig, jede schmale Ecke auf der breiten des anderen Teils.
 join-match-dots = Punkt auf Punkt legen, sodass die schmale Ecke des einen Teils über die breite Ecke des anderen hinausragt; stecken.
 join-points = { $several ->
     [yes] Ihre Spitzen ragen an beiden Enden { $length } hinaus.

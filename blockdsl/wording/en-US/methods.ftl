@@ -64,8 +64,7 @@ take-piece = { $count } { $letter } { $form } ({ $fabric })
 # How many are made, of how many squares or strip sets, and how many are left over.
 method-made = { $mirrored ->
     [0] make { $count }
-    [one] make { $count } and 1 mirror image
-   *[other] make { $count } and { $mirrored } mirror images
+   *[other] make { $count } and { $mirrored } reversed
 }{ $batch ->
     [pair] , { $gives } from each pair of squares
     [set] , { $gives } from each set of { $squares } squares
@@ -148,11 +147,11 @@ method-measure-across = { $length } across
 method-sort-both = { $landmark ->
     [point] Lay each with its point at the { $lies }.
    *[other] Lay each with { $landmark } at the { $lies }.
-} Half have { $told } at the { $here }; the others, with { $told } at the { $there }, are their mirror images. Keep the two kinds apart.
+} Half have { $told } at the { $here }; the others, with { $told } at the { $there }, are reversed. Keep the two kinds apart.
 method-sort-one = { $landmark ->
     [point] Lay each with its point at the { $lies }.
    *[other] Lay each with { $landmark } at the { $lies }.
-} Keep those with { $told } at the { $here }; the others are mirror images, and spare.
+} Keep those with { $told } at the { $here }; the others are reversed, and spare.
 
 method-flip-lay-base = Lay { $base } with a long edge at the { $position }.
 method-flip-place-end = Place { $piece } on its { $end } end, right sides together, edges even.
@@ -166,8 +165,8 @@ method-flip-place-corner = Place { $piece } on the { $corner } corner of { $base
 method-flip-next-corner = Place { $piece } on the { $corner } corner in the same way, its line from { $start } to { $end }. Sew, cut{ -serial } and press in the same way, { -toward } the { $corner }.
 method-flip-rest = Flip { $piece } onto each of the other three corners in the same way, the opposite corner first, its line cutting off the corner.
 method-flip-mirrored = { $count ->
-    [one] Make the mirror image in the same way, left and right exchanged.
-   *[other] Make the mirror images in the same way, left and right exchanged.
+    [one] Make the reversed one in the same way, left and right exchanged.
+   *[other] Make the reversed ones in the same way, left and right exchanged.
 }
 
 # Strip sets.
@@ -260,7 +259,7 @@ method-star-cut = Lay the 45° line of the ruler on a seam and cut off the stepp
 method-star-again = Lay the 45° line on a seam again after every third.
 method-star-take-segments = For each, take { $segments }.
 method-star-segment = 1 segment of set { $set }
-method-star-lay-rows = Lay them side by side in the order of their sets, { $piece } of set { $set } at a sharp corner of the large diamond.
+method-star-lay-rows = Lay them side by side in the order of their sets, each with the first strip of its set at the top, { $piece } of set { $set } at a sharp corner of the large diamond.
 method-star-sew-rows = { $rows ->
     [2] Place the second on the first, right sides together, long edges even, so that their seams cross { $seam } from the edge; pin there. Sew the long edge.
    *[other] Place each on the one before it, right sides together, long edges even, so that their seams cross { $seam } from the edge; pin there. Sew the long edges.

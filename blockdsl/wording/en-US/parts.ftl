@@ -180,7 +180,10 @@ part-plain-patch = { $count ->
     [one] plain patch
    *[other] plain patches
 }
-part-flying-geese = flying geese
+part-flying-geese = { $count ->
+    [one] flying geese unit
+   *[other] flying geese
+}
 part-courthouse-steps = courthouse steps
 part-diamond-in-a-rectangle = { $count ->
     [one] diamond in a rectangle
@@ -202,8 +205,14 @@ part-block-with-its-applique = { $count ->
     [one] block with its appliqué
    *[other] blocks with its appliqué
 }
-part-sixty-degree-triangles = 60° triangles
-part-cubes-of-sixty-degree-diamonds = cubes of 60° diamonds
+part-sixty-degree-triangles = { $count ->
+    [one] field of 60° triangles
+   *[other] fields of 60° triangles
+}
+part-cubes-of-sixty-degree-diamonds = { $count ->
+    [one] field of cubes
+   *[other] fields of cubes
+}
 part-segment-of-set = { $count ->
     [one] segment of set { $number }
    *[other] segments of set { $number }
@@ -260,7 +269,7 @@ take-patches = { $form ->
    *[plain] { $count } { $letter } ({ $fabric })
 }
 
-# Rows that a step has joined: the first row, the second row.
+# What a step has joined: the first row, the second column; on the slant the first pair, or part.
 joined-row = the { $number ->
     [1] first
     [2] second
@@ -275,6 +284,20 @@ joined-column = the { $number ->
     [4] fourth
    *[5] fifth
 } column
+joined-pair = the { $number ->
+    [1] first
+    [2] second
+    [3] third
+    [4] fourth
+   *[5] fifth
+} pair
+joined-part = the { $number ->
+    [1] first
+    [2] second
+    [3] third
+    [4] fourth
+   *[5] fifth
+} part
 # One of two alike parts that a step lays down: the first, the second.
 joined-one = the { $number ->
     [1] first

@@ -25,38 +25,56 @@ way-top = bottom to top
 way-lower-left = upper right to lower left
 way-upper-left = lower right to upper left
 
-# What shows how a part lies: "with …".
+# What shows how a part lies: "with …"; without "its" in the brackets of a list.
 shows-seen = { $fabric } at the { $pos }
 shows-middle = { $count ->
     [one] { $fabric } in the middle of its { $pos } edge
    *[other] { $fabric } in the middle of their { $pos } edges
 }
-shows-point = { $count ->
-    [one] its point at the { $pos }
-   *[other] their points at the { $pos }
+shows-point = { $has ->
+    [no] point at the { $pos }
+   *[yes] { $count ->
+        [one] its point at the { $pos }
+       *[other] their points at the { $pos }
+    }
 }
-shows-square-corner = { $count ->
-    [one] its square corner at the { $pos }
-   *[other] their square corners at the { $pos }
+shows-square-corner = { $has ->
+    [no] square corner at the { $pos }
+   *[yes] { $count ->
+        [one] its square corner at the { $pos }
+       *[other] their square corners at the { $pos }
+    }
 }
-shows-sharp-corner = { $count ->
-    [one] its sharpest corner at the { $pos }
-   *[other] their sharpest corners at the { $pos }
+shows-sharp-corner = { $has ->
+    [no] sharpest corner at the { $pos }
+   *[yes] { $count ->
+        [one] its sharpest corner at the { $pos }
+       *[other] their sharpest corners at the { $pos }
+    }
 }
 shows-a-sharp-corner = a sharp corner at the { $pos }
-shows-long-edge = { $count ->
-    [one] its long edge at the { $pos }
-   *[other] long edges at the { $pos }
+shows-long-edge = { $has ->
+    [no] long edge at the { $pos }
+   *[yes] { $count ->
+        [one] its long edge at the { $pos }
+       *[other] long edges at the { $pos }
+    }
 }
-shows-short-edge = { $count ->
-    [one] its short edge at the { $pos }
-   *[other] short edges at the { $pos }
+shows-short-edge = { $has ->
+    [no] short edge at the { $pos }
+   *[yes] { $count ->
+        [one] its short edge at the { $pos }
+       *[other] short edges at the { $pos }
+    }
 }
 shows-upright-edges = two edges upright
 shows-level-edges = two edges level
-shows-mark = { $count ->
-    [one] its TOP mark at the { $pos }
-   *[other] their TOP marks at the { $pos }
+shows-mark = { $has ->
+    [no] TOP mark at the { $pos }
+   *[yes] { $count ->
+        [one] its TOP mark at the { $pos }
+       *[other] their TOP marks at the { $pos }
+    }
 }
 with-landmark-each = { $part } (each with { $shows })
 with-landmark = { $part } ({ $shows })
@@ -151,6 +169,7 @@ join-dot-as = Mark dots on each { $parts }, as in step { $number }.
 join-dot-long = On the wrong side of each { $parts }, mark a dot { $length } from both edges at each end of its long edge.
 join-place-long = Place { $part } on { $base }, right sides together, long edges even.
 join-place-long-as = Place { $part } on { $base }, dots matched, and sew the long edge as in step { $number }.
+join-place-long-hand = Place { $part } on { $base }, right sides together, long edges even, the narrow corner of each on the wide corner of the other.
 join-match-dots = Match the dots, so that the narrow corner of each extends beyond the wide corner of the other; pin.
 join-points = { $several ->
     [yes] Their points extend { $length } at both ends.

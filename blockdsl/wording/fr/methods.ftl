@@ -286,7 +286,7 @@ method-star-cut = Poser la ligne à 45° de la règle sur une couture et couper 
 method-star-again = Reposer la ligne à 45° sur une couture tous les trois segments.
 method-star-take-segments = Pour chaque grand losange, prendre { $segments }.
 method-star-segment = 1 segment de l’ensemble { $set }
-method-star-lay-rows = Poser les segments côte à côte dans l’ordre de leurs ensembles, { $piece } de l’ensemble { $set } à un angle aigu du grand losange.
+method-star-lay-rows = Poser les segments côte à côte dans l’ordre de leurs ensembles, chacun avec la première bande de son ensemble en haut, { $piece } de l’ensemble { $set } à un angle aigu du grand losange.
 method-star-sew-rows = { $rows ->
         [2] Poser le second sur le premier, endroit contre endroit, bords longs alignés, pour que leurs coutures se croisent à { $seam } du bord ; y épingler. Coudre le bord long.
        *[other] Poser chacun sur le précédent, endroit contre endroit, bords longs alignés, pour que leurs coutures se croisent à { $seam } du bord ; y épingler. Coudre les bords longs.

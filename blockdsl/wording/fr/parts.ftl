@@ -319,6 +319,20 @@ joined-column = la { $number ->
         [4] quatrième
        *[5] cinquième
     } colonne
+joined-pair = la { $number ->
+        [1] première
+        [2] deuxième
+        [3] troisième
+        [4] quatrième
+       *[5] cinquième
+    } paire
+joined-part = la { $number ->
+        [1] première
+        [2] deuxième
+        [3] troisième
+        [4] quatrième
+       *[5] cinquième
+    } partie
 joined-one = la { $number ->
         [1] première
         [2] deuxième

@@ -143,6 +143,7 @@ join-dot-as = Marquer des points sur chaque { $parts }, comme à l’étape { $n
 join-dot-long = Sur l’envers de chaque { $parts }, marquer un point à { $length } des deux bords à chaque bout du bord long.
 join-place-long = Poser { $part } sur { $base }, endroit contre endroit, bords longs alignés.
 join-place-long-as = Poser { $part } sur { $base }, point sur point, et coudre le bord long comme à l’étape { $number }.
+join-place-long-hand = Poser { $part } sur { $base }, endroit contre endroit, bords longs alignés, l’angle étroit de chaque pièce sur l’angle large de l’autre.
 join-match-dots = Faire coïncider les points : l’angle étroit de chaque pièce dépasse l’angle large de l’autre ; épingler.
 join-points = { $several ->
         [yes] Les pointes dépassent de { $length } aux deux bouts.

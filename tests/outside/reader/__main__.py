@@ -1,4 +1,7 @@
-"""Read blocks of the library by name, or all of them, and tell where the words fail: python -m tests.outside.reader."""
+"""Read blocks of the library by name, or all of them and every shape by every method, and tell where the words fail.
+
+`python -m tests.outside.reader [name …]`, or `make read`.
+"""
 
 from __future__ import annotations
 
@@ -6,7 +9,10 @@ import sys
 
 from tests.outside.reader.library import FAMILIES, check, documents, steps_of
 from tests.outside.reader.reading import Fault
+from tests.outside.reader.shapes import ROWS, shape_document, shapes_by_methods
 from tests.outside.reader.table import Refused
+
+SIDES = ("3 in", "7.5 cm")
 
 
 def main(names: list[str]) -> int:
@@ -26,6 +32,20 @@ def main(names: list[str]) -> int:
                 bad += 1
                 print(f"{document['name']}: {fault}")
     print(f"{good} blocks are sewn by their words, {bad} are not")
+    return bad if names else bad + shapes()
+
+
+def shapes() -> int:
+    """The number of shapes and methods whose words fail, in a row or two, in inches or centimetres."""
+    tried = [(*made, rows, side) for made in shapes_by_methods() for rows in ROWS for side in SIDES]
+    bad = 0
+    for shape, method, rows, side in tried:
+        try:
+            check(shape_document(shape, method, rows, side))
+        except (Fault, Refused) as fault:
+            bad += 1
+            print(f"{shape} as {method}, {rows}, {side}: {fault}")
+    print(f"{len(tried) - bad} shapes and methods are sewn by their words, {bad} are not")
     return bad
 
 

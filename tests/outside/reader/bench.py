@@ -74,6 +74,8 @@ class Bench:
     pressed_by_row: dict[str, dict[int, str]] = field(default_factory=dict)
     items_said: Item | None = None
     measured: bool = False
+    by_hand: bool = False
+    """Whether the seams are whip-stitched over papers: none has an allowance pressed to a side yet."""
     trimmed: tuple[float, float] | None = None
 
     # --- taking -------------------------------------------------------------------------------------------
@@ -113,7 +115,7 @@ class Bench:
     def _short(self, phrase: str, name: str) -> list[Item]:
         """A row of this step by its name, what was sewn last, or a name cut short."""
         sewn = self.assemblies.get(name)
-        if not sewn and re.fullmatch(r"the (?:strip|pair|row|column|joined pieces?)", phrase):
+        if not sewn and re.fullmatch(r"the (?:strip|pair|part|row|column|joined pieces?)", phrase):
             sewn = self.joined_last
         if sewn:
             return [self.items[key] for key in sorted(sewn)]
@@ -123,7 +125,7 @@ class Bench:
         """The first of two alike; the first row that was sewn in this step."""
         several = [group for group in self.groups().values() if len(group) > 1]
         of = name or self.ordinal_of
-        if of in ("row", "column", "pair", "strip") and not any(of in item.names for item in self.items):
+        if of in ("row", "column", "pair", "part", "strip") and not any(of in item.names for item in self.items):
             if place >= len(self.groups_sewn):
                 raise Refused(f"there is no {ORDINALS[place]} {name}")
             return [self.items[key] for key in sorted(self.groups_sewn[place])]
@@ -266,7 +268,7 @@ def follow(bench: Bench, sentence: str) -> None:
 
     Errors: Unreadable where no pattern reads it; Refused where it cannot be followed.
     """
-    of = re.search(rf"(?:{'|'.join(ORDINALS)}) (row|column|pair|strip)\b", sentence)
+    of = re.search(rf"(?:{'|'.join(ORDINALS)}) (row|column|pair|part|strip)\b", sentence)
     bench.ordinal_of = of[1] if of else None
     for pattern, handler in PATTERNS:
         if found := pattern.fullmatch(sentence):

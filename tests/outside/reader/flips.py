@@ -10,6 +10,7 @@ from tests.outside.reader.bench import Bench, press, reads
 from tests.outside.reader.cloth import HAIR, cross, near, unit
 from tests.outside.reader.cutting import put_together, rectangle, turned_over_corner
 from tests.outside.reader.stock import Kind
+from tests.outside.reader.strips import RULER
 from tests.outside.reader.table import Item, Refused, Table
 from tests.outside.reader.words import PLACE, PLACES
 
@@ -42,7 +43,7 @@ def begin(bench: Bench, item: Item, base: Item, where: str) -> None:
     kind = item.extra
     if not isinstance(kind, Kind):
         raise Refused("a unit is not turned over")
-    side = bench.stock.raw_size(kind)[0]
+    side = _as_drawn(bench, kind.label, bench.stock.raw_size(kind)[0])
     body = bench.tables[0].body(base.key)
     low, high = body.box()
     square = abs(body.size()[0] - body.size()[1]) < HAIR
@@ -53,6 +54,13 @@ def begin(bench: Bench, item: Item, base: Item, where: str) -> None:
     x = high.real - side if "right" in where else low.real
     y = high.imag - side if "lower" in where or where == "bottom" else low.imag
     bench.method["flip"] = {"item": item, "base": base, "at": complex(x, y), "side": side}
+
+
+def _as_drawn(bench: Bench, label: str, side: float) -> float:
+    """The side of a square without what the ruler rounded it up by, where its letter shows what was meant."""
+    points = bench.stock.letters[label].points
+    drawn = [abs(a - b) for a, b in zip(points, points[1:] + points[:1], strict=True)]
+    return max((each for each in drawn if -HAIR < side - each < RULER), default=side)
 
 
 @reads(
@@ -86,9 +94,9 @@ def turn_both(bench: Bench, found: re.Match[str]) -> None:
     line(bench, found["a"], found["b"])
 
 
-@reads(r"Make the mirror images? in the same way, left and right exchanged")
+@reads(r"Make the reversed ones? in the same way, left and right exchanged")
 def mirror_images(bench: Bench, found: re.Match[str]) -> None:
-    if not bench.title.mirrored or (found[0].startswith("Make the mirror images")) != (bench.title.mirrored > 1):
+    if not bench.title.mirrored or (found[0].startswith("Make the reversed ones ")) != (bench.title.mirrored > 1):
         raise Refused("the title says another number")
     (body,) = bench.tables[0].bodies.values()
     patches = [

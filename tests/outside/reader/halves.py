@@ -354,7 +354,7 @@ def lay_each(bench: Bench, found: re.Match[str]) -> None:
 
 @reads(
     r"(?P<keep>Keep those|Half have) (?:with )?(?P<how>.+?); the others(?:, with (?P<other>.+?),)? are "
-    r"(?P<rest>mirror images, and spare|their mirror images)"
+    r"(?P<rest>reversed, and spare|reversed)"
 )
 def sort_kinds(bench: Bench, found: re.Match[str]) -> None:
     tests = tests_of(bench, found["how"])

@@ -10,7 +10,7 @@ from tests.outside.reader.bench import Bench, merged, reads
 from tests.outside.reader.cloth import HAIR, Cloth, Misfit, Run, Stretch, joined, near, runs, unit
 from tests.outside.reader.landmarks import Test, best, different, edges_at, edges_of, turns_of
 from tests.outside.reader.laying import shown, tests_of
-from tests.outside.reader.nests import NEST, check_nest, nesting
+from tests.outside.reader.nests import BY_HAND, NEST, check_nest, nesting
 from tests.outside.reader.table import Item, Refused, Seam, Table
 from tests.outside.reader.words import PLACE, PLACES, Unreadable
 
@@ -54,7 +54,7 @@ def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
         if table.home[item.key] == table.home[base.key]:
             raise Refused("it is sewn on already")
         for lying in bench.lying(table, base):
-            yield from ways_of(lying, item, base, sewing, number_, problems)
+            yield from ways_of(lying, item, base, sewing, number_, problems, by_hand=bench.by_hand)
 
     try:
         bench.follow(follow, f"{max(item.names, key=len)} does not fit there")
@@ -65,7 +65,9 @@ def sewn_on(bench: Bench, item: Item, base: Item, sewing: Sewing) -> int:
     return number_
 
 
-def ways_of(lying: Table, item: Item, base: Item, sewing: Sewing, seam: int, problems: list[str]) -> Iterator[Table]:
+def ways_of(
+    lying: Table, item: Item, base: Item, sewing: Sewing, seam: int, problems: list[str], *, by_hand: bool = False
+) -> Iterator[Table]:
     """Every way of sewing a thing on, the base lying as it does; of broken edges those that leave nothing open."""
     on_place, base_place = lying.home[item.key], lying.home[base.key]
     on, ground = lying.bodies[on_place], lying.bodies[base_place]
@@ -75,7 +77,7 @@ def ways_of(lying: Table, item: Item, base: Item, sewing: Sewing, seam: int, pro
         fitting = best(different(way for way in ways if way), sewing.tests)
         along = None if sewing.zigzag else edge
         # From dot to dot every seam that ends there is matched at its dot, and nothing more need be said.
-        nest = sewing.nest or ("match where any" if sewing.zigzag else None)
+        nest = BY_HAND if by_hand else sewing.nest or ("match where any" if sewing.zigzag else None)
         for whole, stretches in tried(fitting, ground, seam, along, as_said(nest), problems):
             long = sum(abs(s.b - s.a) for s in stretches)
             after = merged(lying, on_place, base_place, whole, Seam(seam, tuple(stretches)))
@@ -187,7 +189,7 @@ def sew_edge_of_fabric(bench: Bench, found: re.Match[str]) -> None:
         ground = body.moved(turns_of(body)[0])
         for edge in _wholly(ground, found["y"]):
             ways = [fitted(on, run, edge, laid=False) for run in _wholly(on, found["x"])]
-            check = as_said(nesting(found["nest"]))
+            check = as_said(BY_HAND if bench.by_hand else nesting(found["nest"]))
             for whole, stretches in tried((way for way in ways if way), ground, number, edge, check, problems):
                 after = merged(table, on_place, base_place, whole, Seam(number, tuple(stretches)))
                 yield replace(after, laid=after.laid - {base_place})

@@ -14,7 +14,7 @@ from tests.outside.reader.halves import put_squares
 from tests.outside.reader.joining import Check, Sewing, edges_of_kind, fitted, raising_late, sewn_on, tried
 from tests.outside.reader.landmarks import different, edges_at, turns_of
 from tests.outside.reader.laying import lay, tests_of
-from tests.outside.reader.nests import NEST, check_nest, nesting
+from tests.outside.reader.nests import BY_HAND, NEST, check_nest, nesting
 from tests.outside.reader.table import Item, Refused, Seam, Table
 from tests.outside.reader.words import PLACE, PLACES
 
@@ -22,7 +22,8 @@ from tests.outside.reader.words import PLACE, PLACES
 @reads(
     r"Place (?!the loose end)(?P<what>.+?) on (?!each of |its |(?:the )?(?:\w+ ){1,2}(?:end|corner)\b)"
     r"(?P<base>.+?), right sides together, (?P<even>all edges|edges|long edges) even"
-    r"(?:, (?P<x>[^,]+?) on (?P<y>[^,]+?))?(?:, (?P<how>.+ at the .+?))?(?:; pin|, and pin)?"
+    r"(?:, (?P<corners>the narrow corner of each on the wide corner of the other)|, (?P<x>[^,]+?) on (?P<y>[^,]+?))?"
+    r"(?:, (?P<how>.+ at the .+?))?(?:; pin|, and pin)?"
 )
 def place(bench: Bench, found: re.Match[str]) -> None:
     on, base = two_things(bench, found["what"], found["base"])
@@ -32,6 +33,7 @@ def place(bench: Bench, found: re.Match[str]) -> None:
     if found["how"]:
         lay(bench, base, tests_of(bench, found["how"].replace("sharp point", "sharp corner").replace("edges", "edge")))
     bench.method["placed"] = {"on": on, "base": base, "even": found["even"], "x": found["x"], "y": found["y"]}
+    bench.method["placed"]["dots"] = bool(found["corners"])
     bench.base = [base.key]
 
 
@@ -143,7 +145,7 @@ def sew_placed(bench: Bench, placed: dict[str, Any], choose: Choose) -> None:
     """Sew what lies on another thing along an edge of it; the two lie edge on edge all round if the words say so."""
     on_item, base_item = placed["on"], placed["base"]
     number_ = bench.next_seam()
-    said = bench.method.pop("nest", None)
+    said = BY_HAND if bench.by_hand else bench.method.pop("nest", None)
 
     def follow(table: Table) -> Iterator[Table]:
         on_place, base_place = table.home[on_item.key], table.home[base_item.key]

@@ -12,7 +12,7 @@ from tests.outside.reader.table import Refused, Seam, Table
 from tests.outside.reader.words import PLACE, PLACES, number
 
 WHICH = r"(?P<which>the (?:sewn part|seams?)|both (?:long )?seams|all (?:\w+ )?(?:long )?seams|each seam)"
-WHERE = r"(?: of (?P<of>(?:row|column) \d+|the \w+ (?:row|column|pair|strip)|the (?:row|column|pair|strip)))?"
+WHERE = r"(?: of (?P<of>(?:row|column) \d+|the \w+ (?:row|column|pair|part|strip)|the (?:row|column|pair|strip)))?"
 
 
 @reads(r"Press each seam (?P<way>toward|away from) the piece just added")
@@ -49,7 +49,7 @@ def press_by_row(bench: Bench, found: re.Match[str]) -> None:
     bench.follow(follow, "nothing can be pressed so")
 
 
-@reads(rf"Press {WHICH}{WHERE} (?P<way>toward|away from) (?P<what>.+)")
+@reads(rf"Press {WHICH}{WHERE} (?P<way>toward|away from) (?P<what>(?!.* and those of ).+)")
 def press_toward(bench: Bench, found: re.Match[str]) -> None:
     what = found["what"]
 

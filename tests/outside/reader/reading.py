@@ -203,7 +203,7 @@ def _give_kinds(bench: Bench) -> None:
     (name,) = bench.title.names
     bench.stock.give(name, _pressed(kept, {}), bench.title.count)
     if other:
-        bench.stock.give(f"mirror image of {name}", _pressed(other, {}), bench.title.mirrored)
+        bench.stock.give(f"reversed {name}", _pressed(other, {}), bench.title.mirrored)
 
 
 def _results(bench: Bench) -> Iterator[Result]:

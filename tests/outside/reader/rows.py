@@ -23,15 +23,17 @@ def parts_of(bench: Bench, text: str) -> list[Place]:
 
     Errors: Unreadable.
     """
+    each: list[Test] = []
+    if whole := re.search(r"(?:^|, )each with (?P<how>.+)$", text):
+        each = tests_of(bench, whole["how"])
+        text = text[: whole.start()]
     if again := re.fullmatch(r"(?P<first>.+), then (?P<other>.+) and (?P<more>.+) (?:(?P<n>\d+) times|twice)", text):
         written = [again["first"], *[again["other"], again["more"]] * int(again["n"] or 2)]
     else:
-        written = re.split(r"(?:, and |, | and (?=[^ ]+$))(?![^(]*\))", text)
+        # A list with `each with` behind it has no `and` of its own: half-square triangles of Ground and Main.
+        last = "" if each else r"| and (?=[^ ]+$)"
+        written = re.split(rf"(?:, and |, {last})(?![^(]*\))", text)
     found: list[Place] = []
-    each: list[Test] = []
-    if whole := re.fullmatch(r"each with (?P<how>.+)", written[-1]):
-        each = tests_of(bench, whole["how"])
-        written.pop()
     for part in written:
         if not (read := re.fullmatch(r"(?:(?P<n>\d+) )?(?P<what>.+?)(?P<how> \((?=[^()]* (?:at|in) the ).+\))?", part)):
             raise Unreadable(f"what comes next in a row: {part!r}")
@@ -76,7 +78,7 @@ def _has_edge_at(way: str) -> Test:
 def _marks(bench: Bench, what: str, item: Item) -> frozenset[str]:
     """What lies along the outline of a thing: its own mark; of what this step has sewn, those of all that is in it."""
     own = {item.mark}
-    if re.match(r"the .*\b(?:row|column)$", what):
+    if re.match(r"the .*\b(?:row|column|pair|part)$", what):
         own |= {other.mark for other in bench.named(what)}
     return frozenset(own)
 
@@ -93,7 +95,7 @@ def _beside(last: frozenset[str], way: str) -> Callable[[Cloth], list[Run]]:
     r"(?P<nest>x)?(?P<zigzag>): (?P<list>.+)",
 )
 def sew_them(bench: Bench, found: re.Match[str]) -> None:
-    zigzag = "zigzag" in found.groupdict()
+    zigzag = "zigzag" in found.groupdict() or bench.by_hand
     items = sew_row(bench, parts_of(bench, found["list"]), found["b"], nesting(found["nest"]), zigzag=zigzag)
     bench.joined_last = {item.key for item in items}
 

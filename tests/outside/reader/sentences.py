@@ -25,7 +25,7 @@ class Title:
     """What all or each batch of them are made from: 5 squares, 1 strip set."""
 
     mirrored: int = 0
-    """How many mirror images are made besides."""
+    """How many reversed ones are made besides."""
     spare: int = 0
 
     @property
@@ -47,7 +47,7 @@ class Step:
 
 
 MAKE = re.compile(
-    r"make (?P<n>\d+)(?: and (?P<m>\d+) mirror images?)?(?:, (?P<k>\d+) from each (?P<each>[^,]+))?"
+    r"make (?P<n>\d+)(?: and (?P<m>\d+) reversed)?(?:, (?P<k>\d+) from each (?P<each>[^,]+))?"
     r"(?: from (?P<source>[^,]+))?(?:, (?P<spare>\d+) spare)?"
 )
 

@@ -146,13 +146,15 @@ def set_alike(bench: Bench, found: re.Match[str]) -> None:
 
 @reads(
     rf"Set (?P<what>.+?) into the V at the (?P<pos>{PLACE})(?: of (?P<base>.+?))?(?:, with (?P<how>.+?))?"
-    r"(?P<way> in the same way)?(?:, as .+? in step (?P<n>\d+))?"
+    r"(?P<hand>, folding the papers at the corner)?(?P<way> in the same way)?(?:, as .+? in step (?P<n>\d+))?"
     r"(?:: pin the dot of its corner to the dot where the seam stops, and sew each edge from that dot to its "
     r"outer end)?"
 )
 def set_at(bench: Bench, found: re.Match[str]) -> None:
     if not found["base"] and not bench.base:
         raise Refused("the V of what?")
+    if bool(found["hand"]) != bench.by_hand:
+        raise Refused("papers are folded at a corner where there are papers")
     if found["n"] and int(found["n"]) not in bench.texts:
         raise Refused("that step comes later")
     base = bench.one(found["base"], base=True) if found["base"] else bench.items[bench.base[0]]

@@ -69,7 +69,7 @@ class Table:
         return lying, tuple(sorted(self.home.items())), self.laid
 
 
-MANY = 60
+MANY = 260
 """So many ways of following words are as good as none."""
 
 

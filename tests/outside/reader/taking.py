@@ -9,7 +9,10 @@ from tests.outside.reader.table import Refused
 from tests.outside.reader.words import LENGTH, stem
 
 
-@reads(r"(?P<each>For each(?P<pair> (?:pair|set)(?: of squares)?)?, take|Take) (?!the pieces \S+ to )(?P<list>.+)")
+@reads(
+    r"(?P<each>For each(?P<pair> (?:pair|set)(?: of squares)?)?, take|Take) "
+    r"(?!out the basting|the pieces \S+ to )(?P<list>.+)"
+)
 def take(bench: Bench, found: re.Match[str]) -> None:
     per_pair = bool(found["pair"]) and bench.title.each_batch is None
     if found["pair"] and not per_pair:
@@ -36,7 +39,7 @@ def take_list(bench: Bench, text: str, times: int) -> None:
 
 def _whole(text: str) -> list[str]:
     """Entries in one piece again where a name has an `and` in it: half-square triangles of Main and Pale."""
-    begins = r"(?=\d|the |an? |both |one |rows? |columns? |round \d)"
+    begins = r"(?=\d|the |an? |both |one |rows? |columns? |(?:straight |diagonal )?round \d)"
     return [part for part in re.split(rf"(?:,? and |, ){begins}(?![^()]*\))", text) if part]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from tests.outside.reader.bench import Bench, reads
+from tests.outside.reader.cloth import EITHER
 from tests.outside.reader.table import Refused
 
 
@@ -20,6 +21,9 @@ def baste(bench: Bench, found: re.Match[str]) -> None:
     r"Take out the basting and the papers, and press the outer edges open",
 )
 def by_hand(bench: Bench, found: re.Match[str]) -> None:
-    if found[0].startswith("Whip-stitch") and not bench.method.get("basted"):
-        raise Refused("nothing is basted")
-    bench.method["by hand"] = True
+    pieces = [kind for kind, _, _ in bench.taken if kind.form != "unit"]
+    if found[0].startswith("Whip-stitch") and pieces and not bench.method.get("basted"):
+        raise Refused("these pieces were not basted")
+    # Nothing is pressed before the papers come out.
+    bench.press_each = EITHER
+    bench.by_hand = True

@@ -29,6 +29,7 @@ _BRITISH: Final = (
     ("towards", "toward"), ("centre", "center"), ("colour", "color"), ("grey", "gray"), ("turned half round",
     "rotated a half turn"), ("turned a quarter round", "rotated a quarter turn"), ("mitre", "miter"),
     ("wadding", "batting"), ("selvedge", "selvage"),
+    ("tacking", "basting"), ("tack them", "baste them"), ("Tack the", "Baste the"),
 )  # fmt: skip
 
 
@@ -75,7 +76,9 @@ def number(text: str) -> int:
 
 def stem(name: str) -> str:
     """A name that is the same for one and for several: flying geese and goose, rows and row."""
-    return " ".join(_stem(word) for word in re.split(r"[\s\u00a0]+", name.strip().lower()))
+    words = " ".join(_stem(word) for word in re.split(r"[\s\u00a0]+", name.strip().lower()))
+    # One of several flying geese is a flying geese unit.
+    return words.replace("flying goose unit", "flying goose")
 
 
 def _stem(word: str) -> str:

@@ -44,6 +44,12 @@ def test_a_length_of_nothing_is_refused(line: str) -> None:
     assert "the the" not in problem.message
 
 
+def test_a_ribbon_an_inch_wide_is_a_fabric_and_one_of_no_width_is_none() -> None:
+    ribbon = 'fabric ribbon "Ribbon" #333333 width {} in'
+    assert block("row ribbon", size="1/2 in", above=ribbon.format(1)).fabrics[0].name == "ribbon"
+    assert one_error("row ribbon", above=ribbon.format(0)).code == "length-not-positive"
+
+
 def test_a_size_of_nothing_is_one_mistake() -> None:
     assert one_error("row fog", size="0 in").message == "the finished size must be greater than zero"
 

@@ -8,6 +8,9 @@ import sys
 import pytest
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, fits_cloth, fits_sheet, plan_length, plan_sheets
+from blockdsl.cutting.cloth.pieces import coarsest, merge_sizes
+from blockdsl.cutting.cloth.sheet_filling import SheetTask, Way, counts_of
+from blockdsl.cutting.cloth.sheet_search import one_piece
 from blockdsl.geometry.fraction import Fraction
 
 WIDTH, EIGHTH = Fraction(40), Fraction(1, 8)
@@ -130,3 +133,22 @@ def test_the_solver_is_loaded_with_the_first_plan_alone() -> None:
     say = "import sys, blockdsl.cutting.cloth; print('highspy' in sys.modules, 'numpy' in sys.modules)"
     ended = subprocess.run([sys.executable, "-c", say], check=True, capture_output=True, text=True)
     assert ended.stdout.split() == ["False", "False"]
+
+
+def test_sides_of_4_6_and_10_in_are_all_measured_in_steps_of_2_in() -> None:
+    # In eighths 32, 48 and 80: 16 of them, 2 in, is the longest step that measures all.
+    assert coarsest([piece(4, 6, 1), piece(10, 4, 2)], EIGHTH) == 2
+
+
+def test_pieces_so_large_that_a_fat_quarter_holds_one_take_one_each_at_every_effort() -> None:
+    # 16 in and 11 in squares: neither two of a size nor one of each lie beside or below one another in 17 1/2 × 20 1/2.
+    for effort in Effort:
+        plan = plan_sheets([piece(16, 16, 2), piece(11, 11, 3)], *FAT_QUARTER, EIGHTH, effort)
+        assert plan.count == 5
+
+
+def test_there_is_a_sheet_for_each_size_even_where_it_holds_one_piece_alone() -> None:
+    # Of squares of 16 and 11 in, 17 1/2 × 20 1/2 in holds one.
+    sizes = merge_sizes([piece(16, 16, 2), piece(11, 11, 3)], (0, 1), *FAT_QUARTER, Fraction(1))
+    sheets = one_piece(SheetTask((Way(sizes, 17, 20),), (2, 3)))
+    assert [counts_of(sheet) for sheet in sheets] == [{0: 1}, {1: 1}]

@@ -62,6 +62,9 @@ def test_a_piece_of_applique_is_cut_with_a_quarter_inch_round_it() -> None:
 def test_a_turn_under_in_millimetres_holds_in_a_block_of_inches() -> None:
     facts = facts_of("size 6 in", "row fog", 'applique slate "M0.25 0.25 H0.75 V0.75 H0.25 Z" turn-under 6.35 mm')
     assert facts.appliques[0].turn_under == F(1, 4)
+    # And the other way round: 1/4 in is 0.635 cm.
+    facts = facts_of("size 15 cm", "row fog", 'applique slate "M0.25 0.25 H0.75 V0.75 H0.25 Z" turn-under 1/4 in')
+    assert facts.appliques[0].turn_under == F(635, 1000)
 
 
 def test_pieces_that_are_turned_share_a_letter_and_mirrored_ones_are_its_partner() -> None:

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from blockdsl.cutting.cutlist import Cut
+from blockdsl.cutting.drift.pieces import Shape, side_offsets
 from blockdsl.facts import BlockFacts
-from blockdsl.geometry import to_float
+from blockdsl.geometry import Point, to_float
+from blockdsl.geometry.fraction import Fraction
 from tests.unit.model.blocks import block, read, warnings, written
 
 ON_POINT = (
@@ -67,6 +70,22 @@ def test_what_is_offered_works() -> None:
     assert found.templates == ("A",)
 
 
+@pytest.mark.parametrize("upright", [True, False])
+def test_five_rails_that_are_rounded_up_in_width_alone_are_warned_of(*, upright: bool) -> None:
+    # A rail finishes 4/5 in wide: 1.3 cut 1 3/8, so it finishes 7/8 and five of them 4 3/8 beside 4. The first seam
+    # lies one and a half of them from the middle. 2 in long is cut 2 1/2.
+    rails = [((rail, 0), (rail + 1, 0), (rail + 1, 2), (rail, 2)) for rail in range(5)]
+    corners = [*rails, ((0, 2), (5, 2), (5, 4), (0, 4))]
+    places = [" ".join(f"{x},{y}" if upright else f"{y},{x}" for x, y in each) for each in corners]
+    lines = [
+        f"patch {fabric} at {place}"
+        for fabric, place in zip((*["slate", "fog"] * 2, "slate", "moss"), places, strict=True)
+    ]
+    found = block(f"grid {'5 x 4' if upright else '4 x 5'}", *lines, size="4 in").drift
+    assert found is not None
+    assert to_float(found.off) == pytest.approx(1.5 * (0.875 - 0.8))
+
+
 def test_a_size_at_which_the_square_falls_just_below_a_mark_is_let_off() -> None:
     # 9 in: 9/6 × √2 = 2.1213, with its allowance 2.6213, cut 2 5/8 = 2.625: three are 0.011 in over.
     assert codes(*ON_POINT, size="9 in") == []
@@ -122,3 +141,19 @@ def test_the_block_at_further_sizes_has_its_own_finding_without_a_warning_of_its
 @pytest.mark.parametrize("shape", ["hexagons slate fog across 2", "cubes slate fog moss across 2"])
 def test_pieces_wider_than_the_cloth_come_from_no_strip_and_nothing_is_said_of_their_rounding(shape: str) -> None:
     assert "rounding-adds-up" not in codes(f"row ({shape})", "measure 1 mm", size="1000 cm")
+
+
+def test_half_of_a_rectangle_that_is_rounded_up_in_one_side_has_its_long_edge_turned() -> None:
+    """Legs of 4 and 3 in, a long edge of 5: with 1/4 in all round legs of 5 and 3 3/4, cut 5 × 4.
+
+    The cut edge is the line x/5 + y/4 = 1 from the square corner of the cloth. Square to the long edge, along
+    (3, 4)/5, it lies t beyond the corners (4 1/4, 1/4) and (1/4, 3 1/4), a seam in from both legs: 0.8 and 0.75 of the
+    way, and 3/25 + 4/20 = 0.32 an inch. So t is 0.0875/0.32 and 0.1375/0.32.
+    """
+    triangle = tuple(Point(Fraction(x), Fraction(y)) for x, y in ((0, 0), (4, 0), (0, 3)))
+    cut, exact = (Fraction(4), Fraction(5)), (Fraction(15, 4), Fraction(5))
+    shape = Shape.of(triangle, Fraction(1, 4))
+    offsets = side_offsets(shape, Cut("fog", "A", "rectangle", cut, exact, 1, "once", 2, 0, "patches"))
+    assert not any(offsets[0] + offsets[2])
+    start, end = map(to_float, offsets[1])
+    assert (start, end) == pytest.approx((0.0875 / 0.32 - 0.25, 0.1375 / 0.32 - 0.25))

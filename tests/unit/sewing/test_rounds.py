@@ -173,6 +173,8 @@ ACUTE = 1 + R2
         (((0, 0), (4, 0), (0, 4), (-4, 4)), ((4, 0), (8, 0), (4, 4), (0, 4)), (-2, 2)),
         # the first sky of a goose: even at its base, 90 degrees on 45 at its point
         (((4, 0), (8, 4), (0, 4)), ((0, 0), (4, 0), (0, 4)), (0, 1 - ACUTE)),
+        # a flat roof on a steeper one: a rise of 1 in 2 on a rise of 1 in 1, (1 + cosine) / sine of the first is 2 + √5
+        (((0, 0), (4, 0), (2, -1)), ((4, 0), (0, 0), (2, 2)), (2 + 5**0.5 - ACUTE, 2 + 5**0.5 - ACUTE)),
     ],
 )
 def test_what_extends_beyond_an_end_goes_by_the_corners_that_meet(
@@ -203,6 +205,6 @@ def test_tumblers_are_sewn_from_one_end_of_the_row_to_the_other_in_one_go() -> N
     (step,) = facts.steps
     assert [len(stage.parts) for stage in step.hands[0].stages] == [5]
     assert (
-        "Sew them together from left to right, right sides together: A, B (Wet slate) (its long edge at the bottom), "
-        "B (Harbour fog) (its long edge at the top)" in texts(facts)[0]
+        "Sew them together from left to right, right sides together: A, B (Wet slate) (long edge at the bottom), "
+        "B (Harbour fog) (long edge at the top)" in texts(facts)[0]
     )

@@ -8,7 +8,7 @@ import re
 
 import pytest
 
-from tests.unit.model.blocks import block_of
+from tests.unit.model.blocks import block, block_of
 from tests.unit.wording.said import texts, titles
 
 CLOTH = """
@@ -187,3 +187,9 @@ def test_every_step_ends_with_a_measure_and_names_no_numbered_unit(text: str) ->
     for each in texts(block_of(CLOTH + text)):
         assert "☐ " in each
         assert not re.search(r"\bunit \d", each)
+
+
+def test_three_rows_alike_are_listed_and_four_are_counted_from_the_first_to_the_last() -> None:
+    for rows, said in ((3, "Rows 1, 2, and 3 · make 3"), (4, "Rows 1 to 4 · make 4")):
+        title = titles(block(*["row fog slate moss"] * rows))[0]
+        assert title.startswith(said)

@@ -6,8 +6,10 @@ import pytest
 from fluent.runtime import FluentResource
 from fluent.syntax.ast import Message, Term
 
+from blockdsl.sewing.message import Names, message
 from blockdsl.wording import LANGUAGES, messages
 from blockdsl.wording.messages import MissingMessageError
+from blockdsl.wording.sentences import sentence
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -58,3 +60,11 @@ def test_a_list_of_any_length_has_its_place_in_a_message() -> None:
     # Fluent itself takes no argument of more than 2,500 letters, and this one is put into a term too.
     row = ", ".join(["A (Harbour fog)"] * 400)
     assert messages()("step-take", list=row) == f"Take {row}."
+
+
+def test_names_are_a_list_with_and_unless_their_order_matters() -> None:
+    letters = ("A", "B", "C")
+    said = sentence(message("step-take", list=Names(letters)), "in", messages())
+    assert said == "Take A, B, and C."
+    said = sentence(message("step-take", list=Names(letters, in_order=True)), "in", messages())
+    assert said == "Take A, B, C."

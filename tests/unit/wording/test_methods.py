@@ -114,7 +114,7 @@ def test_mixed_quarter_squares_say_which_ones_to_keep() -> None:
     text = step(facts)
     assert text.title == "Quarter-square units · make 2 from 4 squares, 2 spare · 6 × 6 in finished"
     assert text.text.endswith(
-        "Lay each with Harbour fog at the top. Keep those with Lantern at the right; the others are mirror images, "
+        "Lay each with Harbour fog at the top. Keep those with Lantern at the right; the others are reversed, "
         "and spare."
     )
 
@@ -127,8 +127,8 @@ def test_mixed_quarter_squares_of_both_kinds_are_kept_apart() -> None:
         size="12 in",
     )
     text = step(facts)
-    assert "make 1 and 1 mirror image from 4 squares, 2 spare" in text.title
-    assert "are their mirror images. Keep the two kinds apart." in text.text
+    assert "make 1 and 1 reversed from 4 squares, 2 spare" in text.title
+    assert "are reversed. Keep the two kinds apart." in text.text
 
 
 def test_quarter_squares_that_are_their_own_mirror_images_are_not_sorted() -> None:
