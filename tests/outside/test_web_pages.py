@@ -35,7 +35,7 @@ def test_the_harbour_light_is_cut_from_the_sizes_of_the_published_formulas(demo_
     """12 in, geese of 6 x 3 in: 6 + 1 1/4 and 3 + 7/8; corners of 1 1/2 in: 1 1/2 + 7/8 and 1 1/2 + 1/2."""
     page = read_page(demo_site / "harbour-light.html")
     cutting = list(page.all("table"))[1]
-    assert "6, 9, and 12 in finished" in cutting.one("caption").words
+    assert "6, 9 and 12 in finished" in cutting.one("caption").words
     assert [head.words for head in cutting.one("thead").all("th")][3:6] == ["6 in", "9 in", "12 in"]
     sizes = {(row[0], row[1], row[4], row[6]) for row in rows_of(page, 1)}
     assert ("1", "square", "7 1/4", "D") in sizes
@@ -65,9 +65,9 @@ def test_a_blocks_page_goes_in_the_order_of_the_work(demo_site: Path) -> None:
         "Cutting",
         "Units to make",
         "Steps",
-        "Other colorways",
-        "In the colorway Night watch",
-        "In the colorway Storm cone",
+        "Other colourways",
+        "In the colourway Night watch",
+        "In the colourway Storm cone",
     ]
 
 
@@ -178,8 +178,8 @@ def test_every_table_is_named_and_its_heads_say_what_they_head(pages: dict[str, 
 
 
 def test_every_page_names_its_language_and_begins_with_a_way_past_what_is_on_all(pages: dict[str, Node]) -> None:
+    assert {page.one("html").attributes["lang"] for page in pages.values()} in ({"en-US"}, {"en-GB"})
     for page in pages.values():
-        assert page.one("html").attributes["lang"] == "en-US"
         (skip, *_) = page.one("body").all("a")
         assert skip.attributes["href"] == "#" + page.one("main").attributes["id"]
 
