@@ -17,6 +17,7 @@ from blockdsl.document.content import (
     Columns,
     DataCell,
     DataColumn,
+    Definition,
     DefinitionList,
     Heading,
     Listing,
@@ -25,7 +26,6 @@ from blockdsl.document.content import (
     Parts,
     Plate,
     Reference,
-    RichText,
     RowGroup,
     Section,
     Table,
@@ -100,11 +100,11 @@ def _measures(facts: BlockFacts) -> DefinitionList:
     """What a block measures: finished, unfinished, its grid, how much there is of it."""
     words = words_of(facts)
     made_of = (many(len(facts.placed), "patches", words), many(len(facts.fabrics), "fabrics", words))
-    entries: tuple[tuple[str, tuple[RichText, ...]], ...] = (
-        (words("sheet-finished"), (plain(plain_size(facts.finished, facts.unit, words)),)),
-        (words("sheet-unfinished"), (plain(plain_size(facts.unfinished, facts.unit, words)),)),
-        (words("sheet-grid"), tuple(plain(text) for text in format_grid(facts) if text)),
-        (words("sheet-made-of"), tuple(map(plain, made_of))),
+    entries = (
+        Definition(words("sheet-finished"), (plain(plain_size(facts.finished, facts.unit, words)),)),
+        Definition(words("sheet-unfinished"), (plain(plain_size(facts.unfinished, facts.unit, words)),)),
+        Definition(words("sheet-grid"), tuple(plain(text) for text in format_grid(facts) if text)),
+        Definition(words("sheet-made-of"), tuple(map(plain, made_of))),
     )
     return DefinitionList(entries)
 

@@ -13,7 +13,7 @@ beside what (`Columns`, `Section.layout`), what may be left out where it would b
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Literal
+from typing import Final, Literal
 
 from msgspec import Struct
 
@@ -34,6 +34,8 @@ class TextRun(Struct, frozen=True):
 
 
 RichText = tuple[TextRun, ...]
+PAGE_NUMBER: Final = "\N{OBJECT REPLACEMENT CHARACTER}"
+"""The text of a run that stands for the number of the page to which it leads."""
 
 
 class Heading(Struct, frozen=True):
@@ -92,13 +94,21 @@ class Picture(Struct, frozen=True):
     repeats: bool = False
 
 
+class Definition(Struct, frozen=True):
+    """A name and what is said of it, on one line or more; `where` ends with the run that leads to more of it."""
+
+    name: str
+    lines: tuple[RichText, ...]
+    where: RichText = ()
+
+
 class DefinitionList(Struct, frozen=True):
-    """Names and what is said of each, on one line or more. `kind` is what they are.
+    """Names and what is said of each. `kind` is what they are.
 
     Measures stand beside each other; terms are explained one below the other, and lines are only looked up.
     """
 
-    entries: tuple[tuple[str, tuple[RichText, ...]], ...]
+    entries: tuple[Definition, ...]
     kind: Literal["measures", "terms", "lines"] = "measures"
 
 
@@ -204,13 +214,14 @@ class Card(Struct, frozen=True):
     number: int = 0
 
 
-CardKind = Literal["blocks", "kinds", "few", "units", "colourways", "strips", "cuts", "cloth"]
+CardKind = Literal["blocks", "gallery", "kinds", "few", "units", "colourways", "strips", "cuts", "cloth"]
 
 
 class Cards(Struct, frozen=True):
     """Cards beside each other, as many as there is room for; `kind` says what they show.
 
-    Blocks and quilts to find, kinds of block to make, units, colourways, cuts across a strip or a rectangle, cloth.
+    Blocks and quilts to find, a gallery of blocks, kinds of block to make, units, colourways, cuts across a strip or a
+    rectangle, cloth.
     `name` is what all of them are of, where their section holds more.
     """
 
@@ -285,6 +296,12 @@ class Section(Struct, frozen=True):
     opens: bool = False
 
 
+class Prose(Struct, frozen=True):
+    """Words that are read, not looked up: headings, paragraphs, lists."""
+
+    parts: Parts
+
+
 class Columns(Struct, frozen=True):
     """Sections of few words that stand beside each other."""
 
@@ -325,6 +342,7 @@ Part = (
     | Places
     | Reference
     | Section
+    | Prose
     | Columns
     | AtSizes
 )

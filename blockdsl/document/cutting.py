@@ -13,6 +13,7 @@ from blockdsl.document.content import (
     ColumnKind,
     DataCell,
     DataColumn,
+    Definition,
     DefinitionList,
     Heading,
     Paragraph,
@@ -200,9 +201,11 @@ def cutters(facts: BlockFacts, level: int) -> list[Part]:
         label: tuple(dict.fromkeys(cut.label for cut in facts.cutting if label in cut.cutters))
         for label in facts.cutters
     }
-    lines = [(label, (plain(_format_patches(found, words)),)) for label, found in letters.items() if found]
-    lines = lines or [("", (plain(words("cutters-none")),))]
-    lines += [(words("cutters-lacking"), (quiet(_format_lacking(lacking, facts)),)) for lacking in facts.lacking]
+    lines = [Definition(label, (plain(_format_patches(found, words)),)) for label, found in letters.items() if found]
+    lines = lines or [Definition("", (plain(words("cutters-none")),))]
+    lines += [
+        Definition(words("cutters-lacking"), (quiet(_format_lacking(lacking, facts)),)) for lacking in facts.lacking
+    ]
     return [section(level, words("cutters-title"), DefinitionList(tuple(lines), "lines"), aside=words("cutters-aside"))]
 
 

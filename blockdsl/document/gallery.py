@@ -1,4 +1,4 @@
-"""A contact sheet as a web page: many blocks side by side, small, by family."""
+"""A contact sheet: many blocks side by side, small, by family."""
 
 from __future__ import annotations
 
@@ -7,51 +7,40 @@ from collections.abc import Sequence
 from blockdsl.document.content import (
     Card,
     Cards,
-    Heading,
     Paragraph,
-    Part,
+    Parts,
     Section,
-    TextRun,
     WebPage,
     WebSite,
     plain,
+    quiet,
+    section,
+    strong,
 )
 from blockdsl.document.pictures import in_colour
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.wording.grammar import many
-from blockdsl.wording.lengths import show_extent
+from blockdsl.wording.lengths import plain_size
 from blockdsl.wording.messages import Messages, messages, words_of
 from blockdsl.wording.sheet import families_in_order, format_family
 
 
+def gallery_parts(blocks: Sequence[BlockFacts]) -> Parts:
+    """The families in the order of an index of families; within one the blocks as they come."""
+    found: dict[str, list[BlockFacts]] = {}
+    for block in blocks:
+        found.setdefault(format_family(block), []).append(block)
+    words = words_of_all(blocks)
+    return tuple(_section(family, found[family], words) for family in families_in_order(found, words))
+
+
 def gallery_site(blocks: Sequence[BlockFacts], title: str) -> WebSite:
     """The contact sheet as a web page: each picture says in words what is seen, and where the block comes from."""
-    words = words_of_all(blocks)
-    sections = tuple(_section(family, found, words) for family, found in families_of(blocks))
-    parts: tuple[Part, ...] = sections
-    under = words("gallery-by-family", blocks=many(len(blocks), "patchwork-blocks", words))
-    page = WebPage("index", title, parts, under=under)
-    return WebSite(title, "", blocks[0].language if blocks else "en-US", (page,))
-
-
-def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> Section:
-    title = words("gallery-family", family=family, blocks=many(len(blocks), "blocks", words))
-    return Section(Heading(2, plain(title)), (Cards("blocks", tuple(map(_card, blocks))),))
-
-
-def _card(block: BlockFacts) -> Card:
-    words = words_of(block)
-    size, patches = show_extent(block.finished, block.unit, words), many(len(block.placed), "patches", words)
-    about = words("gallery-line", size=size, patches=patches)
-    sources = tuple(Paragraph((TextRun(source, "quiet"),)) for source in block.sources)
-    return Card(
-        (
-            in_colour(block, small=True),
-            Paragraph((TextRun(block.name, "strong"),)),
-            Paragraph((TextRun(about, "quiet"),)),
-            *sources,
-        )
+    under = words_of_all(blocks)(
+        "gallery-by-family", blocks=many(len(blocks), "patchwork-blocks", words_of_all(blocks))
     )
+    page = WebPage("index", title, gallery_parts(blocks), under=under)
+    return WebSite(title, "", blocks[0].language if blocks else "en-US", (page,))
 
 
 def words_of_all(blocks: Sequence[BlockFacts]) -> Messages:
@@ -59,10 +48,14 @@ def words_of_all(blocks: Sequence[BlockFacts]) -> Messages:
     return messages(blocks[0].language) if blocks else messages()
 
 
-def families_of(blocks: Sequence[BlockFacts]) -> list[tuple[str, list[BlockFacts]]]:
-    """The blocks by family, in the order of an index of families; within one as they come."""
-    found: dict[str, list[BlockFacts]] = {}
-    for block in blocks:
-        found.setdefault(format_family(block), []).append(block)
-    words = words_of_all(blocks)
-    return [(family, found[family]) for family in families_in_order(found, words)]
+def _section(family: str, blocks: Sequence[BlockFacts], words: Messages) -> Section:
+    cards = Cards("gallery", tuple(map(_card, blocks)))
+    return section(2, family, cards, aside=many(len(blocks), "blocks", words))
+
+
+def _card(block: BlockFacts) -> Card:
+    words = words_of(block)
+    size, patches = plain_size(block.finished, block.unit, words), many(len(block.placed), "patches", words)
+    about = words("gallery-line", size=size, patches=patches)
+    sources = (Paragraph(plain(source), small=True) for source in block.sources)
+    return Card((in_colour(block, small=True), Paragraph(strong(block.name)), Paragraph(quiet(about)), *sources))

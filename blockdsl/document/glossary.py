@@ -1,13 +1,19 @@
-"""The trade's words that a site uses, each explained, with the first page that says it."""
+"""The trade's words that a book or a site uses, each explained, with the first page that says it."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
-from blockdsl.document.content import DefinitionList, TextRun, WebPage
+from blockdsl.document.content import Definition, DefinitionList, RichText, TextRun, WebPage
 from blockdsl.document.said import words_on
-from blockdsl.wording.glossary import terms_used
+from blockdsl.wording.glossary import TermUsed, terms_used
 from blockdsl.wording.messages import Messages
+
+
+def glossary_list(terms: Sequence[TermUsed], where: Callable[[str], RichText]) -> DefinitionList:
+    """A line or two for each term; `where` shows the page that uses it first."""
+    entries = (Definition(used.term, ((TextRun(used.meaning, defines=True),),), where(used.page)) for used in terms)
+    return DefinitionList(tuple(entries), "terms")
 
 
 def glossary_page(pages: Sequence[WebPage], name: str, words: Messages) -> WebPage | None:
@@ -15,14 +21,7 @@ def glossary_page(pages: Sequence[WebPage], name: str, words: Messages) -> WebPa
     titles = {page.name: page.title for page in pages}
     terms = terms_used({page.name: words_on(page) for page in pages}, words)
 
-    entries = tuple(
-        (
-            used.term,
-            (
-                (TextRun(used.meaning, defines=True),),
-                (TextRun(words("glossary-first"), "quiet"), TextRun(titles[used.page], target=used.page)),
-            ),
-        )
-        for used in terms
-    )
-    return WebPage(name, words("glossary-title"), (DefinitionList(entries, "terms"),)) if entries else None
+    def first(page: str) -> RichText:
+        return (TextRun(words("glossary-first"), "quiet"), TextRun(titles[page], target=page))
+
+    return WebPage(name, words("glossary-title"), (glossary_list(terms, first),)) if terms else None

@@ -10,6 +10,7 @@ from blockdsl.document.content import (
     ColumnKind,
     DataCell,
     DataColumn,
+    Definition,
     DefinitionList,
     Heading,
     RichText,
@@ -114,7 +115,7 @@ def _by_patches(found: BlockPages, words: Messages) -> Section:
 
 def _looked_up(lines: Iterable[tuple[str, list[TextRun]]]) -> DefinitionList:
     """What is looked up, and behind it the blocks on one line with commas between."""
-    return DefinitionList(tuple((text, (_with_commas(runs),)) for text, runs in lines), "terms")
+    return DefinitionList(tuple(Definition(text, (_with_commas(runs),)) for text, runs in lines), "terms")
 
 
 def _with_commas(runs: Sequence[TextRun]) -> RichText:

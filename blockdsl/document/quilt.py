@@ -13,6 +13,7 @@ from blockdsl.document.block import sizes_and_care
 from blockdsl.document.content import (
     Card,
     Cards,
+    Definition,
     DefinitionList,
     FabricKey,
     Heading,
@@ -21,7 +22,6 @@ from blockdsl.document.content import (
     Parts,
     Plate,
     Reference,
-    RichText,
     Section,
     TextRun,
     Tick,
@@ -102,11 +102,11 @@ def _measures(facts: QuiltFacts) -> DefinitionList:
     blocks = format_blocks(facts) if len(facts.blocks) < 2 else many(whole, "blocks", words)
     more = (plain(words("quilt-half-blocks", count=halves)),) if halves else ()
     borders = words("quilt-without-borders", size=plain_size(facts.middle, facts.unit, words))
-    entries: tuple[tuple[str, tuple[RichText, ...]], ...] = (
-        (words("sheet-finished"), (plain(format_size(facts)), *((plain(borders),) if facts.rings else ()))),
-        (words("quilt-set"), (plain(capital(format_setting(facts))),)),
-        (words("quilt-blocks"), (plain(blocks), *more)),
-        (words("sheet-made-of"), (plain(many(len(facts.fabrics_used), "fabrics", words)),)),
+    entries = (
+        Definition(words("sheet-finished"), (plain(format_size(facts)), *((plain(borders),) if facts.rings else ()))),
+        Definition(words("quilt-set"), (plain(capital(format_setting(facts))),)),
+        Definition(words("quilt-blocks"), (plain(blocks), *more)),
+        Definition(words("sheet-made-of"), (plain(many(len(facts.fabrics_used), "fabrics", words)),)),
     )
     return DefinitionList(entries)
 

@@ -21,13 +21,23 @@ from blockdsl.document.content import (
     Paragraph,
     Part,
     Parts,
+    Prose,
     Quotation,
     RichText,
     TextRun,
     Verbatim,
+    plain,
 )
+from blockdsl.facts.bookfacts import WordsFacts
 
 _DEEPEST = 6
+
+
+def prose_of(text: WordsFacts) -> Prose:
+    """A text within a part of a book: a title that it begins with becomes its first heading."""
+    found = read_text(text.markdown)
+    title = (Heading(2, plain(found.title)),) if found.title else ()
+    return Prose((*title, *found.parts))
 
 
 class Reading(Struct, frozen=True):
@@ -44,7 +54,7 @@ def _reader() -> MarkdownIt:
 
 def read_text(markdown: str) -> Reading:
     """The text as parts; a first heading of level 1 becomes the title."""
-    tokens: list[Token] = _reader().parse(markdown)
+    tokens: list[Token] = _reader().parse(markdown.expandtabs(4))
     blocks = SyntaxTreeNode(tokens).children if tokens else []
     title = ""
     if blocks and blocks[0].type == "heading" and blocks[0].tag == "h1":

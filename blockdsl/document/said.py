@@ -17,6 +17,7 @@ from blockdsl.document.content import (
     Parts,
     Places,
     Plate,
+    Prose,
     Quotation,
     Reference,
     RichText,
@@ -49,7 +50,7 @@ def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for ea
         case Listing():
             for item in part.items:
                 yield from _of(item)
-        case Quotation():
+        case Quotation() | Prose():
             yield from _of(part.parts)
         case Section():
             yield from _said(part.heading)
@@ -59,8 +60,8 @@ def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for ea
         case Plate():
             yield from _of(part.beside)
         case DefinitionList():
-            for name, lines in part.entries:
-                yield from (name, *map(_run_together, lines))
+            for entry in part.entries:
+                yield from (entry.name, *map(_run_together, entry.lines))
         case Cards():
             for card in part.cards:
                 yield from _of(card.parts)

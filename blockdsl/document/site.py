@@ -25,6 +25,7 @@ from blockdsl.document.content import (
     WebSite,
     plain,
 )
+from blockdsl.document.front import front_parts
 from blockdsl.document.glossary import glossary_page
 from blockdsl.document.index import index_page
 from blockdsl.document.lesson import lesson_parts
@@ -63,7 +64,8 @@ class _Entry(Struct, frozen=True):
         return self.block is not None or self.quilt is not None
 
 
-_Chapters = Sequence[tuple[str, Sequence[_Entry]]]
+_Chapter = tuple[str, list[_Entry]]
+_Chapters = Sequence[_Chapter]
 
 
 def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
@@ -86,12 +88,28 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
         )
         for number, chapter in enumerate(book.chapters)
     ]
+    if sum(len(entries) for _, entries in chapters) > 1:
+        chapters = list(_with_front(chapters, book, name_of))
     if book.techniques:
         chapters.append((words_of(book)("book-techniques"), list(_techniques(book, name_of))))
     pages = [entry.page for _, entries in chapters for entry in entries]
     back = list(_back(chapters, pages, words_of(book)))
     home = WebPage(HOME, book.name, tuple(_contents(chapters, back, words_of(book))), under=_under(book))
     return WebSite(book.name, book.author, book.language, (home, *pages, *back))
+
+
+def _with_front(chapters: _Chapters, book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Chapter]:
+    """The chapters, and what to read before the first cut: behind the words that open the book, as on paper."""
+    words = words_of(book)
+    blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
+    title = words("begin-title")
+    front = _Entry(WebPage(name_of(title), title, front_parts(blocks, words, quilts=any(book.quilts))))
+    opening, rest = list(chapters[0][1]) if not chapters[0][0] else [], chapters
+    if opening:
+        rest = chapters[1:]
+    after = next((place for place, entry in enumerate(opening) if entry.pictured), len(opening))
+    yield "", [*opening[:after], front, *opening[after:]]
+    yield from rest
 
 
 def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Entry]:

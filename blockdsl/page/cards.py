@@ -21,19 +21,23 @@ from blockdsl.document.content import (
 )
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import line, lines_of, rule
-from blockdsl.marks.theme import COLUMNS, CONTENT_WIDTH_PT, GUTTER_PT, HAIRLINE_PT, RULE, STEP_PT, Box, span_pt
+from blockdsl.marks.theme import CONTENT_WIDTH_PT, GUTTER_PT, HAIRLINE_PT, RULE, STEP_PT, Box, span_pt
 from blockdsl.page.flow import Drawn, Flowable, stacked
 from blockdsl.page.headings import continued
 from blockdsl.page.key import key_column
 from blockdsl.page.table import table_flowables, tick_cell
-from blockdsl.page.text import BODY, BOLD, LEAD, plain_words, rich
+from blockdsl.page.text import BODY, BOLD, LEAD, SMALL, plain_words, rich
 from blockdsl.wording.messages import Messages
 
 _NUMBER_PT: Final = 20.0
+_NOTHING: Final[Drawn] = (0.0, ())
 
 
 class _Deck(Struct, frozen=True):
-    """How cards of a kind lie: how many across, how large their pictures are, whether words stand beside those."""
+    """How cards of a kind lie: how many across, how large their pictures are, whether words stand beside those.
+
+    Tiny ones have small type, and no room for words that are only looked up.
+    """
 
     across: int
     picture_pt: float
@@ -41,9 +45,11 @@ class _Deck(Struct, frozen=True):
     beside: bool = False
     ruled: bool = False
     before_pt: float = 0.0
+    tiny: bool = False
     between_pt: float = 5 * STEP_PT
 
 
+_FIFTH_PT: Final = (CONTENT_WIDTH_PT - 4 * GUTTER_PT) / 5
 _DECKS: Final[dict[CardKind, _Deck]] = {
     "units": _Deck(2, 66.0, 66.0, beside=True, ruled=True),
     "few": _Deck(1, 50.0, 50.0, beside=True, between_pt=STEP_PT),
@@ -52,6 +58,7 @@ _DECKS: Final[dict[CardKind, _Deck]] = {
     "strips": _Deck(2, span_pt(6), before_pt=2 * STEP_PT, between_pt=2 * STEP_PT),
     "cuts": _Deck(4, span_pt(3), before_pt=2 * STEP_PT, between_pt=2 * STEP_PT),
     "cloth": _Deck(1, 300.0, beside=True, before_pt=2 * STEP_PT, between_pt=2 * STEP_PT),
+    "gallery": _Deck(5, _FIFTH_PT, _FIFTH_PT, between_pt=3 * STEP_PT, tiny=True),
     "blocks": _Deck(3, span_pt(4), span_pt(4), before_pt=2 * STEP_PT),
 }
 _BESIDE: Final = _Deck(1, 50.0, beside=True, between_pt=STEP_PT)
@@ -66,7 +73,7 @@ def card_flowables(
     """
     deck = _DECKS[cards.kind]
     again = (continued(cards.name, words),) if cards.name else again
-    width = span_pt(COLUMNS // deck.across) if width_pt is None else width_pt
+    width = (CONTENT_WIDTH_PT - (deck.across - 1) * GUTTER_PT) / deck.across if width_pt is None else width_pt
     flowables = []
     for start in range(0, len(cards.cards), deck.across):
         row = [_card(card, deck, width, words) for card in cards.cards[start : start + deck.across]]
@@ -120,7 +127,8 @@ def _part(  # noqa: PLR0911 - one line for each part that a card has
     match part:
         case Picture():
             drawn, filled = part.draw(Box(0.0, 0.0, min(width, deck.picture_pt), deck.tallest_pt))
-            return STEP_PT, filled.height_pt + (0.0 if deck.between_pt < 3 * STEP_PT else 1.5 * STEP_PT), drawn
+            high = deck.tallest_pt if deck.tiny else filled.height_pt  # names stand level with each other
+            return STEP_PT, high + (0.0 if deck.between_pt < 3 * STEP_PT else STEP_PT), drawn
         case Heading():
             marks: list[Mark] = []
             lines = lines_of(plain_words(part.words), width, LEAD)
@@ -128,7 +136,9 @@ def _part(  # noqa: PLR0911 - one line for each part that a card has
                 marks += line(text, 0.0, place * LEAD.line_pt + LEAD.baseline_pt, LEAD)
             return 0.0, len(lines) * LEAD.line_pt, tuple(marks)
         case Paragraph():
-            return 0.0, *rich(part.words, width, BODY)
+            return 0.0, *(
+                _NOTHING if deck.tiny and part.small else rich(part.words, width, SMALL if deck.tiny else BODY)
+            )
         case Tick():
             return STEP_PT / 2, *ticked(part, width)
         case FabricKey():

@@ -6,13 +6,15 @@ from (0, 0) and put in place here, so that what draws them need not know where t
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from msgspec import Struct
 
 from blockdsl.marks.display_list import Mark, Page, moved
 from blockdsl.marks.theme import Box
 
+PageNumbers = Mapping[str, str]
+"""What each target's page is called; empty while a book is measured."""
 Drawn = tuple[float, tuple[Mark, ...]]
 """How high something is, and its marks from (0, 0)."""
 
@@ -79,7 +81,20 @@ def run_over_pages(flowables: Sequence[Flowable], box: Box) -> list[tuple[Mark, 
 
     Errors: none; a flowable taller than the box stands alone on its page and runs out below.
     """
-    pages: list[list[Mark]] = [[]]
+    return [
+        tuple([mark for y, piece in page for mark in moved(piece.marks, box.x_pt, y)])
+        for page in _pages(flowables, box)
+    ]
+
+
+def pages_taken(flowables: Sequence[Flowable], box: Box) -> int:
+    """How many pages the flowables take."""
+    return len(_pages(flowables, box))
+
+
+def _pages(flowables: Sequence[Flowable], box: Box) -> list[list[tuple[float, Flowable]]]:
+    """For each page what stands on it, and how far down."""
+    pages: list[list[tuple[float, Flowable]]] = [[]]
     y = box.y_pt
     for chain in _chains(flowables):
         fresh = y == box.y_pt
@@ -92,13 +107,13 @@ def run_over_pages(flowables: Sequence[Flowable], box: Box) -> list[tuple[Mark, 
                 y = box.y_pt
             if y == box.y_pt and len(pages) > 1 and piece.head:
                 height, marks = stacked(piece.head)
-                pages[-1] += moved(marks, box.x_pt, y)
+                pages[-1].append((y, Flowable(height, marks)))
                 y += height
             elif y != box.y_pt:
                 y += piece.before_pt
-            pages[-1] += moved(piece.marks, box.x_pt, y)
+            pages[-1].append((y, piece))
             y += piece.height_pt
-    return [tuple(page) for page in pages]
+    return pages
 
 
 def _chains(flowables: Sequence[Flowable]) -> list[list[Flowable]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Final
 
 from msgspec import Struct
@@ -20,6 +20,7 @@ from blockdsl.document.content import (
     Parts,
     Picture,
     Plate,
+    Prose,
     Reference,
     RichText,
     Section,
@@ -52,17 +53,16 @@ from blockdsl.marks.theme import (
     span_pt,
 )
 from blockdsl.page.cards import card_flowables, ticked
-from blockdsl.page.flow import Flowable, run_over_pages
+from blockdsl.page.flow import Flowable, PageNumbers, pages_taken, run_over_pages
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.key import key_columns
-from blockdsl.page.plate import plate_flowables
+from blockdsl.page.plate import compact_height, plate_flowables
+from blockdsl.page.prose import definition_flowables, prose_flowables
 from blockdsl.page.steps import step_flowables
 from blockdsl.page.table import picture_marks, table_flowables
 from blockdsl.page.text import BODY, BOLD, QUIETLY, SMALL, plain_words, rich, rich_lines
 from blockdsl.wording.messages import Messages
 
-PageNumbers = Mapping[str, str]
-"""What each target's page is called; empty while a book is measured."""
 _NONE: Final[PageNumbers] = {}
 _TALLEST_PT: Final = 380.0
 _LEFT_COLUMNS: Final = 3
@@ -86,9 +86,8 @@ def pages_of(
     words: Messages,
     paper: PaperSize,
     pages: PageNumbers = _NONE,
-    end: Sequence[Flowable] = (),
 ) -> list[tuple[Mark, ...]]:
-    """What stands on each page above its foot; `end` are flowables that follow all parts.
+    """What stands on each page above its foot.
 
     Some sections open a page; others are left out where they would begin one. Pictures are large unless small ones save
     a page; in a book, whose pages have numbers, they are small where they can be, so that the cutting begins beside
@@ -97,13 +96,16 @@ def pages_of(
     laid = [_Laid(part, list(_part(part, words, pages, ()))) for part in parts]
     if isinstance(parts[0], Table):
         laid[0].pieces[0] = replace(laid[0].pieces[0], before_pt=0.0)
-    bodies = _bodies(title, laid, paper, end)
-    if not pages and len(bodies) > 1:
-        smaller = [_with_smaller_pictures(each, words) for each in laid]
-        shorter = _bodies(title, smaller, paper, end) if smaller != laid else bodies
-        laid, bodies = (smaller, shorter) if len(shorter) < len(bodies) else (laid, bodies)
-    longer = _bodies(title, laid, paper, end, spare=True) if any(each.is_spare for each in laid) else bodies
-    return longer if len(longer) == len(bodies) else bodies
+    taken = _taken(_chapters(title, laid, spare=False), paper)
+    if not pages and taken > 1:
+        guessed = [_with_smaller_pictures(each, words, drawn=False) for each in laid]
+        shorter = _taken(_chapters(title, guessed, spare=False), paper)
+        if shorter < taken:
+            laid, taken = [_with_smaller_pictures(each, words) for each in laid], shorter
+    whole = _chapters(title, laid, spare=True)
+    if any(each.is_spare for each in laid) and _taken(whole, paper) > taken:
+        whole = _chapters(title, laid, spare=False)
+    return [body for chapter in whole for body in flowed(chapter, paper)]
 
 
 class _Laid(Struct, frozen=True):
@@ -118,16 +120,17 @@ class _Laid(Struct, frozen=True):
         return isinstance(self.part, Section) and self.part.spare
 
 
-def _with_smaller_pictures(laid: _Laid, words: Messages) -> _Laid:
-    """The same part, with its plate as in a book."""
+def _with_smaller_pictures(laid: _Laid, words: Messages, *, drawn: bool = True) -> _Laid:
+    """The same part, with its plate as in a book; or just as high as that, to see whether it saves a page."""
     if not (isinstance(laid.part, Plate) and laid.part.simple):
         return laid
-    return _Laid(laid.part, plate_flowables(laid.part, words, compact=True))
+    if drawn:
+        return _Laid(laid.part, plate_flowables(laid.part, words, compact=True))
+    return _Laid(laid.part, [Flowable(compact_height(laid.part), before_pt=4 * STEP_PT)])
 
 
-def _bodies(
-    title: Flowable, laid: Sequence[_Laid], paper: PaperSize, end: Sequence[Flowable], *, spare: bool = False
-) -> list[tuple[Mark, ...]]:
+def _chapters(title: Flowable, laid: Sequence[_Laid], *, spare: bool) -> list[list[Flowable]]:
+    """What begins a page each; without what may be left out unless it is asked for."""
     chapters: list[list[Flowable]] = [[title]]
     for each in laid:
         if each.is_spare and not spare:
@@ -135,14 +138,21 @@ def _bodies(
         if isinstance(each.part, Section) and each.part.opens:
             chapters.append([])
         chapters[-1] += each.pieces
-    chapters[-1] += end
-    return [body for chapter in chapters for body in flowed(chapter, paper)]
+    return chapters
+
+
+def _taken(chapters: Sequence[Sequence[Flowable]], paper: PaperSize) -> int:
+    return sum(pages_taken(chapter, _room(paper)) for chapter in chapters)
 
 
 def flowed(pieces: Sequence[Flowable], paper: PaperSize) -> list[tuple[Mark, ...]]:
     """The flowables run over as many pages as they take, above the foot of each."""
+    return run_over_pages(pieces, _room(paper))
+
+
+def _room(paper: PaperSize) -> Box:
     box = paper.content
-    return run_over_pages(pieces, Box(box.x_pt, box.y_pt, box.width_pt, box.height_pt - FOOTER_HEIGHT_PT))
+    return Box(box.x_pt, box.y_pt, box.width_pt, box.height_pt - FOOTER_HEIGHT_PT)
 
 
 def flowables(
@@ -181,8 +191,10 @@ def _part(  # noqa: C901, PLR0911, PLR0912 - one line for each part that paper h
             return plate_flowables(part, words, compact=bool(pages))
         case DefinitionList(kind="measures"):
             return (_measures(part),)
-        case DefinitionList():
+        case DefinitionList(kind="lines"):
             return _lines(part)
+        case DefinitionList():
+            return definition_flowables(part, pages)
         case Signs():
             return (_signs(part),)
         case Columns():
@@ -192,6 +204,8 @@ def _part(  # noqa: C901, PLR0911, PLR0912 - one line for each part that paper h
         case AtSizes():
             remark = replace(_paragraph(Paragraph(quiet(part.remark))), keep_with_next=True)
             return [remark, *flowables(part.sizes[0].parts(), words, pages, again)]
+        case Prose():
+            return prose_flowables(part.parts, pages)
         case FabricKey():
             return key_columns(part)
         case Picture():
@@ -312,12 +326,12 @@ def _measures(part: DefinitionList) -> Flowable:
     """Small names over what they are, with a quiet second line, over the columns of the page."""
     marks: list[Mark] = []
     x = height = 0.0
-    for (name, values), columns in zip(part.entries, _MEASURE_COLUMNS, strict=True):
+    for entry, columns in zip(part.entries, _MEASURE_COLUMNS, strict=True):
         width = span_pt(columns)
         small = TextStyle(SMALL_PT, "regular", QUIET)
-        marks += moved(line(name, 0.0, small.baseline_pt, small), x, 0.0)
+        marks += moved(line(entry.name, 0.0, small.baseline_pt, small), x, 0.0)
         y = small.line_pt + 1
-        for place, value in enumerate(values):
+        for place, value in enumerate(entry.lines):
             tall, drawn = rich(value, width, QUIETLY if place else _MEASURE)
             marks += moved(drawn, x, y)
             y += tall
@@ -329,15 +343,15 @@ def _measures(part: DefinitionList) -> Flowable:
 def _lines(part: DefinitionList) -> Iterator[Flowable]:
     """A name at the left and what is said of it at its right, line by line."""
     left = span_pt(4)
-    for name, values in part.entries:
+    for entry in part.entries:
         marks: list[Mark] = []
         y = 0.0
-        for value in values:
+        for value in entry.lines:
             height, drawn = rich(value, span_pt(8), BODY)
             marks += moved(drawn, left + GUTTER_PT, y)
             y += height
-        style = QUIETLY if all(run.weight == "quiet" for value in values for run in value) else BOLD
-        named = line(fitted(fraction_text(name), left, style), 0.0, style.baseline_pt, style)
+        style = QUIETLY if all(run.weight == "quiet" for value in entry.lines for run in value) else BOLD
+        named = line(fitted(fraction_text(entry.name), left, style), 0.0, style.baseline_pt, style)
         yield Flowable(y, (*named, *marks), before_pt=STEP_PT / 2)
 
 

@@ -105,6 +105,13 @@ def _one_under_the_other(plate: Plate) -> list[Flowable]:
     ]
 
 
+def compact_height(plate: Plate) -> float:
+    """About how high the compact arrangement is, without drawing it; nothing is promised of what does not fit."""
+    first = plate.pictures[0]
+    picture = span_pt(_COLOUR_COLUMNS) / max(1.0, first.width_pt / first.height_pt)
+    return max(picture, key_column(plate.key, span_pt(_KEY_COLUMNS))[0])
+
+
 def _in_a_row(plate: Plate) -> list[Flowable]:
     """Colour, letters and key side by side; nothing where the key is higher than the row."""
     first, second = plate.pictures[:2]

@@ -21,6 +21,7 @@ from blockdsl.document.content import (
     Picture,
     Places,
     Plate,
+    Prose,
     Quotation,
     Reference,
     RichText,
@@ -83,6 +84,8 @@ def _part(part: Part, level: int) -> str:  # noqa: C901, PLR0911, PLR0912 - one 
             return _places(part)
         case Reference():
             return element("p", element("a", words(part.text), href=address(part.target)))
+        case Prose():
+            return parts_markup(part.parts, level)
         case Columns():
             return element("div", parts_markup(part.sections, level), class_="columns")
         case AtSizes():
@@ -177,8 +180,12 @@ def _picture(picture: Picture) -> str:
 
 def _pairs(pairs: DefinitionList) -> str:
     entries = [
-        element("div", element("dt", words(name)), *(element("dd", runs(line)) for line in lines))
-        for name, lines in pairs.entries
+        element(
+            "div",
+            element("dt", words(entry.name)),
+            *(element("dd", runs(line)) for line in (*entry.lines, *((entry.where,) if entry.where else ()))),
+        )
+        for entry in pairs.entries
     ]
     return element("dl", *entries, class_=pairs.kind)
 

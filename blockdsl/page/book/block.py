@@ -6,13 +6,14 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from blockdsl.document.block import block_parts
 from blockdsl.document.quilt import quilt_parts
+from blockdsl.document.reading import prose_of
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.theme import PaperSize
 from blockdsl.page.book.parts import Bodies
-from blockdsl.page.book.words import said
-from blockdsl.page.parts import PageNumbers, pages_of, title_flowable
+from blockdsl.page.flow import PageNumbers
+from blockdsl.page.parts import pages_of, title_flowable
 from blockdsl.wording.messages import words_of
 
 BEGIN = "begin"
@@ -25,8 +26,8 @@ def block_pages(
     block: BookBlockFacts, words: Sequence[WordsFacts], over: str, pages: PageNumbers, paper: PaperSize
 ) -> Bodies:
     """All pages of one block without their feet; `over` stands above its name, `words` follow it."""
-    title, end = title_flowable(block.name, over), [piece for text in words for piece in said(text)]
-    return pages_of(title, block_parts(block.sizes, begin=BEGIN), words_of(block.sizes[0]), paper, pages, end)
+    parts = (*block_parts(block.sizes, begin=BEGIN), *map(prose_of, words))
+    return pages_of(title_flowable(block.name, over), parts, words_of(block.sizes[0]), paper, pages)
 
 
 def making_elsewhere(blocks: Iterable[tuple[str, BookBlockFacts]]) -> Elsewhere:
@@ -55,5 +56,5 @@ def quilt_pages(
     """All pages of one quilt without their feet; blocks that are `told` elsewhere are referred to."""
     anchors = {id(facts.kinds[place].block): anchor for place, anchor in told.items()}
     parts = quilt_parts(facts, lambda block: anchors.get(id(block), ""), begin=BEGIN)
-    title, end = title_flowable(facts.name, over), [piece for text in words for piece in said(text)]
-    return pages_of(title, parts, words_of(facts), paper, pages, end)
+    title = title_flowable(facts.name, over)
+    return pages_of(title, (*parts, *map(prose_of, words)), words_of(facts), paper, pages)

@@ -6,6 +6,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 from typing import Final
 
+from blockdsl.document.content import Prose, TextRun
+from blockdsl.document.front import front_parts
+from blockdsl.document.glossary import glossary_list
+from blockdsl.document.reading import read_text
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
@@ -16,13 +20,11 @@ from blockdsl.page.book.block import BEGIN, Elsewhere, block_pages, making_elsew
 from blockdsl.page.book.chapter import chapter_pages
 from blockdsl.page.book.contents import contents_pages
 from blockdsl.page.book.cover import cover
-from blockdsl.page.book.front import front_pages
-from blockdsl.page.book.glossary import glossary_pages
 from blockdsl.page.book.index import index_pages
 from blockdsl.page.book.lessons import technique_parts
 from blockdsl.page.book.parts import Bodies, BookPart, NoPageCache, PageCache, foot, page_top, texts_of
-from blockdsl.page.book.words import read_words
-from blockdsl.page.parts import PageNumbers, flowed, title_flowable
+from blockdsl.page.flow import PageNumbers
+from blockdsl.page.parts import pages_of, title_flowable
 from blockdsl.page.scale_check_page import check_print_page
 from blockdsl.wording.glossary import TermUsed, terms_used
 from blockdsl.wording.messages import Messages, words_of
@@ -78,7 +80,7 @@ class _Plan:
     def _behind(self, terms: Sequence[TermUsed]) -> Sequence[BookPart]:
         """What ends the book: glossary, index, test page."""
         blocks = [part for part in self._parts if part.pictured]
-        glossary = partial(glossary_pages, terms, self._words, self._paper)
+        glossary = partial(_glossary, terms, self._words, self._paper)
         index = partial(_index, blocks, self._words, self._paper)
         test = partial(_test_page, self._paper, self._book.language)
         parts = [BookPart("words", self._words("glossary-title"), 0, glossary)] if terms else []
@@ -188,12 +190,13 @@ def _opening_apart(book: BookFacts) -> tuple[list[WordsFacts], list[ChapterFacts
 
 
 def _words_part(text: WordsFacts, anchor: str, words: Messages, paper: PaperSize, keeper: PageCache) -> BookPart:
-    title = read_words(text.markdown).title or words("book-begin")
+    reading = read_text(text.markdown)
+    title = reading.title or words("book-begin")
 
     def draw(pages: PageNumbers) -> Bodies:
         del pages
-        flowables = [title_flowable(title), *read_words(text.markdown).flowables]
-        return keeper.pages(("words", text), paper, lambda: flowed(flowables, paper))
+        parts = (Prose(reading.parts),)
+        return keeper.pages(("words", text), paper, lambda: pages_of(title_flowable(title), parts, words, paper))
 
     return BookPart(anchor, title, 0, draw)
 
@@ -233,7 +236,8 @@ def _items_with_words(
 
 
 def _front(sizes: Sequence[BlockFacts], words: Messages, quilts: bool, paper: PaperSize, pages: PageNumbers) -> Bodies:
-    return front_pages(sizes, words, pages, paper, quilts=quilts)
+    parts = front_parts(sizes, words, quilts=quilts, test=TEST)
+    return pages_of(title_flowable(words("begin-title")), parts, words, paper, pages)
 
 
 def _chapter(
@@ -279,6 +283,11 @@ def _quilt(
         paper,
         lambda: quilt_pages(quilt, words, over, told, numbers, paper),
     )
+
+
+def _glossary(terms: Sequence[TermUsed], words: Messages, paper: PaperSize, pages: PageNumbers) -> Bodies:
+    found = glossary_list(terms, lambda page: (TextRun(page),))
+    return pages_of(title_flowable(words("glossary-title")), (found,), words, paper, pages)
 
 
 def _index(parts: Sequence[BookPart], words: Messages, paper: PaperSize, pages: PageNumbers) -> Bodies:

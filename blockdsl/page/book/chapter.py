@@ -5,16 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from blockdsl.document.reading import prose_of
 from blockdsl.facts.bookfacts import WordsFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
 from blockdsl.marks.theme import BODY_PT, COLUMNS, GUTTER_PT, INK, LEAD_PT, QUIET, STEP_PT, Box, PaperSize, span_pt
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, linked
+from blockdsl.page.book.parts import Bodies, BookPart, linked
 from blockdsl.page.book.pictures import format_part, part_picture
-from blockdsl.page.book.words import said
-from blockdsl.page.flow import Flowable
+from blockdsl.page.flow import Flowable, PageNumbers
 from blockdsl.page.headings import heading
-from blockdsl.page.parts import PageNumbers, flowed, title_flowable
+from blockdsl.page.parts import flowables as part_flowables
+from blockdsl.page.parts import flowed, title_flowable
+from blockdsl.page.prose import NUMBER_PT
 from blockdsl.wording.messages import Messages
 
 _TITLE_SIZES_PT: Final = (38.0, 30.0, 23.0)
@@ -37,7 +39,7 @@ def chapter_pages(
     """The opening: a large title, the maker's words, a gallery of the chapter's blocks and quilts."""
     flowables = [title_flowable(title, over, _TITLE_SIZES_PT)]
     for text in texts:
-        flowables += said(text)
+        flowables += part_flowables((prose_of(text),), words, pages)
     across = _FEW if len(blocks) <= _FEW else _MANY
     side = span_pt(COLUMNS // across)
     cards = [_card(part, pages, side) for part in blocks if part.pictured]

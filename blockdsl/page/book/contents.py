@@ -23,11 +23,12 @@ from blockdsl.marks.theme import (
     PaperSize,
     span_pt,
 )
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, hairline, linked
+from blockdsl.page.book.parts import Bodies, BookPart, hairline, linked
 from blockdsl.page.book.pictures import format_part, part_picture
-from blockdsl.page.flow import Flowable
+from blockdsl.page.flow import Flowable, PageNumbers
 from blockdsl.page.headings import continued
-from blockdsl.page.parts import PageNumbers, flowed, title_flowable
+from blockdsl.page.parts import flowed, title_flowable
+from blockdsl.page.prose import NUMBER_PT
 from blockdsl.wording.messages import Messages
 
 _CHAPTER: Final = TextStyle(HEADING_PT, "bold", INK)

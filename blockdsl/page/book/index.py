@@ -13,10 +13,11 @@ from blockdsl.geometry.fraction_text import fraction_text
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending
 from blockdsl.marks.theme import BODY_PT, GUTTER_PT, INK, LEAD_PT, QUIET, PaperSize, span_pt
-from blockdsl.page.book.parts import NUMBER_PT, Bodies, BookPart, linked
-from blockdsl.page.flow import Flowable
+from blockdsl.page.book.parts import Bodies, BookPart, linked
+from blockdsl.page.flow import Flowable, PageNumbers
 from blockdsl.page.headings import continued, heading
-from blockdsl.page.parts import PageNumbers, flowed, title_flowable
+from blockdsl.page.parts import flowed, title_flowable
+from blockdsl.page.prose import NUMBER_PT
 from blockdsl.wording.grammar import many
 from blockdsl.wording.messages import Messages
 from blockdsl.wording.sheet import families_in_order, format_family, format_finished

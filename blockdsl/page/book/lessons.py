@@ -4,45 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import partial
-from typing import Final
 
+from blockdsl.document.content import Definition, DefinitionList, TextRun, plain, quiet
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.techniquefacts import TechniqueFacts
 from blockdsl.facts.techniques import sewn_in_block, sewn_in_quilt, techniques_for
-from blockdsl.marks.display_list import Mark, moved
-from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, paragraph
 from blockdsl.marks.theme import (
-    BODY_PT,
-    CONTENT_WIDTH_PT,
-    GUTTER_PT,
-    HEADING_PT,
-    INK,
-    QUIET,
-    STEP_PT,
     PaperSize,
-    span_pt,
 )
-from blockdsl.page.book.parts import (
-    NUMBER_PT,
-    READING,
-    READING_PT,
-    SIDE_PT,
-    Bodies,
-    BookPart,
-    PageCache,
-    hairline,
-    linked,
-)
-from blockdsl.page.flow import Flowable
+from blockdsl.page.book.parts import Bodies, BookPart, PageCache
+from blockdsl.page.flow import PageNumbers
 from blockdsl.page.lesson import technique_bodies
-from blockdsl.page.parts import PageNumbers, flowed, title_flowable
+from blockdsl.page.parts import pages_of, title_flowable
 from blockdsl.wording.lessons import technique_about, technique_title
 from blockdsl.wording.messages import Messages, words_of
-
-_NAME: Final = TextStyle(HEADING_PT, "bold", INK)
-_QUIET: Final = TextStyle(BODY_PT, "regular", QUIET)
 
 
 def technique_parts(book: BookFacts, paper: PaperSize, keeper: PageCache) -> list[BookPart]:
@@ -100,24 +77,13 @@ def _lesson(lesson: TechniqueFacts, paper: PaperSize, keeper: PageCache, pages: 
 def _list(
     entries: Sequence[tuple[BookPart, TechniqueFacts, str]], words: Messages, paper: PaperSize, pages: PageNumbers
 ) -> Bodies:
-    rows = [
-        _entry(part, technique_about(lesson), users, pages.get(part.anchor, "0"), ruled=place > 0)
-        for place, (part, lesson, users) in enumerate(entries)
-    ]
-    return flowed([title_flowable(words("book-techniques")), *rows], paper)
-
-
-def _entry(part: BookPart, about: str, users: str, number: str, *, ruled: bool) -> Flowable:
-    """A technique's name, what it is good for, the blocks that use it, its page."""
-    top = 2.5 * STEP_PT
-    marks: list[Mark] = []
-    for place, words in enumerate(lines_of(part.title, span_pt(4) - GUTTER_PT, _NAME)):
-        marks += line(words, 0.0, top + READING.baseline_pt + place * _NAME.line_pt, _NAME)
-    height, words_marks = paragraph(about, READING_PT - NUMBER_PT, READING)
-    marks += moved(words_marks, SIDE_PT, top)
-    used_height, used = paragraph(users, READING_PT - NUMBER_PT, _QUIET)
-    marks += moved(used, SIDE_PT, top + height + STEP_PT)
-    marks += line_ending(number, CONTENT_WIDTH_PT, top + READING.baseline_pt, _NAME)
-    height = max(height + used_height + STEP_PT, _NAME.line_pt * 2) + top + 4 * STEP_PT
-    rule = (hairline(0.0),) if ruled else ()
-    return Flowable(height, (*rule, linked(part.anchor, CONTENT_WIDTH_PT, height, marks)))
+    """Each technique's name, what it is good for, the blocks that use it, its page."""
+    lines = tuple(
+        Definition(
+            part.title,
+            (plain(technique_about(lesson)), *((quiet(users),) if users else ())),
+            (TextRun(part.title, target=part.anchor),),
+        )
+        for part, lesson, users in entries
+    )
+    return pages_of(title_flowable(words("book-techniques")), (DefinitionList(lines, "terms"),), words, paper, pages)

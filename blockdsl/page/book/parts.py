@@ -18,7 +18,6 @@ from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, 
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, rule, width_of
 from blockdsl.marks.theme import (
     CONTENT_WIDTH_PT,
-    GUTTER_PT,
     HAIRLINE_PT,
     INK,
     QUIET,
@@ -26,9 +25,9 @@ from blockdsl.marks.theme import (
     SMALL_PT,
     STEP_PT,
     PaperSize,
-    span_pt,
 )
-from blockdsl.page.parts import PageNumbers
+from blockdsl.page.flow import PageNumbers
+from blockdsl.page.prose import NUMBER_PT
 
 Bodies = Sequence[tuple[Mark, ...]]
 
@@ -62,14 +61,6 @@ def texts_of(marks: Iterable[Mark]) -> Iterator[str]:
             case Anchor() | Path():
                 pass
 
-
-READING: Final = TextStyle(10.0)
-"""Running text that is read, not looked up."""
-SIDE_PT: Final = span_pt(4) + GUTTER_PT
-"""Where running text begins: its headings stand in the four columns at its left."""
-READING_PT: Final = span_pt(8)
-NUMBER_PT: Final = 30.0
-"""Room for a page's number at the end of a line."""
 
 _FOOT: Final = TextStyle(SMALL_PT, colour=QUIET)
 _FOLIO: Final = TextStyle(SMALL_PT + 0.5, "bold", INK)

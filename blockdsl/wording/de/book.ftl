@@ -42,7 +42,6 @@ site-turn = Vorige und nächste Seite
 site-done = erledigt: { $what }
 gallery-subject = Übersicht über { $blocks }
 gallery-by-family = { $blocks }, nach Familie
-gallery-family = { $family }, { $blocks }
 gallery-line = { $size }; { $patches }
 
 # --- Lektionen -------------------------------------------------------------------------------------

@@ -42,7 +42,6 @@ site-turn = Previous and next pages
 site-done = done: { $what }
 gallery-subject = Contact sheet of { $blocks }
 gallery-by-family = { $blocks }, by family
-gallery-family = { $family }, { $blocks }
 gallery-line = { $size }; { $patches }
 
 # --- lessons ---------------------------------------------------------------------------------------

@@ -42,7 +42,6 @@ site-turn = Pages précédente et suivante
 site-done = fait : { $what }
 gallery-subject = Planche de { $blocks }
 gallery-by-family = { $blocks }, par famille
-gallery-family = { $family }, { $blocks }
 gallery-line = { $size } ; { $patches }
 
 lessons-list = Techniques

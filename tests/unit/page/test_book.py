@@ -206,7 +206,7 @@ def test_the_techniques_are_those_that_the_blocks_use_each_with_its_blocks_and_i
     assert [w for w in words if w.startswith("Used by")] == ["Used by Light, Kite", "Used by Light", "Used by Tide"]
     links = [mark for mark in flat(page.marks) if isinstance(mark, Link)]
     assert [text.text for link in links for text in link.marks[:1] if isinstance(text, TextMark)] == [
-        "Piecing from single",
+        "Piecing from single patches",
         "Two at a time",
         "Strip sets",
     ]

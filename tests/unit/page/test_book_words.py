@@ -6,18 +6,22 @@ from itertools import pairwise
 
 import pytest
 
+from blockdsl.document.reading import prose_of, read_text
 from blockdsl.facts import WordsFacts
 from blockdsl.marks.display_list import TextMark
 from blockdsl.marks.typeset import measure
-from blockdsl.page.book.parts import READING_PT, SIDE_PT
-from blockdsl.page.book.words import read_words, said
-from blockdsl.page.flow import stacked
+from blockdsl.page.flow import Flowable, stacked
+from blockdsl.page.prose import READING_PT, SIDE_PT, prose_flowables
 
 LONG = "Sew the strips together along their long edges, each seam from the other end than the last. " * 4
 
 
+def on_paper(markdown: str) -> list[Flowable]:
+    return prose_flowables(read_text(markdown).parts, {})
+
+
 def set_in_type(markdown: str) -> list[TextMark]:
-    _, marks = stacked(read_words(markdown).flowables)
+    _, marks = stacked(on_paper(markdown))
     return [mark for mark in marks if isinstance(mark, TextMark)]
 
 
@@ -26,7 +30,7 @@ def words(markdown: str) -> list[str]:
 
 
 def test_a_first_heading_is_the_title_and_is_not_said_again() -> None:
-    found = read_words("# Welcome *aboard*\n\nOne.")
+    found = read_text("# Welcome *aboard*\n\nOne.")
     assert found.title == "Welcome aboard"
     assert words("# Welcome aboard\n\nOne.") == ["One."]
 
@@ -91,13 +95,13 @@ def test_a_line_break_that_is_wanted_is_kept() -> None:
     "markdown", ["", "\n\n", "# Only a title", "## Only a heading", "---", "> quoted", "```\ncode\n```"]
 )
 def test_whatever_is_written_can_be_set(markdown: str) -> None:
-    height, marks = stacked(read_words(markdown).flowables)
+    height, marks = stacked(on_paper(markdown))
     assert height >= 0
     assert all(isinstance(mark, TextMark) and mark.text for mark in marks) or markdown == "---"
 
 
 def test_a_title_within_a_part_becomes_a_heading_there() -> None:
-    _, marks = stacked(said(WordsFacts("a.md", "# Afterwards\n\nSet four together.")))
+    _, marks = stacked(prose_flowables(prose_of(WordsFacts("a.md", "# Afterwards\n\nSet four together.")).parts, {}))
     assert [mark.text for mark in marks if isinstance(mark, TextMark)] == ["Afterwards", "Set four together."]
 
 
