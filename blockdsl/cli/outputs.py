@@ -60,7 +60,7 @@ class Output(Struct, frozen=True):
 
 
 _ENDINGS: Final = (
-    ("table", (".cutting.svg", ".cutting.md", ".cutting.csv")),
+    ("table", (".cutting.svg", ".cutting.md", ".cutting.csv", ".cutting.xlsx")),
     ("sheet", (".sheet.pdf", ".quilt.pdf")),
     ("templates", (".templates.pdf", ".foundation.pdf", ".papers.pdf")),
     ("steps", (".png",)),
@@ -245,10 +245,21 @@ def _step_picture(page_of: Callable[[int], Page], block: BlockFacts, number: int
 
 
 def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
-    """The cutting table as a picture, as Markdown and as CSV."""
+    """The cutting table as a picture, as Markdown, as CSV and as a spreadsheet."""
     yield _picture("cutting_page", block, content, f"{stem}.cutting.svg", "cutting")
     yield Output(f"{stem}.cutting.md", lambda: _table(block, "to_markdown"), ("to_markdown", content))
     yield Output(f"{stem}.cutting.csv", lambda: _table(block, "to_csv"), ("to_csv", content))
+    yield Output(f"{stem}.cutting.xlsx", partial(_spreadsheet, block), ("to_xlsx", content))
+
+
+def _spreadsheet(block: BlockFacts) -> bytes:
+    from blockdsl.export.xlsx import write_xlsx
+    from blockdsl.wording.cutting_rows import cutting_cells
+    from blockdsl.wording.messages import words_of
+
+    heads, rows = cutting_cells(block)
+    measure = block.measure if block.unit == "in" else None
+    return write_xlsx(block.name, heads, rows, words_of(block)("head-in-all"), measure)
 
 
 def _table(block: BlockFacts, form: str) -> bytes:

@@ -11,4 +11,5 @@ with `template_marks` and its words, which `words_inside` sets where `room` find
 paper that is sewn to is a `foundation_pattern`, drawn by `foundation_paper` with `foundation_marks` and
 `foundation_table`. `head` and `foundation_head` begin the first page. `layout` says where all goes: `packing` by
 boxes, `packing_shapes` by outlines, `packing_rows` many alike, `tiling` and `tiles` over several pages.
+`cut_shapes` are the templates for cutting machines.
 """

@@ -242,4 +242,4 @@ def test_everything_but_png_is_written_on_a_machine_without_cairo(readme: str, s
     ended = run(sys.executable, "-c", line, *words, cwd=saved)
 
     assert ended.returncode == 0, ended.stderr
-    assert {path.suffix for path in in_folder(saved / "out")} == {".pdf", ".svg", ".md", ".csv", ".web"}
+    assert {path.suffix for path in in_folder(saved / "out")} == {".pdf", ".svg", ".md", ".csv", ".xlsx", ".web"}

@@ -22,6 +22,7 @@ ALL_OF_THE_PINWHEEL = {
     "pinwheel.cutting.svg",
     "pinwheel.cutting.md",
     "pinwheel.cutting.csv",
+    "pinwheel.cutting.xlsx",
 }
 
 
@@ -30,7 +31,7 @@ def test_everything_that_a_block_gives_is_written_under_its_name(folder: Path, r
 
     written = bytes_below(folder / "out")
     assert (ended.status, ended.told) == (0, "")
-    assert ended.out == "8 files written to out\n"
+    assert ended.out == "9 files written to out\n"
     assert set(written) == ALL_OF_THE_PINWHEEL
     assert all(data.startswith(b"%PDF-") for name, data in written.items() if name.endswith(".pdf"))
 
@@ -66,7 +67,7 @@ def test_each_colourway_has_its_picture_and_none_takes_the_name_of_another(folde
     [
         ("sheet", {"sheet.pdf"}),
         ("templates", {"templates.pdf"}),
-        ("table", {"cutting.svg", "cutting.md", "cutting.csv"}),
+        ("table", {"cutting.svg", "cutting.md", "cutting.csv", "cutting.xlsx"}),
         ("sheet,templates", {"sheet.pdf", "templates.pdf"}),
     ],
 )
@@ -323,7 +324,7 @@ def test_what_a_file_no_longer_makes_is_removed_and_nothing_of_its_neighbours(fo
     of_tables = run("build", "pinwheel.block", "-o", "out", "--only", "table")
     ended = run("build", "pinwheel.block", "-o", "out")
 
-    assert of_tables.out == "3 files written to out\n"
+    assert of_tables.out == "4 files written to out\n"
     assert ended.out.splitlines()[1] == "1 file (out/pinwheel.night.svg): no longer made, so removed"
     mill = {name.replace("pinwheel", "mill") for name in ALL_OF_THE_PINWHEEL}
     assert set(bytes_below(folder / "out")) == {*ALL_OF_THE_PINWHEEL, *mill, "notes.txt"}
@@ -423,7 +424,7 @@ def test_a_watched_file_is_built_again_when_it_is_saved_even_after_a_slip(folder
     text = file.read_text("utf-8")
     with subprocess.Popen(words, cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True) as process:
         assert process.stdout is not None
-        assert process.stdout.readline() == "3 files written to out\n"
+        assert process.stdout.readline() == "4 files written to out\n"
         file.write_text(text.replace("fog/slate", "frog/slate"), encoding="utf-8")
         assert "error[name-unknown]" in process.stdout.readline()
         while process.stdout.readline() != "1 error\n":
@@ -431,7 +432,7 @@ def test_a_watched_file_is_built_again_when_it_is_saved_even_after_a_slip(folder
         saved = folder / "pinwheel.new"
         saved.write_text(text.replace("6 in", "9 in"), encoding="utf-8")
         saved.replace(file)
-        assert process.stdout.readline() == "3 files written to out\n"
+        assert process.stdout.readline() == "4 files written to out\n"
         process.send_signal(signal.SIGINT)
         assert process.wait(timeout=60) == 0
     # A 9 in pinwheel has half squares of 4 1/2 in: squares of 4 1/2 + 7/8 in.

@@ -221,7 +221,7 @@ def test_a_file_that_is_unchanged_is_not_worked_through_again(
     before = outputs(folder / "out")
     monkeypatch.setattr("blockdsl.pipeline.analyse", None)  # it would fail if it were asked
 
-    assert run(*build).out == "8 files written to out\n"
+    assert run(*build).out == "9 files written to out\n"
     assert outputs(folder / "out") == before
 
 
@@ -338,4 +338,4 @@ def test_every_kind_of_file_that_pages_are_made_from_counts_in_a_key() -> None:
     """Messages too: else a page keeps its old words in a working copy."""
     folder = Path(blockdsl.__file__).parent
     kinds = {path.suffix for path in folder.rglob("*") if path.is_file() and "__pycache__" not in path.parts}
-    assert kinds - set(CODE) <= {"", ".md", ".txt", ".typed"}  # the starter and its like
+    assert kinds - set(CODE) <= {"", ".md", ".txt", ".typed", ".html", ".js"}  # the starter and the page of the preview

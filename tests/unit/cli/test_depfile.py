@@ -29,7 +29,8 @@ def test_one_rule_holds_all_outputs_and_all_sources_and_each_source_an_empty_one
         f"{HEAD}rules.d \\\n"
         "  out/pinwheel.cutting.svg \\\n"
         "  out/pinwheel.cutting.md \\\n"
-        "  out/pinwheel.cutting.csv: pinwheel.block \\\n"
+        "  out/pinwheel.cutting.csv \\\n"
+        "  out/pinwheel.cutting.xlsx: pinwheel.block \\\n"
         "  palette.block\n\n"
         "pinwheel.block:\n\n"
         "palette.block:\n"
@@ -130,9 +131,9 @@ def test_make_builds_again_when_a_used_file_changes_and_only_then(folder: Path, 
     os.utime(folder / "out" / "pinwheel.d", (2, 2))
     third = make(folder, text)
 
-    assert first.stdout == "3 files written to out\n"
+    assert first.stdout == "4 files written to out\n"
     assert (second.returncode, second.stdout) == (0, "")
-    assert third.stdout == "3 files written to out\n"
+    assert third.stdout == "4 files written to out\n"
 
 
 def test_make_goes_on_when_a_used_file_has_been_renamed(folder: Path, blockdsl_command: str) -> None:
@@ -143,7 +144,7 @@ def test_make_goes_on_when_a_used_file_has_been_renamed(folder: Path, blockdsl_c
 
     again = make(folder, text)
 
-    assert (again.returncode, again.stdout, again.stderr) == (0, "3 files written to out\n", "")
+    assert (again.returncode, again.stdout, again.stderr) == (0, "4 files written to out\n", "")
 
 
 def test_rules_that_are_read_by_a_makefile_without_a_recipe_for_them_do_no_harm(
