@@ -45,6 +45,7 @@ check: .venv/.installed
 format: .venv/.installed
 	@$(BIN)/ruff format --quiet
 	@$(BIN)/python -m tests.grammars.make_tables
+	@$(BIN)/python -m tests.grammars.make_textmate
 
 fuzz: .venv/.installed libraries
 	@$(BIN)/python -m tests.fuzz.run
