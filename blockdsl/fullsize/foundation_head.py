@@ -18,6 +18,7 @@ from blockdsl.pictures.step import apart_picture
 from blockdsl.wording.grammar import capital
 from blockdsl.wording.lengths import length_words, show_extent
 from blockdsl.wording.messages import Messages, messages, words_of
+from blockdsl.wording.sheet import part_words
 
 _PICTURE_PT: Final = 96.0
 _ACROSS: Final = 3
@@ -60,7 +61,7 @@ def _sections(
 ) -> tuple[float, tuple[Mark, ...]]:
     """The sections a little apart, each with its letter, and in what order they are joined."""
     joins = words("papers-sheet-then").join(join.name for join in foundation.joins)
-    told = words("papers-sheet-join", title=capital(foundation.title), joins=joins)
+    told = words("papers-sheet-join", title=capital(part_words(foundation.title, words)), joins=joins)
     box = Box(0.0, 0.0, width, _PICTURE_PT)
     picture, _ = apart_picture(step.hands[0], fabrics_of(facts), box, told)
     height, said = paragraph(fraction_text(told), width, _SAID)

@@ -54,6 +54,17 @@ SHEETS: Final = (
 )  # fmt: skip
 """The first block of each is printed."""
 
+SECTIONS: Final = """
+fabric fog   "Q1" #dfe3e0
+fabric slate "Q2" #3a4750
+block "Q3"
+  size 6 in
+  make quarters as foundation
+  row (quarters fog slate fog slate) fog
+  row fog (quarters fog slate fog slate)
+"""
+"""A unit of two foundation papers, which are joined."""
+
 
 @cache
 def english() -> set[str]:
@@ -145,6 +156,8 @@ def test_no_english_word_is_left_on_what_is_printed_at_full_size(language: Liter
                 pages += foundation_pages(block, paper="a4").pages
             if block.papers:
                 pages += paper_pages(block, paper="a4").pages
+    sections = pipeline.run(Source("<text>", SECTIONS), FileReader(Path(library_folder())), language=language).facts
+    pages += foundation_pages(sections.blocks[0], paper="a4").pages
     said = words_on(pages)
     assert len(said) > 60
     assert left(said, language, units) == []
