@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from math import ceil
+from typing import Final
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -22,7 +23,7 @@ from blockdsl.geometry.symmetry import IDENTITY, Symmetry, from_turns
 from blockdsl.model import Applique, Patch, ShapeUse, UnitPlace
 from blockdsl.shapes import SHAPES, half, half_rectangle, square
 from blockdsl.shapes.fields import MOST_PATCHES as MOST_IN_A_FIELD
-from blockdsl.shapes.listed import FORMER_NAMES, TRADE_WORDS
+from blockdsl.shapes.listed import FORMER_NAMES, shape_meant
 from blockdsl.shapes.outlines import box
 from blockdsl.shapes.words import WordReader
 from blockdsl.syntax import ast
@@ -31,6 +32,12 @@ from blockdsl.syntax.read import renamed_help
 MOST_GUESSES = 100
 HALF, OBLONG = half.SHAPE.name, half_rectangle.SHAPE.name
 HALF_BACK = f"{HALF}\\"
+_TURNS_IN_WORDS: Final = {
+    **dict.fromkeys(("mirror", "mirrored", "flip", "flipped", "reverse", "reversed"), "~"),
+    **dict.fromkeys(("turn", "turned", "rotate", "rotated", "right", "clockwise"), ">"),
+    **dict.fromkeys(("left", "anticlockwise", "counterclockwise"), "<"),
+}
+"""What somebody writes who does not know the signs of turns, and the sign."""
 """The half whose line slants the other way, `a\\b`, until it is laid: then it is a half that is mirrored."""
 ZERO = Fraction(0)
 
@@ -255,7 +262,21 @@ class Placer:
         # The back slash is the mirror image of the slash: the left word stays on the left.
         return ShapeUse(HALF if cell.slope == "/" else HALF_BACK, (cell.left.text, cell.right.text))
 
+    def _trade_word(self, call: ast.ShapeCall) -> bool:
+        """Whether the shape is called by a word of the trade that the language has another name for; it is reported."""
+        said = [call.shape, *(word for word in call.words if isinstance(word, ast.Word))]
+        meant = shape_meant([word.text for word in said])
+        if meant is None or (meant[1] == 1 and call.shape.text in SHAPES):
+            return False
+        now, count = meant
+        span = call.shape.span.to(said[count - 1].span)
+        help_text = f"it is written `{SHAPES[now].usage}`"
+        self._once("shape-unknown", span, name=span.text, help=help_text, fixes=(change_to(span, now),))
+        return True
+
     def _filling(self, call: ast.ShapeCall) -> ShapeUse | None:
+        if self._trade_word(call):
+            return None
         shape = SHAPES.get(call.shape.text)
         if shape is None and (now := FORMER_NAMES.get(call.shape.text)):
             self._once(
@@ -268,7 +289,7 @@ class Placer:
             )
             shape = SHAPES[now]
         if shape is None:
-            near = TRADE_WORDS.get(call.shape.text.lower()) or nearest_word(call.shape.text, SHAPES)
+            near = nearest_word(call.shape.text, SHAPES)
             help_text = f"did you mean `{near}`?" if near else f"the shapes are {', '.join(SHAPES)}"
             fixes = did_you_mean(call.shape, near)
             self._once("shape-unknown", call.shape.span, name=call.shape.text, help=help_text, fixes=fixes)
@@ -298,14 +319,17 @@ class Placer:
         if word.text in self._names.damaged or (self._names.incomplete and not near):
             return
         fixes = did_you_mean(word, near)
+        turn = None if near else _TURNS_IN_WORDS.get(word.text.lower())
         if kind == "fabric" and word.text in self._names.units:
             fixes = ()
             help_text = f"`{word.text}` is a unit; a shape is made of fabrics"
+        elif turn:
+            help_text = f"write `{turn}` right behind the cell that is meant"
         elif near:
             help_text = f"did you mean `{near}`?"
         else:
             help_text = f'declare it: `fabric {word.text} "Its name in print" #c0c0c0`'
-        if word.text not in self._names.units and (file := self._names.file_of(word.span)) is not None:
+        if not turn and word.text not in self._names.units and (file := self._names.file_of(word.span)) is not None:
             fixes = (*fixes, declare_fabric(word, file))
         self._once("name-unknown", word.span, kind=kind, name=word.text, help=help_text, fixes=fixes)
 

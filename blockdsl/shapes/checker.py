@@ -57,7 +57,7 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
-    also_called=("four-patch", "nine-patch"),
+    also_called=("four patch", "nine patch", "checkerboard"),
     upright_in=("strip set",),
     counts=_counts,
     written_as=_written_as,

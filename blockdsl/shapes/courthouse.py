@@ -59,4 +59,5 @@ SHAPE = Shape(
     middle=0,
     family="rounds",
     taught_as=log.SHAPE.name,
+    also_called=("courthouse step",),
 )

@@ -74,5 +74,5 @@ SHAPE = Shape(
     count=_count,
     measured=_measured,
     parts=_parts,
-    also_called=("tumbling-blocks",),
+    also_called=("tumbling block",),
 )

@@ -60,7 +60,7 @@ SHAPE = Shape(
     _read,
     _draw,
     bend=_bend,
-    also_called=("drunkard", "quarter-circle"),
+    also_called=("drunkard", "quarter circle"),
     middle=1,
     family="curved",
 )

@@ -55,7 +55,7 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     draw_diamond,
-    also_called=("square-in-a-square",),
+    also_called=("square in a square", "square in square", "square on point", "economy"),
     middle=2,
     turning=(1, 2),
     corners=_corners,

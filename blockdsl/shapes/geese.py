@@ -46,7 +46,7 @@ SHAPE = Shape(
     Fraction(2),
     _read,
     _draw,
-    also_called=("flying", "goose"),
+    also_called=("flying geese", "flying goose", "goose"),
     middle=1,
     turning=(1, 2),
     corners=_corners,

@@ -38,6 +38,6 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
-    also_called=("hst",),
+    also_called=("hst", "half square triangle", "half square"),
     corners=_corners,
 )

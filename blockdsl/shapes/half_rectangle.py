@@ -32,5 +32,5 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
-    also_called=("hrt",),
+    also_called=("hrt", "half rectangle triangle"),
 )

@@ -28,5 +28,5 @@ SHAPE = Shape(
     Fraction(1),
     _read,
     _draw,
-    also_called=("qst",),
+    also_called=("qst", "quarter square triangle", "quarter square"),
 )

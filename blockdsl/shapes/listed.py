@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.shapes import (
@@ -75,4 +76,19 @@ FORMER_NAMES: dict[str, str] = {old: shape.name for shape in SHAPES.values() for
 """Names that shapes had once, and what is written now."""
 
 TRADE_WORDS: dict[str, str] = {word: shape.name for shape in SHAPES.values() for word in shape.also_called}
-"""Words of the trade that are no shape of the language, and the shape that is meant."""
+"""Words of the trade that are no shape of the language, singular and without hyphens, and the shape that is meant."""
+
+_MOST_WORDS = 4
+
+
+def shape_meant(said: Sequence[str]) -> tuple[str, int] | None:
+    """The shape that the trade calls by the first of these words, and by how many of them; None where it knows none.
+
+    `half-square triangles` are the shape `half`; a word that is a shape itself is left alone when it stands alone.
+    """
+    for count in range(min(_MOST_WORDS, len(said)), 0, -1):
+        phrase = " ".join(said[:count]).lower().replace("-", " ").replace("_", " ")
+        for words in (phrase, phrase.removesuffix("s")):
+            if words in TRADE_WORDS:
+                return TRADE_WORDS[words], count
+    return None

@@ -69,7 +69,7 @@ SHAPE = Shape(
     _draw,
     proportion_of=lambda filling: proportion(_logs(filling)),
     rounds=lambda filling: rounds_of(filling, len(filling.places), at_a_time=1),
-    also_called=("cabin", "log-cabin"),
+    also_called=("cabin", "log cabin"),
     middle=0,
     family="rounds",
 )

@@ -38,7 +38,7 @@ SHAPE = Shape(
     None,
     _read,
     _draw,
-    also_called=("strips", "rail-fence"),
+    also_called=("strip", "rail fence"),
     upright_in=("strip set",),
     counts=_counts,
     written_as=_written_as,

@@ -137,6 +137,6 @@ SHAPE = Shape(
     _read,
     _draw,
     parts=_parts,
-    also_called=("eight-point-star",),
+    also_called=("eight point star", "eight pointed star"),
     family="eight-point star",
 )

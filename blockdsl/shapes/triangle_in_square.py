@@ -37,4 +37,5 @@ SHAPE = Shape(
     _draw,
     former=("peak",),
     middle=1,
+    also_called=("triangle in a square",),
 )

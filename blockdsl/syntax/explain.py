@@ -195,10 +195,28 @@ def _fabric_without_label(stop: _Stop) -> SyntaxIssue | None:
         fix = LineFix(len(stop.before), len(stop.before), f' "{label}"', "Add a label")
         return stop.issue("fabric-label-missing", advice, fixes=(fix,), name=words[1])
     if "COLOUR" in stop.wanted:
+        named = _named_colour(stop)
+        if named is not None:
+            return named
         advice = f"put a colour after the label: `{stop.before} #dfe3e0`"
         fix = LineFix(len(stop.before), len(stop.before), " #c0c0c0", "Add a colour")
         return stop.issue("fabric-colour-missing", advice, fixes=(fix,), name=words[1])
     return None
+
+
+def _named_colour(stop: _Stop) -> SyntaxIssue | None:
+    """A colour by its name on the web (CSS Color Module Level 3, W3C; the names are tinycss2's)."""
+    from tinycss2.color3 import parse_color  # noqa: PLC0415 - for a slip alone
+
+    word = re.match(r"[A-Za-z]+", stop.found)
+    colour = parse_color(word.group()) if word else None
+    if word is None or colour is None or isinstance(colour, str) or colour.alpha < 1:
+        return None
+    digits = "#" + "".join(f"{round(channel * 255):02x}" for channel in colour[:3])
+    advice = f"`{word.group()}` is `{digits}`"
+    fix = stop.instead(digits, length=word.end(), sure=True)
+    name = stop.before.split()[1]
+    return stop.issue("fabric-colour-missing", advice, length=word.end(), fixes=(fix,), name=name)
 
 
 def _not_a_name(stop: _Stop) -> SyntaxIssue | None:

@@ -115,7 +115,11 @@ def _hash(text: str, place: int) -> SyntaxIssue | bool | None:
     wants_colour = text.startswith("fabric") and not _COLOUR.search(text[:place])
     if wants_colour and _LOOKS_LIKE_COLOUR.match(text, place):
         advice = "write it with six digits, such as `#dfe3e0`"
-        return SyntaxIssue("colour-not-six-digits", place, stop, advice, {"text": run})
+        fixes: tuple[LineFix, ...] = ()
+        if re.fullmatch(r"#[0-9A-Fa-f]{3}", run):
+            whole = "#" + "".join(digit * 2 for digit in run[1:])
+            advice, fixes = f"write it with six digits: `{whole}`", (LineFix(place, stop, whole, sure=True),)
+        return SyntaxIssue("colour-not-six-digits", place, stop, advice, {"text": run}, fixes)
     advice = f"put a space after the sign: `# {run[1:]}`"
     fix = LineFix(place, place + 1, "# ", "Put a space after the sign")
     return SyntaxIssue("comment-needs-space", place, stop, advice, {"text": run}, (fix,))

@@ -185,7 +185,7 @@ def test_a_shape_that_is_not_known_is_answered_with_the_nearest() -> None:
     problem = one_error("row (hourglas fog slate)")
     assert problem.code == "shape-unknown"
     assert problem.help == "did you mean `hourglass`?"
-    assert one_error("row (hst fog slate)").help == "did you mean `half`?"
+    assert one_error("row (hst fog slate)").help == "it is written `half LEFT RIGHT`"
     assert one_error("row (flying geese fog on slate)", size="8 x 4 in").help == "did you mean `geese`?"
 
 
