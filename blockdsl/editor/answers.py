@@ -355,7 +355,7 @@ def workspace_symbols(project: Project, query: str, columns: Columns) -> list[ty
     """What the files of the project declare whose names have the letters that are asked for."""
     found = []
     for source in project.all_files():
-        for entry in outline(project.names_of(source).main):
+        for entry in outline(project.parsed(source)):
             if entry.what != "use" and query.casefold() in entry.name.casefold():
                 place = types.Location(uri_of(source.name), columns.range(entry.named))
                 found.append(types.WorkspaceSymbol(place, entry.name, _SYMBOLS[entry.what], container_name=source.name))

@@ -9,6 +9,7 @@ from __future__ import annotations
 import os
 import re
 from collections.abc import Iterable, Iterator
+from itertools import islice
 from pathlib import Path
 from typing import Final, Literal, get_args
 
@@ -18,7 +19,7 @@ from blockdsl.analysis.scope import VALUES
 from blockdsl.diagnostics import Source
 from blockdsl.editor.mentions import NAMING
 from blockdsl.editor.nodes import declaration_of
-from blockdsl.editor.project import Project, Reading
+from blockdsl.editor.project import Project, Reading, files_below
 from blockdsl.model.book import SHEETS
 from blockdsl.model.cutter import CUTTER_SHAPES
 from blockdsl.model.language import LANGUAGES
@@ -295,13 +296,7 @@ def _names_a_block(keyword: str) -> bool:
 def _files_beside(project: Project, reading: Reading, endings: tuple[str, ...]) -> list[str]:
     """Files of the project, by their paths from the folder of this one."""
     own = Path(reading.file.source.name)
-    folder = project.folder_of(str(own))
-    found: list[str] = []
     if not own.is_absolute():
-        return found
-    for path in sorted(folder.rglob("*")):
-        if len(found) >= _MOST_OFFERED:
-            break
-        if path.suffix in endings and path != own and not any(part.startswith(".") for part in path.parts[1:]):
-            found.append(Path(os.path.relpath(path, own.parent)).as_posix())
-    return found
+        return []
+    paths = islice(files_below([project.folder_of(str(own))], endings), _MOST_OFFERED)
+    return [Path(os.path.relpath(path, own.parent)).as_posix() for path in paths if path != own]

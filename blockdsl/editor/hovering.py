@@ -12,6 +12,7 @@ from blockdsl.editor.mentions import Mention, mention_at
 from blockdsl.editor.nodes import declaration_of, node_of, nodes_around
 from blockdsl.editor.pictures import block_image, part_image, quilt_image, shape_image, swatch_image
 from blockdsl.editor.project import Reading
+from blockdsl.editor.signatures import usages
 from blockdsl.facts import BlockFacts, QuiltFacts
 from blockdsl.facts.blockfacts import CutFacts, Extent, UnitFacts
 from blockdsl.geometry import Exact
@@ -80,7 +81,14 @@ def shape_words(name: str) -> list[str]:
     shape = SHAPES.get(name)
     if shape is None:
         return []
-    return [*_picture(shape_image(name), shape.title), f"**{shape.title}**: `{shape.usage}`", f"{shape.summary}."]
+    (first, *_) = usages(name)
+    words = "\n".join(f"- `{first.usage[part.start : part.stop]}`: {part.meaning}" for part in first.parts)
+    return [
+        *_picture(shape_image(name), shape.title),
+        f"**{shape.title}**: `{shape.usage}`",
+        f"{shape.summary}.",
+        words,
+    ]
 
 
 def fabric_words(fabric: Fabric) -> list[str]:

@@ -48,6 +48,8 @@ def uses(project: Project, named: Named, *, with_declaration: bool) -> Iterator[
     if all(source is not named.declared.source for source in sources):
         sources.append(named.declared.source)
     for source in sources:
+        if named.mention.name not in normalized(source.text):
+            continue
         names = project.names_of(source)
         for mention in mentions(names.main):
             if mention.name != named.mention.name or mention.kind != named.mention.kind:
@@ -124,7 +126,7 @@ def moved(project: Project, moves: list[tuple[str, str]]) -> list[Edit]:
         # A file that has itself moved may be known by its old place or by its new one.
         before = next((old for old, new in places.items() if new == own), own)
         after = places.get(own, own)
-        for path, library in paths_said(project.names_of(source).main):
+        for path, library in paths_said(project.parsed(source)):
             if library or not path.text:
                 continue
             meant = os.path.normpath(Path(before).parent / path.text)
@@ -148,7 +150,7 @@ def _now(path: str, places: dict[str, str]) -> str:
 def file_at(project: Project, source: Source, offset: int) -> str | None:
     """The address of the file that a line names at this place."""
     number = source.position(offset)[0]
-    for path, library in paths_said(project.names_of(source).main):
+    for path, library in paths_said(project.parsed(source)):
         if path.span.line == number and path.span.start <= offset <= path.span.stop:
             return target_of(project, source, path, library=library)
     return None

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from functools import cached_property, partial
 from pathlib import Path
 from typing import Final
@@ -12,7 +12,6 @@ from msgspec import Struct
 from pygls import uris
 
 from blockdsl.analysis.inputs import RememberingReader
-from blockdsl.analysis.memory import NO_MEMORY
 from blockdsl.analysis.reading import MOST_BYTES, CannotRead, decode, read_library
 from blockdsl.analysis.scope import Scope, bring_together
 from blockdsl.diagnostics import Diagnostic, Problems, Source
@@ -23,7 +22,9 @@ from blockdsl.resources import library_names, library_path
 from blockdsl.syntax import ast
 
 _MOST_FILES: Final = 2000
-"""Files of a project that are searched for a name; a folder with more is probably no project."""
+_MOST_FOLDERS: Final = 2000
+"""What of a project is searched for a name; a folder with more is probably a whole disk."""
+_MOST_PARSED: Final = 500
 _PASSED_OVER: Final = frozenset({"node_modules", "out", "__pycache__"})
 _LIBRARY: Final = "library/"
 
@@ -68,6 +69,7 @@ class Project:
         self._state = 0
         self._on_disk: dict[str, tuple[tuple[int, int], Source]] = {}
         self._shelf: dict[str, Source] = {}
+        self._memory = KeptMemory()
 
     # --- what is open --------------------------------------------------------------------------
 
@@ -122,7 +124,13 @@ class Project:
         found = self._open.get(source.name)
         if found is not None:
             return self.reading(found).names
-        return bring_together(source, self._reader(source), Problems(), NO_MEMORY)
+        return bring_together(source, self._reader(source), Problems(), self._memory)
+
+    def parsed(self, source: Source) -> ast.File:
+        """What any file of the project says."""
+        if self._memory.size > _MOST_PARSED:
+            self._memory = KeptMemory()
+        return self._memory.parse(source, Problems())
 
     def _reader(self, source: Source) -> ProjectReader:
         return ProjectReader(project=self.folder_of(source.name), texts=self)
@@ -221,13 +229,19 @@ def uri_of(name: str) -> str:
 
 
 def _block_files(folders: list[Path]) -> Iterator[Path]:
-    count = 0
+    for count, path in enumerate(files_below(folders, (".block",))):
+        if count >= _MOST_FILES:
+            return
+        yield path
+
+
+def files_below(folders: Iterable[Path], endings: tuple[str, ...]) -> Iterator[Path]:
+    """Files in some folders whose names end so, in order; hidden folders and those of programs are passed over."""
+    seen = 0
     for folder in folders:
         for place, below, files in os.walk(folder):
+            seen += 1
+            if seen > _MOST_FOLDERS:
+                return
             below[:] = sorted(name for name in below if not name.startswith(".") and name not in _PASSED_OVER)
-            for name in sorted(files):
-                if name.endswith(".block"):
-                    count += 1
-                    if count > _MOST_FILES:
-                        return
-                    yield Path(os.path.normpath(Path(place) / name))
+            yield from (Path(os.path.normpath(Path(place) / name)) for name in sorted(files) if name.endswith(endings))

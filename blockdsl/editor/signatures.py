@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from typing import Final
 
 from msgspec import Struct
@@ -40,7 +41,12 @@ def signatures(source: Source, offset: int) -> list[Signature]:
     shape = SHAPES.get(FORMER_NAMES.get(words[0], words[0])) if words else None
     if said is None or shape is None:
         return []
-    typed = words[1:] if said[-1:].isspace() else words[1:-1]
+    return usages(shape.name, words[1:] if said[-1:].isspace() else words[1:-1])
+
+
+def usages(name: str, typed: Sequence[str] = ()) -> list[Signature]:
+    """The ways of writing a shape, after the words that are typed."""
+    shape = SHAPES[name]
     return [_signature(usage, shape.summary, typed) for usage in shape.usage.split(", or ")]
 
 
@@ -54,7 +60,7 @@ def _said(text: str) -> str | None:
     return None
 
 
-def _signature(usage: str, summary: str, typed: list[str]) -> Signature:
+def _signature(usage: str, summary: str, typed: Sequence[str]) -> Signature:
     parts = [Part(found.start(), found.end(), _meaning(found.group())) for found in _PART.finditer(usage)]
     parts = [part for part in parts[1:] if usage[part.start : part.stop] != "…"]
     return Signature(usage, summary, tuple(parts), _active(usage, parts, typed))
@@ -72,7 +78,7 @@ def _meaning(part: str) -> str:
     return "a number" if re.fullmatch(r"[0-9/]+", part) else f"the word `{part}`"
 
 
-def _active(usage: str, parts: list[Part], typed: list[str]) -> int:
+def _active(usage: str, parts: list[Part], typed: Sequence[str]) -> int:
     """The part that comes next after the words that are typed; a word of the shape's own says where one is."""
     place = 0
     for word in typed:

@@ -357,6 +357,8 @@ async def test_a_shape_is_drawn_with_its_words_explained_and_a_fabric_has_its_sw
     whole = await client.completion_item_resolve_async(shape)
     markdown = whole.documentation.value  # type: ignore[union-attr]
     assert "geese GOOSE on SKY [RIGHT-SKY]" in markdown
+    assert "- `GOOSE`: a fabric" in markdown
+    assert "- `[RIGHT-SKY]`: may be left out: a fabric" in markdown
     assert drawn(markdown).count("<path") >= 3
     swatch = await client.completion_item_resolve_async((await completed(client, folder, "  row "))["lantern"])
     assert "#e0a030" in drawn(swatch.documentation.value)  # type: ignore[union-attr]
