@@ -186,7 +186,8 @@ def test_a_shape_that_is_not_known_is_answered_with_the_nearest() -> None:
     assert problem.code == "shape-unknown"
     assert problem.help == "did you mean `hourglass`?"
     assert one_error("row (hst fog slate)").help == "it is written `half LEFT RIGHT`"
-    assert one_error("row (flying geese fog on slate)", size="8 x 4 in").help == "did you mean `geese`?"
+    geese = one_error("row (flying geese fog on slate)", size="8 x 4 in")
+    assert geese.help == "it is written `geese GOOSE on SKY [RIGHT-SKY]`"
 
 
 def test_shapes_ask_for_the_proportion_that_the_trade_gives_them() -> None:
