@@ -8,14 +8,15 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from msgspec import Struct
+from msgspec import Struct, field
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
+from blockdsl.cutting.sizes import Extent
 from blockdsl.cutting.strips import USABLE
 from blockdsl.geometry import Exact, ceil_to, floor_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
-from blockdsl.record import Record, says
+from blockdsl.record import Count, Record, says
 
 Seams = Literal["none", "vertical", "horizontal"]
 
@@ -32,24 +33,27 @@ SLEEVE_SHORTER: dict[RulerUnit, Fraction] = {"in": Fraction(2), "cm": Fraction(5
 """How much shorter than the quilt is wide a sleeve is cut, so that the rod's ends can be held."""
 
 
-class BackingPlan(Struct, frozen=True):
-    """How the back is put together: `widths` lengths of cloth, each `piece_length` long, joined by `seams`.
+class BackingMeasures(Record, frozen=True):
+    """The back of a quilt: so many widths of cloth, each so long."""
 
-    `size` is the least that the back must be (raw top and overage), `sewn` what the lengths give. `one_fewer` is the
-    overage at which one length fewer would do and take less cloth, when that is still a fair one; None otherwise.
-    """
-
-    size: tuple[Fraction, Fraction]
-    sewn: tuple[Fraction, Fraction]
+    size: Annotated[Extent, says("The quilt and its overage.")]
     overage: Fraction
     usable_width: Fraction
-    widths: int
+    widths: Count
+    piece_length: Fraction = field(name="length")
     seams: Seams
-    piece_length: Fraction
-    join: Fraction
+    join: Annotated[Fraction, says("Seam allowance where widths are joined.")]
+    sewn: Annotated[Extent, says("What the widths give.")]
     need: Fraction
+    one_fewer: Annotated[
+        Fraction | None, says("The overage with which one width fewer would do, where there is such a one.")
+    ] = field(name="one_width_fewer_with_overage")
+
+
+class BackingPlan(BackingMeasures, frozen=True):
+    """How the back is put together, and what to buy for it."""
+
     buy: Buy
-    one_fewer: Fraction | None
 
 
 class WaddingPlan(Record, frozen=True):
@@ -59,14 +63,13 @@ class WaddingPlan(Record, frozen=True):
     overage: Annotated[Fraction, says("On each side.")]
 
 
-class SleevePlan(Struct, frozen=True):
-    """A tube to hang the quilt by: `strips` of `cut_width`, joined to `cut_length`; `last`: length of the last one."""
+class SleevePlan(Record, frozen=True):
+    """A tube to hang a quilt by: its strips are joined, and cut so long and so wide."""
 
-    depth: Fraction
-    cut_length: Fraction
-    cut_width: Fraction
-    strips: int
-    last: Fraction
+    depth: Annotated[Fraction, says("Finished.")]
+    cut: tuple[Fraction, Fraction]
+    strips: Count
+    last: Annotated[Fraction, says("How long the last strip is.")]
     need: Fraction
 
 
@@ -182,4 +185,4 @@ def sleeve_plan(
     cut_width = ceil_to(2 * depth + 2 * seam, measure)
     strips = widths_for(cut_length, usable, seam)
     last = cut_length - (strips - 1) * (usable - 2 * seam)
-    return SleevePlan(depth, cut_length, cut_width, strips, last, strips * cut_width)
+    return SleevePlan(depth, (cut_length, cut_width), strips, last, strips * cut_width)

@@ -11,14 +11,15 @@ corners: 10 in.
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Annotated, Literal
 
-from msgspec import Struct
+from msgspec import Struct, field
 
 from blockdsl.cutting.buying import SHRINKAGE, Buy, buy
 from blockdsl.geometry import Exact, ceil_to, floor_to, square_root
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
+from blockdsl.record import Record, Rest, says
 
 BindingCut = Literal["straight", "bias"]
 ROOT_TWO = square_root(2)
@@ -28,24 +29,26 @@ WORKING_ROOM: dict[RulerUnit, Fraction] = {"in": Fraction(10), "cm": Fraction(25
 practice; tests/outside/published/finishing.toml)."""
 
 
-class BindingPlan(Struct, frozen=True):
-    """The binding of a quilt. `around` is the raw edge of the top, `room` what is kept beyond it and beyond the joins.
-
-    Straight: `strips` across the usable width. Bias: `squares` of side `square`, each sewn to a tube and cut round and
-    round. `length` is what they measure sewn end to end, `gives` what is left of that when the last join closes the
-    ring; `need` the length of cloth.
-    """
+class BindingMeasures(Record, frozen=True):
+    """The binding of a quilt: strips across the cloth, or squares for bias strips, each cut round and round a tube."""
 
     cut: BindingCut
-    strip_width: Fraction
-    around: Exact
-    room: Fraction
-    strips: int
-    squares: int
+    strip_width: Fraction = field(name="strip")
+    around: Annotated[Exact, says("The raw edge of the top, all four sides.")]
+    room: Annotated[Fraction, says("What is kept beyond the edge and beyond what the joins take.")]
+    strips: Rest
+    squares: Rest
     square: Fraction | None
-    length: Fraction
-    gives: Fraction
+    length: Annotated[Fraction, says("How long it is when its strips are sewn end to end.")]
+    gives: Annotated[
+        Fraction, says("How long it is when every join is sewn, the last one, which closes the ring, too.")
+    ]
     need: Fraction
+
+
+class BindingPlan(BindingMeasures, frozen=True):
+    """The binding, and the length of cloth to buy for it."""
+
     buy: Buy
 
 

@@ -7,8 +7,8 @@ from typing import Annotated, TypeVar
 from msgspec import Meta, convert, field
 
 from blockdsl.cutting.fat_quarters import FatQuarterUse
-from blockdsl.cutting.finishing import Seams
-from blockdsl.cutting.finishing_binding import BindingCut
+from blockdsl.cutting.finishing import BackingMeasures, SleevePlan
+from blockdsl.cutting.finishing_binding import BindingMeasures
 from blockdsl.cutting.quilt_cloth import JoinedStrips
 from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.finishingfacts import (
@@ -19,7 +19,6 @@ from blockdsl.facts.finishingfacts import (
     ScrapsFacts,
     SleeveFacts,
 )
-from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.record import Count, Name, Record, Rest, says
 
@@ -93,55 +92,26 @@ class FabricCloth(Record, frozen=True):
     ]
 
 
-class Backing(Record, frozen=True):
+class Backing(BackingMeasures, frozen=True):
     """The back of a quilt: so many widths of cloth, each so long."""
 
     fabric: Name
-    size: Annotated[Extent, says("The quilt and its overage.")]
-    overage: Fraction
-    usable_width: Fraction
-    widths: Count
-    piece_length: Fraction = field(name="length")
-    seams: Seams
-    join: Annotated[Fraction, says("Seam allowance where widths are joined.")]
-    sewn: Annotated[Extent, says("What the widths give.")]
-    need: Fraction
     allowed: Allowed
     buy: Shop
-    one_fewer: Annotated[
-        Fraction | None, says("The overage with which one width fewer would do, where there is such a one.")
-    ] = field(name="one_width_fewer_with_overage")
 
 
-class Binding(Record, frozen=True):
+class Binding(BindingMeasures, frozen=True):
     """The binding of a quilt: strips across the cloth, or squares for bias strips."""
 
     fabric: Name
-    cut: BindingCut
-    strip_width: Fraction = field(name="strip")
-    around: Annotated[Exact, says("The raw edge of the top, all four sides.")]
-    room: Annotated[Fraction, says("What is kept beyond the edge and beyond what the joins take.")]
-    strips: Rest
-    squares: Rest
-    square: Fraction | None
-    length: Annotated[Fraction, says("How long it is when its strips are sewn end to end.")]
-    gives: Annotated[
-        Fraction, says("How long it is when every join is sewn, the last one, which closes the ring, too.")
-    ]
-    need: Fraction
     allowed: Allowed
     buy: Shop
 
 
-class Sleeve(Record, frozen=True):
+class Sleeve(SleevePlan, frozen=True):
     """A tube to hang a quilt by: its strips are joined, and cut so long and so wide."""
 
     fabric: Name
-    depth: Annotated[Fraction, says("Finished.")]
-    cut: Extent
-    strips: Count
-    last: Annotated[Fraction, says("How long the last strip is.")]
-    need: Fraction
 
 
 class Sheet(Record, frozen=True):
@@ -210,7 +180,7 @@ def binding(facts: BindingFacts) -> Binding:
 
 def sleeve(facts: SleeveFacts) -> Sleeve:
     """The sleeve as its plan has it."""
-    return _of_plan(Sleeve, facts.plan, fabric=facts.fabric, cut=(facts.plan.cut_length, facts.plan.cut_width))
+    return _of_plan(Sleeve, facts.plan, fabric=facts.fabric)
 
 
 def scraps(facts: ScrapsFacts) -> Scraps:

@@ -122,7 +122,7 @@ def _sleeve_pieces(design: QuiltDesign, sleeve: SleeveFacts | None) -> list[tupl
     full = plan.strips - 1
     sides = ((SLEEVE, usable, full), (LAST_OF_SLEEVE if full else SLEEVE, plan.last, 1))
     return [
-        (sleeve.fabric, (QuiltPiece(key, (long, plan.cut_width), count), {SLEEVE: count}))
+        (sleeve.fabric, (QuiltPiece(key, (long, plan.cut[1]), count), {SLEEVE: count}))
         for key, long, count in sides
         if count
     ]

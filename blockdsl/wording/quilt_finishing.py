@@ -80,10 +80,10 @@ def _sleeve(names: QuiltNames) -> tuple[StepPart, ...]:
     words, facts = names.words, names.facts
     assert facts.sleeve is not None  # noqa: S101  there is such a step only where it can be
     plan = facts.sleeve.plan
-    fabric, size = names.fabric(facts.sleeve.fabric), names.size((plan.cut_length, plan.cut_width))
+    fabric, size = names.fabric(facts.sleeve.fabric), names.size(plan.cut)
     if plan.strips > 1:
         cut = [
-            words("quilt-sleeve-join", count=plan.strips, width=names.length(plan.cut_width)),
+            words("quilt-sleeve-join", count=plan.strips, width=names.length(plan.cut[1])),
             words("quilt-sleeve-cut-joined", size=size, fabric=fabric),
         ]
     else:

@@ -223,7 +223,7 @@ def test_an_on_point_quilt_has_its_backing_rounded_up_to_the_ruler() -> None:
 def test_a_sleeve_is_two_inches_shorter_than_the_quilt_and_goes_round_the_rod_twice_its_depth() -> None:
     # common practice, no source: width of the quilt less 2 in, 8 1/2 in for a sleeve of 4 in
     plan = sleeve_plan(Fraction(62), Fraction(4), QUARTER, "in", (Fraction(40), EIGHTH))
-    assert (plan.cut_length, plan.cut_width) == (Fraction(60), Fraction(17, 2))
+    assert plan.cut == (Fraction(60), Fraction(17, 2))
     # 60 in from 40 in cloth: a strip of 40 in and one of 20 1/2 in, less half an inch for the join
     assert plan.last == length("20 1/2")
     assert plan.strips == 2

@@ -82,9 +82,9 @@ def test_the_strips_of_a_sleeve_are_as_long_as_the_sleeve_once_they_are_joined(
 ) -> None:
     seam, depth = Fraction(1, 4), Fraction(eighths, 8)
     plan = sleeve_plan(width, depth, seam, unit, (usable, MEASURE[unit]))
-    assert (plan.strips - 1) * usable + plan.last - (plan.strips - 1) * 2 * seam == plan.cut_length
+    assert (plan.strips - 1) * usable + plan.last - (plan.strips - 1) * 2 * seam == plan.cut[0]
     assert 0 < plan.last <= usable
-    assert plan.cut_length - MEASURE[unit] < max(width / 2, width - 2)
+    assert plan.cut[0] - MEASURE[unit] < max(width / 2, width - 2)
 
 
 @given(sides(), sides(), UNITS)

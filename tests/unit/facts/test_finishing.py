@@ -71,7 +71,7 @@ def test_the_sleeve_is_cut_from_its_fabric_with_all_else(shore: QuiltFacts) -> N
     # the quilt is 30 in wide: a sleeve of 28 x 8 1/2 in; below it the ten squares, two strips of 6 7/8 in
     assert bought(shore, "fog") == (length("22 1/4"), "3/4 yd")
     assert shore.sleeve is not None
-    assert (shore.sleeve.plan.cut_length, shore.sleeve.plan.cut_width) == (Fraction(28), length("8 1/2"))
+    assert shore.sleeve.plan.cut == (Fraction(28), length("8 1/2"))
 
 
 def test_borders_and_binding_share_their_fabric(shore: QuiltFacts) -> None:
