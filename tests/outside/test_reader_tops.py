@@ -16,7 +16,7 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.resources import library_folder
 from blockdsl.wording import facts_json
 from blockdsl.wording.quilt_words import format_strips_of_ring
-from tests.outside.reader.tops import check_top
+from tests.outside.reader.topcompare import check_top
 from tests.outside.reader.words import Refused
 
 BLOCKS = """

@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from tests.outside.reader.cloth import HAIR, Cloth, dot, near, pattern_of, unit
+from tests.outside.reader.cloth import HAIR, Cloth, near, pattern_of
 from tests.outside.reader.landmarks import Test, best, in_the_middle, lies
 from tests.outside.reader.reading import Fault
 from tests.outside.reader.sentences import SIZE, Step, Title, sentences_of, title_of
-from tests.outside.reader.stock import point, value
-from tests.outside.reader.topstock import Part, TopStock, top_stock
-from tests.outside.reader.words import LENGTH, PLACE, PLACES, Refused, Unreadable, length, number, stem
+from tests.outside.reader.topstock import Part, TopStock
+from tests.outside.reader.words import LENGTH, PLACE, Refused, Unreadable, length, number, stem
 
 Handler = Callable[["Table", "re.Match[str]"], None]
 SENTENCES: list[tuple[re.Pattern[str], Handler]] = []
@@ -71,6 +70,10 @@ class Table:
     measured: bool = False
     base: str = ""
     corner: Part | None = None
+    turns: dict[tuple[str, int, str], complex] = field(default_factory=dict)
+    """How the units of a pieced border lie with their tops up."""
+    pieced: dict[str, tuple[Part, complex, int]] = field(default_factory=dict)
+    """For each edge of a pieced border its unit, how it lies, and how many."""
     mitred: tuple[str, float, list[float]] | None = None
 
     @property
@@ -89,11 +92,11 @@ def take(table: Table, found: re.Match[str]) -> None:
     for entry in re.split(rf"(?:,? and |, ){begins}", found["list"]):
         if rows := re.fullmatch(r"(rows|columns) (\d+(?:(?:, and |, | and )\d+)*)", entry):
             kind = stem(rows[1])
-            table.rows += [(f"{kind} {n}", _made(table, f"{kind} {n}")) for n in re.findall(r"\d+", rows[2])]
+            table.rows += [(f"{kind} {n}", made(table, f"{kind} {n}")) for n in re.findall(r"\d+", rows[2])]
             continue
         if re.fullmatch(r"\d+", entry) and table.rows:
             kind = table.rows[-1][0].split()[0]
-            table.rows.append((f"{kind} {entry}", _made(table, f"{kind} {entry}")))
+            table.rows.append((f"{kind} {entry}", made(table, f"{kind} {entry}")))
             continue
         how_many = re.fullmatch(r"(?P<n>\d+|the) (?P<name>.+)", entry)
         if not how_many:
@@ -101,30 +104,30 @@ def take(table: Table, found: re.Match[str]) -> None:
         count = 1 if how_many["n"] == "the" else int(how_many["n"])
         name = stem(how_many["name"])
         if table.made.get(name):
-            table.strips += [_made(table, name) for _ in range(count)]
+            table.strips += [made(table, name) for _ in range(count)]
             continue
         times = table.title.count if found["each"].startswith("For each") else 1
         if times == 1 and table.title.count > 1:
             raise Refused("several are made of what is taken for one")
-        part = _one(table.stock.find(how_many["name"]))
+        part = one(table.stock.find(how_many["name"]))
         table.stock.take(part, count * times)
         table.taken.append((part, count))
 
 
-def _made(table: Table, name: str) -> Piece:
+def made(table: Table, name: str) -> Piece:
     left = table.made.get(name)
     if not left:
         raise Refused(f"there is no {name}")
     return left.pop()
 
 
-def _one(parts: list[Part]) -> Part:
+def one(parts: list[Part]) -> Part:
     if len(parts) != 1:
         raise Refused(f"it may be one thing or another: {[sorted(part.names) for part in parts]}")
     return parts[0]
 
 
-@reads(r"Lay (?:each|the) (?P<what>.+?) with (?P<how>.+)")
+@reads(r"Lay (?:each|the) (?P<what>.+?) with (?P<how>(?:(?!: its top ).)+)")
 def lay(table: Table, found: re.Match[str]) -> None:
     table.lays.setdefault(table.number, {})[stem(found["what"])] = tests_of(table, found["how"])
 
@@ -196,7 +199,7 @@ def _inside(probe: complex, points: Sequence[complex]) -> bool:
 
 @reads(
     rf"Sew them together (?:from (?P<a>{PLACE}) to (?P<b>{PLACE})|(?P<ends>end to end))(?:, right sides together)?"
-    r"(?P<nest>, (?:nesting|matching) the seams)?(?:: (?P<groups>.+))?"
+    r"(?P<nest>, (?:nesting|matching) the seams)?(?:: (?P<groups>(?!\d+ in each of ).+))?"
 )
 def sew_row(table: Table, found: re.Match[str]) -> None:
     if table.rows:
@@ -235,7 +238,7 @@ def _group(table: Table, text: str) -> Iterator[tuple[Part, list[Test]]]:
         wanted = {key for key, _ in ((part_.key, 0) for part_, _ in table.taken)}
         found = [each for each in table.stock.find(read["what"]) if each.key in wanted]
         tests = tests_of(table, read["how"]) if read["how"] else []
-        entries += [(_one(found), tests)] * (1 if read["n"].startswith("a") else int(read["n"]))
+        entries += [(one(found), tests)] * (1 if read["n"].startswith("a") else int(read["n"]))
     for _ in range(times):
         yield from entries
 
@@ -246,10 +249,10 @@ def _row(table: Table) -> Piece:
     along, at = (1 + 0j, 0.0) if table.way == "right" else (1j, 0.0)
     for part, tests in table.order:
         turn = turn_of(table, part, tests, table.across, along)
-        width, height = _turned(part.size, turn)
+        width, height = turned_size(part.size, turn)
         reach = width if along == 1 else height
         middle = along * (at + reach / 2) + along * (1j if along == 1 else -1j) * table.across / 2
-        lying.append(_lying(part, middle, turn))
+        lying.append(lying_of_part(part, middle, turn))
         if at:
             seams.append((at, ""))
         at += reach
@@ -257,11 +260,11 @@ def _row(table: Table) -> Piece:
     return Piece(tuple(lying), size, tuple(seams))
 
 
-def _turned(size: tuple[float, float], turn: complex) -> tuple[float, float]:
+def turned_size(size: tuple[float, float], turn: complex) -> tuple[float, float]:
     return size if abs(turn.imag) < HAIR else (size[1], size[0])
 
 
-def _lying(part: Part, middle: complex, turn: complex) -> Lying:
+def lying_of_part(part: Part, middle: complex, turn: complex) -> Lying:
     width, height = part.size
     corners = (complex(x, y) for x, y in ((-1, -1), (1, -1), (1, 1), (-1, 1)))
     points = tuple(middle + turn * complex(c.real * width / 2, c.imag * height / 2) for c in corners)
@@ -276,7 +279,7 @@ def turn_of(table: Table, part: Part, tests: list[Test], across: float, along: c
     turns = [
         turn
         for turn in (1 + 0j, 1j, -1 + 0j, -1j)
-        if abs(_turned(part.size, turn)[1 if along == 1 else 0] - across) < HAIR
+        if abs(turned_size(part.size, turn)[1 if along == 1 else 0] - across) < HAIR
     ]
     tests = tests or next((said for name, said in table.lays.get(table.number, {}).items() if name in part.names), [])
     if part.cloth is None:
@@ -450,21 +453,26 @@ def measure_through(table: Table, found: re.Match[str]) -> None:
         names = [name for name in table.made if name.startswith(stem(said["rows"]))]
         size = max(table.made[names[0]][0].size)
     else:
-        if table.result is None:
-            table.result = _center_block(table) if found["what"] == "center block" else _made(table, table.base)
-        size = table.result.size[1 if found["way"] == "top to bottom" else 0]
+        size = begin_round(table, found["what"] or "").size[1 if found["way"] == "top to bottom" else 0]
     if abs(size + 2 * table.stock.seam - float(length(found["d"]))) > 1 / 16 + HAIR:
         raise Refused(f"it measures {size + 2 * table.stock.seam}")
     table.lengths = size  # type: ignore[attr-defined]
 
 
+def begin_round(table: Table, what: str) -> Piece:
+    """What a border or round is sewn to."""
+    if table.result is None:
+        table.result = _center_block(table) if what == "center block" else made(table, table.base)
+    return table.result
+
+
 def _center_block(table: Table) -> Piece:
     """The one block in the middle of a medallion, as it is laid."""
     blocks = [part for part in table.stock.parts if part.key[0] == "block" and table.stock.left[part.key]]
-    part = _one(blocks)
+    part = one(blocks)
     table.stock.take(part, 1)
-    turn = turn_of(table, part, [], _turned(part.size, 1)[1], 1)
-    return Piece((_lying(part, complex(*part.size) / 2, turn),), part.size)
+    turn = turn_of(table, part, [], turned_size(part.size, 1)[1], 1)
+    return Piece((lying_of_part(part, complex(*part.size) / 2, turn),), part.size)
 
 
 @reads(r"Trim (?P<n>\d+) (?P<what>(?:\w+ )?strips) \((?P<fabric>.+)\) to that length")
@@ -489,7 +497,7 @@ def trim(table: Table, found: re.Match[str]) -> None:
     size = (long, width) if parts[0].size[0] >= 0 and _rows_lie_level(table) else (width, long)
     for _ in range(number(found["n"])):
         turn = 1 if near(complex(*parts[0].size), complex(*size)) else 1j
-        strip = Piece((_lying(parts[0], complex(*size) / 2, turn),), size)
+        strip = Piece((lying_of_part(parts[0], complex(*size) / 2, turn),), size)
         table.made.setdefault(role, []).append(strip)
 
 
@@ -518,7 +526,7 @@ def sew_strips(table: Table, found: re.Match[str]) -> None:
         table.result.size[0], table.result.size[1] + 2 * width)  # fmt: skip
     size = complex(width, long) if upright else complex(long, width)
     turn = 1 if near(complex(*part.size), size) else 1j
-    lying += [_lying(part, at, turn) for at in (size / 2, complex(*grown) - size / 2)]
+    lying += [lying_of_part(part, at, turn) for at in (size / 2, complex(*grown) - size / 2)]
     table.result = Piece(tuple(lying), grown)
     table.trimmed.pop(0)
 
@@ -550,104 +558,11 @@ def sew_strips_with_corners(table: Table, found: re.Match[str]) -> None:
         raise Refused("they are not as long as that edge")
     lying = [each.moved(width * 1j) for each in table.result.lying]
     for y in (width / 2, high + 1.5 * width):
-        lying += [_lying(corner, complex(x, y), 1) for x in (width / 2, wide - width / 2)]
+        lying += [lying_of_part(corner, complex(x, y), 1) for x in (width / 2, wide - width / 2)]
         turn = 1 if strip.size[0] > strip.size[1] else 1j
-        lying.append(_lying(strip, complex(wide / 2, y), turn))
+        lying.append(lying_of_part(strip, complex(wide / 2, y), turn))
     table.result, table.corner = Piece(tuple(lying), (wide, high + 2 * width)), None
     table.trimmed.pop(0)
-
-
-# --- mitred borders -------------------------------------------------------------------------------------
-
-STRIPS = rf"(?P<n>\d+) strips \((?P<fabric>[^)]+)\) (?P<w>{LENGTH}) × (?P<h>{LENGTH}) (?:in|cm)"
-
-
-@reads(
-    rf"(?:Take|Cut) {STRIPS}",
-    rf"(?:Take|Cut) {STRIPS} for the sides and (?P<m>\d+) strips(?: \([^)]+\))? (?P<v>{LENGTH}) × (?P<g>{LENGTH}) "
-    r"(?:in|cm) for the top and bottom",
-)
-def take_mitred(table: Table, found: re.Match[str]) -> None:
-    """Strips for mitred corners: as long as the outer edge and more."""
-    said = found.groupdict()
-    fours = [(number(found["n"]), length(found["w"]), float(length(found["h"])))]
-    if said.get("m"):
-        fours.append((number(found["m"]), length(found["v"]), float(length(found["g"]))))
-    if sum(count for count, *_ in fours) != 4 or len({width for _, width, _ in fours}) != 1:
-        raise Refused("a border has four strips of one width")
-    width = float(fours[0][1]) - 2 * table.stock.seam
-    if table.result is None:
-        table.result = _made(table, table.base)
-    table.mitred = (found["fabric"], width, [long for count, _, long in fours for _ in range(count)])
-
-
-@reads(r"Pin a strip to each edge, right sides together, middles matched")
-def pin_mitred(table: Table, found: re.Match[str]) -> None:
-    _pinned(table)
-
-
-@reads(
-    r"Pin the long strips to the (?P<a>left and right|top and bottom) edges and the short strips to the "
-    r"(?P<b>top and bottom|left and right) edges, right sides together, middles matched"
-)
-def pin_long_and_short(table: Table, found: re.Match[str]) -> None:
-    wide, high = _pinned(table)
-    if (found["a"] == "left and right") != (high > wide) or found["a"] == found["b"]:
-        raise Refused("the long strips are for the long edges")
-
-
-def _pinned(table: Table) -> tuple[float, float]:
-    if table.mitred is None or table.result is None:
-        raise Refused("no strips were taken")
-    _, width, longs = table.mitred
-    outer = sorted(side + 2 * width + 2 * table.stock.seam for side in table.result.size for _ in range(2))
-    if any(long < side - HAIR for long, side in zip(sorted(longs), outer, strict=True)):
-        raise Refused("a strip does not reach into its corners")
-    return table.result.size
-
-
-@reads(r"Sew on the line from the inner corner outward")
-def sew_miters(table: Table, found: re.Match[str]) -> None:
-    """The four corners, each at 45°."""
-    if table.mitred is None or table.result is None:
-        raise Refused("there is nothing to miter")
-    fabric, width, _ = table.mitred
-    wide, high = table.result.size
-    inner = [complex(width, width), complex(width + wide, width), complex(width + wide, width + high)]
-    inner.append(complex(width, width + high))
-    outer = [
-        0j,
-        complex(wide + 2 * width, 0),
-        complex(wide + 2 * width, high + 2 * width),
-        complex(0, high + 2 * width),
-    ]
-    lying = [each.moved(complex(width, width)) for each in table.result.lying]
-    for a in range(4):
-        b = (a + 1) % 4
-        points = (outer[a], outer[b], inner[b], inner[a])
-        lying.append(_trapezoid(table, fabric, points))
-    table.result, table.mitred = Piece(tuple(lying), (wide + 2 * width, high + 2 * width)), None
-
-
-def _trapezoid(table: Table, fabric: str, points: tuple[complex, ...]) -> Lying:
-    """A strip with mitred ends, which must be one of those that were cut."""
-    long = max(abs(points[1] - points[0]), abs(points[3] - points[2]))
-    part = next(
-        (
-            part
-            for part in table.stock.parts
-            if part.fabric == fabric
-            and part.key[0] == "cloth"
-            and abs(max(part.size) - long) < HAIR
-            and part.names & {"border", "round"}
-            and table.stock.left[part.key]
-        ),
-        None,
-    )
-    if part is None:
-        raise Refused(f"no strip of {fabric} is {long:g} long")
-    table.stock.take(part, 1)
-    return Lying(part, sum(points) / 4, 1 + 0j, points)
 
 
 # --- columns that are dropped ---------------------------------------------------------------------------
@@ -700,7 +615,7 @@ def _follow(table: Table, sentence: str) -> None:
 def _finish(table: Table) -> Piece:
     if table.result is None or not table.measured:
         raise Refused("nothing was made, or it was not measured")
-    if table.trimmed or table.corner:
+    if table.trimmed or table.corner or table.pieced:
         raise Refused("strips are left on the table")
     if table.title.finished and any(
         abs(a - b) > 1 / 16 + HAIR for a, b in zip(table.title.finished, table.result.size, strict=True)
@@ -714,45 +629,3 @@ def _finish(table: Table) -> Piece:
         seams = tuple((at, side_at(table.result, at, to, table.way)) for at, _ in table.result.seams)
         table.made[name] = [replace(table.result, seams=seams)] * each
     return table.result
-
-
-def compare_top(piece: Piece, quilt: Mapping[str, Any], stock: TopStock) -> None:
-    """Nothing where every block and every piece of cloth lies where it should.
-
-    Errors: Refused where one does not, or something is left.
-    """
-    left = [min(part.names) for part in stock.parts if stock.left[part.key]]
-    if left:
-        raise Refused(f"left over: {', '.join(left)}")
-    sewn = {_place(lying) for lying in piece.lying}
-    wanted = set()
-    for placed in quilt["placed"]:
-        part = next(p for p in stock.parts if p.key == ("block", placed["kind"], placed["colourway"]))
-        turn = 1j ** (placed["turns"].count(">") - placed["turns"].count("<"))
-        size = complex(*_turned(part.size, turn))
-        wanted.add(_place(_lying(part, point(placed["at"]) + size / 2, turn)))
-    for cloth in quilt["cloth"]:
-        part = next(p for p in stock.parts if p.key == ("cloth", cloth["piece"], ""))
-        points = tuple(map(point, cloth["outline"]))
-        wanted.add((part.key[:1], part.fabric, frozenset(map(_rounded, points)), None))
-    if sewn != wanted:
-        raise Refused(f"{len(wanted - sewn)} of {len(wanted)} parts lie elsewhere")
-
-
-def _place(lying: Lying) -> tuple[object, ...]:
-    pattern = pattern_of(lying.part.cloth.patches(lying.turn)) if lying.part.cloth else None
-    return lying.part.key[:1], lying.part.fabric, frozenset(map(_rounded, lying.points)), pattern
-
-
-def _rounded(at: complex) -> tuple[int, int]:
-    return round(at.real * 487.3137), round(at.imag * 487.3137)
-
-
-def check_top(document: Mapping[str, Any], quilt: Mapping[str, Any]) -> None:
-    """Sew a quilt's top by its words and hold it against the quilt."""
-    steps = [Step(s["number"], s["title"], s["text"]) for s in quilt["steps"] if s["of_top"]]
-    stock = top_stock(quilt, document)
-    compare_top(sew_top(steps, stock), quilt, stock)
-
-
-__all__ = ["PLACES", "check_top", "dot", "top_stock", "unit", "value"]

@@ -70,6 +70,8 @@ def top_stock(quilt: Mapping[str, Any], document: Mapping[str, Any]) -> TopStock
         for colourway, count in kind["colourways"].items():
             name = kind["name"] if kind["role"] == "border unit" else f"{kind['name']} block"
             names = {stem(f"{name} in {colourway}" if colourway else name)}
+            if kind["role"] == "border unit":  # a block serves as one by its title, a unit by its name
+                names.add(stem(f"{name} block"))
             if alone and kind["role"] == "block":
                 names.add("block")
             picture = _picture(document, kind["name"], colourway)
