@@ -231,10 +231,10 @@ quilt-beyond-row = Reihe { $number }
 quilt-corners-turn = Die { $center } so drehen, dass Reihe 1 oben links liegt.
 quilt-corners-crease = Bei 4 Eckdreiecken die Mitte der langen Kante einfalzen.
 quilt-corners-sew = An jede der vier Ecken ein Eckdreieck mit der langen Kante nähen, den Falz an der Mitte der Kante. Die kurzen Kanten der Dreiecke werden zu den Kanten der { $center }.
-quilt-corners-block = Den Block auf die Spitze stellen{ $lies ->
-    [yes] , { $how }
-   *[no] { "" }
-}. 2 Eckdreiecke mit den langen Kanten oben links und unten rechts annähen, den Falz an der Mitte.
+quilt-corners-block = { $lies ->
+    [yes] Den Block hinlegen, { $how }, dann so drehen, dass seine obere Kante oben links liegt.
+   *[no] Den Block auf die Spitze stellen.
+} 2 Eckdreiecke mit den langen Kanten oben links und unten rechts annähen, den Falz an der Mitte.
 quilt-corners-block-rest = Die anderen 2 Eckdreiecke mit den langen Kanten ebenso oben rechts und unten links annähen.
 quilt-corners-press = { $count ->
     [2] Die Nahtzugaben beider Nähte zu den Eckdreiecken bügeln.

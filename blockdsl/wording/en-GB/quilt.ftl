@@ -42,10 +42,10 @@ quilt-long-plain = Press all long seams towards the strips.
 quilt-long-bottom = Press all long seams towards the bottom.
 quilt-long-right = Press all long seams towards the right.
 quilt-corners-turn = Turn the { $center } so that row 1 is at the top left.
-quilt-corners-block = Lay the block on point{ $lies ->
-    [yes] {" "}with { $how }
-   *[no] { "" }
-}. Sew 2 corner triangles by their long edges to the top left and bottom right edges, creases at the middle.
+quilt-corners-block = { $lies ->
+    [yes] Lay the block with { $how }, then turn it so that its top edge is at the top left.
+   *[no] Lay the block on point.
+} Sew 2 corner triangles by their long edges to the top left and bottom right edges, creases at the middle.
 quilt-corners-block-rest = Sew the other 2 corner triangles by their long edges to the top right and bottom left edges in the same way.
 quilt-corners-press =
     Press { $count ->

@@ -284,10 +284,10 @@ quilt-beyond-row = row { $number }
 quilt-corners-turn = Turn the { $center } so that row 1 is at the upper left.
 quilt-corners-crease = Crease the middle of the long edge of each of 4 corner triangles.
 quilt-corners-sew = Sew a corner triangle by its long edge to each of the four corners, the crease at the middle of the edge. The short edges of the triangles become the edges of the { $center }.
-quilt-corners-block = Lay the block on point{ $lies ->
-    [yes] {" "}with { $how }
-   *[no] { "" }
-}. Sew 2 corner triangles by their long edges to the upper left and lower right edges, creases at the middle.
+quilt-corners-block = { $lies ->
+    [yes] Lay the block with { $how }, then turn it so that its top edge is at the upper left.
+   *[no] Lay the block on point.
+} Sew 2 corner triangles by their long edges to the upper left and lower right edges, creases at the middle.
 quilt-corners-block-rest = Sew the other 2 corner triangles by their long edges to the upper right and lower left edges in the same way.
 quilt-corners-press =
     Press { $count ->

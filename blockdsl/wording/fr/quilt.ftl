@@ -244,10 +244,10 @@ quilt-beyond-row = rangée { $number }
 quilt-corners-turn = Tourner le { $center } pour que la rangée 1 soit en haut à gauche.
 quilt-corners-crease = Marquer d’un pli le milieu du bord long de chacun des 4 triangles de coin.
 quilt-corners-sew = Coudre un triangle de coin par son bord long à chacun des quatre coins, le pli au milieu du bord. Les bords courts des triangles deviennent les bords du { $center }.
-quilt-corners-block = Poser le bloc sur la pointe{ $lies ->
-    [yes] {" "}({ $how })
-   *[no] { "" }
-}. Coudre 2 triangles de coin par leurs bords longs aux bords supérieur gauche et inférieur droit, plis au milieu.
+quilt-corners-block = { $lies ->
+    [yes] Poser le bloc ({ $how }), puis le tourner pour que son bord supérieur soit en haut à gauche.
+   *[no] Poser le bloc sur la pointe.
+} Coudre 2 triangles de coin par leurs bords longs aux bords supérieur gauche et inférieur droit, plis au milieu.
 quilt-corners-block-rest = Coudre de même les 2 autres triangles de coin par leurs bords longs aux bords supérieur droit et inférieur gauche.
 quilt-corners-press = Coucher { $count ->
         [two] les deux coutures

@@ -6,5 +6,6 @@ with the block.
 `words` and `sentences` read numbers, lists and names; `cloth` is geometry; `landmarks` finds how a piece must lie;
 `table` and `bench` hold what lies on the table; `joining`, `placing`, `methods`, `partial`, `curving`, `starring` and
 `papering` carry sentences out; `reading` goes through the steps; `comparing` holds the result against the block;
-`worked_examples` are steps written by hand.
+`worked_examples` are steps written by hand, `shapes` every shape by every method. `tops` and the files that begin with
+`top` read quilts: rows and borders, on point, pieced, mitred; `topcompare` holds the top against the quilt.
 """

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from tests.outside.reader import topmitred, toppieced
+from tests.outside.reader import topmitred, toponpoint, toppieced
 from tests.outside.reader.cloth import pattern_of
 from tests.outside.reader.sentences import Step
 from tests.outside.reader.stock import point
@@ -13,7 +13,9 @@ from tests.outside.reader.tops import Lying, Piece, lying_of_part, sew_top, turn
 from tests.outside.reader.topstock import TopStock, top_stock
 from tests.outside.reader.words import Refused
 
-KINDS = (topmitred, toppieced)
+EIGHTH = (1 + 1j) / 2**0.5
+"""Half of a quarter turn clockwise."""
+KINDS = (topmitred, toponpoint, toppieced)
 """Each adds the sentences that it can read."""
 
 
@@ -30,6 +32,10 @@ def compare_top(piece: Piece, quilt: Mapping[str, Any], stock: TopStock) -> None
     for placed in quilt["placed"]:
         part = next(p for p in stock.parts if p.key == ("block", placed["kind"], placed["colourway"]))
         turn = 1j ** (placed["turns"].count(">") - placed["turns"].count("<"))
+        if placed["on_point"]:  # its first corner is the topmost
+            turn *= EIGHTH
+            wanted.add(_place(lying_of_part(part, point(placed["at"]) + abs(complex(*part.size)) / 2 * 1j, turn)))
+            continue
         size = complex(*turned_size(part.size, turn))
         wanted.add(_place(lying_of_part(part, point(placed["at"]) + size / 2, turn)))
     for cloth in quilt["cloth"]:

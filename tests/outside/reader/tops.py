@@ -15,12 +15,15 @@ from tests.outside.reader.topstock import Part, TopStock
 from tests.outside.reader.words import LENGTH, PLACE, Refused, Unreadable, length, number, stem
 
 Handler = Callable[["Table", "re.Match[str]"], None]
-SENTENCES: list[tuple[re.Pattern[str], Handler]] = []
+SENTENCES: list[tuple[re.Pattern[str], Handler, bool]] = []
 
 
-def reads(*patterns: str) -> Callable[[Handler], Handler]:
+def reads(*patterns: str, diagonal: bool = False) -> Callable[[Handler], Handler]:
+    """A sentence of one of these patterns is followed so; some in diagonal rows alone, before all others."""
+
     def keep(handler: Handler) -> Handler:
-        SENTENCES.extend((re.compile(pattern), handler) for pattern in patterns)
+        SENTENCES.extend((re.compile(pattern), handler, diagonal) for pattern in patterns)
+        SENTENCES.sort(key=lambda each: not each[2])
         return handler
 
     return keep
@@ -70,11 +73,26 @@ class Table:
     measured: bool = False
     base: str = ""
     corner: Part | None = None
+    ends: dict[int, tuple[int, int]] = field(default_factory=dict)
+    """By how many blocks each diagonal row begins and ends after the first one, to the right."""
     turns: dict[tuple[str, int, str], complex] = field(default_factory=dict)
     """How the units of a pieced border lie with their tops up."""
     pieced: dict[str, tuple[Part, complex, int]] = field(default_factory=dict)
     """For each edge of a pieced border its unit, how it lies, and how many."""
     mitred: tuple[str, float, list[float]] | None = None
+
+    @property
+    def is_diagonal(self) -> bool:
+        """Whether a row on point is sewn, or such rows are joined."""
+        on_point = any({"side triangle", "corner triangle"} & part.names for part in self.stock.parts)
+        return on_point and self.title.names[0].startswith(("diagonal row", "quilt center"))
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """What the step makes: row 3 of a diagonal row 3."""
+        if not self.title.names[0].startswith("diagonal row"):
+            return self.title.names
+        return tuple(f"row {n}" for n in re.findall(r"\d+", " ".join(self.title.names)))
 
     @property
     def across(self) -> float:
@@ -605,8 +623,8 @@ def sew_top(steps: Sequence[Step], stock: TopStock) -> Piece:
 
 
 def _follow(table: Table, sentence: str) -> None:
-    for pattern, handler in SENTENCES:
-        if found := pattern.fullmatch(sentence):
+    for pattern, handler, diagonal in SENTENCES:
+        if (table.is_diagonal or not diagonal) and (found := pattern.fullmatch(sentence)):
             handler(table, found)
             return
     raise Unreadable("no pattern reads this")
@@ -623,8 +641,8 @@ def _finish(table: Table) -> Piece:
         raise Refused("the title says another size")
     if not table.pressed:
         raise Refused("nothing is pressed")
-    each = table.title.count // len(table.title.names)
-    for name in table.title.names:
+    each = table.title.count // len(table.names)
+    for name in table.names:
         to = table.pressed.get(name, "open")
         seams = tuple((at, side_at(table.result, at, to, table.way)) for at, _ in table.result.seams)
         table.made[name] = [replace(table.result, seams=seams)] * each

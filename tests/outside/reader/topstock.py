@@ -87,7 +87,7 @@ def top_stock(quilt: Mapping[str, Any], document: Mapping[str, Any]) -> TopStock
             shape=piece["shape"],
         )
         parts.append(part)
-        left[part.key] = piece["pieces"]
+        left[part.key] = piece["count"]
     return TopStock(parts, left, value(quilt["seam"]), frozenset(labels.values()))
 
 
