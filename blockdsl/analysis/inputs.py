@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import os
 import posixpath
 import sys
 from collections.abc import Callable, Iterable
+from glob import glob, has_magic
 from hashlib import sha256
+from itertools import chain
 from pathlib import Path
 from typing import Any, Final
 
@@ -40,7 +43,7 @@ def open_inputs(names: Iterable[str], levels: LevelsFor | None = None) -> list[I
     """The inputs in their order; one named twice is read once. `levels` is how warnings count in a file."""
     inputs: list[Input] = []
     seen: set[object] = set()
-    for name in names:
+    for name in chain.from_iterable(map(_matching, names)):
         key = STDIN if name == STDIN else _identity(Path(name))
         if key not in seen:
             seen.add(key)
@@ -60,6 +63,16 @@ def open_input(name: str, levels: LevelsFor | None = None) -> Input:
         values: dict[str, Any] = dict(fault.values)
         problems.report(fault.code, Span(source, 0, 0), help=fault.help, **values)
         return Input(source, path, problems, readable=False)
+
+
+def _matching(name: str) -> list[str]:
+    """The files that a pattern such as `*.block` names, in order: shells of Windows leave that to the command.
+
+    A name that is a file itself, or that nothing matches, is left as it is.
+    """
+    if name == STDIN or not has_magic(name) or os.path.lexists(name):
+        return [name]
+    return sorted(glob(name, recursive=True)) or [name]  # noqa: PTH207 - the pattern may begin anywhere
 
 
 def _identity(path: Path) -> object:

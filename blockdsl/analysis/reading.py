@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Mapping
 from pathlib import Path, PurePosixPath
 from typing import Protocol
@@ -89,6 +90,10 @@ class FileReader:
             if real.exists() and not real.is_file():  # a folder, or a pipe that would be waited for
                 what = "it is a folder" if real.is_dir() else "it is no plain file"
                 raise CannotRead("file-unreadable", _neighbours(wanted), why=what)
+            if (written := _written_otherwise(wanted)) is not None:
+                help_text = f"the file is called `{written}`; other systems tell small and capital letters apart"
+                near = str(PurePosixPath(path).with_name(written))
+                raise CannotRead("use-missing", help_text, near, path=path)
             if real.stat().st_size > most_bytes:
                 raise CannotRead("file-too-large", "split it: `use` brings the parts together")
             return real.read_bytes()
@@ -114,6 +119,20 @@ def _shown(path: Path) -> str:
         else:
             parts.append(part)
     return str(Path(*parts)) if parts else str(path)
+
+
+def _written_otherwise(path: Path) -> str | None:
+    """The name that a file has on the disk, where the system finds it under one with other small and capital letters.
+
+    Macs and Windows do; the same project would not be found on another machine.
+    """
+    try:
+        names = os.listdir(path.parent)  # noqa: PTH208 - names alone
+    except OSError:
+        return None
+    if path.name in names or path.name in ("", "..", "."):
+        return None
+    return next((name for name in names if name.casefold() == path.name.casefold()), None)
 
 
 def _nearest(path: Path, said: str) -> str | None:

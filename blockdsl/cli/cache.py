@@ -8,7 +8,6 @@ wrong here is not worth a word: the work is done again.
 from __future__ import annotations
 
 import os
-import sys
 from argparse import Namespace
 from collections.abc import Callable
 from contextlib import suppress
@@ -179,11 +178,11 @@ def _is_private(folder: Path) -> bool:
 
 
 def _usual_place() -> Path | None:
-    given = os.environ.get("XDG_CACHE_HOME", "")
-    if given and Path(given).is_absolute():
-        return Path(given) / "blockdsl"
+    from platformdirs import user_cache_path
+
     try:
+        place = user_cache_path("blockdsl", appauthor=False)
         home = Path.home()
-    except RuntimeError:
+    except (RuntimeError, OSError):
         return None
-    return home / ("Library/Caches" if sys.platform == "darwin" else ".cache") / "blockdsl" if home.is_dir() else None
+    return place if home.is_dir() or not place.is_relative_to(home) else None

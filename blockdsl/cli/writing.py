@@ -164,7 +164,11 @@ def _plainly(folder: Path) -> Iterator[None]:
             f"another build has been writing to {folder} for minutes; try again when it is done"
         ) from fault
     except OSError as fault:
-        raise CannotGoOn(f"{_named(fault, folder)} cannot be written: {in_words(fault)}") from fault
+        name = _named(fault, folder)
+        # A viewer on Windows keeps others from the file that it shows.
+        shown = isinstance(fault, PermissionError) and Path(name).is_file() and os.access(Path(name).parent, os.W_OK)
+        advice = "; if another program shows it, close it there" if shown else ""
+        raise CannotGoOn(f"{name} cannot be written: {in_words(fault)}{advice}") from fault
 
 
 def _named(fault: OSError, folder: Path) -> str:
