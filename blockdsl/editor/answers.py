@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from typing import Any, Final, Protocol
 
 from lsprotocol import types
@@ -486,13 +487,13 @@ def code_lenses(desk: Desk, _params: types.CodeLensParams) -> list[types.CodeLen
     return found
 
 
-def resolved_lens(lens: types.CodeLens, project: Project) -> types.CodeLens:
-    """The cloth that a quilt takes."""
+def cloth_asked_for(lens: types.CodeLens, project: Project) -> Callable[[], str]:
+    """What finds the cloth that a quilt takes: that may take seconds, so it is called beside the server's own work."""
     data = lens.data if isinstance(lens.data, dict) else {}
     file = project.file(str(data.get("uri", "")))
-    words = quilt_cloth(project.reading(file), str(data.get("quilt", ""))) if file is not None else ""
-    lens.command = types.Command(words or "cloth: not known", "")
-    return lens
+    if file is None:
+        return str
+    return partial(quilt_cloth, project.reading(file), str(data.get("quilt", "")))
 
 
 OPEN_PREVIEW: Final = "blockdsl.openPreview"

@@ -292,8 +292,11 @@ def _answer(server: BlockServer) -> None:
         return answers.resolved(item, server.project, markdown=server.shows_markdown(where))
 
     @server.feature(types.CODE_LENS_RESOLVE)
-    def resolve_lens(lens: types.CodeLens) -> types.CodeLens:
-        return answers.resolved_lens(lens, server.project)
+    async def resolve_lens(lens: types.CodeLens) -> types.CodeLens:
+        find = answers.cloth_asked_for(lens, server.project)
+        words = await asyncio.get_running_loop().run_in_executor(server.thread_pool, find)
+        lens.command = types.Command(words or "cloth: not known", "")
+        return lens
 
 
 def _register(server: BlockServer, method: str, answer: answers.Answer, options: object) -> None:
