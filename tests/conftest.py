@@ -10,6 +10,8 @@ from pathlib import Path
 import pytest
 from hypothesis import settings
 
+from tests.kept import FOLDER
+
 ROOT = Path(__file__).resolve().parent.parent
 
 # The same examples on every machine and every run; the two cores of a small machine may be busy, hence no deadline.
@@ -47,3 +49,12 @@ def blockdsl_command() -> str:
 def cache_of_its_own(tmp_path_factory: pytest.TempPathFactory) -> None:
     """The commands keep what they made for this run alone: a test never meets what an earlier run made."""
     os.environ["XDG_CACHE_HOME"] = str(tmp_path_factory.mktemp("cache"))
+
+
+@pytest.fixture(scope="session", autouse=True)
+def kept_in_this_run(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """All processes of a run have one folder for what each test would otherwise work out anew."""
+    top = tmp_path_factory.getbasetemp()
+    folder = (top.parent if "PYTEST_XDIST_WORKER" in os.environ else top) / "kept"
+    folder.mkdir(exist_ok=True)
+    os.environ[FOLDER] = str(folder)

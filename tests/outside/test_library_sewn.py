@@ -70,12 +70,12 @@ def drift_of(plan: Plan, *, may_fail: bool) -> float:
 
 @pytest.mark.parametrize("block", ["Blazing Star", "Star of Bethlehem"])
 def test_stars_of_small_diamonds_can_be_sewn_with_a_finer_measure(block: str) -> None:
-    coarse = next(each for each in tried("eight-point", "6 in") if each.facts.name == block)
+    (coarse,) = tried("eight-point", "6 in", only=frozenset({block}))
     assert "rounding-adds-up" in coarse.warned
     with pytest.raises(Fault):
         sew(plan_of(coarse.facts))
-    fine = next(each.facts for each in tried("eight-point", "6 in", "measure 1/16 in") if each.facts.name == block)
-    sew(plan_of(fine))
+    (fine,) = tried("eight-point", "6 in", "measure 1/16 in", frozenset({block}))
+    sew(plan_of(fine.facts))
 
 
 def test_the_patches_of_every_block_fill_it_side_by_side(blocks: Blocks) -> None:

@@ -32,7 +32,7 @@ def test_the_steps_that_a_sheet_prints_are_those_of_the_facts(name: str, tmp_pat
 
 
 def test_at_least_thirty_sheets_are_printed() -> None:
-    assert sum(min(EACH, len(tried(name))) for name in FAMILIES) >= 30
+    assert sum(min(EACH, len(documents(name))) for name in FAMILIES) >= 30
 
 
 def test_of_sixty_slips_of_wording_at_least_four_in_five_are_caught_and_the_others_sew_the_same_block() -> None:

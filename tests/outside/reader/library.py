@@ -9,6 +9,7 @@ from zlib import crc32
 
 from blockdsl.facts.document import block_document, write_json
 from blockdsl.wording.steps import step_texts
+from tests.kept import once_in_a_run
 from tests.outside.reader.comparing import compare
 from tests.outside.reader.reading import sew
 from tests.outside.reader.sentences import Step
@@ -19,7 +20,12 @@ from tests.outside.virtual.library import FAMILIES, OWN, SIZES, tried
 @lru_cache(128)
 def documents(name: str, size: str = OWN) -> tuple[dict[str, Any], ...]:
     """The facts of the blocks of a file of the library, with the titles and texts of their steps."""
-    return tuple(json.loads(write_json(block_document(each.facts, describe=step_texts))) for each in tried(name, size))
+
+    def told() -> str:
+        found = (write_json(block_document(each.facts, describe=step_texts)) for each in tried(name, size))
+        return f"[{','.join(found)}]"
+
+    return tuple(json.loads(once_in_a_run(told, "documents with words", name, size)))
 
 
 def another_size(name: str) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections import OrderedDict
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from typing import Any
@@ -178,8 +179,22 @@ def number(text: str) -> float:
     return total
 
 
+_READ: OrderedDict[tuple[int, float], tuple[BlockFacts, Plan]] = OrderedDict()
+_MOST_READ = 64
+"""Blocks whose plans are remembered: several tests, one after the other, ask for those of the same file."""
+
+
 def plan_of(facts: BlockFacts, trim: float = 0) -> Plan:
-    """Read a block's facts as its maker would."""
+    """Read a block's facts as its maker would; the plan of the very same facts is read once."""
+    key = (id(facts), trim)
+    if key not in _READ:
+        _READ[key] = facts, _plan_of(facts, trim)  # which keeps the facts, so that no others come to have their id
+        if len(_READ) > _MOST_READ:
+            _READ.popitem(last=False)
+    return _READ[key][1]
+
+
+def _plan_of(facts: BlockFacts, trim: float) -> Plan:
     document: dict[str, Any] = json.loads(write_json(block_document(facts)))
     placed = tuple(
         Patch(each["label"], each["fabric"], drawn(each["outline"], each.get("bends"))) for each in document["placed"]
