@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 from random import Random
 
@@ -17,6 +18,7 @@ from tests.outside.reader.words import plain
 from tests.outside.virtual.library import tried
 
 FAULTS = 60
+MOST_WORDS = 60
 EACH = 2
 """Blocks of a file whose sheets are printed; 30 in all at least."""
 
@@ -39,6 +41,19 @@ def test_of_sixty_slips_of_wording_at_least_four_in_five_are_caught_and_the_othe
     slips = sample(FAULTS, SEED)
     assert len(slips) == FAULTS
     assert sum(slip.reason is not None for slip in slips) <= MOST_UNSEEN * FAULTS
+
+
+def test_a_joining_step_takes_sixty_words_at_most_on_an_average() -> None:
+    """A number and its fraction are one word; letters of sub-steps and tick boxes are none."""
+    counts = []
+    for name in FAMILIES:
+        for each, document in zip(tried(name), documents(name), strict=True):
+            for step, told in zip(each.facts.steps, document["steps"], strict=True):
+                if not step.lesson and not step.sections:
+                    text = re.sub(r"\([a-z]\) |☐ ?", "", plain(told["text"]))
+                    counts.append(len(re.sub(r"(?<=\d) (?=\d+/\d)", "-", text).split()))
+    assert len(counts) > 400
+    assert sum(counts) / len(counts) <= MOST_WORDS
 
 
 @pytest.mark.parametrize("name", FAMILIES)
