@@ -17,6 +17,7 @@ from blockdsl.marks.prose import TextStyle, line_centred, width_of
 from blockdsl.marks.theme import ACCENT, INK, SMALL_PT, WHITE, Box
 from blockdsl.pictures.block import Fabrics
 from blockdsl.pictures.placing import Placing, middle
+from blockdsl.sewing.steps.step import ByRow
 
 _GAP: Final = 0.13
 """Of the longer side: how far two parts stand apart."""
@@ -27,6 +28,8 @@ _LEAST_ARROW_PT: Final = 7.0
 _SMALL_ARROW_PT: Final = 11.0
 _MANY: Final = 6
 """So many seams in one step need smaller arrows."""
+STRAIGHT: Final = 2
+"""The ends of a seam without corners."""
 _DOT_PT: Final = 2.2
 _SEAM: Final = (3.2, 2.0)
 _SECTION: Final = "section "
@@ -264,9 +267,14 @@ def _bar(way: Contour) -> tuple[Mark, ...]:
 
 
 def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[Mark, ...]:
-    """An arrow across the middle of the seam's longest stretch; of a seam that is fanned one across either half."""
+    """An arrow across the middle of the seam's longest stretch; of a seam that is fanned one across either half.
+
+    Where rows that one step makes are pressed opposite ways, there is one for either, with the numbers of its rows.
+    """
     if seam.toward is None:
         return ()
+    if seam.by_row is not None and seam.bend is None and len(seam.line) == STRAIGHT:
+        return _pressed_by_row(seam, seam.by_row, placing, many, size)
     if seam.fan is not None:
         back = Point(-seam.arrow.x, -seam.arrow.y)
         one = replace(seam, line=(seam.line[0], seam.fan.place), fan=None)
@@ -287,6 +295,23 @@ def _pressed(seam: StepSeam, placing: Placing, many: int, size: float) -> tuple[
     if middle_of_arc is not None:
         x, y = middle_of_arc[len(middle_of_arc) // 2]
     return arrow((x - ux * long / 2, y - uy * long / 2), (x + ux * long / 2, y + uy * long / 2), long)
+
+
+def _pressed_by_row(seam: StepSeam, by_row: ByRow, placing: Placing, many: int, size: float) -> tuple[Mark, ...]:
+    """Two arrows, each across a half of the seam, and beside the shaft of each the rows that are pressed so."""
+    start, end = seam.line
+    between = Point((start.x + end.x) / 2, (start.y + end.y) / 2)
+    back = Point(-seam.arrow.x, -seam.arrow.y)
+    marks: tuple[Mark, ...] = ()
+    for line, way, rows in (((start, between), seam.arrow, by_row.rows), ((between, end), back, by_row.others)):
+        half = replace(seam, line=line, arrow=way, by_row=None)
+        marks += _pressed(half, placing, many, size)
+        (ax, ay), (bx, by) = placing.ring(line)
+        length = hypot(bx - ax, by - ay) or 1.0
+        beside = 0.3 * length
+        x, y = (ax + bx) / 2 + (bx - ax) / length * beside, (ay + by) / 2 + (by - ay) / length * beside
+        marks += letter_mark(", ".join(map(str, rows)), x, y, 0.8 * size)
+    return marks
 
 
 def arrow(start: PagePoint, end: PagePoint, size: float) -> tuple[Mark, ...]:
