@@ -243,3 +243,24 @@ def test_everything_but_png_is_written_on_a_machine_without_cairo(readme: str, s
 
     assert ended.returncode == 0, ended.stderr
     assert {path.suffix for path in in_folder(saved / "out")} == {".pdf", ".svg", ".md", ".csv", ".xlsx", ".web"}
+
+
+def test_the_tutorial_can_be_followed_to_the_letter(project: Path, blockdsl_command: str, tmp_path: Path) -> None:
+    """Every file is saved and every command typed in the order of the page; each prints what stands below it."""
+    text = (project / "tests/spec/21-tutorial.md").read_text(encoding="utf-8")
+    for kind, name, body in re.findall(r"^```(block|console) ?(\S*)\n(.*?)^```$", text, re.MULTILINE | re.DOTALL):
+        if kind == "block":
+            (tmp_path / name).write_text(body, encoding="utf-8")
+            continue
+        for words, printed in sessions(f"```console\n{body}```\n"):
+            ended = run(blockdsl_command, *words[1:], cwd=tmp_path)
+            told = ended.stdout + ended.stderr
+            if words[1] == "explain":
+                told = ""  # the page is its own; that there is one is enough
+                assert ended.returncode == 0
+            assert (words, told) == (words, printed)
+    assert {path.name for path in (tmp_path / "out").glob("*.pdf")} == {
+        "check-print.pdf",
+        "lamp.sheet.pdf",
+        "lamp.templates.pdf",
+    }
