@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from blockdsl.analysis.place import Layout
+from blockdsl.analysis.place import BlockLayout
 from blockdsl.analysis.settings import Settings
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, Point, to_float
@@ -29,7 +29,7 @@ class Ground(Struct, frozen=True):
     """What the proof is about: the block as laid out, with its settings and its grid lines."""
 
     block: ast.BlockDeclaration
-    layout: Layout
+    layout: BlockLayout
     settings: Settings
     columns: Sequence[Fraction]
     heights: Sequence[Fraction]

@@ -11,7 +11,7 @@ from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.maker_choices import read_language, read_pressing
 from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
-from blockdsl.analysis.place import Layout, Placer
+from blockdsl.analysis.place import BlockLayout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
@@ -56,7 +56,7 @@ def _size_line(block: ast.BlockDeclaration) -> ast.Size | None:
     return next((line for line in sizes if line.span.text.startswith("size ")), None)
 
 
-def _fabrics_in_order(layout: Layout, names: Scope) -> tuple[Fabric, ...]:
+def _fabrics_in_order(layout: BlockLayout, names: Scope) -> tuple[Fabric, ...]:
     """The block's fabrics as the files declare them, so that numbers do not change with the design."""
     used = {patch.fabric for patch in layout.patches} | {piece.fabric for piece in layout.appliques}
     return tuple(fabric for name, fabric in names.fabrics.items() if name in used)
@@ -65,7 +65,7 @@ def _fabrics_in_order(layout: Layout, names: Scope) -> tuple[Fabric, ...]:
 def _assemble(
     block: ast.BlockDeclaration,
     settings: Settings,
-    layout: Layout,
+    layout: BlockLayout,
     area: Exact,
     fabrics: tuple[Fabric, ...],
     names: Scope,

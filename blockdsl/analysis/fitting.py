@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from msgspec import Struct
 
 from blockdsl.analysis.fixes import line_below
-from blockdsl.analysis.grid import Grid, Region
+from blockdsl.analysis.grid import CellRegion, Grid
 from blockdsl.diagnostics import Edit, Fix, Span, change_to
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.number import write_exact
@@ -22,7 +22,7 @@ class Around(Struct, frozen=True):
 
     lines: Sequence[ast.BlockLine]
     grid: Grid
-    region: Region
+    region: CellRegion
 
 
 def fits_so(
@@ -51,7 +51,7 @@ def _turned(cell: ast.NameCell | ast.PairCell | ast.ShapeCell, *, turned: bool) 
     return Fix("Turn it with `>`", (Edit(cell.span.after, ">"),))
 
 
-def _extent(grid: Grid, region: Region) -> tuple[Fraction, Fraction]:
+def _extent(grid: Grid, region: CellRegion) -> tuple[Fraction, Fraction]:
     """Width and height of a region in the shares of its grid."""
     return (
         sum(grid.columns[region.left : region.right], Fraction(0)),

@@ -17,7 +17,7 @@ FINEST = 10**9
 """Even steps in a grid: a billionth of a block is finer than any thread, and numbers beyond it only take time."""
 
 
-class Region(Struct, frozen=True):
+class CellRegion(Struct, frozen=True):
     """A cell with all that continues it: columns `left` up to `right`, rows `top` up to `bottom`."""
 
     cell: ast.NameCell | ast.PairCell | ast.ShapeCell
@@ -32,7 +32,7 @@ class Grid(Struct, frozen=True):
 
     columns: tuple[Fraction, ...]
     heights: tuple[Fraction, ...]
-    regions: tuple[Region, ...]
+    regions: tuple[CellRegion, ...]
 
 
 Lines = Sequence[ast.BlockLine]
@@ -124,11 +124,11 @@ def too_fine(numbers: Sequence[Fraction]) -> bool:
     return sum(numbers) * bottom > FINEST
 
 
-def _regions(rows: Sequence[ast.Row], problems: Problems) -> tuple[Region, ...] | None:
+def _regions(rows: Sequence[ast.Row], problems: Problems) -> tuple[CellRegion, ...] | None:
     """Follow `-` and `|` to the cell that each continues; every region must be a rectangle."""
     if not any(isinstance(cell, ast.Continue) for row in rows for cell in row.cells):
         return tuple(
-            Region(cell, x, y, x + 1, y + 1)
+            CellRegion(cell, x, y, x + 1, y + 1)
             for y, row in enumerate(rows)
             for x, cell in enumerate(row.cells)
             if not isinstance(cell, ast.Continue)
@@ -160,7 +160,7 @@ def _owner(
 
 def _rectangles(
     rows: Sequence[ast.Row], members: dict[tuple[int, int], list[tuple[int, int]]], problems: Problems
-) -> tuple[Region, ...] | None:
+) -> tuple[CellRegion, ...] | None:
     regions = []
     for (x, y), cells in members.items():
         cell = rows[y].cells[x]
@@ -173,7 +173,7 @@ def _rectangles(
                 help="a cell with its `-` and `|` must make a full rectangle; use `patch` lines for other outlines",
             )
             return None
-        regions.append(Region(cell, x, y, right, bottom))
+        regions.append(CellRegion(cell, x, y, right, bottom))
     return tuple(regions)
 
 

@@ -14,7 +14,7 @@ from blockdsl.analysis.census import MOST_PATCHES, MOST_UNITS, Census, Excess
 from blockdsl.analysis.fitting import Around, fits_so
 from blockdsl.analysis.fixes import declare_fabric, did_you_mean
 from blockdsl.analysis.free import lay_free_patches
-from blockdsl.analysis.grid import MOST_CELLS, Grid, Region, is_damaged_drawing, lines_at, read_grid
+from blockdsl.analysis.grid import MOST_CELLS, CellRegion, Grid, is_damaged_drawing, lines_at, read_grid
 from blockdsl.analysis.scope import MOST_NESTING, Scope
 from blockdsl.diagnostics import Edit, Fix, Problems, Span, change_to, nearest_word
 from blockdsl.geometry import Exact, Point
@@ -42,7 +42,7 @@ _TURNS_IN_WORDS: Final = {
 ZERO = Fraction(0)
 
 
-class Layout(Struct, frozen=True):
+class BlockLayout(Struct, frozen=True):
     """What fills a box: patches and units with the box's top left corner as origin."""
 
     patches: tuple[Patch, ...]
@@ -58,8 +58,8 @@ class Placer:
         self._names = names
         self._problems = problems
         self._grids: dict[str, Grid | None] = {}
-        self._laid: dict[tuple[str, Exact, Exact], Layout | None] = {}
-        self._shaped: dict[tuple[ShapeUse, Exact, Exact, Symmetry, str | None], Layout] = {}
+        self._laid: dict[tuple[str, Exact, Exact], BlockLayout | None] = {}
+        self._shaped: dict[tuple[ShapeUse, Exact, Exact, Symmetry, str | None], BlockLayout] = {}
         self._census = Census(names, self._grid_of, self._filling)
         self._reported: set[tuple[str, Span]] = set()
         self._missing: set[str] = set()
@@ -76,7 +76,7 @@ class Placer:
 
     def lay_lines(
         self, lines: Sequence[ast.BlockLine], title: Span, width: Fraction, height: Fraction
-    ) -> tuple[Layout | None, tuple[Fraction, ...], tuple[Fraction, ...]]:
+    ) -> tuple[BlockLayout | None, tuple[Fraction, ...], tuple[Fraction, ...]]:
         """Fill width × height with the rows or free patches of a block; also gives its grid lines."""
         first = next((line for line in lines if isinstance(line, ast.Row)), None)
         if first is None:
@@ -84,7 +84,9 @@ class Placer:
             if not self._extents_are_usable(lines):
                 return None, (), ()
             layout = lay_free_patches(lines, title, width, height, self._names, self._problems)
-            free = None if layout is None else self._with_appliques(Layout(layout, ()), lines, None, (width, height))
+            free = (
+                None if layout is None else self._with_appliques(BlockLayout(layout, ()), lines, None, (width, height))
+            )
             return free, *_even_lines(lines, width, height)
         # Two blocks may have one title here: that of the size at which they are both asked for.
         grid = self._grid(f"block {first.span.source.name} {first.span.start}", lines, title)
@@ -100,8 +102,12 @@ class Placer:
         return self._with_appliques(laid, lines, grid, (width, height)), xs, ys
 
     def _with_appliques(
-        self, layout: Layout | None, lines: Sequence[ast.BlockLine], grid: Grid | None, size: tuple[Fraction, Fraction]
-    ) -> Layout | None:
+        self,
+        layout: BlockLayout | None,
+        lines: Sequence[ast.BlockLine],
+        grid: Grid | None,
+        size: tuple[Fraction, Fraction],
+    ) -> BlockLayout | None:
         """The layout with the pieces of the lines' own `applique` lines on top; None when one of them is at fault."""
         if not any(isinstance(line, ast.Applique) for line in lines):
             return layout
@@ -216,7 +222,7 @@ class Placer:
 
     def _lay_grid(
         self, lines: Sequence[ast.BlockLine], grid: Grid, xs: Sequence[Fraction], ys: Sequence[Fraction]
-    ) -> Layout | None:
+    ) -> BlockLayout | None:
         patches: list[Patch] = []
         units: list[UnitPlace] = []
         appliques: list[Applique] = []
@@ -238,11 +244,11 @@ class Placer:
                 _put(layout, (left, top), cell.span, patches, units)
                 if len(appliques) <= MOST_PIECES:
                     appliques += [piece.moved(left, top) for piece in layout.appliques]
-        return Layout(tuple(patches), tuple(units), tuple(appliques)) if complete else None
+        return BlockLayout(tuple(patches), tuple(units), tuple(appliques)) if complete else None
 
     # --- one cell ------------------------------------------------------------------------------
 
-    def _lay_cell(self, region: Region, width: Fraction, height: Fraction) -> Layout | None:
+    def _lay_cell(self, region: CellRegion, width: Fraction, height: Fraction) -> BlockLayout | None:
         cell = region.cell
         symmetry = from_turns("".join(cell.turns))
         natural = symmetry.inverse.turned_extent(width, height)
@@ -335,7 +341,7 @@ class Placer:
 
     def _fit(
         self, filling: ShapeUse, name: str | None, span: Span, natural: tuple[Exact, Exact], symmetry: Symmetry
-    ) -> Layout | None:
+    ) -> BlockLayout | None:
         """A shape in its box before turning, then turned."""
         wants = SHAPES[filling.shape.rstrip("\\")].wants(filling)
         if wants is not None and natural[0] != wants * natural[1]:
@@ -386,7 +392,7 @@ class Placer:
 
     # --- named units ---------------------------------------------------------------------------
 
-    def _lay_named(self, cell: ast.NameCell, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout | None:
+    def _lay_named(self, cell: ast.NameCell, natural: tuple[Exact, Exact], symmetry: Symmetry) -> BlockLayout | None:
         name = cell.name.text
         unit = self._names.units.get(name)
         if unit is None:
@@ -399,7 +405,7 @@ class Placer:
 
     def _lay_grid_unit(
         self, unit: ast.UnitDeclaration, cell: ast.NameCell, natural: tuple[Exact, Exact], symmetry: Symmetry
-    ) -> Layout | None:
+    ) -> BlockLayout | None:
         wants = self._proportion_of(unit)
         if wants is None:
             return None
@@ -429,12 +435,12 @@ class Placer:
         grid = self._grid_of(unit)
         return None if grid is None else sum(grid.columns, ZERO) / sum(grid.heights, ZERO)
 
-    def _lay_unit_lines(self, unit: ast.UnitDeclaration, width: Exact, height: Exact) -> Layout | None:
+    def _lay_unit_lines(self, unit: ast.UnitDeclaration, width: Exact, height: Exact) -> BlockLayout | None:
         across, down = Fraction(width), Fraction(height)  # type: ignore[arg-type]  # boxes of a grid are rational
         if not any(isinstance(line, ast.Row) for line in unit.lines):
             self.look_up(unit.lines)
             patches = lay_free_patches(unit.lines, unit.name.span, across, down, self._names, self._problems)
-            free = None if patches is None else Layout(patches, ())
+            free = None if patches is None else BlockLayout(patches, ())
             return self._with_appliques(free, unit.lines, None, (across, down))
         grid = self._grid_of(unit)
         if grid is None:
@@ -486,7 +492,7 @@ def _half_rectangle(filling: ShapeUse) -> str:
     return f"({OBLONG} {left} {right})" if filling.shape == HALF else f"({OBLONG} {right} {left})~"
 
 
-def _shape_layout(filling: ShapeUse, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
+def _shape_layout(filling: ShapeUse, name: str | None, natural: tuple[Exact, Exact], symmetry: Symmetry) -> BlockLayout:
     width, height = natural
     symmetry_here, plain = symmetry, filling
     if filling.shape == HALF_BACK:
@@ -501,8 +507,8 @@ def _shape_layout(filling: ShapeUse, name: str | None, natural: tuple[Exact, Exa
     if symmetry_here != IDENTITY:
         patches = tuple(patch.turned(symmetry_here, width, height) for patch in patches)
     if plain.shape == square.SHAPE.name:
-        return Layout(patches, ())
-    return Layout(patches, (UnitPlace(name, plain, ZERO, ZERO, width, height, symmetry_here, 0, len(patches)),))
+        return BlockLayout(patches, ())
+    return BlockLayout(patches, (UnitPlace(name, plain, ZERO, ZERO, width, height, symmetry_here, 0, len(patches)),))
 
 
 def _shape_patches(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Patch, ...]:
@@ -513,14 +519,16 @@ def _shape_patches(filling: ShapeUse, width: Exact, height: Exact) -> tuple[Patc
     return tuple(Patch(fabric, polygon, true) for (fabric, polygon), true in zip(cloth, curved, strict=True))
 
 
-def _turned_unit(inner: Layout, name: str, natural: tuple[Exact, Exact], symmetry: Symmetry) -> Layout:
+def _turned_unit(inner: BlockLayout, name: str, natural: tuple[Exact, Exact], symmetry: Symmetry) -> BlockLayout:
     width, height = natural
     whole = UnitPlace(name, None, ZERO, ZERO, width, height, symmetry, 0, len(inner.patches))
     if symmetry == IDENTITY:
-        return Layout(inner.patches, (whole, *inner.units), inner.appliques)
+        return BlockLayout(inner.patches, (whole, *inner.units), inner.appliques)
     patches = tuple(patch.turned(symmetry, width, height) for patch in inner.patches)
     units = tuple(_turned_place(unit, width, height, symmetry) for unit in inner.units)
-    return Layout(patches, (whole, *units), tuple(piece.turned(symmetry, width, height) for piece in inner.appliques))
+    return BlockLayout(
+        patches, (whole, *units), tuple(piece.turned(symmetry, width, height) for piece in inner.appliques)
+    )
 
 
 def _turned_place(unit: UnitPlace, width: Exact, height: Exact, symmetry: Symmetry) -> UnitPlace:
@@ -531,7 +539,9 @@ def _turned_place(unit: UnitPlace, width: Exact, height: Exact, symmetry: Symmet
     return replace(unit, x=min(one.x, other.x), y=min(one.y, other.y), symmetry=unit.symmetry.then(symmetry))
 
 
-def _put(layout: Layout, at: tuple[Exact, Exact], cell: Span, patches: list[Patch], units: list[UnitPlace]) -> None:
+def _put(
+    layout: BlockLayout, at: tuple[Exact, Exact], cell: Span, patches: list[Patch], units: list[UnitPlace]
+) -> None:
     """Add a layout to what is laid already, moved to its place; what has no span yet was drawn by the cell."""
     before = len(patches)
     dx, dy = at

@@ -199,7 +199,7 @@ def _look(cut: Cut) -> tuple[object, ...]:
 # --- patches cut by themselves -------------------------------------------------------------------
 
 
-class Use(Struct, frozen=True):
+class PieceUse(Struct, frozen=True):
     """`count` patches of one letter and fabric that are cut alike; `standing` is the first of those that stand upright.
 
     `pieces` are to be cut where that is more than the sub-cuts ask for; `outside` and `upright` are as in `Cut`.
@@ -217,7 +217,7 @@ class Use(Struct, frozen=True):
 
 def loose_uses(
     design: BlockDesign, loose: Iterable[int], lettered: Lettered, copies: int, grain: GrainPlan
-) -> list[Use]:
+) -> list[PieceUse]:
     """What these patches are cut as, each by itself."""
     upright = {fabric.name for fabric in design.fabrics if fabric.directional}
     needed: dict[tuple[str, str, Way | None], int] = {}
@@ -231,11 +231,11 @@ def loose_uses(
             needed[key] = needed.get(key, 0) + copies
     return [
         *(
-            Use(fabric, label, way or grain.ways[label], count, outside=way is not None)
+            PieceUse(fabric, label, way or grain.ways[label], count, outside=way is not None)
             for (fabric, label, way), count in needed.items()
         ),
         *(
-            Use(
+            PieceUse(
                 fabric, label, each.way, each.count * copies, upright=each.upright, standing=each.patch,
                 pieces=each.pieces * copies if each.way.subcut != "none" else None,
             )
@@ -245,7 +245,7 @@ def loose_uses(
     ]  # fmt: skip
 
 
-def cut_use(use: Use, design: BlockDesign) -> Cut:
+def cut_use(use: PieceUse, design: BlockDesign) -> Cut:
     """The cloth for it."""
     cut = cut_way(use.fabric, use.label, use.way, use.count, design, use.pieces)
     return replace(cut, outside=use.outside, upright_side=use.upright)

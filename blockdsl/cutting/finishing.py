@@ -73,7 +73,7 @@ class SleevePlan(Record, frozen=True):
     need: Fraction
 
 
-class Asked(Struct, frozen=True):
+class AskedOfBack(Struct, frozen=True):
     """What the maker asks of a back; None where she leaves it to custom."""
 
     overage: Fraction | None = None
@@ -81,7 +81,7 @@ class Asked(Struct, frozen=True):
     shrinkage: Fraction = SHRINKAGE
 
 
-def backing_plan(top: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, asked: Asked) -> BackingPlan:
+def backing_plan(top: tuple[Exact, Exact], unit: RulerUnit, measure: Fraction, asked: AskedOfBack) -> BackingPlan:
     """The back with the least cloth: one, two, three or more widths, with upright seams or level ones.
 
     Shape:  the unfinished top's (width, height) with the overage on each side; lengths of cloth, selvages cut off.

@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting.angled import StripWay
-from blockdsl.cutting.cutlist import Cut, Use, cut_use, in_order, loose_uses
+from blockdsl.cutting.cutlist import Cut, PieceUse, cut_use, in_order, loose_uses
 from blockdsl.cutting.grain import plan_grain
 from blockdsl.cutting.ways import Way
 from blockdsl.geometry import Exact
@@ -16,7 +16,7 @@ from blockdsl.model import BlockDesign, RulerUnit
 from blockdsl.sewing import Making
 
 
-class Size(Struct, frozen=True):
+class FinishedSize(Struct, frozen=True):
     """A size that a block is cut at: its scale to the block as drawn, its unit and its allowance."""
 
     scale: Fraction
@@ -25,7 +25,7 @@ class Size(Struct, frozen=True):
     measure: Fraction
 
     @classmethod
-    def of(cls, design: BlockDesign) -> Size:
+    def of(cls, design: BlockDesign) -> FinishedSize:
         """The block's own."""
         return cls(Fraction(1), design.unit, design.seam, design.measure)
 
@@ -50,7 +50,7 @@ class LooseCuts:
         self._uses = [(one, more.use(one, other)) for one, other in zip(uses, wider, strict=True)]
         """As the block is, and what one more allowance adds to each measure."""
 
-    def cuts(self, size: Size) -> tuple[Cut, ...]:
+    def cuts(self, size: FinishedSize) -> tuple[Cut, ...]:
         """The lines of the cutting list for them, those that are alike not merged."""
         ruler = replace(self._design, unit=size.unit, seam=size.seam, measure=size.measure)
         resized = _Sum(size.scale, size.seam / self._design.seam - size.scale)
@@ -63,7 +63,7 @@ class _Sum(Struct, frozen=True):
     first: Fraction
     second: Fraction
 
-    def use(self, one: Use, other: Use) -> Use:
+    def use(self, one: PieceUse, other: PieceUse) -> PieceUse:
         return replace(one, way=self._way(one.way, other.way))
 
     def _way(self, one: Way, other: Way) -> Way:

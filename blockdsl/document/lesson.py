@@ -28,9 +28,8 @@ from blockdsl.document.content import (
     section,
 )
 from blockdsl.document.pictures import filling
-from blockdsl.facts.techniquefacts import LineKind, TechniqueFacts, TechniqueSection
-from blockdsl.facts.techniquefacts import Picture as Scene
-from blockdsl.facts.techniquefacts import Step as LessonStep
+from blockdsl.facts.techniquefacts import LessonStep, LineKind, TechniqueFacts, TechniqueSection
+from blockdsl.facts.techniquefacts import ScenePicture as Scene
 from blockdsl.geometry import Exact
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.pictures.scene import arrow_marks, cloth_marks, line_marks, technique_picture

@@ -18,7 +18,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box, cross, step
 from blockdsl.sewing.message import Length, Names
 from blockdsl.sewing.part_name import PartName
-from blockdsl.sewing.techniques.scene import Cloth, Item, Paper, Words, lesson_step, show
+from blockdsl.sewing.techniques.scene import Item, SceneCloth, ScenePaper, SceneWords, lesson_step, show
 
 METHOD: Final = "applique"
 _LETTERS: Final = 16
@@ -127,12 +127,12 @@ def _roles(block: BlockRecord) -> dict[str, int]:
 def _cut_out(template: TemplateFacts, block: BlockRecord) -> Iterator[Item]:
     """The piece as it is cut, with the line along which it is folded."""
     role = _roles(block)[next(iter(template.uses))]
-    yield Cloth(role, template.cutting)
-    yield Cloth(role, template.sewing)
+    yield SceneCloth(role, template.cutting)
+    yield SceneCloth(role, template.sewing)
 
 
-def _piece(template: TemplateFacts, block: BlockRecord) -> Cloth:
-    return Cloth(_roles(block)[next(iter(template.uses))], template.sewing)
+def _piece(template: TemplateFacts, block: BlockRecord) -> SceneCloth:
+    return SceneCloth(_roles(block)[next(iter(template.uses))], template.sewing)
 
 
 def _ground(block: BlockRecord) -> Iterator[Item]:
@@ -140,13 +140,13 @@ def _ground(block: BlockRecord) -> Iterator[Item]:
     for patch in block.placed:
         shown = patch.shown
         outline = _stepped(shown) if isinstance(shown, Curved) else shown
-        yield Cloth(roles[patch.fabric], outline)
+        yield SceneCloth(roles[patch.fabric], outline)
 
 
 def _laid(block: BlockRecord) -> Iterator[Item]:
     roles = _roles(block)
     for piece in block.appliques:
-        yield Cloth(roles[piece.fabric], piece.outline)
+        yield SceneCloth(roles[piece.fabric], piece.outline)
 
 
 def _letters(block: BlockRecord) -> Iterator[Item]:
@@ -157,8 +157,8 @@ def _letters(block: BlockRecord) -> Iterator[Item]:
     for number, piece in enumerate(pieces):
         place = _middle(piece.outline)
         if not any(_covers(later.outline, place) for later in pieces[number + 1 :]):
-            yield Paper(_disc(place, block.finished[0] / _LETTERS))
-            yield Words(place, piece.label)
+            yield ScenePaper(_disc(place, block.finished[0] / _LETTERS))
+            yield SceneWords(place, piece.label)
 
 
 def _disc(place: Point, radius: Exact) -> Polygon:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from blockdsl.cutting.finishing import JOIN, Asked, backing_plan, sleeve_plan, wadding_plan
+from blockdsl.cutting.finishing import JOIN, AskedOfBack, backing_plan, sleeve_plan, wadding_plan
 from blockdsl.cutting.finishing_binding import (
     BindingCloth,
     BindingCut,
@@ -75,7 +75,7 @@ def _backing(design: QuiltDesign) -> BackingFacts | None:
         return None
     if not can_be_backed(design):
         return None
-    asked = Asked(choice.overage, backing_width(design, choice), shrinkage_of(design))
+    asked = AskedOfBack(choice.overage, backing_width(design, choice), shrinkage_of(design))
     return BackingFacts(choice.fabric, backing_plan(_raw(design), design.unit, design.measure, asked))
 
 

@@ -8,7 +8,7 @@ from blockdsl.cutting.sizes import with_allowance
 from blockdsl.facts.foundationfacts import FoundationFacts, PaperFacts, PaperJoin, PaperPatch
 from blockdsl.model import BlockDesign
 from blockdsl.sewing import Making
-from blockdsl.sewing.foundation import FoundationPlan, Section
+from blockdsl.sewing.foundation import FoundationPlan, PaperSection
 from blockdsl.sewing.making import title_of
 
 
@@ -38,7 +38,7 @@ def _run(letters: tuple[str, ...]) -> str:
     return "".join(letters) if len(letters) < 3 else f"{letters[0]}…{letters[-1]}"
 
 
-def _paper(section: Section, plan: FoundationPlan, design: BlockDesign, lettered: Lettered) -> PaperFacts:
+def _paper(section: PaperSection, plan: FoundationPlan, design: BlockDesign, lettered: Lettered) -> PaperFacts:
     first = plan.group.places[0].first
     patches = []
     for place, sewn in enumerate(section.patches, 1):

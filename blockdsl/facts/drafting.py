@@ -14,7 +14,7 @@ from typing import Annotated, Final, Literal
 from msgspec import Struct
 
 from blockdsl.analysis.settings import USUAL_MEASURE, USUAL_SEAM
-from blockdsl.cutting.resized import Size
+from blockdsl.cutting.resized import FinishedSize
 from blockdsl.facts.blockfacts import BlockFacts, Extent, RulerUnit
 from blockdsl.geometry import Exact, Surd
 from blockdsl.geometry.fraction import Fraction
@@ -187,7 +187,7 @@ def _adds_up(block: BlockFacts, width: Exact, unit: RulerUnit, ruler: tuple[Frac
     scale = width / block.finished[0]
     if block.sewing is None or not isinstance(scale, Fraction):
         return False
-    return block.sewing.adds_up(Size(scale, unit, *ruler))
+    return block.sewing.adds_up(FinishedSize(scale, unit, *ruler))
 
 
 def _measured(block: BlockFacts) -> Iterable[Exact]:

@@ -16,7 +16,7 @@ from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.cutting import Cut, cut_list
 from blockdsl.cutting.drift import Drift
-from blockdsl.cutting.resized import Size
+from blockdsl.cutting.resized import FinishedSize
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.blockrecord import DriftFacts, Instead
 from blockdsl.facts.sewn import Sewing, drift_finder
@@ -47,7 +47,7 @@ def collect_drift(design: BlockDesign, sewing: Sewing, lettered: Lettered, cuts:
         return None
     row, beside = (tuple(lettered.letters[patch] for patch in side) for side in drift.along)
     measure = FINER if design.unit == "in" and design.measure > FINER else None
-    if measure is not None and sewing.adds_up(replace(Size.of(design), measure=measure)):
+    if measure is not None and sewing.adds_up(replace(FinishedSize.of(design), measure=measure)):
         measure = None
     return DriftFacts(
         off=drift.off,
@@ -145,7 +145,9 @@ def _sizes(design: BlockDesign, sewing: Sewing) -> Iterator[tuple[Exact, Exact]]
     wanted = (width for width in around if width > 0 and width != design.width)
     for width in islice(wanted, _MOST_SIZES):
         other = scaled(design, width / design.width)
-        if not _is_off_the_ruler(other) and not sewing.adds_up(replace(Size.of(design), scale=width / design.width)):
+        if not _is_off_the_ruler(other) and not sewing.adds_up(
+            replace(FinishedSize.of(design), scale=width / design.width)
+        ):
             yield other.width, other.height
 
 

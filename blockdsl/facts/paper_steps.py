@@ -14,7 +14,7 @@ from blockdsl.geometry.offset import trim_points
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.sewing.steps import MakingStep
 from blockdsl.sewing.techniques.foundation import PaperArea, section_lesson
-from blockdsl.sewing.techniques.scene import Step
+from blockdsl.sewing.techniques.scene import LessonStep
 
 
 def on_papers(made: StepFacts, step: MakingStep, block: BlockRecord) -> StepFacts:
@@ -45,7 +45,7 @@ def paper_fabrics(paper: PaperFacts, block: BlockRecord) -> tuple[FabricFacts, .
     return tuple(known[name] for name in dict.fromkeys(patch.fabric for patch in paper.patches))
 
 
-def paper_lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: BlockRecord) -> tuple[Step, ...]:
+def paper_lesson(paper: PaperFacts, fabrics: tuple[FabricFacts, ...], block: BlockRecord) -> tuple[LessonStep, ...]:
     """The work on a section in pictures, and what a lesson says of it."""
     roles = {fabric.name: role for role, fabric in enumerate(fabrics)}
     areas = [_area(patch, roles[patch.fabric], block.seam) for patch in paper.patches]

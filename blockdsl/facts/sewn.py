@@ -12,7 +12,7 @@ from msgspec.structs import replace
 
 from blockdsl.cutting import Cut, cut_block
 from blockdsl.cutting.drift import Drift, DriftFinder
-from blockdsl.cutting.resized import Size
+from blockdsl.cutting.resized import FinishedSize
 from blockdsl.diagnostics import Problems
 from blockdsl.facts.alternatives import alternatives
 from blockdsl.facts.blockrecord import Alternative, BlockRecord
@@ -137,7 +137,7 @@ class Sewing:
         finder = self._sought().finder
         return finder is not None and finder.drifts(cuts, letters)
 
-    def adds_up(self, size: Size) -> bool:
+    def adds_up(self, size: FinishedSize) -> bool:
         """Whether rounding to the ruler adds up when the block is cut for another size, or with another ruler."""
         found = self._sought()
         if found.finder is None:

@@ -18,7 +18,7 @@ from blockdsl.sewing.methods import STRIPS
 from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.techniques import Measures
 from blockdsl.sewing.techniques.measures import ROOT_TWO
-from blockdsl.sewing.techniques.scene import Cloth
+from blockdsl.sewing.techniques.scene import SceneCloth
 from blockdsl.shapes.star45 import POINTS
 
 
@@ -108,7 +108,7 @@ def _star(
         for role, (label, fabric, form) in enumerate(kinds)
     }
     sets = tuple(_set(each, cloths, measures) for each in unit.strip_sets)
-    patches = tuple(Cloth(roles[patch.label, patch.fabric], patch.outline) for patch in unit.picture)
+    patches = tuple(SceneCloth(roles[patch.label, patch.fabric], patch.outline) for patch in unit.picture)
     star = StarUnit(measures, sets, pieces, roles[triangle], roles[square], patches, first_set, unit.count)
     return star, fabrics
 

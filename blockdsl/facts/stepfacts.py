@@ -19,7 +19,7 @@ from blockdsl.sewing.order import SeamKind
 from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.steps import Ingredient, Stage, StepSeam, Variant
 from blockdsl.sewing.steps.action import Action
-from blockdsl.sewing.techniques.scene import Step as LessonStep
+from blockdsl.sewing.techniques.scene import LessonStep
 
 __all__ = [
     "GridPlace",

@@ -15,40 +15,40 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.language import Language
 from blockdsl.sewing.techniques.scene import (
-    Cloth,
     Cutting,
-    Dot,
     Gap,
     Item,
+    LessonStep,
     Line,
     LineKind,
     Measured,
-    Paper,
-    Picture,
-    Press,
-    Step,
-    Words,
+    PressArrow,
+    SceneCloth,
+    SceneDot,
+    ScenePaper,
+    ScenePicture,
+    SceneWords,
 )
 
 __all__ = [
-    "Cloth",
     "Cutting",
-    "Dot",
     "Gap",
     "Item",
+    "LessonStep",
     "Line",
     "LineKind",
     "Measured",
-    "Paper",
-    "Picture",
-    "Press",
+    "PressArrow",
+    "SceneCloth",
+    "SceneDot",
+    "ScenePaper",
+    "ScenePicture",
+    "SceneWords",
     "SizeRow",
     "SizeTable",
-    "Step",
     "TechniqueFacts",
     "TechniqueSection",
     "UnitUse",
-    "Words",
 ]
 
 
@@ -105,7 +105,7 @@ class TechniqueSection(Struct, frozen=True):
     seam: Fraction
     finished: Extent
     fabrics: tuple[FabricFacts, ...]
-    steps: tuple[Step, ...]
+    steps: tuple[LessonStep, ...]
     table: SizeTable
     uses: tuple[UnitUse, ...]
     sized: bool = True

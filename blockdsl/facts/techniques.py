@@ -12,7 +12,7 @@ from blockdsl.facts.paper_steps import paper_fabrics, paper_lesson
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.facts.technique_example import PLAIN, Ruler, dark_roles, example, role_fabrics, showable
 from blockdsl.facts.technique_sample import Sample, cut_of, told_cut, work_out
-from blockdsl.facts.techniquefacts import SizeRow, SizeTable, Step, TechniqueFacts, TechniqueSection
+from blockdsl.facts.techniquefacts import LessonStep, SizeRow, SizeTable, TechniqueFacts, TechniqueSection
 from blockdsl.facts.unit_lesson import topic_shape, use_of
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
@@ -152,7 +152,7 @@ def _section(method: str, topic: Topic, block: BlockFacts | None, ruler: Ruler, 
 
 def _own_papers(
     block: BlockFacts,
-) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...], tuple[Exact, Exact]]:
+) -> tuple[tuple[LessonStep, ...], tuple[FabricFacts, ...], tuple[Exact, Exact]]:
     """The work on the first section of a block that has several areas, or on its first one, and the section's size."""
     papers = [paper for foundation in block.foundations for paper in foundation.papers]
     paper = next((paper for paper in papers if len(paper.patches) > 1), papers[0])

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from blockdsl.facts.blockrecord import BlockRecord, CutFacts, FabricFacts, UnitFacts
 from blockdsl.facts.technique_example import dark_roles, example, role_fabrics, showable
-from blockdsl.facts.techniquefacts import Step, UnitUse
+from blockdsl.facts.techniquefacts import LessonStep, UnitUse
 from blockdsl.model.language import Language
 from blockdsl.sewing.methods import CUT_PATCHES
 from blockdsl.sewing.techniques import LESSONS
@@ -23,7 +23,7 @@ def topic_shape(method: str, shape: str) -> str:
     return shape if shape in topics else next(iter(topics))
 
 
-def unit_lesson(unit: UnitFacts, block: BlockRecord) -> tuple[tuple[Step, ...], tuple[FabricFacts, ...]]:
+def unit_lesson(unit: UnitFacts, block: BlockRecord) -> tuple[tuple[LessonStep, ...], tuple[FabricFacts, ...]]:
     """The steps of one unit's method in its own measures (common ones when it has none to show), and its fabrics.
 
     Of a shape that is not the one in the pictures, the size that it should measure is given.

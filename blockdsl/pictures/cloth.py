@@ -8,7 +8,7 @@ from typing import Final
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.cutting.cloth import ClothPlan, Panel, PlacedPiece, Section, Sheet, Strip
+from blockdsl.cutting.cloth import ClothPlan, CutSheet, Panel, PlacedPiece, Strip, StripSection
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
@@ -65,7 +65,7 @@ def cloth_pictures(plan: ClothPlan, facts: QuiltFacts, colour: str, label_of: La
 
 
 def sheet_pictures(
-    sheets: Sequence[Sheet], size: tuple[Fraction, Fraction], facts: QuiltFacts, colour: str, label_of: LabelOf
+    sheets: Sequence[CutSheet], size: tuple[Fraction, Fraction], facts: QuiltFacts, colour: str, label_of: LabelOf
 ) -> list[ClothRow]:
     """A row for each kind of sheet, such as a fat quarter, cut alike."""
     width, length = size
@@ -129,7 +129,7 @@ def _ground(width: Fraction, height: Fraction, cutter: ClothPainter) -> Path:
     return rectangle(0.0, 0.0, cutter.pt(width), cutter.pt(height), fill=TINT, stroke=RULE, stroke_width_pt=0.5)
 
 
-def _pieces_of(sections: Sequence[Section], cutter: ClothPainter) -> list[Mark]:
+def _pieces_of(sections: Sequence[StripSection], cutter: ClothPainter) -> list[Mark]:
     marks: list[Mark] = []
     for section in sections:
         for piece in section.pieces:
@@ -166,7 +166,7 @@ def _format_strip(strip: Strip, cutter: ClothPainter) -> str:
     return words("cloth-strips-of", strips=strips, height=height, pieces=said)
 
 
-def _format_pieces(sections: Sequence[Section], cutter: ClothPainter, times: int) -> list[str]:
+def _format_pieces(sections: Sequence[StripSection], cutter: ClothPainter, times: int) -> list[str]:
     """What they give in all: `26 A, 2 7/8 × 2 7/8 in`."""
     counts: dict[tuple[str, Fraction, Fraction], int] = {}
     for section in sections:

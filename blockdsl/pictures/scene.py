@@ -8,18 +8,18 @@ from typing import Final
 
 from blockdsl.facts.blockfacts import FabricFacts, RulerUnit
 from blockdsl.facts.techniquefacts import (
-    Cloth,
     Cutting,
-    Dot,
     Gap,
     Item,
     Line,
     LineKind,
     Measured,
-    Paper,
-    Picture,
-    Press,
-    Words,
+    PressArrow,
+    SceneCloth,
+    SceneDot,
+    ScenePaper,
+    ScenePicture,
+    SceneWords,
 )
 from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box
@@ -44,11 +44,11 @@ _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
     "cut": (ACCENT, 1.5, ()),
     "printed": (INK, 0.6, ()),
 }
-_ORDER: Final = (Paper, Cloth, Line, Dot, Press, Cutting, Measured, Gap, Words)
+_ORDER: Final = (ScenePaper, SceneCloth, Line, SceneDot, PressArrow, Cutting, Measured, Gap, SceneWords)
 
 
 def technique_picture(
-    picture: Picture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, language: Language
+    picture: ScenePicture, fabrics: Sequence[FabricFacts], unit: RulerUnit, box: Box, language: Language
 ) -> Figure:
     """The scene in the middle of the box, with what it shows for those who cannot see it."""
     setting = set_scene(picture, box)
@@ -65,29 +65,29 @@ def _layer(item: Item) -> int:
 
 def _drawn(
     item: Item,
-    picture: Picture,
+    picture: ScenePicture,
     setting: ScenePlacing,
     fabrics: Sequence[FabricFacts],
     unit: RulerUnit,
     words: Messages,
 ) -> tuple[Mark, ...]:
     match item:
-        case Cloth():
+        case SceneCloth():
             fabric = fabrics[min(item.role, len(fabrics) - 1)]
             marks = cloth_marks(setting.ring(item.outline), fabric, wrong=item.side == "wrong")
-        case Paper():
+        case ScenePaper():
             marks = (Path((setting.ring(item.outline),), fill=WHITE, stroke=QUIET, stroke_width_pt=0.5),)
         case Line():
             marks = line_marks(item.kind, setting.place(item.start), setting.place(item.end))
-        case Dot():
+        case SceneDot():
             marks = (_dot(setting.place(item.place), 3.4, WHITE), _dot(setting.place(item.place), 2.4, ACCENT))
-        case Press():
+        case PressArrow():
             marks = arrow_marks(setting.place(item.start), setting.place(item.end))
         case Measured():
             marks = _measured(item, setting, unit, words)
         case Gap():
             marks = _gap(item, setting, unit, words)
-        case Words():
+        case SceneWords():
             marks = _number(item, setting, on_cloth=_is_on_cloth(item.place, picture))
         case Cutting():
             start, end = setting.place(item.start), setting.place(item.end)
@@ -170,13 +170,13 @@ def _measured(item: Measured, setting: ScenePlacing, unit: RulerUnit, words: Mes
     return (Path(ticks, closed=False, stroke=QUIET, stroke_width_pt=0.5), *told)
 
 
-def _is_on_cloth(place: Point, picture: Picture) -> bool:
+def _is_on_cloth(place: Point, picture: ScenePicture) -> bool:
     """Whether some cloth's box holds a place."""
-    boxes = (bounding_box(item.outline) for item in picture.items if isinstance(item, Cloth))
+    boxes = (bounding_box(item.outline) for item in picture.items if isinstance(item, SceneCloth))
     return any(left < place.x < right and top < place.y < bottom for left, top, right, bottom in boxes)
 
 
-def _number(item: Words, setting: ScenePlacing, *, on_cloth: bool) -> tuple[Mark, ...]:
+def _number(item: SceneWords, setting: ScenePlacing, *, on_cloth: bool) -> tuple[Mark, ...]:
     """A number, on a white ground where there is cloth that may be as dark as ink."""
     x, y = setting.place(item.place)
     told = line_centred(item.text, x, y, _NUMBER)

@@ -8,7 +8,16 @@ from typing import Final
 
 from msgspec import Struct
 
-from blockdsl.facts.techniquefacts import Cloth, Cutting, Item, Line, Measured, Paper, Picture, Words
+from blockdsl.facts.techniquefacts import (
+    Cutting,
+    Item,
+    Line,
+    Measured,
+    SceneCloth,
+    ScenePaper,
+    ScenePicture,
+    SceneWords,
+)
 from blockdsl.geometry import Point, to_float
 from blockdsl.marks.display_list import PagePoint
 from blockdsl.marks.theme import Box
@@ -56,16 +65,16 @@ def _points(items: Iterable[Item]) -> list[Point]:
     points: list[Point] = []
     for item in items:
         match item:
-            case Cloth() | Paper():
+            case SceneCloth() | ScenePaper():
                 points += item.outline
             case Line() | Measured():
                 points += (item.start, item.end)
-            case Words():
+            case SceneWords():
                 points.append(item.place)
     return points
 
 
-def set_scene(picture: Picture, box: Box) -> ScenePlacing:
+def set_scene(picture: ScenePicture, box: Box) -> ScenePlacing:
     """The scene as large as the box allows, in its middle, with room for its measures and tools."""
     turn = picture.turn_eighths
     places = [_turned(point, turn) for point in _points(picture.items)]
@@ -84,7 +93,7 @@ def set_scene(picture: Picture, box: Box) -> ScenePlacing:
     return ScenePlacing(turn, scale, x - left * scale, y - top * scale, y, y + height * scale)
 
 
-def _room_for_ruler(picture: Picture, scale: float, x_pt: float, box: Box) -> float:
+def _room_for_ruler(picture: ScenePicture, scale: float, x_pt: float, box: Box) -> float:
     """How far to move the scene so that the ruler beside its cut stays in the box."""
     for item in picture.items:
         if isinstance(item, Cutting):
@@ -95,7 +104,7 @@ def _room_for_ruler(picture: Picture, scale: float, x_pt: float, box: Box) -> fl
     return 0.0
 
 
-def _measure_room(picture: Picture) -> tuple[float, float]:
+def _measure_room(picture: ScenePicture) -> tuple[float, float]:
     below = beside = 0.0
     for item in picture.items:
         if isinstance(item, Measured):

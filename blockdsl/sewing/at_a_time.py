@@ -13,15 +13,15 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import ShapeUse
 from blockdsl.sewing.outlines import half_square_triangle, quarter_square_triangle
-from blockdsl.sewing.recipe import CutAs, Part, Recipe
+from blockdsl.sewing.recipe import CutAs, Recipe, RecipePart
 from blockdsl.shapes import geese, half, hourglass, quarters, split
 
 
-def _squares(fabrics: Sequence[str], large: Exact, cut_as: CutAs, first_role: int = 0) -> tuple[Part, ...]:
+def _squares(fabrics: Sequence[str], large: Exact, cut_as: CutAs, first_role: int = 0) -> tuple[RecipePart, ...]:
     """One square for each fabric named, in the order in which the shape draws them; a fabric named twice gives two."""
     triangle = quarter_square_triangle(large) if cut_as == "quarter square" else half_square_triangle(large)
     return tuple(
-        Part(fabric, triangle, cut_as, count, first_role + fabrics.index(fabric))
+        RecipePart(fabric, triangle, cut_as, count, first_role + fabrics.index(fabric))
         for fabric, count in Counter(fabrics).items()
     )
 
@@ -53,7 +53,7 @@ def _split_two(filling: ShapeUse, width: Exact, _height: Exact, trim: Fraction) 
     """Two half-square units of the small triangles, each crossed with a square of the large one."""
     large, right, bottom = filling.fabrics
     small = _squares((right, bottom), width + trim, "quarter square", first_role=1)
-    whole = Part(large, half_square_triangle(width + trim), "half square", 2, role=0)
+    whole = RecipePart(large, half_square_triangle(width + trim), "half square", 2, role=0)
     return Recipe((whole, *small), alike=2, mirrored=2, seams=6, trimmed=True)
 
 
@@ -65,11 +65,11 @@ def _geese_four(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) 
     by twice that in width.
     """
     goose, left, right = filling.fabrics
-    goose_squares = Part(goose, quarter_square_triangle(width + 2 * trim), "quarter square", 1, role=1)
+    goose_squares = RecipePart(goose, quarter_square_triangle(width + 2 * trim), "quarter square", 1, role=1)
     sky = half_square_triangle(height + trim)
     if left == right:
-        return Recipe((goose_squares, Part(left, sky, "half square", 4, role=0)), alike=4, seams=6, trimmed=True)
-    skies = (Part(left, sky, "half square", 2, role=0), Part(right, sky, "half square", 2, role=2))
+        return Recipe((goose_squares, RecipePart(left, sky, "half square", 4, role=0)), alike=4, seams=6, trimmed=True)
+    skies = (RecipePart(left, sky, "half square", 2, role=0), RecipePart(right, sky, "half square", 2, role=2))
     return Recipe((goose_squares, *skies), alike=2, mirrored=2, seams=6, trimmed=True)
 
 

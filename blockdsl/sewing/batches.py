@@ -15,7 +15,7 @@ from msgspec import Struct
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.methods import METHODS
-from blockdsl.sewing.recipe import Part, Recipe
+from blockdsl.sewing.recipe import Recipe, RecipePart
 
 Prints = tuple[tuple[str, int], ...]
 """For one copy of a block which print of each fabric it has, (fabric, number), where fabrics have several."""
@@ -31,7 +31,7 @@ class NeededPart(Struct, frozen=True):
     come out of the same batch.
     """
 
-    part: Part
+    part: RecipePart
     method: str
     unit: str
     becomes: int

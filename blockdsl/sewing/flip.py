@@ -9,7 +9,7 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import ShapeUse
 from blockdsl.sewing.outlines import rectangle
-from blockdsl.sewing.recipe import Part, Recipe
+from blockdsl.sewing.recipe import Recipe, RecipePart
 from blockdsl.shapes import diamond, geese, half, snowball
 
 
@@ -28,9 +28,9 @@ def _recipe(
     square = rectangle(side + trim, side + trim)
     roles = dict(reversed(corners))
     counted = Counter(fabric for fabric, _ in corners).items()
-    flipped = tuple(Part(fabric, square, "rectangle", count, roles[fabric]) for fabric, count in counted)
+    flipped = tuple(RecipePart(fabric, square, "rectangle", count, roles[fabric]) for fabric, count in counted)
     whole = rectangle(extent[0] + trim, extent[1] + trim)
-    return Recipe((Part(base[0], whole, "rectangle", 1, base[1]), *flipped), alike=1, trimmed=True)
+    return Recipe((RecipePart(base[0], whole, "rectangle", 1, base[1]), *flipped), alike=1, trimmed=True)
 
 
 def _geese(filling: ShapeUse, width: Exact, height: Exact, trim: Fraction) -> Recipe:

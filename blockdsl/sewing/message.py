@@ -28,21 +28,21 @@ class Length(Struct, frozen=True):
     value: Exact
 
 
-class Size(Struct, frozen=True):
+class SizeArgument(Struct, frozen=True):
     """Width and height, written with their unit."""
 
     width: Exact
     height: Exact
 
 
-class Cut(Struct, frozen=True):
+class CutArgument(Struct, frozen=True):
     """A square or rectangle to be cut: `3 7/8 in square`, `3 1/2 × 6 1/2 in rectangle`."""
 
     width: Exact
     height: Exact
 
 
-class Place(Struct, frozen=True):
+class PlaceArgument(Struct, frozen=True):
     """A side or a corner, as it lies on the table."""
 
     position: Position
@@ -82,7 +82,19 @@ class MessageList(Struct, frozen=True):
     messages: tuple[Message, ...]
 
 
-Argument = str | int | Length | Size | Cut | Names | Place | PieceName | PieceList | Message | MessageList
+Argument = (
+    str
+    | int
+    | Length
+    | SizeArgument
+    | CutArgument
+    | Names
+    | PlaceArgument
+    | PieceName
+    | PieceList
+    | Message
+    | MessageList
+)
 
 
 def message(key: str, **arguments: Argument) -> Message:

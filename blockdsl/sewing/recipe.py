@@ -19,7 +19,7 @@ band whose set is cut at the slant of the patch, which has an edge along it.
 """
 
 
-class Part(Struct, frozen=True):
+class RecipePart(Struct, frozen=True):
     """One kind of piece in a recipe: `count` pieces each time that the recipe is followed.
 
     `patch` is the finished patch that the piece holds (with the extra for trimming, if any); `role` is which
@@ -45,7 +45,7 @@ class Recipe(Struct, frozen=True):
     `seams` is none where each unit is sewn by itself, one seam for each patch that is joined.
     """
 
-    parts: tuple[Part, ...]
+    parts: tuple[RecipePart, ...]
     alike: int
     mirrored: int = 0
     seams: int = 0

@@ -11,14 +11,14 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model import ShapeUse
 from blockdsl.sewing.outlines import rectangle
-from blockdsl.sewing.recipe import Part, Recipe
+from blockdsl.sewing.recipe import Recipe, RecipePart
 from blockdsl.shapes import bars, checker, rails, star45
 from blockdsl.shapes.star45 import POINTS
 
 
 def _set(
     fabrics: Sequence[str], extent: tuple[Exact, Exact], rows: Sequence[int], segments: int, first: int = 0
-) -> tuple[Part, ...]:
+) -> tuple[RecipePart, ...]:
     """The strips of one strip set whose bands are all alike.
 
     `extent` is (band, segment), finished; `rows` are those of the unit that its `segments` are, from 1, and `first` is
@@ -27,7 +27,7 @@ def _set(
     band, segment = extent
     patch, bands = rectangle(band, segment), tuple(fabrics)
     return tuple(
-        Part(fabric, patch, "strip", count, first + fabrics.index(fabric), segment, segments, bands, tuple(rows))
+        RecipePart(fabric, patch, "strip", count, first + fabrics.index(fabric), segment, segments, bands, tuple(rows))
         for fabric, count in Counter(fabrics).items()
     )
 
@@ -69,8 +69,8 @@ def _star45(filling: ShapeUse, width: Exact, height: Exact, _trim: Fraction) -> 
         for part in _set(_row_of(points, row, rows), (width, width), (row + 1,), POINTS)
     )
     first = POINTS * rows * rows
-    triangle = Part(ground, patches[first][1], "quarter square", 1, first)
-    square = Part(corners, patches[-1][1], "rectangle", 4, len(patches) - 1)
+    triangle = RecipePart(ground, patches[first][1], "quarter square", 1, first)
+    square = RecipePart(corners, patches[-1][1], "rectangle", 4, len(patches) - 1)
     return Recipe((*sets, triangle, square), alike=1)
 
 

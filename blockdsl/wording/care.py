@@ -8,11 +8,11 @@ from blockdsl.facts.stepfacts import StepSeam
 from blockdsl.sewing.steps.action import Action, Baste, Close, Crease, Curve, Dot, Fold, Papers, Partial, Pin, SetIn
 from blockdsl.wording.grammar import listed
 from blockdsl.wording.lengths import figure, length_words
-from blockdsl.wording.pressing import Pressing
+from blockdsl.wording.pressing import PressingSentences
 from blockdsl.wording.stepvoice import MOST_ALONG
 
 
-class Care(Pressing):
+class Care(PressingSentences):
     """Everything but plain seams."""
 
     def _with_care(self, action: Action) -> Iterator[str]:

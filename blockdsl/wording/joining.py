@@ -11,7 +11,7 @@ from blockdsl.sewing.steps.action import Action, Lay, Measure, Papers, Place, Pr
 from blockdsl.wording.care import Care
 from blockdsl.wording.lengths import figure, is_on_ruler, length_words, nearest_words, rounded, size_words
 from blockdsl.wording.messages import Messages
-from blockdsl.wording.sewing import Sewing, spread_alike
+from blockdsl.wording.sewing import SewingSentences, spread_alike
 from blockdsl.wording.steptext import StepPart
 from blockdsl.wording.stepvoice import Mentioned
 
@@ -24,7 +24,7 @@ def joining_parts(step: StepFacts, block: BlockFacts, words: Messages, mentioned
     return _Writer(step, block, words, mentioned).parts()
 
 
-class _Writer(Sewing, Care):
+class _Writer(SewingSentences, Care):
     """All actions of a step, in order."""
 
     _is_trimmed = False

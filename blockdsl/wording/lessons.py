@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from blockdsl.facts.blockfacts import CutFacts, RulerUnit
-from blockdsl.facts.techniquefacts import Picture, Step, TechniqueFacts, TechniqueSection, UnitUse
+from blockdsl.facts.techniquefacts import LessonStep, ScenePicture, TechniqueFacts, TechniqueSection, UnitUse
 from blockdsl.model.language import Language
 from blockdsl.wording.grammar import capital, listed, name_of
 from blockdsl.wording.lengths import figure, length_words, size_words
@@ -46,17 +46,17 @@ def section_shown(section: TechniqueSection) -> str:
     return words("section-shown", size=size_words(section.finished, section.unit, words))
 
 
-def step_title(step: Step, section: TechniqueSection) -> str:
+def step_title(step: LessonStep, section: TechniqueSection) -> str:
     """The name of a lesson's step."""
     return sentence(step.title, section.unit, messages(section.language))
 
 
-def step_words(step: Step, section: TechniqueSection) -> str:
+def step_words(step: LessonStep, section: TechniqueSection) -> str:
     """What to do in a lesson's step, and why."""
     return sentence(step.text, section.unit, messages(section.language))
 
 
-def describe_picture(picture: Picture, unit: RulerUnit, language: Language) -> str:
+def describe_picture(picture: ScenePicture, unit: RulerUnit, language: Language) -> str:
     """What a picture shows, for those who cannot see it."""
     words = messages(language)
     key = f"picture-{picture.hand}" if picture.hand else "picture"

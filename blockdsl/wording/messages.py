@@ -116,7 +116,7 @@ def messages(language: str = "en-US") -> Messages:
     return Messages(language)
 
 
-class Spoken(Protocol):
+class HasLanguage(Protocol):
     """What is printed in a language: a block, a quilt, a book, a lesson."""
 
     @property
@@ -124,7 +124,7 @@ class Spoken(Protocol):
         """One of LANGUAGES."""
 
 
-def words_of(facts: Spoken) -> Messages:
+def words_of(facts: HasLanguage) -> Messages:
     """The messages that a block, a quilt, a book or a lesson is printed in."""
     return messages(facts.language)
 

@@ -20,7 +20,7 @@ _TURNS_ONCE = 3
 """A seam of so many places turns at the one in the middle."""
 
 
-class Pressing(StepVoice):
+class PressingSentences(StepVoice):
     """Names the side of each seam by what the hands hold."""
 
     _each_is_away = False

@@ -3,7 +3,17 @@
 from __future__ import annotations
 
 from blockdsl.model.fabric import RulerUnit
-from blockdsl.sewing.message import Argument, Cut, Length, Message, MessageList, Names, PieceList, PieceName, Size
+from blockdsl.sewing.message import (
+    Argument,
+    CutArgument,
+    Length,
+    Message,
+    MessageList,
+    Names,
+    PieceList,
+    PieceName,
+    SizeArgument,
+)
 from blockdsl.wording.grammar import in_series, listed, name_of
 from blockdsl.wording.lengths import length_words, size_words
 from blockdsl.wording.messages import Messages
@@ -31,7 +41,7 @@ def _argument(value: Argument, unit: RulerUnit, words: Messages, names: PieceNam
         if names is None:
             raise ValueError(f"no pieces to name in {value}")
         return _named(value, words, names)
-    if isinstance(value, Length | Size | Cut):
+    if isinstance(value, Length | SizeArgument | CutArgument):
         return _measured(value, unit, words)
     if isinstance(value, Names):
         return in_series(value.names, words) if value.in_order else listed(value.names, words)
@@ -46,10 +56,10 @@ def _named(value: PieceName | PieceList, words: Messages, names: PieceNames) -> 
     return listed([names.name(role, value.style) for role in value.roles], words)
 
 
-def _measured(value: Length | Size | Cut, unit: RulerUnit, words: Messages) -> str:
+def _measured(value: Length | SizeArgument | CutArgument, unit: RulerUnit, words: Messages) -> str:
     if isinstance(value, Length):
         return length_words(value.value, unit, words)
-    if isinstance(value, Cut) and value.width == value.height:
+    if isinstance(value, CutArgument) and value.width == value.height:
         return name_of("cut-square", words, side=length_words(value.width, unit, words))
     size = size_words((value.width, value.height), unit, words)
-    return name_of("cut-rectangle", words, size=size) if isinstance(value, Cut) else size
+    return name_of("cut-rectangle", words, size=size) if isinstance(value, CutArgument) else size

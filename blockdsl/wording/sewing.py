@@ -16,7 +16,7 @@ from blockdsl.wording.stepvoice import StepVoice
 _ENOUGH_TO_REPEAT = 5
 
 
-class Sewing(StepVoice):
+class SewingSentences(StepVoice):
     """Plain seams."""
 
     def _sew(self, run: Sequence[Sew]) -> Iterator[str]:

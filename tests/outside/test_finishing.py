@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from blockdsl.cutting.buying import buy
-from blockdsl.cutting.finishing import Asked, BackingPlan, backing_plan, sleeve_plan, wadding_plan
+from blockdsl.cutting.finishing import AskedOfBack, BackingPlan, backing_plan, sleeve_plan, wadding_plan
 from blockdsl.cutting.finishing_binding import (
     BindingCloth,
     BindingPlan,
@@ -44,7 +44,7 @@ def _cloth(usable: Fraction, room: Fraction | None = None) -> BindingCloth:
 
 
 def _back(row: dict[str, Any]) -> BackingPlan:
-    return backing_plan(_least(row), "in", EIGHTH, Asked(NOTHING, length(row["usable"])))
+    return backing_plan(_least(row), "in", EIGHTH, AskedOfBack(NOTHING, length(row["usable"])))
 
 
 def _edge(row: dict[str, Any]) -> Fraction:
@@ -175,7 +175,7 @@ def test_two_pieces_of_67_and_a_half_inches_make_a_back_83_in_wide() -> None:
     # "3 3/4 yd (135 in) of 42 in: two 67 1/2 in pieces, about 67 1/2 x 83": Measuring help (backing) (forum post) —
     # https://www.quiltingboard.com/main-f1/need-some-measuring-help-please-t28279.html
     plan = backing_plan(
-        (Fraction(75), read_fraction("63.5")), "in", EIGHTH, Asked(overage=Fraction(2), usable_width=Fraction(42))
+        (Fraction(75), read_fraction("63.5")), "in", EIGHTH, AskedOfBack(overage=Fraction(2), usable_width=Fraction(42))
     )
     assert (plan.widths, plan.seams, plan.piece_length) == (2, "vertical", Fraction(135, 2))
     assert plan.sewn == (Fraction(83), Fraction(135, 2))
@@ -184,15 +184,15 @@ def test_two_pieces_of_67_and_a_half_inches_make_a_back_83_in_wide() -> None:
 
 def test_a_backing_says_which_overage_would_save_a_width() -> None:
     # Table Manners: 34 1/2 in wide; 42 in leave 3 3/4 in on each side where 4 in are asked for
-    plan = backing_plan((Fraction(69, 2), Fraction(35)), "in", EIGHTH, Asked(usable_width=Fraction(42)))
+    plan = backing_plan((Fraction(69, 2), Fraction(35)), "in", EIGHTH, AskedOfBack(usable_width=Fraction(42)))
     assert (plan.widths, plan.one_fewer) == (2, Fraction(15, 4))
-    snug = backing_plan((Fraction(69, 2), Fraction(35)), "in", EIGHTH, Asked(plan.one_fewer, Fraction(42)))
+    snug = backing_plan((Fraction(69, 2), Fraction(35)), "in", EIGHTH, AskedOfBack(plan.one_fewer, Fraction(42)))
     assert snug.widths == 1
 
 
 def test_a_wide_backing_needs_no_seam() -> None:
     # 62 x 86 with 4 in on each side is 70 x 94: across 106 in of usable cloth lie the 94, so 70 in are bought
-    plan = backing_plan((Fraction(62), Fraction(86)), "in", EIGHTH, Asked(usable_width=Fraction(106)))
+    plan = backing_plan((Fraction(62), Fraction(86)), "in", EIGHTH, AskedOfBack(usable_width=Fraction(106)))
     assert (plan.widths, plan.seams) == (1, "none")
     assert plan.need == 70
 
@@ -200,7 +200,7 @@ def test_a_wide_backing_needs_no_seam() -> None:
 def test_a_metric_backing_is_bought_in_tens_of_centimetres() -> None:
     # 150 x 200 cm with 10 cm on each side: 170 x 220. Two widths of 107 cm, less 3 cm for the join, are 211 cm: they
     # cover 170, so two of 220 cm; three across 220 cm would take three of 170. 440 cm and 5 % are 462, so 4.7 m.
-    plan = backing_plan((Fraction(150), Fraction(200)), "cm", Fraction(1, 10), Asked(usable_width=Fraction(107)))
+    plan = backing_plan((Fraction(150), Fraction(200)), "cm", Fraction(1, 10), AskedOfBack(usable_width=Fraction(107)))
     assert (plan.widths, plan.seams, plan.buy.words) == (2, "vertical", "4.7 m")
     assert plan.need == 440
 

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from blockdsl.cutting.buying import SHOP_STEP, buy
-from blockdsl.cutting.finishing import Asked, backing_plan, sleeve_plan, wadding_plan
+from blockdsl.cutting.finishing import AskedOfBack, backing_plan, sleeve_plan, wadding_plan
 from blockdsl.cutting.finishing_binding import BindingCloth, binding_plan, edge_length
 from blockdsl.geometry import Exact, square_root
 from blockdsl.geometry.fraction import Fraction
@@ -32,7 +32,7 @@ def test_the_widths_of_a_back_cover_the_quilt_and_its_overage_and_one_fewer_woul
     width: Exact, height: Exact, unit: RulerUnit, usable: Fraction, eighths: int
 ) -> None:
     overage = Fraction(eighths, 8)
-    plan = backing_plan((width, height), unit, MEASURE[unit], Asked(overage, usable))
+    plan = backing_plan((width, height), unit, MEASURE[unit], AskedOfBack(overage, usable))
     assert plan.sewn[0] >= width + 2 * overage
     assert plan.sewn[1] >= height + 2 * overage
     assert plan.need == plan.widths * plan.piece_length
@@ -40,7 +40,7 @@ def test_the_widths_of_a_back_cover_the_quilt_and_its_overage_and_one_fewer_woul
     if plan.widths > 1:
         assert across - usable + 2 * plan.join < wanted
     if plan.one_fewer is not None:
-        snug = backing_plan((width, height), unit, MEASURE[unit], Asked(plan.one_fewer, usable))
+        snug = backing_plan((width, height), unit, MEASURE[unit], AskedOfBack(plan.one_fewer, usable))
         assert plan.one_fewer < overage
         assert snug.need < plan.need
 

@@ -8,7 +8,7 @@ from typing import Final
 
 from blockdsl.analysis.quilt.pieces import Designs
 from blockdsl.analysis.quilt.rings import Pieces, RingPlan, units_along
-from blockdsl.analysis.quilt.settings import Words
+from blockdsl.analysis.quilt.settings import SettingWords
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.symmetry import from_turns
@@ -22,7 +22,11 @@ _MOST_TRIED: Final = 200
 
 
 def plan_rings(
-    lines: Sequence[ast.QuiltLine], middle: tuple[Exact, Exact], main: BlockDesign, words: Words, designs: Designs
+    lines: Sequence[ast.QuiltLine],
+    middle: tuple[Exact, Exact],
+    main: BlockDesign,
+    words: SettingWords,
+    designs: Designs,
 ) -> list[RingPlan] | None:
     """All borders and rounds in order, inside out; None when one cannot be, which is reported."""
     rings: list[RingPlan] = []
@@ -39,7 +43,7 @@ def plan_rings(
     return rings
 
 
-def _ring(line: ast.Band, main: BlockDesign, words: Words, designs: Designs) -> RingPlan | None:
+def _ring(line: ast.Band, main: BlockDesign, words: SettingWords, designs: Designs) -> RingPlan | None:
     corners, corner = _corners(line, words)
     asked = None if line.width is None else words.length(line.width, f"width of the {line.word}")
     if corners is None or (line.width is not None and asked is None):
@@ -72,7 +76,7 @@ def _height(pieces: Pieces | None) -> Fraction:
     return pieces.design.height
 
 
-def _corners(line: ast.Band, words: Words) -> tuple[Corners | None, str]:
+def _corners(line: ast.Band, words: SettingWords) -> tuple[Corners | None, str]:
     """How the corners are sewn and the fabric of their squares; None when it cannot be."""
     if line.corner is not None and line.joint is not None:
         what = f"corner squares are sewn in, and so the corners cannot be {line.joint} as well"
@@ -102,7 +106,9 @@ def _pieces(line: ast.Band, main: BlockDesign, designs: Designs) -> Pieces | Non
 # --- whether it fits -------------------------------------------------------------------------------
 
 
-def _fits(ring: RingPlan, line: ast.Band, within: tuple[tuple[Exact, Exact], RingPlan | None], words: Words) -> bool:
+def _fits(
+    ring: RingPlan, line: ast.Band, within: tuple[tuple[Exact, Exact], RingPlan | None], words: SettingWords
+) -> bool:
     """Whether it fits round what is `within`: a top of that size, and the ring that was sewn to it last."""
     inner, before = within
     unit, measure = words.unit, Fraction(1, 8) if words.unit == "in" else Fraction(1, 10)
@@ -137,7 +143,7 @@ def _fits(ring: RingPlan, line: ast.Band, within: tuple[tuple[Exact, Exact], Rin
     return False
 
 
-def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], before: RingPlan | None, words: Words) -> str:
+def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], before: RingPlan | None, words: SettingWords) -> str:
     """The nearest widths at which the units come out even, or a plain border that makes them."""
     across, down = inner
     if not isinstance(across, Fraction) or not isinstance(down, Fraction):
@@ -161,7 +167,7 @@ def _what_would_fit(ring: RingPlan, inner: tuple[Exact, Exact], before: RingPlan
     return "; or ".join(advice)
 
 
-def _make_room(spacer: Fraction, ring: RingPlan, before: RingPlan | None, words: Words) -> str:
+def _make_room(spacer: Fraction, ring: RingPlan, before: RingPlan | None, words: SettingWords) -> str:
     """How a plain border makes room for whole units: a new one, or the one that is there at another width."""
     assert ring.pieces is not None  # noqa: S101  asked of pieced rings alone
     if before is None or before.pieces is not None:

@@ -24,7 +24,7 @@ from blockdsl.analysis.quilt.pieces import Designs
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.analysis.quilt.rings import RingPlan, lay_rings
 from blockdsl.analysis.quilt.ruler import report_quilt_off_the_ruler
-from blockdsl.analysis.quilt.settings import Finish, Words, first_line, read_finish
+from blockdsl.analysis.quilt.settings import Finish, SettingWords, first_line, read_finish
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import whole_number
 from blockdsl.diagnostics import Problems, Span
@@ -62,7 +62,7 @@ class QuiltReader:
         rows, main = self._blocks(line)
         if main is None:
             return None
-        words = Words(self._names, main.unit, self._problems)
+        words = SettingWords(self._names, main.unit, self._problems)
         finish = read_finish(lines, words)
         plan = self._plan(line, rows, main, words)
         rings = None if plan is None else plan_rings(lines, plan.size(), main, words, self._designs)
@@ -129,7 +129,7 @@ class QuiltReader:
 
     def _place(self, place: ast.RowPlace) -> Here | None:
         if isinstance(place.name, ast.Word):
-            fabric = Words(self._names, "in", self._problems).fabric(place.name)
+            fabric = SettingWords(self._names, "in", self._problems).fabric(place.name)
             return None if fabric is None else PlainSquare(fabric)
         title, turns = place.name, "".join(place.turns)
         bare = title.text.rstrip(_TURNS)
@@ -139,7 +139,9 @@ class QuiltReader:
         design = self._designs.block(title, self._width)
         return None if design is None else BlockHere(design, from_turns(turns))
 
-    def _plan(self, line: SetLine, rows: list[list[Here]], main: BlockDesign, words: Words) -> SettingPlan | None:
+    def _plan(
+        self, line: SetLine, rows: list[list[Here]], main: BlockDesign, words: SettingWords
+    ) -> SettingPlan | None:
         """The setting with all that lies between its blocks; None when something does not fit, which is reported."""
         lines = self._quilt.lines
         other, other_is_right = self._other(words)
@@ -175,7 +177,7 @@ class QuiltReader:
         down = whole_number(line.down, "number of blocks", self._problems, most=_MOST_COUNT)
         return None if across is None or down is None else (across, down)
 
-    def _other(self, words: Words) -> tuple[BlockDesign | str | None, bool]:
+    def _other(self, words: SettingWords) -> tuple[BlockDesign | str | None, bool]:
         """The second block or the fabric that `alternate` names, and whether nothing is wrong with it."""
         line = first_line(self._quilt.lines, ast.Alternate)
         if line is None:
@@ -267,7 +269,7 @@ def _setting_of(line: SetLine) -> tuple[Setting, bool]:
     return "rows", False
 
 
-def _sashing(line: ast.Sash, words: Words) -> Sashing | None:
+def _sashing(line: ast.Sash, words: SettingWords) -> Sashing | None:
     width, fabric = words.length(line.width, "width of the sashing"), words.fabric(line.fabric)
     posts = words.fabric(line.posts)
     if width is None or fabric is None or (line.posts is not None and posts is None):

@@ -29,7 +29,7 @@ def first_line(lines: Sequence[ast.QuiltLine], kind: type[Line]) -> Line | None:
     return next((line for line in lines if isinstance(line, kind)), None)
 
 
-class Words(Struct):
+class SettingWords(Struct):
     """Looks up what the lines of one quilt name; what is unknown is reported once."""
 
     names: Scope
@@ -86,7 +86,7 @@ class Finish(Struct, frozen=True):
     shrinkage: Fraction | None
 
 
-def read_finish(lines: Sequence[ast.QuiltLine], words: Words) -> Finish:
+def read_finish(lines: Sequence[ast.QuiltLine], words: SettingWords) -> Finish:
     """Binding, backing, wadding, sleeve, scraps and what is said of the fabric; what cannot be is reported."""
     overage = USUAL_OVERAGE[words.unit]
     usable = first_line(lines, ast.UsableWidth)
@@ -103,7 +103,7 @@ def read_finish(lines: Sequence[ast.QuiltLine], words: Words) -> Finish:
     )
 
 
-def _binding(line: ast.Binding | None, words: Words) -> BindingChoice | None:
+def _binding(line: ast.Binding | None, words: SettingWords) -> BindingChoice | None:
     if line is None:
         return None
     most = Fraction(12) if words.unit == "in" else Fraction(30)
@@ -111,7 +111,7 @@ def _binding(line: ast.Binding | None, words: Words) -> BindingChoice | None:
     return None if fabric is None or width is None else BindingChoice(fabric, width, line.bias, line.span)
 
 
-def _backing(line: ast.Backing | None, words: Words, usual: Fraction) -> BackingChoice | None:
+def _backing(line: ast.Backing | None, words: SettingWords, usual: Fraction) -> BackingChoice | None:
     if line is None:
         return None
     fabric = words.fabric(line.fabric)
@@ -122,30 +122,30 @@ def _backing(line: ast.Backing | None, words: Words, usual: Fraction) -> Backing
     return BackingChoice(fabric, overage, width, line.span)
 
 
-def _overage(literal: ast.LengthLiteral | None, words: Words, usual: Fraction) -> Fraction | None:
+def _overage(literal: ast.LengthLiteral | None, words: SettingWords, usual: Fraction) -> Fraction | None:
     most = Fraction(20) if words.unit == "in" else Fraction(50)
     return usual if literal is None else words.length(literal, "overage", most=most)
 
 
-def _wadding(line: ast.Wadding | None, words: Words, usual: Fraction) -> WaddingChoice | None:
+def _wadding(line: ast.Wadding | None, words: SettingWords, usual: Fraction) -> WaddingChoice | None:
     overage = None if line is None else _overage(line.overage, words, usual)
     return None if line is None or overage is None else WaddingChoice(overage, line.span)
 
 
-def _sleeve(line: ast.Sleeve | None, words: Words) -> SleeveChoice | None:
+def _sleeve(line: ast.Sleeve | None, words: SettingWords) -> SleeveChoice | None:
     if line is None:
         return None
     fabric, depth = words.fabric(line.fabric), words.length(line.depth, "depth of the sleeve")
     return None if fabric is None or depth is None else SleeveChoice(fabric, depth, line.span)
 
 
-def _scraps(line: ast.Scraps, words: Words) -> ScrapsChoice | None:
+def _scraps(line: ast.Scraps, words: SettingWords) -> ScrapsChoice | None:
     prints = whole_number(line.prints, "number of fat quarters", words.problems, most=MOST_PRINTS)
     fabric = words.fabric(line.fabric)
     return None if fabric is None or prints is None else ScrapsChoice(fabric, prints, line.span)
 
 
-def _shrinkage(line: ast.Shrinkage | None, words: Words) -> Fraction | None:
+def _shrinkage(line: ast.Shrinkage | None, words: SettingWords) -> Fraction | None:
     if line is None:
         return None
     if line.percent.value > MOST_PERCENT:

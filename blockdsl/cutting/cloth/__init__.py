@@ -10,19 +10,19 @@ Does not know: what the pieces are for, seams, paper. The solver that it works w
 
 from blockdsl.cutting.cloth.effort import Effort
 from blockdsl.cutting.cloth.pieces import ClothPiece, fits_cloth, fits_sheet
-from blockdsl.cutting.cloth.plan import ClothPlan, Panel, PlacedPiece, Section, Sheet, SheetPlan, Strip
+from blockdsl.cutting.cloth.plan import ClothPlan, CutSheet, Panel, PlacedPiece, SheetPlan, Strip, StripSection
 from blockdsl.cutting.cloth.planning import plan_length, plan_sheets
 
 __all__ = [
     "ClothPiece",
     "ClothPlan",
+    "CutSheet",
     "Effort",
     "Panel",
     "PlacedPiece",
-    "Section",
-    "Sheet",
     "SheetPlan",
     "Strip",
+    "StripSection",
     "fits_cloth",
     "fits_sheet",
     "plan_length",

@@ -12,7 +12,7 @@ from blockdsl.cutting.cloth.relaxed import Solver, quiet_solver
 from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, is_enough, without_surplus
 
 
-class Choice(Struct, frozen=True):
+class StripChoice(Struct, frozen=True):
     """A plan, or None when no shorter one was found; a length that these strips cannot better; the steps it took."""
 
     answer: Answer | None
@@ -20,7 +20,7 @@ class Choice(Struct, frozen=True):
     work: int
 
 
-def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int) -> Choice:
+def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int) -> StripChoice:
     """The shortest plan from these strips that is shorter than `below`, looked for in so many nodes of the search."""
     solver = quiet_solver()
     step = task.step
@@ -35,13 +35,13 @@ def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int)
     info = solver.getInfo()
     status, work = solver.getModelStatus(), max(0, info.simplex_iteration_count)
     if status == highspy.HighsModelStatus.kInfeasible:
-        return Choice(None, float(below), work)
+        return StripChoice(None, float(below), work)
     answer = None
     if info.primal_solution_status == 2:
         values = solver.getSolution().col_value
         chosen = {column: round(value) for column, value in zip(columns, values, strict=True) if round(value)}
         answer = without_surplus(task, chosen) if is_enough(task, chosen) else None
-    return Choice(answer, info.mip_dual_bound, work)
+    return StripChoice(answer, info.mip_dual_bound, work)
 
 
 def fill(solver: Solver, task: Task, columns: Sequence[Column], most: int) -> None:

@@ -15,7 +15,7 @@ import numpy as np
 from msgspec import Struct
 from numpy.typing import NDArray
 
-from blockdsl.cutting.cloth.pieces import Size
+from blockdsl.cutting.cloth.pieces import PieceSize
 
 Lying = tuple[int, int]
 """(size, way): a piece, and how it lies."""
@@ -54,7 +54,7 @@ def filled(height: int, lying: Mapping[Lying, int]) -> Filled:
     return Filled(height, tuple(((piece,), times) for piece, times in sorted(lying.items()) if times))
 
 
-def strip_heights(sizes: Sequence[Size], counts: Sequence[int] | None = None) -> list[int]:
+def strip_heights(sizes: Sequence[PieceSize], counts: Sequence[int] | None = None) -> list[int]:
     """Heights worth cutting: those of the pieces, in each way that they lie."""
     wanted = [size for place, size in enumerate(sizes) if counts is None or counts[place]]
     return sorted({height for size in wanted for height, _ in size.ways})
@@ -68,7 +68,12 @@ class StripFilling:
     """
 
     def __init__(
-        self, sizes: Sequence[Size], counts: Sequence[int], values: Sequence[int], heights: Sequence[int], width: int
+        self,
+        sizes: Sequence[PieceSize],
+        counts: Sequence[int],
+        values: Sequence[int],
+        heights: Sequence[int],
+        width: int,
     ) -> None:
         self.heights, self.width = list(heights), width
         self.best: Whole = np.zeros((len(self.heights), width + 1), dtype=np.int64)
@@ -77,7 +82,7 @@ class StripFilling:
             if counts[place] and values[place] > 0:
                 self._add(place, size, counts[place], values[place])
 
-    def _add(self, place: int, size: Size, count: int, value: int) -> None:
+    def _add(self, place: int, size: PieceSize, count: int, value: int) -> None:
         """Offer one size, in portions of 1, 2, 4 … so that any number up to `count` can be put together."""
         tops = [*(bisect_left(self.heights, lies_high) for lies_high, _ in size.ways), len(self.heights)]
         for portion in portions(min(count, self.width // size.ways[-1][1])):

@@ -13,23 +13,23 @@ from itertools import product
 from msgspec import Struct, field
 
 from blockdsl.cutting.cloth.filling import Filled, Lying, Plan, StripFilling, filled
-from blockdsl.cutting.cloth.pieces import Size
+from blockdsl.cutting.cloth.pieces import PieceSize
 
-Chooser = Callable[[Size], int]
+Chooser = Callable[[PieceSize], int]
 """Which way a size lies when it begins a strip."""
-Lots = Callable[[Size, int], tuple[tuple[int, int], ...]]
+Lots = Callable[[PieceSize, int], tuple[tuple[int, int], ...]]
 """The same for shelves: (way, how many) of some pieces of a size."""
 
 
-def _lowest(_size: Size) -> int:
+def _lowest(_size: PieceSize) -> int:
     return 0
 
 
-def _highest(size: Size) -> int:
+def _highest(size: PieceSize) -> int:
     return len(size.ways) - 1
 
 
-def greedy_plans(sizes: Sequence[Size], counts: Sequence[int], width: int) -> list[Plan]:
+def greedy_plans(sizes: Sequence[PieceSize], counts: Sequence[int], width: int) -> list[Plan]:
     """All the simple plans."""
     plans = [fill_by_height(sizes, counts, width, choose) for choose in (_lowest, _highest)]
     ways_to_begin = (_as_given, _all(_lowest), _all(_highest), _all(_narrowest_waste(width)))
@@ -38,7 +38,7 @@ def greedy_plans(sizes: Sequence[Size], counts: Sequence[int], width: int) -> li
     return plans
 
 
-def _as_given(size: Size, count: int) -> tuple[tuple[int, int], ...]:
+def _as_given(size: PieceSize, count: int) -> tuple[tuple[int, int], ...]:
     low = min(count, size.given[0])
     return ((0, low), (len(size.ways) - 1, count - low))
 
@@ -50,7 +50,7 @@ def _all(choose: Chooser) -> Lots:
 def _narrowest_waste(width: int) -> Chooser:
     """The way in which a strip of nothing else wastes least at its end."""
 
-    def choose(size: Size) -> int:
+    def choose(size: PieceSize) -> int:
         return min(range(len(size.ways)), key=lambda way: (width % size.ways[way][1] * size.ways[way][0], way))
 
     return choose
@@ -76,7 +76,7 @@ class _Shelf(Struct):
     lying: Counter[Lying] = field(default_factory=Counter)
 
 
-def _shelves(sizes: Sequence[Size], counts: Sequence[int], width: int, rule: _Rule) -> Plan:
+def _shelves(sizes: Sequence[PieceSize], counts: Sequence[int], width: int, rule: _Rule) -> Plan:
     """First-fit or best-fit decreasing height, whole lots of equal pieces at a time."""
     lots = [(place, *lot) for place, size in enumerate(sizes) for lot in rule.lots(size, counts[place]) if lot[1]]
     lots.sort(key=lambda lot: (*(-side for side in sizes[lot[0]].ways[lot[1]]), lot[0]))
@@ -89,7 +89,7 @@ def _shelves(sizes: Sequence[Size], counts: Sequence[int], width: int, rule: _Ru
     return dict(plan)
 
 
-def _place_lot(size: Size, begins: Lying, count: int, onto: tuple[list[_Shelf], int], rule: _Rule) -> None:
+def _place_lot(size: PieceSize, begins: Lying, count: int, onto: tuple[list[_Shelf], int], rule: _Rule) -> None:
     shelves, width = onto
     place, way = begins
     for shelf in sorted(shelves, key=lambda shelf: shelf.left) if rule.best_fit else list(shelves):
@@ -122,7 +122,7 @@ def _add_to(shelf: _Shelf, lying: Lying, wide: int, count: int, shelves: list[_S
 # --- filling ---------------------------------------------------------------------------------------
 
 
-def fill_by_height(sizes: Sequence[Size], counts: Sequence[int], width: int, choose: Chooser) -> Plan:
+def fill_by_height(sizes: Sequence[PieceSize], counts: Sequence[int], width: int, choose: Chooser) -> Plan:
     """Strips as high as the highest piece left, each filled with the most cloth that it can hold."""
     left = list(counts)
     plan: Counter[Filled] = Counter()

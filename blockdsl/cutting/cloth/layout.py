@@ -9,20 +9,20 @@ from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.filling import Filled, Plan, Stack
 from blockdsl.cutting.cloth.lengthwise import LongPanel
-from blockdsl.cutting.cloth.pieces import ClothPiece, Size, whole_sides
-from blockdsl.cutting.cloth.plan import Panel, PlacedPiece, Section, Strip
+from blockdsl.cutting.cloth.pieces import ClothPiece, PieceSize, whole_sides
+from blockdsl.cutting.cloth.plan import Panel, PlacedPiece, Strip, StripSection
 from blockdsl.geometry.fraction import Fraction
 
 
 class Layout:
     """Hands the caller's pieces out to the strips, one line of theirs after the other."""
 
-    def __init__(self, pieces: Sequence[ClothPiece], sizes: Sequence[Size], measure: Fraction) -> None:
+    def __init__(self, pieces: Sequence[ClothPiece], sizes: Sequence[PieceSize], measure: Fraction) -> None:
         self._pieces, self._sizes, self._measure = pieces, sizes, measure
         self._left = [list(size.lines) for size in sizes]
         self._along = False
 
-    def along(self, sizes: Sequence[Size]) -> Layout:
+    def along(self, sizes: Sequence[PieceSize]) -> Layout:
         """The same pieces for cloth that lies turned a quarter, with its length across; both hand out of one heap."""
         other = Layout(self._pieces, sizes, self._measure)
         other._left, other._along = self._left, True
@@ -48,13 +48,13 @@ class Layout:
     def _width(self, stack: Stack) -> int:
         return max(self._sizes[size].ways[way][1] for size, way in stack)
 
-    def _section(self, stack: Stack, x: int) -> Section:
+    def _section(self, stack: Stack, x: int) -> StripSection:
         placed, y = [], 0
         for size, way in stack:
             high, wide = self._sizes[size].ways[way]
             placed.append(self._piece(self._take(size), (x, y), (wide, high)))
             y += high
-        return Section(x * self._measure, self._width(stack) * self._measure, tuple(placed))
+        return StripSection(x * self._measure, self._width(stack) * self._measure, tuple(placed))
 
     def _take(self, size: int) -> ClothPiece:
         """The next piece of a size."""
@@ -80,7 +80,7 @@ class Layout:
             for long in column:
                 placed.append(self._piece(self._pieces[long.line], (x, y), (long.width, long.height)))
                 y += long.height
-            columns.append(Section(x * self._measure, column[0].width * self._measure, tuple(placed)))
+            columns.append(StripSection(x * self._measure, column[0].width * self._measure, tuple(placed)))
             x += column[0].width
         strips = self.strips(beside, width - x * self._measure)
         return Panel(panel.height * self._measure, x * self._measure, tuple(columns), strips)

@@ -14,7 +14,7 @@ from blockdsl.cutting.cloth.filling import Filled, Plan, StripFilling, strip_hei
 from blockdsl.cutting.cloth.greedy import greedy_plans, take
 from blockdsl.cutting.cloth.layout import Layout
 from blockdsl.cutting.cloth.lengthwise import LongPanel, long_panels
-from blockdsl.cutting.cloth.pieces import ClothPiece, Size, coarsest, is_long, merge_sizes
+from blockdsl.cutting.cloth.pieces import ClothPiece, PieceSize, coarsest, is_long, merge_sizes
 from blockdsl.cutting.cloth.plan import ClothPlan
 from blockdsl.cutting.cloth.search import search
 from blockdsl.cutting.cloth.task import Answer, Task, across_only
@@ -25,7 +25,7 @@ from blockdsl.geometry.fraction import Fraction
 class Cloth(Struct, frozen=True):
     """What is asked, in measures: the sizes to be cut across, the cloth's width, the panels of what is lengthwise."""
 
-    sizes: tuple[Size, ...]
+    sizes: tuple[PieceSize, ...]
     width: int
     panels: tuple[LongPanel, ...]
 
@@ -110,7 +110,7 @@ def split(answer: Answer, panels: int) -> Strips:
     return Strips(tuple(plans[:panels]), plans[panels])
 
 
-def fill_beside(sizes: Sequence[Size], counts: list[int], panel: LongPanel) -> Plan:
+def fill_beside(sizes: Sequence[PieceSize], counts: list[int], panel: LongPanel) -> Plan:
     """Strips for the cloth beside a panel, the fullest for their height first; `counts` loses what they take."""
     plan: Counter[Filled] = Counter()
     left = panel.height

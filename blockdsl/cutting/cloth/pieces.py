@@ -27,7 +27,7 @@ class ClothPiece(Struct, frozen=True):
     lengthwise: bool = False
 
 
-class Size(Struct, frozen=True):
+class PieceSize(Struct, frozen=True):
     """All pieces of one size, in measures. `lines`: which of the caller's lines they come from, and how many of each.
 
     `ways`: how a piece may lie, as (height, width), the lowest first and each further one narrower. `given`: how many
@@ -93,7 +93,7 @@ def merge_sizes(
     usable_width: Fraction,
     length: Fraction | None,
     measure: Fraction,
-) -> tuple[Size, ...]:
+) -> tuple[PieceSize, ...]:
     """Equal sizes of these lines made one, in measures: pieces rounded up, the cloth down, so that nothing is short.
 
     Order:  the largest area first, then the lowest way to lie; no order of the caller's matters.
@@ -111,7 +111,7 @@ def merge_sizes(
         count = sum(count for _, count in lines)
         low = sum(count for line, count in lines if whole_sides(pieces[line], measure)[::-1] == ways[0])
         given = (low, count - low) if len(ways) > 1 else (count,)
-        sizes.append(Size(ways[0][0] * ways[0][1], count, ways, tuple(lines), given))
+        sizes.append(PieceSize(ways[0][0] * ways[0][1], count, ways, tuple(lines), given))
     return tuple(sorted(sizes, key=lambda size: (-size.area, size.ways)))
 
 

@@ -23,7 +23,7 @@ class PlacedPiece(Struct, frozen=True):
         return self.width, self.height
 
 
-class Section(Struct, frozen=True):
+class StripSection(Struct, frozen=True):
     """What one sub-cut of a strip takes off: a piece, or several above one another, cut apart last.
 
     A piece may be lower than its strip, and in a stack narrower than its section: it is trimmed.
@@ -39,7 +39,7 @@ class Strip(Struct, frozen=True):
 
     height: Fraction
     width: Fraction
-    sections: tuple[Section, ...]
+    sections: tuple[StripSection, ...]
     times: int = 1
 
     @property
@@ -68,7 +68,7 @@ class Panel(Struct, frozen=True):
 
     height: Fraction
     width: Fraction
-    columns: tuple[Section, ...]
+    columns: tuple[StripSection, ...]
     strips: tuple[Strip, ...] = ()
     times: int = 1
 
@@ -115,7 +115,7 @@ class ClothPlan(Struct, frozen=True):
         return sum(strip.times for strip in self.strips)
 
 
-class Sheet(Struct, frozen=True):
+class CutSheet(Struct, frozen=True):
     """`times` sheets that are cut alike: strips, the highest first; `left` is over below them.
 
     `along`: the sheet lies turned a quarter, so that its length runs from left to right and the strips are cut along
@@ -138,7 +138,7 @@ class SheetPlan(Struct, frozen=True):
 
     sheet_width: Fraction
     sheet_length: Fraction
-    sheets: tuple[Sheet, ...]
+    sheets: tuple[CutSheet, ...]
     bound: int
 
     @property

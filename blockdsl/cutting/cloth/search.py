@@ -47,7 +47,7 @@ TRIES = 400
 """Times that some strips are asked again at most; each costs a little even when it takes the solver no steps."""
 
 
-class Found(Struct):
+class FoundPlan(Struct):
     """The best plan so far, and the length below which none can come."""
 
     answer: Answer
@@ -69,10 +69,10 @@ class Found(Struct):
             self.answer = answer
 
 
-def search(task: Task, starts: Iterable[Answer], effort: Effort) -> Found:
+def search(task: Task, starts: Iterable[Answer], effort: Effort) -> FoundPlan:
     """The shortest plan found, starting from simple ones, and the bound that is proved."""
     starts = list(starts)
-    found = Found(min(starts, key=lambda answer: (answer_length(answer), len(answer))), 0)
+    found = FoundPlan(min(starts, key=lambda answer: (answer_length(answer), len(answer))), 0)
     if not task.wanted:
         return found
     relaxed = Relaxed(task)
@@ -92,7 +92,7 @@ def search(task: Task, starts: Iterable[Answer], effort: Effort) -> Found:
     return found
 
 
-def _dive_often(task: Task, relaxed: Relaxed, used: list[float], found: Found, limits: Limits) -> None:
+def _dive_often(task: Task, relaxed: Relaxed, used: list[float], found: FoundPlan, limits: Limits) -> None:
     """Dive, then again with some luck."""
     each = max(1, len(task.wanted) * len(task.heights) * (3 if task.stacked else 1) // DIVE)
     for number in range(-(-limits.dives // each)):
@@ -104,7 +104,7 @@ def _dive_often(task: Task, relaxed: Relaxed, used: list[float], found: Found, l
         used, _ = relaxed.grow(ROUNDS)
 
 
-def _choose_among_few(task: Task, relaxed: Relaxed, worths: DualPrices, found: Found) -> None:
+def _choose_among_few(task: Task, relaxed: Relaxed, worths: DualPrices, found: FoundPlan) -> None:
     """Choose from the strips met so far, where the plan is so near the bound that only few of them can be of use."""
     gap = found.length - worths.bound
     if found.proved or gap > found.length * NEAR:
@@ -115,7 +115,7 @@ def _choose_among_few(task: Task, relaxed: Relaxed, worths: DualPrices, found: F
     found.better(choice.answer)
 
 
-def _choose_among_all(task: Task, worths: DualPrices, found: Found, limits: Limits) -> bool:
+def _choose_among_all(task: Task, worths: DualPrices, found: FoundPlan, limits: Limits) -> bool:
     """Choose from all strips that a shorter plan could use, if they are not too many; whether they are not."""
     if found.proved:
         return True
@@ -132,7 +132,7 @@ def _choose_among_all(task: Task, worths: DualPrices, found: Found, limits: Limi
     return True
 
 
-def _ask_again(task: Task, found: Found, limits: Limits) -> None:
+def _ask_again(task: Task, found: FoundPlan, limits: Limits) -> None:
     """Ask some strips again, until the work is done; the chances are the same each time."""
     chance = random.Random(1)  # noqa: S311 - nothing secret: the same plan on every machine
     left = limits.work // (4 if task.stacked else 1)

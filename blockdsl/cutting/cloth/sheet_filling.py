@@ -9,33 +9,33 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.filling import Filled, StripFilling, strip_heights
-from blockdsl.cutting.cloth.pieces import Size
+from blockdsl.cutting.cloth.pieces import PieceSize
 
 Strips = tuple[tuple[Filled, int], ...]
 SheetOf = tuple[int, Strips]
 """What is cut from one sheet: which way it lies, then strips, and how often each, the highest first."""
 
 
-class Way(Struct, frozen=True):
+class SheetWay(Struct, frozen=True):
     """A way for the sheet to lie: its width and length, and how the sizes lie on it."""
 
-    sizes: tuple[Size, ...]
+    sizes: tuple[PieceSize, ...]
     width: int
     length: int
 
-    def turned(self) -> Way:
+    def turned(self) -> SheetWay:
         """The sheet turned a quarter, and the pieces on it with it."""
         sizes = tuple(
             replace(size, ways=tuple(sorted((wide, high) for high, wide in size.ways)), given=size.given[::-1])
             for size in self.sizes
         )
-        return Way(sizes, self.length, self.width)
+        return SheetWay(sizes, self.length, self.width)
 
 
 class SheetTask(Struct, frozen=True):
     """Pieces to be cut from sheets, which may lie in one way or more."""
 
-    ways: tuple[Way, ...]
+    ways: tuple[SheetWay, ...]
     counts: tuple[int, ...]
 
     @property
@@ -134,7 +134,7 @@ class SheetFilling:
         return sheet_of(self._place, strips)
 
 
-def fill_below(lies: Way, left: list[int], long: int) -> list[Filled]:
+def fill_below(lies: SheetWay, left: list[int], long: int) -> list[Filled]:
     """Strips for what is left of a sheet's length, the fullest first; `left` loses what they take."""
     strips = []
     areas = [size.area for size in lies.sizes]

@@ -13,8 +13,8 @@ from blockdsl.cutting.cloth.filling import Filled, Plan
 from blockdsl.cutting.cloth.greedy import greedy_plans
 from blockdsl.cutting.cloth.layout import Layout
 from blockdsl.cutting.cloth.pieces import ClothPiece, coarsest, merge_sizes
-from blockdsl.cutting.cloth.plan import Sheet, SheetPlan
-from blockdsl.cutting.cloth.sheet_filling import SheetOf, SheetTask, Way, counts_of, sheet_of
+from blockdsl.cutting.cloth.plan import CutSheet, SheetPlan
+from blockdsl.cutting.cloth.sheet_filling import SheetOf, SheetTask, SheetWay, counts_of, sheet_of
 from blockdsl.cutting.cloth.sheet_search import Sheets, fewest
 from blockdsl.geometry.fraction import Fraction
 
@@ -30,13 +30,13 @@ def fewest_sheets(
     """See `plan_sheets`."""
     measure = coarsest(pieces, measure)
     width, length = (floor(side / measure) for side in sheet)
-    across = Way(merge_sizes(pieces, range(len(pieces)), *sheet, measure), width, length)
+    across = SheetWay(merge_sizes(pieces, range(len(pieces)), *sheet, measure), width, length)
     ways = (across, across.turned()) if either_way else (across,)
     task = SheetTask(ways, tuple(size.count for size in across.sizes))
     found, bound = fewest(task, simple_sheets(task), effort) if task.wanted else ({}, 0)
     layout = Layout(pieces, across.sizes, measure)
     layouts = [layout, layout.along(ways[-1].sizes)]
-    laid: Counter[Sheet] = Counter()
+    laid: Counter[CutSheet] = Counter()
     for (way, strips), times in sorted(without_spare(task, found).items(), key=lambda item: (-item[1], item[0][0])):
         for _ in range(times):
             laid[_sheet(layouts[way], strips, sheet[::-1] if way else sheet, along=bool(way))] += 1
@@ -45,9 +45,9 @@ def fewest_sheets(
 
 def _sheet(
     layout: Layout, strips: tuple[tuple[Filled, int], ...], sheet: tuple[Fraction, Fraction], *, along: bool
-) -> Sheet:
+) -> CutSheet:
     laid = layout.strips(dict(strips), sheet[0])
-    return Sheet(laid, sheet[1] - sum((strip.height * strip.times for strip in laid), Fraction(0)), along)
+    return CutSheet(laid, sheet[1] - sum((strip.height * strip.times for strip in laid), Fraction(0)), along)
 
 
 def simple_sheets(task: SheetTask) -> Sheets:

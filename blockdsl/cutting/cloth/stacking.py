@@ -14,14 +14,19 @@ import numpy as np
 from numpy.typing import NDArray
 
 from blockdsl.cutting.cloth.filling import Filled, Lying, Stack, Whole, portions
-from blockdsl.cutting.cloth.pieces import Size
+from blockdsl.cutting.cloth.pieces import PieceSize
 
 
 class Stacking:
     """As `StripFilling`, for strips with stacks in their sections."""
 
     def __init__(
-        self, sizes: Sequence[Size], counts: Sequence[int], values: Sequence[int], heights: Sequence[int], width: int
+        self,
+        sizes: Sequence[PieceSize],
+        counts: Sequence[int],
+        values: Sequence[int],
+        heights: Sequence[int],
+        width: int,
     ) -> None:
         self.heights, self.width = list(heights), width
         self._sizes, self._counts = sizes, counts

@@ -10,7 +10,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from blockdsl.cutting.cloth.filling import Filled, Plan, Stack, filled, strip_heights
-from blockdsl.cutting.cloth.pieces import Size
+from blockdsl.cutting.cloth.pieces import PieceSize
 
 Column = tuple[Filled, int]
 """A strip and where it is cut: ACROSS the whole width, or beside the panel of that place."""
@@ -23,7 +23,7 @@ class Task(Struct, frozen=True):
     `stacked`: sections may be cut once more, into pieces above one another.
     """
 
-    sizes: tuple[Size, ...]
+    sizes: tuple[PieceSize, ...]
     counts: tuple[int, ...]
     width: int
     sides: tuple[tuple[int, int], ...] = ()
@@ -132,7 +132,7 @@ def _thinned(task: Task, strip: Filled, over: list[int]) -> Filled | None:
     return sunk(task.sizes, sections) if sections else None
 
 
-def sunk(sizes: Sequence[Size], sections: Iterable[tuple[Stack, int]]) -> Filled:
+def sunk(sizes: Sequence[PieceSize], sections: Iterable[tuple[Stack, int]]) -> Filled:
     """The lowest strip for some sections."""
     together: Counter[Stack] = Counter()
     for stack, times in sections:

@@ -9,7 +9,7 @@ import numpy as np
 
 from blockdsl.cutting.cloth.choosing import fill
 from blockdsl.cutting.cloth.filling import Filled
-from blockdsl.cutting.cloth.pieces import Size
+from blockdsl.cutting.cloth.pieces import PieceSize
 from blockdsl.cutting.cloth.relaxed import DualPrices, overcost, quiet_solver
 from blockdsl.cutting.cloth.task import Answer, Column, Task, answer_length, is_enough, without_surplus
 
@@ -18,7 +18,7 @@ A_CUT = 1 / 1024
 """What a cut weighs beside a further kind of strip."""
 
 
-def cuts_of(sizes: Sequence[Size], strip: Filled) -> int:
+def cuts_of(sizes: Sequence[PieceSize], strip: Filled) -> int:
     """Cuts for one strip: to take it off, to take off each section, to part a stack, to trim what is lower."""
     cuts = 1
     for stack, times in strip.sections:

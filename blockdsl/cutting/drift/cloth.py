@@ -8,10 +8,10 @@ from math import lcm
 from typing import Final
 
 from blockdsl.cutting.cutlist import Cut
-from blockdsl.cutting.drift.pieces import Offsets, Shape, cut_in_floats, side_offsets
-from blockdsl.cutting.drift.sides import Part, Sewer, Side
+from blockdsl.cutting.drift.pieces import Offsets, PieceShape, cut_in_floats, side_offsets
+from blockdsl.cutting.drift.sides import Sewer, SewnPart, SewnSide
 from blockdsl.cutting.grain import at_origin
-from blockdsl.cutting.resized import Size
+from blockdsl.cutting.resized import FinishedSize
 from blockdsl.geometry import Exact, Point, Polygon, Surd, to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import cross, dot, drop_straight_corners, edges, step
@@ -24,7 +24,7 @@ TOLERANCE: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(1, 16), "cm": Frac
 """How far a seam may lie from its place: what pinning and pressing take in. Common practice, no source."""
 
 
-class Lying:
+class LaidPiece:
     """How something that was made lies in what takes it.
 
     `ways` are where a step to the right and a step down lead then.
@@ -43,7 +43,7 @@ class Lying:
         return known
 
 
-class Cloth:
+class DriftCloth:
     """A block's patches, to be cut by one list after another: where they lie is found once.
 
     Corners are whole numbers where there are no roots: the block is `scale` times as large then. `by_template` are
@@ -54,7 +54,7 @@ class Cloth:
 
     def __init__(self, design: BlockDesign, making: Making, letters: Sequence[str], *, rough: bool = False) -> None:
         self._design, self._letters = design, letters
-        self._size = Size.of(design)
+        self._size = FinishedSize.of(design)
         self.tolerance = TOLERANCE[design.unit]
         self._stars = making.from_slanted_strips
         """Patches of stars from strip sets, the only things a method makes that are not trimmed inside."""
@@ -72,18 +72,18 @@ class Cloth:
         self._exact: dict[Point, Point] = {}
         """Of corners in floats, what they are exactly."""
         self._lines: dict[int, Sequence[Point]] = {}
-        self._lying: dict[Hashable, Lying] = {}
+        self._lying: dict[Hashable, LaidPiece] = {}
         self._corners: dict[int, Polygon] = {}
         """Of each patch, without straight corners."""
         self._forms: dict[int, Hashable] = {}
-        self._shapes: dict[Hashable, Shape] = {}
+        self._shapes: dict[Hashable, PieceShape] = {}
         """Of each form, as drawn."""
         self._cuts: dict[tuple[str, str], list[Cut]] = {}
         self._of_stars: dict[tuple[str, str], list[Cut]] = {}
 
-    def cut(self, cuts: Sequence[Cut], by_template: Collection[str] = (), size: Size | None = None) -> None:
+    def cut(self, cuts: Sequence[Cut], by_template: Collection[str] = (), size: FinishedSize | None = None) -> None:
         """Cut all pieces as the list says; what was cut before is forgotten."""
-        self._size = Size.of(self._design) if size is None else size
+        self._size = FinishedSize.of(self._design) if size is None else size
         self.tolerance = TOLERANCE[self._size.unit]
         self._known.clear()
         self._cuts.clear()
@@ -125,7 +125,7 @@ class Cloth:
             self._lines[id(seam)] = known
         return known
 
-    def lying(self, place: Hashable, find: Callable[[], Lying]) -> Lying:
+    def lying(self, place: Hashable, find: Callable[[], LaidPiece]) -> LaidPiece:
         """How something lies elsewhere: worked out once for each place."""
         known = self._lying.get(place)
         if known is None:
@@ -138,23 +138,23 @@ class Cloth:
             return step(origin, self._exact.get(point, point))
         return Point(Fraction(1, self.scale) * point.x - origin.x, Fraction(1, self.scale) * point.y - origin.y)
 
-    def drawn(self, node: Joined) -> Part:
+    def drawn(self, node: Joined) -> SewnPart:
         """What is just as it is drawn."""
-        return Part(self.trimmed(node), {})
+        return SewnPart(self.trimmed(node), {})
 
-    def trimmed(self, node: Joined) -> list[Side]:
+    def trimmed(self, node: Joined) -> list[SewnSide]:
         """The sides of what is just as large as it is drawn."""
         outline = node.outline
         if outline is None:
             return [side for patch in node.patches for side in self._sides(patch, exact=True)]
         corners = [self.point(corner) for corner in outline]
-        return [Side(start, end, *self._as_drawn, node.patches[0]) for start, end in edges(tuple(corners))]
+        return [SewnSide(start, end, *self._as_drawn, node.patches[0]) for start, end in edges(tuple(corners))]
 
-    def piece(self, part: Piece) -> Part:
+    def piece(self, part: Piece) -> SewnPart:
         """A single patch, cut as the list says."""
-        return Part(self._sides(part.patch, exact=part.patch in self.made_as_drawn), {})
+        return SewnPart(self._sides(part.patch, exact=part.patch in self.made_as_drawn), {})
 
-    def _sides(self, number: int, *, exact: bool) -> list[Side]:
+    def _sides(self, number: int, *, exact: bool) -> list[SewnSide]:
         patch = self._design.patches[number]
         outline = self._corners.get(number)
         if outline is None:
@@ -162,9 +162,9 @@ class Cloth:
         corners = tuple([self.point(corner) for corner in outline])
         known = None if exact or patch.curved else self._real(number, outline, corners)
         if known is None:
-            return [Side(start, end, *self._as_drawn, number) for start, end in edges(corners)]
+            return [SewnSide(start, end, *self._as_drawn, number) for start, end in edges(corners)]
         return [
-            Side(start, end, *off, longer, number)
+            SewnSide(start, end, *off, longer, number)
             for (start, end), off, longer in zip(edges(corners), *known, strict=True)
         ]
 
@@ -192,11 +192,11 @@ class Cloth:
             self._known[key] = (offsets, self.sewer.lengthened(corners, offsets)) if is_larger else None
         return self._known[key]
 
-    def _shape(self, form: Hashable, outline: Polygon) -> Shape:
+    def _shape(self, form: Hashable, outline: Polygon) -> PieceShape:
         """A patch at the size that it is cut for."""
         shape = self._shapes.get(form)
         if shape is None:
-            shape = Shape.of(at_origin(outline), self._design.seam)
+            shape = PieceShape.of(at_origin(outline), self._design.seam)
             shape = self._shapes[form] = shape.in_floats() if self._rough else shape
         scale, seam = self._size.scale, self._size.seam
         if scale == 1 and seam == self._design.seam:

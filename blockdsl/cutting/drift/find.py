@@ -13,9 +13,9 @@ from typing import Final
 from msgspec import Struct
 
 from blockdsl.cutting.cutlist import Cut
-from blockdsl.cutting.drift.cloth import Cloth, Lying
-from blockdsl.cutting.drift.sides import Misfit, Part, Reach, Side, widen
-from blockdsl.cutting.resized import LooseCuts, Size
+from blockdsl.cutting.drift.cloth import DriftCloth, LaidPiece
+from blockdsl.cutting.drift.sides import Misfit, Reach, SewnPart, SewnSide, widen
+from blockdsl.cutting.resized import FinishedSize, LooseCuts
 from blockdsl.geometry import Exact, Point, Polygon, sign, to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges, step
@@ -65,7 +65,7 @@ class DriftFinder:
     def __init__(self, design: BlockDesign, making: Making, letters: Sequence[str], order: Joined) -> None:
         self._design, self._making, self._letters, self._order = design, making, letters, order
         self._things: Things | None = None
-        self._rough = Cloth(design, making, letters, rough=True)
+        self._rough = DriftCloth(design, making, letters, rough=True)
         self._loose: LooseCuts | None = None
 
     def find(self, cuts: Sequence[Cut], by_template: Collection[str] = ()) -> Drift | None:
@@ -77,7 +77,7 @@ class DriftFinder:
         self._rough.cut(cuts, by_template)
         return self._exactly(cuts, by_template, None, enough=0).drift if self._may_drift() else None
 
-    def drifts(self, cuts: Sequence[Cut], by_template: Collection[str] = (), size: Size | None = None) -> bool:
+    def drifts(self, cuts: Sequence[Cut], by_template: Collection[str] = (), size: FinishedSize | None = None) -> bool:
         """Whether anything would be found, at another size or with templates; in floats where that is beyond doubt."""
         self._rough.cut(cuts, by_template, size)
         if self._rough.is_exact:
@@ -88,7 +88,7 @@ class DriftFinder:
             return most > self._rough.tolerance
         return self._exactly(cuts, by_template, size).drift is not None
 
-    def drifts_at(self, size: Size) -> bool:
+    def drifts_at(self, size: FinishedSize) -> bool:
         """Whether anything would be found at another size, when all is cut in the same ways."""
         if self._loose is None:
             self._loose = LooseCuts(self._design, self._making)
@@ -102,9 +102,9 @@ class DriftFinder:
         return not self._rough.is_exact and _may_drift(self._rough, self._making, self._order)
 
     def _exactly(
-        self, cuts: Sequence[Cut], by_template: Collection[str], size: Size | None, *, enough: float = inf
+        self, cuts: Sequence[Cut], by_template: Collection[str], size: FinishedSize | None, *, enough: float = inf
     ) -> _Steps:
-        cloth = Cloth(self._design, self._making, self._letters)
+        cloth = DriftCloth(self._design, self._making, self._letters)
         cloth.cut(cuts, by_template, size)
         return _Steps(cloth, self._all_things(), enough=max(enough, float(cloth.tolerance)))
 
@@ -119,7 +119,7 @@ class DriftFinder:
 # --- a look at the order ---------------------------------------------------------------------------
 
 
-def _may_drift(cloth: Cloth, making: Making, order: Joined) -> bool:
+def _may_drift(cloth: DriftCloth, making: Making, order: Joined) -> bool:
     """Whether seams lie too far out, or nearly, when only named units are trimmed.
 
     In floats, whose errors are far smaller than the room that is left for them.
@@ -130,7 +130,7 @@ def _may_drift(cloth: Cloth, making: Making, order: Joined) -> bool:
         for number, unit in enumerate(making.units)
         for place in unit.group.places
     }
-    known: dict[tuple[int, ...], Part] = {}
+    known: dict[tuple[int, ...], SewnPart] = {}
     for node in _nodes(cloth, titles, order):
         if any(isinstance(part, Joined) and part.patches not in known for part in node.parts) or (
             cloth.made_as_drawn.issuperset(node.patches)
@@ -141,14 +141,14 @@ def _may_drift(cloth: Cloth, making: Making, order: Joined) -> bool:
         if is_upright(node.outline):
             part = centred(cloth, part)
             if node.patches in titles:
-                part = Part(cloth.trimmed(node), part.moved)
+                part = SewnPart(cloth.trimmed(node), part.moved)
             if to_float(furthest(part)) > room:
                 return True
         known[node.patches] = part
     return False
 
 
-def _nodes(cloth: Cloth, titles: Mapping[tuple[int, ...], int], order: Joined) -> list[Joined]:
+def _nodes(cloth: DriftCloth, titles: Mapping[tuple[int, ...], int], order: Joined) -> list[Joined]:
     """What is joined, each after its parts; of units that are alike the insides of one."""
     seen: set[int] = set()
     nodes: list[Joined] = []
@@ -165,7 +165,7 @@ def _nodes(cloth: Cloth, titles: Mapping[tuple[int, ...], int], order: Joined) -
     return nodes[::-1]
 
 
-def sew(cloth: Cloth, node: Joined, part_of: Callable[[Assembly], Part]) -> tuple[Part, list[Misfit]]:
+def sew(cloth: DriftCloth, node: Joined, part_of: Callable[[Assembly], SewnPart]) -> tuple[SewnPart, list[Misfit]]:
     """A node from its parts, and where parts differ in length along a seam."""
     parts = [part_of(part) for part in node.parts]
     if node.outline is not None and all(part.is_as_drawn for part in parts):
@@ -184,7 +184,7 @@ def is_upright(outline: Polygon | None) -> bool:
     return outline is not None and len(outline) == 4 and all(a.x == b.x or a.y == b.y for a, b in edges(outline))
 
 
-def centred(cloth: Cloth, part: Part) -> Part:
+def centred(cloth: DriftCloth, part: SewnPart) -> SewnPart:
     """An upright part moved so that it stands out as far on opposite sides, as it is laid to be trimmed."""
     if part.is_as_drawn:
         return part
@@ -196,12 +196,12 @@ def centred(cloth: Cloth, part: Part) -> Part:
     return cloth.sewer.pushed(part, (left - right) / 2, (top - bottom) / 2)
 
 
-def furthest(part: Part) -> Exact:
+def furthest(part: SewnPart) -> Exact:
     """How far from its place that seam lies which lies furthest."""
     return max((max(high, -low) for low, high in part.moved.values()), default=NOTHING)
 
 
-def across(cloth: Cloth, outline: Polygon, sides: Sequence[Side]) -> list[tuple[Point, Exact, Exact]]:
+def across(cloth: DriftCloth, outline: Polygon, sides: Sequence[SewnSide]) -> list[tuple[Point, Exact, Exact]]:
     """For each two parallel edges of an outline: a step along them, their distance as drawn, and really."""
     borders = list(edges(outline))
     found = []
@@ -222,12 +222,12 @@ def across(cloth: Cloth, outline: Polygon, sides: Sequence[Side]) -> list[tuple[
 class _Steps:
     """Every thing to make, in the order of its steps; what the steps give the size of is trimmed to it."""
 
-    def __init__(self, cloth: Cloth, things: Things, *, enough: float = inf) -> None:
+    def __init__(self, cloth: DriftCloth, things: Things, *, enough: float = inf) -> None:
         """Sew all of them, or until a seam lies farther from its place than is `enough`."""
         self._cloth, self._things, self._frames = cloth, things, things.frames
-        self._made: dict[Key, Part] = {}
+        self._made: dict[Key, SewnPart] = {}
         self._worst: Misfit | None = None
-        self._sewn_things: list[tuple[Joined, Sequence[Side]]] = []
+        self._sewn_things: list[tuple[Joined, Sequence[SewnSide]]] = []
         self.drift: Drift | None = None
         self.most: Exact = NOTHING
         """How far the seam lies from its place that lies furthest, of all that is laid evenly and trimmed."""
@@ -245,7 +245,7 @@ class _Steps:
             if node.outline is not None
         )
 
-    def _make(self, thing: Thing) -> Part:
+    def _make(self, thing: Thing) -> SewnPart:
         node = thing.node
         if thing.by_hand or (thing.by_method and not self._cloth.is_star_from_strips(node)):
             return self._cloth.drawn(node)
@@ -258,7 +258,7 @@ class _Steps:
             return part
         part = centred(self._cloth, part)
         self._judge(node, furthest(part))
-        return Part(self._cloth.trimmed(node), part.moved)
+        return SewnPart(self._cloth.trimmed(node), part.moved)
 
     def _judge(self, node: Joined, moved: Exact) -> None:
         """The first step at which seams lie out of their places; what misses most so far is told as the reason."""
@@ -274,8 +274,8 @@ class _Steps:
         lengths = (worst.lengths[longer], worst.lengths[1 - longer])
         self.drift = Drift(node.patches, along, worst.drawn, lengths, moved)
 
-    def _sewn(self, node: Joined, thing: Thing) -> Part:
-        def part_of(part: Assembly) -> Part:
+    def _sewn(self, node: Joined, thing: Thing) -> SewnPart:
+        def part_of(part: Assembly) -> SewnPart:
             if isinstance(part, Piece):
                 return self._cloth.piece(part)
             if thing.by_method or self._things.is_on_the_way(part, node):
@@ -288,7 +288,7 @@ class _Steps:
                 self._worst = misfit
         return whole
 
-    def _fetched(self, part: Joined, taker: Thing) -> Part:
+    def _fetched(self, part: Joined, taker: Thing) -> SewnPart:
         """What an earlier step made, as it lies in what takes it."""
         key = self._things.key_of(part)
         made = self._made[key]
@@ -300,9 +300,9 @@ class _Steps:
             sides = [
                 side._replace(start=side.end, end=side.start, off=side.off_end, off_end=side.off) for side in sides
             ]
-        return Part(sides, turned(made.moved, lies.ways))
+        return SewnPart(sides, turned(made.moved, lies.ways))
 
-    def _lying(self, part: Joined, key: Key, taker: Thing) -> Lying:
+    def _lying(self, part: Joined, key: Key, taker: Thing) -> LaidPiece:
         """How something that was made lies in what takes it."""
         placement = self._frames.within(part, taker.key[0])
         here, there = self._frames.origin(key[0]), self._frames.origin(taker.key[0])
@@ -313,7 +313,7 @@ class _Steps:
 
         ways = [placement.direction(Point(Fraction(x), Fraction(1 - x))) for x in (1, 0)]
         numbers = tuple(self._cloth.sewer.number_pair(way) for way in ways)
-        return Lying(corner, numbers, is_mirrored=placement.turn.symmetry.is_mirrored)
+        return LaidPiece(corner, numbers, is_mirrored=placement.turn.symmetry.is_mirrored)
 
 
 def turned(moved: Mapping[tuple[Exact, Exact], Reach], along: Sequence[Point]) -> dict[tuple[Exact, Exact], Reach]:

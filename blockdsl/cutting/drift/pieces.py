@@ -31,7 +31,7 @@ Offsets = tuple[tuple[Exact, Exact], ...]
 """For each side of an outline, from its first corner on, how far the real side lies outside it at its two ends."""
 
 
-class Shape(Struct, frozen=True):
+class PieceShape(Struct, frozen=True):
     """A patch at the size that it is cut for.
 
     `sides` are steps along its outline, clockwise and without straight corners, `lengths` how long they are, `raw` how
@@ -46,19 +46,19 @@ class Shape(Struct, frozen=True):
     root_half: Exact = ROOT_HALF
 
     @classmethod
-    def of(cls, patch: Polygon, seam: Fraction) -> Shape:
+    def of(cls, patch: Polygon, seam: Fraction) -> PieceShape:
         """The shape of an outline, exactly."""
         sides = tuple(step(a, b) for a, b in edges(patch))
         return cls(patch, sides, tuple(edge_lengths(patch)), edge_lengths_with_allowance(patch, seam), seam)
 
-    def in_floats(self) -> Shape:
+    def in_floats(self) -> PieceShape:
         """The same, nearly."""
         corners, sides = (tuple(Point(*_floats(each)) for each in points) for points in (self.corners, self.sides))
-        return Shape(
+        return PieceShape(
             corners, sides, _floats(self.lengths), _floats(self.raw), _float(self.seam), _float(self.root_half)
         )
 
-    def sized(self, scale: Exact, seam: Exact) -> Shape:
+    def sized(self, scale: Exact, seam: Exact) -> PieceShape:
         """The shape scaled, with another allowance; what that adds to an edge is scaled with it."""
         corners, sides = (
             tuple(Point(point.x * scale, point.y * scale) for point in points) for points in (self.corners, self.sides)
@@ -66,7 +66,7 @@ class Shape(Struct, frozen=True):
         lengths = tuple(length * scale for length in self.lengths)
         more = seam / self.seam
         raw = tuple(length * scale + (raw - length) * more for length, raw in zip(self.lengths, self.raw, strict=True))
-        return Shape(corners, sides, lengths, raw, seam, self.root_half)
+        return PieceShape(corners, sides, lengths, raw, seam, self.root_half)
 
 
 def cut_in_floats(cut: Cut) -> Cut:
@@ -91,7 +91,7 @@ def _floats(numbers: Sequence[Exact]) -> tuple[Exact, ...]:
     return tuple([_float(number) for number in numbers])
 
 
-def side_offsets(shape: Shape, cut: Cut) -> Offsets:
+def side_offsets(shape: PieceShape, cut: Cut) -> Offsets:
     """The offsets of a patch that is cut as the list says; nothing for what is cut round a template."""
     if cut.strip is not None:
         return _parallel(_from_strip(shape, cut.strip))
@@ -121,7 +121,7 @@ def _none(product: Exact, one: Exact, other: Exact) -> bool:
     return not product or abs(to_float(product)) < SAME * to_float(one * other)
 
 
-def _rectangle(shape: Shape, cut: Cut) -> list[Exact]:
+def _rectangle(shape: PieceShape, cut: Cut) -> list[Exact]:
     # What a side is too long lies outside the two sides square to it.
     over = [_excess(length + 2 * shape.seam, cut) / 2 for length in shape.lengths[:2]]
     return [over[1], over[0]] * 2
@@ -133,7 +133,7 @@ def _excess(exact: Exact, cut: Cut) -> Exact:
     return cut.cut[place] - cut.exact[place]
 
 
-def _half_square(shape: Shape, cut: Cut) -> list[Exact]:
+def _half_square(shape: PieceShape, cut: Cut) -> list[Exact]:
     """The right corner stays where it is, and the long edge moves outward.
 
     Of a square cut once the legs grow, and the long edge moves by growth/√2; cut twice the long edge grows, and moves
@@ -146,7 +146,7 @@ def _half_square(shape: Shape, cut: Cut) -> list[Exact]:
     return [moves if side == long_edge else NOTHING for side in range(3)]
 
 
-def _half_rectangle(shape: Shape, cut: Cut) -> Offsets:
+def _half_rectangle(shape: PieceShape, cut: Cut) -> Offsets:
     """The right corner stays where it is, and the long edge moves outward, at each end by another measure.
 
     With the right corner of the piece at the origin and its legs along both axes, the patch has its corners at
@@ -164,7 +164,7 @@ def _half_rectangle(shape: Shape, cut: Cut) -> Offsets:
     return tuple((start, end) if side == long_edge else (NOTHING, NOTHING) for side in range(3))
 
 
-def _octagon(shape: Shape, cut: Cut) -> list[Exact]:
+def _octagon(shape: PieceShape, cut: Cut) -> list[Exact]:
     """Its box is rounded up, and its corners are cut off at a place rounded down."""
     sides, lengths, raw = shape.sides, shape.lengths, shape.raw
     over = [(cut.cut[place] - cut.exact[place]) / 2 for place in (0, 1)]
@@ -189,7 +189,7 @@ def _octagon(shape: Shape, cut: Cut) -> list[Exact]:
 # --- from strips -----------------------------------------------------------------------------------
 
 
-def _from_strip(shape: Shape, strip: StripCut) -> list[Exact]:
+def _from_strip(shape: PieceShape, strip: StripCut) -> list[Exact]:
     count = len(shape.sides)
     if strip.form == "template":
         return [NOTHING] * count
@@ -216,13 +216,13 @@ def _from_strip(shape: Shape, strip: StripCut) -> list[Exact]:
     return [NOTHING if over is None else over for over in found] * 2
 
 
-def _apart(shape: Shape, one: int, other: int) -> Exact:
+def _apart(shape: PieceShape, one: int, other: int) -> Exact:
     """How far the line of one side lies from a parallel one."""
     over = cross(shape.sides[one], step(shape.corners[one], shape.corners[other]))
     return _size(over) / shape.lengths[one]
 
 
-def _grown_from(shape: Shape, exact: Exact, wide: Exact) -> list[Exact]:
+def _grown_from(shape: PieceShape, exact: Exact, wide: Exact) -> list[Exact]:
     """A triangle whose cuts keep their angles: it grows from the corner across, and its base moves outward."""
     raw, lengths = shape.raw, shape.lengths
     # Areas of alike triangles go as the squares of their sides.
@@ -232,7 +232,7 @@ def _grown_from(shape: Shape, exact: Exact, wide: Exact) -> list[Exact]:
     return [wide if side == base else NOTHING for side in range(3)]
 
 
-def _trapezoid(shape: Shape, wide: Exact, longer: Exact, exact: Exact) -> list[Exact]:
+def _trapezoid(shape: PieceShape, wide: Exact, longer: Exact, exact: Exact) -> list[Exact]:
     """Its longer edge stays where it is; the shorter one moves out, and each slanted end by half of what is over."""
     sides, lengths = shape.sides, shape.lengths
     bases = [

@@ -16,7 +16,7 @@ from blockdsl.geometry.polygon import cross, dot, edges, step, turn_at
 NOTHING = Fraction(0)
 
 
-class Side(NamedTuple):
+class SewnSide(NamedTuple):
     """A side of a patch on the edge of a part, clockwise as drawn.
 
     `off` is how far outside it the real side lies at its start, `off_end` at its end, `longer` how much longer the real
@@ -35,7 +35,7 @@ class Side(NamedTuple):
         return self.off if self.off == self.off_end else self.off + (self.off_end - self.off) * portion
 
 
-def least(sides: Iterable[Side]) -> Exact:
+def least(sides: Iterable[SewnSide]) -> Exact:
     """How far outside the real sides lie where they reach least: there a seam is sewn."""
     return min(min(side.off, side.off_end) for side in sides)
 
@@ -65,13 +65,13 @@ Reach = tuple[Exact, Exact]
 """The least and the most of a measure."""
 
 
-class Part(Struct, frozen=True):
+class SewnPart(Struct, frozen=True):
     """What is sewn: its sides, and how far its seams lie from their places.
 
     `moved` has for each direction of seams, by its normal, how far along that they lie from where they are drawn.
     """
 
-    sides: Sequence[Side]
+    sides: Sequence[SewnSide]
     moved: Mapping[tuple[Exact, Exact], Reach]
 
     @property
@@ -118,7 +118,7 @@ class Sewer:
                 longer[place] = longer[place] + (before - after * cosine) * over_sine
         return tuple(longer)
 
-    def joined(self, one: Part, other: Part, line: Sequence[Point]) -> tuple[Part, list[Misfit]]:
+    def joined(self, one: SewnPart, other: SewnPart, line: Sequence[Point]) -> tuple[SewnPart, list[Misfit]]:
         """Both parts sewn along a seam, and how they differ in length along it.
 
         The other part is moved square to the seam by what both are larger there, and along it until it stands out as
@@ -128,7 +128,7 @@ class Sewer:
         kept_one, kept_other = list(one.sides), list(other.sides)
         pushes: list[tuple[tuple[Exact, Exact], Exact]] = []
         seams: dict[tuple[Exact, Exact], Reach] = dict(one.moved)
-        beside: tuple[Sequence[Side], Sequence[Side]] = ((), ())
+        beside: tuple[Sequence[SewnSide], Sequence[SewnSide]] = ((), ())
         for stretch in (self._stretch(start, end) for start, end in pairwise(line)):
             (ours, kept_one), (theirs, kept_other) = self._split(kept_one, stretch), self._split(kept_other, stretch)
             if ours and theirs:
@@ -142,15 +142,15 @@ class Sewer:
         if len(line) == 2 and pushes:
             (nx, ny), along = pushes[0][0], self._along_seam((one.sides, other.sides), beside, (line[0], line[1]))
             x, y = x - ny * along, y + nx * along
-        pushed = self.pushed(Part(kept_other, other.moved), x, y)
+        pushed = self.pushed(SewnPart(kept_other, other.moved), x, y)
         for normal, reach in pushed.moved.items():
             widen(seams, normal, reach)
-        return Part([*kept_one, *pushed.sides], seams), misfits
+        return SewnPart([*kept_one, *pushed.sides], seams), misfits
 
     def _along_seam(
         self,
-        parts: tuple[Sequence[Side], Sequence[Side]],
-        beside: tuple[Sequence[Side], Sequence[Side]],
+        parts: tuple[Sequence[SewnSide], Sequence[SewnSide]],
+        beside: tuple[Sequence[SewnSide], Sequence[SewnSide]],
         line: tuple[Point, Point],
     ) -> Exact:
         """How far the other part is slid along a seam, in the way of the first part's sides (it lies on their right).
@@ -169,7 +169,7 @@ class Sewer:
             return more[0]
         return NOTHING if more[1] is None else -more[1]
 
-    def _beyond(self, part: Sequence[Side], seam: Sequence[Side], place: Point) -> Exact | None:
+    def _beyond(self, part: Sequence[SewnSide], seam: Sequence[SewnSide], place: Point) -> Exact | None:
         """How far a part reaches beyond a drawn end of a seam, along it; None where it has no corner there."""
         off = least(seam)
         for on in seam:
@@ -186,7 +186,7 @@ class Sewer:
                     return ((side.off if ahead else side.off_end) - off * cosine) * over_sine
         return None
 
-    def pushed(self, part: Part, x: Exact, y: Exact) -> Part:
+    def pushed(self, part: SewnPart, x: Exact, y: Exact) -> SewnPart:
         """A part after it was moved."""
         if not x and not y:
             return part
@@ -194,12 +194,12 @@ class Sewer:
         for (nx, ny), (low, high) in part.moved.items():
             more = x * nx + y * ny
             moved[nx, ny] = (low + more, high + more)
-        return Part([self._pushed(side, x, y) for side in part.sides], moved)
+        return SewnPart([self._pushed(side, x, y) for side in part.sides], moved)
 
-    def closed(self, part: Part, start: Point, end: Point) -> Part:
+    def closed(self, part: SewnPart, start: Point, end: Point) -> SewnPart:
         """A part without the sides of a partial seam whose open end is closed."""
         stretch = self._stretch(start, end)
-        return Part(self._split(part.sides, stretch)[1], part.moved)
+        return SewnPart(self._split(part.sides, stretch)[1], part.moved)
 
     def apart(self, a: Point, b: Point, c: Point, d: Point) -> Exact | None:
         """How far two edges that face each other lie apart, a clockwise outline's; None when they do not."""
@@ -209,7 +209,7 @@ class Sewer:
         over = cross(one, away)
         return None if over <= 0 else over / square_root(Fraction(1) * dot(one, one))
 
-    def mean(self, part: Sequence[Side], start: Point, end: Point) -> Exact:
+    def mean(self, part: Sequence[SewnSide], start: Point, end: Point) -> Exact:
         """How far outside an edge of a part its real sides lie, on an average along the edge."""
         stretch = self._stretch(start, end)
         total = self.nothing
@@ -220,7 +220,7 @@ class Sewer:
                 total += off * (along if along >= 0 else -along)
         return total
 
-    def _split(self, part: Iterable[Side], stretch: _Stretch) -> tuple[list[Side], list[Side]]:
+    def _split(self, part: Iterable[SewnSide], stretch: _Stretch) -> tuple[list[SewnSide], list[SewnSide]]:
         """The sides of a part that lie on a stretch, at least in part; and what is left of all its sides beside it.
 
         Sides that run on beyond the stretch come as long as they are, with the offsets that they have at its ends.
@@ -288,7 +288,7 @@ class Sewer:
             known = self._floats[point] = (to_float(point.x), to_float(point.y))
         return known
 
-    def _misfit(self, stretch: _Stretch, ours: Sequence[Side], theirs: Sequence[Side]) -> list[Misfit]:
+    def _misfit(self, stretch: _Stretch, ours: Sequence[SewnSide], theirs: Sequence[SewnSide]) -> list[Misfit]:
         more = [sum((side.longer for side in sides), start=NOTHING) for sides in (ours, theirs)]
         if more[0] == more[1]:
             return []
@@ -316,7 +316,7 @@ class Sewer:
             known = self._corners[key] = (ux * vx + uy * vy, 1 / (ux * vy - uy * vx))
         return known
 
-    def _pushed(self, side: Side, x: Exact, y: Exact) -> Side:
+    def _pushed(self, side: SewnSide, x: Exact, y: Exact) -> SewnSide:
         nx, ny = self._normal(step(side.start, side.end))
         more = x * nx + y * ny
         return side._replace(off=side.off + more, off_end=side.off_end + more) if more else side

@@ -10,10 +10,10 @@ Does not know: cloth, allowances, paper.
 from blockdsl.sewing.foundation.plan import (
     FoundationPlan,
     NoFoundation,
-    Section,
+    PaperSection,
     SectionJoin,
     SewnPatch,
     plan_foundation,
 )
 
-__all__ = ["FoundationPlan", "NoFoundation", "Section", "SectionJoin", "SewnPatch", "plan_foundation"]
+__all__ = ["FoundationPlan", "NoFoundation", "PaperSection", "SectionJoin", "SewnPatch", "plan_foundation"]

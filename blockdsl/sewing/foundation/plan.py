@@ -13,7 +13,7 @@ from blockdsl.geometry.polygon import cross, edges, step
 from blockdsl.model import BlockDesign
 from blockdsl.sewing.classes import UnitGroup
 from blockdsl.sewing.foundation.peel import Added
-from blockdsl.sewing.foundation.search import Cut, SectionSearch
+from blockdsl.sewing.foundation.search import SectionSearch, SplitLine
 from blockdsl.sewing.order.net import Net, make_net
 from blockdsl.shapes import SHAPES
 
@@ -28,7 +28,7 @@ class SewnPatch(Struct, frozen=True):
     seam: tuple[Point, Point] | None
 
 
-class Section(Struct, frozen=True):
+class PaperSection(Struct, frozen=True):
     """What one paper holds: a convex outline, clockwise, and its patches in the order of sewing."""
 
     letter: str
@@ -51,7 +51,7 @@ class FoundationPlan(Struct, frozen=True):
     """A unit on papers: its sections, and the joins between them in order."""
 
     group: UnitGroup
-    sections: tuple[Section, ...]
+    sections: tuple[PaperSection, ...]
     joins: tuple[SectionJoin, ...]
 
 
@@ -120,14 +120,14 @@ def letter_of(place: int) -> str:
     return letters
 
 
-def _leaves(cut: Cut) -> Iterator[Cut]:
+def _leaves(cut: SplitLine) -> Iterator[SplitLine]:
     if not cut.parts:
         yield cut
     for part in cut.parts:
         yield from _leaves(part)
 
 
-def _joins(cut: Cut, letters: dict[tuple[int, ...], str]) -> Iterator[tuple[tuple[str, ...], tuple[str, ...]]]:
+def _joins(cut: SplitLine, letters: dict[tuple[int, ...], str]) -> Iterator[tuple[tuple[str, ...], tuple[str, ...]]]:
     """What is inside is joined first; then the parts from the first to the last."""
     for part in cut.parts:
         yield from _joins(part, letters)
@@ -157,9 +157,9 @@ def _seam_between(before: Sequence[Polygon], after: Sequence[Polygon]) -> tuple[
     raise ValueError("no straight line lies between the sections")
 
 
-def _section(letter: str, order: Sequence[Added], net: Net) -> Section:
+def _section(letter: str, order: Sequence[Added], net: Net) -> PaperSection:
     corners = {net.points[corner] for added in order for corner in net.rings[added.patch]}
-    return Section(letter, _hull(corners), tuple(SewnPatch(added.patch, _ends(added, net)) for added in order))
+    return PaperSection(letter, _hull(corners), tuple(SewnPatch(added.patch, _ends(added, net)) for added in order))
 
 
 def _ends(added: Added, net: Net) -> tuple[Point, Point] | None:

@@ -20,12 +20,12 @@ MOST_LOOKS: Final = 6_000
 """Patches looked at in the search for the fewest sections: half a second's work. After that the first good way does."""
 
 
-class Cut(Struct, frozen=True):
+class SplitLine(Struct, frozen=True):
     """Patches that are one section (then `order` is their sequence), or two or more parts that are joined in turn."""
 
     patches: tuple[int, ...]
     order: tuple[Added, ...]
-    parts: tuple[Cut, ...] = ()
+    parts: tuple[SplitLine, ...] = ()
 
     @property
     def sections(self) -> int:
@@ -43,26 +43,26 @@ class SectionSearch(Struct):
     net: Net
     in_rounds: bool = False
     stuck: tuple[int, ...] = ()
-    _known: dict[tuple[int, ...], Cut | None] = field(default_factory=dict)
+    _known: dict[tuple[int, ...], SplitLine | None] = field(default_factory=dict)
     _looks: int = 0
 
-    def fewest(self, patches: Sequence[int]) -> Cut | None:
+    def fewest(self, patches: Sequence[int]) -> SplitLine | None:
         """The patches in as few sections as can be; None when they cannot be sewn by straight seams alone."""
         key = tuple(sorted(patches))
         if key not in self._known:
             self._known[key] = self._look(key)
         return self._known[key]
 
-    def _look(self, patches: tuple[int, ...]) -> Cut | None:
+    def _look(self, patches: tuple[int, ...]) -> SplitLine | None:
         order = sewing_sequence(self.net, patches, as_numbered=self.in_rounds)
         if order is not None:
-            return Cut(patches, order)
+            return SplitLine(patches, order)
         self._looks += len(patches)
         ways = self._ways(patches)
         if not ways:
             # What is stuck here is stuck whichever way the unit is parted: no need to look further.
             self.stuck = self.stuck or patches
-        best: Cut | None = None
+        best: SplitLine | None = None
         for parts in ways:
             if self.stuck:
                 return None
@@ -85,9 +85,11 @@ class SectionSearch(Struct):
     def _in_reading_order(self, parts: list[list[int]]) -> list[list[int]]:
         return sorted(parts, key=lambda part: reading_place(self.net, part))
 
-    def _joined(self, patches: tuple[int, ...], parts: Sequence[Sequence[int]], fewer_than: int | None) -> Cut | None:
+    def _joined(
+        self, patches: tuple[int, ...], parts: Sequence[Sequence[int]], fewer_than: int | None
+    ) -> SplitLine | None:
         """The parts, each in its fewest sections; None when that is not fewer than asked."""
-        found: list[Cut] = []
+        found: list[SplitLine] = []
         count = 0
         for place, part in enumerate(parts):
             cut = self.fewest(part)
@@ -97,4 +99,4 @@ class SectionSearch(Struct):
             count += cut.sections
             if fewer_than is not None and count + len(parts) - place - 1 >= fewer_than:
                 return None
-        return Cut(patches, (), tuple(found))
+        return SplitLine(patches, (), tuple(found))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from blockdsl.geometry import Exact
-from blockdsl.sewing.message import Argument, Message, PieceList, PieceName, Size, message
+from blockdsl.sewing.message import Argument, Message, PieceList, PieceName, SizeArgument, message
 from blockdsl.sewing.method_steps.parts import Batch, MethodPart, MethodStep, MethodUnit
 from blockdsl.sewing.techniques.halves import darker
 
@@ -41,13 +41,13 @@ def measure(unit: MethodUnit) -> Message:
     return message("method-measure", size=unit.measures.size)
 
 
-def opened_size(unit: MethodUnit, role: int) -> Size:
+def opened_size(unit: MethodUnit, role: int) -> SizeArgument:
     """What half-square triangles measure that are made of two squares.
 
     Derived: the seam lies an allowance a from the diagonal, a√2 along an edge; squares of side s open to s - a√2.
     """
     side: Exact = unit.measures.side(role) - unit.measures.slant
-    return Size(side, side)
+    return SizeArgument(side, side)
 
 
 def method_step(

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.geometry import Exact, sign
-from blockdsl.sewing.message import Message, PieceName, Place, Position, Style, message
+from blockdsl.sewing.message import Message, PieceName, PlaceArgument, Position, Style, message
 from blockdsl.sewing.method_steps.common import measure, method_step, take
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodStep, MethodUnit
 from blockdsl.sewing.techniques import corners as scenes
@@ -34,11 +34,11 @@ def geese(unit: MethodUnit) -> MethodStep:
     same = unit.same(left, right)
     first, second = (PieceName(role, "a" if same else "both") for role in (left, right))
     letter, seam = PieceName(left, "letter"), measures.allowance
-    start, end = Place("lower-right"), Place("upper-left")
-    lay = message("method-flip-lay-base", base=PieceName(0), position=Place("top"))
-    place = message("method-flip-place-end", piece=first, end=Place("left"))
-    other = message("method-flip-other-end", piece=second, end=Place("right"), start=start, stop=end)
-    same_way = message("method-flip-same-way", position=Place("upper-right"))
+    start, end = PlaceArgument("lower-right"), PlaceArgument("upper-left")
+    lay = message("method-flip-lay-base", base=PieceName(0), position=PlaceArgument("top"))
+    place = message("method-flip-place-end", piece=first, end=PlaceArgument("left"))
+    other = message("method-flip-other-end", piece=second, end=PlaceArgument("right"), start=start, stop=end)
+    same_way = message("method-flip-same-way", position=PlaceArgument("upper-right"))
     return method_step(
         unit,
         ("each", 1),
@@ -64,7 +64,7 @@ def half(unit: MethodUnit) -> MethodStep:
     """A square on a square of the same size."""
     measures = unit.measures
     upper, lower = PieceName(1, "the"), PieceName(0, "the")
-    turn = message("method-flip-lay-both", start=Place("lower-left"), end=Place("upper-right"))
+    turn = message("method-flip-lay-both", start=PlaceArgument("lower-left"), end=PlaceArgument("upper-right"))
     return method_step(
         unit,
         ("each", 1),
@@ -77,7 +77,7 @@ def half(unit: MethodUnit) -> MethodStep:
                 (
                     message("method-flip-place-whole", base=lower),
                     turn,
-                    message("method-flip-sew", position=Place("lower-right")),
+                    message("method-flip-sew", position=PlaceArgument("lower-right")),
                     message("method-cut-outside", seam=measures.allowance),
                     message("method-press-over-other", piece=PieceName(1)),
                     *_trimmed(unit),
@@ -113,11 +113,11 @@ def _corners(unit: MethodUnit, places: Sequence[str], roles: Sequence[int]) -> M
     mark = message("method-mark-each" if count > 1 else "method-mark-the", letter=letter)
     wide, high = measures.finished
     long_edge: Position = "top" if sign(wide - high) > 0 else "left"
-    lay = message("method-flip-lay-base", base=PieceName(0), position=Place(long_edge))
+    lay = message("method-flip-lay-base", base=PieceName(0), position=PlaceArgument(long_edge))
     place = message(
         "method-flip-place-corner",
         piece=PieceName(roles[0], style),
-        corner=Place(CORNERS[places[0]][0]),
+        corner=PlaceArgument(CORNERS[places[0]][0]),
         base=PieceName(0),
     )
     parts = [
@@ -177,8 +177,8 @@ def _flip(unit: MethodUnit, place: str, letter: PieceName) -> tuple[Message, ...
     """Turn, sew, cut and press a square that lies on a corner."""
     corner, start, end = CORNERS[place]
     return (
-        message("method-flip-turn", piece=letter, start=Place(start), end=Place(end)),
-        message("method-flip-sew", position=Place(corner)),
+        message("method-flip-turn", piece=letter, start=PlaceArgument(start), end=PlaceArgument(end)),
+        message("method-flip-sew", position=PlaceArgument(corner)),
         message("method-cut-outside", seam=unit.measures.allowance),
         message("method-press-over-corner", piece=letter),
     )
@@ -186,4 +186,10 @@ def _flip(unit: MethodUnit, place: str, letter: PieceName) -> tuple[Message, ...
 
 def _next(place: str, piece: PieceName) -> Message:
     corner, start, end = CORNERS[place]
-    return message("method-flip-next-corner", piece=piece, corner=Place(corner), start=Place(start), end=Place(end))
+    return message(
+        "method-flip-next-corner",
+        piece=piece,
+        corner=PlaceArgument(corner),
+        start=PlaceArgument(start),
+        end=PlaceArgument(end),
+    )

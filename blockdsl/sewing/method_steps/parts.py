@@ -10,7 +10,7 @@ from msgspec import Struct
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Argument, Message
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Picture
+from blockdsl.sewing.techniques.scene import ScenePicture
 
 Batch = Literal["each", "pair", "set", "strips"]
 """What is taken at once: what makes one unit, a pair of squares, a set of squares, the strips of one strip set."""
@@ -53,12 +53,12 @@ class MethodPart(Struct, frozen=True):
     """One lettered part of a step: its sentences in order, a picture, then what is measured and what follows that."""
 
     sentences: tuple[Message, ...]
-    picture: Picture
+    picture: ScenePicture
     measure: Message | None = None
     after: tuple[Message, ...] = ()
 
     @property
-    def pictures(self) -> tuple[Picture, ...]:
+    def pictures(self) -> tuple[ScenePicture, ...]:
         """Its picture, as the steps of a lesson have theirs."""
         return (self.picture,)
 

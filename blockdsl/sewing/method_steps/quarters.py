@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from blockdsl.sewing.message import Message, PieceList, PieceName, Place, Position, message
+from blockdsl.sewing.message import Message, PieceList, PieceName, PlaceArgument, Position, message
 from blockdsl.sewing.method_steps.common import (
     marked_and_under,
     measure,
@@ -226,10 +226,10 @@ def sort_out(
         message(
             key,
             landmark="point" if landmark is None else landmark,
-            lies=Place(lies),
+            lies=PlaceArgument(lies),
             told=told,
-            here=Place(here),
-            there=Place(there),
+            here=PlaceArgument(here),
+            there=PlaceArgument(there),
             count=unit.count,
             mirrored=unit.mirrored,
         ),

@@ -14,12 +14,22 @@ from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.polygon import bounding_box
-from blockdsl.sewing.message import Length, Message, MessageList, PieceList, PieceName, Place, Position, Size, message
+from blockdsl.sewing.message import (
+    Length,
+    Message,
+    MessageList,
+    PieceList,
+    PieceName,
+    PlaceArgument,
+    Position,
+    SizeArgument,
+    message,
+)
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodPiece, MethodStep
 from blockdsl.sewing.method_steps.strip_sets import StripSetUnit
 from blockdsl.sewing.techniques import stars as scenes
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Picture, show
+from blockdsl.sewing.techniques.scene import SceneCloth, ScenePicture, show
 from blockdsl.shapes.star45 import POINTS
 
 PAIR: Final = (POINTS - 1, 0)
@@ -43,7 +53,7 @@ class StarUnit(Struct, frozen=True):
     pieces: Mapping[int, MethodPiece]
     triangles: int
     corners: int
-    patches: tuple[Cloth, ...]
+    patches: tuple[SceneCloth, ...]
     first: int
     count: int
 
@@ -52,7 +62,7 @@ class StarUnit(Struct, frozen=True):
         """Rows of a large diamond."""
         return len(self.sets)
 
-    def some(self, points: Iterable[int], ground: Sequence[int] = ()) -> tuple[Cloth, ...]:
+    def some(self, points: Iterable[int], ground: Sequence[int] = ()) -> tuple[SceneCloth, ...]:
         """Some points and some patches of the ground, triangles first, then squares, finished."""
         many = self.rows * self.rows
         patches = [cloth for point in points for cloth in self.patches[point * many : (point + 1) * many]]
@@ -75,16 +85,16 @@ def segments_of(star: StarUnit, place: int) -> MethodStep:
     else:
         # Sets are pressed opposite ways in turn, so that the rows nest.
         way: Position = "top" if place % 2 else "bottom"
-        press = message("method-press-side", seams=seams, position=Place(way))
+        press = message("method-press-side", seams=seams, position=PlaceArgument(way))
     first, *rest = unit.lengths
     kind = "one" if unit.sets == 1 else "first" if rest else "each"
     take = message(
         "method-take-strip-set",
         kind=kind,
         pieces=PieceList(tuple(sorted(unit.pieces)), "take"),
-        size=Size(unit.strip_width, first.length),
+        size=SizeArgument(unit.strip_width, first.length),
     )
-    more = tuple(message("method-take-last-set", size=Size(unit.strip_width, each.length)) for each in rest)
+    more = tuple(message("method-take-last-set", size=SizeArgument(unit.strip_width, each.length)) for each in rest)
     sew = message("method-star-set", pieces=PieceList(unit.roles), step=Length(unit.band))
     cut = message(
         "method-star-cut",
@@ -237,5 +247,5 @@ def _reach(star: StarUnit) -> Length:
     return Length(half)
 
 
-def _shown(star: StarUnit, key: str, points: Iterable[int], ground: Sequence[int] = ()) -> Picture:
+def _shown(star: StarUnit, key: str, points: Iterable[int], ground: Sequence[int] = ()) -> ScenePicture:
     return show(key, *star.some(points, ground))

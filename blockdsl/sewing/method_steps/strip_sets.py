@@ -8,7 +8,17 @@ from msgspec import Struct
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.sewing.message import Argument, Length, Message, Names, PieceList, PieceName, Place, Size, message
+from blockdsl.sewing.message import (
+    Argument,
+    Length,
+    Message,
+    Names,
+    PieceList,
+    PieceName,
+    PlaceArgument,
+    SizeArgument,
+    message,
+)
 from blockdsl.sewing.method_steps.parts import MethodPart, MethodPiece, MethodStep
 from blockdsl.sewing.techniques import strips as scenes
 from blockdsl.sewing.techniques.measures import Extent, Measures
@@ -66,7 +76,7 @@ def segments_of(unit: StripSetUnit) -> MethodStep:
         MethodPart(
             (*trim, *_cutting(unit)),
             scenes.cut_across(measures, unit.roles, unit.band, unit.segment)[0],
-            message("method-measure", size=Size(unit.segment, across)),
+            message("method-measure", size=SizeArgument(unit.segment, across)),
         ),
     )
     # Sets differ in too much to be explained as others are.
@@ -84,10 +94,13 @@ def segments_of(unit: StripSetUnit) -> MethodStep:
 def _takes(unit: StripSetUnit) -> tuple[Message, ...]:
     first, *rest = unit.lengths
     pieces = PieceList(tuple(sorted(unit.pieces)), "take")
-    size = Size(unit.strip_width, first.length)
+    size = SizeArgument(unit.strip_width, first.length)
     kind = "one" if unit.sets == 1 else "first" if rest else "each"
     taken = message("method-take-strip-set", kind=kind, pieces=pieces, size=size)
-    return (taken, *(message("method-take-last-set", size=Size(unit.strip_width, each.length)) for each in rest))
+    return (
+        taken,
+        *(message("method-take-last-set", size=SizeArgument(unit.strip_width, each.length)) for each in rest),
+    )
 
 
 def _sewing(unit: StripSetUnit) -> tuple[Message, ...]:
@@ -121,7 +134,7 @@ def _pressing(unit: StripSetUnit) -> tuple[tuple[bool, ...], Message]:
         return down, message("method-press-toward", seams=seams, piece=PieceName(toward.pop()))
     if len(away) == 1 and not toward & away:
         return down, message("method-press-away", seams=seams, piece=PieceName(away.pop()))
-    return (True,) * seams, message("method-press-side", seams=seams, position=Place("bottom"))
+    return (True,) * seams, message("method-press-side", seams=seams, position=PlaceArgument("bottom"))
 
 
 def _cutting(unit: StripSetUnit) -> tuple[Message, ...]:
@@ -143,8 +156,8 @@ def joined(unit: StripSetUnit, sets: tuple[int, ...], count: int) -> MethodStep:
     """
     measures = unit.measures
     rows = measures.counts[0]
-    size = message("method-measure", size=Size(*unit.trimmed) if unit.trimmed else measures.size)
-    trim = (message("method-trim-joined", count=count, size=Size(*unit.trimmed)),) if unit.trimmed else ()
+    size = message("method-measure", size=SizeArgument(*unit.trimmed) if unit.trimmed else measures.size)
+    trim = (message("method-trim-joined", count=count, size=SizeArgument(*unit.trimmed)),) if unit.trimmed else ()
     take, body = _rows_of_two_sets(rows, sets, measures) if len(sets) == 2 else _rows_of_one_set(unit, rows, sets)
     start = message("method-take-each" if count > 1 else "method-take", pieces=take)
     parts = (MethodPart((start, *body, *trim), scenes.checker_checked(measures), size),)
@@ -162,12 +175,12 @@ def _rows_of_one_set(unit: StripSetUnit, rows: int, sets: tuple[int, ...]) -> tu
     take = message("method-segments", count=rows, set=sets[0] if sets else 0)
     if rows == 2:
         return take, (
-            message("method-lay-two", first=left, second=right, position=Place("left")),
+            message("method-lay-two", first=left, second=right, position=PlaceArgument("left")),
             message("method-sew-second-below", meet=_meet(measures)),
             _press(measures, 1, "method-press-toward-second"),
         )
     return take, (
-        message("method-lay-turned", first=left, second=right, position=Place("left")),
+        message("method-lay-turned", first=left, second=right, position=PlaceArgument("left")),
         message("method-sew-rows", meet=_meet(measures)),
         _press_down(measures, rows - 1),
     )
@@ -205,4 +218,4 @@ def _press(measures: Measures, seams: int, key: str, **more: int) -> Message:
 def _press_down(measures: Measures, seams: int) -> Message:
     if measures.open_seams:
         return message("method-press-open", seams=seams)
-    return message("method-press-side", seams=seams, position=Place("bottom"))
+    return message("method-press-side", seams=seams, position=PlaceArgument("bottom"))

@@ -7,18 +7,18 @@ from collections.abc import Iterator
 from msgspec import Struct, field
 
 
-class Cut(Struct):
+class CutLine(Struct):
     """Some patches; once parted, the parts in order.
 
     `opened` are sides of a partial seam closed at this place. `bent`: the last part is set in.
     """
 
     patches: list[int]
-    parts: list[Cut] = field(default_factory=list)
+    parts: list[CutLine] = field(default_factory=list)
     opened: frozenset[int] = frozenset()
     bent: bool = False
 
-    def walk(self) -> Iterator[Cut]:
+    def walk(self) -> Iterator[CutLine]:
         """This and all parts within, each before its own parts."""
         waiting = [self]
         while waiting:

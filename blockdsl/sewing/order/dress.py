@@ -11,13 +11,13 @@ from msgspec import Struct
 
 from blockdsl.geometry import Point, Polygon
 from blockdsl.sewing.order.assembly import Assembly, Joined, Piece, SeamKind, SeamLine
-from blockdsl.sewing.order.cuts import Cut
+from blockdsl.sewing.order.cuts import CutLine
 from blockdsl.sewing.order.net import OUTSIDE, Net
 
 _HARDNESS: tuple[SeamKind, ...] = ("straight", "curved", "partial", "set-in")
 
 
-def dress(net: Net, whole: Cut) -> Assembly:
+def dress(net: Net, whole: CutLine) -> Assembly:
     """The finished tree."""
     return _Dresser(net, whole).tree()
 
@@ -32,7 +32,7 @@ class _Stretch(Struct, frozen=True):
 
 
 class _Dresser:
-    def __init__(self, net: Net, whole: Cut) -> None:
+    def __init__(self, net: Net, whole: CutLine) -> None:
         self._net = net
         self._order = list(whole.walk())
         self._opened = frozenset(side for cut in self._order for side in cut.opened)
@@ -55,7 +55,7 @@ class _Dresser:
             done[id(cut)] = Joined(parts, seams, kind, closes, tuple(cut.patches), self._outline(cut.patches))
         return done[id(self._order[0])]
 
-    def _closed_by(self, cut: Cut) -> tuple[tuple[Point, Point], ...]:
+    def _closed_by(self, cut: CutLine) -> tuple[tuple[Point, Point], ...]:
         """Open stretches are sewn as soon as everything beside them is joined."""
         if not self._stretches:
             return ()
@@ -65,7 +65,7 @@ class _Dresser:
             self._still_open -= stretch.sides
         return tuple((stretch.stop, stretch.end) for stretch in closed)
 
-    def _seams(self, cut: Cut) -> tuple[SeamLine, ...]:
+    def _seams(self, cut: CutLine) -> tuple[SeamLine, ...]:
         net, part_of = self._net, self._part_of
         for number, part in enumerate(cut.parts):
             for patch in part.patches:

@@ -11,7 +11,7 @@ from blockdsl.model import BlockDesign
 from blockdsl.sewing.order.alike import NOTHING_SOLID, Looks, Match, Solid, Span
 from blockdsl.sewing.order.assembly import Assembly, Unsewable, count_seams
 from blockdsl.sewing.order.bends import MOST_WASTED, part_along_a_bend
-from blockdsl.sewing.order.cuts import Cut
+from blockdsl.sewing.order.cuts import CutLine
 from blockdsl.sewing.order.divide import choose_division
 from blockdsl.sewing.order.dress import dress
 from blockdsl.sewing.order.nesting import Nest, inside_out, nest_units, parts_of_shapes, set_atoms
@@ -87,24 +87,24 @@ class _Finder:
         self._nests = {(each.atom, len(each.patches)): each for each in inside_out(nest)}
         self._added_last = added_last(design)
         self._atom = list(range(len(design.patches)))
-        self._known: dict[int, Cut] = {}
-        self._measured: dict[tuple[int, object], Cut | None] = {}
+        self._known: dict[int, CutLine] = {}
+        self._measured: dict[tuple[int, object], CutLine | None] = {}
         self._design = design
         self._corners: dict[Point, int] = {}
         self.stuck: set[int] = set()
 
-    def find(self) -> Cut:
+    def find(self) -> CutLine:
         """The whole block, units first, so that what looks like a unit elsewhere is sewn as the unit is."""
-        whole = Cut([])
+        whole = CutLine([])
         for nest in inside_out(self._nest):
-            whole = Cut(list(nest.patches))
+            whole = CutLine(list(nest.patches))
             set_atoms(nest, self._atom)
             self._take_apart(whole)
         return whole
 
-    def _take_apart(self, whole: Cut) -> None:
+    def _take_apart(self, whole: CutLine) -> None:
         """Fill in all parts. What is open at a place stays open for its parts: those come with their places."""
-        waiting: list[tuple[Cut, frozenset[int]]] = [(whole, frozenset())]
+        waiting: list[tuple[CutLine, frozenset[int]]] = [(whole, frozenset())]
         while waiting:
             cut, opened = waiting.pop()
             if len(cut.patches) == 1 or self._recall(cut, opened):
@@ -112,7 +112,7 @@ class _Finder:
             self._part(cut, opened)
             waiting.extend((part, opened | cut.opened) for part in reversed(cut.parts))
 
-    def _part(self, cut: Cut, opened: frozenset[int]) -> None:
+    def _part(self, cut: CutLine, opened: frozenset[int]) -> None:
         region = self._seen(cut, opened)
         first, stop = cut.patches[0], cut.patches[-1] + 1
         count = self._added_last.get((first, stop), 0)
@@ -124,7 +124,7 @@ class _Finder:
             region = self._dissolved(cut, opened)
             division = choose_division(region, self._looks)
         if division is not None:
-            cut.parts = [Cut(part) for part in division.parts]
+            cut.parts = [CutLine(part) for part in division.parts]
             return
         found = part_the_hard_way(region, self._looks)
         if found is None and self._units_in(cut):
@@ -136,17 +136,17 @@ class _Finder:
             self.stuck.update(cut.patches)
             return
         cut.opened, cut.bent = found.opened, found.bent
-        cut.parts = [Cut(part) for part in found.parts]
+        cut.parts = [CutLine(part) for part in found.parts]
 
-    def _in_rounds(self, patches: list[int], count: int) -> list[Cut]:
+    def _in_rounds(self, patches: list[int], count: int) -> list[CutLine]:
         """What there was before and the `count` patches that were added to it last, in reading order."""
         before, *added = patches[:-count], *([patch] for patch in patches[-count:])
         first, last = (before, *added) if count == 1 else added
         if reading_place(self.net, last) < reading_place(self.net, first):
             first, last = last, first
-        return [Cut(part) for part in ((first, last) if count == 1 else (first, before, last))]
+        return [CutLine(part) for part in ((first, last) if count == 1 else (first, before, last))]
 
-    def _seen(self, cut: Cut, opened: AbstractSet[int]) -> Region:
+    def _seen(self, cut: CutLine, opened: AbstractSet[int]) -> Region:
         """The region, after a unit that is all of it has been opened up."""
         while True:
             first = cut.patches[0]
@@ -157,7 +157,7 @@ class _Finder:
 
     # --- units that stand in the way ---------------------------------------------------------------
 
-    def _dissolved(self, cut: Cut, opened: AbstractSet[int]) -> Region:
+    def _dissolved(self, cut: CutLine, opened: AbstractSet[int]) -> Region:
         """The region with as few units opened up as let a line lead across; as it was, when none does."""
         units = self._units_in(cut)
         for unit in units:
@@ -178,7 +178,7 @@ class _Finder:
         self._atom[:] = before
         return look_at(self.net, cut.patches, self._atom, opened)
 
-    def _units_in(self, cut: Cut) -> list[Nest]:
+    def _units_in(self, cut: CutLine) -> list[Nest]:
         """The units that lie in the region, are kept whole so far, and may be opened up."""
         counts: dict[int, int] = {}
         for patch in cut.patches:
@@ -191,7 +191,7 @@ class _Finder:
 
     # --- what has been seen before -----------------------------------------------------------------
 
-    def _recall(self, cut: Cut, opened: AbstractSet[int]) -> bool:
+    def _recall(self, cut: CutLine, opened: AbstractSet[int]) -> bool:
         """Take the region apart as one that looks like it; else remember it under its look."""
         if len(cut.patches) > MOST_PATCHES_REMEMBERED or (opened and self._has_open_seam(cut, opened)):
             return False
@@ -204,7 +204,7 @@ class _Finder:
         self._copy(known, cut, match)
         return True
 
-    def _first_like(self, cut: Cut) -> Cut:
+    def _first_like(self, cut: CutLine) -> CutLine:
         """The first region seen that looks like this one; looks are asked only of regions of one measure."""
         measure = len(cut.patches), sum(self.net.areas[patch] for patch in cut.patches)
         lone = self._measured.setdefault(measure, cut)
@@ -215,22 +215,22 @@ class _Finder:
             self._known[self._looks.likeness(lone.patches).either] = lone
         return self._known.setdefault(self._looks.likeness(cut.patches).either, cut)
 
-    def _has_open_seam(self, cut: Cut, opened: AbstractSet[int]) -> bool:
+    def _has_open_seam(self, cut: CutLine, opened: AbstractSet[int]) -> bool:
         inside = frozenset(cut.patches)
         return any(self.net.left[side] in inside and self.net.right[side] in inside for side in opened)
 
-    def _copy(self, known: Cut, cut: Cut, match: Match) -> None:
+    def _copy(self, known: CutLine, cut: CutLine, match: Match) -> None:
         pairs = [(known, cut)]
         while pairs:
             there, here = pairs.pop()
             here.opened = frozenset(self._side_at(side, match) for side in there.opened)
             here.bent = there.bent
-            here.parts = [Cut(sorted(match.patches[patch] for patch in part.patches)) for part in there.parts]
+            here.parts = [CutLine(sorted(match.patches[patch] for patch in part.patches)) for part in there.parts]
             pairs.extend(zip(there.parts, here.parts, strict=True))
             if not here.bent and here.parts and self._is_backwards(here):
                 here.parts.reverse()
 
-    def _is_backwards(self, cut: Cut) -> bool:
+    def _is_backwards(self, cut: CutLine) -> bool:
         first, last = (reading_place(self.net, cut.parts[end].patches) for end in (0, -1))
         return last < first
 

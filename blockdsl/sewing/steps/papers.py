@@ -13,7 +13,7 @@ from msgspec.structs import replace
 from blockdsl.geometry import Point
 from blockdsl.geometry.polygon import bounding_box, dot, step, translate
 from blockdsl.model import Patch
-from blockdsl.sewing.foundation import FoundationPlan, Section, SectionJoin
+from blockdsl.sewing.foundation import FoundationPlan, PaperSection, SectionJoin
 from blockdsl.sewing.methods import FOUNDATION
 from blockdsl.sewing.part_name import PartName
 from blockdsl.sewing.steps.paper_meetings import meetings_of
@@ -69,7 +69,7 @@ def _drawn(plan: FoundationPlan, whole: Variant) -> Variant:
     )
 
 
-def _section(section: Section, drawn: Variant) -> Variant:
+def _section(section: PaperSection, drawn: Variant) -> Variant:
     """A section by itself, its box at the origin; its patches in the order of sewing."""
     left, top, right, bottom = bounding_box(section.outline)
     return Variant(
@@ -84,7 +84,7 @@ def _section(section: Section, drawn: Variant) -> Variant:
     )
 
 
-def _patches(section: Section, drawn: Variant) -> tuple[Patch, ...]:
+def _patches(section: PaperSection, drawn: Variant) -> tuple[Patch, ...]:
     return tuple(drawn.picture[sewn.index] for sewn in section.patches)
 
 

@@ -12,20 +12,20 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.parallel import parallel_outside
 from blockdsl.sewing.techniques.cloth import at, box
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Item, LessonStep, Line, SceneCloth, lesson_step, show
 
 _FINE = 24
 _EVERY = 2
 """Every second of the fine steps along the leaf has a stitch."""
 
 
-def turned_and_raw(measures: Measures) -> tuple[Step, ...]:
+def turned_and_raw(measures: Measures) -> tuple[LessonStep, ...]:
     """Trace and cut, turn under, lay on, sew down; and the other way, with a raw edge."""
     width, height, seam = measures.width, measures.height, measures.seam
     leaf = _leaf(width, height)
-    ground = Cloth(0, box(width + 2 * seam, height + 2 * seam, -seam, -seam))
-    on_top = Cloth(1, leaf)
-    cut = Cloth(1, parallel_outside(leaf, seam))
+    ground = SceneCloth(0, box(width + 2 * seam, height + 2 * seam, -seam, -seam))
+    on_top = SceneCloth(1, leaf)
+    cut = SceneCloth(1, parallel_outside(leaf, seam))
     # As far as the leaf, which reaches from a fifth to four fifths of the square along its middle lines.
     creases = (
         Line("drawn", at(width / 2, -seam), at(width / 2, height / 5)),

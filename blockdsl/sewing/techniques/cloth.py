@@ -15,7 +15,6 @@ from blockdsl.geometry.polygon import cross, dot, edges, step
 from blockdsl.sewing.message import message
 from blockdsl.sewing.techniques.measures import Measures
 from blockdsl.sewing.techniques.scene import (
-    Cloth,
     Cutting,
     Gap,
     Hand,
@@ -23,8 +22,9 @@ from blockdsl.sewing.techniques.scene import (
     Line,
     LineKind,
     Measured,
-    Picture,
-    Press,
+    PressArrow,
+    SceneCloth,
+    ScenePicture,
     show,
 )
 
@@ -58,8 +58,8 @@ def moved(items: Iterable[Item], dx: Exact, dy: Exact) -> tuple[Item, ...]:
 
 
 def _moved(item: Item, dx: Exact, dy: Exact) -> Item:
-    if isinstance(item, Cloth):
-        return Cloth(item.role, tuple(at(p.x + dx, p.y + dy) for p in item.outline), item.side)
+    if isinstance(item, SceneCloth):
+        return SceneCloth(item.role, tuple(at(p.x + dx, p.y + dy) for p in item.outline), item.side)
     if isinstance(item, Line):
         return Line(item.kind, at(item.start.x + dx, item.start.y + dy), at(item.end.x + dx, item.end.y + dy))
     if isinstance(item, Measured):
@@ -129,7 +129,7 @@ def cut_outline(patch: Polygon, seam: Exact) -> Polygon:
     return offset_outward(patch, seam)
 
 
-def trimmed(cloths: Sequence[Cloth], width: Exact, height: Exact, seam: Exact) -> tuple[Cloth, ...]:
+def trimmed(cloths: Sequence[SceneCloth], width: Exact, height: Exact, seam: Exact) -> tuple[SceneCloth, ...]:
     """Cloth cut off at the edges of the unfinished unit, whose finished corner is (0, 0)."""
     left, top, right, bottom = -seam, -seam, width + seam, height + seam
     rim = edges(outline((left, top), (right, top), (right, bottom), (left, bottom)))
@@ -140,7 +140,7 @@ def trimmed(cloths: Sequence[Cloth], width: Exact, height: Exact, seam: Exact) -
         for side in sides:
             shape = clipped(shape, side) if shape else shape
         if len(shape) > 2:
-            kept.append(Cloth(cloth.role, shape, cloth.side))
+            kept.append(SceneCloth(cloth.role, shape, cloth.side))
     return tuple(kept)
 
 
@@ -152,27 +152,27 @@ def turned_corner(side: Exact) -> Exact:
     return side * Fraction(3, 10)
 
 
-def squares_together(top: int, under: int, side: Exact) -> tuple[Cloth, ...]:
+def squares_together(top: int, under: int, side: Exact) -> tuple[SceneCloth, ...]:
     """Two squares right sides together, the lower right corner of the upper one folded back."""
     fold = turned_corner(side)
     rest = side - fold
     return (
-        Cloth(under, box(side, side)),
-        Cloth(top, outline((0, 0), (side, 0), (side, rest), (rest, side), (0, side)), "wrong"),
-        Cloth(top, outline((side, rest), (rest, side), (rest, rest))),
+        SceneCloth(under, box(side, side)),
+        SceneCloth(top, outline((0, 0), (side, 0), (side, rest), (rest, side), (0, side)), "wrong"),
+        SceneCloth(top, outline((side, rest), (rest, side), (rest, rest))),
     )
 
 
-def patches_together(under: Cloth, over: Cloth, seam: Exact, line: Seam) -> tuple[Item, ...]:
+def patches_together(under: SceneCloth, over: SceneCloth, seam: Exact, line: Seam) -> tuple[Item, ...]:
     """Two cut patches right sides together along the seam that they share in the finished unit.
 
     `line` is that seam; `over` lies on its left hand in the finished unit and is folded over onto `under`.
     """
     upper = reflected(cut_outline(over.outline, seam), line)
-    return (Cloth(under.role, cut_outline(under.outline, seam)), Cloth(over.role, upper, "wrong"))
+    return (SceneCloth(under.role, cut_outline(under.outline, seam)), SceneCloth(over.role, upper, "wrong"))
 
 
-def pressed(seam: Seam, toward: Point, reach: Exact, *, open_seams: bool) -> tuple[Press, ...]:
+def pressed(seam: Seam, toward: Point, reach: Exact, *, open_seams: bool) -> tuple[PressArrow, ...]:
     """Across the middle of a seam toward a place beside it; both ways when seams are pressed open.
 
     `reach` is a share of the way from the middle of the seam to that place.
@@ -182,8 +182,8 @@ def pressed(seam: Seam, toward: Point, reach: Exact, *, open_seams: bool) -> tup
     dx, dy = (toward.x - middle.x) * reach, (toward.y - middle.y) * reach
     far, near = at(middle.x + dx, middle.y + dy), at(middle.x - dx, middle.y - dy)
     if open_seams:
-        return Press(middle, far), Press(middle, near)
-    return (Press(near, far),)
+        return PressArrow(middle, far), PressArrow(middle, near)
+    return (PressArrow(near, far),)
 
 
 # --- tools and measures ----------------------------------------------------------------------------
@@ -203,7 +203,7 @@ def laid_out(pieces: Sequence[tuple[int, Exact, Exact]], gap: Exact) -> tuple[It
     tallest = max(height for _, _, height in pieces)
     for role, width, height in pieces:
         y = tallest - height
-        items.append(Cloth(role, box(width, height, x, y)))
+        items.append(SceneCloth(role, box(width, height, x, y)))
         below, beside = dimensions(width, height, x, y)
         items.append(below)
         if width != height:
@@ -212,7 +212,7 @@ def laid_out(pieces: Sequence[tuple[int, Exact, Exact]], gap: Exact) -> tuple[It
     return tuple(items)
 
 
-def last_check(cloths: Sequence[Cloth], measures: Measures, key: str) -> Picture:
+def last_check(cloths: Sequence[SceneCloth], measures: Measures, key: str) -> ScenePicture:
     """The finished unit with its allowance, trimmed, and what it should measure."""
     width, height = measures.unfinished
     kept = trimmed(cloths, measures.width, measures.height, measures.seam)
@@ -226,13 +226,13 @@ def cutting_pair(
     key: str,
     turns: tuple[int, int],
     beside: tuple[Point, Exact] | None = None,
-) -> tuple[Picture, Picture]:
+) -> tuple[ScenePicture, ScenePicture]:
     """The same cut for a right-handed and a left-handed maker, each turned so that the cut leads straight away.
 
     `beside`: the step from the cut to the seam that it runs along, and how far that is, to be written.
     """
 
-    def picture(hand: Hand, turn: int) -> Picture:
+    def picture(hand: Hand, turn: int) -> ScenePicture:
         forward = _forward(cut, turn)
         gap: tuple[Item, ...] = ()
         if beside is not None:
@@ -240,7 +240,7 @@ def cutting_pair(
             x, y = (near + (end - near) * far for near, end in zip(forward.start, forward.end, strict=True))
             gap = (Gap(at(x, y), at(x + beside[0].x, y + beside[0].y), beside[1]),)
         shown = (*items, Line("cut", cut.start, cut.end), *gap, forward)
-        return Picture(shown, message(f"picture-{key}"), turn, hand)
+        return ScenePicture(shown, message(f"picture-{key}"), turn, hand)
 
     return picture("right", turns[0]), picture("left", turns[1])
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from blockdsl.geometry import Exact, Point, sign
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.sewing.message import Size
+from blockdsl.sewing.message import SizeArgument
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -19,7 +19,16 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Press, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Item,
+    LessonStep,
+    Line,
+    PressArrow,
+    SceneCloth,
+    ScenePicture,
+    lesson_step,
+    show,
+)
 
 
 def _square_at(place: str, base: tuple[Exact, Exact], c: Exact) -> tuple[Exact, Exact]:
@@ -35,12 +44,12 @@ def _line_at(place: str, base: tuple[Exact, Exact], c: Exact) -> tuple[Point, Po
     return at(x, y), at(x + c, y + c)
 
 
-def _flipped(place: str, role: int, base: tuple[Exact, Exact], c: Exact) -> Cloth:
+def _flipped(place: str, role: int, base: tuple[Exact, Exact], c: Exact) -> SceneCloth:
     """The small square pressed over its corner: the triangle of it that is seen."""
     x, y = _square_at(place, base, c)
     corner = {"tl": (x, y), "tr": (x + c, y), "br": (x + c, y + c), "bl": (x, y + c)}[place]
     first, second = _line_at(place, base, c)
-    return Cloth(role, outline((first.x, first.y), (second.x, second.y), corner))
+    return SceneCloth(role, outline((first.x, first.y), (second.x, second.y), corner))
 
 
 def _roles(measures: Measures, places: Sequence[str]) -> list[int]:
@@ -49,15 +58,15 @@ def _roles(measures: Measures, places: Sequence[str]) -> list[int]:
     return [place + 1 if place + 1 in measures.cuts else known[-1] for place in range(len(places))]
 
 
-def _ground(measures: Measures) -> tuple[Cloth, tuple[Exact, Exact], Exact]:
+def _ground(measures: Measures) -> tuple[SceneCloth, tuple[Exact, Exact], Exact]:
     """The base with its longer side at the top, its sides, and the side of a small square."""
     base, c = measures.cut(0), measures.side(1)
     if base[0] < base[1]:
         base = base[1], base[0]
-    return Cloth(0, box(*base)), base, c
+    return SceneCloth(0, box(*base)), base, c
 
 
-def flipped(measures: Measures, count: int) -> list[Cloth]:
+def flipped(measures: Measures, count: int) -> list[SceneCloth]:
     """The base with its first corners pressed over."""
     ground, base, c = _ground(measures)
     roles = _roles(measures, measures.corners)
@@ -65,11 +74,11 @@ def flipped(measures: Measures, count: int) -> list[Cloth]:
     return [ground, *(_flipped(place, role, base, c) for place, role in pairs)]
 
 
-def marked(measures: Measures) -> Picture:
+def marked(measures: Measures) -> ScenePicture:
     """A small square with its line."""
     c = measures.side(1)
     role = _roles(measures, measures.corners)[0]
-    return show("square-marked", Cloth(role, box(c, c), "wrong"), rising("drawn", c))
+    return show("square-marked", SceneCloth(role, box(c, c), "wrong"), rising("drawn", c))
 
 
 def laid(measures: Measures, number: int) -> tuple[Item, ...]:
@@ -78,28 +87,28 @@ def laid(measures: Measures, number: int) -> tuple[Item, ...]:
     place = measures.corners[number]
     role = _roles(measures, measures.corners)[number]
     x, y = _square_at(place, base, c)
-    small = Cloth(role, box(c, c, x, y), "wrong")
+    small = SceneCloth(role, box(c, c, x, y), "wrong")
     return (*flipped(measures, number), small, Line("sewn", *_line_at(place, base, c)))
 
 
-def sewn_on(measures: Measures, number: int) -> Picture:
+def sewn_on(measures: Measures, number: int) -> ScenePicture:
     """A small square sewn across a corner."""
     return show("corner-sewn" if number == 0 else "next-corner-sewn", *laid(measures, number))
 
 
-def turned_over(measures: Measures) -> Picture:
+def turned_over(measures: Measures) -> ScenePicture:
     """The first corner pressed over its seam."""
     _, base, c = _ground(measures)
     return show("corner-flipped", *flipped(measures, 1), _over(measures.corners[0], base, c))
 
 
-def checked(measures: Measures) -> Picture:
+def checked(measures: Measures) -> ScenePicture:
     """The finished unit with what it should measure."""
     _, base, _ = _ground(measures)
-    return show("flip-measured", *flipped(measures, 4), *dimensions(*base), size=Size(*base))
+    return show("flip-measured", *flipped(measures, 4), *dimensions(*base), size=SizeArgument(*base))
 
 
-def corner_by_corner(measures: Measures) -> tuple[Step, ...]:
+def corner_by_corner(measures: Measures) -> tuple[LessonStep, ...]:
     """The steps for whatever corners the unit has."""
     places = measures.corners
     _, base, c = _ground(measures)
@@ -140,7 +149,7 @@ def has_points(measures: Measures) -> bool:
 
 def _trim_pictures(
     items: Sequence[Item], place: str, base: tuple[Exact, Exact], c: Exact, slant: Exact, seam: Exact
-) -> tuple[Picture, Picture]:
+) -> tuple[ScenePicture, ScenePicture]:
     """The cut outside the seam; the cloth is turned so that what is kept lies under the ruler."""
     start, end = _line_at(place, base, c)
     outward = {"tl": (-1, -1), "tr": (1, -1), "br": (1, 1), "bl": (-1, 1)}[place]
@@ -156,7 +165,7 @@ def _trim_pictures(
     return cutting_pair(items, cut, "corner-cut-off", (kept_left, kept_left + 4), beside)
 
 
-def _over(place: str, base: tuple[Exact, Exact], c: Exact) -> Press:
+def _over(place: str, base: tuple[Exact, Exact], c: Exact) -> PressArrow:
     """From inside the base out to the corner."""
     x, y = _square_at(place, base, c)
     near, far = c * Fraction(3, 5), c * Fraction(1, 5)
@@ -165,4 +174,4 @@ def _over(place: str, base: tuple[Exact, Exact], c: Exact) -> Press:
     def inside(distance: Exact) -> Point:
         return at(x + (c - distance if mirrored_x else distance), y + (c - distance if mirrored_y else distance))
 
-    return Press(inside(near), inside(far))
+    return PressArrow(inside(near), inside(far))

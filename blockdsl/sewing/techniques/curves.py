@@ -12,7 +12,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, box, cutting_pair, dimensions, moved, outline
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Press, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Item, LessonStep, Line, Measured, PressArrow, SceneCloth, lesson_step, show
 
 _FINE: Final = 32
 """Steps along a quarter circle in the pictures, so fine that no corner shows."""
@@ -65,7 +65,7 @@ def _sewn(radius: Exact, height: Exact) -> tuple[Line, ...]:
     return tuple(Line("sewn", a, b) for a, b in pairwise(places))
 
 
-def quarter_circles(measures: Measures) -> tuple[Step, ...]:
+def quarter_circles(measures: Measures) -> tuple[LessonStep, ...]:
     """A quarter circle in a square. Roles: surround 0, quarter circle 1."""
     f, seam = measures.width, measures.seam
     radius = measures.radius or f * Fraction(2, 3)
@@ -73,20 +73,20 @@ def quarter_circles(measures: Measures) -> tuple[Step, ...]:
     apart = f / 5 + 2 * seam
     pie_marks, ground_marks = _marks(radius, radius + seam, f), _marks(radius - seam, radius, f)
     pieces: tuple[Item, ...] = (
-        *moved((Cloth(0, surround), *ground_marks), apart, -apart),
-        Cloth(1, pie),
+        *moved((SceneCloth(0, surround), *ground_marks), apart, -apart),
+        SceneCloth(1, pie),
         *pie_marks,
     )
     # The surround's wrong side, laid along the curve; the rest of it lies in folds and is left out.
-    laid = (Cloth(1, pie), Cloth(0, _band(radius, f, seam), "wrong"))
+    laid = (SceneCloth(1, pie), SceneCloth(0, _band(radius, f, seam), "wrong"))
     pins = _marks(radius - seam, radius + seam, f, _PINS)
-    whole = (Cloth(0, surround), Cloth(1, _arc_fill(radius, f, seam)))
+    whole = (SceneCloth(0, surround), SceneCloth(1, _arc_fill(radius, f, seam)))
     near, far = radius - f / 10, radius + f / 8
-    arrow = Press(_on_middle(near, f), _on_middle(far, f))
+    arrow = PressArrow(_on_middle(near, f), _on_middle(far, f))
     width, height = measures.unfinished
     side = measures.side(0)
     strip: tuple[Item, ...] = (
-        Cloth(0, box(side * Fraction(8, 5), side)), Measured(at(ZERO, side), at(side, side), side),
+        SceneCloth(0, box(side * Fraction(8, 5), side)), Measured(at(ZERO, side), at(side, side), side),
     )  # fmt: skip
     square = Line("cut", at(side, side), at(side, ZERO))
     cut = show("curve-pieces", *pieces)

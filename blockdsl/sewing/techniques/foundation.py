@@ -11,7 +11,7 @@ from blockdsl.geometry import Exact, Point, Polygon, sign, square_root
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.offset import offset_outward
 from blockdsl.geometry.polygon import clockwise, cross, dot, edges, step
-from blockdsl.sewing.message import Argument, Length, Size
+from blockdsl.sewing.message import Argument, Length, SizeArgument
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -25,33 +25,43 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.geese import over_left
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Picture, Step, Words, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Item,
+    LessonStep,
+    Line,
+    SceneCloth,
+    ScenePaper,
+    ScenePicture,
+    SceneWords,
+    lesson_step,
+    show,
+)
 
 
-def papers(measures: Measures) -> tuple[Step, ...]:
+def papers(measures: Measures) -> tuple[LessonStep, ...]:
     """Print, lay, sew, fold back and trim, press, go on, cut to size."""
     w, h, seam = measures.width, measures.height, measures.seam
     point = at(w / 2, ZERO)
     left_seam, right_seam = (at(ZERO, h), point), (point, at(w, h))
-    sheet = Paper(_grown(w, h, seam * 3))
+    sheet = ScenePaper(_grown(w, h, seam * 3))
     rim = _rim(w, h, seam)
     lines: tuple[Item, ...] = (*rim, Line("printed", *left_seam), Line("printed", *right_seam))
     numbers = (
-        Words(at(w / 2, h * Fraction(5, 8)), "A1"),
-        Words(at(w / 8, h / 4), "A2"),
-        Words(at(w * Fraction(7, 8), h / 4), "A3"),
+        SceneWords(at(w / 2, h * Fraction(5, 8)), "A1"),
+        SceneWords(at(w / 8, h / 4), "A2"),
+        SceneWords(at(w * Fraction(7, 8), h / 4), "A3"),
     )
-    first = Cloth(0, _grown(w, h, seam * 2))
+    first = SceneCloth(0, _grown(w, h, seam * 2))
     sewn = Line("sewn", at(-seam, h + seam), at(w / 2 + seam, -seam))
     roomy = _roomy_sky(w, h, seam)
-    second = Cloth(1, reflected(roomy, left_seam), "wrong")
-    goose = Cloth(0, clipped(first.outline, left_seam))
+    second = SceneCloth(1, reflected(roomy, left_seam), "wrong")
+    goose = SceneCloth(0, clipped(first.outline, left_seam))
     sky = clipped(roomy, left_seam[::-1])
-    opened = Cloth(1, sky)
+    opened = SceneCloth(1, sky)
     mirrored_sky = tuple(at(w - corner.x, corner.y) for corner in reversed(sky))
     other = 2 if 2 in measures.cuts else 1
-    last = Cloth(other, mirrored_sky)
-    pieced = (opened, Cloth(0, clipped(goose.outline, right_seam)), last)
+    last = SceneCloth(other, mirrored_sky)
+    pieced = (opened, SceneCloth(0, clipped(goose.outline, right_seam)), last)
     whole = (sheet, *pieced)
     outer = _grown(w, h, seam)
     edges = tuple(Line("cut", outer[place - 1], outer[place]) for place in range(4))
@@ -93,7 +103,7 @@ def _roomy_sky(width: Exact, height: Exact, seam: Exact) -> Polygon:
     return outline((-by, -by), (width / 2 + by + slant, -by), (-by, height + by + slant))
 
 
-def _trim(measures: Measures, first: Cloth, second: Cloth, sewn: Line) -> tuple[Picture, Picture]:
+def _trim(measures: Measures, first: SceneCloth, second: SceneCloth, sewn: Line) -> tuple[ScenePicture, ScenePicture]:
     """Seen from the cloth's side: the cut lies a seam allowance outside the seam, what is kept under the ruler."""
     w, h, seam, slant = measures.width, measures.height, measures.seam, measures.slant
     by = 2 * seam
@@ -124,7 +134,7 @@ class PaperArea(Struct, frozen=True):
 
 def section_lesson(
     areas: Sequence[PaperArea], outline: Polygon, seam: Fraction, unfinished: tuple[Exact, Exact] | None
-) -> tuple[Step, ...]:
+) -> tuple[LessonStep, ...]:
     """The work on a section, with its pictures; `outline` is what paper and fabric are cut to.
 
     Print, lay the first piece; of two areas or more also place the second, sew, trim and press it; of three or more
@@ -132,10 +142,10 @@ def section_lesson(
     """
     rim = tuple(Line("printed", *edge) for edge in edges(outline))
     lines = tuple(Line("printed", *area.seam) for area in areas if area.seam)
-    numbers = tuple(Words(_middle(area.outline), area.number) for area in areas)
-    sheet = Paper(offset_outward(clockwise(outline), seam))
+    numbers = tuple(SceneWords(_middle(area.outline), area.number) for area in areas)
+    sheet = ScenePaper(offset_outward(clockwise(outline), seam))
     first, *others = areas
-    start = Cloth(first.role, first.laid)
+    start = SceneCloth(first.role, first.laid)
     told: dict[str, Argument] = {"seam": Length(seam), "first": first.number}
     steps = [
         lesson_step("papers-print", _mirrored(show("paper", sheet, *rim, *lines, *numbers))),
@@ -144,7 +154,7 @@ def section_lesson(
     if others:
         second = others[0]
         line = _right_of(second)
-        folded = Cloth(second.role, reflected(second.laid, line), "wrong")
+        folded = SceneCloth(second.role, reflected(second.laid, line), "wrong")
         sewn = _lengthened(line, seam)
         told["second"] = second.number
         opened = show("paper-opened", sheet, *_sewn(areas[:2]), sewn, *rim, numbers[0], numbers[1])
@@ -157,14 +167,14 @@ def section_lesson(
     if len(others) > 1:
         steps.append(lesson_step("papers-go-on", show("paper-all", sheet, *done, *rim, *numbers)))
     cuts = tuple(Line("cut", *edge) for edge in edges(outline))
-    size: Argument = "none" if unfinished is None else Size(*unfinished)
+    size: Argument = "none" if unfinished is None else SizeArgument(*unfinished)
     steps.append(
         lesson_step("papers-cut", show("paper-cut", sheet, *done, *cuts, *numbers), seam=Length(seam), size=size)
     )
     return tuple(steps)
 
 
-def _trimmed_at(line: tuple[Point, Point], items: Sequence[Item], seam: Fraction) -> tuple[Picture, Picture]:
+def _trimmed_at(line: tuple[Point, Point], items: Sequence[Item], seam: Fraction) -> tuple[ScenePicture, ScenePicture]:
     """Both layers cut an allowance beyond the line, on the side of the new area; what is kept lies under the ruler."""
     way = step(*line)
     share = seam / square_root(dot(way, way))
@@ -181,17 +191,17 @@ def _turned_right(place: Point, eighths: int) -> Exact:
     return place.x * sines[(eighths + 2) % 8] - place.y * sines[eighths % 8]
 
 
-def _sewn(areas: Sequence[PaperArea]) -> list[Cloth]:
+def _sewn(areas: Sequence[PaperArea]) -> list[SceneCloth]:
     """What is seen of the pieces so far: each on its side of its seam, those before it folded under there."""
-    seen: list[Cloth] = []
+    seen: list[SceneCloth] = []
     for area in areas:
         if area.seam is None:
-            seen.append(Cloth(area.role, area.laid))
+            seen.append(SceneCloth(area.role, area.laid))
             continue
         line = _right_of(area)
         under = [replace(cloth, outline=clipped(cloth.outline, line[::-1])) for cloth in seen]
         seen = [cloth for cloth in under if len(cloth.outline) > 2]
-        seen.append(Cloth(area.role, clipped(area.laid, line)))
+        seen.append(SceneCloth(area.role, clipped(area.laid, line)))
     return seen
 
 
@@ -221,7 +231,7 @@ def _middle(outline: Polygon) -> Point:
     return at(sum((p.x for p in outline), ZERO) / len(outline), sum((p.y for p in outline), ZERO) / len(outline))
 
 
-def _mirrored(picture: Picture) -> Picture:
+def _mirrored(picture: ScenePicture) -> ScenePicture:
     """The picture as it is seen from the back."""
 
     def over(point: Point) -> Point:
@@ -229,12 +239,12 @@ def _mirrored(picture: Picture) -> Picture:
 
     def turned(item: Item) -> Item:
         match item:
-            case Paper():
-                return Paper(tuple(map(over, reversed(item.outline))))
+            case ScenePaper():
+                return ScenePaper(tuple(map(over, reversed(item.outline))))
             case Line():
                 return Line(item.kind, over(item.start), over(item.end))
-            case Words():
-                return Words(over(item.place), item.text)
+            case SceneWords():
+                return SceneWords(over(item.place), item.text)
         raise TypeError(f"{type(item).__name__} is not printed on a paper")
 
     return replace(picture, items=tuple(map(turned, picture.items)))

@@ -23,7 +23,18 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import GAP
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Measured, Picture, Press, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Gap,
+    Item,
+    LessonStep,
+    Line,
+    Measured,
+    PressArrow,
+    SceneCloth,
+    ScenePicture,
+    lesson_step,
+    show,
+)
 
 
 def sky_role(measures: Measures) -> int:
@@ -31,25 +42,25 @@ def sky_role(measures: Measures) -> int:
     return 2 if 2 in measures.cuts else 1
 
 
-def opened_goose(measures: Measures, skies: int = 2) -> tuple[Cloth, ...]:
+def opened_goose(measures: Measures, skies: int = 2) -> tuple[SceneCloth, ...]:
     """A goose with its first sky, or both, pressed open toward the sky; finished corner at (0, 0)."""
     w, h, seam = measures.width, measures.height, measures.seam
     point = at(w / 2, ZERO)
-    goose = Cloth(0, cut_outline((point, at(w, h), at(ZERO, h)), seam))
-    left = Cloth(1, clipped(cut_outline(outline((0, 0), (w / 2, 0), (0, h)), seam), (point, at(ZERO, h))))
-    right = Cloth(
+    goose = SceneCloth(0, cut_outline((point, at(w, h), at(ZERO, h)), seam))
+    left = SceneCloth(1, clipped(cut_outline(outline((0, 0), (w / 2, 0), (0, h)), seam), (point, at(ZERO, h))))
+    right = SceneCloth(
         sky_role(measures), clipped(cut_outline(outline((w / 2, 0), (w, 0), (w, h)), seam), (at(w, h), point))
     )
     return (goose, left, right)[: 1 + skies]
 
 
-def over_left(measures: Measures) -> tuple[Press, ...]:
+def over_left(measures: Measures) -> tuple[PressArrow, ...]:
     """Across the left seam toward the sky, or both ways."""
     seam = (at(ZERO, measures.height), at(measures.width / 2, ZERO))
     return pressed(seam, at(ZERO, ZERO), Fraction(1, 3), open_seams=measures.open_seams)
 
 
-def checked(measures: Measures) -> Picture:
+def checked(measures: Measures) -> ScenePicture:
     """The unit with what it should measure, and the allowance above the point."""
     w, seam = measures.width, measures.seam
     picture = last_check(opened_goose(measures), measures, "goose-measured")
@@ -63,36 +74,36 @@ def first_squares(measures: Measures) -> tuple[Item, ...]:
     """Two small squares on opposite corners of the large one, and the seams."""
     g, s, slant = measures.side(0), measures.side(1), measures.slant
     return (
-        Cloth(0, box(g, g)),
-        Cloth(1, box(s, s, ZERO, g - s), "wrong"),
-        Cloth(1, box(s, s, g - s, ZERO), "wrong"),
+        SceneCloth(0, box(g, g)),
+        SceneCloth(1, box(s, s, ZERO, g - s), "wrong"),
+        SceneCloth(1, box(s, s, g - s, ZERO), "wrong"),
         rising("drawn", g),
         rising("sewn", g, -slant),
         rising("sewn", g, slant),
     )
 
 
-def marked(measures: Measures) -> Picture:
+def marked(measures: Measures) -> ScenePicture:
     """The five squares, the small ones with a line."""
     g, s = measures.side(0), measures.side(1)
     return show("five-squares", *_squares(g, s, sky_role(measures)))
 
 
-def two_on(measures: Measures) -> Picture:
+def two_on(measures: Measures) -> ScenePicture:
     """Two small squares sewn on."""
     return show("two-small-squares", *first_squares(measures))
 
 
-def heart(measures: Measures) -> Picture:
+def heart(measures: Measures) -> ScenePicture:
     """A half of it, pressed."""
     return show("heart", *_heart(measures), *_outward(measures), turn=5)
 
 
-def third_on(measures: Measures) -> Picture:
+def third_on(measures: Measures) -> ScenePicture:
     """A small square on the square corner of a half."""
     s, slant, other = measures.side(1), measures.slant, sky_role(measures)
     last = (
-        Cloth(other, box(s, s), "wrong"),
+        SceneCloth(other, box(s, s), "wrong"),
         falling("drawn", s),
         falling("sewn", s, -slant),
         falling("sewn", s, slant),
@@ -100,7 +111,7 @@ def third_on(measures: Measures) -> Picture:
     return show("third-small-square", *_heart(measures), *last, falling("cut", s), turn=5)
 
 
-def four_at_a_time(measures: Measures) -> tuple[Step, ...]:
+def four_at_a_time(measures: Measures) -> tuple[LessonStep, ...]:
     """One large square and four small ones give four units."""
     seam, press = measures.allowance, "open" if measures.open_seams else "side"
     cloth = first_squares(measures)
@@ -131,11 +142,11 @@ def _squares(g: Exact, s: Exact, other: int) -> tuple[Item, ...]:
             x, y = g + gap + column * (s + gap / 2), row * (s + gap / 2) + g / 2 - s - gap / 4
             if row:
                 items.append(Measured(at(x, y + s), at(x + s, y + s), s))
-            items += [Cloth(1 if row == 0 else other, box(s, s, x, y), "wrong"), rising("drawn", s, ZERO, x, y)]
+            items += [SceneCloth(1 if row == 0 else other, box(s, s, x, y), "wrong"), rising("drawn", s, ZERO, x, y)]
     return tuple(items)
 
 
-def _heart(measures: Measures) -> tuple[Cloth, ...]:
+def _heart(measures: Measures) -> tuple[SceneCloth, ...]:
     """One half of the large square, its square corner at (0, 0), the small triangles pressed outward.
 
     Derived: the cut edge is x + y = g, the seam x + y = g - a√2 for an allowance a; folding over the seam takes
@@ -147,10 +158,10 @@ def _heart(measures: Measures) -> tuple[Cloth, ...]:
     edge = g - slant
     lower = clipped(outline((-slant, edge), (s - slant, edge - s), (s - slant, edge)), seam)
     upper = clipped(outline((edge, -slant), (edge, s - slant), (edge - s, s - slant)), seam)
-    return Cloth(0, half), Cloth(1, lower), Cloth(1, upper)
+    return SceneCloth(0, half), SceneCloth(1, lower), SceneCloth(1, upper)
 
 
-def _outward(measures: Measures) -> tuple[Press, ...]:
+def _outward(measures: Measures) -> tuple[PressArrow, ...]:
     g, slant = measures.side(0), measures.slant
     near, far = g / 8, g * Fraction(7, 8)
     edge = g - slant
@@ -162,20 +173,20 @@ def _outward(measures: Measures) -> tuple[Press, ...]:
 # --- from single triangles -------------------------------------------------------------------------
 
 
-def from_triangles(measures: Measures) -> tuple[Step, ...]:
+def from_triangles(measures: Measures) -> tuple[LessonStep, ...]:
     """A goose from a square cut twice corner to corner, skies from squares cut once."""
     w, h, seam = measures.width, measures.height, measures.seam
     g, s = measures.side(0), measures.side(1)
     other = sky_role(measures)
     point = at(w / 2, ZERO)
-    goose = Cloth(0, (point, at(w, h), at(ZERO, h)))
-    left = Cloth(1, outline((0, 0), (w / 2, 0), (0, h)))
-    right = Cloth(other, outline((w / 2, 0), (w, 0), (w, h)))
+    goose = SceneCloth(0, (point, at(w, h), at(ZERO, h)))
+    left = SceneCloth(1, outline((0, 0), (w / 2, 0), (0, h)))
+    right = SceneCloth(other, outline((w / 2, 0), (w, 0), (w, h)))
     first = patches_together(goose, left, seam, (at(ZERO, h), point))
     folded = patches_together(goose, right, seam, (point, at(w, h)))[1]
     sewn_left = Line("sewn", at(-seam, h + seam), at(w / 2 + seam, -seam))
     sewn_right = Line("sewn", at(w / 2 - seam, -seam), at(w + seam, h + seam))
-    cut: tuple[Item, ...] = (Cloth(0, box(g, g)), Line("cut", at(ZERO, ZERO), at(g, g)))
+    cut: tuple[Item, ...] = (SceneCloth(0, box(g, g)), Line("cut", at(ZERO, ZERO), at(g, g)))
     press = "open" if measures.open_seams else "side"
     allowance = measures.allowance
     squares = show("large-and-small-square", *laid_out([(0, g, g), (1, s, s)], g * GAP))

@@ -23,7 +23,7 @@ from blockdsl.sewing.techniques.cloth import (
     squares_together,
 )
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Gap, Item, Line, Picture, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Gap, Item, LessonStep, Line, SceneCloth, ScenePicture, lesson_step, show
 
 GAP = Fraction(1, 5)
 
@@ -38,40 +38,40 @@ def light_on_dark(measures: Measures, first: int = 0, second: int = 1) -> tuple[
     return (second, first) if darker(measures, first, second) == first else (first, second)
 
 
-def opened_half(measures: Measures, first: int = 0, second: int = 1) -> tuple[Cloth, ...]:
+def opened_half(measures: Measures, first: int = 0, second: int = 1) -> tuple[SceneCloth, ...]:
     """A half-square unit pressed open with its dog-ears, `first` at the upper left; finished corner at (0, 0)."""
     f = measures.width
-    upper = Cloth(first, cut_outline(outline((0, 0), (f, 0), (0, f)), measures.seam))
-    lower = Cloth(second, cut_outline(outline((f, 0), (f, f), (0, f)), measures.seam))
+    upper = SceneCloth(first, cut_outline(outline((0, 0), (f, 0), (0, f)), measures.seam))
+    lower = SceneCloth(second, cut_outline(outline((f, 0), (f, f), (0, f)), measures.seam))
     seam = (at(ZERO, f), at(f, ZERO))
     if darker(measures, first, second) == second:
-        return upper, Cloth(second, clipped(lower.outline, seam))
-    return lower, Cloth(first, clipped(upper.outline, seam[::-1]))
+        return upper, SceneCloth(second, clipped(lower.outline, seam))
+    return lower, SceneCloth(first, clipped(upper.outline, seam[::-1]))
 
 
 # --- pictures --------------------------------------------------------------------------------------
 
 
-def two_squares(measures: Measures) -> Picture:
+def two_squares(measures: Measures) -> ScenePicture:
     """The pair of squares that is cut."""
     side = measures.side(0)
     return show("squares", *laid_out([(0, side, side), (1, side, side)], side * GAP))
 
 
-def marked(side: Exact, role: int, *, both: bool = False) -> Picture:
+def marked(side: Exact, role: int, *, both: bool = False) -> ScenePicture:
     """A square, wrong side up, with one diagonal or both."""
     lines = (rising("drawn", side), falling("drawn", side)) if both else (rising("drawn", side),)
-    return show("square-marked-twice" if both else "square-marked", Cloth(role, box(side, side), "wrong"), *lines)
+    return show("square-marked-twice" if both else "square-marked", SceneCloth(role, box(side, side), "wrong"), *lines)
 
 
-def sewn(measures: Measures, first: int = 0, second: int = 1) -> Picture:
+def sewn(measures: Measures, first: int = 0, second: int = 1) -> ScenePicture:
     """The pair right sides together, a seam on both sides of the line."""
     side = measures.side(first)
     together = squares_together(*light_on_dark(measures, first, second), side)
     return show("sewn-both-sides", *together, *both_sides(side, measures.slant), gap_beside(measures, side))
 
 
-def sewn_four_times(measures: Measures) -> Picture:
+def sewn_four_times(measures: Measures) -> ScenePicture:
     """The pair right sides together, a seam on both sides of both diagonals."""
     side, slant = measures.side(0), measures.slant
     lines = (rising("drawn", side), falling("drawn", side))
@@ -80,7 +80,7 @@ def sewn_four_times(measures: Measures) -> Picture:
     return show("sewn-four-times", *together, *lines, *seams, gap_beside(measures, side))
 
 
-def quartered(measures: Measures) -> tuple[Picture, Picture]:
+def quartered(measures: Measures) -> tuple[ScenePicture, ScenePicture]:
     """The pair cut in half both ways."""
     side, slant = measures.side(0), measures.slant
     half, light = side / 2, light_on_dark(measures)[0]
@@ -88,19 +88,19 @@ def quartered(measures: Measures) -> tuple[Picture, Picture]:
     seams = tuple(line("sewn", side, shift) for line in (rising, falling) for shift in (-slant, slant))
     upright = Line("cut", at(half, side), at(half, ZERO))
     level = Line("cut", at(ZERO, half), at(side, half))
-    cloth: tuple[Item, ...] = (Cloth(light, box(side, side), "wrong"), *lines, *seams, level)
+    cloth: tuple[Item, ...] = (SceneCloth(light, box(side, side), "wrong"), *lines, *seams, level)
     return cutting_pair(cloth, upright, "cut-quarters", (0, 0))
 
 
-def cut_apart(measures: Measures, first: int = 0, second: int = 1) -> tuple[Picture, Picture]:
+def cut_apart(measures: Measures, first: int = 0, second: int = 1) -> tuple[ScenePicture, ScenePicture]:
     """The pair cut on its line, between the seams."""
     side = measures.side(first)
     light = light_on_dark(measures, first, second)[0]
-    flat: tuple[Item, ...] = (Cloth(light, box(side, side), "wrong"), *both_sides(side, measures.slant))
+    flat: tuple[Item, ...] = (SceneCloth(light, box(side, side), "wrong"), *both_sides(side, measures.slant))
     return cutting_pair(flat, rising("cut", side), "cut-on-line", (-1, -1))
 
 
-def opened(measures: Measures) -> Picture:
+def opened(measures: Measures) -> ScenePicture:
     """The unit pressed, its dog-ears still on it."""
     f = measures.width
     corner = at(f, f) if darker(measures, 0, 1) == 1 else at(ZERO, ZERO)
@@ -109,7 +109,7 @@ def opened(measures: Measures) -> Picture:
     return show("half-opened", *opened_half(measures), *arrows)
 
 
-def ears(measures: Measures) -> Picture:
+def ears(measures: Measures) -> ScenePicture:
     """Where the dog-ears are cut off."""
     f, slant, edge = measures.width, measures.slant, measures.width + measures.seam
     if darker(measures, 0, 1) == 1:
@@ -125,7 +125,7 @@ def ears(measures: Measures) -> Picture:
     return show("half-ears", *opened_half(measures), *cuts)
 
 
-def checked(measures: Measures) -> Picture:
+def checked(measures: Measures) -> ScenePicture:
     """The unit with what it should measure."""
     return last_check(opened_half(measures), measures, "half-measured")
 
@@ -140,7 +140,7 @@ def gap_beside(measures: Measures, side: Exact) -> Gap:
 # --- lessons ---------------------------------------------------------------------------------------
 
 
-def two_at_a_time(measures: Measures) -> tuple[Step, ...]:
+def two_at_a_time(measures: Measures) -> tuple[LessonStep, ...]:
     """A square of each fabric gives two units."""
     return (
         lesson_step("half-cut", two_squares(measures), piece=measures.piece(0), count=2),
@@ -151,10 +151,10 @@ def two_at_a_time(measures: Measures) -> tuple[Step, ...]:
     )
 
 
-def eight_at_a_time(measures: Measures) -> tuple[Step, ...]:
+def eight_at_a_time(measures: Measures) -> tuple[LessonStep, ...]:
     """A square of each fabric gives eight units."""
     side = measures.side(0)
-    quarter = (Cloth(light_on_dark(measures)[0], box(side / 2, side / 2), "wrong"),)
+    quarter = (SceneCloth(light_on_dark(measures)[0], box(side / 2, side / 2), "wrong"),)
     cut = show("quarter-cut", *quarter, *both_sides(side / 2, measures.slant), rising("cut", side / 2))
     return (
         lesson_step("half-cut", two_squares(measures), piece=measures.piece(0), count=8),
@@ -166,15 +166,15 @@ def eight_at_a_time(measures: Measures) -> tuple[Step, ...]:
     )
 
 
-def from_triangles(measures: Measures) -> tuple[Step, ...]:
+def from_triangles(measures: Measures) -> tuple[LessonStep, ...]:
     """Single triangles, cut from squares, sewn in pairs."""
     f, seam, side = measures.width, measures.seam, measures.side(0)
     line = (at(ZERO, f), at(f, ZERO))
-    upper = Cloth(0, outline((0, 0), (f, 0), (0, f)))
-    lower = Cloth(1, outline((f, 0), (f, f), (0, f)))
+    upper = SceneCloth(0, outline((0, 0), (f, 0), (0, f)))
+    lower = SceneCloth(1, outline((f, 0), (f, f), (0, f)))
     together = patches_together(lower, upper, seam, line)
     long_seam = Line("sewn", at(-seam, f + seam), at(f + seam, -seam))
-    square = (Cloth(0, box(side, side)),)
+    square = (SceneCloth(0, box(side, side)),)
     return (
         lesson_step("half-cut", two_squares(measures), piece=measures.piece(0), count=2),
         lesson_step("half-triangles-cut", *cutting_pair(square, rising("cut", side), "cut-once", (-1, -1))),
@@ -183,7 +183,7 @@ def from_triangles(measures: Measures) -> tuple[Step, ...]:
     )
 
 
-def _finish(measures: Measures, count: int) -> tuple[Step, ...]:
+def _finish(measures: Measures, count: int) -> tuple[LessonStep, ...]:
     """Press, trim, measure."""
     return (
         lesson_step("half-press", opened(measures), press="open" if measures.open_seams else "side"),

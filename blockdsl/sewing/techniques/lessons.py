@@ -30,7 +30,7 @@ from blockdsl.sewing.techniques import (
     strips,
 )
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Step
+from blockdsl.sewing.techniques.scene import LessonStep
 from blockdsl.sewing.techniques.topic import (
     GEESE,
     NONE,
@@ -65,7 +65,7 @@ def _plain(example: Shape, words: str) -> Topic:
 def _seam_lesson(
     method: str,
     key: str,
-    steps: Callable[[Measures], tuple[Step, ...]],
+    steps: Callable[[Measures], tuple[LessonStep, ...]],
     dark: tuple[int, ...] = (1,),
     *,
     sized: bool = True,

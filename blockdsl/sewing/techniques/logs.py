@@ -9,7 +9,7 @@ from blockdsl.geometry import Exact, Polygon
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model import ShapeUse
-from blockdsl.sewing.message import Length, Size
+from blockdsl.sewing.message import Length, SizeArgument
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     Seam,
@@ -22,7 +22,17 @@ from blockdsl.sewing.techniques.cloth import (
     reflected,
 )
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Press, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Item,
+    LessonStep,
+    Line,
+    Measured,
+    PressArrow,
+    SceneCloth,
+    ScenePicture,
+    lesson_step,
+    show,
+)
 from blockdsl.shapes import log
 
 ROUNDS: Final = 2
@@ -32,7 +42,7 @@ DRAWN: Final = (0, *((1, 1, 2, 2) * ROUNDS))
 """The role of each patch of the cabin that is shown: two light logs, then two dark ones, round after round."""
 
 
-def log_cabin(measures: Measures) -> tuple[Step, ...]:
+def log_cabin(measures: Measures) -> tuple[LessonStep, ...]:
     """Cut, the first log, the second, a round, measure, go on."""
     seam = measures.seam
     patches = _patches(measures.width)
@@ -41,7 +51,7 @@ def log_cabin(measures: Measures) -> tuple[Step, ...]:
     left, top, right, bottom = first_round
     side = right - left
     press = "open" if measures.open_seams else "side"
-    strip: tuple[Item, ...] = (Cloth(1, box(log * 4, log)),)
+    strip: tuple[Item, ...] = (SceneCloth(1, box(log * 4, log)),)
     cut = Line("cut", at(log * 3 / 2, log), at(log * 3 / 2, ZERO))
     measured = (Measured(at(left, bottom), at(right, bottom), side), Measured(at(left, top), at(left, bottom), side))
     opened = show("log-opened", *_so_far(patches, 2, seam), *_arrows(measures, patches))
@@ -52,7 +62,7 @@ def log_cabin(measures: Measures) -> tuple[Step, ...]:
         lesson_step("log-press", opened, press=press),
         lesson_step("log-second", _laid(patches, 2, seam)),
         lesson_step("log-round", _laid(patches, SIDES, seam)),
-        lesson_step("log-square", round_one, size=Size(side, side)),
+        lesson_step("log-square", round_one, size=SizeArgument(side, side)),
         lesson_step("log-next", _laid(patches, SIDES + 1, seam)),
         lesson_step(
             "log-measure",
@@ -83,7 +93,7 @@ def _grown_box(patches: Sequence[Polygon], seam: Exact) -> tuple[Exact, Exact, E
     )
 
 
-def _so_far(patches: Sequence[Polygon], count: int, seam: Exact) -> tuple[Cloth, ...]:
+def _so_far(patches: Sequence[Polygon], count: int, seam: Exact) -> tuple[SceneCloth, ...]:
     """The first patches, pressed: those at the outside keep their allowance there."""
     left, top, right, bottom = _grown_box(patches[:count], seam)
     cloths = []
@@ -91,14 +101,14 @@ def _so_far(patches: Sequence[Polygon], count: int, seam: Exact) -> tuple[Cloth,
         x0, y0, x1, y1 = bounding_box(patch)
         x0, x1 = (left if x0 == left + seam else x0), (right if x1 == right - seam else x1)
         y0, y1 = (top if y0 == top + seam else y0), (bottom if y1 == bottom - seam else y1)
-        cloths.append(Cloth(DRAWN[place], box(x1 - x0, y1 - y0, x0, y0)))
+        cloths.append(SceneCloth(DRAWN[place], box(x1 - x0, y1 - y0, x0, y0)))
     return tuple(cloths)
 
 
-def _laid(patches: Sequence[Polygon], place: int, seam: Exact) -> Picture:
+def _laid(patches: Sequence[Polygon], place: int, seam: Exact) -> ScenePicture:
     """The next log right sides together on what there is, sewn."""
     edge = _edge(patches, place)
-    log = Cloth(DRAWN[place], reflected(cut_outline(patches[place], seam), edge), "wrong")
+    log = SceneCloth(DRAWN[place], reflected(cut_outline(patches[place], seam), edge), "wrong")
     start, end = edge
     along_x = start.y == end.y
     x, y = (seam, ZERO) if along_x else (ZERO, seam)
@@ -121,7 +131,7 @@ def _edge(patches: Sequence[Polygon], place: int) -> Seam:
             return at(x1, y1), at(x1, y0)
 
 
-def _arrows(measures: Measures, patches: Sequence[Polygon]) -> tuple[Press, ...]:
+def _arrows(measures: Measures, patches: Sequence[Polygon]) -> tuple[PressArrow, ...]:
     """From the middle out over the first log."""
     x0, y0, x1, y1 = bounding_box(patches[1])
     middle = at((x0 + x1) / 2, y0)

@@ -9,7 +9,7 @@ from msgspec import Struct
 from blockdsl.geometry import Exact, square_root
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
-from blockdsl.sewing.message import Cut, Length, Size
+from blockdsl.sewing.message import CutArgument, Length, SizeArgument
 
 Extent = tuple[Exact, Exact]
 ROOT_TWO = square_root(2)
@@ -67,9 +67,9 @@ class Measures(Struct, frozen=True):
         return self.width + 2 * self.seam, self.height + 2 * self.seam
 
     @property
-    def size(self) -> Size:
+    def size(self) -> SizeArgument:
         """What the unit should measure."""
-        return Size(*self.unfinished)
+        return SizeArgument(*self.unfinished)
 
     @property
     def allowance(self) -> Length:
@@ -77,11 +77,11 @@ class Measures(Struct, frozen=True):
         return Length(self.seam)
 
     @property
-    def made_size(self) -> Size:
+    def made_size(self) -> SizeArgument:
         """What the unit that is made should measure."""
         width, height = self.made or self.finished
-        return Size(width + 2 * self.seam, height + 2 * self.seam)
+        return SizeArgument(width + 2 * self.seam, height + 2 * self.seam)
 
-    def piece(self, role: int) -> Cut:
+    def piece(self, role: int) -> CutArgument:
         """What is cut for a role."""
-        return Cut(*self.cuts[role][0])
+        return CutArgument(*self.cuts[role][0])

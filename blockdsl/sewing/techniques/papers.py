@@ -14,13 +14,22 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import edges
 from blockdsl.sewing.techniques.cloth import ZERO, at, cut_outline, reflected
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Paper, Step, Words, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Item,
+    LessonStep,
+    Line,
+    SceneCloth,
+    ScenePaper,
+    SceneWords,
+    lesson_step,
+    show,
+)
 
 _ROOT_THREE = square_root(3)
 _STITCHES = 9
 
 
-def over_papers(measures: Measures) -> tuple[Step, ...]:
+def over_papers(measures: Measures) -> tuple[LessonStep, ...]:
     """Cut papers, pin, fold and tack, whip two together, set in a third, take the papers out."""
     seam = measures.seam
     side = 4 * seam
@@ -31,11 +40,11 @@ def over_papers(measures: Measures) -> tuple[Step, ...]:
     pair = (*first, *second, *_whipped(left[1], left[2]))
     inner = (*_whipped(below[5], below[0]), *_whipped(below[0], below[1]))
     pin = Line("drawn", at(-side / 2, side / 8), at(side / 2, side / 8))
-    opened = (Cloth(0, left), Cloth(1, right), Cloth(0, below))
-    cloth = Cloth(0, cut_outline(left, seam), "wrong")
+    opened = (SceneCloth(0, left), SceneCloth(1, right), SceneCloth(0, below))
+    cloth = SceneCloth(0, cut_outline(left, seam), "wrong")
     return (
-        lesson_step("epp-cut", show("epp-paper", Paper(left), Words(at(ZERO, ZERO), "A"))),
-        lesson_step("epp-pin", show("epp-pinned", cloth, Paper(left), pin), seam=measures.allowance),
+        lesson_step("epp-cut", show("epp-paper", ScenePaper(left), SceneWords(at(ZERO, ZERO), "A"))),
+        lesson_step("epp-pin", show("epp-pinned", cloth, ScenePaper(left), pin), seam=measures.allowance),
         lesson_step("epp-fold", show("epp-folded", *first)),
         lesson_step("epp-whip", show("epp-whipped", *pair)),
         lesson_step("epp-next", show("epp-set-in", *pair, *third, *inner)),
@@ -54,8 +63,8 @@ def _tacked(role: int, patch: Polygon, seam: Exact) -> tuple[Item, ...]:
     """A paper with the cloth folded over it, the right side of the allowances up, and tacked."""
     cut = cut_outline(patch, seam)
     rims = zip(edges(patch), edges(cut), strict=True)
-    folds = (Cloth(role, reflected((start, out, far, end), (start, end))) for (start, end), (out, far) in rims)
-    return (Paper(patch), *folds, *_tacking(patch, seam))
+    folds = (SceneCloth(role, reflected((start, out, far, end), (start, end))) for (start, end), (out, far) in rims)
+    return (ScenePaper(patch), *folds, *_tacking(patch, seam))
 
 
 def _tacking(patch: Polygon, seam: Exact) -> Iterator[Line]:

@@ -9,14 +9,14 @@ from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.cloth import ZERO, at, box, cut_outline, dimensions, pressed, reflected
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Dot, Item, Line, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Item, LessonStep, Line, SceneCloth, SceneDot, lesson_step, show
 
 _Box = tuple[Exact, Exact, Exact, Exact]
 _JOINED = ("", "bottom", "left", "top", "right")
 """Which edge of the square and of each strip, clockwise from the top, is sewn to what was there before."""
 
 
-def round_a_square(measures: Measures) -> tuple[Step, ...]:
+def round_a_square(measures: Measures) -> tuple[LessonStep, ...]:
     """Part of the first seam, the other strips, the rest of the first seam."""
     side, seam = measures.width, measures.seam
     t = side / 3
@@ -27,8 +27,8 @@ def round_a_square(measures: Measures) -> tuple[Step, ...]:
     part = Line("sewn", at(2 * t + seam, t), stop)
     rest = Line("sewn", at(stop.x + seam * 2, t), at(-seam, t))
     loose = box(stop.x + seam, t + seam, -seam, -seam)
-    kept = Cloth(1, box(2 * t + seam - stop.x, t + seam, stop.x, -seam))
-    folded = Cloth(1, reflected(loose, (at(stop.x, t), at(stop.x, ZERO))), "wrong")
+    kept = SceneCloth(1, box(2 * t + seam - stop.x, t + seam, stop.x, -seam))
+    folded = SceneCloth(1, reflected(loose, (at(stop.x, t), at(stop.x, ZERO))), "wrong")
     up = pressed((stop, at(2 * t, t)), at((stop.x + 2 * t) / 2, ZERO), Fraction(1, 2), open_seams=False)
     press = "open" if measures.open_seams else "side"
     away: tuple[Item, ...] = (square, pieces[2], pieces[3], kept, folded)
@@ -37,12 +37,12 @@ def round_a_square(measures: Measures) -> tuple[Step, ...]:
     second = show("partial-strip-laid", square, top, laid[2], _seam(2, side, seam))
     third = show("partial-strip-laid", square, top, pieces[2], laid[3], _seam(3, side, seam))
     return (
-        lesson_step("partial-lay", show("partial-laid", square, laid[1], part, Dot(stop))),
+        lesson_step("partial-lay", show("partial-laid", square, laid[1], part, SceneDot(stop))),
         lesson_step("partial-press", show("partial-opened", square, top, *up)),
         lesson_step("partial-second", second, press=press),
         lesson_step("partial-third", third, press=press),
         lesson_step("partial-last", show("partial-folded", *away, laid[4], _seam(4, side, seam)), press=press),
-        lesson_step("partial-finish", show("partial-finish", *last, rest, Dot(stop)), press=press),
+        lesson_step("partial-finish", show("partial-finish", *last, rest, SceneDot(stop)), press=press),
         lesson_step(
             "partial-measure",
             show("partial-measured", *whole, *dimensions(*measures.unfinished, -seam, -seam)),
@@ -63,21 +63,21 @@ def _place(number: int, side: Exact) -> _Box:
     )[number]
 
 
-def _opened(number: int, side: Exact, seam: Exact) -> Cloth:
+def _opened(number: int, side: Exact, seam: Exact) -> SceneCloth:
     """A piece as it shows when it is opened: to its seam, and with its allowance at all other edges."""
     left, top, right, bottom = _place(number, side)
     joined = _JOINED[number]
     x0, x1 = (left if joined == "left" else left - seam), (right if joined == "right" else right + seam)
     y0, y1 = (top if joined == "top" else top - seam), (bottom if joined == "bottom" else bottom + seam)
-    return Cloth(_role(number), box(x1 - x0, y1 - y0, x0, y0))
+    return SceneCloth(_role(number), box(x1 - x0, y1 - y0, x0, y0))
 
 
-def _laid(number: int, side: Exact, seam: Exact) -> Cloth:
+def _laid(number: int, side: Exact, seam: Exact) -> SceneCloth:
     """A piece right sides together on what it is sewn to."""
     left, top, right, bottom = _place(number, side)
     outline = cut_outline(box(right - left, bottom - top, left, top), seam)
     line = _seam(number, side, ZERO)
-    return Cloth(_role(number), reflected(outline, (line.start, line.end)), "wrong")
+    return SceneCloth(_role(number), reflected(outline, (line.start, line.end)), "wrong")
 
 
 def _seam(number: int, side: Exact, beyond: Exact) -> Line:

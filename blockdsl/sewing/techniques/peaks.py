@@ -19,20 +19,29 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.geese import checked, opened_goose, over_left, sky_role
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Dot, Line, Measured, Picture, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    LessonStep,
+    Line,
+    Measured,
+    SceneCloth,
+    SceneDot,
+    ScenePicture,
+    lesson_step,
+    show,
+)
 
 
-def triangle_in_square(measures: Measures) -> tuple[Step, ...]:
+def triangle_in_square(measures: Measures) -> tuple[LessonStep, ...]:
     """Cut in mirrored pairs, dot, sew one side, press, sew the other, trim."""
     w, h, seam = measures.width, measures.height, measures.seam
     point, other = at(w / 2, ZERO), sky_role(measures)
     peak: Polygon = (point, at(w, h), at(ZERO, h))
     left, right = outline((0, 0), (w / 2, 0), (0, h)), outline((w / 2, 0), (w, 0), (w, h))
     left_seam, right_seam = (at(ZERO, h), point), (point, at(w, h))
-    whole = Cloth(0, cut_outline(peak, seam))
-    dots = tuple(Dot(place) for place in peak)
-    first = patches_together(Cloth(0, peak), Cloth(1, left), seam, left_seam)
-    folded = patches_together(Cloth(0, peak), Cloth(other, right), seam, right_seam)[1]
+    whole = SceneCloth(0, cut_outline(peak, seam))
+    dots = tuple(SceneDot(place) for place in peak)
+    first = patches_together(SceneCloth(0, peak), SceneCloth(1, left), seam, left_seam)
+    folded = patches_together(SceneCloth(0, peak), SceneCloth(other, right), seam, right_seam)[1]
     half = opened_goose(measures, 1)
     press = "open" if measures.open_seams else "side"
     allowance, across = measures.allowance, w * Fraction(3, 5)
@@ -48,8 +57,8 @@ def triangle_in_square(measures: Measures) -> tuple[Step, ...]:
     )
 
 
-def _beside(shape: Polygon, role: int, seam: Exact, by: Exact) -> Cloth:
-    return Cloth(role, tuple(at(corner.x + by, corner.y) for corner in cut_outline(shape, seam)))
+def _beside(shape: Polygon, role: int, seam: Exact, by: Exact) -> SceneCloth:
+    return SceneCloth(role, tuple(at(corner.x + by, corner.y) for corner in cut_outline(shape, seam)))
 
 
 def _sewn(seam: Seam, beyond: Exact) -> Line:
@@ -61,17 +70,17 @@ def _sewn(seam: Seam, beyond: Exact) -> Line:
     return Line("sewn", at(start.x - dx, start.y - dy), at(end.x + dx, end.y + dy))
 
 
-def _rectangle(measures: Measures) -> tuple[Picture, Picture]:
+def _rectangle(measures: Measures) -> tuple[ScenePicture, ScenePicture]:
     """A rectangle cut from a strip."""
     wide, high = sorted(measures.cut(1))
     told = Measured(at(ZERO, high), at(wide, high), wide)
-    strip = Cloth(1, box(wide * 3, high))
+    strip = SceneCloth(1, box(wide * 3, high))
     return cutting_pair((strip, told), Line("cut", at(wide, high), at(wide, ZERO)), "rectangle-from-strip", (0, 4))
 
 
-def _pair(measures: Measures, other: int) -> Picture:
+def _pair(measures: Measures, other: int) -> ScenePicture:
     """Two rectangles right sides together, cut once from corner to corner: two triangles and their mirror images."""
     wide, high = sorted(measures.cut(1))
     aside = measures.seam / 2
-    under, over = Cloth(other, box(wide, high, aside, aside)), Cloth(1, box(wide, high), "wrong")
+    under, over = SceneCloth(other, box(wide, high, aside, aside)), SceneCloth(1, box(wide, high), "wrong")
     return show("pair-cut", under, over, Line("cut", at(ZERO, high), at(wide, ZERO)))

@@ -28,7 +28,7 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import GAP, darker, light_on_dark
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Picture, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import Item, LessonStep, Line, SceneCloth, ScenePicture, lesson_step, show
 from blockdsl.shapes import hourglass, quarters, split
 
 Roles = tuple[int, int, int, int]
@@ -39,7 +39,7 @@ QUARTERS: Roles = (0, 1, 2, 3)
 SPLIT: Roles = (0, 1, 2, 0)
 
 
-def opened_quarters(measures: Measures, roles: Roles) -> tuple[Cloth, ...]:
+def opened_quarters(measures: Measures, roles: Roles) -> tuple[SceneCloth, ...]:
     """The unit pressed open with its dog-ears: two halves, joined last along the rising seam."""
     f, seam, middle = measures.width, measures.seam, measures.width / 2
     top, right, bottom, left = (
@@ -58,10 +58,10 @@ def opened_quarters(measures: Measures, roles: Roles) -> tuple[Cloth, ...]:
         first = [(roles[0], top), (roles[3], clipped(left, falling))]
     second = [(roles[2], bottom), (roles[1], clipped(right, falling[::-1]))]
     joined = [(role, clipped(shape, rising_seam)) for role, shape in second]
-    return tuple(Cloth(role, shape) for role, shape in (*first, *joined))
+    return tuple(SceneCloth(role, shape) for role, shape in (*first, *joined))
 
 
-def _crossed(side: Exact, top: tuple[int, int], under: tuple[int, int]) -> tuple[Cloth, ...]:
+def _crossed(side: Exact, top: tuple[int, int], under: tuple[int, int]) -> tuple[SceneCloth, ...]:
     """Two half-square units right sides together, seams one on the other, the lower right corner folded back.
 
     Of each pair the first lies at the upper right of the seam that falls from the upper left corner.
@@ -69,20 +69,20 @@ def _crossed(side: Exact, top: tuple[int, int], under: tuple[int, int]) -> tuple
     fold = turned_corner(side)
     rest, half = side - fold, side - fold / 2
     return (
-        Cloth(under[0], outline((0, 0), (side, 0), (side, side))),
-        Cloth(under[1], outline((0, 0), (side, side), (0, side))),
-        Cloth(top[0], outline((0, 0), (side, 0), (side, rest), (half, half)), "wrong"),
-        Cloth(top[1], outline((0, 0), (half, half), (rest, side), (0, side)), "wrong"),
-        Cloth(top[0], outline((side, rest), (half, half), (rest, rest))),
-        Cloth(top[1], outline((half, half), (rest, side), (rest, rest))),
+        SceneCloth(under[0], outline((0, 0), (side, 0), (side, side))),
+        SceneCloth(under[1], outline((0, 0), (side, side), (0, side))),
+        SceneCloth(top[0], outline((0, 0), (side, 0), (side, rest), (half, half)), "wrong"),
+        SceneCloth(top[1], outline((0, 0), (half, half), (rest, side), (0, side)), "wrong"),
+        SceneCloth(top[0], outline((side, rest), (half, half), (rest, rest))),
+        SceneCloth(top[1], outline((half, half), (rest, side), (rest, rest))),
     )
 
 
-def _half_unit(side: Exact, pair: tuple[int, int], slant: Exact, x: Exact = ZERO) -> tuple[Cloth, ...]:
+def _half_unit(side: Exact, pair: tuple[int, int], slant: Exact, x: Exact = ZERO) -> tuple[SceneCloth, ...]:
     """A half-square unit cut from squares of `side`, opened, its seam falling."""
     left = side - slant
     upper, lower = ((x, 0), (x + left, 0), (x + left, left)), ((x, 0), (x + left, left), (x, left))
-    return Cloth(pair[0], outline(*upper)), Cloth(pair[1], outline(*lower))
+    return SceneCloth(pair[0], outline(*upper)), SceneCloth(pair[1], outline(*lower))
 
 
 class Pairs(Struct, frozen=True):
@@ -107,7 +107,7 @@ def pairs_of(roles: Roles) -> Pairs:
 # --- pictures --------------------------------------------------------------------------------------
 
 
-def squares(measures: Measures, pairs: Pairs) -> Picture:
+def squares(measures: Measures, pairs: Pairs) -> ScenePicture:
     """All squares that are cut."""
     pieces = [(role, *measures.cut(role)) for role in (*pairs.first, *(pairs.second or ()))]
     if pairs.whole is not None:
@@ -115,7 +115,7 @@ def squares(measures: Measures, pairs: Pairs) -> Picture:
     return show("squares", *laid_out(pieces, measures.side(pairs.first[0]) * GAP))
 
 
-def halves_opened(measures: Measures, pairs: Pairs) -> Picture:
+def halves_opened(measures: Measures, pairs: Pairs) -> ScenePicture:
     """Two half-square units, pressed."""
     side, slant, first = measures.side(pairs.first[0]), measures.slant, pairs.first
     gap = side * Fraction(1, 4)
@@ -129,7 +129,7 @@ def halves_opened(measures: Measures, pairs: Pairs) -> Picture:
     return show("two-halves-opened", *units, *arrows)
 
 
-def crossed(measures: Measures, roles: Roles) -> Picture:
+def crossed(measures: Measures, roles: Roles) -> ScenePicture:
     """Two units, or a unit and a square, right sides together, sewn on both sides of a line across the seam."""
     pairs = pairs_of(roles)
     slant, first = measures.slant, pairs.first
@@ -141,12 +141,12 @@ def crossed(measures: Measures, roles: Roles) -> Picture:
     return show("crossed", *under, *both_sides(side, slant), rising("cut", side))
 
 
-def opened(measures: Measures, roles: Roles) -> Picture:
+def opened(measures: Measures, roles: Roles) -> ScenePicture:
     """The unit, dog-ears still on it."""
     return show("quarters-opened", *opened_quarters(measures, roles))
 
 
-def checked(measures: Measures, roles: Roles) -> Picture:
+def checked(measures: Measures, roles: Roles) -> ScenePicture:
     """The unit with what it should measure."""
     return last_check(opened_quarters(measures, roles), measures, "quarters-measured")
 
@@ -154,10 +154,10 @@ def checked(measures: Measures, roles: Roles) -> Picture:
 # --- lessons ---------------------------------------------------------------------------------------
 
 
-def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
+def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[LessonStep, ...]]:
     """The steps for one of the three kinds of unit."""
 
-    def steps(measures: Measures) -> tuple[Step, ...]:
+    def steps(measures: Measures) -> tuple[LessonStep, ...]:
         pairs = pairs_of(roles)
         first, slant = pairs.first, measures.slant
         side = measures.side(first[0])
@@ -166,7 +166,7 @@ def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
             *squares_together(*light_on_dark(measures, *first), side),
             *both_sides(side, slant),
         )
-        lying: tuple[Item, ...] = (Cloth(light, box(side, side), "wrong"), *both_sides(side, slant))
+        lying: tuple[Item, ...] = (SceneCloth(light, box(side, side), "wrong"), *both_sides(side, slant))
         made = split if pairs.whole is not None else hourglass if pairs.second is None else quarters
         kind = made.SHAPE.name
         opened_side = Length(side - slant)
@@ -186,14 +186,14 @@ def two_at_a_time(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
     return steps
 
 
-def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
+def from_triangles(roles: Roles) -> Callable[[Measures], tuple[LessonStep, ...]]:
     """The steps for single triangles: two pairs (or a pair and a large triangle), then the long seam."""
 
-    def steps(measures: Measures) -> tuple[Step, ...]:
+    def steps(measures: Measures) -> tuple[LessonStep, ...]:
         f, seam, slant = measures.width, measures.seam, measures.slant
         middle = f / 2
-        right = Cloth(roles[1], outline((f, 0), (f, f), (middle, middle)))
-        bottom = Cloth(roles[2], outline((f, f), (0, f), (middle, middle)))
+        right = SceneCloth(roles[1], outline((f, 0), (f, f), (middle, middle)))
+        bottom = SceneCloth(roles[2], outline((f, f), (0, f), (middle, middle)))
         line = (at(middle, middle), at(f, f))
         short = patches_together(bottom, right, seam, line)
         sewn = Line("sewn", at(middle - slant / 2, middle - slant / 2), at(f + seam, f + seam))
@@ -202,7 +202,10 @@ def from_triangles(roles: Roles) -> Callable[[Measures], tuple[Step, ...]]:
         toward = at(f, middle) if darker(measures, roles[2], roles[1]) == roles[1] else at(middle, f)
         arrows = pressed(line, toward, Fraction(1, 3), open_seams=measures.open_seams)
         square = measures.side(roles[1])
-        cut: tuple[Item, ...] = (Cloth(roles[1], box(square, square)), Line("cut", at(ZERO, ZERO), at(square, square)))
+        cut: tuple[Item, ...] = (
+            SceneCloth(roles[1], box(square, square)),
+            Line("cut", at(ZERO, ZERO), at(square, square)),
+        )
         press = "open" if measures.open_seams else "side"
         kind = (split if roles[0] == roles[3] else quarters).SHAPE.name
         large = {"large": measures.piece(roles[0])} if roles[0] == roles[3] else {}

@@ -14,7 +14,7 @@ Hand = Literal["right", "left"]
 LineKind = Literal["drawn", "sewn", "cut", "printed"]
 
 
-class Cloth(Struct, frozen=True):
+class SceneCloth(Struct, frozen=True):
     """A piece of the fabric of `role` (the shape's own order of fabrics), the side that is seen."""
 
     role: int
@@ -22,7 +22,7 @@ class Cloth(Struct, frozen=True):
     side: Side = "right"
 
 
-class Paper(Struct, frozen=True):
+class ScenePaper(Struct, frozen=True):
     """A foundation paper."""
 
     outline: Polygon
@@ -36,13 +36,13 @@ class Line(Struct, frozen=True):
     end: Point
 
 
-class Dot(Struct, frozen=True):
+class SceneDot(Struct, frozen=True):
     """A dot on the cloth, where a seam begins or stops."""
 
     place: Point
 
 
-class Press(Struct, frozen=True):
+class PressArrow(Struct, frozen=True):
     """An arrow: the seam allowances are pressed that way."""
 
     start: Point
@@ -65,7 +65,7 @@ class Gap(Struct, frozen=True):
     length: Exact
 
 
-class Words(Struct, frozen=True):
+class SceneWords(Struct, frozen=True):
     """A short word or number in the picture, its middle at a place."""
 
     place: Point
@@ -79,10 +79,10 @@ class Cutting(Struct, frozen=True):
     end: Point
 
 
-Item = Cloth | Paper | Line | Dot | Press | Measured | Gap | Words | Cutting
+Item = SceneCloth | ScenePaper | Line | SceneDot | PressArrow | Measured | Gap | SceneWords | Cutting
 
 
-class Picture(Struct, frozen=True):
+class ScenePicture(Struct, frozen=True):
     """One picture, what it shows, for those who cannot see it, and how far it is turned (clockwise, eighths).
 
     `hand` says for whom the tools lie as they do.
@@ -94,11 +94,11 @@ class Picture(Struct, frozen=True):
     hand: Hand | None = None
 
 
-class Step(Struct, frozen=True):
+class LessonStep(Struct, frozen=True):
     """One thing to do: the key of what is said of it, and one picture or a pair for right and left hand."""
 
     key: str
-    pictures: tuple[Picture, ...]
+    pictures: tuple[ScenePicture, ...]
     arguments: tuple[tuple[str, Argument], ...] = ()
 
     @property
@@ -112,11 +112,11 @@ class Step(Struct, frozen=True):
         return Message(self.key, self.arguments)
 
 
-def lesson_step(key: str, *pictures: Picture, **arguments: Argument) -> Step:
+def lesson_step(key: str, *pictures: ScenePicture, **arguments: Argument) -> LessonStep:
     """A step of a lesson with the arguments of its message."""
-    return Step(f"lesson-{key}", pictures, tuple(arguments.items()))
+    return LessonStep(f"lesson-{key}", pictures, tuple(arguments.items()))
 
 
-def show(key: str, *items: Item, turn: int = 0, **arguments: Argument) -> Picture:
+def show(key: str, *items: Item, turn: int = 0, **arguments: Argument) -> ScenePicture:
     """A picture with the message that says what it shows."""
-    return Picture(items, message(f"picture-{key}", **arguments), turn)
+    return ScenePicture(items, message(f"picture-{key}", **arguments), turn)

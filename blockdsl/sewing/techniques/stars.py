@@ -14,7 +14,16 @@ from blockdsl.model import ShapeUse
 from blockdsl.sewing.message import Length
 from blockdsl.sewing.techniques.cloth import ZERO, at, cutting_pair, outline, pressed
 from blockdsl.sewing.techniques.measures import ROOT_TWO, Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Item,
+    LessonStep,
+    Line,
+    Measured,
+    SceneCloth,
+    ScenePicture,
+    lesson_step,
+    show,
+)
 from blockdsl.shapes import star45
 from blockdsl.shapes.star45 import POINTS
 
@@ -26,7 +35,7 @@ DRAWN = (*((i + j) % ROWS for _ in range(POINTS) for i in range(ROWS) for j in r
 
 def _set(
     measures: Measures, roles: Sequence[int], width: Exact, length: Exact
-) -> tuple[tuple[Cloth, ...], list[Exact]]:
+) -> tuple[tuple[SceneCloth, ...], list[Exact]]:
     """The set pressed, each strip begun further in by its finished width; and where its seams are."""
     cloths, seams = [], []
     band = width - 2 * measures.seam
@@ -34,27 +43,27 @@ def _set(
     for place, role in enumerate(roles):
         outer = (place == 0) + (place == len(roles) - 1)
         height, x = band + outer * measures.seam, band * place
-        cloths.append(Cloth(role, outline((x, y), (x + length, y), (x + length, y + height), (x, y + height))))
+        cloths.append(SceneCloth(role, outline((x, y), (x + length, y), (x + length, y + height), (x, y + height))))
         y = y + height
         seams.append(y)
     return tuple(cloths), seams[:-1]
 
 
-def _star(side: Exact) -> list[Cloth]:
+def _star(side: Exact) -> list[SceneCloth]:
     """The finished star, patch by patch, those of a point together."""
     fabrics = tuple(str(role) for role in (*range(ROWS), GROUND, GROUND))
     patches = star45.SHAPE.draw(ShapeUse(star45.SHAPE.name, fabrics, (Fraction(ROWS),)), side, side)
-    return [Cloth(int(fabric), patch) for fabric, patch in patches]
+    return [SceneCloth(int(fabric), patch) for fabric, patch in patches]
 
 
-def _aside(cloths: Iterable[Cloth], dx: Exact, dy: Exact) -> list[Cloth]:
+def _aside(cloths: Iterable[SceneCloth], dx: Exact, dy: Exact) -> list[SceneCloth]:
     def shifted(shape: Polygon) -> Polygon:
         return tuple(at(corner.x + dx, corner.y + dy) for corner in shape)
 
-    return [Cloth(cloth.role, shifted(cloth.outline), cloth.side) for cloth in cloths]
+    return [SceneCloth(cloth.role, shifted(cloth.outline), cloth.side) for cloth in cloths]
 
 
-def stepped_set(measures: Measures, roles: Sequence[int], width: Exact) -> Picture:
+def stepped_set(measures: Measures, roles: Sequence[int], width: Exact) -> ScenePicture:
     """The strips sewn and pressed, the ends stepping down at 45 degrees."""
     band, length = width - 2 * measures.seam, _length(width)
     cloths, seams = _set(measures, roles, width, length)
@@ -65,12 +74,12 @@ def stepped_set(measures: Measures, roles: Sequence[int], width: Exact) -> Pictu
     return show("stepped-set", *cloths, *arrows)
 
 
-def slanted_cut(measures: Measures, roles: Sequence[int], width: Exact) -> Picture:
+def slanted_cut(measures: Measures, roles: Sequence[int], width: Exact) -> ScenePicture:
     """The set cut at 45 degrees, for the right hand."""
     return cut_at_45(measures, roles, width)[0]
 
 
-def cut_at_45(measures: Measures, roles: Sequence[int], width: Exact) -> tuple[Picture, Picture]:
+def cut_at_45(measures: Measures, roles: Sequence[int], width: Exact) -> tuple[ScenePicture, ScenePicture]:
     """The set cut into segments; the first cut runs through the upper corners of all strips, where they begin."""
     along, whole = width * ROOT_TWO, len(roles) * (width - 2 * measures.seam) + 2 * measures.seam
     cloths, _ = _set(measures, roles, width, _length(width))
@@ -84,7 +93,7 @@ def _length(width: Exact) -> Exact:
     return width * (3 * ROOT_TWO + 2)
 
 
-def many_diamonds(measures: Measures) -> tuple[Step, ...]:
+def many_diamonds(measures: Measures) -> tuple[LessonStep, ...]:
     """Strips, sets, segments, large diamonds, the star, its ground."""
     width, seam, side = measures.cut(0)[0], measures.seam, measures.width
     roles = range(ROWS)
@@ -114,11 +123,11 @@ def _strips(width: Exact) -> tuple[Item, ...]:
     for place in range(ROWS):
         y = place * width * Fraction(4, 3)
         corners = outline((0, y), (width * 6, y), (width * 6, y + width), (0, y + width))
-        items += [Cloth(place, corners), Measured(at(ZERO, y), at(ZERO, y + width), width)]
+        items += [SceneCloth(place, corners), Measured(at(ZERO, y), at(ZERO, y + width), width)]
     return tuple(items)
 
 
-def _rows(star: Sequence[Cloth], side: Exact) -> tuple[Item, ...]:
+def _rows(star: Sequence[SceneCloth], side: Exact) -> tuple[Item, ...]:
     """The rows of the third point, which has one edge level, each a little apart; beside them the whole of it."""
     first, many = 2 * ROWS * ROWS, ROWS * ROWS
     point = star[first : first + many]

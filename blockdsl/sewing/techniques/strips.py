@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from blockdsl.geometry import Exact
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.sewing.message import Length, Size
+from blockdsl.sewing.message import Length, SizeArgument
 from blockdsl.sewing.techniques.cloth import (
     ZERO,
     at,
@@ -20,17 +20,26 @@ from blockdsl.sewing.techniques.cloth import (
 )
 from blockdsl.sewing.techniques.halves import darker
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Cloth, Item, Line, Measured, Picture, Step, lesson_step, show
+from blockdsl.sewing.techniques.scene import (
+    Item,
+    LessonStep,
+    Line,
+    Measured,
+    SceneCloth,
+    ScenePicture,
+    lesson_step,
+    show,
+)
 
 
-def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact) -> tuple[Cloth, ...]:
+def _bands(measures: Measures, roles: Sequence[int], band: Exact, length: Exact) -> tuple[SceneCloth, ...]:
     """The set pressed open: the outer strips keep their allowance at the outside."""
     cloths = []
     y: Exact = ZERO
     for place, role in enumerate(roles):
         outer = (place == 0) + (place == len(roles) - 1)
         height = band + outer * measures.seam
-        cloths.append(Cloth(role, box(length, height, ZERO, y)))
+        cloths.append(SceneCloth(role, box(length, height, ZERO, y)))
         y = y + height
     return tuple(cloths)
 
@@ -40,20 +49,22 @@ def presses_down(measures: Measures, roles: Sequence[int]) -> tuple[bool, ...]:
     return tuple(darker(measures, first, second) == second for first, second in pairwise(roles))
 
 
-def sewn_pair(measures: Measures, roles: Sequence[int], band: Exact) -> Picture:
+def sewn_pair(measures: Measures, roles: Sequence[int], band: Exact) -> ScenePicture:
     """Two strips right sides together, a corner folded back to show the layers."""
     cut, seam = band + 2 * measures.seam, measures.seam
     shown, fold = cut * 4, cut * Fraction(3, 5)
     return show(
         "strips-sewn",
-        Cloth(roles[0], box(shown, cut)),
-        Cloth(roles[1], outline((0, 0), (shown, 0), (shown, cut - fold), (shown - fold, cut), (0, cut)), "wrong"),
-        Cloth(roles[1], outline((shown, cut - fold), (shown - fold, cut), (shown - fold, cut - fold))),
+        SceneCloth(roles[0], box(shown, cut)),
+        SceneCloth(roles[1], outline((0, 0), (shown, 0), (shown, cut - fold), (shown - fold, cut), (0, cut)), "wrong"),
+        SceneCloth(roles[1], outline((shown, cut - fold), (shown - fold, cut), (shown - fold, cut - fold))),
         Line("sewn", at(ZERO, seam), at(shown, seam)),
     )
 
 
-def pressed_set(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact, down: Sequence[bool]) -> Picture:
+def pressed_set(
+    measures: Measures, roles: Sequence[int], band: Exact, segment: Exact, down: Sequence[bool]
+) -> ScenePicture:
     """The set pressed; arrows show which way, or that its seams are open."""
     length = _length(measures, band, segment)
     arrows: list[Item] = []
@@ -64,7 +75,9 @@ def pressed_set(measures: Measures, roles: Sequence[int], band: Exact, segment: 
     return show("strip-set", *_bands(measures, roles, band, length), *arrows)
 
 
-def cut_across(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Picture, Picture]:
+def cut_across(
+    measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
+) -> tuple[ScenePicture, ScenePicture]:
     """The set cut across into segments."""
     length, whole = _length(measures, band, segment), len(roles) * band + 2 * measures.seam
     across = Line("cut", at(segment, whole), at(segment, ZERO))
@@ -80,14 +93,14 @@ def _length(measures: Measures, band: Exact, segment: Exact) -> Exact:
     return max(segment * Fraction(9, 4), (band + 2 * measures.seam) * 5)
 
 
-def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Step, ...]:
+def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[LessonStep, ...]:
     """Cut, sew, press and cut across."""
     cut = band + 2 * measures.seam
     gap, shown = cut / 3, cut * 4
     strips: list[Item] = []
     for place, role in enumerate(roles[:2]):
         y = place * (cut + gap)
-        strips += [Cloth(role, box(shown, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
+        strips += [SceneCloth(role, box(shown, cut, ZERO, y)), Measured(at(ZERO, y), at(ZERO, y + cut), cut)]
     opened = pressed_set(measures, roles, band, segment, presses_down(measures, roles))
     return (
         lesson_step("strips-cut", show("strips", *strips), width=Length(cut)),
@@ -103,7 +116,7 @@ def _start(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact
     )
 
 
-def rails(measures: Measures) -> tuple[Step, ...]:
+def rails(measures: Measures) -> tuple[LessonStep, ...]:
     """Each segment is a unit: equal strips one beside the other."""
     count = measures.counts[0]
     roles = tuple(place if place in measures.cuts else min(measures.cuts) for place in range(count))
@@ -112,14 +125,16 @@ def rails(measures: Measures) -> tuple[Step, ...]:
     sewn = segment + 2 * measures.seam
     unit = _bands(measures, roles, band, sewn)
     whole = count * band + 2 * measures.seam
-    segment_picture = show("segment", *unit, *dimensions(sewn, whole), turn=2 if lying else 0, size=Size(sewn, whole))
+    segment_picture = show(
+        "segment", *unit, *dimensions(sewn, whole), turn=2 if lying else 0, size=SizeArgument(sewn, whole)
+    )
     return (
         *_start(measures, roles, band, sewn),
         lesson_step("rails-measure", segment_picture, size=measures.size),
     )
 
 
-def checker(measures: Measures) -> tuple[Step, ...]:
+def checker(measures: Measures) -> tuple[LessonStep, ...]:
     """Segments joined, every other one turned about."""
     down, across = measures.counts[:2]
     roles = tuple(place % 2 for place in range(across))
@@ -146,7 +161,7 @@ def _grid(measures: Measures) -> tuple[tuple[int, ...], Exact, Exact]:
     return tuple(place % 2 for place in range(across)), measures.width / across, measures.height / down
 
 
-def laid_out_segments(measures: Measures) -> Picture:
+def laid_out_segments(measures: Measures) -> ScenePicture:
     """Segments as they lie, the fabrics in turn."""
     roles, band, segment = _grid(measures)
     cut = segment + 2 * measures.seam
@@ -157,18 +172,18 @@ def laid_out_segments(measures: Measures) -> Picture:
     return show("segments-laid", *apart)
 
 
-def joined_pair(measures: Measures) -> Picture:
+def joined_pair(measures: Measures) -> ScenePicture:
     """Two segments right sides together, sewn."""
     return show("segments-sewn", *_joining(measures, *_grid(measures)))
 
 
-def checker_checked(measures: Measures) -> Picture:
+def checker_checked(measures: Measures) -> ScenePicture:
     """The unit with what it should measure."""
     joined = _joined(measures, *_grid(measures), measures.counts[0])
     return show("checker-measured", *joined, *dimensions(*measures.unfinished), size=measures.size)
 
 
-def _standing(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[Cloth, ...]:
+def _standing(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact) -> tuple[SceneCloth, ...]:
     """A segment as a row of the unit, with its allowance all round."""
     cloths = []
     x: Exact = ZERO
@@ -176,7 +191,7 @@ def _standing(measures: Measures, roles: Sequence[int], band: Exact, segment: Ex
     for place, role in enumerate(roles):
         outer = (place == 0) + (place == len(roles) - 1)
         width = band + outer * measures.seam
-        cloths.append(Cloth(role, box(width, height, x)))
+        cloths.append(SceneCloth(role, box(width, height, x)))
         x = x + width
     return tuple(cloths)
 
@@ -191,20 +206,20 @@ def _joining(measures: Measures, roles: Sequence[int], band: Exact, segment: Exa
     left = last.outline[0].x
     kept = outline((left, 0), (width, 0), (width, height - fold), (width - fold, height), (left, height))
     flap = outline((width, height - fold), (width - fold, height), (width - fold, height - fold))
-    upper = [Cloth(cloth.role, cloth.outline, "wrong") for cloth in over[:-1]]
-    folded = (Cloth(last.role, kept, "wrong"), Cloth(last.role, flap))
+    upper = [SceneCloth(cloth.role, cloth.outline, "wrong") for cloth in over[:-1]]
+    folded = (SceneCloth(last.role, kept, "wrong"), SceneCloth(last.role, flap))
     return (*under, *upper, *folded, Line("sewn", at(ZERO, measures.seam), at(width, measures.seam)))
 
 
-def _joined(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact, down: int) -> tuple[Cloth, ...]:
-    cloths: list[Cloth] = []
+def _joined(measures: Measures, roles: Sequence[int], band: Exact, segment: Exact, down: int) -> tuple[SceneCloth, ...]:
+    cloths: list[SceneCloth] = []
     y: Exact = ZERO
     for row in range(down):
         height = segment + ((row == 0) + (row == down - 1)) * measures.seam
         x: Exact = ZERO
         for place in range(len(roles)):
             width = band + ((place == 0) + (place == len(roles) - 1)) * measures.seam
-            cloths.append(Cloth((row + place) % 2, box(width, height, x, y)))
+            cloths.append(SceneCloth((row + place) % 2, box(width, height, x, y)))
             x = x + width
         y = y + height
     return tuple(cloths)

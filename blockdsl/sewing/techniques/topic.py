@@ -8,7 +8,7 @@ from msgspec import Struct
 
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.sewing.techniques.measures import Measures
-from blockdsl.sewing.techniques.scene import Step
+from blockdsl.sewing.techniques.scene import LessonStep
 from blockdsl.shapes import Shape
 
 Sizes = tuple[Fraction, ...]
@@ -41,7 +41,7 @@ class Topic(Struct, frozen=True):
     made: Shape
     key: str
     words: str
-    steps: Callable[[Measures], tuple[Step, ...]]
+    steps: Callable[[Measures], tuple[LessonStep, ...]]
     columns: tuple[tuple[str, int], ...] = ()
     proportion: Fraction = Fraction(1)
     drawn: tuple[int, ...] = (0, 1)

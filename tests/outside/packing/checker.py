@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
-from blockdsl.cutting.cloth import ClothPiece, ClothPlan, Section, SheetPlan, Strip
+from blockdsl.cutting.cloth import ClothPiece, ClothPlan, SheetPlan, Strip, StripSection
 from blockdsl.geometry.fraction import Fraction
 
 Found = Counter[tuple[str, Fraction, Fraction, bool]]
@@ -68,7 +68,7 @@ def cut_strips(strips: Sequence[Strip], width: Fraction, length: Fraction, stage
     return found
 
 
-def cut_sections(sections: Sequence[Section], height: Fraction, width: Fraction, stacked: int) -> Found:
+def cut_sections(sections: Sequence[StripSection], height: Fraction, width: Fraction, stacked: int) -> Found:
     """Cut a strip across, then each section along the strip; trim what is lower or narrower."""
     found: Found = Counter()
     x = NOTHING

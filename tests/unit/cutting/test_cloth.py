@@ -9,7 +9,7 @@ import pytest
 
 from blockdsl.cutting.cloth import ClothPiece, Effort, fits_cloth, fits_sheet, plan_length, plan_sheets
 from blockdsl.cutting.cloth.pieces import coarsest, merge_sizes
-from blockdsl.cutting.cloth.sheet_filling import SheetTask, Way, counts_of
+from blockdsl.cutting.cloth.sheet_filling import SheetTask, SheetWay, counts_of
 from blockdsl.cutting.cloth.sheet_search import one_piece
 from blockdsl.geometry.fraction import Fraction
 
@@ -150,5 +150,5 @@ def test_pieces_so_large_that_a_fat_quarter_holds_one_take_one_each_at_every_eff
 def test_there_is_a_sheet_for_each_size_even_where_it_holds_one_piece_alone() -> None:
     # Of squares of 16 and 11 in, 17 1/2 × 20 1/2 in holds one.
     sizes = merge_sizes([piece(16, 16, 2), piece(11, 11, 3)], (0, 1), *FAT_QUARTER, Fraction(1))
-    sheets = one_piece(SheetTask((Way(sizes, 17, 20),), (2, 3)))
+    sheets = one_piece(SheetTask((SheetWay(sizes, 17, 20),), (2, 3)))
     assert [counts_of(sheet) for sheet in sheets] == [{0: 1}, {1: 1}]

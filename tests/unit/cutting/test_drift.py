@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from blockdsl.cutting.cutlist import Cut
-from blockdsl.cutting.drift.pieces import Shape, side_offsets
+from blockdsl.cutting.drift.pieces import PieceShape, side_offsets
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Point, to_float
 from blockdsl.geometry.fraction import Fraction
@@ -152,7 +152,7 @@ def test_half_of_a_rectangle_that_is_rounded_up_in_one_side_has_its_long_edge_tu
     """
     triangle = tuple(Point(Fraction(x), Fraction(y)) for x, y in ((0, 0), (4, 0), (0, 3)))
     cut, exact = (Fraction(4), Fraction(5)), (Fraction(15, 4), Fraction(5))
-    shape = Shape.of(triangle, Fraction(1, 4))
+    shape = PieceShape.of(triangle, Fraction(1, 4))
     offsets = side_offsets(shape, Cut("fog", "A", "rectangle", cut, exact, 1, "once", 2, 0, "patches"))
     assert not any(offsets[0] + offsets[2])
     start, end = map(to_float, offsets[1])

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from blockdsl.analysis.letters import letter_patches
 from blockdsl.cutting import Cut, cut_list
-from blockdsl.cutting.resized import LooseCuts, Size
+from blockdsl.cutting.resized import FinishedSize, LooseCuts
 from blockdsl.diagnostics import Problems
 from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.fraction import Fraction
@@ -20,13 +20,13 @@ from tests.outside.virtual.library import FAMILIES, blocks_of
 from tests.unit.model.blocks import block
 
 SIZES: Final = (
-    Size(Fraction(1, 2), "in", Fraction(1, 4), Fraction(1, 8)),
-    Size(Fraction(5, 3), "in", Fraction(3, 8), Fraction(1, 16)),
-    Size(Fraction(33, 16), "cm", Fraction(3, 4), Fraction(1, 10)),
+    FinishedSize(Fraction(1, 2), "in", Fraction(1, 4), Fraction(1, 8)),
+    FinishedSize(Fraction(5, 3), "in", Fraction(3, 8), Fraction(1, 16)),
+    FinishedSize(Fraction(33, 16), "cm", Fraction(3, 4), Fraction(1, 10)),
 )
 
 
-def planned_anew(design: BlockDesign, making: Making, size: Size) -> tuple[Cut, ...]:
+def planned_anew(design: BlockDesign, making: Making, size: FinishedSize) -> tuple[Cut, ...]:
     other = replace(scaled(design, size.scale), unit=size.unit, seam=size.seam, measure=size.measure)
     return cut_list(other, replace(making, parts=(), foundations=()), letter_patches(other.patches))
 

@@ -6,7 +6,7 @@ import pytest
 
 from blockdsl.facts import BlockFacts
 from blockdsl.facts.stepfacts import LessonStep, StepFacts
-from blockdsl.sewing.techniques.scene import Cloth, Words
+from blockdsl.sewing.techniques.scene import SceneCloth, SceneWords
 from blockdsl.wording import messages
 from blockdsl.wording.sentences import sentence
 from tests.unit.model.blocks import block
@@ -32,7 +32,7 @@ def parts(step: StepFacts) -> list[tuple[str, str]]:
 
 def colours(step: StepFacts, picture: int) -> list[str]:
     items = step.lesson[picture].pictures[0].items
-    return [step.fabrics[item.role].name for item in items if isinstance(item, Cloth)]
+    return [step.fabrics[item.role].name for item in items if isinstance(item, SceneCloth)]
 
 
 def test_a_block_without_applique_has_no_such_step() -> None:
@@ -82,13 +82,13 @@ def test_the_picture_is_the_block_with_later_pieces_on_earlier_ones() -> None:
 
 def test_letters_stand_where_no_later_piece_lies() -> None:
     items = last("row fog", SQUARE, RAW).lesson[-2].pictures[0].items
-    assert [item.text for item in items if isinstance(item, Words)] == ["C"]
+    assert [item.text for item in items if isinstance(item, SceneWords)] == ["C"]
 
 
 def test_curves_of_the_ground_are_drawn_along_their_arcs() -> None:
     """A quarter circle of 4 in about the lower left corner of 6 in: a corner at every fifteen degrees of it."""
     facts = block("row (curve slate in fog)", RAW, size="6 in")
-    ground = [item for item in facts.steps[-1].lesson[-1].pictures[0].items if isinstance(item, Cloth)][:2]
+    ground = [item for item in facts.steps[-1].lesson[-1].pictures[0].items if isinstance(item, SceneCloth)][:2]
     on_arc = [{p for p in cloth.outline if p.x * p.x + (6 - p.y) * (6 - p.y) == 16} for cloth in ground]
     assert [len(found) for found in on_arc] == [7, 7]
     assert on_arc[0] == on_arc[1]

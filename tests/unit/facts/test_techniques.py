@@ -15,7 +15,7 @@ from blockdsl.geometry.fraction import Fraction, read_fraction
 from blockdsl.sewing import plan_making
 from blockdsl.sewing.methods import CUT_PATCHES, METHODS
 from blockdsl.sewing.techniques import LESSONS
-from blockdsl.sewing.techniques.scene import Words
+from blockdsl.sewing.techniques.scene import SceneWords
 from blockdsl.wording.lessons import step_words
 
 FABRICS = """
@@ -199,7 +199,7 @@ def test_units_on_papers_are_shown_with_their_own_areas() -> None:
     for shown, areas in ((facts, {"A1", "A2"}), (geese, {"A1", "A2", "A3"})):
         pictures = [picture for step in shown.steps[0].lesson for picture in step.pictures]
         for picture in (pictures[0], pictures[-1]):
-            assert {item.text for item in picture.items if isinstance(item, Words)} == areas
+            assert {item.text for item in picture.items if isinstance(item, SceneWords)} == areas
 
 
 def test_a_block_with_set_in_seams_brings_their_lesson() -> None:

@@ -11,7 +11,7 @@ from blockdsl.sewing.techniques.corners import corner_by_corner
 from blockdsl.sewing.techniques.geese import opened_goose
 from blockdsl.sewing.techniques.halves import opened_half
 from blockdsl.sewing.techniques.quarters import HOURGLASS, QUARTERS, SPLIT, Roles, opened_quarters
-from blockdsl.sewing.techniques.scene import Cloth, Cutting, Dot, Line, Measured, Picture
+from blockdsl.sewing.techniques.scene import Cutting, Line, Measured, SceneCloth, SceneDot, ScenePicture
 
 QUARTER = Fraction(1, 4)
 
@@ -64,13 +64,13 @@ def test_a_square_clipped_along_its_diagonal_leaves_half_of_it() -> None:
     assert area(clipped(square, (square[3], square[1]))) == 8
 
 
-def extent(cloths: tuple[Cloth, ...]) -> tuple[Exact, Exact]:
+def extent(cloths: tuple[SceneCloth, ...]) -> tuple[Exact, Exact]:
     boxes = [bounding_box(cloth.outline) for cloth in cloths]
     width = max(box[2] for box in boxes) - min(box[0] for box in boxes)
     return width, max(box[3] for box in boxes) - min(box[1] for box in boxes)
 
 
-def seen(cloths: tuple[Cloth, ...]) -> Polygon:
+def seen(cloths: tuple[SceneCloth, ...]) -> Polygon:
     return cloths[-1].outline
 
 
@@ -103,14 +103,14 @@ def test_a_corner_flipped_over_fills_the_corner_that_was_cut_off() -> None:
     base = {0: ((read_fraction("3.5"), read_fraction("6.5")), 1), 1: ((read_fraction("3.5"), read_fraction("3.5")), 2)}
     goose = Measures("in", QUARTER, (Fraction(6), Fraction(3)), base, corners=("tl", "tr"))
     last = corner_by_corner(goose)[-1].pictures[0]
-    ground, left, right = (item for item in last.items if isinstance(item, Cloth))
+    ground, left, right = (item for item in last.items if isinstance(item, SceneCloth))
     wide, high = read_fraction("6.5"), read_fraction("3.5")
     assert set(ground.outline) == set(outline((0, 0), (wide, 0), (wide, high), (0, high)))
     assert set(left.outline) == set(outline((0, 0), (high, 0), (0, high)))
     assert set(right.outline) == set(outline((3, 0), (wide, 0), (wide, high)))
 
 
-def cutting(picture: Picture) -> Cutting:
+def cutting(picture: ScenePicture) -> Cutting:
     (found,) = [item for item in picture.items if isinstance(item, Cutting)]
     return found
 
@@ -145,7 +145,7 @@ def test_the_last_picture_tells_what_the_unit_should_measure() -> None:
 @pytest.mark.parametrize("method", ["set-in seams", "partial seams"])
 def test_what_is_set_in_or_sewn_in_part_makes_a_whole_square(method: str) -> None:
     last = LESSONS[method].topics["square"].steps(HALF)[-1].pictures[0]
-    cloths = tuple(item for item in last.items if isinstance(item, Cloth))
+    cloths = tuple(item for item in last.items if isinstance(item, SceneCloth))
     assert extent(cloths) == HALF.unfinished
 
 
@@ -154,7 +154,7 @@ def test_a_set_in_square_is_sewn_from_the_dot_on_both_edges() -> None:
     dots, seams = [], []
     for key in ("lesson-set-in-first", "lesson-set-in-second"):
         items = steps[key].pictures[0].items
-        dots += [item.place for item in items if isinstance(item, Dot)]
+        dots += [item.place for item in items if isinstance(item, SceneDot)]
         seams += [item.start for item in items if isinstance(item, Line) and item.kind == "sewn"]
     assert len(set(dots)) == 1
     assert seams == dots
@@ -166,7 +166,7 @@ def test_a_partial_seam_is_finished_from_before_the_dot_where_it_stopped() -> No
     for key in ("lesson-partial-lay", "lesson-partial-finish"):
         items = steps[key].pictures[0].items
         (seam,) = (item for item in items if isinstance(item, Line))
-        (dot,) = (item.place for item in items if isinstance(item, Dot))
+        (dot,) = (item.place for item in items if isinstance(item, SceneDot))
         ends.append((seam, dot))
     (first, stop), (rest, _) = ends
     assert first.end == stop
@@ -188,7 +188,7 @@ def test_both_seams_of_a_mitered_corner_stop_at_one_dot_and_the_miter_begins_the
         items = steps[f"lesson-miter-{key}"].pictures[0].items
         (seam,) = (item for item in items if isinstance(item, Line) and item.kind == "sewn")
         found.add(seam.end if end == "end" else seam.start)
-        found |= {item.place for item in items if isinstance(item, Dot)}
+        found |= {item.place for item in items if isinstance(item, SceneDot)}
     assert len(found) == 1
 
 
