@@ -189,7 +189,7 @@ def _columns(table: Table, width_pt: float) -> list[TableColumn]:
             (place for kind in _STRETCHED for place in reversed(range(len(kinds))) if kinds[place] == kind), -1
         )
         widths[stretched] += rest
-    if all(kind == "size" for kind in kinds) and max(widths[:-1]) <= width_pt / len(kinds):
+    if all(kind == "size" for kind in kinds) and max(widths[:-1], default=0.0) <= width_pt / len(kinds):
         widths = [width_pt / len(kinds)] * len(kinds)
     gap = _GAP_PT if width_pt > CONTENT_WIDTH_PT / 2 else _NARROW_GAP_PT
     return [

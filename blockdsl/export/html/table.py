@@ -53,8 +53,9 @@ def _row(row: tuple[DataCell, ...], columns: tuple[DataColumn, ...], names_rows:
     several = sum(column.kind == "size" for column in columns) > 1
     for place, (cell, column) in enumerate(zip(row, columns, strict=True)):
         name, scope = ("th", "row") if place == names_rows else ("td", None)
-        of_size = plain_fractions(column.head) if several and column.kind == "size" else None
-        cells.append(element(name, _cell(cell, runs), scope=scope, class_=column.kind, data_of=of_size))
+        named = column.kind == "spare" or (several and column.kind == "size")  # where a narrow screen breaks the row
+        head = plain_fractions(column.head) if named and cell else None
+        cells.append(element(name, _cell(cell, runs), scope=scope, class_=column.kind, data_of=head))
     return element("tr", *cells)
 
 
