@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from itertools import chain
 from typing import Final
 
 import svgwrite
@@ -20,6 +21,7 @@ from blockdsl.marks.typeset import UNITS_PER_EM, are_words_outlined, shape
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
+_TWO_DECIMALS: Final = "%.2f,%.2f "
 _SHORTER: Final = (
     ("-0.00", "0.00"),
     *((f".{digits}{after}", f"{short}{after}") for after in ", " for digits, short in [
@@ -143,8 +145,9 @@ def _path(path: Path) -> BaseElement:
 
 def _outlines(rings: Iterable[Sequence[tuple[float, float]]], *, closed: bool) -> str:
     # As `number` writes them, but for a whole path at once: a page of hatching has ten thousand corners.
-    end = " Z" if closed else " "
-    points = "".join([f"M{' '.join([f'{x:.2f},{y:.2f}' for x, y in ring])}{end}" for ring in rings if ring])
+    end = "Z" if closed else ""
+    parts = [f"M{_TWO_DECIMALS * len(ring)}{end}" % tuple(chain.from_iterable(ring)) for ring in rings if ring]
+    points = "".join(parts)
     for long, short in _SHORTER:
         points = points.replace(long, short)
     return points.rstrip()

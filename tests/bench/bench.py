@@ -208,6 +208,8 @@ def commands() -> None:
         large = Path(folder) / "large.block"
         large.write_text(checkerboard(200), encoding="utf-8")
         show("blockdsl --help", timed(run("--help"), 3))
+        small = ROOT / "library" / "demo" / "breakwater.block"
+        show("blockdsl check, a file of 18 lines", timed(run("check", str(small)), 5), 0.150)
         show("blockdsl facts, one file", timed(run("facts", str(EXAMPLE)), 3))
         show(f"blockdsl check, the library ({len(library)} files)", timed(run("check", *library), 3), 1.0)
         show("blockdsl check, 40,000 patches", timed(run("check", str(large)), 3), 2.0)

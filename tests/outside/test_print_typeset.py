@@ -36,6 +36,16 @@ def test_letters_that_lean_are_kerned_together(weight: Weight) -> None:
     assert measure("AV", 1000, weight) < width_of("AV", weight)
 
 
+@pytest.mark.parametrize("weight", WEIGHTS)
+def test_a_line_is_as_long_as_harfbuzz_sets_it_although_its_words_are_measured_one_by_one(weight: Weight) -> None:
+    letters = [chr(code) for first, last in CORE_RANGES for code in range(first, last + 1) if chr(code).strip()]
+    for place, letter in enumerate(letters):
+        other, third = letters[place * 7 % len(letters)], letters[place * 31 % len(letters)]
+        line = f"{other}{letter} {letter} A{letter}  {letter}{third} Vf"
+        set_whole = sum(glyph.advance for run in shape(line, weight) for glyph in run.glyphs)
+        assert measure(line, 1000, weight) == set_whole, line
+
+
 def test_a_measure_grows_with_the_size() -> None:
     assert measure("Lantern", 18) == pytest.approx(2 * measure("Lantern", 9))
     assert measure("", 9) == 0

@@ -60,6 +60,16 @@ def test_the_root_of_a_square_is_the_number_again(a: Exact) -> None:
     assert square_root(a * a) == abs(a)
 
 
+def test_numbers_too_near_to_nothing_for_a_float_have_the_sign_of_pells_equation() -> None:
+    # a² - 2b² is 1 and -1 by turns for 1/1, 3/2, 7/5, 17/12 … (Pell's equation), so a - b√2 has that sign.
+    a, b, root = 1, 1, square_root(2)
+    for turn in range(60):
+        assert sign(a - b * root) == (1 if turn % 2 else -1)
+        assert sign(b * root - a) == (-1 if turn % 2 else 1)
+        assert sign(-a - b * root) == -1
+        a, b = a + 2 * b, a + b
+
+
 @given(numbers(), numbers())
 def test_order_sign_and_float_agree_with_fifty_digits(a: Exact, b: Exact) -> None:
     with localcontext() as context:
