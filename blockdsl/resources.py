@@ -11,7 +11,7 @@ from functools import cache
 from pathlib import Path
 
 _PACKAGE = Path(__file__).parent
-_PLACES = (_PACKAGE / "_data", _PACKAGE.parent, _PACKAGE.parent / "tests" / "spec")
+_PLACES = (_PACKAGE / "_data", _PACKAGE / "_data" / "spec", _PACKAGE.parent, _PACKAGE.parent / "tests" / "spec")
 
 
 @cache
@@ -61,6 +61,11 @@ def problem_page(code: str) -> str:
 def problem_page_path(code: str) -> Path:
     """Where that page lies."""
     return _folder("problems") / f"{code}.md"
+
+
+def documentation_folder() -> Path:
+    """The folder of the reference's pages, with those about problems below it."""
+    return _folder("problems").parent
 
 
 def font_path(name: str) -> Path:

@@ -99,6 +99,7 @@ def parser() -> _CommandLine:
     _new(commands)
     _explain(commands)
     _terms(commands)
+    _docs(commands)
     _dump(commands)
     _completion(commands)
     _man(commands)
@@ -511,6 +512,17 @@ def _explain(commands: _Commands[_CommandLine]) -> None:
     )
     command.add_argument("codes", nargs="*", metavar="CODE", help="the code of a problem")
     _colour(command, "the page")
+
+
+def _docs(commands: _Commands[_CommandLine]) -> None:
+    command = _command(
+        commands,
+        "docs",
+        "open the documentation in the browser, every example drawn",
+        "\nTutorial, cookbook, reference and a page for each problem; it needs no network.",
+    )
+    command.add_argument("-o", "--output", type=_folder, metavar="DIR", help="write the site into this folder instead")
+    command.add_argument("--no-browser", action="store_true", help="print where it is, and open no browser")
 
 
 def _terms(commands: _Commands[_CommandLine]) -> None:

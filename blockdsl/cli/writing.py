@@ -22,6 +22,7 @@ BOOK: Final = "--book"
 CHECK_PRINT: Final = "--check-print"
 RULES: Final = "--depfile"
 GALLERY: Final = "gallery"
+DOCUMENTATION: Final = "docs"
 SQUARES: Final = "grid"
 """Who has made what no file alone declares."""
 

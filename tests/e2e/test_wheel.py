@@ -71,6 +71,8 @@ def test_the_wheel_holds_the_library_the_grammar_the_fonts_and_both_licences(whe
     assert library
     assert {f"blockdsl/_data/library/{path.as_posix()}" for path in library} <= set(names)
     assert "blockdsl/_data/grammars/line.lark" in names
+    assert "blockdsl/_data/spec/20-cookbook.md" in names
+    assert "blockdsl/_data/spec/problems/name-unknown.md" in names
     assert "blockdsl/fonts/FiraGO-Regular.ttf" in names
     assert any(name.endswith("licenses/LICENSE") for name in names)
     assert any(name.endswith("OFL.txt") for name in names)
