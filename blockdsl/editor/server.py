@@ -10,8 +10,9 @@ import asyncio
 import gc
 import logging
 import re
+from functools import lru_cache
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
 from lsprotocol import types
 from pygls import uris
@@ -29,6 +30,7 @@ from blockdsl.pipeline import run
 
 _IDLE_S: Final = 0.3
 _MOST_UNCOLLECTED: Final = 40
+_MOST_UNEMPTIED: Final = 1000
 _LINE_END: Final = re.compile(r"\r\n|\n|\r")
 
 
@@ -42,7 +44,7 @@ class BlockServer(LanguageServer):
         self._waiting: asyncio.TimerHandle | None = None
         self._collecting: asyncio.TimerHandle | None = None
         self._changed: set[str] = set()
-        self._since_collected = 0
+        self._since_collected = self._since_emptied = 0
         self.previews = Previews(self._pointed)
         self.loop: asyncio.AbstractEventLoop | None = None
 
@@ -132,7 +134,12 @@ class BlockServer(LanguageServer):
         self._collecting = asyncio.get_running_loop().call_later(wait, self._collect)
 
     def _collect(self) -> None:
+        self._since_emptied += self._since_collected
         self._since_collected = 0
+        if self._since_emptied >= _MOST_UNEMPTIED:
+            self._since_emptied = 0
+            for found in _CACHES:
+                found.cache_clear()
         gc.collect()
 
 
@@ -174,9 +181,16 @@ def make_server() -> BlockServer:
 _SMALL: Final = 'fabric a "A" #ffffff\nfabric b "B" #000000\nblock "C"\n  size 2 in\n  row a/b\n'
 
 
+_CACHED: Final = type(lru_cache(lambda: None))
+_CACHES: Final[list[Any]] = []
+"""What the steps keep to be quicker: a command ends before that is much, a server empties it after many keys."""
+
+
 def _warm_up() -> None:
     """Load all that a reading takes while the editor opens its first file; what is loaded is never collected."""
     run(Source("warm-up", _SMALL), TextReader())
+    found = (each for each in gc.get_objects() if isinstance(each, _CACHED) and each.__module__.startswith("blockdsl"))
+    _CACHES[:] = [each for each in found if each.cache_parameters()["maxsize"]]
     gc.collect()
     gc.freeze()
 

@@ -11,6 +11,7 @@ from collections.abc import Callable, Collection, Hashable, Iterator, Mapping, S
 from msgspec import Struct
 from msgspec.structs import replace
 
+from blockdsl.analysis.fixes import without_line
 from blockdsl.diagnostics import Problems, change_to, nearest_word
 from blockdsl.model import BlockDesign, Choice, UnitPlace
 from blockdsl.sewing.classes import UnitGroup
@@ -141,6 +142,7 @@ def _report_reach(
             what=line.what,
             others=said,
             help=f"take one of the lines out, or say how many: `make 1 of {line.what} as {line.method}`",
+            fixes=(without_line(line.what_span, "`make`"),),
         )
         return
     left = f"apart from {said} " if said else ""
@@ -170,6 +172,7 @@ def report_held_by_papers(chosen: Sequence[ChosenGroup], kept: Collection[Hashab
                 what=line.what,
                 others=", ".join(papers),
                 help="the units inside a foundation-pieced unit are sewn to the same papers: remove this line",
+                fixes=(without_line(line.what_span, "`make`"),),
             )
 
 
@@ -211,7 +214,8 @@ def _report_nothing_meant(choice: Choice, groups: Sequence[UnitGroup], problems:
     known = {name for group in groups for name in _names_of(group)}
     if choice.what in SHAPES:
         help_text = f"this block has {_list(tuple(sorted(known)))}" if known else "this block has plain patches only"
-        problems.report("nothing-to-make", choice.what_span, what=choice.what, help=help_text)
+        idle = (without_line(choice.what_span, "`make`"),)
+        problems.report("nothing-to-make", choice.what_span, what=choice.what, help=help_text, fixes=idle)
         return
     near = nearest_word(choice.what, [*known, *SHAPES])
     help_text = (

@@ -9,7 +9,7 @@ from lark import Token
 from msgspec import Struct
 
 from blockdsl.diagnostics import Source, Span
-from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.issue import IssueFound, LineFix, SyntaxIssue
 from blockdsl.syntax.nodes import LengthLiteral, LengthUnit, Number, Text, Word
 from blockdsl.syntax.numbers import MOST_DIGITS, NumberFault, read_numbers
 
@@ -99,9 +99,11 @@ def number_issue(fault: NumberFault, token: Token) -> IssueFound:
 
 
 def _fault(code: str, token: Token, advice: str, **values: object) -> IssueFound:
-    return IssueFound(issue_at(code, token, advice, **values))
+    return IssueFound(issue_at(code, token, advice, None, **values))
 
 
-def issue_at(code: str, token: Token, advice: str | None, **values: object) -> SyntaxIssue:
-    """An issue that covers one token."""
-    return SyntaxIssue(code, cast("int", token.start_pos), cast("int", token.end_pos), advice, values)
+def issue_at(code: str, token: Token, advice: str | None, instead: str | None = None, **values: object) -> SyntaxIssue:
+    """An issue that covers one token; `instead` is what was probably meant."""
+    start, stop = cast("int", token.start_pos), cast("int", token.end_pos)
+    fixes = () if instead is None else (LineFix(start, stop, instead),)
+    return SyntaxIssue(code, start, stop, advice, values, fixes)

@@ -10,11 +10,11 @@ from typing import Final, Literal, cast
 
 from msgspec import Struct
 
-from blockdsl.diagnostics import Span
+from blockdsl.diagnostics import Span, nearest_word
 from blockdsl.geometry import Exact
 from blockdsl.syntax.atoms import LineAt, number_issue
 from blockdsl.syntax.cells import build_cells
-from blockdsl.syntax.issue import IssueFound, SyntaxIssue
+from blockdsl.syntax.issue import IssueFound, LineFix, SyntaxIssue
 from blockdsl.syntax.line_kind import LineKind
 from blockdsl.syntax.nodes import Cell, LengthLiteral, Number, Quoted, Text, UnreadableLine, Word
 from blockdsl.syntax.numbers import NumberFault, read_place
@@ -280,7 +280,9 @@ def _press(_at: LineAt, span: Span, tree: LineTree) -> Press:
     if said not in _PRESSED:
         advice = "seams are pressed `open`, `as it nests` or `toward dark`"
         first, last = cast("int", words[0].start_pos), cast("int", words[-1].end_pos)
-        raise IssueFound(SyntaxIssue("pressing-unknown", first, last, advice, {"text": said}))
+        near = nearest_word(said, _PRESSED)
+        fixes = (LineFix(first, last, near),) if near else ()
+        raise IssueFound(SyntaxIssue("pressing-unknown", first, last, advice, {"text": said}, fixes))
     return Press(span, _PRESSED[said])
 
 

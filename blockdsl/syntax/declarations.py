@@ -7,7 +7,7 @@ from typing import Final, cast
 from lark import Token
 from msgspec import Struct
 
-from blockdsl.diagnostics import Source, Span
+from blockdsl.diagnostics import Source, Span, nearest_word
 from blockdsl.syntax.atoms import LineAt, issue_at
 from blockdsl.syntax.block_lines import BlockLine, UnitLine
 from blockdsl.syntax.book_lines import BookBlock, BookLine, MakerLine
@@ -56,7 +56,8 @@ def _fabric(at: LineAt, span: Span, tree: LineTree) -> FabricDeclaration:
             value = at.word(first)
         else:
             advice = "after the colour come only `light`, `medium` or `dark`, `width 42 in` and `directional`"
-            raise IssueFound(issue_at("value-unknown", first, advice, name=str(first)))
+            near = nearest_word(first, ("light", "medium", "dark", "width", "directional"))
+            raise IssueFound(issue_at("value-unknown", first, advice, near, name=str(first)))
     name, label, colour = (tokens_of(tree, kind)[0] for kind in ("NAME", "TEXT", "COLOUR"))
     return FabricDeclaration(span, at.word(name), at.text(label), colour.lower(), value, width, directional)
 

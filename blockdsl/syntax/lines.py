@@ -80,7 +80,8 @@ def _control_issue(found: re.Match[str]) -> SyntaxIssue:
     letter = found.group()
     name = unicodedata.name(letter, f"U+{ord(letter):04X}").lower() if ord(letter) >= 0xA0 else f"U+{ord(letter):04X}"
     advice = "delete it, or type the line again"
-    return SyntaxIssue("control-character", found.start(), found.end(), advice, {"name": name})
+    fix = LineFix(found.start(), found.end(), "", "Delete it")
+    return SyntaxIssue("control-character", found.start(), found.end(), advice, {"name": name}, (fix,))
 
 
 def _look(text: str) -> tuple[int | None, SyntaxIssue | None]:

@@ -61,6 +61,8 @@ def _block(*lines: str) -> str:
             "Change to `colourway`",
             'colourway "Night"',
         ),
+        (("size 2 in", "row fog\u200b/slate"), "control-character", "Delete it", "row fog/slate\n"),
+        (("size 2 in", "press opne", "row fog"), "pressing-unknown", "Change to `open`", "press open\n"),
         # --- names
         (("size 2 x 1 in", "row fog slat"), "name-unknown", "Change to `slate`", "row fog slate"),
         (("size 2 x 1 in", "row fog sky"), "name-unknown", "Declare the fabric `sky`", 'fabric sky "Sky" #c0c0c0'),
@@ -148,6 +150,12 @@ def _block(*lines: str) -> str:
             "method-does-not-fit",
             "Change to `foundation`",
             "as foundation",
+        ),
+        (
+            ("size 2 in", "make geese as foundation", "row fog/slate"),
+            "nothing-to-make",
+            "Take the `make` line out",
+            "size 2 in\n  row fog/slate\n",
         ),
         # Three columns of a 10 in block are 3 1/3 in; of 9 and of 12 in they are 3 and 4 in.
         (

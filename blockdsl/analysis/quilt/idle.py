@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
+from blockdsl.analysis.fixes import without_line
 from blockdsl.analysis.quilt.plan import SettingPlan
 from blockdsl.diagnostics import Problems
 from blockdsl.syntax import ast
@@ -20,7 +21,8 @@ def report_idle_lines(
         why = _in_no_quilt(line, fabrics) or _in_this_setting(line, plan)
         if why is not None:
             what, reason, advice = why
-            problems.report("line-idle", line.span, what=what, why=reason, help=advice)
+            fixes = (without_line(line.span, f"`{what}`"),)
+            problems.report("line-idle", line.span, what=what, why=reason, help=advice, fixes=fixes)
 
 
 def _in_no_quilt(line: ast.QuiltLine, fabrics: Collection[str]) -> tuple[str, str, str] | None:
