@@ -105,11 +105,12 @@ class Definition(Struct, frozen=True):
 class DefinitionList(Struct, frozen=True):
     """Names and what is said of each. `kind` is what they are.
 
-    Measures stand beside each other; terms are explained one below the other, and lines are only looked up.
+    Measures stand beside each other; terms are explained one below the other, lines are only looked up, and
+    an index leads to what stands elsewhere.
     """
 
     entries: tuple[Definition, ...]
-    kind: Literal["measures", "terms", "lines"] = "measures"
+    kind: Literal["measures", "terms", "lines", "index"] = "measures"
 
 
 class FabricLine(Struct, frozen=True):

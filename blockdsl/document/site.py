@@ -27,7 +27,7 @@ from blockdsl.document.content import (
 )
 from blockdsl.document.front import front_parts
 from blockdsl.document.glossary import glossary_page
-from blockdsl.document.index import index_page
+from blockdsl.document.index import index_parts
 from blockdsl.document.lesson import lesson_parts
 from blockdsl.document.pictures import in_colour, of_quilt
 from blockdsl.document.quilt import PageOf, format_size, quilt_parts
@@ -126,7 +126,7 @@ def _back(chapters: _Chapters, pages: Sequence[WebPage], words: Messages) -> Ite
     found = [(entry.block, entry.page.name) for _, entries in chapters for entry in entries if entry.block is not None]
     quilts = [(entry.quilt, entry.page.name) for _, entries in chapters for entry in entries if entry.quilt is not None]
     if len(found) > 1:
-        yield index_page(found, BLOCKS, words, quilts)
+        yield WebPage(BLOCKS, words("index-title"), index_parts(found, words, quilts))
     glossary = glossary_page(pages, GLOSSARY, words)
     if glossary is not None:
         yield glossary

@@ -55,6 +55,7 @@ from blockdsl.marks.theme import (
 from blockdsl.page.cards import card_flowables, ticked
 from blockdsl.page.flow import Flowable, PageNumbers, pages_taken, run_over_pages
 from blockdsl.page.headings import continued, heading
+from blockdsl.page.index import index_flowables
 from blockdsl.page.key import key_columns
 from blockdsl.page.plate import compact_height, plate_flowables
 from blockdsl.page.prose import definition_flowables, prose_flowables
@@ -191,6 +192,8 @@ def _part(  # noqa: C901, PLR0911, PLR0912 - one line for each part that paper h
             return plate_flowables(part, words, compact=bool(pages))
         case DefinitionList(kind="measures"):
             return (_measures(part),)
+        case DefinitionList(kind="index"):
+            return index_flowables(part, pages, again)
         case DefinitionList(kind="lines"):
             return _lines(part)
         case DefinitionList():

@@ -83,7 +83,7 @@ def test_a_site_says_what_stays_on_the_bias(demo_site: Path) -> None:
 def test_every_unit_says_what_it_should_measure_at_every_size(demo_site: Path) -> None:
     """The beam is half as wide as the block, and half of that high; half an inch more before it is joined."""
     page = read_page(demo_site / "harbour-light.html")
-    (beam,) = (table for table in page.all("table") if table.one("caption").words == "Beam (flying geese)")
+    (beam,) = (table for table in page.all("table") if table.one("caption").words.startswith("Beam"))
     measures = [[cell.words for cell in row.children if isinstance(cell, Node)] for row in beam.one("tbody").all("tr")]
     assert [row[:2] for row in measures] == [
         ["6 in", "3 1/2 × 2 in"],

@@ -187,7 +187,7 @@ def _pairs(pairs: DefinitionList) -> str:
         )
         for entry in pairs.entries
     ]
-    return element("dl", *entries, class_=pairs.kind)
+    return element("dl", *entries, class_="terms" if pairs.kind == "index" else pairs.kind)
 
 
 def _key(key: FabricKey) -> str:

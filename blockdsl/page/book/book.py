@@ -9,6 +9,7 @@ from typing import Final
 from blockdsl.document.content import Prose, TextRun
 from blockdsl.document.front import front_parts
 from blockdsl.document.glossary import glossary_list
+from blockdsl.document.index import index_parts
 from blockdsl.document.reading import read_text
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
@@ -20,7 +21,6 @@ from blockdsl.page.book.block import BEGIN, Elsewhere, block_pages, making_elsew
 from blockdsl.page.book.chapter import chapter_pages
 from blockdsl.page.book.contents import contents_pages
 from blockdsl.page.book.cover import cover
-from blockdsl.page.book.index import index_pages
 from blockdsl.page.book.lessons import technique_parts
 from blockdsl.page.book.parts import Bodies, BookPart, NoPageCache, PageCache, foot, page_top, texts_of
 from blockdsl.page.flow import PageNumbers
@@ -291,7 +291,10 @@ def _glossary(terms: Sequence[TermUsed], words: Messages, paper: PaperSize, page
 
 
 def _index(parts: Sequence[BookPart], words: Messages, paper: PaperSize, pages: PageNumbers) -> Bodies:
-    return index_pages(parts, words, pages, paper)
+    blocks = [(part.block, part.anchor) for part in parts if part.block is not None]
+    quilts = [(part.quilt, part.anchor) for part in parts if part.quilt is not None]
+    found = index_parts(blocks, words, quilts, brief=True)
+    return pages_of(title_flowable(words("book-index")), found, words, paper, pages)
 
 
 def _test_page(paper: PaperSize, language: Language, pages: PageNumbers) -> Bodies:
