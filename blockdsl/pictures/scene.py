@@ -35,9 +35,12 @@ from blockdsl.wording.lessons import describe_picture
 from blockdsl.wording.messages import Messages, messages
 
 _TOLD: Final = TextStyle(SMALL_PT, "regular", INK)
-_NUMBER: Final = TextStyle(11.0, "bold", INK)
+_NUMBERS: Final = tuple(TextStyle(size_pt, "bold", INK) for size_pt in (11.0, 9.0, 7.5, 6.0, 5.0))
+"""The largest in which no number lies on another is taken; those that do so even in the smallest are left out."""
 _WRONG_SIDE: Final = HatchLines(0, 3.4, 1.0, 3.0)
 _PALE: Final = 0.68
+_GROUND_PT: Final = 0.8
+"""How far the white ground of a small number reaches beyond it."""
 _STROKES: Final[dict[LineKind, tuple[str, float, tuple[float, ...]]]] = {
     "drawn": (QUIET, 0.7, ()),
     "sewn": (INK, 1.1, (3.2, 2.0)),
@@ -53,9 +56,13 @@ def technique_picture(
     """The scene in the middle of the box, with what it shows for those who cannot see it."""
     setting = set_scene(picture, box)
     marks: list[Mark] = []
+    style, said = _numbers([item for item in picture.items if isinstance(item, SceneWords)], setting)
     # Cloth lies as it is listed; everything else lies on it.
     for item in sorted(picture.items, key=_layer):
-        marks += _drawn(item, picture, setting, fabrics, unit, messages(language))
+        if isinstance(item, SceneWords):
+            marks += _number(item, setting, style, on_cloth=_is_on_cloth(item.place, picture)) if item in said else ()
+        else:
+            marks += _drawn(item, picture, setting, fabrics, unit, messages(language))
     return Figure(describe_picture(picture, unit, language), tuple(marks))
 
 
@@ -87,8 +94,6 @@ def _drawn(
             marks = _measured(item, setting, unit, words)
         case Gap():
             marks = _gap(item, setting, unit, words)
-        case SceneWords():
-            marks = _number(item, setting, on_cloth=_is_on_cloth(item.place, picture))
         case Cutting():
             start, end = setting.place(item.start), setting.place(item.end)
             reach = setting.top_pt, setting.bottom_pt
@@ -176,13 +181,33 @@ def _is_on_cloth(place: Point, picture: ScenePicture) -> bool:
     return any(left < place.x < right and top < place.y < bottom for left, top, right, bottom in boxes)
 
 
-def _number(item: SceneWords, setting: ScenePlacing, *, on_cloth: bool) -> tuple[Mark, ...]:
+def _numbers(items: Sequence[SceneWords], setting: ScenePlacing) -> tuple[TextStyle, list[SceneWords]]:
+    """In which style the numbers of a picture are drawn, and which of them find room."""
+    kept: list[SceneWords] = []
+    for style in _NUMBERS:
+        kept = []
+        for item in items:
+            if not any(_overlap(item, other, setting, style) for other in kept):
+                kept.append(item)
+        if len(kept) == len(items):
+            return style, kept
+    return _NUMBERS[-1], kept
+
+
+def _overlap(one: SceneWords, other: SceneWords, setting: ScenePlacing, style: TextStyle) -> bool:
+    (ax, ay), (bx, by) = setting.place(one.place), setting.place(other.place)
+    wide = (width_of(one.text, style) + width_of(other.text, style)) / 2 + 2 * _GROUND_PT
+    return abs(ax - bx) < wide and abs(ay - by) < style.capitals_pt + 2 * _GROUND_PT
+
+
+def _number(item: SceneWords, setting: ScenePlacing, style: TextStyle, *, on_cloth: bool) -> tuple[Mark, ...]:
     """A number, on a white ground where there is cloth that may be as dark as ink."""
     x, y = setting.place(item.place)
-    told = line_centred(item.text, x, y, _NUMBER)
+    told = line_centred(item.text, x, y, style)
     if not on_cloth:
         return told
-    wide, high = width_of(item.text, _NUMBER) + 4.0, _NUMBER.capitals_pt + 4.0
+    around = 2 * _GROUND_PT if style != _NUMBERS[0] else 4.0
+    wide, high = width_of(item.text, style) + around, style.capitals_pt + around
     return (rectangle(x - wide / 2, y - high / 2, wide, high, fill=WHITE), *told)
 
 
