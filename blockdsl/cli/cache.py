@@ -14,7 +14,6 @@ from contextlib import suppress
 from hashlib import sha256
 from pathlib import Path
 from stat import S_IMODE, S_ISDIR, S_ISREG
-from tempfile import mkstemp
 from typing import Final
 
 MOST_BYTES: Final = 256 << 20
@@ -73,6 +72,8 @@ class Cache:
         """Keep the bytes, whole or not at all."""
         if self._folder is None or not key or len(data) + _DIGEST_BYTES > self._share:
             return
+        from tempfile import mkstemp
+
         path = self._place(self._folder, key)
         temporary = None
         try:

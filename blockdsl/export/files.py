@@ -6,7 +6,6 @@ import os
 from collections.abc import Iterator, Mapping
 from contextlib import suppress
 from pathlib import Path
-from tempfile import mkstemp
 from typing import Final
 
 READABLE: Final = 0o666
@@ -44,6 +43,8 @@ def write_all(files: Mapping[Path, bytes]) -> None:
 
 
 def _write_beside(path: Path, data: bytes) -> Path:
+    from tempfile import mkstemp  # noqa: PLC0415 - `check` writes nothing, and starts the sooner
+
     path.parent.mkdir(parents=True, exist_ok=True)
     handle, name = mkstemp(prefix=f".{path.name[:40]}.", suffix=_PART, dir=path.parent)
     temporary = Path(name)

@@ -10,7 +10,7 @@ Does not know: text, pages, painters.
 from __future__ import annotations
 
 from functools import cache
-from importlib.resources import files
+from pathlib import Path
 from typing import Final, Literal
 
 FAMILY: Final = "FiraGO"
@@ -38,13 +38,13 @@ CORE_RANGES: Final[tuple[tuple[int, int], ...]] = (
 @cache
 def font_bytes(weight: FontWeight) -> bytes:
     """The whole TrueType file of one weight; read once."""
-    return files(__package__).joinpath(_FACES[weight]).read_bytes()
+    return Path(__file__).with_name(_FACES[weight]).read_bytes()
 
 
 @cache
 def core_bytes(weight: FontWeight) -> bytes:
     """The shipped WOFF2 subset of one weight: the letters of CORE_RANGES with their kerning; read once."""
-    return files(__package__).joinpath(_CORES[weight]).read_bytes()
+    return Path(__file__).with_name(_CORES[weight]).read_bytes()
 
 
 def in_core(letter: str) -> bool:
