@@ -112,7 +112,7 @@ def test_every_layer_and_every_folder_of_tests_is_in_the_developers_guide(projec
     assert sorted(folder for folder in tests if f"`{folder}" not in text) == []
 
 
-@pytest.mark.parametrize("layer", ["marks", "pictures", "fullsize", "page", "document"])
+@pytest.mark.parametrize("layer", ["marks", "pictures", "fullsize", "page", "document", "editor"])
 def test_the_tour_of_a_layer_names_every_file_in_it_and_no_other(project: Path, layer: str) -> None:
     folder = project / "blockdsl" / layer
     tour = (folder / "__init__.py").read_text(encoding="utf-8").partition("A tour:")[2]
