@@ -44,15 +44,21 @@ _CM_IN_AN_INCH: Final = 2.54
 
 
 def index_parts(found: BlockPages, words: Messages, quilts: QuiltPages = (), *, brief: bool = False) -> Parts:
-    """Blocks by what a maker may know of them, then the quilts by size; a `brief` one lists names without measures."""
+    """Blocks by what a maker may know of them, then the quilts by size.
+
+    A `brief` one lists names without measures, and the quilts behind the families.
+    """
+    families = list(_by_family(found, words))
+    if brief and quilts:
+        families.append((words("book-quilts"), _runs((quilt.name, target) for quilt, target in quilts)))
     names = [(block.name, target) for block, target in found] + [(quilt.name, target) for quilt, target in quilts]
     by_name = DefinitionList((Definition("", (_with_commas(_runs(names)),)),), "index")
     whole: list[tuple[str, Part | None]] = [
         ("index-by-name", by_name if brief else _table(found, words)),
         ("index-by-size", _looked_up(_by_size(found, quilts))),
-        ("index-by-family", _looked_up(_by_family(found, words))),
+        ("index-by-family", _looked_up(families)),
         ("index-by-patches", _looked_up(_by_patches(found, words))),
-        ("book-quilts", _looked_up(_by_size((), quilts))),
+        ("book-quilts", None if brief else _looked_up(_by_size((), quilts))),
     ]
     return tuple(section(2, words(title), part) for title, part in whole if part is not None)
 
