@@ -98,7 +98,9 @@ def pieced_border(action: PiecedBorder, step: QuiltStepFacts, names: QuiltNames)
     alike = action.sides == action.ends
     sew = words("quilt-units-sew-alike" if alike else "quilt-units-sew", sides=action.sides, ends=action.ends)
     press = words("quilt-press-open" if action.open else "quilt-units-press")
-    strips = [words("quilt-units-take", list=names.takes(step.takes)), lay, sew, press]
+    strips = [words("quilt-units-take", list=names.takes(step.takes)), lay, sew]
+    if max(action.sides, action.ends) > 1:  # a unit alone has no seams
+        strips.append(press)
     if action.corner is not None:
         strips.append(
             words(

@@ -289,7 +289,10 @@ quilt-units-take = { $list } nehmen.
 quilt-units-lay = { NAME($unit, case: "counted") } immer so hinlegen: { $how }. Im { $ring } zeigt oben nach außen.
 quilt-units-alike = { NAME($unit, case: "counted") }: im { $ring } zeigt oben nach außen.
 quilt-units-sew = Von links nach rechts zusammennähen: je { $sides } zu 2 Streifen für die Seiten, je { $ends } zu 2 Streifen für oben und unten.
-quilt-units-sew-alike = Von links nach rechts zusammennähen: je { $sides } zu 4 Streifen.
+quilt-units-sew-alike = { $sides ->
+    [1] Jedes bildet für sich einen Streifen.
+   *[other] Von links nach rechts zusammennähen: je { $sides } zu 4 Streifen.
+}
 quilt-units-press = Alle Nahtzugaben zu einer Seite bügeln.
 quilt-units-corners = An jedes Ende der Streifen für { $sides ->
     [yes] oben und unten

@@ -344,7 +344,11 @@ quilt-units-take = Take { $list }.
 quilt-units-lay = Lay each { $unit } with { $how }: its top is the outer edge of the { $ring }.
 quilt-units-alike = The top of each { $unit } is the outer edge of the { $ring }.
 quilt-units-sew = Sew them together from left to right: { $sides } in each of 2 strips for the sides, { $ends } in each of 2 strips for the top and bottom.
-quilt-units-sew-alike = Sew them together from left to right: { $sides } in each of 4 strips.
+quilt-units-sew-alike =
+    { $sides ->
+        [1] Each of them is a strip by itself.
+       *[other] Sew them together from left to right: { $sides } in each of 4 strips.
+    }
 quilt-units-press = Press all seams to one side.
 quilt-units-corners =
     Sew { $corner } ({ $fabric }) to each end of the strips for { $sides ->

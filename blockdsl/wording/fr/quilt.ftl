@@ -300,7 +300,10 @@ quilt-units-take = Prendre { $list }.
 quilt-units-lay = Poser chaque { $unit } : { $how } ; son haut est le bord extérieur de la { $ring }.
 quilt-units-alike = Le haut de chaque { $unit } est le bord extérieur de la { $ring }.
 quilt-units-sew = Assembler de gauche à droite : { $sides } dans chacune des 2 bandes des côtés, { $ends } dans chacune des 2 bandes du haut et du bas.
-quilt-units-sew-alike = Assembler de gauche à droite : { $sides } dans chacune des 4 bandes.
+quilt-units-sew-alike = { $sides ->
+        [1] Chacune forme une bande à elle seule.
+       *[other] Assembler de gauche à droite : { $sides } dans chacune des 4 bandes.
+    }
 quilt-units-press = Coucher toutes les coutures d’un même côté.
 quilt-units-corners = Coudre { $corner } ({ $fabric }) à chaque bout des bandes { $sides ->
         [yes] du haut et du bas

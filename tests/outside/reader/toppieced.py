@@ -54,6 +54,15 @@ def sew_units(table: Table, found: re.Match[str]) -> None:
         table.pieced[way] = (part, turn, sides if way in ("left", "right") else top)
 
 
+@reads(r"Each of them is a strip by itself")
+def alone(table: Table, found: re.Match[str]) -> None:
+    """One unit along each edge, and nothing to press yet."""
+    part, count = next((each for each in table.taken if each[0].key[0] == "block"), (None, 0))
+    if part is None or count != len(OUTWARD):
+        raise Refused("there are not four units")
+    table.pieced = {way: (part, table.turns.get(part.key, 1 + 0j), 1) for way in OUTWARD}
+
+
 @reads(r"Sew a corner square \((?P<fabric>.+)\) to each end of the strips for the top and bottom")
 def sew_corners(table: Table, found: re.Match[str]) -> None:
     squares = [(part, count) for part, count in table.taken if "corner square" in part.names]

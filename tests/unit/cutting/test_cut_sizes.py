@@ -2,8 +2,9 @@
 
 import pytest
 
+from blockdsl.cutting.foundation import _half_square_over
 from blockdsl.cutting.sizes import round_up
-from blockdsl.geometry import square_root
+from blockdsl.geometry import Point, square_root, to_float
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import bounding_box
 from blockdsl.model.lengths import write_length
@@ -170,3 +171,17 @@ def test_the_grain_of_a_quarter_square_triangle_runs_along_its_long_edge() -> No
     dx, dy = facts.templates[0].grain
     assert dx != 0
     assert dy == 0
+
+
+def test_half_of_a_square_lies_as_far_beyond_each_edge_of_a_triangle_on_a_paper() -> None:
+    # Legs of 4 in and a square of 5: the inch over is 2 + √2 times what lies beyond each edge, so 0.2929 in.
+    triangle = tuple(Point(Fraction(x), Fraction(y)) for x, y in ((0, 0), (4, 0), (0, 4)))
+    found = _half_square_over(triangle, 0, Fraction(5))
+    beyond = 1 / (2 + 2**0.5)
+    far = 5 - beyond
+    corners = sorted((round(to_float(corner.x), 9), round(to_float(corner.y), 9)) for corner in found)
+    assert corners == sorted(
+        (round(x, 9), round(y, 9)) for x, y in ((-beyond, -beyond), (far, -beyond), (-beyond, far))
+    )
+    # The long edge is x + y = 5 - 2 × 0.2929, that of the triangle x + y = 4: as far apart.
+    assert abs((5 - 2 * beyond - 4) / 2**0.5 - beyond) < 1e-9
