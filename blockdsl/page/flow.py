@@ -92,6 +92,11 @@ def pages_taken(flowables: Sequence[Flowable], box: Box) -> int:
     return len(_pages(flowables, box))
 
 
+def on_first_page(flowables: Sequence[Flowable], box: Box) -> int:
+    """How many of the flowables stand on the first page."""
+    return len(_pages(flowables, box)[0])
+
+
 def _pages(flowables: Sequence[Flowable], box: Box) -> list[list[tuple[float, Flowable]]]:
     """For each page what stands on it, and how far down."""
     pages: list[list[tuple[float, Flowable]]] = [[]]

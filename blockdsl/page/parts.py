@@ -53,7 +53,7 @@ from blockdsl.marks.theme import (
     span_pt,
 )
 from blockdsl.page.cards import card_flowables, ticked
-from blockdsl.page.flow import Flowable, PageNumbers, pages_taken, run_over_pages
+from blockdsl.page.flow import Flowable, PageNumbers, on_first_page, pages_taken, run_over_pages
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.index import index_flowables
 from blockdsl.page.key import key_columns
@@ -91,8 +91,7 @@ def pages_of(
     """What stands on each page above its foot.
 
     Some sections open a page; others are left out where they would begin one. Pictures are large unless small ones save
-    a page; in a book, whose pages have numbers, they are small where they can be, so that the cutting begins beside
-    them.
+    a page or let the cutting begin on the first; in a book, whose pages have numbers, they are small where they can be.
     """
     laid = [_Laid(part, list(_part(part, words, pages, ()))) for part in parts]
     if isinstance(parts[0], Table):
@@ -101,7 +100,8 @@ def pages_of(
     if not pages and taken > 1:
         guessed = [_with_smaller_pictures(each, words, drawn=False) for each in laid]
         shorter = _taken(_chapters(title, guessed, spare=False), paper)
-        if shorter < taken:
+        begins = shorter == taken and _begins(guessed, title, paper) and not _begins(laid, title, paper)
+        if shorter < taken or begins:
             laid, taken = [_with_smaller_pictures(each, words) for each in laid], shorter
     whole = _chapters(title, laid, spare=True)
     if any(each.is_spare for each in laid) and _taken(whole, paper) > taken:
@@ -140,6 +140,16 @@ def _chapters(title: Flowable, laid: Sequence[_Laid], *, spare: bool) -> list[li
             chapters.append([])
         chapters[-1] += each.pieces
     return chapters
+
+
+def _begins(laid: Sequence[_Laid], title: Flowable, paper: PaperSize) -> bool:
+    """Whether the work begins on the first page: the first section below its heading, which is the cutting."""
+    before = 1
+    for each in laid:
+        if isinstance(each.part, Section) and each.part.layout == "below":
+            break
+        before += len(each.pieces)
+    return on_first_page(_chapters(title, laid, spare=False)[0], _room(paper)) > before
 
 
 def _taken(chapters: Sequence[Sequence[Flowable]], paper: PaperSize) -> int:
