@@ -6,6 +6,7 @@ import pytest
 
 from blockdsl.cutting.cutlist import Cut
 from blockdsl.cutting.drift.pieces import PieceShape, side_offsets
+from blockdsl.cutting.drift.sides import SewnSide
 from blockdsl.facts import BlockFacts
 from blockdsl.geometry import Point, to_float
 from blockdsl.geometry.fraction import Fraction
@@ -157,3 +158,15 @@ def test_half_of_a_rectangle_that_is_rounded_up_in_one_side_has_its_long_edge_tu
     assert not any(offsets[0] + offsets[2])
     start, end = map(to_float, offsets[1])
     assert (start, end) == pytest.approx((0.0875 / 0.32 - 0.25, 0.1375 / 0.32 - 0.25))
+
+
+def test_a_long_edge_that_is_turned_lies_half_as_far_out_at_its_middle() -> None:
+    # Nothing over at one end and an eighth at the other; a quarter of the way a quarter of it.
+    start, end = Point(Fraction(0), Fraction(0)), Point(Fraction(5), Fraction(0))
+    side = SewnSide(start, end, Fraction(0), Fraction(1, 8), Fraction(0), 0)
+    assert [side.off_at(Fraction(portion, 4)) for portion in (0, 1, 2, 4)] == [
+        Fraction(0),
+        Fraction(1, 32),
+        Fraction(1, 16),
+        Fraction(1, 8),
+    ]
