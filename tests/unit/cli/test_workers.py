@@ -53,7 +53,7 @@ def test_many_blocks_are_the_same_by_one_process_and_by_two(folder: Path, run: R
 
     one, two = ({path.name: path.read_bytes() for path in in_folder(folder / name)} for name in ("with-1", "with-2"))
     assert [end.status for end in ended] == [0, 0]
-    assert len(one) == 48
+    assert len(one) == 60
     assert one == two
 
 
