@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from blockdsl.cli.status import FINE, CannotGoOn
+from blockdsl.watching import wait_for_save
 
 
 def again_and_again(make: Callable[[], tuple[int, Iterable[Path]]]) -> int:
@@ -22,41 +23,11 @@ def again_and_again(make: Callable[[], tuple[int, Iterable[Path]]]) -> int:
             began = time.time_ns()
             try:
                 _, read = make()
-                watched = frozenset(map(_whole, read)) or watched
+                watched = frozenset(read) or watched
             except CannotGoOn as reason:
                 sys.stderr.write(f"blockdsl: {reason}\n")
                 if not watched:
                     return reason.status
-            if not _saved_since(watched, began):
-                _wait(watched)
+            wait_for_save(watched, began)
     except KeyboardInterrupt:  # the way to end it
         return FINE
-
-
-def _whole(path: Path) -> Path:
-    """The path from the root, as the watcher names it; links are left, for their names are what is saved."""
-    return Path.cwd() / path
-
-
-def _saved_since(paths: Iterable[Path], began_ns: int) -> bool:
-    """Whether one was saved after the work began: then the work is old already."""
-    for path in paths:
-        try:
-            if path.stat().st_mtime_ns > began_ns:
-                return True
-        except OSError:  # gone for a moment, while an editor puts the new one in its place
-            continue
-    return False
-
-
-def _wait(paths: frozenset[Path]) -> None:
-    """Until one of the files is saved. Their folders are watched: editors often put a new file in place of the old."""
-    from watchfiles import watch
-
-    folders = {path.parent for path in paths if path.parent.is_dir()}
-    names = {str(path) for path in paths} | {str(path.resolve()) for path in paths}
-
-    def is_ours(_: object, name: str) -> bool:
-        return name in names
-
-    next(watch(*folders, watch_filter=is_ours, debounce=100, step=20, recursive=False, raise_interrupt=True), None)

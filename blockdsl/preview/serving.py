@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import socket
+import time
 from collections.abc import Callable
 from pathlib import Path
 from secrets import token_urlsafe
@@ -10,11 +11,11 @@ from threading import Event, Thread
 from typing import Final
 
 import uvicorn
-from watchfiles import watch
 
 from blockdsl.preview.app import Changes, app_of
 from blockdsl.preview.guard import LOOPBACK
 from blockdsl.preview.seen import Seen
+from blockdsl.watching import wait_for_save
 
 _LETTERS: Final = 16
 """Bytes of chance in the address."""
@@ -32,6 +33,7 @@ class Preview:
         taken: int = self._socket.getsockname()[1]
         word = token_urlsafe(_LETTERS)
         self.address = f"http://{LOOPBACK}:{taken}/{word}/"
+        self._began_ns = time.time_ns()
         self.seen = Seen(path)
         self._changes = Changes(pointed)
         self._stop = Event()
@@ -75,14 +77,10 @@ class Preview:
 
     def _watch(self) -> None:
         """Read again whenever one of the files is saved, also those that could not be read before."""
+        began = self._began_ns
         while not self._stop.is_set():
-            paths = {(Path.cwd() / path) for path in self.seen.last.paths}
-            names = {str(path) for path in paths} | {str(path.resolve()) for path in paths}
-            folders = {path.parent for path in paths if path.parent.is_dir()}
-            for changes in watch(
-                *folders, debounce=60, step=10, recursive=False, stop_event=self._stop, raise_interrupt=False
-            ):
-                if any(name in names or name.endswith(".block") for _, name in changes):
-                    self.seen.again()
-                    self._changes.told()
-                    break
+            wait_for_save(self.seen.last.paths, began, self._stop)
+            began = time.time_ns()
+            if not self._stop.is_set():
+                self.seen.again()
+                self._changes.told()
