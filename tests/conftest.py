@@ -22,6 +22,10 @@ settings.load_profile("blockdsl")
 # hundreds of them would compile all of it anew.
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
 
+# The tests may be run by a make of their own; what that tells the makes below it would stand in what they print.
+for name in ("MAKEFLAGS", "MAKELEVEL", "MFLAGS"):
+    os.environ.pop(name, None)
+
 # Python's search for rings of objects goes through all that the tests keep, again and again; the commands go without.
 gc.set_threshold(200_000, 20, 20)
 

@@ -21,8 +21,6 @@ def make(folder: Path, command: str, *goals: str) -> "subprocess.CompletedProces
     """Run make as the README says, with blockdsl on the path."""
     path = os.pathsep.join((str(Path(command).parent), os.environ["PATH"]))
     environment = {**os.environ, "PATH": path}
-    for name in ("MAKEFLAGS", "MAKELEVEL", "MFLAGS"):  # the tests may be run by a make of their own
-        environment.pop(name, None)
     return subprocess.run(
         ("make", *goals), cwd=folder, env=environment, capture_output=True, text=True, timeout=60, check=False
     )
