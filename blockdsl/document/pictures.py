@@ -13,6 +13,7 @@ from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
 from blockdsl.pictures.block import Fabrics, block_picture, letter_diagram, swatch, unit_picture
+from blockdsl.pictures.block_letters import MARGIN_PT
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.pictures.strip import cut_picture
 from blockdsl.wording.messages import Messages, words_of
@@ -62,8 +63,10 @@ def _room(facts: BlockFacts, side_pt: float) -> tuple[float, float]:
 
 
 def by_letter(facts: BlockFacts) -> Picture:
-    """The lettered diagram of the patches."""
-    return pictured(partial(letter_diagram, facts), *_room(facts, _LARGE_PT), caption=words_of(facts)("sheet-letters"))
+    """The lettered diagram of the patches, with room for letters beside a block that is very narrow."""
+    width, height = _room(facts, _LARGE_PT)
+    caption = words_of(facts)("sheet-letters")
+    return pictured(partial(letter_diagram, facts), max(width, 3 * MARGIN_PT), height, caption=caption)
 
 
 def of_unit(facts: BlockFacts, unit: UnitFacts, fabrics: Fabrics) -> Picture:

@@ -21,3 +21,9 @@ def test_a_file_that_passes_the_check_is_built_in_every_kind_or_told_what_is_wro
         assert ending.is_good, f"file {number}: {ending.said}\n{text}"
         made += ending.status == 0
     assert made > FILES // 10 // 3
+
+
+@pytest.mark.parametrize("number", [10_000_160, 10_001_047, 10_002_598])
+def test_files_that_once_passed_the_check_and_failed_the_build_are_built(number: int) -> None:
+    """A slide of a strip set without hands, a cloth measured on the other ruler, letters beside a very narrow block."""
+    assert built(valid_text(number)).status == 0
