@@ -23,7 +23,7 @@ from blockdsl.model import BlockDesign
 from blockdsl.model.block import Patch
 
 _MOST_FABRICS: Final = 6
-"""Up to so many fabrics every way to pair them with those of another block is tried; of more the likely ones."""
+"""With up to this many fabrics, every way to pair them with the other block's is tried; with more, the likeliest."""
 
 _Place = tuple[int, int]
 _Edge = tuple[_Place, _Place, _Place, bool]

@@ -43,7 +43,7 @@ def report_sizes_off_the_ruler(design: BlockDesign, size: ast.Size | None, probl
 
 
 class _Better(Struct, frozen=True):
-    """The nearest widths at which every unit can be measured: those that are told first, and those with halves."""
+    """The nearest widths at which every unit can be measured: those named first, and those with halves."""
 
     near: tuple[Fraction, ...]
     halves: tuple[Fraction, ...]

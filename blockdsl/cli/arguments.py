@@ -449,7 +449,7 @@ def _preview(commands: _Commands[_CommandLine]) -> None:
         commands,
         "preview",
         "show in the browser what a file declares, drawn anew each time it is saved",
-        "\nOnly this machine can see it, at an address that nobody can guess. While the file has errors the last good\n"
+        "\nOnly this machine can see it, at a random address. While the file has errors the last good\n"
         "drawing stays, and the errors stand beside it.",
     )
     command.add_argument("file", metavar="FILE", help="a block file")

@@ -21,7 +21,7 @@ from blockdsl.resources import library_names, library_path
 
 _MOST_FILES: Final = 5_000
 _NEAR: Final = 4
-"""A block is near another where a patch in so many, or fewer, has another fabric."""
+"""Blocks are near each other if no more than one patch in four has a different fabric."""
 _MOST_NEAR: Final = 3
 _DEMO: Final = "demo/"
 
@@ -43,7 +43,7 @@ class _Known(Struct, frozen=True):
         return self.path or self.file, self.line, self.unit
 
     @property
-    def told(self) -> str:
+    def described(self) -> str:
         """`Ohio Star (library "stars", line 12)`."""
         name = self.block if self.unit is None else f"the unit `{self.unit}` of {self.block}"
         return f"{name} ({self.file}, line {self.line})"
@@ -114,16 +114,16 @@ class _Found(Struct, frozen=True):
         """What is said of a block: what it is, what it is near, what its units are."""
         yield f"{self.asked.block} ({self.asked.file}, line {self.asked.line})"
         for other in self.same:
-            yield f"   is {other.told}"
+            yield f"   is {other.described}"
             yield from (f"      {source}" for source in other.sources)
         for differ, other in self.near:
             patches = "1 patch" if differ == 1 else f"{differ} patches"
-            yield f"   is {other.told} but for the fabrics of {patches}"
+            yield f"   is {other.described} but for the fabrics of {patches}"
         if not self.same and not self.near:
             yield "   is not known"
         for unit, found in self.units:
             if found.same:
-                yield f"   its unit `{unit.unit}` is {found.same[0].told}"
+                yield f"   its unit `{unit.unit}` is {found.same[0].described}"
 
     def as_json(self) -> dict[str, object]:
         """The same for programs."""

@@ -17,7 +17,7 @@ COLOURS: Final = ("auto", "always", "never")
 
 
 MOST_TOLD: Final = 20
-"""Problems of one file that are shown to people one by one: after so many she fixes some and looks again."""
+"""How many problems of a file are shown one by one; after that many she fixes some and looks again."""
 
 _MOST_OF_A_KIND: Final = 4
 """So many of one kind with different words are shown one by one."""

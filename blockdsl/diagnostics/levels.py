@@ -1,4 +1,4 @@
-"""How much a warning matters to a maker: it may be left unsaid, or count as an error."""
+"""How much a warning matters to a maker: it may be ignored, or count as an error."""
 
 from __future__ import annotations
 
@@ -8,11 +8,11 @@ from msgspec import Struct
 
 from blockdsl.diagnostics.catalogue import CATALOGUE, Severity
 
-Level = Literal["error", "warning", "unsaid"]
+Level = Literal["error", "warning", "ignored"]
 
 
 class Levels(Struct, frozen=True):
-    """What a maker says of warnings by their codes: `deny` makes errors of them, `allow` leaves them unsaid.
+    """What a maker says of warnings by their codes: `deny` makes errors of them, `allow` hides them.
 
     `warnings_as_errors` makes errors of all that are not allowed. An error stays an error, whatever is said.
     """
@@ -27,13 +27,13 @@ class Levels(Struct, frozen=True):
         return sorted(self.deny), sorted(self.allow), self.warnings_as_errors
 
     def of(self, code: str, severity: Severity) -> Level:
-        """How a problem of this code and severity is told."""
+        """How a problem of this code and severity is shown, if at all."""
         if severity == "error":
             return "error"
         if code in self.deny:
             return "error"
         if code in self.allow:
-            return "unsaid"
+            return "ignored"
         return "error" if self.warnings_as_errors else "warning"
 
     def and_also(self, other: Levels) -> Levels:

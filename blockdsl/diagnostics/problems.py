@@ -73,7 +73,7 @@ class Problems:
     def add(self, diagnostic: Diagnostic) -> None:
         """Take over a problem that another collector found."""
         level = self.levels.of(diagnostic.code, diagnostic.severity)
-        if level != "unsaid":
+        if level != "ignored":
             self._found.append(diagnostic if level == diagnostic.severity else replace(diagnostic, severity=level))
 
     def __iter__(self) -> Iterator[Diagnostic]:
