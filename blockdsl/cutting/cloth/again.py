@@ -31,7 +31,7 @@ def some_again(task: Task, answer: Answer, chosen: Answer, listed: int, nodes: i
     if columns is None:
         columns = relaxed.columns
     choice = choose_strips(part, columns, length, nodes)
-    if choice.answer is None or answer_length(choice.answer) >= length:
+    if choice.answer is None:
         return None, choice.work + len(relaxed.columns)
     kept = Counter(answer)
     kept.subtract(chosen)

@@ -9,7 +9,7 @@ import numpy as np
 from msgspec import Struct
 
 from blockdsl.cutting.cloth.relaxed import Solver, quiet_solver
-from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, is_enough, without_surplus
+from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, answer_length, is_enough, without_surplus
 
 
 class StripChoice(Struct, frozen=True):
@@ -21,16 +21,21 @@ class StripChoice(Struct, frozen=True):
 
 
 def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int) -> StripChoice:
-    """The shortest plan from these strips that is shorter than `below`, looked for in so many nodes of the search."""
+    """The shortest plan from these strips that is shorter than `below`, looked for in so many nodes of the search.
+
+    The length is a bound of the solver's own. A row of the problem that forbids longer plans kept it busy for minutes
+    before the first node, because every strip stands in that row.
+    """
     solver = quiet_solver()
     step = task.step
     for option, value in (
         ("mip_max_nodes", nodes),
         ("mip_rel_gap", 0.0),
         ("mip_abs_gap", step - 0.5),
+        ("objective_bound", below - step + 0.5),
     ):
         solver.setOptionValue(option, value)
-    fill(solver, task, columns, below - step)
+    fill(solver, task, columns)
     solver.run()
     info = solver.getInfo()
     status, work = solver.getModelStatus(), max(0, info.simplex_iteration_count)
@@ -41,11 +46,12 @@ def choose_strips(task: Task, columns: Sequence[Column], below: int, nodes: int)
         values = solver.getSolution().col_value
         chosen = {column: round(value) for column, value in zip(columns, values, strict=True) if round(value)}
         answer = without_surplus(task, chosen) if is_enough(task, chosen) else None
-    return StripChoice(answer, info.mip_dual_bound, work)
+    shorter = answer is not None and answer_length(answer) < below
+    return StripChoice(answer if shorter else None, min(info.mip_dual_bound, float(below)), work)
 
 
-def fill(solver: Solver, task: Task, columns: Sequence[Column], most: int) -> None:
-    """Write the problem into the solver: enough of each size, no side too long, no more than `most` in all."""
+def fill(solver: Solver, task: Task, columns: Sequence[Column]) -> None:
+    """Write the problem into the solver: enough of each size, no side too long."""
     rows = {place: row for row, place in enumerate(task.wanted)}
     sides = len(rows)
     lower = [float(task.counts[place]) for place in rows] + [-highspy.kHighsInf] * len(task.sides)
@@ -76,5 +82,3 @@ def fill(solver: Solver, task: Task, columns: Sequence[Column], most: int) -> No
     model.a_matrix_.value_ = np.array(entries)
     model.integrality_ = [highspy.HighsVarType.kInteger] * len(columns)
     solver.passModel(model)
-    across = np.array([place for place, (_, side) in enumerate(columns) if side == ACROSS], np.int32)
-    solver.addRow(-highspy.kHighsInf, float(most), len(across), across, np.array([costs[place] for place in across]))

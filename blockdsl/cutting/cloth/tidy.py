@@ -10,8 +10,8 @@ import numpy as np
 from blockdsl.cutting.cloth.choosing import fill
 from blockdsl.cutting.cloth.filling import Filled
 from blockdsl.cutting.cloth.pieces import PieceSize
-from blockdsl.cutting.cloth.relaxed import DualPrices, overcost, quiet_solver
-from blockdsl.cutting.cloth.task import Answer, Column, Task, answer_length, is_enough, without_surplus
+from blockdsl.cutting.cloth.relaxed import DualPrices, Solver, overcost, quiet_solver
+from blockdsl.cutting.cloth.task import ACROSS, Answer, Column, Task, answer_length, is_enough, without_surplus
 
 MOST, SIZES, NODES = 80, 30, 25
 A_CUT = 1 / 1024
@@ -42,7 +42,8 @@ def tidied(task: Task, answer: Answer, met: Iterable[Column], worths: DualPrices
         return answer
     solver = quiet_solver()
     solver.setOptionValue("mip_max_nodes", NODES)
-    fill(solver, task, columns, answer_length(answer))
+    fill(solver, task, columns)
+    _allow_no_more(solver, columns, answer_length(answer))
     none = np.array([], np.int32)
     for place, (strip, _) in enumerate(columns):
         most = max(-(-task.counts[size] // number) for size, number in strip.counts.items())
@@ -67,3 +68,10 @@ def tidied(task: Task, answer: Answer, met: Iterable[Column], worths: DualPrices
     found = without_surplus(task, chosen)
     fits = answer_length(found) <= answer_length(answer)
     return found if fits and effort_of(task, found) < effort_of(task, answer) else answer
+
+
+def _allow_no_more(solver: Solver, columns: Sequence[Column], most: int) -> None:
+    """Forbid plans that take more cloth."""
+    across = np.array([place for place, (_, side) in enumerate(columns) if side == ACROSS], np.int32)
+    heights = np.array([float(columns[place][0].height) for place in across])
+    solver.addRow(-highspy.kHighsInf, float(most), len(across), across, heights)
