@@ -22,6 +22,7 @@ from pathlib import Path
 from unittest.mock import patch
 
 from blockdsl.cli import main
+from blockdsl.cutting.cloth import Effort
 from blockdsl.export.svg import write_svg
 
 KINDS = "sheet,templates,diagrams,table,web,steps"
@@ -182,14 +183,18 @@ def _run(*words: str) -> tuple[int, str]:
 def built(text: str, kinds: str = KINDS, *, painted: bool = False) -> Ending:
     """Check a file and build outputs of it, every kind, in this process, into a folder that is thrown away.
 
-    What is put in place of the images of the steps, unless they are `painted`, is their SVG: painting is what takes
-    the time, and is another library's work.
+    What is put in place of the images of the steps, unless they are `painted`, is their SVG, and cloth is planned
+    quickly: painting and the solver are what takes the time, and both are another library's work. Plans at the usual
+    effort have a run of their own (`python -m tests.outside.packing.lists`).
     """
     asked = f"{kinds},book" if "\nbook " in text else kinds
-    if not painted:
-        with patch("blockdsl.export.png.write_png", lambda page, _: write_svg(page, title="step")):
-            return _built(text, asked)
-    return _built(text, asked)
+    if painted:
+        return _built(text, asked)
+    with (
+        patch("blockdsl.export.png.write_png", lambda page, _: write_svg(page, title="step")),
+        patch("blockdsl.facts.collect_cloth.effort_for", lambda _: Effort.QUICK),
+    ):
+        return _built(text, asked)
 
 
 def _built(text: str, asked: str) -> Ending:
@@ -201,7 +206,7 @@ def _built(text: str, asked: str) -> Ending:
 
 
 def is_painted(number: int) -> bool:
-    """Whether the images of the steps are painted in the bounded run: those of every fiftieth file are."""
+    """Whether the bounded run paints the images of the steps and plans cloth as usual: every fiftieth time."""
     return number % 50 == 0
 
 
