@@ -5,7 +5,7 @@ from __future__ import annotations
 from msgspec import Struct
 from msgspec.structs import replace
 
-from blockdsl.analysis.letters import letter_patches
+from blockdsl.analysis.letters import Lettered, letter_patches
 from blockdsl.cutting.angled import StripWay
 from blockdsl.cutting.cutlist import Cut, PieceUse, cut_use, in_order, loose_uses
 from blockdsl.cutting.grain import plan_grain
@@ -40,7 +40,7 @@ class LooseCuts:
 
     def __init__(self, design: BlockDesign, making: Making) -> None:
         self._design = design
-        lettered = letter_patches(design.patches)
+        lettered = _straight_alone(letter_patches(design.patches))
         loose = [index for index in making.loose if design.patches[index].curved is None]
         uses, wider = (
             loose_uses(each, loose, lettered, 1, plan_grain(each, lettered))
@@ -55,6 +55,12 @@ class LooseCuts:
         ruler = replace(self._design, unit=size.unit, seam=size.seam, measure=size.measure)
         resized = _Sum(size.scale, size.seam / self._design.seam - size.scale)
         return in_order([cut_use(resized.use(*each), ruler) for each in self._uses], ruler)
+
+
+def _straight_alone(lettered: Lettered) -> Lettered:
+    """Without the curved patches: twice the allowance may close up a hollow arc that the block's own leaves open."""
+    first = {letter: patch for letter, patch in lettered.first.items() if letter not in lettered.curved}
+    return replace(lettered, first=first)
 
 
 class _Sum(Struct, frozen=True):
