@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from blockdsl.export.pdf_page import PaintedPage
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColourwayFacts
+    from blockdsl.facts.possibility import Possibility
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Document, Page, Publication
     from blockdsl.model.language import Language
@@ -206,6 +207,14 @@ def gallery_svg(blocks: Sequence[BlockFacts], title: str) -> bytes:
     from blockdsl.page.gallery import gallery_page
 
     return write_svg(gallery_page(blocks, title), title=title)
+
+
+def possibilities_svg(found: Sequence[Possibility], title: str) -> bytes:
+    """Every quilt that a block can become, side by side."""
+    from blockdsl.export.svg import write_svg
+    from blockdsl.page.gallery import possibility_page
+
+    return write_svg(possibility_page(found, title), title=title)
 
 
 # --- sites -------------------------------------------------------------------------------------

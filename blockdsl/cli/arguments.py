@@ -415,17 +415,37 @@ def _gallery(commands: _Commands[_CommandLine]) -> None:
     command = _command(
         commands,
         "gallery",
-        "show all blocks of the files on one contact sheet, by family",
+        "show all blocks of the files on one contact sheet, by family; or all that one block can become",
         "\nIt is written as a PDF, an SVG, and a web page with a description of each picture.",
     )
     _files(command)
+    command.add_argument("-o", "--output", type=_folder, metavar="DIR", help="the folder for what is written")
+    command.add_argument("--title", type=_printed_words, metavar="TEXT", help="its title (Gallery)")
     command.add_argument(
-        "-o", "--output", type=_folder, required=True, metavar="DIR", help="the folder for what is written"
+        "--of",
+        metavar="BLOCK",
+        help="show this block in each setting that suits it, with the size of the quilt and the fabric to buy",
     )
-    command.add_argument("--title", type=_printed_words, default="Gallery", metavar="TEXT", help="its title (Gallery)")
+    command.add_argument(
+        "--declare",
+        type=_number_of_quilt,
+        nargs="+",
+        default=[],
+        metavar="NUMBER",
+        help="with --of: write the lines that declare the quilts of these numbers, and nothing else",
+    )
     command.add_argument("--paper", type=_paper, metavar="PAPER", help="what the PDF is printed on (letter)")
     _language(command)
     _problems(command)
+
+
+def _number_of_quilt(text: str) -> int:
+    """A number of `--declare`; argparse turns the error into its own message."""
+    if not (text.isascii() and text.isdigit() and int(text)):
+        from argparse import ArgumentTypeError
+
+        raise ArgumentTypeError(f"{text!r}: give the numbers of quilts on the page, such as 2 5")
+    return int(text)
 
 
 def _known(commands: _Commands[_CommandLine]) -> None:

@@ -45,11 +45,16 @@ def collect_cloth(
     kinds: Sequence[QuiltKindFacts],
     further: Sequence[tuple[str, Line]],
     scraps: Sequence[ScrapsFacts],
+    *,
+    quickly: bool = False,
 ) -> tuple[FabricClothFacts, ...]:
-    """The cloth of every fabric that something is cut from; `further` are binding and sleeve, by their fabrics."""
+    """The cloth of every fabric that something is cut from; `further` are binding and sleeve, by their fabrics.
+
+    `quickly`: by the first good plan, which may take a little more cloth than the best.
+    """
     spread = {each.role for each in scraps if each.blocks_each}
     cloths = (
-        _fabric(design, name, _lines_of(name, cuts, further), kinds, scraps=name in spread)
+        _fabric(design, name, _lines_of(name, cuts, further), kinds, scraps=name in spread, quickly=quickly)
         for name in (fabric.name for fabric in design.fabrics)
     )
     return tuple(cloth for cloth in cloths if cloth.pieces)
@@ -89,7 +94,13 @@ def _lines_of(fabric: str, cuts: Sequence[QuiltCutFacts], further: Iterable[tupl
 
 
 def _fabric(
-    design: QuiltDesign, name: str, lines: Sequence[Line], kinds: Sequence[QuiltKindFacts], *, scraps: bool
+    design: QuiltDesign,
+    name: str,
+    lines: Sequence[Line],
+    kinds: Sequence[QuiltKindFacts],
+    *,
+    scraps: bool,
+    quickly: bool,
 ) -> FabricClothFacts:
     """One fabric's cloth. Of scraps the blocks are cut from fat quarters; the rest, borders too, by the length."""
     borders = _units_of_borders(kinds)
@@ -101,13 +112,13 @@ def _fabric(
     sheeted = [ClothPiece(piece.key, *piece.cut, piece.count, piece.may_turn) for piece in from_sheets]
     blocks = len(blocks_with(design, name))
     few = scraps or _area(sheeted) <= MOST_FAT_QUARTERS * sheet[0] * sheet[1]
-    effort = effort_for(from_sheets) if scraps else Effort.QUICK
+    effort = effort_for(from_sheets) if scraps and not quickly else Effort.QUICK
     use = (
         fat_quarter_use(pieces_of_blocks(design, name), blocks, sheeted, sheet, design.measure, effort) if few else None
     )
     if not by_length or too_large(by_length, bolt.usable_width) is not None:
         return FabricClothFacts(name, bolt.usable_width, told, scraps, None, (), None, use)
-    cloth = fabric_cloth(by_length, bolt, effort_for(by_length))
+    cloth = fabric_cloth(by_length, bolt, Effort.QUICK if quickly else effort_for(by_length))
     return FabricClothFacts(name, bolt.usable_width, told, scraps, cloth.plan, cloth.joined, cloth.buy, use)
 
 

@@ -27,14 +27,16 @@ def collect_finishing(
     cuts: Sequence[QuiltCutFacts],
     kinds: Sequence[QuiltKindFacts],
     scraps: tuple[ScrapsFacts, ...],
+    *,
+    quickly: bool = False,
 ) -> FinishingFacts:
-    """What the quilt takes besides its piecing."""
+    """What the quilt takes besides its piecing; `quickly` as for `collect_cloth`."""
     binding, sleeve = _binding(design), _sleeve(design)
     further = [*_binding_pieces(design, binding), *_sleeve_pieces(design, sleeve)]
     backing = _backing(design)
     wadding = design.wadding.overage if design.wadding else backing.plan.overage if backing else None
     return FinishingFacts(
-        fabrics=collect_cloth(design, cuts, kinds, further, scraps),
+        fabrics=collect_cloth(design, cuts, kinds, further, scraps, quickly=quickly),
         backing=backing,
         binding=binding,
         wadding=None if wadding is None else wadding_plan(_raw(design), design.unit, design.measure, wadding),

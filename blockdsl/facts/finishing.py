@@ -54,6 +54,11 @@ class QuiltFinishing:
             self._found = collect_finishing(self._design, self._cuts, self._kinds, self.scraps)
         return self._found
 
+    @property
+    def estimated(self) -> FinishingFacts:
+        """All of it with the cloth planned quickly: it may be a little more than the plan takes that is printed."""
+        return collect_finishing(self._design, self._cuts, self._kinds, self.scraps, quickly=True)
+
     def take(self, found: FinishingFacts) -> None:
         """Keep what was found for an equal quilt."""
         self._found = found

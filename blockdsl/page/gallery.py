@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from blockdsl.document.content import Parts
 from blockdsl.document.gallery import gallery_parts, words_of_all
+from blockdsl.document.possibilities import possibility_parts
 from blockdsl.facts.blockfacts import BlockFacts
+from blockdsl.facts.possibility import Possibility
 from blockdsl.marks.display_list import Document, Page
 from blockdsl.marks.prose import TextStyle, fitted, line
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, INK, STEP_PT, TITLE_PT, paper_named
@@ -15,6 +18,7 @@ from blockdsl.page.parts import flowables, flowed
 from blockdsl.page.sheet import numbered_pages
 from blockdsl.page.single import TALLEST_PT
 from blockdsl.wording.grammar import many
+from blockdsl.wording.messages import Messages, messages, words_of
 
 _TITLE: Final = TextStyle(TITLE_PT, "bold", INK)
 _MARGIN_PT: Final = 18.0
@@ -22,18 +26,39 @@ _MARGIN_PT: Final = 18.0
 
 def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "letter") -> Document:
     """The contact sheet on pages of paper."""
-    sheet, words = paper_named(paper), words_of_all(blocks)
-    pages = numbered_pages(flowed(_flowables(blocks, title), sheet), title, sheet, words)
+    words = words_of_all(blocks)
     subject = words("gallery-subject", blocks=many(len(blocks), "patchwork-blocks", words))
-    return Document(title, pages, subject=subject, language=blocks[0].language if blocks else "en-US")
+    return _document(gallery_parts(blocks), title, subject, blocks[0].language if blocks else "en-US", paper)
+
+
+def possibility_document(found: Sequence[Possibility], title: str, *, paper: str = "letter") -> Document:
+    """What a block can become, on pages of paper; there is at least one quilt."""
+    words = words_of(found[0].quilt)
+    subject = words("possible-subject", quilts=many(len(found), "quilts", words))
+    return _document(possibility_parts(found), title, subject, found[0].quilt.language, paper)
 
 
 def gallery_page(blocks: Sequence[BlockFacts], title: str) -> Page:
     """The whole contact sheet as one page, as wide as a sheet's content; a very long one in several columns."""
-    return in_columns(_flowables(blocks, title), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
+    return _page(gallery_parts(blocks), title, words_of_all(blocks))
 
 
-def _flowables(blocks: Sequence[BlockFacts], title: str) -> list[Flowable]:
+def possibility_page(found: Sequence[Possibility], title: str) -> Page:
+    """The same of what a block can become."""
+    return _page(possibility_parts(found), title, words_of(found[0].quilt))
+
+
+def _document(parts: Parts, title: str, subject: str, language: str, paper: str) -> Document:
+    sheet, words = paper_named(paper), messages(language)
+    pages = numbered_pages(flowed(_flowables(parts, title, words), sheet), title, sheet, words)
+    return Document(title, pages, subject=subject, language=language)
+
+
+def _page(parts: Parts, title: str, words: Messages) -> Page:
+    return in_columns(_flowables(parts, title, words), CONTENT_WIDTH_PT, TALLEST_PT, _MARGIN_PT)
+
+
+def _flowables(parts: Parts, title: str, words: Messages) -> list[Flowable]:
     name = line(fitted(title, CONTENT_WIDTH_PT, _TITLE), 0.0, _TITLE.baseline_pt, _TITLE)
     head = Flowable(_TITLE.line_pt + STEP_PT, name, keep_with_next=True)
-    return [head, *flowables(gallery_parts(blocks), words_of_all(blocks))]
+    return [head, *flowables(parts, words)]

@@ -44,6 +44,21 @@ gallery-subject = Übersicht über { $blocks }
 gallery-by-family = { $blocks }, nach Familie
 gallery-line = { $size }; { $patches }
 
+# --- eine Seite mit Möglichkeiten ------------------------------------------------------------------
+
+possible-title = Anordnungen für { $block }
+possible-subject = Ein Block in { $quilts }
+possible-under = { $quilts }, die unähnlichsten zuerst
+possible-about = Die Zeilen unter einem Quilt sind seine Anordnung: Setze sie unter eine Zeile, die deinem Quilt einen Namen gibt. Wie viel von jedem Stoff zu kaufen ist, ist für das Top allein geschätzt und kann etwas mehr sein, als der Zuschneideplan braucht.
+possible-name = { $number }. { $setting }
+possible-turned = manche Blöcke gedreht
+possible-colorway = manche in { $colorway }
+possible-plain = mit einfarbigen Quadraten aus { $fabric }
+possible-sashing = mit Zwischenstreifen
+possible-posts = mit Zwischenstreifen und Eckquadraten
+possible-size = { $size }; { $blocks }
+possible-cloth = { $fabric } { $buy }
+
 # --- Lektionen -------------------------------------------------------------------------------------
 
 lessons-list = Techniken

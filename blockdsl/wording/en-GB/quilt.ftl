@@ -78,3 +78,4 @@ quilt-binding-strips =
        *[other] strips
     } ({ $fabric }) { $width } wide, selvedge to selvedge.
 quilt-binding-corner = Stop { $seam } before each corner; finish with a few backstitches. Fold the strip straight up, then straight down, the fold even with the edge just sewn. Sew the next side, starting at the fold.
+possible-posts = with sashing and posts

@@ -44,6 +44,21 @@ gallery-subject = Contact sheet of { $blocks }
 gallery-by-family = { $blocks }, by family
 gallery-line = { $size }; { $patches }
 
+# --- a page of possibilities -----------------------------------------------------------------------
+
+possible-title = Settings for { $block }
+possible-subject = One block in { $quilts }
+possible-under = { $quilts }, the least alike first
+possible-about = The lines under a quilt are its setting: put them below a line that names your quilt. How much of each fabric to buy is estimated for the top alone, and may be a little more than the plan for cutting needs.
+possible-name = { $number }. { $setting }
+possible-turned = some blocks turned
+possible-colorway = with some in { $colorway }
+possible-plain = with plain squares of { $fabric }
+possible-sashing = with sashing
+possible-posts = with sashing and cornerstones
+possible-size = { $size }; { $blocks }
+possible-cloth = { $fabric } { $buy }
+
 # --- lessons ---------------------------------------------------------------------------------------
 
 lessons-list = Techniques

@@ -44,6 +44,21 @@ gallery-subject = Planche de { $blocks }
 gallery-by-family = { $blocks }, par famille
 gallery-line = { $size } ; { $patches }
 
+# --- une page de possibilités ----------------------------------------------------------------------
+
+possible-title = Montages pour { $block }
+possible-subject = Un bloc dans { $quilts }
+possible-under = { $quilts }, les moins semblables d’abord
+possible-about = Les lignes sous un quilt sont son montage : placez-les sous une ligne qui nomme votre quilt. La quantité de chaque tissu est estimée pour le dessus seul ; elle peut dépasser un peu ce que demande le plan de coupe.
+possible-name = { $number }. { $setting }
+possible-turned = certains blocs tournés
+possible-colorway = certains en { $colorway }
+possible-plain = avec des carrés unis de { $fabric }
+possible-sashing = avec des bandes intermédiaires
+possible-posts = avec des bandes intermédiaires et des cabochons
+possible-size = { $size } ; { $blocks }
+possible-cloth = { $fabric } { $buy }
+
 lessons-list = Techniques
 sign-right-side = endroit
 sign-wrong-side = envers
