@@ -212,10 +212,11 @@ def test_the_commands_of_the_readme_are_those_that_blockdsl_has(
     assert named == re.findall(r"^    ([a-z-]+)(?:  .*)?$", told.stdout, re.MULTILINE)
 
 
-def test_every_option_that_the_readme_names_is_one_of_build_facts_or_check(
+def test_every_option_that_the_readme_names_is_one_of_a_command(
     readme: str, blockdsl_command: str, tmp_path: Path
 ) -> None:
-    told = "".join(run(blockdsl_command, name, "--help", cwd=tmp_path).stdout for name in ("build", "facts", "check"))
+    commands = ("build", "facts", "check", "gallery")
+    told = "".join(run(blockdsl_command, name, "--help", cwd=tmp_path).stdout for name in commands)
     named = set(re.findall(r"(?:`| )(--[a-z-]+)", readme)) - {"--help"}
 
     assert {"--only", "--paper", "--check-print", "--no-cache"} <= named
