@@ -89,6 +89,8 @@ def _settings_of(name: str, works: Sequence[Worked], arguments: Namespace) -> in
     reader = RememberingReader(project_folder(origin.path))
     design = next(block for block in run_pipeline(origin.source, reader).program.blocks if block.name == name)
     found = possibilities(origin.source, reader, design, arguments.language)
+    if not found:
+        raise CannotGoOn(f"no quilt can be set of {name}: four of it are larger than a quilt may be")
     if arguments.declare:
         write_out("\n".join(_declared(name, number, found) for number in arguments.declare))
         return FINE

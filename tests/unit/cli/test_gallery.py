@@ -127,3 +127,11 @@ def test_a_block_that_is_not_there_is_answered_with_the_nearest(settings: Path, 
     assert run("gallery", "sail.block", "--of", "Sail", "--declare", "99").status == 2
     assert run("gallery", "sail.block", "--declare", "1").status == 2
     assert run("gallery", "sail.block").status == 2
+
+
+def test_a_block_too_large_for_any_quilt_is_told(settings: Path, folder: Path, run: Run) -> None:
+    assert settings.is_dir()
+    (folder / "sail.block").write_text(SAIL.replace("6 in", "390 in"), encoding="utf-8")
+    ended = run("gallery", "sail.block", "--of", "Sail", "-o", "elsewhere")
+    assert ended.status == 1
+    assert "no quilt can be set of Sail" in ended.told
