@@ -10,7 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from functools import cache, lru_cache
 from hashlib import sha256
-from itertools import groupby, pairwise
+from itertools import chain, groupby, pairwise
+from string import ascii_lowercase
 from typing import Any, Final
 
 import uharfbuzz
@@ -27,6 +28,10 @@ STEMS: Final[dict[Weight, int]] = {"regular": 84, "bold": 124}
 """Thickness of upright strokes in 1/1000 em: what a viewer without the font would look for."""
 
 _MOST_IN_A_MAP: Final = 100
+_CHANGED_BEFORE: Final = ("f", "ff", "t", "T")
+"""Before some letters the font draws these another way, or as one with them: without an entry of their own, programs
+that pass over ActualText would read "gift" as anything."""
+
 _KEPT_TABLES: Final = frozenset({"glyf", "head", "hhea", "hmtx", "loca", "maxp"})
 
 
@@ -95,13 +100,17 @@ def _font(weight: Weight) -> Any:
 
 @cache
 def _letters(weight: Weight) -> dict[int, str]:
-    """For each glyph the letter that it is read as, the first one where the font has it for several."""
+    """For each glyph the letters that it is read as, the first ones where the font has it for several."""
     font = _font(weight)
     found: dict[int, str] = {}
     for code in sorted(font.face.unicodes):
         found.setdefault(font.get_nominal_glyph(code), chr(code))
     for plain, figure in fraction_figures(weight).items():
         found[figure] = found[plain]
+    for pair in (first + second for first in _CHANGED_BEFORE for second in ascii_lowercase):
+        for words, glyphs in chain.from_iterable(map(_clusters, shape(pair, weight))):
+            if len(glyphs) == 1:
+                found.setdefault(glyphs[0].number, words)
     return found
 
 
