@@ -3,6 +3,7 @@
 import gc
 import io
 import os
+import signal
 import sys
 from collections.abc import Iterator
 from pathlib import Path
@@ -25,6 +26,10 @@ os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
 # The tests may be run by a make of their own; what that tells the makes below it would stand in what they print.
 for name in ("MAKEFLAGS", "MAKELEVEL", "MFLAGS"):
     os.environ.pop(name, None)
+
+# A shell that runs the tests behind it lets them ignore an interrupt, and so would the commands that they interrupt.
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 # Python's search for rings of objects goes through all that the tests keep, again and again; the commands go without.
 gc.set_threshold(200_000, 20, 20)
