@@ -9,7 +9,7 @@ from typing import Final
 from msgspec import Struct, field
 
 from blockdsl.analysis.fixes import did_you_mean
-from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
+from blockdsl.analysis.maker_choices import read_language, read_maker, read_pressing, report_choices
 from blockdsl.analysis.place import Placer
 from blockdsl.analysis.quilt import Designs, QuiltReader
 from blockdsl.analysis.reading import CannotRead, Reader
@@ -108,7 +108,8 @@ class Shelf:
             self._report("book-without-blocks", book.name.span, advice, name=book.name.text)
         kept = tuple(ChapterDesign(part.title, tuple(part.items)) for part in chapters if part.title or part.items)
         pressing, language = read_pressing(book.lines), read_language(book.lines)
-        return BookDesign(book.name.text, book.name.span, author, paper, kept, techniques, pressing, language)
+        said = book.name.text, book.name.span, author, paper, kept, techniques, pressing, language
+        return BookDesign(*said, read_maker(book.lines))
 
     def _item(self, line: ast.BookLine) -> Sequence[WordsInBook | BlockInBook | QuiltInBook]:
         """What the line puts into its chapter."""

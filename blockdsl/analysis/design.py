@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from blockdsl.analysis.applique import MOST_PIECES
 from blockdsl.analysis.cover_report import Ground, covered_area
-from blockdsl.analysis.maker_choices import read_language, read_pressing
+from blockdsl.analysis.maker_choices import read_language, read_maker, read_pressing
 from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
 from blockdsl.analysis.place import BlockLayout, Placer
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
@@ -99,6 +99,7 @@ def _assemble(
         compares_methods=any(isinstance(line, ast.Compare) for line in block.lines),
         pressing=read_pressing(block.lines),
         language=read_language(block.lines),
+        maker=read_maker(block.lines),
     )
 
 

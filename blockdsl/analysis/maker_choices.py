@@ -1,28 +1,35 @@
-"""What the maker chooses for all her pages: how seams are pressed, and the language of the pages.
+"""What the maker chooses for all her pages: how seams are pressed, their language, what stands at their foot.
 
-Of pressing the innermost line wins: block, quilt, book, maker. A page is in one language, so what is printed in a quilt
-or a book is in that of the quilt or the book; the command's choice comes before every line.
+Of pressing, and of what stands at the foot, the innermost line wins: block, quilt, book, maker. A page is in one
+language, so what is printed in a quilt or a book is in that of the quilt or the book; the command's choice comes before
+every line.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TypeVar, cast
+from typing import Final, TypeVar, cast
+from urllib.parse import urlsplit
 
 from msgspec import Struct, field
 from msgspec.structs import replace
 
 from blockdsl.analysis.fixes import did_you_mean, without_line
 from blockdsl.analysis.memory import NO_MEMORY, Memory
-from blockdsl.diagnostics import Problems, Span, nearest_word
+from blockdsl.diagnostics import Fix, Problems, Span, change_to, nearest_word
 from blockdsl.model import BlockDesign, BookDesign, PressingChoice, QuiltDesign
 from blockdsl.model.book import BlockInBook, ChapterDesign, QuiltInBook, WordsInBook
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.language import LANGUAGES, Language, usual_language
+from blockdsl.model.maker import NOBODY, Maker
 from blockdsl.syntax import ast
 from blockdsl.syntax.kinds import once_as
 
 Lines = Sequence[ast.BlockLine | ast.QuiltLine | ast.BookLine | ast.MakerLine]
+_MOST_LETTERS: Final = {"lines": 72, "link": 50}
+"""What fits at the foot of a page, in one row beside one another: the lines together, and the link."""
+
+_LONGEST_ADDRESS: Final = 500
 _Design = TypeVar("_Design", BlockDesign, QuiltDesign)
 
 
@@ -37,9 +44,17 @@ def read_language(lines: Lines) -> Language | None:
     return said if said in LANGUAGES else None
 
 
+def read_maker(lines: Lines, name: str = "") -> Maker:
+    """What a declaration itself says is to stand at the foot of its pages."""
+    said = tuple(line.text.text for line in lines if isinstance(line, ast.FootLine))
+    link = next((line.address.text for line in lines if isinstance(line, ast.MakerLink)), "")
+    return Maker(name, said, link)
+
+
 def report_choices(lines: Lines, problems: Problems) -> None:
-    """A choice that is made twice in one declaration, and a language that there is not."""
+    """A choice that is made twice in one declaration, a language that there is not, a foot that cannot be printed."""
     report_repeats(lines, problems)
+    _report_foot(lines, problems)
     first = next((line for line in lines if isinstance(line, ast.Language)), None)
     if first is not None and first.tag.text not in LANGUAGES:
         _report_unknown(first, problems)
@@ -67,12 +82,68 @@ def _report_unknown(line: ast.Language, problems: Problems) -> None:
     problems.report("language-unknown", line.tag.span, tag=line.tag.text, help=help_text, fixes=fixes)
 
 
+def _report_foot(lines: Lines, problems: Problems) -> None:
+    """A link that leads nowhere, and more than the foot of a page has room for."""
+    maker = read_maker(lines)
+    for line in lines:
+        if isinstance(line, ast.MakerLink) and not _report_link(line.address, problems):
+            _report_length(line.address.span, "link", len(maker.link_shown), problems)
+    said = [line for line in lines if isinstance(line, ast.FootLine)]
+    letters = 0
+    for line in said:
+        letters += len(line.text.text)
+        if letters > _MOST_LETTERS["lines"]:
+            _report_length(line.text.span, "lines", sum(len(each) for each in maker.lines), problems)
+            return
+
+
+def _report_length(span: Span, what: str, letters: int, problems: Problems) -> None:
+    most = _MOST_LETTERS[what]
+    if letters > most:
+        advice = f"shorten it by {letters - most}, or more" if what == "link" else "shorten it, or leave a line out"
+        shown = "the link" if what == "link" else "these lines together"
+        problems.report("foot-too-long", span, what=shown, letters=letters, most=most, help=advice)
+
+
+def _report_link(address: ast.Quoted, problems: Problems) -> bool:
+    """Whether no browser opens the address, which is reported."""
+    fixes: tuple[Fix, ...] = ()
+    fault = _fault_of_link(address.text)
+    if fault is None:
+        return False
+    whole = f"https://{address.text}"
+    if "://" not in address.text and _fault_of_link(whole) is None and "." in address.text:
+        fixes = (change_to(address.span, f'"{whole}"'),)
+        fault = f'write `"{whole}"`'
+    problems.report("link-not-web", address.span, address=address.text, help=fault, fixes=fixes)
+    return True
+
+
+def _fault_of_link(address: str) -> str | None:
+    """What is wrong with an address of the web, as advice; None for a sound one."""
+    try:
+        parts = urlsplit(address)
+        host = parts.hostname or ""
+    except ValueError:
+        return "copy the address from the browser"
+    if parts.scheme not in ("https", "http"):
+        return "an address begins with `https://`"
+    if not address.isascii() or not address.isprintable() or " " in address:
+        return "copy the address from the browser: it has no spaces, and only letters that every browser types"
+    if "." not in host or host.startswith(".") or host.endswith(".") or ".." in host:
+        return "after `https://` comes a name such as `marsh-street.example`"
+    if any(sign in address for sign in "<>\\^`{|}"):
+        return "copy the address from the browser"
+    return None if len(address) <= _LONGEST_ADDRESS else f"it may have {_LONGEST_ADDRESS} letters at most"
+
+
 class Choices(Struct, frozen=True):
     """What holds around a design; None for what nobody says. `forced` is a language that no line changes."""
 
     pressing: PressingChoice | None = None
     language: Language | None = None
     forced: Language | None = None
+    maker: Maker = NOBODY
 
     def for_block(self, design: BlockDesign) -> tuple[PressingChoice | None, Language]:
         """What holds for a block that is printed here."""
@@ -96,14 +167,15 @@ class Settled(Struct):
         """The block, where what it is printed in says `around`."""
         around = around or self.maker
         pressing, language = around.for_block(design)
-        if pressing == design.pressing and language == design.language:
+        maker = design.maker.within(around.maker)
+        if (pressing, language, maker) == (design.pressing, design.language, design.maker):
             return design
         sizes = tuple(self.block(size, around) for size in design.sizes)
 
         def settle(_: Problems) -> BlockDesign:
-            return replace(design, pressing=pressing, language=language, sizes=sizes)
+            return replace(design, pressing=pressing, language=language, maker=maker, sizes=sizes)
 
-        step = f"settle {pressing} {language}"
+        step = f"settle {pressing} {language} {maker}"
         settled = self.memory.once(step, (design, *sizes), Problems(), settle)
         return self._once(design, around, settled)
 
@@ -111,15 +183,16 @@ class Settled(Struct):
         """The quilt and its blocks, those of borders too."""
         around = around or self.maker
         language = around.forced or design.language or around.language or usual_language(design.unit)
-        inside = Choices(design.pressing or around.pressing, language, language)
+        inside = Choices(design.pressing or around.pressing, language, language, design.maker.within(around.maker))
         kinds = tuple(replace(kind, design=self.block(kind.design, inside)) for kind in design.kinds)
-        settled = replace(design, pressing=inside.pressing, language=language, kinds=kinds)
+        settled = replace(design, pressing=inside.pressing, language=language, maker=inside.maker, kinds=kinds)
         return self._once(design, around, settled)
 
     def book(self, design: BookDesign) -> BookDesign:
         """The book with its blocks and quilts, those of other files too."""
         language = self.maker.forced or design.language or self.maker.language or usual_language(_unit_of(design))
-        inside = Choices(design.pressing or self.maker.pressing, language, language)
+        maker = design.maker.within(self.maker.maker)
+        inside = Choices(design.pressing or self.maker.pressing, language, language, maker)
 
         def item(found: WordsInBook | BlockInBook | QuiltInBook) -> WordsInBook | BlockInBook | QuiltInBook:
             match found:
@@ -131,7 +204,7 @@ class Settled(Struct):
                     return found
 
         chapters = tuple(ChapterDesign(part.title, tuple(map(item, part.items))) for part in design.chapters)
-        return replace(design, pressing=inside.pressing, language=language, chapters=chapters)
+        return replace(design, pressing=inside.pressing, language=language, maker=maker, chapters=chapters)
 
     def _once(self, design: _Design, around: Choices, settled: _Design) -> _Design:
         """The design that was settled for this one before, if any.

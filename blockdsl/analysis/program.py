@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from blockdsl.analysis.books import Shelf
 from blockdsl.analysis.letters_printed import read_further_font, report_letters_not_in_font
-from blockdsl.analysis.maker_choices import Choices, Settled, read_language, read_pressing
+from blockdsl.analysis.maker_choices import Choices, Settled, read_language, read_maker, read_pressing
 from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.analysis.neighbours import report_unused_fabrics
 from blockdsl.analysis.override import WhatIf, override
@@ -22,6 +22,7 @@ from blockdsl.diagnostics import Problems, Source
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.model import BlockDesign, BookDesign, Choice, QuiltDesign
 from blockdsl.model.language import Language
+from blockdsl.model.maker import NOBODY
 from blockdsl.syntax import ast
 
 Expectation = ast.ExpectCut | ast.ExpectUnit | ast.ExpectFinished
@@ -121,7 +122,8 @@ def _analyse(
     if what_if is not None:
         program = _supposed(program, what_if, problems)
     said = () if names.maker is None else names.maker.lines
-    settled = Settled(Choices(read_pressing(said), read_language(said), language), memory)
+    maker = NOBODY if names.maker is None else read_maker(said, names.maker.name.text)
+    settled = Settled(Choices(read_pressing(said), read_language(said), language, maker), memory)
     return replace(
         program,
         blocks=tuple(map(settled.block, program.blocks)),

@@ -586,6 +586,16 @@ CATALOGUE: dict[str, Entry] = {
         "pages cannot be printed in `{tag}`",
         "Sheets, books and sites can be printed only in the languages that blockdsl has.",
     ),
+    "link-not-web": Entry(
+        "error",
+        'no browser opens "{address}"',
+        "A link is an address of the web, `https://` and all, as a browser shows it.",
+    ),
+    "foot-too-long": Entry(
+        "error",
+        "the foot of a page has no room for {what}: {letters} letters, and {most} fit",
+        "What the maker prints at the foot of her pages stands in one row there.",
+    ),
     # --- sewing
     "cannot-be-sewn": Entry(
         "error",

@@ -19,6 +19,7 @@ from msgspec import Struct
 
 from blockdsl.marks.display_list import Mark
 from blockdsl.marks.theme import Box
+from blockdsl.model.maker import NOBODY, Maker
 
 
 class TextRun(Struct, frozen=True):
@@ -361,12 +362,16 @@ class WebPage(Struct, frozen=True):
 
 
 class WebSite(Struct, frozen=True):
-    """A whole site, its pages in reading order, the home page first. `language` is a tag such as `en`."""
+    """A whole site, its pages in reading order, the home page first.
+
+    `language` is a tag such as `en`; `maker` what stands at the foot of every page.
+    """
 
     title: str
     author: str
     language: str
     pages: tuple[WebPage, ...]
+    maker: Maker = NOBODY
 
 
 def plain(text: str) -> RichText:

@@ -95,7 +95,7 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
     pages = [entry.page for _, entries in chapters for entry in entries]
     back = list(_back(chapters, pages, words_of(book)))
     home = WebPage(HOME, book.name, tuple(_contents(chapters, back, words_of(book))), under=_under(book))
-    return WebSite(book.name, book.author, book.language, (home, *pages, *back))
+    return WebSite(book.name, book.author, book.language, (home, *pages, *back), book.maker)
 
 
 def _with_front(chapters: _Chapters, book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Chapter]:

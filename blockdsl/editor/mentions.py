@@ -68,6 +68,8 @@ PLAIN: Final = frozenset(
         ("Grain", "letter"),
         ("Grain", "edge"),
         ("Note", "text"),
+        ("FootLine", "text"),
+        ("MakerLink", "address"),
         ("Family", "name"),
         ("Origin", "text"),
         ("Language", "tag"),

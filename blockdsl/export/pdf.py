@@ -12,6 +12,7 @@ from types import MappingProxyType
 
 from blockdsl.export.pdf_objects import ObjectFile, references, words
 from blockdsl.export.pdf_page import PaintedPage, number, paint_page
+from blockdsl.export.pdf_rights import rights
 from blockdsl.export.pdf_structure import Destination, Structure, anchor_names, labels, outline
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, base_name, descriptor, reading_map, subset, widths
 from blockdsl.export.printable import Unprintable, check_text
@@ -37,7 +38,14 @@ def write_pdf(
 
 def bind(document: Publication, pages: Iterable[PaintedPage], *, created: datetime | None = None) -> bytes:
     """The same for pages that have been painted; those of the document itself are not looked at."""
-    for text in (document.title, document.author, document.subject, document.language, *_words(document.outline)):
+    for text in (
+        document.title,
+        document.author,
+        document.subject,
+        document.language,
+        document.rights,
+        *_words(document.outline),
+    ):
         check_text(text)
     file = ObjectFile()
     tree, resources = file.number(), file.number()
@@ -77,6 +85,7 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
             anchor_names(file, anchors, targets),
             outline(file, document.outline, tops),
             labels(document.labels),
+            rights(file, document),
             b">>",
         )
     )

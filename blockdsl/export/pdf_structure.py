@@ -10,7 +10,7 @@ from msgspec import Struct
 from blockdsl.export.pdf_objects import ObjectFile, references, words
 from blockdsl.export.pdf_page import PaintedPage, number
 from blockdsl.export.printable import Unprintable
-from blockdsl.marks.display_list import Bookmark, PageLabels
+from blockdsl.marks.display_list import Bookmark, PageLabels, leads_out
 
 _LABEL_STYLES: Final = {"roman": b"/r", "decimal": b"/D"}
 
@@ -53,13 +53,13 @@ class Structure:
                 jump = links[place]
                 left, top, right, bottom = jump.box
                 annotation = file.add(
-                    b"<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]/Rect[%s %s %s %s]/Dest%s/StructParent %d>>"
+                    b"<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]/Rect[%s %s %s %s]%s/StructParent %d>>"
                     % (
                         number(left),
                         number(height_pt - bottom),
                         number(right),
                         number(height_pt - top),
-                        words(jump.target),
+                        _leading_to(jump.target),
                         self._link_key(element),
                     )
                 )
@@ -98,12 +98,19 @@ class Structure:
 _FIRST_LINK: Final = 1_000_000
 
 
+def _leading_to(target: str) -> bytes:
+    """The entries of a link that say where it leads: to an anchor by its name, or out to the web."""
+    if leads_out(target):
+        return b"/A<</S/URI/URI%s>>/Contents%s" % (words(target), words(target))
+    return b"/Dest" + words(target)
+
+
 def anchor_names(file: ObjectFile, places: Mapping[str, Destination], targets: Iterable[str]) -> bytes:
     """The catalogue's entry that says where the anchors are.
 
     Errors: Unprintable for a target that is not among them.
     """
-    missing = sorted(set(targets) - set(places))
+    missing = sorted(target for target in set(targets) - set(places) if not leads_out(target))
     if missing:
         message = f"links to {', '.join(missing)}: there is no such anchor"
         raise Unprintable(message)

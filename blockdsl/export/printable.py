@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, leads_out
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""
@@ -67,7 +67,7 @@ def _check_marks(marks: Iterable[Mark]) -> None:
                 for place in mark.places:
                     _check_numbers(place)
             case Link():
-                _check_name(mark.target)
+                _check_target(mark.target)
                 _check_numbers((mark.x_pt, mark.y_pt, mark.width_pt, mark.height_pt))
                 _check_marks(mark.marks)
             case Kept():
@@ -81,6 +81,15 @@ def _check_name(name: str) -> None:
     """The name of an anchor stands between quotation marks in a file of its own rules."""
     if not _NAME.fullmatch(name):
         message = f"{name!r} as an anchor: its name must be of letters, digits and hyphens"
+        raise Unprintable(message)
+
+
+def _check_target(target: str) -> None:
+    """An anchor's name, or an address of the web, which is of ASCII letters without spaces."""
+    if not leads_out(target):
+        _check_name(target)
+    elif not (target.isascii() and target.isprintable()) or " " in target:
+        message = f"{target!r} as an address of the web: it must be of ASCII letters without spaces"
         raise Unprintable(message)
 
 

@@ -26,6 +26,7 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.polygon import Outline
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
+from blockdsl.model.maker import NOBODY, Maker
 from blockdsl.record import Colour, Count, Letter, Name, Record, Rest, says
 
 RulerUnit = Literal["in", "cm"]
@@ -251,6 +252,7 @@ class BlockRecord(AtSize, frozen=True, kw_only=True):
         says("How seams are pressed: the maker's choice, that of the innermost line which says so."),
     ] = "as it nests"
     language: Annotated[Language, says("The language of the pages and of the words of steps.")] = "en-US"
+    maker: Annotated[Maker, says("Who made it, and what stands at the foot of its pages.")] = NOBODY
     notes: tuple[str, ...]
     placed: tuple[PlacedPatch, ...]
     appliques: Annotated[

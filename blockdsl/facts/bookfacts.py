@@ -10,6 +10,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
+from blockdsl.model.maker import NOBODY, Maker
 
 
 class WordsFacts(Struct, frozen=True):
@@ -44,7 +45,10 @@ class ChapterFacts(Struct, frozen=True):
 
 
 class BookFacts(Struct, frozen=True):
-    """A whole book. `paper` is a paper's name such as `letter` or `roll 36 in`; `language` that of its pages."""
+    """A whole book. `paper` is a paper's name such as `letter` or `roll 36 in`; `language` that of its pages.
+
+    `maker` is what stands at their foot.
+    """
 
     name: str
     author: str
@@ -53,6 +57,7 @@ class BookFacts(Struct, frozen=True):
     techniques: bool
     pressing: PressingChoice = "as it nests"
     language: Language = "en-US"
+    maker: Maker = NOBODY
 
     @property
     def blocks(self) -> Iterator[BookBlockFacts]:
@@ -76,4 +81,8 @@ def book_of(blocks: Iterable[BlockFacts], name: str, paper: str, quilts: Iterabl
     items += [BookBlockFacts(block.name, (block,)) for block in blocks]
     languages = [found.sizes[0].language if isinstance(found, BookBlockFacts) else found.language for found in items]
     language = languages[0] if languages else "en-US"
-    return BookFacts(name, "", paper, (ChapterFacts("", tuple(items)),), techniques=True, language=language)
+    maker = next(
+        (found.sizes[0].maker if isinstance(found, BookBlockFacts) else found.maker for found in items), NOBODY
+    )
+    chapters = (ChapterFacts("", tuple(items)),)
+    return BookFacts(name, maker.name, paper, chapters, techniques=True, language=language, maker=maker)

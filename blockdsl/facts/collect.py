@@ -160,6 +160,7 @@ def collect_block(of_block: BlockCuts, problems: Problems) -> BlockFacts:
         sizes=tuple(collect_block(cut_block(size, plan_making(size, Problems())), Problems()) for size in design.sizes),
         pressing=design.pressing or "as it nests",
         language=design.language or usual_language(design.unit),
+        maker=design.maker,
         drift=drift,
     )
 
@@ -249,7 +250,8 @@ def collect_book(book: BookDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQui
     """The book with the facts of its blocks and quilts, which the two functions give."""
     chapters = tuple(_chapter(chapter, facts_of, facts_of_quilt) for chapter in book.chapters)
     pressing, language = book.pressing or "as it nests", book.language or "en-US"
-    return BookFacts(book.name, book.author, book.paper, chapters, book.techniques, pressing, language)
+    author = book.author or book.maker.name
+    return BookFacts(book.name, author, book.paper, chapters, book.techniques, pressing, language, book.maker)
 
 
 def _chapter(chapter: ChapterDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt) -> ChapterFacts:

@@ -69,6 +69,7 @@ def collect_quilt(quilt: QuiltDesign, facts_of: FactsOf, problems: Problems) -> 
         finishing=finishing,
         pressing=quilt.pressing or "as it nests",
         language=quilt.language or usual_language(quilt.unit),
+        maker=quilt.maker,
     )
 
 

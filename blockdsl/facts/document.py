@@ -34,6 +34,7 @@ from blockdsl.geometry.polygon import Point
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
 from blockdsl.model.lengths import write_length
+from blockdsl.model.maker import Maker
 from blockdsl.model.quilt import KindRole, PlacedBlock
 from blockdsl.record import Count, Name, Record, Rest, says
 from blockdsl.sewing.order import SeamCount
@@ -200,6 +201,7 @@ class BookDocument(Record, frozen=True):
     paper: Annotated[str, says("`letter`, `a4`, `legal`, `tabloid`, `a3`, or a roll such as `roll 36 in`.")]
     pressing: PressingChoice
     language: Language
+    maker: Annotated[Maker, says("Who made it, and what stands at the foot of its pages.")]
     chapters: tuple[ChapterDocument, ...]
     techniques: Annotated[bool, says("Whether the ways of making are told.")]
 
@@ -362,7 +364,9 @@ def _placed(place: PlacedBlock) -> BlockPlace:
 
 def _book(book: BookFacts) -> BookDocument:
     chapters = tuple(ChapterDocument(chapter.title, tuple(map(_book_item, chapter.items))) for chapter in book.chapters)
-    return BookDocument(book.name, book.author, book.paper, book.pressing, book.language, chapters, book.techniques)
+    return BookDocument(
+        book.name, book.author, book.paper, book.pressing, book.language, book.maker, chapters, book.techniques
+    )
 
 
 def _book_item(found: WordsFacts | BookBlockFacts | QuiltFacts) -> BookItem:

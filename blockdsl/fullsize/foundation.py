@@ -160,4 +160,4 @@ def _document(facts: BlockFacts, geometry: PageGeometry, pages: list[tuple[Mark,
     )
     words = words_of(facts)
     title, subject = words("foundation-title", block=facts.name), words("foundation-document")
-    return Document(title, finished, subject=subject, language=facts.language)
+    return Document(title, finished, facts.language, facts.maker.name, subject, rights=facts.maker.rights)

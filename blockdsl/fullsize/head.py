@@ -21,6 +21,7 @@ from blockdsl.marks.theme import (
     Box,
 )
 from blockdsl.marks.typeset import ellipsis, measure, wrap
+from blockdsl.page.maker_row import maker_row
 from blockdsl.page.scale_check import LONG_BARS_HEIGHT_PT, long_bars
 from blockdsl.wording.lengths import show_extent, show_measure
 from blockdsl.wording.messages import Messages, words_of
@@ -142,7 +143,7 @@ def contents(letters: Sequence[Sequence[str]], box: Box, words: Messages) -> tup
 
 
 def footer(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "templates-what") -> tuple[Mark, ...]:
-    """The last line of a page: block name, finished size, what it is (a message), page n of m."""
+    """The last line of a page: block name, finished size, what it is (a message), page n of m; above it the maker's."""
     words = words_of(facts)
     count = words("page-of", page=page, pages=pages)
     right = box.right_pt - measure(count, SMALL_PT)
@@ -150,6 +151,7 @@ def footer(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "temp
     said = words("foot-finished", block=facts.name, size=size, what=words(what))
     fitted = ellipsis(said, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
     return (
+        *maker_row(facts.maker, box, box.bottom_pt - 2.0 - SMALL_PT * 1.15),
         TextMark(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),
         TextMark(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),
     )

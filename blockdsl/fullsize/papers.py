@@ -248,4 +248,4 @@ def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[tuple[M
     )
     words = words_of(facts)
     title, subject = words("over-papers-title", block=facts.name), words("over-papers-document")
-    return Document(title, finished, subject=subject, language=facts.language)
+    return Document(title, finished, facts.language, facts.maker.name, subject, rights=facts.maker.rights)

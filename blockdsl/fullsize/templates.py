@@ -114,4 +114,4 @@ def _document(facts: BlockFacts, geometry: PageGeometry, pages: Sequence[_Sheet]
     )
     words = words_of(facts)
     title, subject = words("templates-title", block=facts.name), words("templates-document")
-    return Document(title, finished, subject=subject, language=facts.language)
+    return Document(title, finished, facts.language, facts.maker.name, subject, rights=facts.maker.rights)

@@ -78,7 +78,10 @@ class Anchor(Struct, frozen=True):
 
 
 class Link(Struct, frozen=True):
-    """Marks that lead to the anchor `target` of the same document when their box is clicked; on paper just marks."""
+    """Marks that lead to `target` when their box is clicked; on paper just marks.
+
+    The target is an anchor of the same document, or an address of the web, `https://` and all.
+    """
 
     target: str
     x_pt: float
@@ -86,6 +89,11 @@ class Link(Struct, frozen=True):
     width_pt: float
     height_pt: float
     marks: tuple[Mark, ...]
+
+
+def leads_out(target: str) -> bool:
+    """Whether a link leads to the web; the names of anchors have no such signs."""
+    return "://" in target
 
 
 class Kept(Struct, frozen=True):
@@ -127,7 +135,8 @@ class PageLabels(Struct, frozen=True):
 class Publication(Struct, frozen=True):
     """A file's pages with what a PDF says about itself. Pages may be made one after the other, as they are asked for.
 
-    `outline` are the bookmarks of a longer file; `labels` what a viewer calls its pages.
+    `rights` is what it says of who may do what with it. `outline` are the bookmarks of a longer file; `labels` what a
+    viewer calls its pages.
     """
 
     title: str
@@ -135,6 +144,7 @@ class Publication(Struct, frozen=True):
     language: str = "en"
     author: str = ""
     subject: str = ""
+    rights: str = ""
     outline: tuple[Bookmark, ...] = ()
     labels: tuple[PageLabels, ...] = ()
 

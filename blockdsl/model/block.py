@@ -16,6 +16,7 @@ from blockdsl.geometry.symmetry import Symmetry
 from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 from blockdsl.model.language import Language
+from blockdsl.model.maker import NOBODY, Maker
 
 APPLIQUE: Final = "appliqué piece"
 """What the shape of a piece is called that is sewn onto the pieced ground."""
@@ -170,7 +171,7 @@ class BlockDesign(Struct, frozen=True):
 
     `family` is the kind of block that it is, `sources` where it or its name comes from, both as the designer says.
     `pressing` is how its seams are pressed, None where nobody says so: as they nest. `language` is that of its pages,
-    None where nobody says so: the usual one for its unit.
+    None where nobody says so: the usual one for its unit; `maker` what stands at the foot of them.
     """
 
     name: str
@@ -200,3 +201,4 @@ class BlockDesign(Struct, frozen=True):
     appliques: tuple[Applique, ...] = ()
     pressing: PressingChoice | None = None
     language: Language | None = None
+    maker: Maker = NOBODY

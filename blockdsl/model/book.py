@@ -10,6 +10,7 @@ from blockdsl.diagnostics import Span
 from blockdsl.model.block import BlockDesign
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
+from blockdsl.model.maker import NOBODY, Maker
 from blockdsl.model.quilt import QuiltDesign
 
 SHEETS: Final = ("letter", "a4", "legal", "tabloid", "a3")
@@ -47,7 +48,7 @@ class BookDesign(Struct, frozen=True):
     """A whole book. `paper` is one of `SHEETS` or `roll 36 in`, `roll 90 cm`.
 
     `pressing` is how the seams of its blocks and quilts are pressed, where they do not say. `language` is that of the
-    book and of all that is printed in it.
+    book and of all that is printed in it, `maker` what stands at the foot of its pages.
     """
 
     name: str
@@ -58,3 +59,4 @@ class BookDesign(Struct, frozen=True):
     techniques: bool
     pressing: PressingChoice | None = None
     language: Language | None = None
+    maker: Maker = NOBODY

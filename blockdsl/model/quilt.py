@@ -16,6 +16,7 @@ from blockdsl.geometry.symmetry import ALL_EIGHT, Symmetry
 from blockdsl.model.block import BlockDesign
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 from blockdsl.model.language import Language
+from blockdsl.model.maker import NOBODY, Maker
 from blockdsl.record import Record, Rest
 
 _TURNS: Final = dict(zip(ALL_EIGHT, ("", ">", ">>", "<", "~", "~>", "~>>", "~<"), strict=True))
@@ -200,7 +201,7 @@ class QuiltDesign(Struct, frozen=True):
     `usable_width` is what `fabric width … usable` says, `shrinkage` a share (1/20 for 5 %); None when nothing is said.
     `fabrics` are all that it is made of, backing and binding too, as the files declare them. `pressing` is how its
     seams are pressed, and those of its blocks where they do not say; None where nobody says so: as they nest.
-    `language` is that of its pages, and of those of its blocks printed with it.
+    `language` is that of its pages, and of those of its blocks printed with it; `maker` what stands at their foot.
     """
 
     name: str
@@ -231,3 +232,4 @@ class QuiltDesign(Struct, frozen=True):
     shrinkage: Fraction | None = None
     pressing: PressingChoice | None = None
     language: Language | None = None
+    maker: Maker = NOBODY

@@ -10,9 +10,11 @@ from blockdsl.document.gallery import gallery_parts, words_of_all
 from blockdsl.document.possibilities import possibility_parts
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.possibility import Possibility
+from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.marks.display_list import Document, Page
 from blockdsl.marks.prose import TextStyle, fitted, line
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, INK, STEP_PT, TITLE_PT, paper_named
+from blockdsl.model.maker import NOBODY
 from blockdsl.page.flow import Flowable, in_columns
 from blockdsl.page.parts import flowables, flowed
 from blockdsl.page.sheet import numbered_pages
@@ -28,14 +30,14 @@ def gallery_document(blocks: Sequence[BlockFacts], title: str, *, paper: str = "
     """The contact sheet on pages of paper."""
     words = words_of_all(blocks)
     subject = words("gallery-subject", blocks=many(len(blocks), "patchwork-blocks", words))
-    return _document(gallery_parts(blocks), title, subject, blocks[0].language if blocks else "en-US", paper)
+    return _document(gallery_parts(blocks), title, subject, blocks[0] if blocks else None, paper)
 
 
 def possibility_document(found: Sequence[Possibility], title: str, *, paper: str = "letter") -> Document:
     """What a block can become, on pages of paper; there is at least one quilt."""
     words = words_of(found[0].quilt)
     subject = words("possible-subject", quilts=many(len(found), "quilts", words))
-    return _document(possibility_parts(found), title, subject, found[0].quilt.language, paper)
+    return _document(possibility_parts(found), title, subject, found[0].quilt, paper)
 
 
 def gallery_page(blocks: Sequence[BlockFacts], title: str) -> Page:
@@ -48,10 +50,12 @@ def possibility_page(found: Sequence[Possibility], title: str) -> Page:
     return _page(possibility_parts(found), title, words_of(found[0].quilt))
 
 
-def _document(parts: Parts, title: str, subject: str, language: str, paper: str) -> Document:
+def _document(parts: Parts, title: str, subject: str, first: BlockFacts | QuiltFacts | None, paper: str) -> Document:
+    """In the language of the first that is shown, and with what its maker prints at the foot."""
+    language, maker = ("en-US", NOBODY) if first is None else (first.language, first.maker)
     sheet, words = paper_named(paper), messages(language)
-    pages = numbered_pages(flowed(_flowables(parts, title, words), sheet), title, sheet, words)
-    return Document(title, pages, subject=subject, language=language)
+    pages = numbered_pages(flowed(_flowables(parts, title, words), sheet), title, sheet, words, maker)
+    return Document(title, pages, language, maker.name, subject, maker.rights)
 
 
 def _page(parts: Parts, title: str, words: Messages) -> Page:

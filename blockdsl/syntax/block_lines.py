@@ -293,6 +293,22 @@ class Language(Struct, frozen=True):
     tag: Word
 
 
+class FootLine(Struct, frozen=True):
+    """`line "© 2026 Marsh Street Patterns"`: printed at the foot of every page."""
+
+    span: Span
+    text: Text
+
+
+class MakerLink(Struct, frozen=True):
+    """`link "https://marsh-street.example"`: the maker's page on the web."""
+
+    span: Span
+    address: Quoted
+
+
+MakerChoice = Press | Language | FootLine | MakerLink
+
 # --- the table ---------------------------------------------------------------------------------
 
 UnitLine = Row | Columns | Heights | GridExtent | FreePatch | Applique | Note | UnreadableLine
@@ -309,8 +325,7 @@ BlockLine = (
     | Colourway
     | Family
     | Origin
-    | Press
-    | Language
+    | MakerChoice
     | ExpectCut
     | ExpectUnit
     | ExpectFinished
@@ -327,6 +342,8 @@ MAKER_KINDS: Final = (
         {"language": Language},
         once=True,
     ),
+    LineKind("line", "maker", '`line "© 2026 Marsh Street Patterns"`', {"foot_line": FootLine}),
+    LineKind("link", "maker", '`link "https://marsh-street.example"`', {"maker_link": MakerLink}, once=True),
 )
 """Lines of a maker that may stand in a book, a quilt or a block too, where they win."""
 

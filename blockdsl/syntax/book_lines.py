@@ -7,7 +7,7 @@ from typing import Final
 from msgspec import Struct
 
 from blockdsl.diagnostics import Span
-from blockdsl.syntax.block_lines import Language, Press
+from blockdsl.syntax.block_lines import MakerChoice
 from blockdsl.syntax.line_kind import LineKind
 from blockdsl.syntax.nodes import LengthLiteral, Quoted, Text, UnreadableLine, Word
 
@@ -69,8 +69,8 @@ class Font(Struct, frozen=True):
     path: Quoted
 
 
-BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | Press | Language | UnreadableLine
-MakerLine = Press | Language | Font | UnreadableLine
+BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | MakerChoice | UnreadableLine
+MakerLine = MakerChoice | Font | UnreadableLine
 
 BOOK_KINDS: Final = (
     LineKind("by", "book", '`by "The maker"`', {"by": By}, once=True),

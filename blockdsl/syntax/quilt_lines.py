@@ -12,7 +12,7 @@ from msgspec import Struct
 
 from blockdsl.diagnostics import Span
 from blockdsl.syntax.atoms import LineAt, issue_at
-from blockdsl.syntax.block_lines import ExpectFinished, Language, Note, Press
+from blockdsl.syntax.block_lines import ExpectFinished, MakerChoice, Note
 from blockdsl.syntax.issue import IssueFound
 from blockdsl.syntax.line_kind import LineKind, node_from
 from blockdsl.syntax.nodes import LengthLiteral, Number, Text, Turn, UnreadableLine, Word
@@ -314,7 +314,7 @@ QuiltOwnLine = (
 )
 """Lines that stand in quilts alone; `note` and `expect finished` are those of blocks."""
 
-QuiltLine = QuiltOwnLine | Note | Press | Language | ExpectFinished | UnreadableLine
+QuiltLine = QuiltOwnLine | Note | MakerChoice | ExpectFinished | UnreadableLine
 
 QUILT_OWN_KINDS: Final = (
     LineKind(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Final, cast
 
-from blockdsl.analysis.maker_choices import read_language, read_pressing, report_choices
+from blockdsl.analysis.maker_choices import read_language, read_maker, read_pressing, report_choices
 from blockdsl.analysis.quilt.bands import plan_rings
 from blockdsl.analysis.quilt.choosing import by_rows, every_second, with_rules
 from blockdsl.analysis.quilt.fabrics import fabrics_of
@@ -244,6 +244,7 @@ class QuiltReader:
             shrinkage=finish.shrinkage,
             pressing=read_pressing(self._quilt.lines),
             language=read_language(self._quilt.lines),
+            maker=read_maker(self._quilt.lines),
         )
 
 

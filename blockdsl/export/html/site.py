@@ -13,6 +13,7 @@ from blockdsl.export.html.parts import parts_markup
 from blockdsl.export.recognised import PRODUCER
 from blockdsl.fonts import FAMILY
 from blockdsl.marks import theme
+from blockdsl.model.maker import Maker
 from blockdsl.wording.messages import Messages, messages
 
 _STYLE: Final = "style.css"
@@ -64,6 +65,7 @@ def _document(site: WebSite, place: int) -> str:
         *((_top(site, page),) if place else ()),
         element("main", _title(page), parts_markup(page.parts), id=_MAIN, tabindex="-1"),
         _turn(site, place, say),
+        _foot(site.maker),
     )
     return f"<!DOCTYPE html>\n{element('html', head, body, lang=site.language)}\n"
 
@@ -90,6 +92,14 @@ def _turn(site: WebSite, place: int, say: Messages) -> str:
     if place + 1 < len(site.pages):
         links.append(_leaf(site.pages[place + 1], "next", say("site-next")))
     return element("nav", element("ul", *links), class_="turn", aria_label=say("site-turn"))
+
+
+def _foot(maker: Maker) -> str:
+    """The maker's own lines and her link; nothing for a maker who prints nothing there."""
+    said = [element("p", words(line), dir="auto") for line in maker.lines]
+    if maker.link:
+        said.append(element("p", element("a", words(maker.link_shown), href=maker.link)))
+    return element("footer", *said, class_="maker") if said else ""
 
 
 def _leaf(page: WebPage, rel: str, word: str) -> str:

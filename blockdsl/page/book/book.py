@@ -46,6 +46,7 @@ def book_document(book: BookFacts, keeper: PageCache | None = None) -> Publicati
         title=book.name,
         pages=plan.pages(),
         author=book.author,
+        rights=book.maker.rights,
         subject=words_of(book)("book-subject", count=format_count(book)),
         language=book.language,
         outline=plan.outline(),
@@ -108,7 +109,8 @@ class _Plan:
         yield self._page(cover(book, paper))
         for number, marks in enumerate(contents_pages(self._parts, self._numbers, paper, self._words), start=2):
             top = (page_top(CONTENTS, paper),) if number == 2 else ()
-            yield self._page((*top, *marks, *foot((book.name, self._words("book-contents")), roman(number), paper)))
+            said = (book.name, self._words("book-contents"))
+            yield self._page((*top, *marks, *foot(said, roman(number), paper, book.maker)))
         chapter, number = "", 0
         for part in self._parts:
             chapter = part.title if part.level == 0 else chapter
@@ -116,7 +118,7 @@ class _Plan:
                 number += 1
                 top = (page_top(part.anchor, paper),) if place == 0 else ()
                 left = (book.name, chapter, part.title) if part.level else (book.name, chapter)
-                yield self._page((*top, *marks, *foot(left, str(number), paper)))
+                yield self._page((*top, *marks, *foot(left, str(number), paper, book.maker)))
 
     def _page(self, marks: Iterable[Mark]) -> Page:
         return Page(self._paper.width_pt, self._paper.height_pt, tuple(marks))

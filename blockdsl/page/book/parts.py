@@ -26,7 +26,9 @@ from blockdsl.marks.theme import (
     STEP_PT,
     PaperSize,
 )
+from blockdsl.model.maker import Maker
 from blockdsl.page.flow import PageNumbers
+from blockdsl.page.maker_row import maker_row
 from blockdsl.page.prose import NUMBER_PT
 
 Bodies = Sequence[tuple[Mark, ...]]
@@ -92,13 +94,16 @@ def page_top(anchor: str, paper: PaperSize) -> Anchor:
     return Anchor(anchor, paper.content.x_pt, paper.content.y_pt)
 
 
-def foot(left: Sequence[str], number: str, paper: PaperSize) -> tuple[Mark, ...]:
-    """The running foot: book and chapter at the left, the page's number at the right."""
+def foot(left: Sequence[str], number: str, paper: PaperSize, maker: Maker) -> tuple[Mark, ...]:
+    """The running foot: book and chapter at the left, the page's number at the right, the maker's own row above."""
     box = paper.content
     baseline = box.bottom_pt - 1
     space = box.width_pt - NUMBER_PT
     first, *rest = left
-    marks = [*line(fitted(first, space * 0.6, _FOLIO), box.x_pt, baseline, _FOLIO)]
+    marks = [
+        *maker_row(maker, box, baseline - _FOOT.line_pt),
+        *line(fitted(first, space * 0.6, _FOLIO), box.x_pt, baseline, _FOLIO),
+    ]
     x = box.x_pt + width_of(fitted(first, space * 0.6, _FOLIO), _FOLIO) + 3 * STEP_PT
     words = " · ".join(dict.fromkeys(rest))
     marks += line(fitted(words, box.right_pt - NUMBER_PT - x, _FOOT), x, baseline, _FOOT)

@@ -9,6 +9,7 @@ from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.marks.display_list import Document, Figure, Mark, TextMark
 from blockdsl.marks.theme import PAPERS, paper_named
 from blockdsl.marks.typeset import CAP_HEIGHT, measure
+from blockdsl.model.maker import Maker
 from blockdsl.page.sheet import block_sheet
 from blockdsl.page.single import colour_page, cutting_page, grid_page, letters_page
 from tests.unit.pictures import sample
@@ -150,9 +151,10 @@ def test_every_picture_says_what_it_shows() -> None:
 
 
 def test_the_document_says_what_it_is() -> None:
-    document = block_sheet(sample.harbour_light(), author="The maker")
+    document = block_sheet(replace(sample.harbour_light(), maker=Maker("The maker", ("© 2026 The maker",))))
     assert document.title == "Harbour Light, 12 × 12 in"
     assert document.author == "The maker"
+    assert document.rights == "© 2026 The maker"
 
 
 @pytest.mark.parametrize("facts", BLOCKS.values(), ids=BLOCKS.keys())

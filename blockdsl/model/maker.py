@@ -1,0 +1,32 @@
+"""What a maker prints of herself at the foot of every page."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from blockdsl.record import Record, says
+
+
+class Maker(Record, frozen=True):
+    """Who makes the patterns, and what stands at the foot of her pages; a field that nobody fills is empty."""
+
+    name: str = ""
+    lines: Annotated[tuple[str, ...], says("What is printed at the foot of every page, a line of the file each.")] = ()
+    link: Annotated[str, says("Her page on the web, printed at the foot too; a click leads there.")] = ""
+
+    def within(self, around: Maker) -> Maker:
+        """What holds in a declaration that says this, inside one where `around` holds: its own lines win."""
+        return Maker(self.name or around.name, self.lines or around.lines, self.link or around.link)
+
+    @property
+    def link_shown(self) -> str:
+        """The link as it is printed: without `https://`, and without a slash at its end."""
+        return self.link.partition("://")[2].rstrip("/")
+
+    @property
+    def rights(self) -> str:
+        """What a file says of the rights in it: her lines."""
+        return " · ".join(self.lines)
+
+
+NOBODY = Maker()
