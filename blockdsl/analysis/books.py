@@ -89,12 +89,14 @@ class Shelf:
 
     def _book(self, book: ast.BookDeclaration) -> BookDesign:
         report_choices(book.lines, self._problems)
-        author, paper, techniques = "", "letter", False
+        author, subtitle, paper, techniques = "", "", "letter", False
         chapters = [_Chapter("")]
         for line in book.lines:
             match line:
                 case ast.By(maker=maker):
                     author = author or maker.text
+                case ast.Subtitle(text=text):
+                    subtitle = subtitle or text.text
                 case ast.Paper():
                     paper = self._paper(line)
                 case ast.Techniques():
@@ -109,7 +111,7 @@ class Shelf:
         kept = tuple(ChapterDesign(part.title, tuple(part.items)) for part in chapters if part.title or part.items)
         pressing, language = read_pressing(book.lines), read_language(book.lines)
         said = book.name.text, book.name.span, author, paper, kept, techniques, pressing, language
-        return BookDesign(*said, read_maker(book.lines))
+        return BookDesign(*said, read_maker(book.lines), subtitle)
 
     def _item(self, line: ast.BookLine) -> Sequence[WordsInBook | BlockInBook | QuiltInBook]:
         """What the line puts into its chapter."""

@@ -12,6 +12,7 @@ from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.maker_choices import read_language, read_maker, read_pressing
 from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
 from blockdsl.analysis.place import BlockLayout, Placer
+from blockdsl.analysis.remarks import read_remarks
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
@@ -43,7 +44,8 @@ def design_block(block: ast.BlockDeclaration, names: Scope, placer: Placer, prob
         return None
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
-    design = replace(design, choices=read_choices(block.lines, names, problems))
+    choices, remarks = read_choices(block.lines, names, problems), read_remarks(block, names, problems)
+    design = replace(design, choices=choices, remarks=remarks)
     report_sizes_off_the_ruler(design, _size_line(block), problems)
     report_fabrics_too_alike(design, names, problems)
     report_colourways(design, block, problems)
@@ -91,7 +93,9 @@ def _assemble(
         choices=(),
         colourways=(),
         palette=tuple(names.fabrics.values()),
-        notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note)),
+        notes=tuple(line.text.text for line in block.lines if isinstance(line, ast.Note) and line.place is None),
+        level=next((line.text.text for line in block.lines if isinstance(line, ast.Level)), ""),
+        time=next((line.text.text for line in block.lines if isinstance(line, ast.Time)), ""),
         family=next((line.name.text for line in block.lines if isinstance(line, ast.Family)), None),
         sources=tuple(line.text.text for line in block.lines if isinstance(line, ast.Origin)),
         cutters=tuple(names.cutters.values()),

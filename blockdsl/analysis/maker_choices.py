@@ -86,7 +86,7 @@ def _report_foot(lines: Lines, problems: Problems) -> None:
     """A link that leads nowhere, and more than the foot of a page has room for."""
     maker = read_maker(lines)
     for line in lines:
-        if isinstance(line, ast.MakerLink) and not _report_link(line.address, problems):
+        if isinstance(line, ast.MakerLink) and is_of_the_web(line.address, problems):
             _report_length(line.address.span, "link", len(maker.link_shown), problems)
     said = [line for line in lines if isinstance(line, ast.FootLine)]
     letters = 0
@@ -105,18 +105,18 @@ def _report_length(span: Span, what: str, letters: int, problems: Problems) -> N
         problems.report("foot-too-long", span, what=shown, letters=letters, most=most, help=advice)
 
 
-def _report_link(address: ast.Quoted, problems: Problems) -> bool:
-    """Whether no browser opens the address, which is reported."""
+def is_of_the_web(address: ast.Text, problems: Problems) -> bool:
+    """Whether a browser opens the address; one that none opens is reported."""
     fixes: tuple[Fix, ...] = ()
     fault = _fault_of_link(address.text)
     if fault is None:
-        return False
+        return True
     whole = f"https://{address.text}"
     if "://" not in address.text and _fault_of_link(whole) is None and "." in address.text:
         fixes = (change_to(address.span, f'"{whole}"'),)
         fault = f'write `"{whole}"`'
     problems.report("link-not-web", address.span, address=address.text, help=fault, fixes=fixes)
-    return True
+    return False
 
 
 def _fault_of_link(address: str) -> str | None:

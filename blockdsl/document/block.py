@@ -36,7 +36,7 @@ from blockdsl.document.content import (
 )
 from blockdsl.document.cutting import cuts_at_an_angle, cutters, cutting, recutting
 from blockdsl.document.pictures import by_letter, in_colour, key_of
-from blockdsl.document.steps import steps_of
+from blockdsl.document.steps import steps_of, web_links
 from blockdsl.document.units import methods_compared, units_to_make
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts
 from blockdsl.pictures.block import fabrics_of
@@ -78,7 +78,9 @@ def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "") -> Parts:
             key_of(first.fabrics, words),
             simple=len(first.placed) <= _SIMPLE,
         ),
-        *beside(words("sheet-notes"), *(Paragraph(plain(note)) for note in first.notes)),
+        *_level_and_time(first),
+        *beside(words("sheet-notes"), *(Paragraph(plain(note)) for note in notes_with_block(first))),
+        *beside(words("sheet-see"), *web_links(first.remarks_with_block, words)),
         *beside(words("sheet-source"), *(Paragraph(plain(text), small=True) for text in format_sources(first))),
         *before_the_first_cut(sizes, begin),
         *cutting(sizes, 2),
@@ -91,6 +93,19 @@ def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "") -> Parts:
         *_colourways(first),
         *recutting(first, 2),
     )
+
+
+def _level_and_time(facts: BlockFacts) -> tuple[Section, ...]:
+    """For whom it is and how long one takes, as far as the designer says."""
+    said = {"level": facts.level, "time": facts.time}
+    title = "-".join(("sheet", *(what for what, text in said.items() if text)))
+    texts = " · ".join(filter(None, said.values()))
+    return beside(words_of(facts)(title), Paragraph(plain(texts))) if texts else ()
+
+
+def notes_with_block(facts: BlockFacts) -> tuple[str, ...]:
+    """The designer's notes that stand in no step."""
+    return (*facts.notes, *(remark.text for remark in facts.remarks_with_block if not remark.address))
 
 
 # --- its head ------------------------------------------------------------------------------------------

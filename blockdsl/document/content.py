@@ -251,8 +251,19 @@ class StepPart(Struct, frozen=True):
         return " ".join((*self.sentences, *((self.measure,) if self.measure else ()), *self.after))
 
 
+class WebLink(Struct, frozen=True):
+    """Words that lead to an address of the web; paper has its QR code beside them, drawn with alternative text."""
+
+    words: str
+    address: str
+    alternative: str
+
+
 class Step(Struct, frozen=True):
-    """One step: its number and name, how many are `made`, their size, its pictures, its parts, a remark at its end."""
+    """One step: its number and name, how many are `made`, their size, its pictures, its parts, a remark at its end.
+
+    `notes` and `links` are the designer's own.
+    """
 
     number: int
     name: str
@@ -261,6 +272,8 @@ class Step(Struct, frozen=True):
     size: str = ""
     pictures: tuple[Picture, ...] = ()
     remark: str = ""
+    notes: tuple[str, ...] = ()
+    links: tuple[WebLink, ...] = ()
 
 
 class Steps(Struct, frozen=True):
@@ -343,6 +356,7 @@ Part = (
     | Steps
     | Places
     | Reference
+    | WebLink
     | Section
     | Prose
     | Columns

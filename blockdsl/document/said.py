@@ -26,6 +26,7 @@ from blockdsl.document.content import (
     Steps,
     Table,
     Tick,
+    WebLink,
     WebPage,
 )
 
@@ -72,6 +73,8 @@ def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for ea
             yield from (entry.text for entry in part.entries)
         case Reference():
             yield part.text
+        case WebLink():
+            yield part.words
         case AtSizes():
             yield from _of(part.sizes[0].parts())
         case Table():
@@ -84,7 +87,7 @@ def _said(part: Part) -> Iterator[str]:  # noqa: C901, PLR0912 - one line for ea
 
 
 def _said_in_step(step: Step) -> Iterator[str]:
-    yield from (step.name, step.made, step.size, step.remark)
+    yield from (step.name, step.made, step.size, step.remark, *step.notes, *(link.words for link in step.links))
     for part in step.parts:
         yield from (part.heading, part.text)
 

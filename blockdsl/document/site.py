@@ -172,7 +172,8 @@ def _title_of(path: str) -> str:
 def _under(book: BookFacts) -> str:
     words = words_of(book)
     by = [words("sheet-by-maker", maker=book.author)] if book.author else []
-    return " · ".join([*by, words("book-to-sew", count=format_count(book))])
+    said = [book.subtitle, *by, words("book-to-sew", count=format_count(book))]
+    return " · ".join(filter(None, said))
 
 
 # --- contents ------------------------------------------------------------------------------------------

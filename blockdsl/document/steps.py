@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import partial
 from typing import Final
 
-from blockdsl.document.content import Paragraph, Parts, Picture, Sign, Signs, Step, StepPart, Steps, plain
+from msgspec.structs import replace
+
+from blockdsl.document.content import Paragraph, Parts, Picture, Sign, Signs, Step, StepPart, Steps, WebLink, plain
 from blockdsl.document.pictures import filling
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.theme import Box
+from blockdsl.model.maker import shown_address
+from blockdsl.model.remark import Remark
 from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.pictures.step import arrow, dot, letter_mark, stitches
@@ -43,14 +47,24 @@ def step_of(step: StepFacts, look: StepLook, signs: float = 1.0) -> Step:
         step_part(letter, part, None if part.picture is None else _scene(step, part.picture, look))
         for letter, part in text.lettered
     )
-    return step_with(text, parts, () if any(part.picture is not None for part in parts) else hands)
+    made = step_with(text, parts, () if any(part.picture is not None for part in parts) else hands)
+    return replace(made, links=web_links(step.remarks, look.words))
 
 
 def step_with(
     text: StepText, parts: tuple[StepPart, ...], pictures: tuple[Picture, ...] = (), remark: str = ""
 ) -> Step:
     """A step of those words."""
-    return Step(text.number, text.name, parts, text.made, text.size, pictures, remark)
+    return Step(text.number, text.name, parts, text.made, text.size, pictures, remark, text.notes)
+
+
+def web_links(remarks: Iterable[Remark], words: Messages) -> tuple[WebLink, ...]:
+    """The addresses among the designer's remarks."""
+    return tuple(
+        WebLink(remark.text, remark.address, words("sheet-qr", address=shown_address(remark.address)))
+        for remark in remarks
+        if remark.address
+    )
 
 
 def step_part(letter: str, part: PartText, picture: Picture | None = None) -> StepPart:

@@ -32,6 +32,7 @@ from blockdsl.facts.blockrecord import (
 from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
+from blockdsl.model.remark import Remark
 from blockdsl.sewing.order import SeamCount
 
 if TYPE_CHECKING:
@@ -71,6 +72,14 @@ class BlockFacts(BlockRecord, frozen=True, kw_only=True):
     def steps(self) -> tuple[StepFacts, ...]:
         """The steps of making it, in order; none when no order of sewing is known. Worked out at the first call."""
         return self.sewing.steps(self) if self.sewing is not None else ()
+
+    @property
+    def remarks_with_block(self) -> tuple[Remark, ...]:
+        """What the designer adds to the block itself, and to units that have no step of their own."""
+        if not self.remarks:
+            return ()
+        told = {remark for step in self.steps for remark in step.remarks}
+        return tuple(remark for remark in self.remarks if remark not in told)
 
     @property
     def alternatives(self) -> tuple[tuple[Alternative, ...], ...]:

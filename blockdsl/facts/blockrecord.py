@@ -27,6 +27,7 @@ from blockdsl.geometry.polygon import Outline
 from blockdsl.model.fabric import PressingChoice
 from blockdsl.model.language import Language
 from blockdsl.model.maker import NOBODY, Maker
+from blockdsl.model.remark import Remark
 from blockdsl.record import Colour, Count, Letter, Name, Record, Rest, says
 
 RulerUnit = Literal["in", "cm"]
@@ -254,6 +255,11 @@ class BlockRecord(AtSize, frozen=True, kw_only=True):
     language: Annotated[Language, says("The language of the pages and of the words of steps.")] = "en-US"
     maker: Annotated[Maker, says("Who made it, and what stands at the foot of its pages.")] = NOBODY
     notes: tuple[str, ...]
+    remarks: Annotated[
+        tuple[Remark, ...], says("Notes for single steps, and addresses of the web, as the designer gives them.")
+    ] = ()
+    level: Annotated[str, says("For whom it is, as the designer says.")] = ""
+    time: Annotated[str, says("How long one takes, as the designer says.")] = ""
     placed: tuple[PlacedPatch, ...]
     appliques: Annotated[
         tuple[AppliqueFacts, ...], says("Pieces sewn onto the pieced ground, each on those before it.")

@@ -58,6 +58,7 @@ class BookFacts(Struct, frozen=True):
     pressing: PressingChoice = "as it nests"
     language: Language = "en-US"
     maker: Maker = NOBODY
+    subtitle: str = ""
 
     @property
     def blocks(self) -> Iterator[BookBlockFacts]:

@@ -148,6 +148,9 @@ def collect_block(of_block: BlockCuts, problems: Problems) -> BlockFacts:
         colourways=tuple(_colourway(plan, design, lettered) for plan in design.colourways),
         area_by_fabric=_areas(design, lettered),
         notes=design.notes,
+        remarks=design.remarks,
+        level=design.level,
+        time=design.time,
         family=design.family,
         sources=design.sources,
         foundations=collect_foundations(design, making, lettered),
@@ -251,7 +254,9 @@ def collect_book(book: BookDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQui
     chapters = tuple(_chapter(chapter, facts_of, facts_of_quilt) for chapter in book.chapters)
     pressing, language = book.pressing or "as it nests", book.language or "en-US"
     author = book.author or book.maker.name
-    return BookFacts(book.name, author, book.paper, chapters, book.techniques, pressing, language, book.maker)
+    return BookFacts(
+        book.name, author, book.paper, chapters, book.techniques, pressing, language, book.maker, book.subtitle
+    )
 
 
 def _chapter(chapter: ChapterDesign, facts_of: FactsOf, facts_of_quilt: FactsOfQuilt) -> ChapterFacts:

@@ -198,6 +198,7 @@ class BookDocument(Record, frozen=True):
 
     name: str
     author: str
+    subtitle: str
     paper: Annotated[str, says("`letter`, `a4`, `legal`, `tabloid`, `a3`, or a roll such as `roll 36 in`.")]
     pressing: PressingChoice
     language: Language
@@ -364,9 +365,8 @@ def _placed(place: PlacedBlock) -> BlockPlace:
 
 def _book(book: BookFacts) -> BookDocument:
     chapters = tuple(ChapterDocument(chapter.title, tuple(map(_book_item, chapter.items))) for chapter in book.chapters)
-    return BookDocument(
-        book.name, book.author, book.paper, book.pressing, book.language, book.maker, chapters, book.techniques
-    )
+    said = book.name, book.author, book.subtitle, book.paper, book.pressing, book.language, book.maker
+    return BookDocument(*said, chapters, book.techniques)
 
 
 def _book_item(found: WordsFacts | BookBlockFacts | QuiltFacts) -> BookItem:

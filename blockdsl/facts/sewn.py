@@ -152,10 +152,11 @@ class Sewing:
         if self._steps is None:
             # Loaded here, with all the lessons: most commands never ask for steps.
             from blockdsl.facts.applique_step import applique_steps  # noqa: PLC0415
+            from blockdsl.facts.remarks import with_remarks  # noqa: PLC0415
 
             pieced = self._pieced(block)
             # Blocks that are pieced alike share their order; what is laid on is each one's own.
-            self._steps = (*pieced, *applique_steps(block, pieced))
+            self._steps = with_remarks((*pieced, *applique_steps(block, pieced)), block.remarks)
         return self._steps
 
     def _pieced(self, block: BlockRecord) -> tuple[StepFacts, ...]:

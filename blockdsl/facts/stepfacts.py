@@ -13,6 +13,7 @@ from msgspec import Meta
 from blockdsl.cutting.sizes import Extent
 from blockdsl.facts.blockrecord import FabricFacts
 from blockdsl.geometry.fraction import Fraction
+from blockdsl.model.remark import Remark
 from blockdsl.record import Count, Name, Record, Rest, says
 from blockdsl.sewing.method_steps import MethodPart, MethodStep
 from blockdsl.sewing.order import SeamKind
@@ -117,6 +118,7 @@ class StepRecord(Record, frozen=True, kw_only=True):
             "stage's seams."
         ),
     ] = ()
+    remarks: Annotated[tuple[Remark, ...], says("What the designer adds to it, in her own words.")] = ()
     cells: Annotated[tuple[GridPlace, ...], says("Where it goes in the block; none when it fills no whole cells.")]
 
 

@@ -60,3 +60,4 @@ class BookDesign(Struct, frozen=True):
     pressing: PressingChoice | None = None
     language: Language | None = None
     maker: Maker = NOBODY
+    subtitle: str = ""

@@ -6,6 +6,17 @@ from typing import Annotated
 
 from blockdsl.record import Record, says
 
+_MOST_TYPED = 50
+
+
+def shown_address(address: str) -> str:
+    """An address of the web as it is printed: without `https://`, and without a slash at its end.
+
+    Of one that nobody would type the name of the site alone.
+    """
+    shown = address.partition("://")[2].rstrip("/")
+    return shown if len(shown) <= _MOST_TYPED else shown.partition("/")[0]
+
 
 class Maker(Record, frozen=True):
     """Who makes the patterns, and what stands at the foot of her pages; a field that nobody fills is empty."""
@@ -20,8 +31,8 @@ class Maker(Record, frozen=True):
 
     @property
     def link_shown(self) -> str:
-        """The link as it is printed: without `https://`, and without a slash at its end."""
-        return self.link.partition("://")[2].rstrip("/")
+        """The link as it is printed."""
+        return shown_address(self.link)
 
     @property
     def rights(self) -> str:

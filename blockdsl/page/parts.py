@@ -29,6 +29,7 @@ from blockdsl.document.content import (
     Table,
     TextRun,
     Tick,
+    WebLink,
     quiet,
     strong,
 )
@@ -62,6 +63,7 @@ from blockdsl.page.prose import definition_flowables, prose_flowables
 from blockdsl.page.steps import step_flowables
 from blockdsl.page.table import picture_marks, table_flowables
 from blockdsl.page.text import BODY, BOLD, QUIETLY, SMALL, plain_words, rich, rich_lines
+from blockdsl.page.web_link import web_link
 from blockdsl.wording.messages import Messages
 
 _NONE: Final[PageNumbers] = {}
@@ -214,6 +216,8 @@ def _part(  # noqa: C901, PLR0911, PLR0912 - one line for each part that paper h
             return (_columns(part),)
         case Reference():
             return (_reference(part, words, pages),)
+        case WebLink():
+            return (Flowable(*web_link(part, CONTENT_WIDTH_PT), before_pt=STEP_PT),)
         case AtSizes():
             remark = replace(_paragraph(Paragraph(quiet(part.remark))), keep_with_next=True)
             return [remark, *flowables(part.sizes[0].parts(), words, pages, again)]
@@ -279,6 +283,11 @@ def _beside(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable
     for paragraph in part.parts:
         if isinstance(paragraph, Reference):
             pieces.append(_reference(paragraph, words, pages, left, STEP_PT if pieces else 0.0))
+            continue
+        if isinstance(paragraph, WebLink):
+            tall, marks = web_link(paragraph, span_pt(_RIGHT_COLUMNS))
+            pieces.append(Flowable(tall, moved(marks, left, 0.0), before_pt=STEP_PT if pieces else 0.0))
+            few = False
             continue
         if not isinstance(paragraph, Paragraph):
             raise TypeError(f"no {type(paragraph).__name__} stands beside a heading")

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import Final
 
 from blockdsl.document.content import Picture, Step, StepPart, Steps
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.display_list import Mark, Path, moved
 from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, paragraph, rectangle, width_of
 from blockdsl.marks.theme import (
     ACCENT,
@@ -26,6 +26,7 @@ from blockdsl.page.flow import Drawn, Flowable
 from blockdsl.page.headings import continued
 from blockdsl.page.table import tick_cell
 from blockdsl.page.text import BODY, BOLD, QUIETLY
+from blockdsl.page.web_link import web_link
 from blockdsl.wording.messages import Messages
 
 NUMBER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
@@ -38,6 +39,7 @@ _MOST_WIDE: Final = 2
 _NUMBER_PT: Final = 18.0
 _ASIDE_PT: Final = span_pt(4)
 _INNER_PT: Final = 6.0
+_NOTE_PT: Final = 8.0
 
 
 def step_flowables(steps: Steps, words: Messages, again: tuple[Flowable, ...] = ()) -> list[Flowable]:
@@ -100,13 +102,26 @@ def _pictures(pictures: Sequence[Picture], width: float, high: float) -> tuple[f
 
 
 def _text(step: Step, width: float) -> Drawn:
-    """Number and name, then what to do."""
+    """Number and name, then what to do, and what the designer adds."""
     y, marks = _head(step, width)
     for part in step.parts:
         tall, said = part_marks(part, width, BODY)
         marks += moved(said, 0.0, y)
         y += tall
+    for tall, said in _added(step, width):
+        marks += moved(said, 0.0, y + STEP_PT)
+        y += tall + STEP_PT
     return y, tuple(marks)
+
+
+def _added(step: Step, width: float) -> Iterator[Drawn]:
+    """The designer's notes, each behind a rule at its left, and her addresses."""
+    for note in step.notes:
+        tall, words = paragraph(note, width - _NOTE_PT, BODY)
+        bar = Path((((1.0, 2.0), (1.0, tall)),), closed=False, stroke=ACCENT, stroke_width_pt=1.2)
+        yield tall, (bar, *moved(words, _NOTE_PT, 0.0))
+    for link in step.links:
+        yield web_link(link, width)
 
 
 def _head(step: Step, width: float) -> tuple[float, list[Mark]]:
@@ -116,12 +131,12 @@ def _head(step: Step, width: float) -> tuple[float, list[Mark]]:
     room = width - indent - (width_of(step.made, BOLD) + 2 * STEP_PT if step.made else 0.0)
     on_one_line = bool(step.made) and room > width / 3
     marks: list[Mark] = [*line(number, 0.0, NUMBER.baseline_pt, NUMBER)]
-    if on_one_line:
-        marks += line_ending(step.made, width, _NAME.baseline_pt, BOLD)
     y = 0.0
     for words in lines_of(step.name, room if on_one_line else width - indent, _NAME):
         marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
         y += _NAME.line_pt
+    if on_one_line:
+        marks += line_ending(step.made, width, _NAME.baseline_pt, BOLD)
     below = " · ".join(filter(None, (step.size, "" if on_one_line else step.made)))
     if below:
         tall, sizes = paragraph(fraction_text(below), width - indent, QUIETLY)
@@ -219,7 +234,8 @@ def _method(step: Step, words: Messages, again: tuple[Flowable, ...]) -> list[Fl
     head = Flowable(bottom + STEP_PT, tuple(marks), before_pt=4 * STEP_PT, keep_with_next=True, head=again)
     named = (continued(words("steps-step-continued", number=step.number), words),)
     rows = (step.parts[start : start + across] for start in range(0, len(step.parts), across))
-    return [head, *(_method_row(row, span_pt(12 // across), named) for row in rows)]
+    added = (Flowable(tall, marks, before_pt=STEP_PT, head=named) for tall, marks in _added(step, span_pt(8)))
+    return [head, *(_method_row(row, span_pt(12 // across), named) for row in rows), *added]
 
 
 def _across(parts: int) -> int:

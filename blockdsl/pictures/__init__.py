@@ -10,5 +10,5 @@ A tour: `placing` turns exact places into points on the page, once; `arcs` does 
 blocks and units (with `block_letters` and `block_applique`), `step` a sewing step, `scene` a lesson's (with
 `scene_placing` and `tools`), `strip` a strip and its cuts, `quilt`, `border`, `prints` and `finishing` a quilt,
 `drafting` the grid that a block is drafted on; `hands` a step apart and joined, `cloth` how cloth is cut, `spread`
-which block is of which print.
+which block is of which print, `qr` an address as a code.
 """

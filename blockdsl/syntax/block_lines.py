@@ -194,7 +194,37 @@ def _colourway(at: LineAt, span: Span, tree: LineTree) -> Colourway:
 
 
 class Note(Struct, frozen=True):
-    """Words printed with the block."""
+    """`note "Press before you trim." at foot`: words printed in the step that makes a unit, or with the block."""
+
+    span: Span
+    text: Text
+    place: Word | None = None
+
+
+class See(Struct, frozen=True):
+    """`see "https://…" "The foot, sewn" at foot`: its words and its QR code are printed in the step or above."""
+
+    span: Span
+    address: Quoted
+    text: Text
+    place: Word | None = None
+
+
+def _see(at: LineAt, span: Span, tree: LineTree) -> See:
+    address, text = tokens_of(tree, "TEXT")
+    place = next(iter(tokens_of(tree, "NAME")), None)
+    return See(span, at.quoted(address), at.text(text), at.word(place) if place is not None else None)
+
+
+class Level(Struct, frozen=True):
+    """`level "Confident beginner"`: for whom the block is."""
+
+    span: Span
+    text: Text
+
+
+class Time(Struct, frozen=True):
+    """`time "2 hours"`: how long it takes to make one."""
 
     span: Span
     text: Text
@@ -326,6 +356,9 @@ BlockLine = (
     | Family
     | Origin
     | MakerChoice
+    | See
+    | Level
+    | Time
     | ExpectCut
     | ExpectUnit
     | ExpectFinished
@@ -359,7 +392,7 @@ BLOCK_KINDS: Final = (
         '`applique fog "M1 1 H3 V3 H1 Z"`, with `turn-under 1/4 in` or `raw edge` behind it if it is not usual',
         {"applique": Applique},
     ),
-    LineKind("note", "grid", '`note "Press toward the dark."`', {"note": Note}),
+    LineKind("note", "grid", '`note "Press toward the dark."` or `note "Trim it first." at foot`', {"note": Note}),
     LineKind("size", "block", "`size 12 in` or `size 12 x 9 in`", {"size": Size}, once=True),
     LineKind("seam", "block", "`seam 1/4 in`", {"seam": Seam}, once=True),
     LineKind("measure", "block", "`measure 1/8 in`", {"measure": Measure}, once=True),
@@ -376,6 +409,9 @@ BLOCK_KINDS: Final = (
         also=("colorway",),
         former=("colouring",),
     ),
+    LineKind("see", "block", '`see "https://marsh-street.example/foot" "The foot, sewn" at foot`', {"see": _see}),
+    LineKind("level", "block", '`level "Confident beginner"`', {"level": Level}, once=True),
+    LineKind("time", "block", '`time "2 hours"`', {"time": Time}, once=True),
     LineKind("family", "block", "`family nine-patch`", {"family": Family}, once=True),
     LineKind("source", "block", '`source "Listed in a book of 1915."`', {"source": Origin}),
     LineKind(

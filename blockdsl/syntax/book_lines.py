@@ -19,6 +19,13 @@ class By(Struct, frozen=True):
     maker: Text
 
 
+class Subtitle(Struct, frozen=True):
+    """`subtitle "Seven blocks and a quilt"`: printed below the title."""
+
+    span: Span
+    text: Text
+
+
 class Paper(Struct, frozen=True):
     """`paper letter`, `paper roll 36 in`; a roll alone has a width."""
 
@@ -69,11 +76,14 @@ class Font(Struct, frozen=True):
     path: Quoted
 
 
-BookLine = By | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | MakerChoice | UnreadableLine
+BookLine = (
+    By | Subtitle | Paper | Chapter | BookBlock | BookQuilt | BookText | Techniques | MakerChoice | UnreadableLine
+)
 MakerLine = MakerChoice | Font | UnreadableLine
 
 BOOK_KINDS: Final = (
     LineKind("by", "book", '`by "The maker"`', {"by": By}, once=True),
+    LineKind("subtitle", "book", '`subtitle "Seven blocks and a quilt"`', {"subtitle": Subtitle}, once=True),
     LineKind("paper", "book", "`paper letter`, `paper a4` or `paper roll 36 in`", {"paper": Paper}, once=True),
     LineKind("chapter", "book", '`chapter "Lights"`', {"chapter": Chapter}),
     LineKind("text", "book", '`text "intro.md"`', {"book_text": BookText}),

@@ -42,7 +42,8 @@ class StepPart(Struct, frozen=True):
 class StepText(Struct, frozen=True):
     """One step in words: the `name` of what is made, how many (`made`, empty for a single one), its `size`, the parts.
 
-    `as_in` is the number of the earlier step that teaches the same method, or 0.
+    `as_in` is the number of the earlier step that teaches the same method, or 0. `notes` are the designer's, as she
+    wrote them.
     """
 
     number: int
@@ -51,6 +52,7 @@ class StepText(Struct, frozen=True):
     size: str
     parts: tuple[StepPart, ...]
     as_in: int = 0
+    notes: tuple[str, ...] = ()
 
     @property
     def title(self) -> str:
@@ -66,5 +68,7 @@ class StepText(Struct, frozen=True):
 
     @property
     def text(self) -> str:
-        """All parts as one line."""
-        return " ".join(f"{letter} {part.text}".strip() for letter, part in self.lettered)
+        """All parts and notes as one line."""
+        parts = " ".join(f"{letter} {part.text}".strip() for letter, part in self.lettered)
+        stop = "." if self.notes and not parts.endswith(".") else ""
+        return " ".join((parts + stop, *self.notes))

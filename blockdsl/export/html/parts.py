@@ -34,6 +34,7 @@ from blockdsl.document.content import (
     TextRun,
     Tick,
     Verbatim,
+    WebLink,
 )
 from blockdsl.export.html.elements import address, element, words
 from blockdsl.export.html.picture import picture_markup
@@ -84,6 +85,8 @@ def _part(part: Part, level: int) -> str:  # noqa: C901, PLR0911, PLR0912 - one 
             return _places(part)
         case Reference():
             return element("p", element("a", words(part.text), href=address(part.target)))
+        case WebLink():
+            return _web_link(part)
         case Prose():
             return parts_markup(part.parts, level)
         case Columns():
@@ -93,6 +96,10 @@ def _part(part: Part, level: int) -> str:  # noqa: C901, PLR0911, PLR0912 - one 
         case Section():
             inner = parts_markup(part.parts, part.heading.level)
             return element("section", _heading(part.heading), inner, class_=_LAYOUTS[part.layout])
+
+
+def _web_link(link: WebLink) -> str:
+    return element("p", element("a", words(link.words), href=link.address), class_="out", dir="auto")
 
 
 def _heading(part: Heading) -> str:
@@ -130,6 +137,8 @@ def _step(step: Step, level: int) -> str:
     heading = element(f"h{level}", element("span", f"{step.number} ", class_="number"), words(step.name + made))
     size = element("p", words(step.size), class_="quiet") if step.size else ""
     remark = element("p", words(step.remark), class_="quiet") if step.remark else ""
+    remark += "".join(element("p", words(note), class_="note", dir="auto") for note in step.notes)
+    remark += "".join(map(_web_link, step.links))
     pictured = "with-pictures" if any(part.picture is not None for part in step.parts) else None
     parts = "".join(_step_part(part, level + 1) for part in step.parts)
     if pictured:

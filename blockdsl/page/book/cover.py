@@ -20,6 +20,7 @@ _TITLE_SIZES_PT: Final = (44.0, 34.0, 26.0, 19.0)
 _TITLE_LINES: Final = 3
 _TITLE_LEADING: Final = 1.12
 _BY: Final = TextStyle(LEAD_PT + 2)
+_SUBTITLE: Final = TextStyle(LEAD_PT + 6)
 _UNDER: Final = TextStyle(LEAD_PT, colour=QUIET)
 _MOST_PICTURES: Final = 60
 
@@ -36,7 +37,7 @@ def cover(book: BookFacts, paper: PaperSize) -> tuple[Mark, ...]:
         marks += line(words, box.x_pt - 0.04 * style.size_pt, y + place * pitch, style)
     y += (len(lines) - 1) * pitch + 5 * STEP_PT
     said = words_of(book)("book-to-sew", count=format_count(book))
-    for text, under in ((book.author, _BY), (said, _UNDER)):
+    for text, under in ((book.subtitle, _SUBTITLE), (book.author, _BY), (said, _UNDER)):
         if text:
             marks += line(fitted(text, box.width_pt, under), box.x_pt, y + under.baseline_pt, under)
             y += under.line_pt

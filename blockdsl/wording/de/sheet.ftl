@@ -6,6 +6,12 @@ sheet-finished = Fertige Größe
 sheet-unfinished = Mit Nahtzugabe
 sheet-grid = Raster, fertig
 sheet-made-of = Besteht aus
+sheet-level = Für wen
+sheet-level-time = Für wen und wie lange
+sheet-time = Zeit
+# The address is one of the web, as it is printed.
+sheet-qr = QR-Code von { $address }
+sheet-see = Im Internet
 sheet-notes = Notizen
 sheet-source = Quelle
 sheet-applique = Applikation

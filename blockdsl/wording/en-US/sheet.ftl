@@ -6,6 +6,12 @@ sheet-finished = Finished
 sheet-unfinished = Unfinished
 sheet-grid = Grid, finished
 sheet-made-of = Made of
+sheet-level = Level
+sheet-level-time = Level and time
+sheet-time = Time
+# The address is one of the web, as it is printed.
+sheet-qr = QR code of { $address }
+sheet-see = On the web
 sheet-notes = Notes
 sheet-source = Source
 sheet-applique = Appliqué

@@ -4,6 +4,12 @@ sheet-finished = Fini
 sheet-unfinished = Non fini
 sheet-grid = Grille, finie
 sheet-made-of = Composition
+sheet-level = Niveau
+sheet-level-time = Niveau et durée
+sheet-time = Durée
+# The address is one of the web, as it is printed.
+sheet-qr = Code QR de { $address }
+sheet-see = Sur Internet
 sheet-notes = Notes
 sheet-source = Source
 sheet-applique = Appliqué
