@@ -12,7 +12,7 @@ from blockdsl.analysis.cover_report import Ground, covered_area
 from blockdsl.analysis.maker_choices import read_language, read_maker, read_pressing
 from blockdsl.analysis.neighbours import report_colourways, report_fabrics_too_alike
 from blockdsl.analysis.place import BlockLayout, Placer
-from blockdsl.analysis.remarks import read_remarks
+from blockdsl.analysis.remarks import read_photos, read_remarks
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
@@ -45,7 +45,8 @@ def design_block(block: ast.BlockDeclaration, names: Scope, placer: Placer, prob
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
     choices, remarks = read_choices(block.lines, names, problems), read_remarks(block, names, problems)
-    design = replace(design, choices=choices, remarks=remarks)
+    photos = read_photos(block, names, problems)
+    design = replace(design, choices=choices, remarks=remarks, photos=photos)
     report_sizes_off_the_ruler(design, _size_line(block), problems)
     report_fabrics_too_alike(design, names, problems)
     report_colourways(design, block, problems)

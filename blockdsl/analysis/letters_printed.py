@@ -16,7 +16,7 @@ from blockdsl.fonts.further import MOST_BYTES, FurtherFont, NotAFont, further_fo
 from blockdsl.syntax import ast
 
 _MOST_NAMED = 6
-_NOT_PRINTED = (ast.Use, ast.BookText, ast.Applique, ast.Font)
+_NOT_PRINTED = (ast.Use, ast.BookText, ast.Applique, ast.Font, ast.PhotoLine)
 """Lines whose quoted text names a file or draws a path."""
 
 

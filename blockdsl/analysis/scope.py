@@ -41,6 +41,8 @@ class Scope(Struct):
     damaged: set[str] = field(default_factory=set)
     """Names whose declarations could not be read."""
     memory: Memory = NO_MEMORY
+    reader: Reader | None = None
+    """Brings in pictures, for whoever lays a block."""
 
     def nearest(self, word: str) -> str | None:
         """The fabric or unit that was probably meant."""
@@ -59,14 +61,14 @@ class Scope(Struct):
 def bring_together(source: Source, reader: Reader, problems: Problems, memory: Memory = NO_MEMORY) -> Scope:
     """Parse a file and all that it uses; a file's own declarations stand over those it brings in."""
     main = parse(source, problems)
-    names = Scope(main, memory=memory)
+    names = Scope(main, memory=memory, reader=reader)
     _gather(main, reader, problems, names, (source.name,))
     return names
 
 
 def bring_in(file: ast.File, reader: Reader, memory: Memory = NO_MEMORY) -> Scope:
     """The names that a file itself knows, when it was brought in by another; its problems have been reported."""
-    names = Scope(file, memory=memory)
+    names = Scope(file, memory=memory, reader=reader)
     _gather(file, reader, Problems(), names, (file.source.name,))
     return names
 

@@ -13,7 +13,7 @@ from typing import Final
 from blockdsl import __version__
 from blockdsl.resources import grammar_folder, library_folder
 
-_PACKAGES: Final = ("highspy", "uharfbuzz", "svgwrite", "lark", "markdown-it-py")
+_PACKAGES: Final = ("highspy", "uharfbuzz", "svgwrite", "lark", "markdown-it-py", "pillow", "segno")
 """Whose versions may show in what is made. cairo is not among them: only what it draws depends on its version."""
 
 CODE: Final = (".py", ".ftl", ".lark", ".block", ".ttf", ".woff2", ".css", ".json")

@@ -591,6 +591,11 @@ CATALOGUE: dict[str, Entry] = {
         'no browser opens "{address}"',
         "A link is an address of the web, `https://` and all, as a browser shows it.",
     ),
+    "picture-unreadable": Entry(
+        "error",
+        "`{path}` cannot be printed: {why}",
+        "Pictures of pixels are JPEG or PNG files.",
+    ),
     "foot-too-long": Entry(
         "error",
         "the foot of a page has no room for {what}: {letters} letters, and {most} fit",

@@ -36,7 +36,7 @@ from blockdsl.document.content import (
 )
 from blockdsl.document.cutting import cuts_at_an_angle, cutters, cutting, recutting
 from blockdsl.document.pictures import by_letter, in_colour, key_of
-from blockdsl.document.steps import steps_of, web_links
+from blockdsl.document.steps import photos_of, steps_of, web_links
 from blockdsl.document.units import methods_compared, units_to_make
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, FabricFacts
 from blockdsl.pictures.block import fabrics_of
@@ -80,6 +80,7 @@ def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "") -> Parts:
         ),
         *_level_and_time(first),
         *beside(words("sheet-notes"), *(Paragraph(plain(note)) for note in notes_with_block(first))),
+        *beside(words("sheet-photos"), *photos_of(first.remarks_with_block, dict(first.photos))),
         *beside(words("sheet-see"), *web_links(first.remarks_with_block, words)),
         *beside(words("sheet-source"), *(Paragraph(plain(text), small=True) for text in format_sources(first))),
         *before_the_first_cut(sizes, begin),
@@ -105,7 +106,10 @@ def _level_and_time(facts: BlockFacts) -> tuple[Section, ...]:
 
 def notes_with_block(facts: BlockFacts) -> tuple[str, ...]:
     """The designer's notes that stand in no step."""
-    return (*facts.notes, *(remark.text for remark in facts.remarks_with_block if not remark.address))
+    return (
+        *facts.notes,
+        *(remark.text for remark in facts.remarks_with_block if remark.is_note),
+    )
 
 
 # --- its head ------------------------------------------------------------------------------------------

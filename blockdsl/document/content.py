@@ -262,7 +262,7 @@ class WebLink(Struct, frozen=True):
 class Step(Struct, frozen=True):
     """One step: its number and name, how many are `made`, their size, its pictures, its parts, a remark at its end.
 
-    `notes` and `links` are the designer's own.
+    `notes`, `photos` and `links` are the designer's own.
     """
 
     number: int
@@ -273,6 +273,7 @@ class Step(Struct, frozen=True):
     pictures: tuple[Picture, ...] = ()
     remark: str = ""
     notes: tuple[str, ...] = ()
+    photos: tuple[Picture, ...] = ()
     links: tuple[WebLink, ...] = ()
 
 

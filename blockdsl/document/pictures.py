@@ -10,8 +10,9 @@ from blockdsl.document.content import FabricKey, FabricLine, Picture
 from blockdsl.facts.blockfacts import BlockFacts, ColourwayFacts, CutFacts, FabricFacts, UnitFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
-from blockdsl.marks.display_list import Figure, Mark, moved
+from blockdsl.marks.display_list import Figure, Mark, RasterMark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
+from blockdsl.model.raster import Raster
 from blockdsl.pictures.block import Fabrics, block_picture, letter_diagram, swatch, unit_picture
 from blockdsl.pictures.block_letters import MARGIN_PT
 from blockdsl.pictures.quilt import quilt_picture
@@ -24,6 +25,7 @@ _SMALL_PT: Final = 180.0
 _UNIT_PT: Final = 108.0
 _SWATCH_PT: Final = (30.0, 15.0)
 _CUT_PT: Final = 264.0
+_PHOTO_PT: Final = (254.0, 170.0)
 
 
 def pictured(
@@ -46,6 +48,18 @@ def filling(draw: Callable[[Box], Figure | tuple[Mark, ...]], width_pt: float, h
         return ((found,) if isinstance(found, Figure) else found), box
 
     return Picture(drawn, width_pt, height_pt)
+
+
+def photo(raster: Raster, alternative: str) -> Picture:
+    """A picture of pixels, as large as a card of a step has room for."""
+
+    def drawn(box: Box) -> tuple[tuple[Mark, ...], Box]:
+        width = min(box.width_pt, box.height_pt * raster.ratio)
+        filled = Box(box.x_pt, box.y_pt, width, width / raster.ratio)
+        mark = RasterMark(raster, filled.x_pt, filled.y_pt, filled.width_pt, filled.height_pt)
+        return (Figure(alternative, (mark,)),), filled
+
+    return Picture(drawn, *_PHOTO_PT)
 
 
 def in_colour(

@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from functools import partial
 from typing import Final
 
 from msgspec.structs import replace
 
 from blockdsl.document.content import Paragraph, Parts, Picture, Sign, Signs, Step, StepPart, Steps, WebLink, plain
-from blockdsl.document.pictures import filling
+from blockdsl.document.pictures import filling, photo
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.theme import Box
 from blockdsl.model.maker import shown_address
+from blockdsl.model.raster import Raster
 from blockdsl.model.remark import Remark
 from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
@@ -48,7 +49,7 @@ def step_of(step: StepFacts, look: StepLook, signs: float = 1.0) -> Step:
         for letter, part in text.lettered
     )
     made = step_with(text, parts, () if any(part.picture is not None for part in parts) else hands)
-    return replace(made, links=web_links(step.remarks, look.words))
+    return replace(made, links=web_links(step.remarks, look.words), photos=photos_of(step.remarks, look.photos))
 
 
 def step_with(
@@ -65,6 +66,11 @@ def web_links(remarks: Iterable[Remark], words: Messages) -> tuple[WebLink, ...]
         for remark in remarks
         if remark.address
     )
+
+
+def photos_of(remarks: Iterable[Remark], pixels: Mapping[str, Raster]) -> tuple[Picture, ...]:
+    """The pictures among the designer's remarks."""
+    return tuple(photo(pixels[remark.picture], remark.text) for remark in remarks if remark.picture in pixels)
 
 
 def step_part(letter: str, part: PartText, picture: Picture | None = None) -> StepPart:

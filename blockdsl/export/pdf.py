@@ -11,13 +11,14 @@ from datetime import UTC, datetime
 from types import MappingProxyType
 
 from blockdsl.export.pdf_objects import ObjectFile, references, words
-from blockdsl.export.pdf_page import PaintedPage, number, paint_page
+from blockdsl.export.pdf_page import PaintedPage, number, paint_page, resource
 from blockdsl.export.pdf_rights import rights
 from blockdsl.export.pdf_structure import Destination, Structure, anchor_names, labels, outline
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, base_name, descriptor, reading_map, subset, widths
 from blockdsl.export.printable import Unprintable, check_text
 from blockdsl.export.recognised import PRODUCER
 from blockdsl.marks.display_list import Bookmark, Publication
+from blockdsl.model.raster import Raster, pixels_of
 
 
 def write_pdf(
@@ -54,6 +55,7 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
     tops: list[Destination] = []
     anchors: dict[str, Destination] = {}
     targets: set[str] = set()
+    rasters: dict[Raster, None] = {}
     glyphs: list[set[int]] = [set() for _ in WEIGHTS]
     for page in pages:
         own = file.number()
@@ -69,6 +71,7 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
         tops.append(Destination(own, b"0", number(height)))
         for anchor in page.anchors:
             anchors.setdefault(anchor.name, Destination(own, number(anchor.x_pt), number(height - anchor.y_pt)))
+        rasters |= dict.fromkeys(page.rasters)
         targets.update(jump.target for jump in page.jumps)
         for together, used in zip(glyphs, page.glyphs, strict=True):
             together.update(used)
@@ -76,7 +79,7 @@ def bind(document: Publication, pages: Iterable[PaintedPage], *, created: dateti
         message = "a document without pages"
         raise Unprintable(message)
     file.put(tree, b"<</Type/Pages/Count %d/Kids%s>>" % (len(kids), references(kids)))
-    file.put(resources, b"<</Font<<%s>>>>" % _fonts(file, glyphs))
+    file.put(resources, b"<</Font<<%s>>%s>>" % (_fonts(file, glyphs), _pictures(file, rasters)))
     catalogue = b"".join(
         (
             b"<</Type/Catalog/Pages %d 0 R/Lang%s" % (tree, words(document.language)),
@@ -123,6 +126,20 @@ def _fonts(file: ObjectFile, glyphs: Iterable[set[int]]) -> bytes:
         )
         entries.append(b"%s %d 0 R" % (RESOURCE[weight], outer))
     return b"".join(entries)
+
+
+def _pictures(file: ObjectFile, rasters: Iterable[Raster]) -> bytes:
+    """The entry for pictures of pixels, each in the file once: JPEG as it is, others squeezed without loss."""
+    entries = []
+    for raster in rasters:
+        size = raster.width_px, raster.height_px
+        about = b"/Type/XObject/Subtype/Image/Width %d/Height %d/ColorSpace/DeviceRGB/BitsPerComponent 8" % size
+        if raster.form == "jpeg":
+            placed = file.add_stream(about, raster.data, squeezed=True, opened_by=b"DCTDecode")
+        else:
+            placed = file.add_stream(about, pixels_of(raster))
+        entries.append(b"%s %d 0 R" % (resource(raster), placed))
+    return b"/XObject<<%s>>" % b"".join(entries) if entries else b""
 
 
 def _information(document: Publication, created: datetime | None) -> bytes:

@@ -45,20 +45,24 @@ class ObjectFile:
         self.put(number, body)
         return number
 
-    def put_stream(self, number: int, entries: bytes, data: bytes, *, squeezed: bool = False) -> None:
-        """Bytes with some entries about them; `squeezed` says that they are compressed already."""
+    def put_stream(
+        self, number: int, entries: bytes, data: bytes, *, squeezed: bool = False, opened_by: bytes = b"FlateDecode"
+    ) -> None:
+        """Bytes with some entries about them; `squeezed` says that they are compressed already, `opened_by` how."""
         if not squeezed:
             data = zlib.compress(data, _SQUEEZE)
         self._places[number] = (1, self._length, 0)
         self._write(
-            b"%d 0 obj\n<<%s/Filter/FlateDecode/Length %d>>stream\n%s\nendstream\nendobj\n"
-            % (number, entries, len(data), data)
+            b"%d 0 obj\n<<%s/Filter/%s/Length %d>>stream\n%s\nendstream\nendobj\n"
+            % (number, entries, opened_by, len(data), data)
         )
 
-    def add_stream(self, entries: bytes, data: bytes, *, squeezed: bool = False) -> int:
+    def add_stream(
+        self, entries: bytes, data: bytes, *, squeezed: bool = False, opened_by: bytes = b"FlateDecode"
+    ) -> int:
         """The same with a number of its own, which is given back."""
         number = self.number()
-        self.put_stream(number, entries, data, squeezed=squeezed)
+        self.put_stream(number, entries, data, squeezed=squeezed, opened_by=opened_by)
         return number
 
     def finished(self, root: int, information: int) -> bytes:

@@ -13,8 +13,21 @@ from msgspec import Struct, field
 
 from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, Weight
+from blockdsl.marks.display_list import (
+    Anchor,
+    Figure,
+    Kept,
+    Link,
+    Mark,
+    Page,
+    Path,
+    RasterMark,
+    Stamp,
+    TextMark,
+    Weight,
+)
 from blockdsl.marks.further_letters import with_letters_drawn
+from blockdsl.model.raster import Raster
 
 _SQUEEZE: Final = 6
 """How hard zlib tries: more takes longer and gains a fiftieth."""
@@ -38,7 +51,7 @@ class Jump(Struct, frozen=True):
 class PaintedPage(Struct, frozen=True):
     """All that a file needs of a page; `operators` are compressed streams that follow one another.
 
-    Glyphs are those of each weight.
+    Glyphs are those of each weight; `rasters` are the pictures of pixels that it shows, each under its `resource`.
     """
 
     width_pt: float
@@ -48,6 +61,7 @@ class PaintedPage(Struct, frozen=True):
     tags: tuple[Tag, ...]
     jumps: tuple[Jump, ...]
     anchors: tuple[Anchor, ...]
+    rasters: tuple[Raster, ...] = ()
 
 
 def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({})) -> PaintedPage:
@@ -77,6 +91,7 @@ def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({}
         tuple(brush.tags),
         tuple(brush.jumps),
         tuple(brush.anchors),
+        tuple(brush.rasters),
     )
 
 
@@ -88,17 +103,20 @@ class _Brush(Struct):
     tags: list[Tag] = field(default_factory=list)
     jumps: list[Jump] = field(default_factory=list)
     anchors: list[Anchor] = field(default_factory=list)
+    rasters: dict[Raster, None] = field(default_factory=dict)
     _settings: dict[bytes, bytes] = field(default_factory=dict)
     _artifact: bool = False
     _inside: bool = False
 
-    def paint(self, marks: Iterable[Mark]) -> None:
+    def paint(self, marks: Iterable[Mark]) -> None:  # noqa: C901 - one line for each mark there is
         for mark in marks:
             match mark:
                 case Path():
                     self._shape(mark)
                 case TextMark():
                     self._words(mark)
+                case RasterMark():
+                    self._raster(mark)
                 case Figure():
                     self._tagged(Tag("Figure", mark.alternative), mark.marks)
                 case Stamp():
@@ -119,6 +137,7 @@ class _Brush(Struct):
         self.tags += painted.tags
         self.jumps += painted.jumps
         self.anchors += painted.anchors
+        self.rasters |= dict.fromkeys(painted.rasters)
 
     def close(self) -> None:
         """End what is open."""
@@ -181,6 +200,16 @@ class _Brush(Struct):
         self.written += [_outline(ring, closed=path.closed) for ring in path.rings]
         self.written.append(paint)
 
+    def _raster(self, mark: RasterMark) -> None:
+        """A picture stands in the unit square from its lower left corner (ISO 32000-1, 8.9.5)."""
+        if not self._inside and not self._artifact:
+            self.written.append(b"/Artifact BMC\n")
+            self._artifact = True
+        self.rasters[mark.raster] = None
+        sides = (mark.width_pt, -mark.height_pt, mark.x_pt, mark.y_pt + mark.height_pt)
+        across, down, x, y = map(number, sides)
+        self.written.append(b"q\n%s 0 0 %s %s %s cm\n%s Do\nQ\n" % (across, down, x, y, resource(mark.raster)))
+
     def _stamp(self, stamp: Stamp) -> None:
         """Written out at each place: what is the same again takes next to nothing once it is squeezed."""
         if not self._inside and not self._artifact:
@@ -233,6 +262,11 @@ def _turned(degrees: float) -> bytes:
 @lru_cache(maxsize=1024)
 def _rgb(colour: str) -> bytes:
     return b" ".join(b"%.4g" % (part / 255) for part in bytes.fromhex(colour[1:]))
+
+
+def resource(raster: Raster) -> bytes:
+    """The name of a picture of pixels in every page that shows it."""
+    return f"/I{raster.digest[:16]}".encode()
 
 
 def number(value: float) -> bytes:

@@ -10,7 +10,19 @@ from collections.abc import Iterable
 from math import isfinite
 from typing import Final
 
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, leads_out
+from blockdsl.marks.display_list import (
+    Anchor,
+    Figure,
+    Kept,
+    Link,
+    Mark,
+    Page,
+    Path,
+    RasterMark,
+    Stamp,
+    TextMark,
+    leads_out,
+)
 
 LARGEST_PAGE_PT: Final = 14_400
 """Pages with a longer side are not valid PDF (ISO 32000-1, annex C)."""
@@ -49,7 +61,7 @@ def check_text(text: str) -> str:
     return text
 
 
-def _check_marks(marks: Iterable[Mark]) -> None:
+def _check_marks(marks: Iterable[Mark]) -> None:  # noqa: C901 - one line for each mark there is
     for mark in marks:
         match mark:
             case Path():
@@ -58,6 +70,8 @@ def _check_marks(marks: Iterable[Mark]) -> None:
                 check_text(mark.text)
                 _check_numbers((mark.x_pt, mark.y_pt, mark.size_pt, mark.turn_degrees))
                 _check_colour(mark.colour)
+            case RasterMark():
+                _check_numbers((mark.x_pt, mark.y_pt, mark.width_pt, mark.height_pt))
             case Figure():
                 check_text(mark.alternative)
                 _check_marks(mark.marks)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from base64 import b64encode
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import chain
 from typing import Final
@@ -15,7 +16,19 @@ from svgwrite.text import Text as TextElement
 from blockdsl.export.embedded import FAMILY, font_faces
 from blockdsl.export.printable import check_page, check_text
 from blockdsl.export.recognised import SVG_MARK
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Page, Path, Stamp, TextMark, Weight
+from blockdsl.marks.display_list import (
+    Anchor,
+    Figure,
+    Kept,
+    Link,
+    Mark,
+    Page,
+    Path,
+    RasterMark,
+    Stamp,
+    TextMark,
+    Weight,
+)
 from blockdsl.marks.further_letters import with_letters_drawn, with_words_drawn
 from blockdsl.marks.typeset import UNITS_PER_EM, are_words_outlined, shape
 
@@ -77,7 +90,7 @@ def inner_markup(marks: Iterable[Mark]) -> str:
     return "".join(etree.tostring(_element(mark).get_xml(), encoding="unicode") for mark in _seen(marks))
 
 
-def _seen(marks: Iterable[Mark]) -> Iterator[Path | TextMark | Figure | Stamp]:
+def _seen(marks: Iterable[Mark]) -> Iterator[Path | TextMark | RasterMark | Figure | Stamp]:
     """What can be seen: a drawing is one page, and links within it lead nowhere."""
     for mark in marks:
         match mark:
@@ -89,12 +102,14 @@ def _seen(marks: Iterable[Mark]) -> Iterator[Path | TextMark | Figure | Stamp]:
                 yield mark
 
 
-def _element(mark: Path | TextMark | Figure | Stamp, *, place_letters: bool = False) -> BaseElement:
+def _element(mark: Path | TextMark | RasterMark | Figure | Stamp, *, place_letters: bool = False) -> BaseElement:
     match mark:
         case Path():
             return _path(mark)
         case TextMark():
             return _text(mark, place_letters=place_letters)
+        case RasterMark():
+            return _raster(mark)
         case Stamp():
             return _stamp(mark, place_letters=place_letters)
         case Figure():
@@ -103,6 +118,17 @@ def _element(mark: Path | TextMark | Figure | Stamp, *, place_letters: bool = Fa
             for inner in _seen(mark.marks):
                 group.add(_element(inner, place_letters=place_letters))
             return group
+
+
+def _raster(mark: RasterMark) -> BaseElement:
+    """A picture of pixels, its file in the drawing itself."""
+    element = BaseElement(debug=False)
+    element.elementname = "image"
+    box = {"x": mark.x_pt, "y": mark.y_pt, "width": mark.width_pt, "height": mark.height_pt}
+    for name, value in box.items():
+        element[name] = number(value)
+    element["href"] = f"data:image/{mark.raster.form};base64,{b64encode(mark.raster.data).decode('ascii')}"
+    return element
 
 
 def _stamp(stamp: Stamp, *, place_letters: bool) -> BaseElement:

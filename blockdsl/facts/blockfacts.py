@@ -32,6 +32,7 @@ from blockdsl.facts.blockrecord import (
 from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
+from blockdsl.model.raster import Raster
 from blockdsl.model.remark import Remark
 from blockdsl.sewing.order import SeamCount
 
@@ -62,11 +63,15 @@ __all__ = [
 
 
 class BlockFacts(BlockRecord, frozen=True, kw_only=True):
-    """Everything about one block at one size. `sizes` are the same block at the further sizes that it asks for."""
+    """Everything about one block at one size. `sizes` are the same block at the further sizes that it asks for.
+
+    `photos` has the pixels of the pictures that its remarks name.
+    """
 
     area_by_fabric: tuple[tuple[str, Exact | CurvedArea], ...]
     sewing: Sewing | None = None
     sizes: tuple[BlockFacts, ...] = ()
+    photos: tuple[tuple[str, Raster], ...] = ()
 
     @property
     def steps(self) -> tuple[StepFacts, ...]:

@@ -151,6 +151,7 @@ def collect_block(of_block: BlockCuts, problems: Problems) -> BlockFacts:
         remarks=design.remarks,
         level=design.level,
         time=design.time,
+        photos=design.photos,
         family=design.family,
         sources=design.sources,
         foundations=collect_foundations(design, making, lettered),

@@ -11,6 +11,8 @@ from typing import Literal
 
 from msgspec import Struct
 
+from blockdsl.model.raster import Raster
+
 Weight = Literal["regular", "bold"]
 
 PagePoint = tuple[float, float]
@@ -45,6 +47,16 @@ class TextMark(Struct, frozen=True):
     weight: Weight = "regular"
     colour: str = "#1d1d1b"
     turn_degrees: float = 0.0
+
+
+class RasterMark(Struct, frozen=True):
+    """A picture of pixels in its box; the box has the picture's own proportion. It stands inside a `Figure`."""
+
+    raster: Raster
+    x_pt: float
+    y_pt: float
+    width_pt: float
+    height_pt: float
 
 
 class Figure(Struct, frozen=True):
@@ -106,7 +118,7 @@ class Kept(Struct, frozen=True):
     words: str
 
 
-Mark = Path | TextMark | Figure | Stamp | Link | Anchor | Kept
+Mark = Path | TextMark | RasterMark | Figure | Stamp | Link | Anchor | Kept
 
 
 class Page(Struct, frozen=True):
@@ -162,7 +174,7 @@ def moved(marks: Iterable[Mark], dx_pt: float, dy_pt: float) -> tuple[Mark, ...]
     return tuple([_moved(mark, dx_pt, dy_pt) for mark in marks])
 
 
-def _moved(mark: Mark, dx: float, dy: float) -> Mark:
+def _moved(mark: Mark, dx: float, dy: float) -> Mark:  # noqa: PLR0911 - one line for each mark there is
     if isinstance(mark, Path):
         rings = tuple([tuple([(x + dx, y + dy) for x, y in ring]) for ring in mark.rings])
         return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash, mark.round_ends)
@@ -170,6 +182,8 @@ def _moved(mark: Mark, dx: float, dy: float) -> Mark:
         return TextMark(
             mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
         )
+    if isinstance(mark, RasterMark):
+        return RasterMark(mark.raster, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt)
     if isinstance(mark, Figure):
         return Figure(mark.alternative, moved(mark.marks, dx, dy))
     if isinstance(mark, Link):

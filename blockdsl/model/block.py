@@ -17,6 +17,7 @@ from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 from blockdsl.model.language import Language
 from blockdsl.model.maker import NOBODY, Maker
+from blockdsl.model.raster import Raster
 from blockdsl.model.remark import Remark
 
 APPLIQUE: Final = "appliqué piece"
@@ -173,8 +174,8 @@ class BlockDesign(Struct, frozen=True):
     `family` is the kind of block that it is, `sources` where it or its name comes from, both as the designer says.
     `pressing` is how its seams are pressed, None where nobody says so: as they nest. `language` is that of its pages,
     None where nobody says so: the usual one for its unit; `maker` what stands at the foot of them.
-    `remarks` are her notes for single steps, and her addresses; `level` says for whom the block is, `time` how long
-    one takes.
+    `remarks` are her notes for single steps, her addresses and pictures; `photos` has the pixels of those by their
+    paths; `level` says for whom the block is, `time` how long one takes.
     """
 
     name: str
@@ -208,3 +209,4 @@ class BlockDesign(Struct, frozen=True):
     remarks: tuple[Remark, ...] = ()
     level: str = ""
     time: str = ""
+    photos: tuple[tuple[str, Raster], ...] = ()

@@ -13,10 +13,16 @@ PLACES: Final = (ROWS, LAST)
 
 
 class Remark(Record, frozen=True):
-    """Her words, and where they stand."""
+    """Her words, and where they stand; of a picture they say what it shows."""
 
     text: str
     address: Annotated[str, says("Of the web, printed as a QR code; empty for a note.")] = ""
+    picture: Annotated[str, says("The path of a picture, as it is written; empty for words.")] = ""
     place: Annotated[
         str, says("A unit's name, a shape, `rows` or `last`: the step that makes it; empty for the block itself.")
     ] = ""
+
+    @property
+    def is_note(self) -> bool:
+        """Whether it is words alone."""
+        return not self.address and not self.picture

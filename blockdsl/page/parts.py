@@ -54,7 +54,7 @@ from blockdsl.marks.theme import (
     span_pt,
 )
 from blockdsl.page.cards import card_flowables, ticked
-from blockdsl.page.flow import Flowable, PageNumbers, on_first_page, pages_taken, run_over_pages
+from blockdsl.page.flow import Drawn, Flowable, PageNumbers, on_first_page, pages_taken, run_over_pages
 from blockdsl.page.headings import continued, heading
 from blockdsl.page.index import index_flowables
 from blockdsl.page.key import key_columns
@@ -275,6 +275,13 @@ def _below(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable]
     return [heading(title, aside=fraction_text(part.heading.aside), level=level), *inner]
 
 
+def _drawn_beside(part: WebLink | Picture, width: float) -> Drawn:
+    if isinstance(part, WebLink):
+        return web_link(part, width)
+    marks, filled = part.draw(Box(0.0, 0.0, min(width, part.width_pt), part.height_pt))
+    return filled.height_pt, marks
+
+
 def _beside(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable]:
     """A name beside its paragraphs, line by line so that long ones run over pages."""
     pieces: list[Flowable] = []
@@ -284,8 +291,8 @@ def _beside(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable
         if isinstance(paragraph, Reference):
             pieces.append(_reference(paragraph, words, pages, left, STEP_PT if pieces else 0.0))
             continue
-        if isinstance(paragraph, WebLink):
-            tall, marks = web_link(paragraph, span_pt(_RIGHT_COLUMNS))
+        if isinstance(paragraph, WebLink | Picture):
+            tall, marks = _drawn_beside(paragraph, span_pt(_RIGHT_COLUMNS))
             pieces.append(Flowable(tall, moved(marks, left, 0.0), before_pt=STEP_PT if pieces else 0.0))
             few = False
             continue

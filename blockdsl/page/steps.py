@@ -115,11 +115,14 @@ def _text(step: Step, width: float) -> Drawn:
 
 
 def _added(step: Step, width: float) -> Iterator[Drawn]:
-    """The designer's notes, each behind a rule at its left, and her addresses."""
+    """The designer's notes, each behind a rule at its left, her pictures and her addresses."""
     for note in step.notes:
         tall, words = paragraph(note, width - _NOTE_PT, BODY)
         bar = Path((((1.0, 2.0), (1.0, tall)),), closed=False, stroke=ACCENT, stroke_width_pt=1.2)
         yield tall, (bar, *moved(words, _NOTE_PT, 0.0))
+    for photo in step.photos:
+        marks, filled = photo.draw(Box(0.0, 0.0, min(width, photo.width_pt), photo.height_pt))
+        yield filled.height_pt, marks
     for link in step.links:
         yield web_link(link, width)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Final
 
 from msgspec import Struct
@@ -15,6 +16,7 @@ from blockdsl.marks.theme import (
     Box,
 )
 from blockdsl.model.language import Language
+from blockdsl.model.raster import Raster
 from blockdsl.pictures.block import Fabrics, fabrics_of
 from blockdsl.pictures.step import apart_picture, arrow, joined_picture
 from blockdsl.sewing.steps.upright import upright
@@ -24,7 +26,7 @@ from blockdsl.wording.step_pictures import format_apart, format_joined, format_s
 
 
 class StepLook(Struct, frozen=True):
-    """What all cards of a block share: its fabrics and their labels, its ruler, the words of its steps."""
+    """What all cards of a block share: fabrics and their labels, its ruler, the words of its steps, its photographs."""
 
     fabrics: Fabrics
     labels: dict[str, str]
@@ -32,6 +34,7 @@ class StepLook(Struct, frozen=True):
     texts: Mapping[int, StepText]
     words: Messages
     language: Language
+    photos: Mapping[str, Raster] = MappingProxyType({})
 
     @property
     def title(self) -> str:
@@ -46,7 +49,8 @@ class StepLook(Struct, frozen=True):
 def look_of(facts: BlockFacts) -> StepLook:
     """The look of a block's steps, and their words."""
     texts = {text.number: text for text in step_texts(facts)}
-    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts, words_of(facts), facts.language)
+    photos = dict(facts.photos)
+    return StepLook(fabrics_of(facts), labels_of(facts), facts.unit, texts, words_of(facts), facts.language, photos)
 
 
 _INNER_PT: Final = 6.0

@@ -216,6 +216,21 @@ def _see(at: LineAt, span: Span, tree: LineTree) -> See:
     return See(span, at.quoted(address), at.text(text), at.word(place) if place is not None else None)
 
 
+class PhotoLine(Struct, frozen=True):
+    """`picture "foot.jpg" "How it should look" at foot`: a file of pixels, and what it shows."""
+
+    span: Span
+    path: Quoted
+    text: Text
+    place: Word | None = None
+
+
+def _picture(at: LineAt, span: Span, tree: LineTree) -> PhotoLine:
+    path, text = tokens_of(tree, "TEXT")
+    place = next(iter(tokens_of(tree, "NAME")), None)
+    return PhotoLine(span, at.quoted(path), at.text(text), at.word(place) if place is not None else None)
+
+
 class Level(Struct, frozen=True):
     """`level "Confident beginner"`: for whom the block is."""
 
@@ -357,6 +372,7 @@ BlockLine = (
     | Origin
     | MakerChoice
     | See
+    | PhotoLine
     | Level
     | Time
     | ExpectCut
@@ -410,6 +426,7 @@ BLOCK_KINDS: Final = (
         former=("colouring",),
     ),
     LineKind("see", "block", '`see "https://marsh-street.example/foot" "The foot, sewn" at foot`', {"see": _see}),
+    LineKind("picture", "block", '`picture "foot.jpg" "How it should look" at foot`', {"picture": _picture}),
     LineKind("level", "block", '`level "Confident beginner"`', {"level": Level}, once=True),
     LineKind("time", "block", '`time "2 hours"`', {"time": Time}, once=True),
     LineKind("family", "block", "`family nine-patch`", {"family": Family}, once=True),

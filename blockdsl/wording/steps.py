@@ -50,5 +50,5 @@ def _text(
     size = words("step-size", size=size_words(step.size, block.unit, words))
     if step.sections and not step.finished:
         size = words("step-size", size=section_size(step, block, words))
-    notes = tuple(remark.text for remark in step.remarks if not remark.address)
+    notes = tuple(remark.text for remark in step.remarks if remark.is_note)
     return StepText(step.number, capital(name), made, size, parts, as_in, notes)

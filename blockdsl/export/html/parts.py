@@ -138,7 +138,7 @@ def _step(step: Step, level: int) -> str:
     size = element("p", words(step.size), class_="quiet") if step.size else ""
     remark = element("p", words(step.remark), class_="quiet") if step.remark else ""
     remark += "".join(element("p", words(note), class_="note", dir="auto") for note in step.notes)
-    remark += "".join(map(_web_link, step.links))
+    remark += "".join(map(_picture, step.photos)) + "".join(map(_web_link, step.links))
     pictured = "with-pictures" if any(part.picture is not None for part in step.parts) else None
     parts = "".join(_step_part(part, level + 1) for part in step.parts)
     if pictured:

@@ -11,6 +11,7 @@ sheet-level-time = Für wen und wie lange
 sheet-time = Zeit
 # The address is one of the web, as it is printed.
 sheet-qr = QR-Code von { $address }
+sheet-photos = Bilder
 sheet-see = Im Internet
 sheet-notes = Notizen
 sheet-source = Quelle

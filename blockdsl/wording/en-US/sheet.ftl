@@ -11,6 +11,7 @@ sheet-level-time = Level and time
 sheet-time = Time
 # The address is one of the web, as it is printed.
 sheet-qr = QR code of { $address }
+sheet-photos = Pictures
 sheet-see = On the web
 sheet-notes = Notes
 sheet-source = Source

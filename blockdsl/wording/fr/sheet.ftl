@@ -9,6 +9,7 @@ sheet-level-time = Niveau et durée
 sheet-time = Durée
 # The address is one of the web, as it is printed.
 sheet-qr = Code QR de { $address }
+sheet-photos = Photos
 sheet-see = Sur Internet
 sheet-notes = Notes
 sheet-source = Source

@@ -59,10 +59,13 @@ def test_each_note_stands_in_its_step_as_it_was_written(built: Path) -> None:
     in_order = (
         "Confident beginner · About 2 hours",
         "The corners look inward.",
+        "The whole block sewn",
         "1 Half-square triangles",
         "Trim them to the thread.",
+        "A long one",
         "3 Corners",
         "chain-piece All four.",
+        "How the corner is sewn",
         "4 Columns 1 and 3",
         "Lay the whole block out.",
         "6 Block",
@@ -71,7 +74,7 @@ def test_each_note_stands_in_its_step_as_it_was_written(built: Path) -> None:
     places = [text.index(words) for words in in_order]
     assert places == sorted(places)
     assert "a" * 30 not in text  # nobody types so long an address
-    assert all(text.count(note) == 1 for note in in_order[1::2])
+    assert all(text.count(words) == 1 for words in in_order if words[1] != " ")
 
 
 def test_the_codes_are_read_from_the_printed_pages(built: Path) -> None:
