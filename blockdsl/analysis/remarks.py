@@ -10,8 +10,8 @@ from blockdsl.analysis.maker_choices import is_of_the_web
 from blockdsl.analysis.reading import CannotRead, Reader
 from blockdsl.analysis.scope import Scope
 from blockdsl.diagnostics import Problems, nearest_word
-from blockdsl.model.raster import MOST_BYTES, NotAPicture, Raster, read_raster
 from blockdsl.model.remark import PLACES, Remark
+from blockdsl.raster import MOST_BYTES, NotAPicture, Raster, read_raster
 from blockdsl.shapes.listed import FORMER_NAMES
 from blockdsl.syntax import ast
 

@@ -12,11 +12,11 @@ from blockdsl.facts.quiltfacts import QuiltFacts
 from blockdsl.geometry import to_float
 from blockdsl.marks.display_list import Figure, Mark, RasterMark, moved
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, Box
-from blockdsl.model.raster import Raster
 from blockdsl.pictures.block import Fabrics, block_picture, letter_diagram, swatch, unit_picture
 from blockdsl.pictures.block_letters import MARGIN_PT
 from blockdsl.pictures.quilt import quilt_picture
 from blockdsl.pictures.strip import cut_picture
+from blockdsl.raster import Raster
 from blockdsl.wording.messages import Messages, words_of
 from blockdsl.wording.sheet import value_words
 

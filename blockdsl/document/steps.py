@@ -15,11 +15,11 @@ from blockdsl.facts.stepfacts import StepFacts
 from blockdsl.marks.display_list import Mark, moved
 from blockdsl.marks.theme import Box
 from blockdsl.model.maker import shown_address
-from blockdsl.model.raster import Raster
 from blockdsl.model.remark import Remark
 from blockdsl.pictures.hands import StepLook, hand_pictures, look_of
 from blockdsl.pictures.scene import technique_picture
 from blockdsl.pictures.step import arrow, dot, letter_mark, stitches
+from blockdsl.raster import Raster
 from blockdsl.wording import StepPart as PartText
 from blockdsl.wording import StepText
 from blockdsl.wording.messages import Messages

@@ -18,7 +18,7 @@ from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, base_name, descriptor, r
 from blockdsl.export.printable import Unprintable, check_text
 from blockdsl.export.recognised import PRODUCER
 from blockdsl.marks.display_list import Bookmark, Publication
-from blockdsl.model.raster import Raster, pixels_of
+from blockdsl.raster import Raster, pixels_of
 
 
 def write_pdf(

@@ -27,7 +27,7 @@ from blockdsl.marks.display_list import (
     Weight,
 )
 from blockdsl.marks.further_letters import with_letters_drawn
-from blockdsl.model.raster import Raster
+from blockdsl.raster import Raster
 
 _SQUEEZE: Final = 6
 """How hard zlib tries: more takes longer and gains a fiftieth."""

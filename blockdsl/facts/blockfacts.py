@@ -32,8 +32,8 @@ from blockdsl.facts.blockrecord import (
 from blockdsl.facts.sewn import Sewing
 from blockdsl.geometry import Exact
 from blockdsl.geometry.arc import CurvedArea
-from blockdsl.model.raster import Raster
 from blockdsl.model.remark import Remark
+from blockdsl.raster import Raster
 from blockdsl.sewing.order import SeamCount
 
 if TYPE_CHECKING:

@@ -11,7 +11,7 @@ from typing import Literal
 
 from msgspec import Struct
 
-from blockdsl.model.raster import Raster
+from blockdsl.raster import Raster
 
 Weight = Literal["regular", "bold"]
 

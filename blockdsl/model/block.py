@@ -17,8 +17,8 @@ from blockdsl.model.cutter import Cutter
 from blockdsl.model.fabric import Fabric, PressingChoice, RulerUnit
 from blockdsl.model.language import Language
 from blockdsl.model.maker import NOBODY, Maker
-from blockdsl.model.raster import Raster
 from blockdsl.model.remark import Remark
+from blockdsl.raster import Raster
 
 APPLIQUE: Final = "appliqué piece"
 """What the shape of a piece is called that is sewn onto the pieced ground."""

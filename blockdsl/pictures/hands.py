@@ -16,9 +16,9 @@ from blockdsl.marks.theme import (
     Box,
 )
 from blockdsl.model.language import Language
-from blockdsl.model.raster import Raster
 from blockdsl.pictures.block import Fabrics, fabrics_of
 from blockdsl.pictures.step import apart_picture, arrow, joined_picture
+from blockdsl.raster import Raster
 from blockdsl.sewing.steps.upright import upright
 from blockdsl.wording import StepText, step_texts
 from blockdsl.wording.messages import Messages, words_of

@@ -8,7 +8,7 @@ from PIL import Image
 from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 
-from blockdsl.model.raster import NotAPicture, pixels_of, read_raster
+from blockdsl.raster import NotAPicture, pixels_of, read_raster
 from tests.unit.cli.pinwheel import PINWHEEL, Run
 
 PLACE_OF_A_CAMERA = 0x8825
