@@ -16,6 +16,7 @@ from blockdsl.analysis.remarks import read_photos, read_remarks
 from blockdsl.analysis.ruler import report_sizes_off_the_ruler
 from blockdsl.analysis.scope import Scope
 from blockdsl.analysis.settings import Settings, read_choices, read_colourways, read_grains, read_settings
+from blockdsl.analysis.symmetric import report_symmetry
 from blockdsl.diagnostics import Problems, Span
 from blockdsl.geometry import Exact, to_float
 from blockdsl.geometry.arc_offset import least_radius
@@ -50,6 +51,7 @@ def design_block(block: ast.BlockDeclaration, names: Scope, placer: Placer, prob
     report_sizes_off_the_ruler(design, _size_line(block), problems)
     report_fabrics_too_alike(design, names, problems)
     report_colourways(design, block, problems)
+    report_symmetry(design, block.lines, problems)
     return replace(design, colourways=colourways)
 
 

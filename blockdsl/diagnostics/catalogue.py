@@ -586,6 +586,16 @@ CATALOGUE: dict[str, Entry] = {
         "pages cannot be printed in `{tag}`",
         "Sheets, books and sites can be printed only in the languages that blockdsl has.",
     ),
+    "symmetry-unknown": Entry(
+        "error",
+        "a block cannot be symmetric `{text}`",
+        "A block is symmetric by a quarter or half turn, left to right, or top to bottom.",
+    ),
+    "symmetry-broken": Entry(
+        "warning",
+        "the block would be the same {how} but for this cell",
+        "All other cells have partners that look alike. A cell turned the wrong way is the commonest slip in drafting.",
+    ),
     "link-not-web": Entry(
         "error",
         'no browser opens "{address}"',
@@ -655,6 +665,11 @@ CATALOGUE: dict[str, Entry] = {
         "error",
         "expected {wanted}, but the block has {got}",
         "The `expect unit` line does not match the block.",
+    ),
+    "expect-symmetric": Entry(
+        "error",
+        "expected the same block {how}, but it is another",
+        "The `expect symmetric` line does not match the block.",
     ),
     "expect-finished": Entry(
         "error",

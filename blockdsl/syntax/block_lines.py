@@ -299,6 +299,36 @@ class ExpectFinished(Struct, frozen=True):
     height: LengthLiteral
 
 
+class ExpectSymmetric(Struct, frozen=True):
+    """`expect symmetric by half turn`; without a `way` in every way that its shape can be.
+
+    `expect no symmetry` is not `asked` for anything: it says that none is meant.
+    """
+
+    span: Span
+    way: str = ""
+    asked: bool = True
+
+
+SYMMETRIES: Final = ("by quarter turn", "by half turn", "left to right", "top to bottom")
+
+
+def _expect_symmetric(_at: LineAt, span: Span, tree: LineTree) -> ExpectSymmetric:
+    words = tokens_of(tree, "NAME")
+    way = " ".join(words)
+    if words and way not in SYMMETRIES:
+        first, last = cast("int", words[0].start_pos), cast("int", words[-1].end_pos)
+        near = nearest_word(way, SYMMETRIES)
+        fixes = (LineFix(first, last, near),) if near else ()
+        advice = f"a block can be symmetric {', '.join(f'`{each}`' for each in SYMMETRIES)}"
+        raise IssueFound(SyntaxIssue("symmetry-unknown", first, last, advice, {"text": way}, fixes))
+    return ExpectSymmetric(span, way)
+
+
+def _expect_no_symmetry(_at: LineAt, span: Span, _tree: LineTree) -> ExpectSymmetric:
+    return ExpectSymmetric(span, asked=False)
+
+
 # --- a maker's own way, in a maker, a book, a quilt or a block ---------------------------------
 
 
@@ -378,6 +408,7 @@ BlockLine = (
     | ExpectCut
     | ExpectUnit
     | ExpectFinished
+    | ExpectSymmetric
 )
 
 MAKER_KINDS: Final = (
@@ -434,7 +465,14 @@ BLOCK_KINDS: Final = (
     LineKind(
         "expect",
         "block",
-        "`expect cut fog 4 squares 2 7/8`, `expect unit beam 4 x 2 in count 4` or `expect finished 12 in`",
-        {"expect_cut": _expect_cut, "expect_unit": ExpectUnit, "expect_finished": ExpectFinished},
+        "`expect cut fog 4 squares 2 7/8`, `expect unit beam 4 x 2 in count 4`, `expect finished 12 in` or "
+        "`expect symmetric`",
+        {
+            "expect_cut": _expect_cut,
+            "expect_unit": ExpectUnit,
+            "expect_finished": ExpectFinished,
+            "expect_symmetric": _expect_symmetric,
+            "expect_no_symmetry": _expect_no_symmetry,
+        },
     ),
 )
