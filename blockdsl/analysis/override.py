@@ -171,6 +171,12 @@ def _set(line: ast.QuiltLine, what_if: WhatIf) -> ast.QuiltLine:
                 across=replace(line.across, value=Fraction(across)),
                 down=replace(line.down, value=Fraction(down)),
             )
+        case ast.SetCount():
+            pattern = what_if.pattern or line.pattern
+            if what_if.places is None:
+                return replace(line, pattern=pattern)
+            numbers = [ast.Number(line.count.span, Fraction(count)) for count in what_if.places]
+            return ast.SetGrid(line.span, pattern, numbers[0], numbers[1], line.block)
         case ast.SetMedallion():
             return replace(line, on_point=what_if.pattern == "on point")
         case _:

@@ -210,6 +210,11 @@ CATALOGUE: dict[str, Entry] = {
         "{what}",
         "Border corners are butted, mitred or squares; a pieced border is never mitred.",
     ),
+    "count-cannot-be": Entry(
+        "error",
+        "no quilt has {count} blocks {how}",
+        "The rows and columns of a setting make some numbers of blocks and no others.",
+    ),
     "too-many-blocks": Entry(
         "error",
         "{found} blocks are too many for one quilt",

@@ -32,6 +32,7 @@ NAMING: Final[dict[str, dict[str, Kind]]] = {
     "BookBlock": {"name": "block"},
     "BookQuilt": {"name": "quilt"},
     "SetGrid": {"block": "block"},
+    "SetCount": {"block": "block"},
     "SetMedallion": {"block": "block"},
     "RowPlace": {"name": "block"},
     "Fill": {"fabric": "fabric or unit"},

@@ -70,7 +70,9 @@ def _detail(declaration: ast.Declaration) -> str:
             return shape.span.text
         case _:
             sizes = (
-                line for line in lines_of(declaration) if isinstance(line, ast.Size | ast.SetGrid | ast.SetMedallion)
+                line
+                for line in lines_of(declaration)
+                if isinstance(line, ast.Size | ast.SetGrid | ast.SetCount | ast.SetMedallion)
             )
             return next((line.span.text for line in sizes), "")
 

@@ -177,6 +177,9 @@ def _length_without_unit(stop: _Stop) -> SyntaxIssue | None:
         advice = f"write `cm` for centimetres: `{stop.before} cm`"
     elif stop.found.startswith("mill"):
         advice = f"write `mm` for millimetres: `{stop.before} mm`"
+    elif stop.keyword == "blocks":
+        number_of = stop.before.split()[-1]
+        advice += f'; for {number_of} blocks the `set` line is `set straight of {number_of} "Harbour Light"`'
     end = len(stop.before)
     fixes = tuple(LineFix(end, end, f" {unit}", f"Add `{unit}`") for unit in get_args(LengthUnit))
     if (said := re.match(r"(?:inch(?:es)?|″|’’|''|cent\w*|mill\w*)", stop.found)) is not None:

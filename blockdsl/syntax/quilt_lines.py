@@ -42,6 +42,21 @@ def _set_grid(at: LineAt, span: Span, tree: LineTree) -> SetGrid:
     return SetGrid(span, cast("Pattern", _said(pattern)), across, down, at.text(tokens_of(tree, "TEXT")[0]))
 
 
+class SetCount(Struct, frozen=True):
+    """`set on point of 25 "Harbour Light"`: so many blocks, the rows and columns to be found."""
+
+    span: Span
+    pattern: Pattern
+    count: Number
+    block: Text
+
+
+def _set_count(at: LineAt, span: Span, tree: LineTree) -> SetCount:
+    (pattern,) = trees_of(tree, "pattern")
+    count = at.number(tokens_of(tree, "NUMBER")[0])
+    return SetCount(span, cast("Pattern", _said(pattern)), count, at.text(tokens_of(tree, "TEXT")[0]))
+
+
 def _said(tree: LineTree) -> str:
     """The words of a tree that has nothing but words, joined by single spaces."""
     return " ".join(str(child) for child in tree.children)
@@ -293,6 +308,7 @@ class ExpectBlocks(Struct, frozen=True):
 
 QuiltOwnLine = (
     SetGrid
+    | SetCount
     | SetRows
     | SetMedallion
     | QuiltRow
@@ -321,12 +337,18 @@ QUILT_OWN_KINDS: Final = (
         "set",
         "quilt",
         '`set straight 4 x 6 of "Harbour Light"`, with `dropped columns`, `on point` or `strippy` for `straight`; '
-        '`set medallion of "Harbour Light"`; or `set rows`',
-        {"set_grid": _set_grid, "set_rows": SetRows, "set_medallion": SetMedallion},
+        '`set straight of 24 "Harbour Light"`; `set medallion of "Harbour Light"`; or `set rows`',
+        {"set_grid": _set_grid, "set_count": _set_count, "set_rows": SetRows, "set_medallion": SetMedallion},
         once=True,
     ),
     LineKind("row", "quilt", '`row "Harbour Light" "Chain"> fog`', {"quilt_row": _quilt_row}),
-    LineKind("blocks", "quilt", "`blocks 9 in`", {"blocks": BlocksSize}, once=True),
+    LineKind(
+        "blocks",
+        "quilt",
+        '`blocks 9 in`; a number of blocks is said where they are set, `set straight of 24 "Harbour Light"`',
+        {"blocks": BlocksSize},
+        once=True,
+    ),
     LineKind("fill", "quilt", "`fill fog`", {"fill": Fill}, once=True),
     LineKind("alternate", "quilt", '`alternate "Chain"` or `alternate fog`', {"alternate": Alternate}, once=True),
     LineKind(

@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Final, cast
 
+from msgspec.structs import replace
+
 from blockdsl.analysis.maker_choices import read_language, read_maker, read_pressing, report_choices
 from blockdsl.analysis.quilt.bands import plan_rings
 from blockdsl.analysis.quilt.choosing import by_rows, every_second, with_rules
+from blockdsl.analysis.quilt.counting import MOST_COUNT, with_places
 from blockdsl.analysis.quilt.fabrics import fabrics_of
 from blockdsl.analysis.quilt.fits import (
     are_alike,
@@ -35,7 +38,6 @@ from blockdsl.model.quilt import PlacedCloth, QuiltDesign, Setting
 from blockdsl.syntax import ast
 
 SetLine = ast.SetGrid | ast.SetRows | ast.SetMedallion
-_MOST_COUNT: Final = 10_000
 _TURNS: Final = "><~"
 
 
@@ -57,8 +59,11 @@ class QuiltReader:
         report_choices(lines, self._problems)
         errors = sum(1 for problem in self._problems if problem.severity == "error")
         line = self._set_line()
+        if isinstance(line, ast.SetCount):
+            line = self._with_places(line)
         if line is None:
             return None
+        lines = self._quilt.lines
         rows, main = self._blocks(line)
         if main is None:
             return None
@@ -85,12 +90,24 @@ class QuiltReader:
 
     # --- the setting -------------------------------------------------------------------------
 
-    def _set_line(self) -> SetLine | None:
+    def _with_places(self, line: ast.SetCount) -> ast.SetGrid | None:
+        """The same line with the blocks across and down worked out; all that follows reads it so."""
+        main = self._designs.block(line.block, self._width)
+        if main is None:
+            return None
+        alternates = first_line(self._quilt.lines, ast.Alternate) is not None
+        grid = with_places(line, main, alternates=alternates, problems=self._problems)
+        if grid is not None:
+            lines = tuple(grid if each is line else each for each in self._quilt.lines)
+            self._quilt = replace(self._quilt, lines=lines)
+        return grid
+
+    def _set_line(self) -> SetLine | ast.SetCount | None:
         """How the blocks are set; rows alone are enough. None when nothing is said that can be laid."""
         lines = self._quilt.lines
-        line = next((line for line in lines if isinstance(line, SetLine)), None)
+        line = next((line for line in lines if isinstance(line, SetLine | ast.SetCount)), None)
         row = first_line(lines, ast.QuiltRow)
-        if row is not None and isinstance(line, ast.SetGrid | ast.SetMedallion):
+        if row is not None and isinstance(line, ast.SetGrid | ast.SetCount | ast.SetMedallion):
             advice = "take the rows out, or write `set rows` and name every place in them"
             self._report("setting-twice", row.span, advice, what="set")
             return None
@@ -173,8 +190,8 @@ class QuiltReader:
             return len(rows[0]), len(rows)
         if isinstance(line, ast.SetMedallion):
             return 1, 1
-        across = whole_number(line.across, "number of blocks", self._problems, most=_MOST_COUNT)
-        down = whole_number(line.down, "number of blocks", self._problems, most=_MOST_COUNT)
+        across = whole_number(line.across, "number of blocks", self._problems, most=MOST_COUNT)
+        down = whole_number(line.down, "number of blocks", self._problems, most=MOST_COUNT)
         return None if across is None or down is None else (across, down)
 
     def _other(self, words: SettingWords) -> tuple[BlockDesign | str | None, bool]:

@@ -33,6 +33,7 @@ block "Harbour Light"
   note "Trim them to the thread." at half
   note "Lay the whole block out." at rows
   note "Hurray!" at last
+  expect no symmetry
   note "The corners look inward."
   see "https://marsh-street.example/light" "The whole block sewn"
   see "{ADDRESS}" "How the corner is sewn" at corner
