@@ -367,10 +367,12 @@ class Desk(Struct, frozen=True):
 
     @contextmanager
     def at_work(self) -> Iterator[None]:
-        """Draw with the maker's own font for letters that ours lacks."""
+        """Draw with the maker's own font for letters that ours lacks, and in her colour."""
         from blockdsl.marks.typeset import printing_with
 
-        with printing_with(self.worked.facts.font):
+        facts = self.worked.facts
+        accents = [book.maker.colour for book in facts.books] + [block.maker.colour for block in facts.blocks]
+        with printing_with(facts.font, accent=next(iter(accents), "")):
             yield
 
     def report(self) -> str:

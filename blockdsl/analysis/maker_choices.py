@@ -19,7 +19,7 @@ from blockdsl.analysis.memory import NO_MEMORY, Memory
 from blockdsl.diagnostics import Fix, Problems, Span, change_to, nearest_word
 from blockdsl.model import BlockDesign, BookDesign, PressingChoice, QuiltDesign
 from blockdsl.model.book import BlockInBook, ChapterDesign, QuiltInBook, WordsInBook
-from blockdsl.model.fabric import RulerUnit
+from blockdsl.model.fabric import RulerUnit, contrast
 from blockdsl.model.language import LANGUAGES, Language, usual_language
 from blockdsl.model.maker import NOBODY, Maker
 from blockdsl.syntax import ast
@@ -30,6 +30,10 @@ _MOST_LETTERS: Final = {"lines": 72, "link": 50}
 """What fits at the foot of a page, in one row beside one another: the lines together, and the link."""
 
 _LONGEST_ADDRESS: Final = 500
+_LEAST_CONTRAST: Final = 4.5
+"""Of words on their ground: Web Content Accessibility Guidelines 2.2, criterion 1.4.3."""
+_PAPER: Final = "#ffffff"
+_INK: Final = "#000000"
 _Design = TypeVar("_Design", BlockDesign, QuiltDesign)
 
 
@@ -48,13 +52,15 @@ def read_maker(lines: Lines, name: str = "") -> Maker:
     """What a declaration itself says is to stand at the foot of its pages."""
     said = tuple(line.text.text for line in lines if isinstance(line, ast.FootLine))
     link = next((line.address.text for line in lines if isinstance(line, ast.MakerLink)), "")
-    return Maker(name, said, link)
+    colour = next((line.colour for line in lines if isinstance(line, ast.Accent)), "")
+    return Maker(name, said, link, colour)
 
 
 def report_choices(lines: Lines, problems: Problems) -> None:
     """A choice that is made twice in one declaration, a language that there is not, a foot that cannot be printed."""
     report_repeats(lines, problems)
     _report_foot(lines, problems)
+    _report_pale(lines, problems)
     first = next((line for line in lines if isinstance(line, ast.Language)), None)
     if first is not None and first.tag.text not in LANGUAGES:
         _report_unknown(first, problems)
@@ -95,6 +101,26 @@ def _report_foot(lines: Lines, problems: Problems) -> None:
         if letters > _MOST_LETTERS["lines"]:
             _report_length(line.text.span, "lines", sum(len(each) for each in maker.lines), problems)
             return
+
+
+def _report_pale(lines: Lines, problems: Problems) -> None:
+    """An accent that words cannot be read in on white paper."""
+    for line in lines:
+        if isinstance(line, ast.Accent) and contrast(line.colour, _PAPER) < _LEAST_CONTRAST:
+            place = Span(line.span.source, line.span.stop - len(line.colour), line.span.stop)
+            advice = f"take a darker one, such as {_darkened(line.colour)}"
+            fixes = (change_to(place, _darkened(line.colour)),)
+            problems.report("accent-too-pale", place, colour=line.colour, help=advice, fixes=fixes)
+
+
+def _darkened(colour: str) -> str:
+    """The same hue, dark enough to be read on paper."""
+    parts = [int(colour[at : at + 2], 16) for at in (1, 3, 5)]
+    for percent in range(100, -1, -1):
+        darker = "#" + "".join(f"{part * percent // 100:02x}" for part in parts)
+        if contrast(darker, _PAPER) >= _LEAST_CONTRAST:
+            return darker
+    return _INK
 
 
 def _report_length(span: Span, what: str, letters: int, problems: Problems) -> None:

@@ -38,6 +38,11 @@ class Job(Struct, frozen=True):
     source: str
 
     @property
+    def accent(self) -> str:
+        """The maker's own colour; empty for ours."""
+        return self.facts.maker.colour
+
+    @property
     def quilts(self) -> tuple[QuiltFacts, ...]:
         """The quilts whose cloth it shows."""
         from blockdsl.facts import BookFacts
@@ -117,15 +122,15 @@ def do(job: Job, folder: Path | None) -> MadeFiles:
 
 
 def _key(job: Job, output: Output) -> str:
-    """All that the bytes depend on, the maker's own font too, which any words may be printed in."""
-    font, outlines = job.printed.font, job.printed.outline_words
-    return key_of(*output.depends, font, outlines) if font is not None or outlines else key_of(*output.depends)
+    """All that the bytes depend on, the maker's own font and colour too, which may stand anywhere."""
+    ways = job.printed.font, job.printed.outline_words, job.accent
+    return key_of(*output.depends, *ways) if any(ways) else key_of(*output.depends)
 
 
 def _do(job: Job, cache: Cache) -> MadeFiles:
     from blockdsl.marks.typeset import printing_with
 
-    with printing_with(job.printed.font, outline_words=job.printed.outline_words):
+    with printing_with(job.printed.font, outline_words=job.printed.outline_words, accent=job.accent):
         return _made(job, cache)
 
 

@@ -169,7 +169,7 @@ class BuildRun:
         printed = replace(printed, font=fonts[0] if fonts else None)
         book = book_of(blocks, self._arguments.title or path.stem, printed.paper, quilts)
         key = key_of("book", content_of(book), printed) if self._cache.folder else ""
-        with printing_with(printed.font):
+        with printing_with(printed.font, accent=book.maker.colour):
             return self._cache.made(key, partial(book_bytes, book, printed, self._cache))
 
     def remove_what_is_no_longer_made(self, kinds: frozenset[str]) -> None:

@@ -10,8 +10,8 @@ from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of, key_of
 from blockdsl.export.pdf_page import PaintedPage, paint_page
 from blockdsl.marks.display_list import Kept, Page
-from blockdsl.marks.theme import PaperSize
-from blockdsl.marks.typeset import font_beside
+from blockdsl.marks.theme import ACCENT, PaperSize
+from blockdsl.marks.typeset import font_beside, painted
 from blockdsl.page.book.parts import Bodies, texts_of
 
 _Painted = tuple[tuple[PaintedPage, str], ...]
@@ -32,7 +32,7 @@ class StoredPages:
 
     def pages(self, depends: tuple[object, ...], paper: PaperSize, draw: Callable[[], Bodies]) -> Bodies:
         """A mark for each page that `draw` gives or gave."""
-        key = key_of("pages", content_of((depends, paper)), font_beside())
+        key = key_of("pages", content_of((depends, paper)), font_beside(), painted(ACCENT))
         if key not in self._known:
             pages = self._recalled(key)
             if pages is None:

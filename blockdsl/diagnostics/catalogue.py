@@ -611,6 +611,11 @@ CATALOGUE: dict[str, Entry] = {
         "`{path}` cannot be printed: {why}",
         "Pictures of pixels are JPEG or PNG files.",
     ),
+    "accent-too-pale": Entry(
+        "error",
+        "words in {colour} cannot be read on white paper",
+        "The accent of the pages stands out from the paper by 4.5 to 1 at least.",
+    ),
     "foot-too-long": Entry(
         "error",
         "the foot of a page has no room for {what}: {letters} letters, and {most} fit",

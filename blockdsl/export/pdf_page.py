@@ -27,6 +27,7 @@ from blockdsl.marks.display_list import (
     Weight,
 )
 from blockdsl.marks.further_letters import with_letters_drawn
+from blockdsl.marks.typeset import painted
 from blockdsl.raster import Raster
 
 _SQUEEZE: Final = 6
@@ -74,11 +75,11 @@ def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({}
     check_page(page)
     before = [kept[mark.key] for mark in page.marks if isinstance(mark, Kept)]
     brush = _Brush()
-    for painted in before:
-        brush.take_over(painted)
+    for earlier in before:
+        brush.take_over(earlier)
     brush.paint(page.marks)
     brush.close()
-    operators = [stream for painted in before for stream in painted.operators]
+    operators = [stream for earlier in before for stream in earlier.operators]
     if brush.written:
         # Inside q and Q, so that streams which follow one another leave each other's settings alone.
         start = b"q\n1 0 0 -1 0 %s cm\n1 j\n" % number(page.height_pt)
@@ -166,7 +167,7 @@ class _Brush(Struct):
             return
         if not self._inside:
             self._open(Tag("P"))
-        self._set(b"rg", _rgb(text.colour))
+        self._set(b"rg", _rgb(painted(text.colour)))
         line = shown(text.text, text.weight, text.size_pt)
         self.glyphs[text.weight] |= line.glyphs
         self.written.append(
@@ -191,9 +192,9 @@ class _Brush(Struct):
             self.written.append(b"/Artifact BMC\n")  # rules and boxes beside the text, which nobody reads aloud
             self._artifact = True
         if path.fill:
-            self._set(b"rg", _rgb(path.fill))
+            self._set(b"rg", _rgb(painted(path.fill)))
         if path.stroke:
-            self._set(b"RG", _rgb(path.stroke))
+            self._set(b"RG", _rgb(painted(path.stroke)))
             self._set(b"w", number(path.stroke_width_pt))
             self._set(b"d", b"[%s] 0" % b" ".join(map(number, path.dash)))
             self._set(b"J", b"1" if path.round_ends else b"0")

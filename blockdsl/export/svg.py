@@ -30,7 +30,7 @@ from blockdsl.marks.display_list import (
     Weight,
 )
 from blockdsl.marks.further_letters import with_letters_drawn, with_words_drawn
-from blockdsl.marks.typeset import UNITS_PER_EM, are_words_outlined, shape
+from blockdsl.marks.typeset import UNITS_PER_EM, are_words_outlined, painted, shape
 
 _POINTS_PER_INCH = 72
 _CSS_WEIGHTS: dict[Weight, int] = {"regular": 400, "bold": 600}
@@ -155,11 +155,11 @@ def _path(path: Path) -> BaseElement:
     element = BaseElement(debug=False)
     element.elementname = "path"
     element["d"] = _outlines(path.rings, closed=path.closed)
-    element["fill"] = path.fill or "none"
+    element["fill"] = painted(path.fill) if path.fill else "none"
     if path.fill and len(path.rings) > 1:
         element["fill-rule"] = "evenodd"
     if path.stroke:
-        element["stroke"] = path.stroke
+        element["stroke"] = painted(path.stroke)
         element["stroke-width"] = number(path.stroke_width_pt)
         element["stroke-linejoin"] = "round"
         if path.dash:
@@ -187,7 +187,7 @@ def _text(text: TextMark, *, place_letters: bool) -> BaseElement:
     element["font-size"] = number(text.size_pt)
     if text.weight != "regular":
         element["font-weight"] = _CSS_WEIGHTS[text.weight]
-    element["fill"] = text.colour
+    element["fill"] = painted(text.colour)
     if text.turn_degrees:
         element["transform"] = f"rotate({number(text.turn_degrees)} {x} {y})"
     return element

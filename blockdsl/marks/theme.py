@@ -107,7 +107,8 @@ INK: Final = "#1d1d1b"
 QUIET: Final = "#5c5b57"
 RULE: Final = "#b9b6ae"
 TINT: Final = "#f3f1ec"
-ACCENT: Final = "#8a3b2a"
+ACCENT: Final = "#8A3B2A"
+"""In capitals, as no fabric's colour is: where a maker has an accent of her own, painters put it in place of this."""
 WHITE: Final = "#ffffff"
 
 # The type scale: each step about a fifth to a quarter larger, the title apart from all of them.

@@ -22,6 +22,7 @@ from blockdsl.fonts import font_bytes, has_letter
 from blockdsl.fonts.further import FurtherFont, letters_of, shaper_of
 from blockdsl.geometry.fraction_text import SUBSCRIPTS, SUPERSCRIPTS
 from blockdsl.marks.display_list import Weight
+from blockdsl.marks.theme import ACCENT
 
 UNITS_PER_EM: Final = 1000
 ASCENT: Final = 0.935
@@ -65,25 +66,34 @@ class GlyphRun(Struct, frozen=True):
 
 _FURTHER: ContextVar[FurtherFont | None] = ContextVar("further_font", default=None)
 _OUTLINED: ContextVar[bool] = ContextVar("outline_words", default=False)
+_ACCENT: ContextVar[str] = ContextVar("accent", default="")
 
 
 @contextmanager
-def printing_with(font: FurtherFont | None, *, outline_words: bool = False) -> Iterator[None]:
+def printing_with(font: FurtherFont | None, *, outline_words: bool = False, accent: str = "") -> Iterator[None]:
     """Take letters that our font lacks from this one, for all that is measured and painted meanwhile.
 
-    With `outline_words` the words of SVG drawings are outlines, for programs that ignore the font in the file.
+    With `outline_words` the words of SVG drawings are outlines, for programs that ignore the font in the file. `accent`
+    is the maker's own colour, in place of ours.
     """
     before, words_before = _FURTHER.set(font), _OUTLINED.set(outline_words)
+    accent_before = _ACCENT.set(accent)
     try:
         yield
     finally:
         _FURTHER.reset(before)
         _OUTLINED.reset(words_before)
+        _ACCENT.reset(accent_before)
 
 
 def are_words_outlined() -> bool:
     """Whether the words of SVG drawings are to be outlines."""
     return _OUTLINED.get()
+
+
+def painted(colour: str) -> str:
+    """The colour that is painted for one of a mark: the maker's own accent for the accent."""
+    return (_ACCENT.get() or ACCENT.lower()) if colour == ACCENT else colour
 
 
 def font_beside() -> FurtherFont | None:

@@ -25,9 +25,16 @@ class Maker(Record, frozen=True):
     lines: Annotated[tuple[str, ...], says("What is printed at the foot of every page, a line of the file each.")] = ()
     link: Annotated[str, says("Her page on the web, printed at the foot too; a click leads there.")] = ""
 
+    colour: Annotated[str, says("The accent of her pages, `#rrggbb`; empty for blockdsl's own.")] = ""
+
     def within(self, around: Maker) -> Maker:
         """What holds in a declaration that says this, inside one where `around` holds: its own lines win."""
-        return Maker(self.name or around.name, self.lines or around.lines, self.link or around.link)
+        return Maker(
+            self.name or around.name,
+            self.lines or around.lines,
+            self.link or around.link,
+            self.colour or around.colour,
+        )
 
     @property
     def link_shown(self) -> str:

@@ -382,7 +382,18 @@ class MakerLink(Struct, frozen=True):
     address: Quoted
 
 
-MakerChoice = Press | Language | FootLine | MakerLink
+class Accent(Struct, frozen=True):
+    """`colour #8a2b2b`: the one colour of the pages that is no fabric's, in lower case."""
+
+    span: Span
+    colour: str
+
+
+def _accent(_at: LineAt, span: Span, tree: LineTree) -> Accent:
+    return Accent(span, tokens_of(tree, "COLOUR")[0].lower())
+
+
+MakerChoice = Press | Language | FootLine | MakerLink | Accent
 
 # --- the table ---------------------------------------------------------------------------------
 
@@ -423,6 +434,14 @@ MAKER_KINDS: Final = (
         once=True,
     ),
     LineKind("line", "maker", '`line "© 2026 Marsh Street Patterns"`', {"foot_line": FootLine}),
+    LineKind(
+        "colour",
+        "maker",
+        '`colour #8a2b2b` for the pages; cloth is `fabric fog "Harbour fog" #dfe3e0`',
+        {"accent": _accent},
+        also=("color",),
+        once=True,
+    ),
     LineKind("link", "maker", '`link "https://marsh-street.example"`', {"maker_link": MakerLink}, once=True),
 )
 """Lines of a maker that may stand in a book, a quilt or a block too, where they win."""
@@ -454,7 +473,7 @@ BLOCK_KINDS: Final = (
         '`colourway "Night" fog=slate slate=fog`',
         {"colourway": _colourway},
         also=("colorway",),
-        former=("colouring",),
+        former=("colouring", "coloring"),
     ),
     LineKind("see", "block", '`see "https://marsh-street.example/foot" "The foot, sewn" at foot`', {"see": _see}),
     LineKind("picture", "block", '`picture "foot.jpg" "How it should look" at foot`', {"picture": _picture}),

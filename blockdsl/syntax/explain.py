@@ -299,7 +299,5 @@ TRADE_WORDS: Final[dict[str, str]] = {
     "triangles": "`fill fog`, which side and corner triangles are of",
     "on": "`set on point 4 x 6 of …`",
     "layout": "`set straight 4 x 6 of …`",
-    "color": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
-    "colour": "`fabric fog … #dfe3e0` for cloth, and `colourway` for another colour plan",
 }
 """For a word that begins no line how the line is written that is meant."""

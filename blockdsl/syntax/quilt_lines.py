@@ -360,7 +360,7 @@ QUILT_OWN_KINDS: Final = (
         '`colourway "Night" on even rows`, `on odd columns`, `on every second` or `on all`',
         {"colourway": _colourway},
         also=("colorway",),
-        former=("colouring",),
+        former=("colouring", "coloring"),
     ),
     LineKind("sash", "quilt", "`sash 1 1/2 in slate posts lantern outer`", {"sash": Sash}, once=True),
     LineKind(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from functools import cache
 from importlib.resources import files as resources
 from typing import Final
 
@@ -13,6 +12,7 @@ from blockdsl.export.html.parts import parts_markup
 from blockdsl.export.recognised import PRODUCER
 from blockdsl.fonts import FAMILY
 from blockdsl.marks import theme
+from blockdsl.marks.typeset import painted
 from blockdsl.model.maker import Maker
 from blockdsl.wording.messages import Messages, messages
 
@@ -39,10 +39,9 @@ def site_files(site: WebSite) -> dict[str, bytes]:
     return files | {_STYLE: f"{fonts.rules}\n{_rules()}".encode()} | fonts.files
 
 
-@cache
 def _rules() -> str:
     """The style sheet but for the font files: the colours of the printed sheet, and the rules of `site.css`."""
-    colours = "".join(f"--{name}:{colour};" for name, colour in _COLOURS.items())
+    colours = "".join(f"--{name}:{painted(colour)};" for name, colour in _COLOURS.items())
     rules = resources(__package__).joinpath("site.css").read_text(encoding="utf-8")
     return f":root{{{colours}--font:{FAMILY},sans-serif}}\n{rules}"
 

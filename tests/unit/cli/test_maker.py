@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
-from tests.unit.cli.pinwheel import PINWHEEL, Run
+from tests.unit.cli.pinwheel import PALETTE, PINWHEEL, Run
 
 LINES = ("© 2026 Marsh Street Patterns", "For your own use")
 LINK = "https://marsh-street.example/patterns/"
@@ -88,6 +88,26 @@ def test_an_inner_line_takes_the_place_of_the_makers(folder: Path, run: Run) -> 
     assert LINES[0] not in text
 
 
+def test_the_makers_colour_takes_the_place_of_ours_everywhere_and_no_fabrics(folder: Path, run: Run) -> None:
+    """Ours is #8a3b2a; a fabric of that very colour keeps it."""
+    text = MAKER + "  colour #1F5C4D\n" + PINWHEEL + MORE
+    (folder / "palette.block").write_text(PALETTE.replace("#3a4750", "#8a3b2a"), encoding="utf-8")
+    (folder / "pinwheel.block").write_text(text, encoding="utf-8")
+    for cache in ("--no-cache", "--cache=kept", "--cache=kept"):
+        assert run("build", "pinwheel.block", "-o", "out", cache).status == 0
+        letters = (folder / "out" / "pinwheel.letters.svg").read_text("utf-8")
+        assert "#1f5c4d" in letters
+        assert "#8a3b2a" not in letters.lower()
+        assert "#8a3b2a" in (folder / "out" / "pinwheel.svg").read_text("utf-8")
+        style = (folder / "out" / "shores.web" / "style.css").read_text("utf-8")
+        assert "--accent:#1f5c4d" in style
+        for name in ("pinwheel.sheet.pdf", "shores.pdf"):
+            contents = (page.get_contents() for page in PdfReader(folder / "out" / name).pages)
+            drawn = b"".join(stream.get_data() for stream in contents if stream is not None)
+            assert b"0.1216 0.3608 0.302 rg" in drawn  # 1f, 5c, and 4d over ff
+            assert b"0.5412 0.2314 0.1647 RG" not in drawn  # ours, as seams are drawn
+
+
 @pytest.mark.parametrize(
     ("line", "code"),
     [
@@ -102,6 +122,8 @@ def test_an_inner_line_takes_the_place_of_the_makers(folder: Path, run: Run) -> 
         ('link "https://mårsh.example"', "link-not-web"),
         (f'link "https://{"a" * 60}.example"', "foot-too-long"),
         (f'line "{"© " * 40}"', "foot-too-long"),
+        ("colour #ffee99", "accent-too-pale"),
+        ("color #123", "comment-needs-space"),
         ("line © 2026 Marsh Street Patterns", "word-unexpected"),
         (f'link "{LINK}"\n  link "{LINK}"', "setting-twice"),
     ],

@@ -80,7 +80,7 @@ def test_a_slip_is_named_and_shown_where_it_is(line: str, code: str, place: str)
         ('size 12"', "write `in` for inches: `12 in`"),
         ("rwo fog", "did you mean `row`?"),
         ("Row fog", "did you mean `row`?"),
-        ("coloring", "did you mean `colorway`?"),
+        ("coloring", '`colourway "Night" fog=slate slate=fog`'),
         ("row fog >", "`fog>`"),
         ("row fog #comment", "`# comment`"),
         ("size 7,5 cm", "`7.5`"),
