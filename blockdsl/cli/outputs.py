@@ -112,7 +112,7 @@ def quilt_outputs(quilt: QuiltFacts, stem: str, kinds: frozenset[str], printed: 
         if len(quilt.rows) > 1:
             yield _picture("rows_page", quilt, content, f"{stem}.rows.svg", "rows")
     if "table" in kinds:
-        for form, ending in (("to_markdown", "md"), ("to_csv", "csv")):
+        for form, ending in (("markdown_file", "md"), ("csv_file", "csv")):
             make = partial(_quilt_table, quilt, form)
             yield Output(f"{stem}.cutting.{ending}", make, ("quilt table", form, content))
 
@@ -121,8 +121,8 @@ def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
     from blockdsl.document.quilt_cuts import quilt_cutting_rows
     from blockdsl.export import tables
 
-    write: Callable[..., str] = getattr(tables, form)
-    return write(*quilt_cutting_rows(quilt)).encode()
+    write: Callable[..., bytes] = getattr(tables, form)
+    return write(*quilt_cutting_rows(quilt))
 
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
@@ -247,8 +247,8 @@ def _step_picture(page_of: Callable[[int], Page], block: BlockFacts, number: int
 def _tables(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:
     """The cutting table as a picture, as Markdown, as CSV and as a spreadsheet."""
     yield _picture("cutting_page", block, content, f"{stem}.cutting.svg", "cutting")
-    yield Output(f"{stem}.cutting.md", lambda: _table(block, "to_markdown"), ("to_markdown", content))
-    yield Output(f"{stem}.cutting.csv", lambda: _table(block, "to_csv"), ("to_csv", content))
+    yield Output(f"{stem}.cutting.md", lambda: _table(block, "markdown_file"), ("markdown_file", content))
+    yield Output(f"{stem}.cutting.csv", lambda: _table(block, "csv_file"), ("csv_file", content))
     yield Output(f"{stem}.cutting.xlsx", partial(_spreadsheet, block), ("to_xlsx", content))
 
 
@@ -266,5 +266,5 @@ def _table(block: BlockFacts, form: str) -> bytes:
     from blockdsl.export import tables
     from blockdsl.wording.cutting_rows import cutting_rows
 
-    write: Callable[..., str] = getattr(tables, form)
-    return write(*cutting_rows(block)).encode()
+    write: Callable[..., bytes] = getattr(tables, form)
+    return write(*cutting_rows(block))

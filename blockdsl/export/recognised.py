@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from codecs import BOM_UTF8
 from pathlib import Path
 from typing import Final
 
@@ -41,11 +42,16 @@ def is_recognised(path: Path, data: bytes | None = None) -> bool:
         case ".html":
             known = f'content="{PRODUCER}"'.encode() in head
         case ".md" | ".csv":
-            known = data is None or head.split(b"\n", 1)[0] == data.split(b"\n", 1)[0]
+            known = data is None or _first_line(head) == _first_line(data)
         case _:  # rules for make had no mark at first, but name themselves first among their targets
             first = head.split(maxsplit=1)[:1]
             known = head.startswith(RULES_MARK) or first in ([path.name.encode()], [str(path).encode()])
     return known
+
+
+def _first_line(data: bytes) -> bytes:
+    """Without the mark of UTF-8, which tables for spreadsheets did not always have."""
+    return data.removeprefix(BOM_UTF8).split(b"\n", 1)[0]
 
 
 def _producer(path: Path) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import codecs
 import csv
 import re
 from collections.abc import Sequence
@@ -37,6 +38,16 @@ def to_csv(headers: Sequence[str], rows: Sequence[Sequence[str]]) -> str:
     writer = csv.writer(written, lineterminator="\n")
     writer.writerows([_guarded(cell) for cell in row] for row in _even(headers, rows))
     return written.getvalue()
+
+
+def markdown_file(headers: Sequence[str], rows: Sequence[Sequence[str]]) -> bytes:
+    """The table as a Markdown file. Errors: as `to_markdown`."""
+    return to_markdown(headers, rows).encode()
+
+
+def csv_file(headers: Sequence[str], rows: Sequence[Sequence[str]]) -> bytes:
+    """The table as a CSV file. It begins with a mark by which spreadsheets know UTF-8. Errors: as `to_csv`."""
+    return codecs.BOM_UTF8 + to_csv(headers, rows).encode()
 
 
 def _even(headers: Sequence[str], rows: Sequence[Sequence[str]]) -> list[Sequence[str]]:

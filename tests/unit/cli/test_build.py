@@ -40,7 +40,9 @@ def test_the_cutting_table_as_csv_says_what_to_cut(folder: Path, run: Run) -> No
     """By hand: 3 in finished + 7/8 in, and two squares of each fabric give its four triangles."""
     run("build", "pinwheel.block", "-o", "out")
 
-    rows = list(csv.DictReader((folder / "out" / "pinwheel.cutting.csv").read_text(encoding="utf-8").splitlines()))
+    data = (folder / "out" / "pinwheel.cutting.csv").read_bytes()
+    assert data.startswith(b"\xef\xbb\xbf")  # by which a spreadsheet knows that it is UTF-8
+    rows = list(csv.DictReader(data.decode("utf-8-sig").splitlines()))
     assert [(row["fabric"], row["cut"], row["size"]) for row in rows] == [
         ("Harbour fog", "2", "3 7/8 in"),
         ("Wet slate", "2", "3 7/8 in"),
