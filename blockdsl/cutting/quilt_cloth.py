@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from typing import Annotated
+from typing import Annotated, Final
 
 from msgspec import Struct, field
 
@@ -23,6 +23,9 @@ from blockdsl.geometry.fraction import Fraction
 from blockdsl.model.fabric import RulerUnit
 from blockdsl.model.quilt import BackingChoice, QuiltDesign
 from blockdsl.record import Count, Name, Record, says
+
+SHORTEST_END: Final[dict[RulerUnit, Fraction]] = {"in": Fraction(4), "cm": Fraction(10)}
+"""A shorter piece at the end of a border shows as a mistake: common practice, no source."""
 
 GOES_TO_JOINED = "joined"
 """What the key of strips to be joined begins with; their width follows."""
@@ -142,9 +145,13 @@ def joined_strips(cut_width: Fraction, pieces: Sequence[QuiltPiece], bolt: Bolt)
 
 
 def strips_for(length: Fraction, bolt: Bolt) -> tuple[int, Fraction]:
-    """How many strips across the cloth, joined straight, make so long a one, and how long the last of them is."""
+    """How many strips across the cloth, joined straight, make so long a one, and how long the last of them is.
+
+    The last is never a scrap with a seam: it is `SHORTEST_END` long at least, and what is too much is cut off.
+    """
     strips = widths_for(length, bolt.usable_width, bolt.seam)
-    return strips, length - (strips - 1) * (bolt.usable_width - 2 * bolt.seam)
+    last = length - (strips - 1) * (bolt.usable_width - 2 * bolt.seam)
+    return strips, last if strips == 1 else max(last, SHORTEST_END[bolt.unit])
 
 
 def _is_joined(piece: QuiltPiece, usable_width: Fraction) -> bool:

@@ -38,6 +38,12 @@ def test_a_length_that_the_joins_make_too_short_takes_another_strip() -> None:
     assert joined_strips(Fraction(2), [piece("a", "2", "79 5/8", 1)], BOLT).strips == 3
 
 
+def test_no_border_ends_in_a_scrap() -> None:
+    """Two strips of 40 in give 79 1/2 in; of a third an eighth would do, and with its seam 5/8 in: 4 in are cut."""
+    assert joined_strips(Fraction(2), [piece("a", "2", "79 5/8", 1)], BOLT).last == 4
+    assert joined_strips(Fraction(2), [piece("a", "2", "83 1/2", 1)], BOLT).last == length("4 1/2")
+
+
 def test_the_rest_of_the_last_strip_is_there_for_other_pieces() -> None:
     # one border of 60 in from 40 in and 20 1/2 in; beside these lie squares of 5 1/2 in: three, so nothing more is cut
     found = cloth(piece("border", "5 1/2", "60", 1), piece("squares", "5 1/2", "5 1/2", 3))
