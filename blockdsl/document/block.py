@@ -133,7 +133,7 @@ def _sizes(sizes: Sequence[BlockFacts]) -> Table:
     words = words_of(sizes[0])
     columns = tuple(DataColumn(words(f"sizes-head-{name}"), "words") for name in _SIZE_HEADS)
     rows = tuple(map(_size_row, sizes))
-    return Table(words("site-sizes"), columns, (RowGroup(rows),), whole=True)
+    return Table(words("site-sizes"), columns, (RowGroup(rows, by_size=True),), whole=True)
 
 
 def _size_row(facts: BlockFacts) -> tuple[DataCell, ...]:

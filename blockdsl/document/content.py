@@ -180,19 +180,27 @@ ColumnKind = Literal["tick", "swatch", "count", "words", "size", "then", "letter
 
 
 class DataColumn(Struct, frozen=True):
-    """A column of a table: its head, and what stands in it. The first of words or numbers names its rows."""
+    """A column of a table: its head, and what stands in it. The first of words or numbers names its rows.
+
+    `at` is the finished size that it is for, by its place among the page's sizes from 1; 0 for all of them.
+    """
 
     head: str
     kind: ColumnKind
+    at: int = 0
 
 
 class RowGroup(Struct, frozen=True):
-    """Rows under a heading of their own: a swatch, words, a quiet remark; without words just rows."""
+    """Rows under a heading of their own: a swatch, words, a quiet remark; without words just rows.
+
+    With `by_size` each row is for one of the page's finished sizes, in their order.
+    """
 
     rows: tuple[tuple[DataCell, ...], ...]
     words: RichText = ()
     swatch: Picture | None = None
     aside: str = ""
+    by_size: bool = False
 
 
 class Table(Struct, frozen=True):
@@ -302,7 +310,8 @@ class Section(Struct, frozen=True):
     """A part of a page under its heading.
 
     `layout`: what follows its heading, or words beside it. One that is `spare` is left out where it would begin a page;
-    one that `opens` begins a page on paper.
+    one that `opens` begins a page on paper. `at` are the finished sizes that it is for, by their places among the
+    page's sizes from 1; none where it is for all.
     """
 
     heading: Heading
@@ -310,6 +319,7 @@ class Section(Struct, frozen=True):
     layout: Literal["below", "beside"] = "below"
     spare: bool = False
     opens: bool = False
+    at: tuple[int, ...] = ()
 
 
 class Prose(Struct, frozen=True):
@@ -367,13 +377,17 @@ Parts = tuple[Part, ...]
 
 
 class WebPage(Struct, frozen=True):
-    """One page. `name` is that of its file without ending; `over` stands above the title: a chapter, a remark."""
+    """One page. `name` is that of its file without ending; `over` stands above the title: a chapter, a remark.
+
+    `sizes` are the finished sizes of a block that has several; the reader chooses one.
+    """
 
     name: str
     title: str
     parts: Parts
     over: str = ""
     under: str = ""
+    sizes: tuple[str, ...] = ()
 
 
 class WebSite(Struct, frozen=True):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Final
 
-from msgspec import structs
+from msgspec.structs import replace
 
 from blockdsl.document.content import (
     Card,
@@ -51,17 +51,19 @@ _OWN_WORDS: Final = ("half", "quarter", "diamond")
 
 def cutting(sizes: Sequence[BlockFacts], level: int) -> list[Part]:
     """A table for all sizes that are cut alike, with a column for each; nothing when there is nothing to cut."""
-    alike: dict[object, list[BlockFacts]] = {}
-    for facts in sizes:
+    alike: dict[object, list[int]] = {}
+    for place, facts in enumerate(sizes, start=1):
         if facts.cutting:
-            alike.setdefault(_way_of_cutting(facts), []).append(facts)
+            alike.setdefault(_way_of_cutting(facts), []).append(place)
     words = words_of(sizes[0])
     parts: list[Part] = []
-    for group in alike.values():
+    for places in alike.values():
+        group = [sizes[place - 1] for place in places]
         title = words("cutting") if len(alike) == 1 else words("sizes-cutting-for", sizes=format_sizes(group))
         aside = words("sizes-cutting-aside" if len(group) > 1 else f"cutting-sizes-{group[0].unit}")
         finished = format_sizes(group) if len(sizes) > 1 else ""
-        parts.append(section(level, title, cutting_table(group, finished=finished), aside=aside))
+        part = section(level, title, cutting_table(group, finished=finished, places=places), aside=aside)
+        parts.append(replace(part, at=tuple(places)) if len(alike) > 1 else part)
     return parts
 
 
@@ -87,17 +89,25 @@ def _way_of_cutting(facts: BlockFacts) -> object:
     )
 
 
-def cutting_table(sizes: Sequence[BlockFacts], totals: Totals | None = None, finished: str = "") -> Table:
+def cutting_table(
+    sizes: Sequence[BlockFacts], totals: Totals | None = None, finished: str = "", places: Sequence[int] = ()
+) -> Table:
     """By fabric, a row to tick off for each size; columns with no words are left out.
 
     With `totals` the table of one block of a quilt: what all of them take stands beside each line, and nothing is said
-    of what is left over, since what one leaves the next one takes. `finished` are the block's sizes where it has more.
+    of what is left over, since what one leaves the next one takes. `finished` are the block's sizes where it has more,
+    `places` where these stand among them, from 1.
     """
     first, words = sizes[0], words_of(sizes[0])
     last = "spare" if totals is None else "in-all"
     columns = [
         *(DataColumn(words(f"head-{name}"), kind) for name, kind in _BEFORE),
-        *(DataColumn(format_finished(facts) if len(sizes) > 1 else words("head-size"), "size") for facts in sizes),
+        *(
+            DataColumn(format_finished(facts), "size", place)
+            if len(sizes) > 1
+            else DataColumn(words("head-size"), "size")
+            for facts, place in zip(sizes, places or range(1, len(sizes) + 1), strict=True)
+        ),
         *(DataColumn(words(f"head-{name}"), kind) for name, kind in _AFTER),
         DataColumn(words(f"head-{last}"), "spare"),
     ]
@@ -258,7 +268,7 @@ def _rows_of(facts: BlockFacts, plan: ColourwayFacts) -> Iterator[tuple[DataCell
         cuts = [cut for cut in plan.cutting if cut.fabric == fabric.name]
         if places == [fabric.name] or not cuts:
             continue
-        before = [structs.replace(cut, fabric=fabric.name) for cut in facts.cutting if cut.fabric in places]
+        before = [replace(cut, fabric=fabric.name) for cut in facts.cutting if cut.fabric in places]
         instead = listed([labels[old] for old in places], words)
         what = _what_changes(facts, cuts, before, len(places))
         yield (swatch_of(fabric), strong(fabric.label or fabric.name), quiet(instead), plain(what))
@@ -275,7 +285,7 @@ def _what_changes(facts: BlockFacts, cuts: Sequence[CutFacts], before: Sequence[
 
 def _in_order(cuts: Iterable[CutFacts]) -> list[CutFacts]:
     """Lines to be compared, whatever they are listed after."""
-    return sorted((structs.replace(cut, shares=(), cutters=()) for cut in cuts), key=repr)
+    return sorted((replace(cut, shares=(), cutters=()) for cut in cuts), key=repr)
 
 
 def _format_cut(cut: CutFacts, facts: BlockFacts) -> str:

@@ -45,7 +45,8 @@ from blockdsl.wording.sheet import format_count, format_finished
 HOME: Final = "index"
 BLOCKS: Final = "blocks"
 GLOSSARY: Final = "words"
-RESERVED: Final = (HOME, BLOCKS, GLOSSARY)
+SEARCH: Final = "search"
+RESERVED: Final = (HOME, BLOCKS, GLOSSARY, SEARCH)
 """Names of pages that no block or text may take."""
 ChapterItem = WordsFacts | BookBlockFacts | QuiltFacts
 
@@ -157,10 +158,15 @@ def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
 
 def _entry(item: ChapterItem, chapter: str, name: str, page_of: PageOf) -> _Entry:
     if isinstance(item, BookBlockFacts):
-        return _Entry(WebPage(name, item.name, block_parts(item.sizes), over=chapter), block=item)
+        return _Entry(WebPage(name, item.name, block_parts(item.sizes), over=chapter, sizes=_sizes(item)), block=item)
     if isinstance(item, QuiltFacts):
         return _Entry(WebPage(name, item.name, quilt_parts(item, page_of), over=chapter), quilt=item)
     return _Entry(WebPage(name, _title(item), read_text(item.markdown).parts, over=chapter))
+
+
+def _sizes(block: BookBlockFacts) -> tuple[str, ...]:
+    """The finished sizes to choose from; nothing for a block of one."""
+    return tuple(map(format_finished, block.sizes)) if len(block.sizes) > 1 else ()
 
 
 def _title_of(path: str) -> str:

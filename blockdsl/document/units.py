@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from msgspec.structs import replace
+
 from blockdsl.document.content import (
     Card,
     Cards,
@@ -38,8 +40,8 @@ def units_to_make(sizes: Sequence[BlockFacts], level: int) -> list[Part]:
     words = words_of(sizes[0])
     if len({_way_of_making(facts) for facts in sizes}) > 1:
         return [
-            _section(words("units-title-size", size=format_finished(facts)), [facts], level)
-            for facts in sizes
+            replace(_section(words("units-title-size", size=format_finished(facts)), [facts], level), at=(place,))
+            for place, facts in enumerate(sizes, start=1)
             if facts.units
         ]
     return [_section(words("units-title"), sizes, level)] if sizes[0].units else []
@@ -85,7 +87,7 @@ def _measures(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts]) -> Table:
         for facts, unit in zip(sizes, units, strict=True)
     )
     columns = tuple(DataColumn(words(f"units-head-{name}"), "words") for name in ("block", "measure", "finished"))
-    return Table(capital(unit_title(units[0], words)), columns, (RowGroup(rows),))
+    return Table(capital(unit_title(units[0], words)), columns, (RowGroup(rows, by_size=True),))
 
 
 # --- ways of making ------------------------------------------------------------------------------------

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import shutil
 import subprocess
 from pathlib import Path
@@ -11,13 +12,22 @@ from typing import Any
 import pytest
 
 INSTALL = "the judges of web sites are missing: .ci/web-judges installs Node.js, Chromium and the packages"
-SECONDS = 120
+SECONDS = 240
 
 PLANTED = """<!DOCTYPE html>
 <html><head><title>Faults</title></head><body><h1>One</h1><h4>Four</h4>
 <p style="color:#ccc;background:#fff">pale</p><div style="width:2000px">wide</div>
-<img src="elsewhere.png"></body></html>
+<img src="elsewhere.png"> <label><input type="checkbox"> small</label></body></html>
 """
+
+GUARDED = """<img src="https://elsewhere.example/seen.png" alt="">
+<script>document.title = "changed"</script><script src="https://elsewhere.example/code.js"></script>
+<iframe src="https://elsewhere.example/" title="frame"></iframe>
+<link rel="stylesheet" href="https://elsewhere.example/style.css"><p style="color:red">styled</p>
+"""
+
+SMALLEST, SMALLEST_OF_CLOTH = 10.0, 6.0
+MEGABYTE = 1 << 20
 
 Judged = dict[str, Any]
 
@@ -31,6 +41,9 @@ def judged(web_sites: Path, project: Path, tmp_path_factory: pytest.TempPathFact
     folder = tmp_path_factory.mktemp("judged")
     shutil.copytree(web_sites, folder, dirs_exist_ok=True)
     (folder / "planted.html").write_text(PLANTED, encoding="utf-8")
+    guarded = (folder / "a-harbour-sampler.web" / "lights.html").read_text(encoding="utf-8")
+    guarded = re.sub("<title>.*</title>", "<title>Guarded</title>", guarded)
+    (folder / "guarded.html").write_text(guarded.replace("</body>", f"{GUARDED}</body>"), encoding="utf-8")
     found = subprocess.run(["node", judge, folder], capture_output=True, text=True, timeout=SECONDS, check=False)
     assert found.returncode == 0, f"{found.stderr}\n{INSTALL}"
     told: Judged = json.loads(found.stdout)
@@ -40,7 +53,7 @@ def judged(web_sites: Path, project: Path, tmp_path_factory: pytest.TempPathFact
 @pytest.fixture(scope="module")
 def ours(judged: Judged, web_sites: Path) -> Judged:
     """Without the page of faults."""
-    pages = {name: told for name, told in judged.items() if name != "planted.html"}
+    pages = {name: told for name, told in judged.items() if name not in {"planted.html", "guarded.html"}}
     assert len(pages) == len(list(web_sites.glob("*/*.html")))
     return pages
 
@@ -50,8 +63,9 @@ def test_the_judges_find_the_faults_of_a_page_that_has_some(judged: Judged) -> N
     assert any("lang" in fault for fault in told["html"])
     assert any("alt" in fault for fault in told["html"])
     for screen in ("phone", "desk"):
-        kinds = {fault.partition(":")[0] for fault in told["faults"][screen]}
-        assert {"color-contrast", "heading-order", "image-alt", "html-has-lang"} <= kinds
+        for colours in ("light", "dark"):
+            kinds = {fault.partition(":")[0] for fault in told["faults"][f"{screen}, {colours}"]}
+            assert {"color-contrast", "heading-order", "image-alt", "html-has-lang"} <= kinds
         assert told["too_wide"][screen] > 0
 
 
@@ -67,11 +81,42 @@ def test_no_page_is_wider_than_the_screen(ours: Judged) -> None:
     assert {name: told["too_wide"] for name, told in ours.items() if any(told["too_wide"].values())} == {}
 
 
-def test_pages_load_their_own_style_and_fonts_and_nothing_else(ours: Judged) -> None:
+def test_pages_ask_for_their_own_files_and_nothing_else(ours: Judged) -> None:
     for name, told in ours.items():
         assert all(address.startswith("file:///") for address in told["asked_for"])
         endings = {address.rpartition(".")[2] for address in told["asked_for"]}
-        assert {"css", "woff2"} <= endings <= {"html", "css", "woff2", "ttf"}, name
+        assert {"css", "woff2", "js"} <= endings <= {"html", "css", "woff2", "ttf", "js"}, name
+
+
+def test_the_policy_of_a_page_refuses_nothing_that_it_needs(ours: Judged) -> None:
+    assert {name: told["refused"] for name, told in ours.items() if told["refused"]} == {}
+
+
+def test_the_policy_of_a_page_refuses_what_is_planted_in_it(judged: Judged) -> None:
+    told = judged["guarded.html"]
+    elsewhere = [address for address in told["asked_for"] if "elsewhere" in address]
+    assert len(elsewhere) >= 3
+    assert {f"{address} csp" for address in elsewhere} <= set(told["blocked"])
+    assert any("Content Security Policy" in fault for fault in told["refused"])
+    assert told["title"] == "Guarded"
+
+
+def test_links_boxes_and_switches_are_large_enough_for_a_finger(ours: Judged, judged: Judged) -> None:
+    assert {name: told["narrow"] for name, told in ours.items() if told["narrow"]} == {}
+    assert judged["planted.html"]["narrow"]
+
+
+def test_letters_in_pictures_can_be_read_on_a_phone(ours: Judged) -> None:
+    """Strips of cloth are drawn to one scale: their letters are read when they are enlarged, 1.8 times."""
+    least = {name: told["smallest"] for name, told in ours.items() if told["smallest"] is not None}
+    assert min(least.values()) >= SMALLEST_OF_CLOTH
+    of_blocks = {name: height for name, height in least.items() if name.endswith("harbour-light.html")}
+    assert of_blocks
+    assert min(of_blocks.values()) >= SMALLEST
+
+
+def test_a_page_loads_at_most_a_megabyte(ours: Judged) -> None:
+    assert max(told["bytes"] for told in ours.values()) <= MEGABYTE
 
 
 def test_every_page_is_set_in_the_sites_own_font(ours: Judged) -> None:

@@ -1,4 +1,4 @@
-"""Web sites as files: pages that need no script, one style sheet, the fonts, and nothing from elsewhere.
+"""Web sites as files: pages that can be read without scripts, a style sheet, the fonts, and nothing from elsewhere.
 
 Takes:    a site of pages of parts.
 Gives:    the bytes of each file by its name.

@@ -17,9 +17,12 @@ _HELD: Final = re.compile(r"(?<=\d) (?=\d+/\d)|(?<=\d) (?=(?:in|cm|mm|yd)\b|×)|
 
 
 def element(name: str, /, *inner: str, **attributes: str | None) -> str:
-    """An element around markup. `class_` means `class`, `aria_label` means `aria-label`; None leaves one out."""
+    """An element around markup. `class_` means `class`, `aria_label` means `aria-label`; None leaves one out.
+
+    An empty value leaves the attribute's name alone: `hidden`.
+    """
     told = "".join(
-        f' {key.rstrip("_").replace("_", "-")}="{escape(check_text(value))}"'
+        f" {key.rstrip('_').replace('_', '-')}" + (f'="{escape(check_text(value))}"' if value else "")
         for key, value in attributes.items()
         if value is not None
     )

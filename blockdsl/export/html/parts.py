@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Final
 
 from blockdsl.document.content import (
-    AtSize,
     AtSizes,
     Card,
     Cards,
@@ -18,55 +17,54 @@ from blockdsl.document.content import (
     Listing,
     Paragraph,
     Part,
+    Parts,
     Picture,
     Places,
     Plate,
     Prose,
     Quotation,
     Reference,
-    RichText,
     Section,
     Signs,
-    Step,
-    StepPart,
     Steps,
     Table,
-    TextRun,
     Tick,
     Verbatim,
     WebLink,
 )
 from blockdsl.export.html.elements import address, element, words
-from blockdsl.export.html.picture import picture_markup
+from blockdsl.export.html.picture import Enlarging, figure_markup, picture_markup
+from blockdsl.export.html.runs import heading_markup, run_markup, runs, tick_markup, web_link_markup
+from blockdsl.export.html.sizes import at_each, places_of
+from blockdsl.export.html.steps import steps_markup
 from blockdsl.export.html.table import table_markup
 
-_WEIGHTS: Final = {"strong": "strong", "emphasis": "em"}
 _LAYOUTS: Final = {"below": None, "beside": "beside"}
 
 
-def parts_markup(parts: Iterable[Part], level: int = 1) -> str:
+def parts_markup(parts: Iterable[Part], enlarging: Enlarging, level: int = 1) -> str:
     """All parts, one behind the other, under a heading of that level."""
-    return "".join(_part(part, level) for part in parts)
+    return "".join(_part(part, level, enlarging) for part in parts)
 
 
-def _part(part: Part, level: int) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for each part there is
+def _part(part: Part, level: int, enlarging: Enlarging) -> str:  # noqa: C901, PLR0911, PLR0912 - one line for each part there is
     match part:
         case Heading():
-            return _heading(part)
+            return heading_markup(part)
         case Paragraph():
             return element("p", runs(part.words), dir="auto", class_="small" if part.small else None)
         case Listing():
-            return _listing(part, level)
+            return _listing(part, level, enlarging)
         case Quotation():
-            return element("blockquote", parts_markup(part.parts, level))
+            return element("blockquote", parts_markup(part.parts, enlarging, level))
         case Verbatim():
             return element("pre", words(part.text).replace("<br>", "\n"), tabindex="0")
         case Divider():
             return element("hr")
         case Picture():
-            return _picture(part)
+            return figure_markup(part, enlarging)
         case Plate():
-            return _plate(part, level)
+            return _plate(part, level, enlarging)
         case DefinitionList():
             return _pairs(part)
         case FabricKey():
@@ -74,117 +72,75 @@ def _part(part: Part, level: int) -> str:  # noqa: C901, PLR0911, PLR0912 - one 
         case Signs():
             return _signs(part)
         case Tick():
-            return _tick(runs(part.words))
+            return tick_markup(runs(part.words))
         case Table():
             return table_markup(part, runs)
         case Cards():
-            return element("ul", *(_card(card, level) for card in part.cards), class_=f"cards {part.kind}")
+            return element("ul", *(_card(card, level, enlarging) for card in part.cards), class_=f"cards {part.kind}")
         case Steps():
-            return element("ol", *(_step(step, level + 1) for step in part.steps), class_=f"cards steps {part.kind}")
+            return steps_markup((part,), ("",), level + 1, enlarging) or ""
         case Places():
             return _places(part)
         case Reference():
             return element("p", element("a", words(part.text), href=address(part.target)))
         case WebLink():
-            return _web_link(part)
+            return web_link_markup(part)
         case Prose():
-            return parts_markup(part.parts, level)
+            return parts_markup(part.parts, enlarging, level)
         case Columns():
-            return element("div", parts_markup(part.sections, level), class_="columns")
+            return element("div", parts_markup(part.sections, enlarging, level), class_="columns")
         case AtSizes():
-            return "".join(_at_size(size, level + 1) for size in part.sizes)
+            return _at_sizes(part, level, enlarging)
         case Section():
-            inner = parts_markup(part.parts, part.heading.level)
-            return element("section", _heading(part.heading), inner, class_=_LAYOUTS[part.layout])
+            inner = parts_markup(part.parts, enlarging, part.heading.level)
+            heading, layout = heading_markup(part.heading), _LAYOUTS[part.layout]
+            return element("section", heading, inner, class_=layout, data_at=places_of(part.at))
 
 
-def _web_link(link: WebLink) -> str:
-    return element("p", element("a", words(link.words), href=link.address), class_="out", dir="auto")
+def _at_sizes(part: AtSizes, level: int, enlarging: Enlarging) -> str:
+    """What is the same at every size once; where the parts are not the same ones, all of them for each size."""
+    names = [size.name for size in part.sizes]
+    told = [size.parts() for size in part.sizes]
+    merged = _merged(told, names, level, enlarging)
+    if merged is not None:
+        return merged
+    whole = (
+        element("section", element(f"h{level + 1}", words(size.name)), parts_markup(parts, enlarging, level + 1))
+        for size, parts in zip(part.sizes, told, strict=True)
+    )
+    return at_each(list(whole), names)
 
 
-def _heading(part: Heading) -> str:
-    """A heading with its remark beside it; nothing for one without words."""
-    if not part.words[0].text:
-        return ""
-    heading = element(f"h{part.level}", runs(part.words), id=part.anchor or None, dir="auto")
-    if not part.aside:
-        return heading
-    return element("div", heading, element("p", words(part.aside), class_="aside"), class_="head")
+def _merged(told: Sequence[Parts], names: Sequence[str], level: int, enlarging: Enlarging) -> str | None:
+    if len({len(parts) for parts in told}) > 1:
+        return None
+    markups = []
+    for column in zip(*told, strict=True):
+        steps = [part for part in column if isinstance(part, Steps)]
+        if len(steps) == len(column):
+            markup = steps_markup(steps, names, level + 1, enlarging)
+            if markup is None:
+                return None
+            markups.append(markup)
+        else:
+            markups.append(at_each([_part(part, level, enlarging) for part in column], names))
+    return "".join(markups)
 
 
-def _at_size(size: AtSize, level: int) -> str:
-    heading = element(f"h{level}", words(size.name), id=size.anchor)
-    return element("section", heading, parts_markup(size.parts(), level))
-
-
-def _plate(plate: Plate, level: int) -> str:
+def _plate(plate: Plate, level: int, enlarging: Enlarging) -> str:
     """The pictures, then the key; cards that repeat what follows find no room beside them."""
-    pictures = element("ul", *(element("li", _picture(each)) for each in plate.pictures), class_="cards pictures")
+    pictures = element(
+        "ul", *(element("li", figure_markup(each, enlarging)) for each in plate.pictures), class_="cards pictures"
+    )
     others = (part for part in plate.beside if not isinstance(part, Cards))
-    return pictures + (_key(plate.key) if plate.key.fabrics else "") + parts_markup(others, level)
+    return pictures + (_key(plate.key) if plate.key.fabrics else "") + parts_markup(others, enlarging, level)
 
 
-def _tick(said: str) -> str:
-    return element("p", element("label", element("input", type="checkbox"), " ", said))
-
-
-# --- steps -------------------------------------------------------------------------------------------
-
-
-def _step(step: Step, level: int) -> str:
-    """One step: its pictures, its number and name, then what to do part by part."""
-    made = f", {step.made}" if step.made else ""
-    heading = element(f"h{level}", element("span", f"{step.number} ", class_="number"), words(step.name + made))
-    size = element("p", words(step.size), class_="quiet") if step.size else ""
-    remark = element("p", words(step.remark), class_="quiet") if step.remark else ""
-    remark += "".join(element("p", words(note), class_="note", dir="auto") for note in step.notes)
-    remark += "".join(map(_picture, step.photos)) + "".join(map(_web_link, step.links))
-    pictured = "with-pictures" if any(part.picture is not None for part in step.parts) else None
-    parts = "".join(_step_part(part, level + 1) for part in step.parts)
-    if pictured:
-        parts = element("ol", *(element("li", _step_part(part, level + 1)) for part in step.parts), class_="parts")
-    return element("li", *map(_picture, step.pictures), heading, size, parts, remark, class_=pictured)
-
-
-def _step_part(part: StepPart, level: int) -> str:
-    picture = _picture(part.picture) if part.picture is not None else ""
-    named = element(f"h{level}", words(f"{part.letter} {part.heading}".strip())) if part.heading else ""
-    sentences = " ".join(filter(None, ("" if part.heading else part.letter, *part.sentences)))
-    said = element("p", words(sentences), dir="auto") if sentences else ""
-    measure = _tick(element("strong", words(part.measure))) if part.measure else ""
-    after = element("p", words(" ".join(part.after))) if part.after else ""
-    return picture + named + said + measure + after
-
-
-# --- words -------------------------------------------------------------------------------------------
-
-
-def runs(said: RichText) -> str:
-    """Words with their emphasis and their links."""
-    return "".join(map(_run, said))
-
-
-def _run(run: TextRun) -> str:
-    markup = words(run.text)
-    if run.weight in _WEIGHTS:
-        markup = element(_WEIGHTS[run.weight], markup)
-    elif run.weight == "quiet":
-        markup = element("span", markup, class_="quiet")
-    return element("a", markup, href=address(run.target)) if run.target else markup
-
-
-def _listing(listing: Listing, level: int) -> str:
-    items = [element("li", parts_markup(item, level)) for item in listing.items]
+def _listing(listing: Listing, level: int, enlarging: Enlarging) -> str:
+    items = [element("li", parts_markup(item, enlarging, level)) for item in listing.items]
     if listing.start is None:
         return element("ul", *items)
     return element("ol", *items, start=None if listing.start == 1 else str(listing.start))
-
-
-def _picture(picture: Picture) -> str:
-    drawing = picture_markup(picture)
-    if not picture.caption:
-        return drawing
-    return element("figure", drawing, element("figcaption", words(picture.caption)))
 
 
 def _pairs(pairs: DefinitionList) -> str:
@@ -220,24 +176,28 @@ def _signs(signs: Signs) -> str:
     return element("ul", *lines, class_="signs")
 
 
-def _card(card: Card, level: int) -> str:
+def _card(card: Card, level: int, enlarging: Enlarging) -> str:
     """A card that leads somewhere is one link, of words alone inside, so that it is heard as one."""
     if not card.target:
         number = element("span", str(card.number), class_="number") if card.number else ""
-        return element("li", number, parts_markup(card.parts, level))
-    inside = [_inside(part, level) for part in card.parts]
+        return element("li", number, parts_markup(card.parts, enlarging, level))
+    inside = [_inside(part, level, enlarging) for part in card.parts]
     return element("li", element("a", *inside, href=address(card.target)))
 
 
-def _inside(part: Part, level: int) -> str:
+def _inside(part: Part, level: int, enlarging: Enlarging) -> str:
     """What a card that leads somewhere holds: its picture repeats its words."""
     if isinstance(part, Picture):
         return picture_markup(part, unseen=True)
-    return element("span", runs(part.words), class_="line") if isinstance(part, Paragraph) else _part(part, level)
+    return (
+        element("span", runs(part.words), class_="line")
+        if isinstance(part, Paragraph)
+        else _part(part, level, enlarging)
+    )
 
 
 def _places(places: Places) -> str:
-    items = [element("li", _run(entry)) for entry in places.entries]
+    items = [element("li", run_markup(entry)) for entry in places.entries]
     if not places.label:
         return element("ul", *items, class_="places")
     return element("nav", element("ul", *items, class_="places"), aria_label=places.label)

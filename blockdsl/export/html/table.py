@@ -9,6 +9,7 @@ from typing import Final
 from blockdsl.document.content import DataCell, DataColumn, Picture, RichText, RowGroup, SizeCell, Table, TickCell
 from blockdsl.export.html.elements import element, plain_fractions, words
 from blockdsl.export.html.picture import picture_markup
+from blockdsl.export.html.sizes import places_of
 
 _UNSEEN: Final = ("tick", "swatch")
 _FEW: Final = 3  # columns that fit every screen
@@ -24,21 +25,30 @@ def table_markup(table: Table, runs: Runs) -> str:
     bodies = [_body(group, table.columns, names_rows, runs) for group in table.groups]
     sizes = sum(column.kind == "size" for column in table.columns)
     kind = "ticked sizes" if sizes > 1 else "ticked"
-    ticked = kind if any(column.kind == "tick" for column in table.columns) else None
+    ticked = any(column.kind == "tick" for column in table.columns)
+    in_words = sum(column.kind != "size" for column in table.columns) >= _FEW
+    layout = kind if ticked else ("stacked" if in_words else None)
     caption = element("caption", words(table.caption))
-    markup = element("table", caption, element("thead", head), *bodies, class_=ticked)
-    if len(table.columns) <= _FEW:
+    markup = element("table", caption, element("thead", head), *bodies, class_=layout)
+    if layout or len(table.columns) <= _FEW:
         return markup
     return element("section", markup, class_="frame", aria_label=plain_fractions(table.caption), tabindex="0")
 
 
 def _head(column: DataColumn) -> str:
     named = element("span", words(column.head), class_="unseen") if column.kind in _UNSEEN else words(column.head)
-    return element("th", named, scope="col", class_=column.kind)
+    return element("th", named, scope="col", class_=column.kind, data_at=_at(column))
+
+
+def _at(column: DataColumn) -> str | None:
+    return places_of((column.at,)) if column.at else None
 
 
 def _body(group: RowGroup, columns: tuple[DataColumn, ...], names_rows: int, runs: Runs) -> str:
-    rows = [_row(row, columns, names_rows, runs) for row in group.rows]
+    rows = [
+        _row(row, columns, names_rows, runs, places_of((place,)) if group.by_size else None)
+        for place, row in enumerate(group.rows, start=1)
+    ]
     if not group.words:
         return element("tbody", *rows)
     swatch = picture_markup(group.swatch) if group.swatch is not None else ""
@@ -48,21 +58,23 @@ def _body(group: RowGroup, columns: tuple[DataColumn, ...], names_rows: int, run
     return element("tbody", element("tr", heading, class_="group"), *rows)
 
 
-def _row(row: tuple[DataCell, ...], columns: tuple[DataColumn, ...], names_rows: int, runs: Runs) -> str:
+def _row(
+    row: tuple[DataCell, ...], columns: tuple[DataColumn, ...], names_rows: int, runs: Runs, at: str | None
+) -> str:
     cells = []
-    several = sum(column.kind == "size" for column in columns) > 1
     for place, (cell, column) in enumerate(zip(row, columns, strict=True)):
         name, scope = ("th", "row") if place == names_rows else ("td", None)
-        named = column.kind == "spare" or (several and column.kind == "size")  # where a narrow screen breaks the row
+        named = place != names_rows and column.kind not in _UNSEEN  # where a narrow screen breaks the row
         head = plain_fractions(column.head) if named and cell else None
-        cells.append(element(name, _cell(cell, runs), scope=scope, class_=column.kind, data_of=head))
-    return element("tr", *cells)
+        told = {"scope": scope, "class_": column.kind, "data_of": head, "data_at": _at(column)}
+        cells.append(element(name, _cell(cell, runs), **told))
+    return element("tr", *cells, data_at=at)
 
 
 def _cell(cell: DataCell, runs: Runs) -> str:
     match cell:
         case TickCell():
-            return element("input", type="checkbox", aria_label=cell.what)
+            return element("label", element("input", type="checkbox", aria_label=cell.what), class_="box")
         case Picture():
             return picture_markup(cell)
         case SizeCell():
