@@ -33,6 +33,7 @@ NOUNS: Final = frozenset(
         "nine-patch",
         "sixteen-patch",
         "triangle pair",
+        "pieced square",
         "corner triangle",
         "large diamond",
         "plain patch",

@@ -75,7 +75,8 @@ def _by_form(thing: Thing, patches: Sequence[Patch]) -> Iterator[str]:
     square = outline is not None and is_rectangle(outline) and _is_square(outline)
     corners = sorted(len(ring) for ring in outlines)
     if square and corners == [3, 3]:
-        yield "half-square triangle"
+        # Some of a block may be made two at a time, and others from triangles: then they have two names.
+        yield from ("half-square triangle", "pieced square")
     if outline is not None and is_rectangle(outline) and not square and corners == [3, 3]:
         yield "half-rectangle triangle"
     if square and corners == [3, 3, 3, 3]:

@@ -250,6 +250,13 @@ part-sixteen-patch = { the.m }{ $count ->
        *[other] Sechzehner-Blöcke
     }
 }
+part-pieced-square = { the.n }{ $count ->
+    [one] Quadrat aus zwei Dreiecken
+   *[other] { $case ->
+        [dative] Quadraten aus zwei Dreiecken
+       *[other] Quadrate aus zwei Dreiecken
+    }
+}
 part-triangle-pair = { the.n }{ $count ->
     [one] Dreieckspaar
    *[other] { $case ->

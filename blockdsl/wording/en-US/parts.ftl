@@ -76,6 +76,10 @@ part-sixteen-patch = { $count ->
     [one] sixteen-patch
    *[other] sixteen-patches
 }
+part-pieced-square = { $count ->
+    [one] pieced square
+   *[other] pieced squares
+}
 part-triangle-pair = { $count ->
     [one] triangle pair
    *[other] triangle pairs

@@ -124,6 +124,10 @@ part-sixteen-patch = { the.m }{ $count ->
         [one] bloc de seize carrés
        *[other] blocs de seize carrés
     }
+part-pieced-square = { the.m }{ $count ->
+        [one] carré assemblé
+       *[other] carrés assemblés
+    }
 part-triangle-pair = { the.f }{ $count ->
         [one] paire de triangles
        *[other] paires de triangles
