@@ -5,7 +5,7 @@ What draws a thing is loaded when the thing is asked for, so that whoever only c
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import UTC, datetime
 from pathlib import PurePosixPath
 from types import MappingProxyType
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from blockdsl.export.pdf_page import PaintedPage
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColourwayFacts
+    from blockdsl.facts.bookfacts import BookBlockFacts
     from blockdsl.facts.possibility import Possibility
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Document, Page, Publication
@@ -220,12 +221,32 @@ def possibilities_svg(found: Sequence[Possibility], title: str) -> bytes:
 # --- sites -------------------------------------------------------------------------------------
 
 
-def site_files(book: BookFacts) -> dict[str, bytes]:
-    """The files of the book's web site, by name."""
+class SitePrint(Struct, frozen=True):
+    """What can be printed from a page of a site: what it is called there, its file's name, and its bytes."""
+
+    words: str
+    name: str
+    make: Callable[[], bytes]
+
+
+PrintsOf = Callable[["BookBlockFacts | QuiltFacts", str], Iterable[SitePrint]]
+"""What is printed of a block or a quilt; the files' names begin with that of its page."""
+
+
+def site_files(book: BookFacts, prints_of: PrintsOf | None = None) -> dict[str, bytes]:
+    """The files of the book's web site, by name; with `prints_of` what can be printed is among them."""
+    from blockdsl.document.content import WebFile
     from blockdsl.document.site import RESERVED, web_site
     from blockdsl.export.html import site_files as files_of
 
-    return files_of(web_site(book, Taken(RESERVED).take))
+    made: dict[str, bytes] = {}
+
+    def files(item: BookBlockFacts | QuiltFacts, name: str) -> tuple[WebFile, ...]:
+        prints = tuple(prints_of(item, name)) if prints_of is not None else ()
+        made.update((each.name, each.make()) for each in prints)
+        return tuple(WebFile(each.words, each.name) for each in prints)
+
+    return files_of(web_site(book, Taken(RESERVED).take, files)) | made
 
 
 def as_book(blocks: Sequence[BlockFacts], source: str, paper: str, quilts: Sequence[QuiltFacts] = ()) -> BookFacts:

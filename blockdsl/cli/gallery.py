@@ -14,7 +14,7 @@ from blockdsl.cli.settings import levels_asked
 from blockdsl.cli.status import ERRORS, FINE, USAGE, CannotGoOn
 from blockdsl.cli.writing import GALLERY, Writer
 from blockdsl.diagnostics import nearest_word
-from blockdsl.export.naming import slug
+from blockdsl.export.naming import Taken, slug
 from blockdsl.pipeline import Worked, work_through
 from blockdsl.pipeline import run as run_pipeline
 from blockdsl.printing import gallery_svg, possibilities_svg
@@ -61,10 +61,11 @@ def _write(files: dict[str, bytes], shown: str, works: Sequence[Worked], argumen
 
 def _files(blocks: Sequence[BlockFacts], title: str, paper: str) -> dict[str, bytes]:
     from blockdsl.document.gallery import gallery_site
+    from blockdsl.document.site import RESERVED
     from blockdsl.page.gallery import gallery_document
 
     document = gallery_document(blocks, title, paper=paper)
-    return _as_files(document, gallery_svg(blocks, title), gallery_site(blocks, title))
+    return _as_files(document, gallery_svg(blocks, title), gallery_site(blocks, title, Taken(RESERVED).take))
 
 
 def _as_files(document: Document, drawing: bytes, site: WebSite) -> dict[str, bytes]:

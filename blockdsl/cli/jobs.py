@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, Literal
 
@@ -58,7 +59,8 @@ class Job(Struct, frozen=True):
         from blockdsl.facts.quiltfacts import QuiltFacts
 
         if isinstance(self.facts, BookFacts) and self.what == "site":
-            yield site_output(self.facts, self.stem)
+            made = partial(_bytes_of, self, cache=cache)
+            yield site_output(self.facts, self.stem, self.kinds, self.printed, made)
         elif isinstance(self.facts, BookFacts):
             yield book_output(self.facts, self.stem, self.printed, cache)
         elif isinstance(self.facts, QuiltFacts):
@@ -125,6 +127,11 @@ def _key(job: Job, output: Output) -> str:
     """All that the bytes depend on, the maker's own font and colour too, which may stand anywhere."""
     ways = job.printed.font, job.printed.outline_words, job.accent
     return key_of(*output.depends, *ways) if any(ways) else key_of(*output.depends)
+
+
+def _bytes_of(job: Job, output: Output, *, cache: Cache) -> bytes:
+    """The bytes of an output that is no folder, from the cache or made now and kept there."""
+    return cache.made(_key(job, output) if cache.folder else "", output.make)
 
 
 def _do(job: Job, cache: Cache) -> MadeFiles:

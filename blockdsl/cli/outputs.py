@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Final
 
 import msgspec
 from msgspec import Struct
+from msgspec.structs import replace
 
 from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
@@ -16,6 +17,7 @@ from blockdsl.export.naming import Taken
 from blockdsl.printing import (
     FullSize,
     Print,
+    SitePrint,
     book_document,
     full_size_pdf,
     parts_at_full_size,
@@ -30,6 +32,7 @@ from blockdsl.printing import (
 if TYPE_CHECKING:
     from blockdsl.facts import BlockFacts, BookFacts
     from blockdsl.facts.blockfacts import ColourwayFacts
+    from blockdsl.facts.bookfacts import BookBlockFacts
     from blockdsl.facts.quiltfacts import QuiltFacts
     from blockdsl.marks.display_list import Page
     from blockdsl.page.step_slide import StepSlides
@@ -42,6 +45,9 @@ ASKED: Final = ("steps", "cut-files")
 
 _OF_FILES: Final = frozenset({"book", "web"})
 """Kinds that are made of a whole file and not of a block."""
+
+_FOR_SITES: Final = frozenset({"sheet", "templates"})
+"""Kinds that a web site has too, to be printed from its pages."""
 
 _DIAGRAMS: Final = ("letters", "grid", "cutting")
 """Names that a colourway's picture may not take."""
@@ -154,11 +160,47 @@ def book_bytes(book: BookFacts, printed: Print, cache: Cache) -> bytes:
     return pdf_bytes(book_document(book, printed, keeper), printed, keeper.painted)
 
 
-def site_output(book: BookFacts, stem: str) -> Output:
-    """The folder of the book's web site, which is made, kept and written as one; its bytes are packed."""
-    return Output(
-        f"{stem}.web", lambda: msgspec.msgpack.encode(site_files(book)), ("site", content_of(book)), folder=True
-    )
+def site_output(
+    book: BookFacts, stem: str, kinds: frozenset[str], printed: Print, made: Callable[[Output], bytes]
+) -> Output:
+    """The folder of the book's web site, which is made, kept and written as one; its bytes are packed.
+
+    Sheets, templates and papers are in it as far as `kinds` has them, so that it can be moved as a whole; `made` gives
+    the bytes of such an output, which may have been made before.
+    """
+    wanted = kinds & _FOR_SITES
+    prints = partial(_site_prints, kinds=wanted, printed=printed, made=made) if wanted else None
+    depends = ("site", content_of(book), *((tuple(sorted(wanted)), printed) if wanted else ()))
+    return Output(f"{stem}.web", lambda: msgspec.msgpack.encode(site_files(book, prints)), depends, folder=True)
+
+
+def _site_prints(
+    item: BookBlockFacts | QuiltFacts,
+    stem: str,
+    *,
+    kinds: frozenset[str],
+    printed: Print,
+    made: Callable[[Output], bytes],
+) -> Iterator[SitePrint]:
+    """The sheets of a block or a quilt, and of a block at each size the templates and papers that it needs."""
+    from blockdsl.facts.bookfacts import BookBlockFacts
+    from blockdsl.wording.messages import words_of
+    from blockdsl.wording.sheet import format_finished
+
+    if not isinstance(item, BookBlockFacts):
+        for output in quilt_outputs(item, stem, kinds & {"sheet"}, printed):
+            yield SitePrint(words_of(item)("site-pdf-sheet"), output.name, partial(made, output))
+        return
+    words = words_of(item.sizes[0])
+    whole = replace(item.sizes[0], sizes=item.sizes[1:])
+    for output in block_outputs(whole, stem, kinds & {"sheet"}, printed):
+        yield SitePrint(words("site-pdf-sheet"), output.name, partial(made, output))
+    for place, facts in enumerate(item.sizes, start=1):
+        named = stem if len(item.sizes) == 1 else f"{stem}-{place}"
+        for output in size_outputs(facts, named, kinds & {"templates"}, printed):
+            part = output.name.removesuffix(".pdf").rpartition(".")[2]
+            size = words(f"site-pdf-{part}", size=format_finished(facts))
+            yield SitePrint(size, output.name, partial(made, output))
 
 
 def _diagrams(block: BlockFacts, content: str, stem: str) -> Iterator[Output]:

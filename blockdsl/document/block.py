@@ -10,6 +10,7 @@ from functools import partial
 from typing import Final
 
 from blockdsl.document.content import (
+    NO_LESSONS,
     AtSize,
     AtSizes,
     Card,
@@ -20,6 +21,7 @@ from blockdsl.document.content import (
     Definition,
     DefinitionList,
     Heading,
+    Lessons,
     Listing,
     Paragraph,
     Part,
@@ -64,10 +66,11 @@ _SIMPLE: Final = 100  # with more patches the letters want a larger picture
 _MOST_TOLD: Final = 6  # of more fabrics a colourway names those alone that take another's place
 
 
-def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "") -> Parts:
+def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "", lessons: Lessons = NO_LESSONS) -> Parts:
     """The block at one finished size or more, which differ in measures alone: pictures are drawn once.
 
     `begin` is where the sizes and the cautions are explained for a whole book; without it they are said here.
+    `lessons` are where the methods are taught.
     """
     first, words = sizes[0], words_of(sizes[0])
     remark = words("book-other-sizes", size=format_finished(first)) if len(sizes) > 1 else ""
@@ -87,9 +90,9 @@ def block_parts(sizes: Sequence[BlockFacts], *, begin: str = "") -> Parts:
         *cutting(sizes, 2),
         *cuts_at_an_angle(first, 2, remark=remark and words("angle-one-size", size=format_finished(first))),
         *cutters(first, 2),
-        *units_to_make(sizes, 2),
+        *units_to_make(sizes, 2, lessons),
         *methods_compared(first, 2),
-        *_steps(sizes, remark),
+        *_steps(sizes, remark, lessons),
         *_applique(first),
         *_colourways(first),
         *recutting(first, 2),
@@ -190,14 +193,16 @@ def sizes_and_care(texts: Sequence[str], words: Messages) -> Columns:
 # --- sewing --------------------------------------------------------------------------------------------
 
 
-def _steps(sizes: Sequence[BlockFacts], remark: str) -> list[Section]:
+def _steps(sizes: Sequence[BlockFacts], remark: str, lessons: Lessons) -> list[Section]:
     """The steps; of several sizes those of the first, for whoever cannot choose."""
     first, words = sizes[0], words_of(sizes[0])
     if len(sizes) == 1 or not first.steps:
-        parts = steps_of(first)
+        parts = steps_of(first, lessons)
     else:
         each = (
-            AtSize(words("site-at-size", size=format_finished(facts)), f"size-{number}", partial(steps_of, facts))
+            AtSize(
+                words("site-at-size", size=format_finished(facts)), f"size-{number}", partial(steps_of, facts, lessons)
+            )
             for number, facts in enumerate(sizes, start=1)
         )
         parts = (AtSizes(tuple(each), remark),)

@@ -12,7 +12,8 @@ beside what (`Columns`, `Section.layout`), what may be left out where it would b
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
 from typing import Final, Literal
 
 from msgspec import Struct
@@ -35,6 +36,9 @@ class TextRun(Struct, frozen=True):
 
 
 RichText = tuple[TextRun, ...]
+Lessons = Mapping[str, "Reference"]
+"""For each method that is taught elsewhere in the book or site what leads there."""
+NO_LESSONS: Final[Lessons] = MappingProxyType({})
 PAGE_NUMBER: Final = "\N{OBJECT REPLACEMENT CHARACTER}"
 """The text of a run that stands for the number of the page to which it leads."""
 
@@ -270,7 +274,7 @@ class WebLink(Struct, frozen=True):
 class Step(Struct, frozen=True):
     """One step: its number and name, how many are `made`, their size, its pictures, its parts, a remark at its end.
 
-    `notes`, `photos` and `links` are the designer's own.
+    `lesson` leads to where its method is taught; `notes`, `photos` and `links` are the designer's own.
     """
 
     number: int
@@ -282,6 +286,7 @@ class Step(Struct, frozen=True):
     remark: str = ""
     notes: tuple[str, ...] = ()
     photos: tuple[Picture, ...] = ()
+    lesson: Reference | None = None
     links: tuple[WebLink, ...] = ()
 
 
@@ -376,10 +381,17 @@ Part = (
 Parts = tuple[Part, ...]
 
 
+class WebFile(Struct, frozen=True):
+    """A file of the site that is no page, such as what is printed of a block; `name` is the file's."""
+
+    words: str
+    name: str
+
+
 class WebPage(Struct, frozen=True):
     """One page. `name` is that of its file without ending; `over` stands above the title: a chapter, a remark.
 
-    `sizes` are the finished sizes of a block that has several; the reader chooses one.
+    `sizes` are the finished sizes of a block that has several; the reader chooses one. `files` are to be printed.
     """
 
     name: str
@@ -388,6 +400,7 @@ class WebPage(Struct, frozen=True):
     over: str = ""
     under: str = ""
     sizes: tuple[str, ...] = ()
+    files: tuple[WebFile, ...] = ()
 
 
 class WebSite(Struct, frozen=True):

@@ -11,12 +11,14 @@ from blockdsl.cutting.quilt_cuts import listed_names, with_mirror_image
 from blockdsl.document.assembly import assembly, finishing, prints
 from blockdsl.document.block import sizes_and_care
 from blockdsl.document.content import (
+    NO_LESSONS,
     Card,
     Cards,
     Definition,
     DefinitionList,
     FabricKey,
     Heading,
+    Lessons,
     Paragraph,
     Part,
     Parts,
@@ -66,7 +68,9 @@ def nowhere(block: BlockFacts) -> str:
     return ""
 
 
-def quilt_parts(facts: QuiltFacts, page_of: PageOf = nowhere, *, begin: str = "") -> Parts:
+def quilt_parts(
+    facts: QuiltFacts, page_of: PageOf = nowhere, *, begin: str = "", lessons: Lessons = NO_LESSONS
+) -> Parts:
     """One quilt. A block that has a part of its own is told there; of others the making is told here.
 
     `begin` is where the sizes and the cautions are explained for a whole book; without it they are said here.
@@ -85,7 +89,7 @@ def quilt_parts(facts: QuiltFacts, page_of: PageOf = nowhere, *, begin: str = ""
         *before_the_first_cut(facts, begin),
         *quilt_cutting(facts),
         *([] if made and alone else [_blocks(facts, page_of)]),
-        *(_making(facts, kind, alone=alone) for kind in made),
+        *(_making(facts, kind, lessons, alone=alone) for kind in made),
         *together,
         *prints(facts),
         *finishing(facts),
@@ -202,21 +206,21 @@ def _card(kind: QuiltKindFacts, colourway: str, count: int, page_of: PageOf) -> 
     )
 
 
-def _making(facts: QuiltFacts, kind: QuiltKindFacts, *, alone: bool) -> Section:
+def _making(facts: QuiltFacts, kind: QuiltKindFacts, lessons: Lessons, *, alone: bool) -> Section:
     """One block: its letters, what one takes, its units and steps."""
     block, words = kind.block, words_of(facts)
     size, count = plain_size(block.unfinished, block.unit, words), in_thousands(kind.count, words)
     title = words("blocks-title-one", block=block.name) if alone else title_of(kind, words)
     plan = next((plan for plan in block.colourways if alone and plan.name == kind.colourways[0][0]), None)
     remarks = (Paragraph(quiet(text)) for say in (format_between_marks, format_bias) if (text := say(block)))
-    steps = steps_of(block)
+    steps = steps_of(block, lessons)
     made = section(
         2,
         title,
         Plate((in_colour(block, plan), by_letter(block)), FabricKey(()), small=True),
         *_cutting_one(block, block_totals(facts, kind)),
         *remarks,
-        *units_to_make((block,), 3),
+        *units_to_make((block,), 3, lessons),
         *((section(3, words("sheet-steps"), *steps, aside=words("steps-aside")),) if steps else ()),
         aside=words("blocks-make-each", count=count, size=size),
     )

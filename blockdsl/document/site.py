@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 from itertools import groupby
-from pathlib import PurePosixPath
 from typing import Final
 
 from msgspec import Struct
@@ -16,11 +15,16 @@ from blockdsl.document.content import (
     Card,
     Cards,
     Heading,
+    Lessons,
     Paragraph,
     Part,
+    Parts,
     Places,
+    Reference,
+    RichText,
     Section,
     TextRun,
+    WebFile,
     WebPage,
     WebSite,
     plain,
@@ -33,9 +37,10 @@ from blockdsl.document.pictures import in_colour, of_quilt
 from blockdsl.document.quilt import PageOf, format_size, quilt_parts
 from blockdsl.document.reading import read_text
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, WordsFacts
+from blockdsl.facts.bookfacts import BookBlockFacts, BookFacts, ChapterFacts, WordsFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.facts.techniques import techniques_for
+from blockdsl.facts.techniquefacts import TechniqueFacts
+from blockdsl.facts.techniques import sewn_in_quilt, taught_in, techniques_for
 from blockdsl.wording.grammar import many
 from blockdsl.wording.lessons import technique_title
 from blockdsl.wording.messages import Messages, words_of
@@ -49,6 +54,15 @@ SEARCH: Final = "search"
 RESERVED: Final = (HOME, BLOCKS, GLOSSARY, SEARCH)
 """Names of pages that no block or text may take."""
 ChapterItem = WordsFacts | BookBlockFacts | QuiltFacts
+FilesOf = Callable[[BookBlockFacts | QuiltFacts, str], tuple[WebFile, ...]]
+"""What is printed of a block or a quilt, whose page has that name."""
+_OPENING: Final = 6
+
+
+def no_files(item: BookBlockFacts | QuiltFacts, name: str) -> tuple[WebFile, ...]:
+    """For a site of pages alone."""
+    del item, name
+    return ()
 
 
 class _Entry(Struct, frozen=True):
@@ -69,9 +83,16 @@ _Chapter = tuple[str, list[_Entry]]
 _Chapters = Sequence[_Chapter]
 
 
-def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
-    """The whole site. `name_of` gives each page its file's name from its title, never one twice nor one of RESERVED."""
+def web_site(book: BookFacts, name_of: Callable[[str], str], files_of: FilesOf = no_files) -> WebSite:
+    """The whole site. `name_of` gives each page its file's name from its title, never one twice nor one of RESERVED.
+
+    `files_of` says what is printed of a block or a quilt, by the name of its page.
+    """
     names = _names(book, name_of)
+    techniques = [
+        (technique, name_of(technique_title(technique))) for technique in (_taught(book) if book.techniques else ())
+    ]
+    lessons = {technique.method: _reference(technique, name, words_of(book)) for technique, name in techniques}
     told = [
         (facts, names[chapter, place])
         for chapter, place, item in _items(book)
@@ -83,16 +104,21 @@ def web_site(book: BookFacts, name_of: Callable[[str], str]) -> WebSite:
         (
             chapter.title,
             [
-                replace(_entry(item, chapter.title, names[number, place], page_of), mark=f"card-{number}-{place}")
-                for place, item in enumerate(chapter.items)
+                replace(
+                    _entry(item, chapter.title, _Named(names[number, place], page_of, lessons, files_of)),
+                    mark=f"card-{number}-{place}",
+                )
+                for place, item in enumerate(_with_titles(book, chapter))
             ],
         )
         for number, chapter in enumerate(book.chapters)
     ]
     if sum(len(entries) for _, entries in chapters) > 1:
         chapters = list(_with_front(chapters, book, name_of))
-    if book.techniques:
-        chapters.append((words_of(book)("book-techniques"), list(_techniques(book, name_of))))
+    if techniques:
+        used = {method: list(_users(chapters, method)) for method in lessons}
+        lessons_told = [_lesson(technique, name, used[technique.method]) for technique, name in techniques]
+        chapters.append((words_of(book)("book-techniques"), lessons_told))
     pages = [entry.page for _, entries in chapters for entry in entries]
     back = list(_back(chapters, pages, words_of(book)))
     home = WebPage(HOME, book.name, tuple(_contents(chapters, back, words_of(book))), under=_under(book))
@@ -113,13 +139,40 @@ def _with_front(chapters: _Chapters, book: BookFacts, name_of: Callable[[str], s
     yield from rest
 
 
-def _techniques(book: BookFacts, name_of: Callable[[str], str]) -> Iterator[_Entry]:
-    """A page for each way of making that the blocks use."""
+def _taught(book: BookFacts) -> tuple[TechniqueFacts, ...]:
+    """The lessons on all that the blocks and quilts take."""
     blocks = [*(facts for block in book.blocks for facts in block.sizes), *book.of_quilts]
-    for technique in techniques_for(blocks, tuple(book.quilts)):
-        title = technique_title(technique)
-        over = words_of(book)("book-techniques")
-        yield _Entry(WebPage(name_of(title), title, lesson_parts(technique), over=over))
+    return techniques_for(blocks, tuple(book.quilts))
+
+
+def _reference(technique: TechniqueFacts, name: str, words: Messages) -> Reference:
+    return Reference(words("site-lesson", lesson=technique_title(technique)), name)
+
+
+def _lesson(technique: TechniqueFacts, name: str, users: Sequence[WebPage]) -> _Entry:
+    """The page of a way of making, and the blocks and quilts that use it."""
+    title, words = technique_title(technique), words_of(technique.sections[0])
+    back = Places(tuple(TextRun(page.title, target=page.name) for page in users))
+    parts = lesson_parts(technique)
+    if users:
+        parts = (*parts, Section(Heading(2, plain(words("site-used-by"))), (back,)))
+    return _Entry(WebPage(name, title, parts, over=words("book-techniques")))
+
+
+def _users(chapters: _Chapters, method: str) -> Iterator[WebPage]:
+    """The pages of what is made by the method, in the order of the book."""
+    for _, entries in chapters:
+        for entry in entries:
+            if method in _methods(entry):
+                yield entry.page
+
+
+def _methods(entry: _Entry) -> set[str]:
+    blocks = entry.block.sizes if entry.block is not None else ()
+    if entry.quilt is not None:
+        blocks = tuple(kind.block for kind in entry.quilt.kinds)
+    used = {method for block in blocks for method, _ in taught_in(block)}
+    return used | set(sewn_in_quilt(entry.quilt) if entry.quilt is not None else ())
 
 
 def _back(chapters: _Chapters, pages: Sequence[WebPage], words: Messages) -> Iterator[WebPage]:
@@ -142,13 +195,56 @@ def _items(book: BookFacts) -> Iterator[tuple[int, int, ChapterItem]]:
 
 def _names(book: BookFacts, name_of: Callable[[str], str]) -> dict[tuple[int, int], str]:
     """The name of each item's page, given in reading order."""
-    return {(number, place): name_of(_title(item)) for number, place, item in _items(book)}
+    return {
+        (number, place): name_of(item.title if isinstance(item, _Titled) else item.name)
+        for number, chapter in enumerate(book.chapters)
+        for place, item in enumerate(_with_titles(book, chapter))
+    }
 
 
-def _title(item: ChapterItem) -> str:
-    if isinstance(item, WordsFacts):
-        return read_text(item.markdown).title or _title_of(item.path)
-    return item.name
+class _Titled(Struct, frozen=True):
+    """The maker's own words with the title of their page."""
+
+    title: str
+    parts: Parts
+
+
+def _with_titles(book: BookFacts, chapter: ChapterFacts) -> Iterator[_Titled | BookBlockFacts | QuiltFacts]:
+    """The items of a chapter. A text without a heading opens its chapter, or goes by the words that it begins with."""
+    for place, item in enumerate(chapter.items):
+        if not isinstance(item, WordsFacts):
+            yield item
+            continue
+        told = read_text(item.markdown)
+        title, parts = told.title, told.parts
+        if not title and parts and isinstance(parts[0], Heading):
+            title, parts = _run_together(parts[0].words), _raised(parts[1:])
+        if not title:
+            title = chapter.title if place == 0 else _opening(parts)
+        yield _Titled(title or chapter.title or book.name, parts)
+
+
+def _raised(parts: Parts) -> Parts:
+    """The parts below a heading that became the title: none of theirs leaves out a level."""
+    level = 1
+    raised: list[Part] = []
+    for part in parts:
+        if isinstance(part, Heading):
+            level = min(part.level, level + 1)
+            raised.append(replace(part, level=level))
+        else:
+            raised.append(part)
+    return tuple(raised)
+
+
+def _opening(parts: Parts) -> str:
+    """The first words of what is said, a few of them."""
+    said = next((_run_together(part.words) for part in parts if isinstance(part, Paragraph)), "").split()
+    return " ".join(said[:_OPENING]) + (" …" if len(said) > _OPENING else "")
+
+
+def _run_together(words: RichText) -> str:
+    return "".join(run.text for run in words)
 
 
 def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
@@ -156,23 +252,30 @@ def _page_of(told: Sequence[tuple[BlockFacts, str]], block: BlockFacts) -> str:
     return next((page for facts, page in told if facts.name == block.name and facts == block), "")
 
 
-def _entry(item: ChapterItem, chapter: str, name: str, page_of: PageOf) -> _Entry:
-    if isinstance(item, BookBlockFacts):
-        return _Entry(WebPage(name, item.name, block_parts(item.sizes), over=chapter, sizes=_sizes(item)), block=item)
+class _Named(Struct, frozen=True):
+    """The name of an item's page, and what it leads to."""
+
+    name: str
+    page_of: PageOf
+    lessons: Lessons
+    files_of: FilesOf
+
+
+def _entry(item: _Titled | BookBlockFacts | QuiltFacts, chapter: str, named: _Named) -> _Entry:
+    name, lessons = named.name, named.lessons
+    if isinstance(item, _Titled):
+        return _Entry(WebPage(name, item.title, item.parts, over=chapter))
+    files = named.files_of(item, name)
     if isinstance(item, QuiltFacts):
-        return _Entry(WebPage(name, item.name, quilt_parts(item, page_of), over=chapter), quilt=item)
-    return _Entry(WebPage(name, _title(item), read_text(item.markdown).parts, over=chapter))
+        parts = quilt_parts(item, named.page_of, lessons=lessons)
+        return _Entry(WebPage(name, item.name, parts, over=chapter, files=files), quilt=item)
+    parts = block_parts(item.sizes, lessons=lessons)
+    return _Entry(WebPage(name, item.name, parts, over=chapter, sizes=_sizes(item), files=files), block=item)
 
 
 def _sizes(block: BookBlockFacts) -> tuple[str, ...]:
     """The finished sizes to choose from; nothing for a block of one."""
     return tuple(map(format_finished, block.sizes)) if len(block.sizes) > 1 else ()
-
-
-def _title_of(path: str) -> str:
-    """A text without a heading goes by its file's name."""
-    words = PurePosixPath(path).stem.replace("-", " ").replace("_", " ").strip()
-    return words[:1].upper() + words[1:] or "Words"
 
 
 def _under(book: BookFacts) -> str:

@@ -8,7 +8,20 @@ from typing import Final
 
 from msgspec.structs import replace
 
-from blockdsl.document.content import Paragraph, Parts, Picture, Sign, Signs, Step, StepPart, Steps, WebLink, plain
+from blockdsl.document.content import (
+    NO_LESSONS,
+    Lessons,
+    Paragraph,
+    Parts,
+    Picture,
+    Sign,
+    Signs,
+    Step,
+    StepPart,
+    Steps,
+    WebLink,
+    plain,
+)
 from blockdsl.document.pictures import filling, photo
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.stepfacts import StepFacts
@@ -30,14 +43,23 @@ _SCENE_PT: Final = (180.0, 136.0)
 _SIGN_PT: Final = (24.0, 13.0)
 
 
-def steps_of(facts: BlockFacts) -> Parts:
+def steps_of(facts: BlockFacts, lessons: Lessons = NO_LESSONS) -> Parts:
     """The key and all steps; nothing for a block of one patch, a remark for one of too many."""
     if facts.steps:
         look = look_of(facts)
-        return (_key(facts, look.words), Steps(tuple(step_of(step, look) for step in facts.steps)))
+        return (
+            _key(facts, look.words),
+            Steps(tuple(_with_lesson(step_of(step, look), step, lessons) for step in facts.steps)),
+        )
     if facts.sewing is None or facts.sewing.is_told:
         return ()
     return (Paragraph(plain(format_too_many(facts))),)
+
+
+def _with_lesson(told: Step, step: StepFacts, lessons: Lessons) -> Step:
+    """The step with what leads to the lesson of its method."""
+    by_method = step.made_by is not None or bool(step.lesson)
+    return replace(told, lesson=lessons.get(step.method)) if by_method else told
 
 
 def step_of(step: StepFacts, look: StepLook, signs: float = 1.0) -> Step:

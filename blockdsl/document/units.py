@@ -7,11 +7,13 @@ from collections.abc import Sequence
 from msgspec.structs import replace
 
 from blockdsl.document.content import (
+    NO_LESSONS,
     Card,
     Cards,
     DataCell,
     DataColumn,
     Heading,
+    Lessons,
     Paragraph,
     Part,
     RowGroup,
@@ -35,33 +37,39 @@ from blockdsl.wording.messages import words_of
 from blockdsl.wording.sheet import format_finished, format_method, format_sides, unit_title
 
 
-def units_to_make(sizes: Sequence[BlockFacts], level: int) -> list[Part]:
+def units_to_make(sizes: Sequence[BlockFacts], level: int, lessons: Lessons = NO_LESSONS) -> list[Part]:
     """The units with what they measure at each size; sizes whose units differ have a section each."""
     words = words_of(sizes[0])
     if len({_way_of_making(facts) for facts in sizes}) > 1:
         return [
-            replace(_section(words("units-title-size", size=format_finished(facts)), [facts], level), at=(place,))
+            replace(
+                _section(words("units-title-size", size=format_finished(facts)), [facts], level, lessons), at=(place,)
+            )
             for place, facts in enumerate(sizes, start=1)
             if facts.units
         ]
-    return [_section(words("units-title"), sizes, level)] if sizes[0].units else []
+    return [_section(words("units-title"), sizes, level, lessons)] if sizes[0].units else []
 
 
 def _way_of_making(facts: BlockFacts) -> object:
     return tuple((unit.title, unit.count, unit.method, unit.spare) for unit in facts.units)
 
 
-def _section(title: str, sizes: Sequence[BlockFacts], level: int) -> Section:
+def _section(title: str, sizes: Sequence[BlockFacts], level: int, lessons: Lessons) -> Section:
     fabrics = fabrics_of(sizes[0])
     alike = zip(*(facts.units for facts in sizes), strict=True)
-    cards = tuple(_card(sizes, units, fabrics, level + 1) for units in alike)
+    cards = tuple(_card(sizes, units, fabrics, level + 1, lessons) for units in alike)
     return section(level, title, Cards("units", cards), aside=words_of(sizes[0])("units-aside"))
 
 
-def _card(sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabrics, level: int) -> Card:
+def _card(
+    sizes: Sequence[BlockFacts], units: Sequence[UnitFacts], fabrics: Fabrics, level: int, lessons: Lessons
+) -> Card:
     facts, unit, words = sizes[0], units[0], words_of(sizes[0])
     spare = (TextRun(words("units-spare", count=unit.spare)),) if unit.spare else ()
-    method = Paragraph(quiet(words("units-method", method=format_method(unit.method, words))))
+    lesson = lessons.get(unit.method)
+    said = TextRun(words("units-method", method=format_method(unit.method, words)), "quiet")
+    method = Paragraph((replace(said, target=lesson.target) if lesson is not None else said,))
     finished = Paragraph(quiet(words("units-finished", size=plain_size(unit.finished, facts.unit, words))))
     measure = words("units-measure", size=plain_size(unit.unfinished, facts.unit, words))
     one_size: tuple[Part, ...] = (finished, method, Tick(strong(measure)))

@@ -44,7 +44,7 @@ def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = 
     language = languages[0] if languages else None
     found: dict[str, list[TechniqueFacts]] = {}
     for block in blocks:
-        used = _used_by(block)
+        used = taught_in(block)
         for method, lesson in LESSONS.items():
             shapes = [shape for shape in lesson.topics if (method, shape) in used]
             if shapes:
@@ -55,7 +55,7 @@ def techniques_for(blocks: Sequence[BlockFacts], quilts: Sequence[QuiltFacts] = 
     return tuple(_together(found[method]) for method in LESSONS if method in found)
 
 
-def _used_by(block: BlockFacts) -> set[tuple[str, str]]:
+def taught_in(block: BlockFacts) -> set[tuple[str, str]]:
     """Each method with the topic of it that teaches what a block takes."""
     used = {(unit.method, topic_shape(unit.method, unit.shape)) for unit in block.units if unit.method in LESSONS}
     all_folded = sum(paper.count for paper in block.papers) == len(block.placed)

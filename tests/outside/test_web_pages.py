@@ -10,6 +10,7 @@ from urllib.parse import unquote
 
 import pytest
 from fontTools.ttLib import TTFont
+from pypdf import PdfReader
 
 from tests.outside.web.reading import Node, read_page
 
@@ -140,6 +141,20 @@ def test_a_quilt_is_told_from_what_to_buy_to_its_label(demo_site: Path) -> None:
     assert [heading.words for heading in page.all("h3")][-1] == "11 Label"
 
 
+def test_texts_are_titled_as_their_maker_wrote_not_as_their_files_are_called(demo_site: Path) -> None:
+    titles = {path.name: read_page(path).one("h1").words for path in demo_site.glob("*.html")}
+    assert titles["four-of-them-together.html"] == "Four of them together"  # text/rip-current.md
+    assert titles["from-other-shores.html"] == "From other shores"  # text/shores.md, the first of its chapter
+    assert not {"Rip current", "Shores", "Intro"} & set(titles.values())
+
+
+def test_every_method_leads_to_its_lesson_and_the_lesson_back_to_its_blocks(demo_site: Path) -> None:
+    page, lesson = (read_page(demo_site / f"{name}.html") for name in ("harbour-light", "four-at-a-time"))
+    led_to = [link.words for link in page.all("a") if link.attributes["href"] == "four-at-a-time.html"]
+    assert led_to == ["Method: four at a time", "Lesson: Four at a time"]
+    assert "harbour-light.html" in {link.attributes["href"] for link in lesson.one("main").all("a")}
+
+
 def test_a_word_is_explained_with_the_first_page_that_says_it(demo_site: Path) -> None:
     page = read_page(demo_site / "words.html")
     entries = {entry.one("dt").words: entry for entry in page.all("div")}
@@ -232,16 +247,18 @@ def test_markup_in_names_and_notes_is_shown_as_it_was_written(rough_site: Path) 
 
 
 def test_the_makers_own_words_keep_their_lists_emphasis_and_quotations(rough_site: Path) -> None:
-    page = read_page(rough_site / "rough.html")
+    page = read_page(rough_site / "deep-at-once.html")
     assert page.one("ol").attributes["start"] == "3"
     assert page.one("em").words == "light"
     assert "Somebody said 2 1/2 in." in page.one("blockquote").words
     assert "kept    as it is" in "".join(map(str, page.one("pre").children))
-    assert [heading.tag for heading in page.all("h2")] + [heading.tag for heading in page.all("h3")] == ["h2", "h3"]
+    assert page.one("h1").words == "Deep at once"  # the heading that the text begins with, not its file's name
+    assert [heading.words for heading in page.all("h2")] == ["Deeper at once"]
+    assert not list(page.all("h3"))
 
 
 def test_a_link_to_elsewhere_in_the_makers_words_is_said_not_followed(rough_site: Path) -> None:
-    page = read_page(rough_site / "rough.html")
+    page = read_page(rough_site / "deep-at-once.html")
     assert "a link (https://example.org/a?b=1&c=2)" in page.words
     assert all("example" not in link.attributes["href"] for link in page.all("a"))
 
@@ -264,6 +281,30 @@ def test_blocks_without_a_book_have_a_site_when_it_is_asked_for(
     home = read_page(tmp_path / "harbour-light.web" / "index.html")
     assert home.one("h1").words == "Harbour Light"
     assert (tmp_path / "harbour-light.web" / "harbour-light.html").is_file()
+
+
+def test_a_site_has_the_sheets_and_templates_that_are_asked_for_too(
+    project: Path, blockdsl_command: str, tmp_path: Path
+) -> None:
+    """Pilot's Star is cut by template; Churn Dash is cut with a ruler, so nobody needs templates for it."""
+    words = [
+        blockdsl_command,
+        "build",
+        "book.block",
+        "-o",
+        str(tmp_path),
+        "--no-cache",
+        "--only",
+        "web,sheet,templates",
+    ]
+    subprocess.run(words, cwd=project / "library/demo", check=True, capture_output=True)
+    site = tmp_path / "a-harbour-sampler.web"
+    for block, sizes in (("pilot-s-star", 2), ("churn-dash", 0)):
+        page = read_page(site / f"{block}.html")
+        files = [link.attributes["href"] for link in page.one("main").all("a") if link.words.endswith("(PDF)")]
+        assert len(files) == 1 + sizes
+        assert all((site / name).read_bytes().startswith(b"%PDF") for name in files)
+        assert page.one("h1").words.split()[0] in PdfReader(site / files[0]).pages[0].extract_text()
 
 
 def test_a_site_is_the_same_bytes_twice(project: Path, blockdsl_command: str, tmp_path: Path, rough_site: Path) -> None:

@@ -34,7 +34,7 @@ from blockdsl.document.content import (
 )
 from blockdsl.export.html.elements import address, element, words
 from blockdsl.export.html.picture import Enlarging, figure_markup, picture_markup
-from blockdsl.export.html.runs import heading_markup, run_markup, runs, tick_markup, web_link_markup
+from blockdsl.export.html.runs import heading_markup, reference_markup, run_markup, runs, tick_markup, web_link_markup
 from blockdsl.export.html.sizes import at_each, places_of
 from blockdsl.export.html.steps import steps_markup
 from blockdsl.export.html.table import table_markup
@@ -82,7 +82,7 @@ def _part(part: Part, level: int, enlarging: Enlarging) -> str:  # noqa: C901, P
         case Places():
             return _places(part)
         case Reference():
-            return element("p", element("a", words(part.text), href=address(part.target)))
+            return reference_markup(part)
         case WebLink():
             return web_link_markup(part)
         case Prose():

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from blockdsl.document.content import Heading, RichText, TextRun, WebLink
+from blockdsl.document.content import Heading, Reference, RichText, TextRun, WebLink
 from blockdsl.export.html.elements import address, element, words
 
 _WEIGHTS: Final = {"strong": "strong", "emphasis": "em"}
@@ -40,6 +40,11 @@ def tick_markup(said: str) -> str:
     return element(
         "p", element("label", element("input", type="checkbox"), " ", element("span", said)), class_="tickable"
     )
+
+
+def reference_markup(reference: Reference) -> str:
+    """Words that lead to another part of the site."""
+    return element("p", element("a", words(reference.text), href=address(reference.target)))
 
 
 def web_link_markup(link: WebLink) -> str:

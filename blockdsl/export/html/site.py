@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from functools import cache
 from importlib.resources import files as resources
 from typing import Final
+from urllib.parse import quote
 
 import msgspec
 
@@ -91,7 +92,7 @@ def _document(site: WebSite, place: int) -> str:
     page, say = site.pages[place], messages(site.language)
     title = page.title if place == 0 else f"{page.title} – {site.title}"
     enlarging = say("site-enlarge")
-    parts = parts_markup(page.parts, enlarging)
+    parts = parts_markup(page.parts, enlarging) + _files(page, say)
     switch = switch_markup(page.sizes, say("site-choose-size"))
     main = element("main", _title(page), switch, parts, id=_MAIN, tabindex="-1")
     return _whole(site, title, (_top(site, page if place else None, say), main, _turn(site, place, say)), say)
@@ -127,6 +128,14 @@ def _top(site: WebSite, page: WebPage | None, say: Messages) -> str:
         here = element("p", home, " " if over else "", over, dir="auto")
     search = element("p", element("a", say("site-search"), href=file_name(SEARCH)), class_="find")
     return element("header", here, search, class_="top")
+
+
+def _files(page: WebPage, say: Messages) -> str:
+    """What can be printed; nothing where nothing can."""
+    if not page.files:
+        return ""
+    links = (element("li", element("a", words(file.words), href=quote(file.name))) for file in page.files)
+    return element("section", element("h2", say("site-print")), element("ul", *links, class_="places"))
 
 
 def _search_page(site: WebSite) -> str:

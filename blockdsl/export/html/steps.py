@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from blockdsl.document.content import Step, StepPart, Steps
 from blockdsl.export.html.elements import element, words
 from blockdsl.export.html.picture import Enlarging, figure_markup
-from blockdsl.export.html.runs import tick_markup, web_link_markup
+from blockdsl.export.html.runs import reference_markup, tick_markup, web_link_markup
 from blockdsl.export.html.sizes import at_each
 
 
@@ -49,10 +49,11 @@ def _step(column: Sequence[Step], names: Sequence[str], level: int, enlarging: E
 
 
 def _after(step: Step, enlarging: Enlarging) -> str:
-    """What is added to a step: a remark, and the designer's own notes, pictures and links."""
+    """What is added to a step: its lesson, a remark, the designer's notes, pictures and links."""
     notes = (element("p", words(note), class_="note", dir="auto") for note in step.notes)
     photos = (figure_markup(photo, enlarging) for photo in step.photos)
-    return "".join((_quiet(step.remark), *notes, *photos, *map(web_link_markup, step.links)))
+    lesson = reference_markup(step.lesson) if step.lesson is not None else ""
+    return "".join((lesson, _quiet(step.remark), *notes, *photos, *map(web_link_markup, step.links)))
 
 
 def _part(column: Sequence[StepPart], names: Sequence[str], level: int, enlarging: Enlarging) -> str:

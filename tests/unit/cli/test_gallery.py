@@ -42,10 +42,17 @@ def test_the_pdf_names_every_block_below_its_family(shown: Path) -> None:
     assert places == sorted(places)
 
 
-def test_every_picture_of_the_web_page_says_in_words_what_it_shows(shown: Path) -> None:
-    page = (shown / "three-of-us.web" / "index.html").read_text(encoding="utf-8")
-    pictures = re.findall(r"<svg[^>]*>", page)
-    assert len(pictures) == 3
+def test_each_block_of_the_web_site_leads_to_a_page_of_its_own(shown: Path) -> None:
+    site = shown / "three-of-us.web"
+    home = (site / "index.html").read_text(encoding="utf-8")
+    assert re.findall(r'<li><a href="([a-z]+\.html)"><svg', home) == ["pinwheel.html", "nine.html", "four.html"]
+    assert re.findall(r'href="index\.html#([^"]+)"', home) == re.findall(r'<h2 id="([^"]+)"', home)
+
+
+def test_every_picture_of_a_blocks_page_says_in_words_what_it_shows(shown: Path) -> None:
+    page = (shown / "three-of-us.web" / "four.html").read_text(encoding="utf-8")
+    pictures = re.findall(r"<svg[^>]*role[^>]*>", page)
+    assert len(pictures) == 2
     assert all(re.search(r'aria-label="[^"]{20,}"', picture) for picture in pictures)
     assert "Everybody's, and nobody's." in page.replace("&#x27;", "'").replace("’", "'")
 
