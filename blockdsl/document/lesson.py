@@ -60,15 +60,15 @@ _MOST_USES: Final = 12
 _MOST_BOUND: Final = 20  # a table of no more rows stands on one page
 
 
-def lesson_parts(technique: TechniqueFacts) -> Parts:
-    """What the method is good for, the signs, the steps of each kind of unit, all sizes, the cautions."""
+def lesson_parts(technique: TechniqueFacts, *, cautioned: bool = False) -> Parts:
+    """What the method is good for, the signs, the steps of each kind of unit, all sizes; the cautions but once."""
     return (
         Paragraph(plain(technique_about(technique))),
         _signs(technique.sections[0]),
         *map(_lesson, technique.sections),
         *(part for each in technique.sections for part in (*_uses(each), *_common_sizes(each))),
         *_remark(technique),
-        _care(technique),
+        *(() if cautioned else (_care(technique),)),
     )
 
 

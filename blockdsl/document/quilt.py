@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Final
 
-from msgspec.structs import replace
-
 from blockdsl.cutting.quilt_cuts import listed_names, with_mirror_image
 from blockdsl.document.assembly import assembly, finishing, prints
 from blockdsl.document.block import sizes_and_care
@@ -78,9 +76,6 @@ def quilt_parts(
     words = words_of(facts)
     made = [kind for kind in facts.kinds if len(kind.block.placed) > 1 and not page_of(kind.block)]
     alone = len(facts.kinds) == 1 and len(facts.kinds[0].colourways) == 1
-    together = assembly(facts)
-    if made:
-        together = [replace(part, opens=True) if isinstance(part, Section) else part for part in together]
     return (
         _measures(facts),
         Plate((of_quilt(facts),), key_of(facts.fabrics_used, words), tuple(_beside(facts))),
@@ -90,7 +85,7 @@ def quilt_parts(
         *quilt_cutting(facts),
         *([] if made and alone else [_blocks(facts, page_of)]),
         *(_making(facts, kind, lessons, alone=alone) for kind in made),
-        *together,
+        *assembly(facts),
         *prints(facts),
         *finishing(facts),
     )
@@ -214,7 +209,7 @@ def _making(facts: QuiltFacts, kind: QuiltKindFacts, lessons: Lessons, *, alone:
     plan = next((plan for plan in block.colourways if alone and plan.name == kind.colourways[0][0]), None)
     remarks = (Paragraph(quiet(text)) for say in (format_between_marks, format_bias) if (text := say(block)))
     steps = steps_of(block, lessons)
-    made = section(
+    return section(
         2,
         title,
         Plate((in_colour(block, plan), by_letter(block)), FabricKey(()), small=True),
@@ -224,7 +219,6 @@ def _making(facts: QuiltFacts, kind: QuiltKindFacts, lessons: Lessons, *, alone:
         *((section(3, words("sheet-steps"), *steps, aside=words("steps-aside")),) if steps else ()),
         aside=words("blocks-make-each", count=count, size=size),
     )
-    return replace(made, opens=True)
 
 
 def _cutting_one(block: BlockFacts, totals: Totals) -> list[Part]:

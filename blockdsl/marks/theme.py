@@ -112,8 +112,8 @@ ACCENT: Final = "#8A3B2A"
 WHITE: Final = "#ffffff"
 
 # The type scale: each step about a fifth to a quarter larger, the title apart from all of them.
-SMALL_PT: Final = 7.5
-BODY_PT: Final = 9.0
+SMALL_PT: Final = 8.5
+BODY_PT: Final = 10.0
 LEAD_PT: Final = 11.0
 HEADING_PT: Final = 13.0
 TITLE_PT: Final = 28.0

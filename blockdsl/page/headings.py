@@ -2,24 +2,28 @@
 
 from __future__ import annotations
 
-from blockdsl.marks.display_list import Mark
-from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, rule, width_of
+from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, paragraph, rule, width_of
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, HEADING_PT, LEAD_PT, QUIET, STEP_PT
 from blockdsl.page.flow import Flowable
 from blockdsl.wording.messages import Messages
 
 
 def heading(text: str, width_pt: float = CONTENT_WIDTH_PT, aside: str = "", level: int = 2) -> Flowable:
-    """A section's heading under a rule, with a quiet remark at its right end; bound to what follows."""
+    """A section's heading under a rule, with a quiet remark at its right end, or below it; bound to what follows."""
     style = TextStyle(HEADING_PT if level <= 3 else LEAD_PT, "bold")
     baseline = 2 * STEP_PT + style.baseline_pt
     quiet = TextStyle(BODY_PT, "regular", QUIET)
     text = fitted(text, width_pt, style)
     marks: list[Mark] = [rule(0.0, width_pt), *line(text, 0.0, baseline, style)]
-    if aside:
-        room = width_pt - width_of(text, style) - 4 * STEP_PT
-        marks += line_ending(fitted(aside, room, quiet), width_pt, baseline, quiet) if room > 0 else ()
-    return Flowable(2 * STEP_PT + style.line_pt + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep_with_next=True)
+    y = 2 * STEP_PT + style.line_pt
+    if aside and width_of(aside, quiet) <= width_pt - width_of(text, style) - 4 * STEP_PT:
+        marks += line_ending(aside, width_pt, baseline, quiet)
+    elif aside:
+        tall, below = paragraph(aside, width_pt, quiet)
+        marks += moved(below, 0.0, y)
+        y += tall
+    return Flowable(y + STEP_PT, tuple(marks), before_pt=5 * STEP_PT, keep_with_next=True)
 
 
 def continued(text: str, words: Messages) -> Flowable:

@@ -7,7 +7,7 @@ from typing import Final
 
 from msgspec.structs import replace
 
-from blockdsl.document.content import Picture, Section, Step, Steps
+from blockdsl.document.content import Part, Picture, Section, Step, Steps
 from blockdsl.document.lesson import lesson_parts
 from blockdsl.facts.techniquefacts import TechniqueFacts
 from blockdsl.geometry.fraction_text import fraction_text
@@ -25,7 +25,7 @@ from blockdsl.marks.theme import (
     paper_named,
     span_pt,
 )
-from blockdsl.page.flow import Drawn, Flowable, run_over_pages
+from blockdsl.page.flow import Drawn, Flowable, pages_taken, run_over_pages, stacked
 from blockdsl.page.headings import heading
 from blockdsl.page.parts import flowables
 from blockdsl.page.sheet import footer
@@ -62,50 +62,43 @@ def _words(technique: TechniqueFacts) -> Messages:
     return words_of(technique.sections[0])
 
 
-def technique_bodies(technique: TechniqueFacts, paper: PaperSize) -> list[tuple[Mark, ...]]:
-    """What stands on each page of a technique above its foot, for whoever binds it with others."""
+def technique_bodies(technique: TechniqueFacts, paper: PaperSize, *, cautioned: bool = False) -> list[tuple[Mark, ...]]:
+    """What stands on each page of a technique above its foot, for whoever binds it with others.
+
+    One kind of unit follows the other, then all sizes. The pictures are the largest with which that takes the fewest
+    pages. In a book whose reader has been `cautioned` the cautions are not said again.
+    """
     content = paper.content
     room = Box(content.x_pt, content.y_pt, content.width_pt, content.height_pt - FOOTER_HEIGHT_PT)
-    return [marks for pieces in _chapters(technique, room) for marks in run_over_pages(pieces, room)]
-
-
-def _chapters(technique: TechniqueFacts, room: Box) -> list[list[Flowable]]:
-    """What begins a page: the steps of each kind of unit, then all sizes, with the cautions at the end."""
-    parts, words = lesson_parts(technique), _words(technique)
-    lessons = [part for part in parts if isinstance(part, Section) and isinstance(part.parts[0], Steps)]
-    first, last = parts.index(lessons[0]), parts.index(lessons[-1])
+    parts, words = lesson_parts(technique, cautioned=cautioned), _words(technique)
     title = line(technique_title(technique), -0.8, _TITLE.baseline_pt, _TITLE)
-    head = [Flowable(_TITLE.line_pt + STEP_PT, title, keep_with_next=True), *flowables(parts[:first], words)]
-    sizes = any(isinstance(part, Section) for part in parts[last + 1 :])
-    end = flowables(parts[last + 1 :], words)
-    chapters = [
-        _on_one_page(
-            lesson,
-            [replace(piece, keep_with_next=True) for piece in head] if not place else [],
-            [] if sizes or place < len(lessons) - 1 else end,
-            room,
-        )
-        for place, lesson in enumerate(lessons)
-    ]
-    return [*chapters, end] if sizes else chapters
+    head = Flowable(_TITLE.line_pt + STEP_PT, title, keep_with_next=True)
+    laid = [None if _is_lesson(part) else flowables((part,), words) for part in parts]
+
+    def tried(picture_pt: float) -> tuple[int, int, list[Flowable]]:
+        """How many kinds of unit are too long for a page, how many pages all of it takes, and what they are."""
+        found, too_long = [head], 0
+        for part, known in zip(parts, laid, strict=True):
+            lesson = _steps(part, picture_pt) if known is None and isinstance(part, Section) else known or []
+            too_long += known is None and stacked(lesson)[0] > room.height_pt
+            found += lesson
+        return too_long, pages_taken(found, room), found
+
+    _, _, pieces = min(map(tried, _PICTURES_PT), key=lambda each: each[:2])
+    return run_over_pages(pieces, room)
 
 
-def _on_one_page(lesson: Section, head: list[Flowable], end: list[Flowable], room: Box) -> list[Flowable]:
-    """The steps with the largest pictures that leave all on one page, or all but the end, or as small as they get."""
-    for closing in (end, []):
-        for picture_pt in _PICTURES_PT:
-            pieces = [*head, *_steps(lesson, picture_pt)]
-            if len(run_over_pages([*pieces, *closing], room)) == 1:
-                return [*pieces, *end]
-    return [*pieces, *end]
+def _is_lesson(part: Part) -> bool:
+    return isinstance(part, Section) and isinstance(part.parts[0], Steps)
 
 
 def _steps(lesson: Section, picture_pt: float) -> list[Flowable]:
-    """The kind of unit and its steps."""
+    """The kind of unit and its steps, bound together: nobody turns the page in the middle of a lesson."""
     (steps,) = (part for part in lesson.parts if isinstance(part, Steps))
     first, *others = step_rows(steps.steps, picture_pt)
     named = heading(plain_words(lesson.heading.words), aside=fraction_text(lesson.heading.aside))
-    return [replace(named, before_pt=3 * STEP_PT), replace(first, before_pt=0.0), *others]
+    pieces = [replace(named, before_pt=3 * STEP_PT), replace(first, before_pt=0.0), *others]
+    return [*(replace(piece, keep_with_next=True) for piece in pieces[:-1]), pieces[-1]]
 
 
 # --- rows of cards -------------------------------------------------------------------------------------

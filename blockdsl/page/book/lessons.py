@@ -71,7 +71,7 @@ def _users(lesson: TechniqueFacts, blocks: Sequence[BlockFacts], quilts: Sequenc
 
 def _lesson(lesson: TechniqueFacts, paper: PaperSize, keeper: PageCache, pages: PageNumbers) -> Bodies:
     del pages
-    return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper))
+    return keeper.pages(("lesson", lesson), paper, lambda: technique_bodies(lesson, paper, cautioned=True))
 
 
 def _list(

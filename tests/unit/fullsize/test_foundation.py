@@ -49,7 +49,7 @@ def test_of_very_many_papers_each_is_printed_once_and_says_how_many_to_print() -
     facts = block(*rows, "make beam as foundation", size="28 x 14 in", above="unit beam = geese lantern on fog")
     document = foundation_pages(facts, paper="letter")
     assert len(figures(document)) == 1
-    assert f"print {count}" in words_of(document)[0]
+    assert f"print {count}" in " ".join(" ".join(page) for page in words_of(document))
 
 
 def test_the_first_copy_alone_lists_fabrics_and_roomy_sizes() -> None:

@@ -137,8 +137,8 @@ def test_a_block_without_templates_has_one_page_that_says_so() -> None:
 
 def test_hundreds_of_templates_share_pages() -> None:
     # A half-inch square is 1 in with its seam; with its words beside it three go side by side, seven below one another
-    # (a page's 617 pt hold seven times 72 + 14), on the first page four: 12 and 19 times 21 are more than 400.
+    # (a page's 617 pt hold seven times 72 + 14), on the first fewer, below its head: 20 times 21 are more than 400.
     letters = [f"{one}{two}" for one in "ABCDEFGHJKLMNPQRSTUV" for two in "ABCDEFGHJKLMNPQRSTUV"]
     assert len(letters) == 400
     document = template_pages(block_of([square(letter, Fraction(1, 2)) for letter in letters]), paper="letter")
-    assert len(document.pages) <= 20
+    assert len(document.pages) <= 21
