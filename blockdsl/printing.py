@@ -41,7 +41,7 @@ FullSize = Literal["templates", "foundation", "papers"]
 class Print(Struct, frozen=True):
     """How pages are printed. `created` is the date that a PDF shows, or None for no date; `font` the maker's own.
 
-    With `outline_words` the words of SVG pictures are outlines.
+    With `outline_words` the words of SVG pictures are outlines, so that every program draws them alike.
 
     On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
     """
@@ -50,7 +50,7 @@ class Print(Struct, frozen=True):
     created: datetime | None
     margin_mm: float = USUAL_MARGIN_MM
     font: FurtherFont | None = None
-    outline_words: bool = False
+    outline_words: bool = True
 
     @property
     def margin_pt(self) -> float:
@@ -207,7 +207,7 @@ def gallery_svg(blocks: Sequence[BlockFacts], title: str) -> bytes:
     from blockdsl.export.svg import write_svg
     from blockdsl.page.gallery import gallery_page
 
-    return write_svg(gallery_page(blocks, title), title=title)
+    return write_svg(gallery_page(blocks, title), title=title, draw_words=True)
 
 
 def possibilities_svg(found: Sequence[Possibility], title: str) -> bytes:
@@ -215,7 +215,7 @@ def possibilities_svg(found: Sequence[Possibility], title: str) -> bytes:
     from blockdsl.export.svg import write_svg
     from blockdsl.page.gallery import possibility_page
 
-    return write_svg(possibility_page(found, title), title=title)
+    return write_svg(possibility_page(found, title), title=title, draw_words=True)
 
 
 # --- sites -------------------------------------------------------------------------------------

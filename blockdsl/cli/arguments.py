@@ -3,7 +3,14 @@
 from __future__ import annotations
 
 import re
-from argparse import SUPPRESS, Action, ArgumentParser, RawDescriptionHelpFormatter, _SubParsersAction
+from argparse import (
+    SUPPRESS,
+    Action,
+    ArgumentParser,
+    BooleanOptionalAction,
+    RawDescriptionHelpFormatter,
+    _SubParsersAction,
+)
 from collections.abc import Iterator
 from typing import Final, NoReturn
 
@@ -233,9 +240,10 @@ def _build(commands: _Commands[_CommandLine]) -> None:
     _language(command)
     command.add_argument(
         "--outline-words",
-        action="store_true",
-        help="draw the words of SVG pictures as outlines, for programs that ignore the font in the file; the words can "
-        "then be neither searched nor changed",
+        action=BooleanOptionalAction,
+        default=True,
+        help="draw the words of SVG pictures as outlines, since many programs ignore a font in the file (the default); "
+        "with --no-outline-words they are words in an embedded font, which can be searched and changed",
     )
     command.add_argument(
         "--check-print",

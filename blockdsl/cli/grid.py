@@ -58,6 +58,6 @@ def _draw(blocks: Sequence[BlockFacts], folder: Path, writer: Writer) -> None:
     files = {}
     for block in blocks:
         title = words_of(block)("picture-title-squares", name=block.name)
-        files[f"{taken.take(block.name)}.squares.svg"] = write_svg(drafting_page(block), title=title)
+        files[f"{taken.take(block.name)}.squares.svg"] = write_svg(drafting_page(block), title=title, draw_words=True)
     writer.put(folder, files, SQUARES)
     write_out(f"{many(len(files), 'file')} written to {folder}\n")

@@ -64,7 +64,7 @@ class PrintOptions(Struct, frozen=True):
     created: datetime | None
     margin_mm: float
     language: Language | None = None
-    outline_words: bool = False
+    outline_words: bool = True
 
     def on(self, usual: str, font: FurtherFont | None = None) -> Print:
         """The printing on the paper that was asked for, or else on the usual one; `font` is the maker's own."""

@@ -70,7 +70,7 @@ _ACCENT: ContextVar[str] = ContextVar("accent", default="")
 
 
 @contextmanager
-def printing_with(font: FurtherFont | None, *, outline_words: bool = False, accent: str = "") -> Iterator[None]:
+def printing_with(font: FurtherFont | None, *, outline_words: bool = True, accent: str = "") -> Iterator[None]:
     """Take letters that our font lacks from this one, for all that is measured and painted meanwhile.
 
     With `outline_words` the words of SVG drawings are outlines, for programs that ignore the font in the file. `accent`

@@ -90,7 +90,7 @@ def built_twice(folder: Path, command: str, demo: Path) -> tuple[Built, Built]:
 
 def test_folder_home_language_time_zone_and_terminal_leave_every_byte_as_it_is(built: tuple[Built, Built]) -> None:
     one, other = built
-    endings = {".pdf", ".svg", ".md", ".csv", ".xlsx", ".d", ".html", ".css", ".woff2"}
+    endings = {".pdf", ".svg", ".md", ".csv", ".xlsx", ".d", ".html", ".css", ".js", ".woff2"}
     assert {Path(name).suffix for name in one} == endings
     assert sorted(one) == sorted(other)
     assert [name for name in one if one[name] != other[name]] == []

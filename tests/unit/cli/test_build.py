@@ -406,7 +406,7 @@ def test_a_cutting_table_of_hundreds_of_rows_is_set_in_columns(folder: Path, run
 
 def test_words_of_pictures_may_be_outlines_and_a_cache_keeps_the_two_apart(folder: Path, run: Run) -> None:
     told = ("build", "pinwheel.block", "--only", "diagrams,table", "--cache", "kept")
-    for out, more in (("words", ()), ("outlines", ("--outline-words",)), ("again", ())):
+    for out, more in (("words", ("--no-outline-words",)), ("outlines", ()), ("again", ("--no-outline-words",))):
         assert run(*told, "-o", out, *more).status == 0
     words, outlines = bytes_below(folder / "words"), bytes_below(folder / "outlines")
     assert words == bytes_below(folder / "again")
