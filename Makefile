@@ -21,7 +21,7 @@ help:
 	@echo "make sewn     sew the library at four sizes and 300 blocks by lot, work out 60 quilts (a run of the tests takes fewer)"
 	@echo "make read     read the steps of the library and try 500 faults of wording in them (a run of the tests tries 60)"
 	@echo "make mutants  a hundred changes of one operator or constant: do the tests notice? (an hour or two)"
-	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps"
+	@echo "make bench    time the commands, and a book beside Typst; judge plans for cloth; count the words of steps; measure pages"
 	@echo "make readme   draw the picture of the README anew; look at it before you keep it"
 	@echo "make help     this list"
 	@echo "make clean    remove what was built, and .venv"
@@ -72,6 +72,7 @@ bench: .venv/.installed libraries
 	@$(BIN)/python tests/bench/book.py
 	@$(BIN)/python tests/bench/cloth.py
 	@$(BIN)/python tests/bench/steps.py
+	@$(BIN)/python -m tests.bench.pages
 	@$(BIN)/python -m tests.bench.editor
 
 # Made anew when pyproject.toml changes: its scripts, packages and settings all come from there.

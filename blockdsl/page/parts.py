@@ -80,6 +80,9 @@ _OVER: Final = TextStyle(LEAD_PT, "bold", ACCENT)
 TITLE_SIZES_PT: Final = (TITLE_PT, 22.0, 17.0)
 _TITLE_LINES: Final = 2
 _TITLE_LEADING: Final = 1.14
+READING_PT: Final = span_pt(8)
+"""How wide words are set: about 75 letters, after which the eye loses its line."""
+
 _SIGN_GAP_PT: Final = 1.5 * STEP_PT
 
 
@@ -234,7 +237,7 @@ def _part(  # noqa: C901, PLR0911, PLR0912 - one line for each part that paper h
 
 
 def _paragraph(part: Paragraph) -> Flowable:
-    height, marks = rich(part.words, CONTENT_WIDTH_PT, SMALL if part.small else BODY)
+    height, marks = rich(part.words, READING_PT, SMALL if part.small else BODY)
     return Flowable(height, marks, before_pt=1.5 * STEP_PT)
 
 

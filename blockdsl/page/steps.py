@@ -184,7 +184,7 @@ def _across_the_page(step: Step) -> list[Flowable]:
         aside = min(picture.width_pt, _ASIDE_PT) if picture is not None else 0.0
         room = CONTENT_WIDTH_PT - _NUMBER_PT - (aside + GUTTER_PT if aside else 0.0)
         y, marks = (0.0, list[Mark]()) if place else _quilt_head(step, room)
-        words = min(room, span_pt(10))
+        words = min(room, span_pt(8))
         for part in parts:
             height, drawn = part_marks(part, words, BODY)
             marks += moved(drawn, _NUMBER_PT, y)
