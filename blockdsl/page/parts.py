@@ -181,6 +181,7 @@ def flowables(
         found = list(_part(part, words, pages, again))
         if isinstance(part, Table) and isinstance(before, Paragraph):
             found[0] = replace(found[0], before_pt=1.5 * STEP_PT)
+            pieces[-1] = replace(pieces[-1], keep_with_next=True)  # what is said of a table stands on its page
         pieces += found
         before = part
     return pieces
