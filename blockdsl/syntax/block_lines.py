@@ -211,9 +211,14 @@ class See(Struct, frozen=True):
 
 
 def _see(at: LineAt, span: Span, tree: LineTree) -> See:
-    address, text = tokens_of(tree, "TEXT")
+    return See(span, *_at_place(at, tree))
+
+
+def _at_place(at: LineAt, tree: LineTree) -> tuple[Quoted, Text, Word | None]:
+    """What is shown, what is said of it, and the unit whose step it stands in."""
+    shown, said = tokens_of(tree, "TEXT")
     place = next(iter(tokens_of(tree, "NAME")), None)
-    return See(span, at.quoted(address), at.text(text), at.word(place) if place is not None else None)
+    return at.quoted(shown), at.text(said), at.word(place) if place is not None else None
 
 
 class PhotoLine(Struct, frozen=True):
@@ -226,9 +231,7 @@ class PhotoLine(Struct, frozen=True):
 
 
 def _picture(at: LineAt, span: Span, tree: LineTree) -> PhotoLine:
-    path, text = tokens_of(tree, "TEXT")
-    place = next(iter(tokens_of(tree, "NAME")), None)
-    return PhotoLine(span, at.quoted(path), at.text(text), at.word(place) if place is not None else None)
+    return PhotoLine(span, *_at_place(at, tree))
 
 
 class Level(Struct, frozen=True):
