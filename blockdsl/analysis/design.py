@@ -45,13 +45,15 @@ def design_block(block: ast.BlockDeclaration, names: Scope, placer: Placer, prob
         return None
     fabrics = _fabrics_in_order(layout, names)
     design = _assemble(block, settings, layout, area, fabrics, names, (columns, heights))
-    choices, remarks = read_choices(block.lines, names, problems), read_remarks(block, names, problems)
-    photos = read_photos(block, names, problems)
+    # What is wrong with these at one size is wrong at all, and told once.
+    once = problems if _size_line(block) is not None else Problems()
+    choices, remarks = read_choices(block.lines, names, problems), read_remarks(block, names, once)
+    photos = read_photos(block, names, once)
     design = replace(design, choices=choices, remarks=remarks, photos=photos)
     report_sizes_off_the_ruler(design, _size_line(block), problems)
     report_fabrics_too_alike(design, names, problems)
     report_colourways(design, block, problems)
-    report_symmetry(design, block.lines, problems)
+    report_symmetry(design, block.lines, once)
     return replace(design, colourways=colourways)
 
 

@@ -111,6 +111,15 @@ def test_a_title_page_has_the_subtitle(built: Path) -> None:
     assert "One block to begin with" in PdfReader(built / "shores.pdf").pages[0].extract_text()
 
 
+def test_what_is_wrong_with_a_block_is_told_once_however_many_sizes_are_printed(folder: Path, run: Run) -> None:
+    text = 'fabric fog "Fog" #dddddd\nfabric slate "Slate" #445566\n\nblock "Lights"\n  size 6 in\n  sizes 9 in\n'
+    text += '  row fog/slate  fog\n  row fog        fog/slate\n  note "Trim." at halves\n  picture "no.png" "Words"\n'
+    text += '  expect symmetric left to right\n\nbook "Shores"\n  block "Lights" sizes 6 12 in\n'
+    (folder / "lights.block").write_text(text, encoding="utf-8")
+    ended = run("check", "lights.block")
+    assert ended.told.count("error[") == 3, ended.told
+
+
 def test_a_note_at_a_unit_without_a_step_stands_with_the_block(folder: Path, run: Run) -> None:
     text = """fabric fog "Fog" #dddddd
 fabric slate "Slate" #445566
