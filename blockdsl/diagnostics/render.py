@@ -47,7 +47,8 @@ def render_json(diagnostic: Diagnostic) -> str:
     """A problem as one JSON object on one line.
 
     Shape:  code, severity, message, file, line, column, end_line, end_column, help (or null), related (a list of
-            message, file, line, column, end_line, end_column).
+            message, file, line, column, end_line, end_column), fixes (a list of title, sure, edits; an edit is a place
+            and the text to put there).
     Units:  lines and columns are code points from 1; the end is the place after the last letter.
     """
     fields: dict[str, object] = {
@@ -57,6 +58,14 @@ def render_json(diagnostic: Diagnostic) -> str:
         **_place_fields(diagnostic.span),
         "help": diagnostic.help,
         "related": [{"message": words, **_place_fields(span)} for span, words in diagnostic.related],
+        "fixes": [
+            {
+                "title": fix.title,
+                "sure": fix.sure,
+                "edits": [{**_place_fields(edit.span), "text": edit.text} for edit in fix.edits],
+            }
+            for fix in diagnostic.fixes
+        ],
     }
     text = json.dumps(fields, ensure_ascii=False)
     # Half a character cannot be written as UTF-8, but JSON can name it.

@@ -1,7 +1,8 @@
 """Problems as SARIF 2.1.0, the form in which checkers of all kinds tell what they found to other programs.
 
 Source: OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0, sections 3.13 (sarifLog), 3.14 (run),
-        3.27 (result), 3.30 (region); names and rules from memory of the standard.
+        3.27 (result), 3.30 (region), 3.55 (fix), 3.56 (artifactChange), 3.57 (replacement); names and rules from
+        memory of the standard.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from pathlib import PurePath
 from urllib.parse import quote
 
 from blockdsl.diagnostics import CATALOGUE, Diagnostic, Problems, Span
+from blockdsl.diagnostics.problems import Edit
 
 
 def to_sarif(problems: Problems, version: str) -> str:
@@ -56,7 +58,17 @@ def _result(problem: Diagnostic, codes: list[str]) -> dict[str, object]:
             {"id": number, "message": {"text": words}, "physicalLocation": _place(span)}
             for number, (span, words) in enumerate(problem.related, start=1)
         ]
+    if sure := [fix for fix in problem.fixes if fix.sure]:  # the others are guesses, to be tried first
+        result["fixes"] = [
+            {"description": {"text": fix.title}, "artifactChanges": list(map(_change, fix.edits))} for fix in sure
+        ]
     return result
+
+
+def _change(edit: Edit) -> dict[str, object]:
+    place = _place(edit.span)
+    replacement = {"deletedRegion": place["region"], "insertedContent": {"text": edit.text}}
+    return {"artifactLocation": place["artifactLocation"], "replacements": [replacement]}
 
 
 def _place(span: Span) -> dict[str, object]:

@@ -2,6 +2,7 @@
 
 import json
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -101,6 +102,52 @@ def test_sarif_has_each_problem_once_with_its_rule_and_place(spare: Path, run: R
     place = first["locations"][0]["physicalLocation"]
     assert place["artifactLocation"]["uri"] == "odd%20names.block"
     assert (place["region"]["startLine"], place["region"]["startColumn"]) == (3, 8)
+
+
+SLIPS = """fabric fog "Fog" #dddddd
+fabric slate "Slate" #445566
+
+block "Lights"
+  size 6 inch
+  row fgo    slate
+  row slate  fog
+"""
+
+
+def _put(text: str, edits: list[dict[str, Any]]) -> str:
+    """A text with edits done, by the lines and columns that they give, from the last to the first."""
+    lines = text.splitlines(keepends=True)
+    starts = [sum(map(len, lines[:number])) for number in range(len(lines) + 1)]
+    for edit in sorted(edits, key=lambda each: (each["line"], each["column"]), reverse=True):
+        first = starts[edit["line"] - 1] + edit["column"] - 1
+        last = starts[edit["end_line"] - 1] + edit["end_column"] - 1
+        text = text[:first] + edit["text"] + text[last:]
+    return text
+
+
+def test_json_tells_other_programs_how_each_slip_is_put_right(folder: Path, run: Run) -> None:
+    (folder / "slips.block").write_text(SLIPS, encoding="utf-8")
+    told = [json.loads(line) for line in run("check", "slips.block", "--message-format", "json").told.splitlines()]
+    assert [problem["code"] for problem in told] == ["length-needs-unit", "name-unknown"]
+    sure, guess = (problem["fixes"][0] for problem in told)
+    assert (sure["sure"], guess["sure"]) == (True, False)
+    assert all(edit["file"] == "slips.block" for edit in (*sure["edits"], *guess["edits"]))
+    (folder / "slips.block").write_text(_put(SLIPS, [*sure["edits"], *guess["edits"]]), encoding="utf-8")
+    ended = run("check", "slips.block")
+    assert (ended.status, ended.told) == (0, "")
+
+
+def test_sarif_has_the_fixes_that_are_sure(folder: Path, run: Run) -> None:
+    """OASIS SARIF 2.1.0, 3.55 fix, 3.56 artifactChange, 3.57 replacement (from memory of the standard)."""
+    (folder / "slips.block").write_text(SLIPS, encoding="utf-8")
+    sarif = json.loads(run("check", "slips.block", "--message-format", "sarif").told)
+    by_rule = {found["ruleId"]: found for found in sarif["runs"][0]["results"]}
+    assert "fixes" not in by_rule["name-unknown"]
+    ((change,),) = (fix["artifactChanges"] for fix in by_rule["length-needs-unit"]["fixes"])
+    assert change["artifactLocation"]["uri"] == "slips.block"
+    (replacement,) = change["replacements"]
+    assert replacement["insertedContent"]["text"] == " in"
+    assert replacement["deletedRegion"]["startLine"] == 5
 
 
 def test_quiet_tells_the_problems_alone(spare: Path, run: Run) -> None:

@@ -101,6 +101,7 @@ def test_json_is_one_object_on_one_line() -> None:
         "end_column": 10,
         "help": "h",
         "related": [],
+        "fixes": [],
     }
 
 
