@@ -93,7 +93,43 @@ def valid_text(number: int) -> str:
         sizes = " sizes 5 7 1/2 in" if not metric and chance.random() < 0.4 else ""
         lines += [f"book {_words(chance)}", f"  by {_words(chance)}", f"  chapter {_words(chance)}"]
         lines += [f"    block {title}{sizes}", "  techniques"]
+    if number >= WITH_HER_OWN:
+        lines = _with_her_own(random.Random(-number), lines)  # noqa: S311 - apart, so that older files stay as they were
     return "\n".join(lines) + "\n"
+
+
+WITH_HER_OWN = 20_000_000
+"""From here on files have a maker's own lines and notes too."""
+_IN_A_BLOCK = (
+    "note {w}",
+    "note {w} at half",
+    "note {w} at rows",
+    "note {w} at last",
+    'see "https://marsh-street.example/{n}" {w}',
+    'see "https://marsh-street.example/a?b=c&d={n}" {w} at last',
+    "level {w}",
+    "time {w}",
+    "expect symmetric by half turn",
+    "expect no symmetry",
+)
+_HERS = ("line {w}", 'link "https://marsh-street.example/"', "colour #1f5c4d", "press open", "language de", "line {w}")
+
+
+def _with_her_own(chance: random.Random, lines: list[str]) -> list[str]:
+    """The same file with lines of a maker's, some of them in its blocks."""
+    found: list[str] = []
+    for line in lines:
+        found.append(line)
+        if line.startswith("  size "):
+            found += [f"  {_said(chance, form)}" for form in chance.sample(_IN_A_BLOCK, chance.randint(0, 3))]
+        if line.startswith(("  by ", "  set ", "  size ")) and chance.random() < 0.3:
+            found.append(f"  {_said(chance, chance.choice(_HERS))}")
+    hers = [f"  {_said(chance, form)}" for form in chance.sample(_HERS, chance.randint(0, 3))]
+    return [*found, f"maker {_words(chance)}", *hers] if chance.random() < 0.6 else found
+
+
+def _said(chance: random.Random, form: str) -> str:
+    return form.format(w=_words(chance), n=chance.randrange(10_000))
 
 
 def _words(chance: random.Random) -> str:
