@@ -7,7 +7,7 @@ import pytest
 from tests.fuzz.valid import KINDS, built, valid_text
 
 FIRST = 2_000_000
-FILES = 50
+FILES = 100
 """`make fuzz` builds many more, other ones."""
 
 

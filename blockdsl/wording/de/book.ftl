@@ -14,7 +14,6 @@ book-techniques = Techniken
 book-at-the-back = Am Ende des Buches
 book-quilts = Quilts
 book-quilt-size = Quilt, { $size }
-book-page = Seite { $page }
 book-other-colorways = Weitere Farbvarianten
 book-elsewhere = Zuschneiden und Nähen eines Blocks { $block }
 book-read-first = Vor dem ersten Schnitt lesen, was die Maße bedeuten und worauf zu achten ist
@@ -73,7 +72,6 @@ possible-cloth = { $fabric } { $buy }
 
 # --- Lektionen -------------------------------------------------------------------------------------
 
-lessons-list = Techniken
 sign-right-side = rechte Seite
 sign-wrong-side = linke Seite
 sign-pencil-line = Bleistiftlinie

@@ -126,14 +126,12 @@ cloth-picture = { $what }: { $pieces }.
 blocks-title = Die Blöcke
 blocks-title-one = Der Block: { $block }
 blocks-aside = erst einen nähen und messen, dann alle zuschneiden
-blocks-make = { $count }-mal nähen
 blocks-make-each = { $count }-mal nähen, jeder { $size } mit Nahtzugabe
 blocks-in-colorway = in der Farbvariante { $name }
 blocks-half = Halbblock
 blocks-for-border = für den Rand
 blocks-about = { $size } fertig; { $patches }
 blocks-totals = Die letzte Spalte ist die Summe für den Quilt; Einheiten, von denen mehrere auf einmal entstehen, sind über alle Blöcke gezählt.
-blocks-one-alone = Zuschnitt für einen; die Summen stehen daneben
 cutting-one = Zuschneiden für einen Block
 
 # --- Druckstoffe -----------------------------------------------------------------------------------
@@ -168,7 +166,6 @@ prints-picture = { $count ->
     [one] Der Quilt mit der Nummer des Druckstoffs auf seinem Block.
    *[other] Der Quilt mit der Nummer des Druckstoffs auf jedem seiner { $count } Blöcke.
 }
-prints-blocks = { $blocks }
 prints-blocks-quarters = { $blocks }, { $quarters }
 
 # --- dasselbe auf Webseiten ------------------------------------------------------------------------

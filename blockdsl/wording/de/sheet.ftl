@@ -368,7 +368,6 @@ recut-line = { $count } { $piece } { $size }, Teil { $letter }
 recut-line-then = { $count } { $piece } { $size }, Teil { $letter }, { $then }
 recut-template = { $count } { $piece }, Teil { $letter }
 recut-template-then = { $count } { $piece }, Teil { $letter }, { $then }
-sizes-title-cut = Größen
 sizes-cutting-aside = eine Spalte für jede fertige Größe; Zuschnittmaße, mit Nahtzugabe
 
 # --- Bildbeschreibungen ----------------------------------------------------------------------------

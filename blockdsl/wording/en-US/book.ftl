@@ -14,7 +14,6 @@ book-used-by = Used by { $blocks }
 book-at-the-back = At the back
 book-quilts = Quilts
 book-quilt-size = quilt, { $size }
-book-page = page { $page }
 book-other-colorways = Other { -colorways }
 book-elsewhere = Cutting and sewing one { $block }
 book-read-first = Before the first cut, read what the sizes mean and how to take care
@@ -73,7 +72,6 @@ possible-cloth = { $fabric } { $buy }
 
 # --- lessons ---------------------------------------------------------------------------------------
 
-lessons-list = Techniques
 sign-right-side = right side
 sign-wrong-side = wrong side
 sign-pencil-line = pencil line

@@ -126,14 +126,12 @@ cloth-picture = { $what }: { $pieces }.
 blocks-title = Blocks to make
 blocks-title-one = Blocks to make: { $block }
 blocks-aside = sew one and measure it before you cut for all
-blocks-make = Make { $count }
 blocks-make-each = make { $count }, each { $size } unfinished
 blocks-in-colorway = in the { -colorway } { $name }
 blocks-half = half block
 blocks-for-border = for the border
 blocks-about = { $size } finished; { $patches }
 blocks-totals = The last column is the total for the quilt; units made in batches are counted over all of its blocks.
-blocks-one-alone = cutting for one; the totals are beside it
 cutting-one = Cutting for one block
 
 # --- prints ----------------------------------------------------------------------------------------
@@ -168,7 +166,6 @@ prints-picture = { $count ->
     [one] The quilt with the number of the print on its block.
    *[other] The quilt with the number of the print on each of its { $count } blocks.
 }
-prints-blocks = { $blocks }
 prints-blocks-quarters = { $blocks }, { $quarters }
 
 # --- the same on sites -----------------------------------------------------------------------------

@@ -351,7 +351,6 @@ recut-line = { $count } { $piece } { $size }, patch { $letter }
 recut-line-then = { $count } { $piece } { $size }, patch { $letter }, { $then }
 recut-template = { $count } { $piece }, patch { $letter }
 recut-template-then = { $count } { $piece }, patch { $letter }, { $then }
-sizes-title-cut = Sizes
 sizes-cutting-aside = a column for each finished size; cut sizes, with seam allowance
 
 # --- alternative texts -----------------------------------------------------------------------------

@@ -14,7 +14,6 @@ book-used-by = Pour { $blocks }
 book-at-the-back = En fin de livre
 book-quilts = Quilts
 book-quilt-size = quilt, { $size }
-book-page = page { $page }
 book-other-colorways = Autres coloris
 book-elsewhere = Couper et coudre un bloc { $block }
 book-read-first = Avant la première coupe, lire le sens des mesures et les précautions
@@ -71,7 +70,6 @@ possible-posts = avec des bandes intermédiaires et des cabochons
 possible-size = { $size } ; { $blocks }
 possible-cloth = { $fabric } { $buy }
 
-lessons-list = Techniques
 sign-right-side = endroit
 sign-wrong-side = envers
 sign-pencil-line = trait de crayon

@@ -114,14 +114,12 @@ cloth-picture = { $what } : { $pieces }.
 blocks-title = Blocs à faire
 blocks-title-one = Blocs à faire : { $block }
 blocks-aside = en coudre un et le mesurer avant la coupe de tous les autres
-blocks-make = En faire { $count }
 blocks-make-each = en faire { $count }, chacun { $size } non fini
 blocks-in-colorway = dans le coloris { $name }
 blocks-half = demi-bloc
 blocks-for-border = pour la bordure
 blocks-about = { $size } fini ; { $patches }
 blocks-totals = La dernière colonne donne le total du quilt ; les unités faites par lots sont comptées sur tous ses blocs.
-blocks-one-alone = coupe pour un bloc ; les totaux sont à côté
 cutting-one = Coupe pour un bloc
 
 prints-title = Imprimés pour { $fabric }
@@ -154,7 +152,6 @@ prints-picture = { $count ->
         [one] Le quilt avec le numéro de l’imprimé sur son bloc.
        *[other] Le quilt avec le numéro de l’imprimé sur chacun de ses { $count } blocs.
     }
-prints-blocks = { $blocks }
 prints-blocks-quarters = { $blocks }, { $quarters }
 
 buy-head-what = quoi

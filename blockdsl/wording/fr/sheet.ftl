@@ -351,7 +351,6 @@ recut-line = { $count } { $piece } { $size }, pièce { $letter }
 recut-line-then = { $count } { $piece } { $size }, pièce { $letter }, { $then }
 recut-template = { $count } { $piece }, pièce { $letter }
 recut-template-then = { $count } { $piece }, pièce { $letter }, { $then }
-sizes-title-cut = Tailles
 sizes-cutting-aside = une colonne par taille finie ; mesures de coupe, marge de couture comprise
 
 picture-block = { $block } en couleur : { $size } fini, { $patches } en { $fabrics }.
