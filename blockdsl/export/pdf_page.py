@@ -15,6 +15,7 @@ from blockdsl.export.pdf_text import RESOURCE, WEIGHTS, shown
 from blockdsl.export.printable import check_page
 from blockdsl.marks.display_list import (
     Anchor,
+    Element,
     Figure,
     Kept,
     Link,
@@ -27,26 +28,39 @@ from blockdsl.marks.display_list import (
     Weight,
 )
 from blockdsl.marks.further_letters import with_letters_drawn
-from blockdsl.marks.typeset import painted
+from blockdsl.marks.typeset import painted, shape
 from blockdsl.raster import Raster
 
 _SQUEEZE: Final = 6
 """How hard zlib tries: more takes longer and gains a fiftieth."""
 
 
-class Tag(Struct, frozen=True):
-    """A piece of the page as it is read aloud; its place in the page's list is its number in the page's operators."""
+class Branch(Struct, frozen=True):
+    """An element of the page that a tag stands in; the number tells it from others of the page."""
 
-    role: Literal["P", "Figure", "Link"]
+    number: int
+    element: Element
+
+
+class Tag(Struct, frozen=True):
+    """A piece of the page as it is read aloud; its place in the page's list is its number in the page's operators.
+
+    `branches` are the elements that it stands in, from the outermost; words without one are a paragraph. `alternative`
+    is said in place of a figure, and of words that run from right to left, which stand there as they are seen.
+    """
+
+    role: Literal["Words", "Figure", "Link"]
     alternative: str = ""
+    branches: tuple[Branch, ...] = ()
 
 
 class Jump(Struct, frozen=True):
-    """A box that can be clicked (points, y downward), the anchor that it leads to, and the number of its tag."""
+    """A box that can be clicked (points, y downward), where it leads, the number of its tag, and what it says."""
 
     target: str
     box: tuple[float, float, float, float]
     tag: int
+    words: str = ""
 
 
 class PaintedPage(Struct, frozen=True):
@@ -96,6 +110,22 @@ def paint_page(page: Page, kept: Mapping[str, PaintedPage] = MappingProxyType({}
     )
 
 
+def _said(marks: Iterable[Mark]) -> str:
+    """The words of marks, figures' own."""
+    said = []
+    for mark in marks:
+        match mark:
+            case TextMark():
+                said.append(mark.text)
+            case Figure():
+                said.append(mark.alternative)
+            case Link():
+                said.append(_said(mark.marks))
+            case _:
+                pass
+    return " ".join(filter(None, said))
+
+
 class _Brush(Struct):
     """Writes operators one after the other, and no setting twice."""
 
@@ -108,6 +138,8 @@ class _Brush(Struct):
     _settings: dict[bytes, bytes] = field(default_factory=dict)
     _artifact: bool = False
     _inside: bool = False
+    _elements: list[Branch] = field(default_factory=list)
+    _numbered: int = 0
 
     def paint(self, marks: Iterable[Mark]) -> None:  # noqa: C901 - one line for each mark there is
         for mark in marks:
@@ -119,14 +151,14 @@ class _Brush(Struct):
                 case RasterMark():
                     self._raster(mark)
                 case Figure():
-                    self._tagged(Tag("Figure", mark.alternative), mark.marks)
+                    self._tagged("Figure", mark.alternative, mark.marks, mark.elements)
                 case Stamp():
                     self._stamp(mark)
                 case Link():
                     if not self._inside:
                         box = (mark.x_pt, mark.y_pt, mark.x_pt + mark.width_pt, mark.y_pt + mark.height_pt)
-                        self.jumps.append(Jump(mark.target, box, len(self.tags)))
-                    self._tagged(Tag("Link"), mark.marks)
+                        self.jumps.append(Jump(mark.target, box, len(self.tags), _said(mark.marks)))
+                    self._tagged("Link", "", mark.marks, mark.elements)
                 case Anchor():
                     if not self._inside:
                         self.anchors.append(mark)
@@ -136,6 +168,7 @@ class _Brush(Struct):
         for weight, used in zip(WEIGHTS, painted.glyphs, strict=True):
             self.glyphs[weight] |= used
         self.tags += painted.tags
+        self._numbered = 1 + max((branch.number for tag in self.tags for branch in tag.branches), default=-1)
         self.jumps += painted.jumps
         self.anchors += painted.anchors
         self.rasters |= dict.fromkeys(painted.rasters)
@@ -146,12 +179,14 @@ class _Brush(Struct):
             self.written.append(b"EMC\n")
             self._artifact = False
 
-    def _tagged(self, tag: Tag, marks: Iterable[Mark]) -> None:
+    def _tagged(
+        self, role: Literal["Figure", "Link"], alternative: str, marks: Iterable[Mark], elements: Sequence[Element]
+    ) -> None:
         """Marks that are read as one thing; what is within has no tags of its own."""
         if self._inside:
             self.paint(marks)
             return
-        self._open(tag)
+        self._open(Tag(role, alternative, self._branches(elements)))
         self._inside = True
         self.paint(marks)
         self._inside = False
@@ -159,14 +194,31 @@ class _Brush(Struct):
 
     def _open(self, tag: Tag) -> None:
         self.close()
-        self.written.append(b"/%s<</MCID %d>>BDC\n" % (tag.role.encode(), len(self.tags)))
+        within = tag.branches[-1].element.role if tag.branches else "P"
+        role = within if tag.role == "Words" else tag.role
+        self.written.append(b"/%s<</MCID %d>>BDC\n" % (role.encode(), len(self.tags)))
         self.tags.append(tag)
+
+    def _branches(self, elements: Sequence[Element]) -> tuple[Branch, ...]:
+        """The elements with their numbers: those that the piece before stands in too go on, others are begun."""
+        same = 0
+        while same < min(len(elements), len(self._elements)) and elements[same] is self._elements[same].element:
+            same += 1
+        begun = [Branch(self._numbered + place, element) for place, element in enumerate(elements[same:])]
+        self._numbered += len(begun)
+        self._elements = [*self._elements[:same], *begun]
+        return tuple(self._elements)
 
     def _words(self, text: TextMark) -> None:
         if not text.text:
             return
-        if not self._inside:
-            self._open(Tag("P"))
+        unread = not self._inside and any(element.role == "Artifact" for element in text.elements)
+        if unread and not self._artifact:
+            self.written.append(b"/Artifact BMC\n")
+            self._artifact = True
+        elif not unread and not self._inside:
+            backward = any(run.right_to_left for run in shape(text.text, text.weight))
+            self._open(Tag("Words", text.text if backward else "", self._branches(text.elements)))
         self._set(b"rg", _rgb(painted(text.colour)))
         line = shown(text.text, text.weight, text.size_pt)
         self.glyphs[text.weight] |= line.glyphs
@@ -181,7 +233,7 @@ class _Brush(Struct):
                 line.operators,
             )
         )
-        if not self._inside:
+        if not self._inside and not unread:
             self.written.append(b"EMC\n")
 
     def _shape(self, path: Path) -> None:

@@ -8,7 +8,7 @@ from typing import Final
 from msgspec.structs import replace
 
 from blockdsl.fullsize.foundation_pattern import PaperPattern, TableLine
-from blockdsl.marks.display_list import Mark, Path, TextMark, Weight, moved
+from blockdsl.marks.display_list import Element, Mark, Path, TextMark, Weight, moved, tagged
 from blockdsl.marks.theme import ACCENT, GUTTER_PT, HAIRLINE_PT, INK, QUIET, RULE, Box
 from blockdsl.marks.typeset import ellipsis, measure, wrap
 from blockdsl.wording.grammar import listed
@@ -36,17 +36,20 @@ def paper_table(paper: PaperPattern, width_pt: float) -> tuple[float, float, tup
     wide[1] = min(wide[1], max(width_pt - others, _LEAST_FABRIC_PT))
     at = [sum(wide[:place]) + place * _GUTTER_PT for place in range(4)]
     total = at[3] + wide[3]
-    marks: list[Mark] = [
-        TextMark(x, _SIZE_PT, head, _SIZE_PT, "regular", QUIET) for x, head in zip(at, heads, strict=True)
-    ]
+    marks: list[Mark] = []
+    whole, row_of_heads = Element("Table"), Element("TR", columns=4)
+    for place, head in enumerate(heads):
+        read = Element("TH", scope="Column", column=place)
+        marks += tagged((TextMark(at[place], _SIZE_PT, head, _SIZE_PT, "regular", QUIET),), whole, row_of_heads, read)
     y = _LEADING_PT + 1.5
     marks.append(Path((((0.0, y), (total, y)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT))
     y += _LEADING_PT - 1.0
     for line in paper.table:
-        y = _row(marks, line, at, wide[1], y)
+        y = _row(marks, line, at, wide[1], y, whole)
     for note in _notes(paper.table, words):
+        paragraph = Element("P")
         for row in wrap(note, _SIZE_PT, "regular", max(total, width_pt)):
-            marks.append(TextMark(0.0, y + 1.0, row, _SIZE_PT, "regular", QUIET))
+            marks += tagged((TextMark(0.0, y + 1.0, row, _SIZE_PT, "regular", QUIET),), paragraph)
             y += _LEADING_PT
     return total, y - _LEADING_PT + 3.0, tuple(marks)
 
@@ -88,7 +91,7 @@ def _titled(paper: PaperPattern, width: float) -> tuple[float, tuple[Mark, ...]]
     title = ellipsis(f"{words.letter} · {words.title}", _TITLE_PT, "bold", width)
     _, height, table = paper_table(paper, width)
     return height + _TITLE_PT * 1.6, (
-        TextMark(0.0, _TITLE_PT, title, _TITLE_PT, "bold", INK),
+        *tagged((TextMark(0.0, _TITLE_PT, title, _TITLE_PT, "bold", INK),), Element("H2")),
         *moved(table, 0.0, _TITLE_PT * 1.6),
     )
 
@@ -119,13 +122,20 @@ def _cells(line: TableLine) -> tuple[str, str, str, str]:
     return line.number, line.fabric, line.letter, line.cut
 
 
-def _row(marks: list[Mark], line: TableLine, at: Sequence[float], fabric_pt: float, y: float) -> float:
+def _row(marks: list[Mark], line: TableLine, at: Sequence[float], fabric_pt: float, y: float, whole: Element) -> float:
     weights: tuple[Weight, ...] = ("bold", "regular", "regular", "regular")
     colours = (ACCENT, INK, INK, INK)
     first, *more = wrap(line.fabric, _SIZE_PT, "regular", fabric_pt) or [""]
+    own = Element("TR", columns=4)
+    cells = [Element("TH", scope="Row"), *(Element("TD", column=place) for place in (1, 2, 3))]
     for place, text in enumerate((line.number, first, line.letter, line.cut)):
-        marks.append(TextMark(at[place], y, text, _SIZE_PT, weights[place], colours[place]))
-    for row in more:
-        y += _LEADING_PT
-        marks.append(TextMark(at[1], y, row, _SIZE_PT, "regular", INK))
+        mark = TextMark(at[place], y, text, _SIZE_PT, weights[place], colours[place])
+        marks += tagged((mark,), whole, own, cells[place])
+        if place == 1:
+            for row in more:
+                y += _LEADING_PT
+                below = TextMark(at[1], y, row, _SIZE_PT, "regular", INK)
+                marks += tagged((below,), whole, own, cells[1])
+            y -= _LEADING_PT * len(more)
+    y += _LEADING_PT * len(more)
     return y + _LEADING_PT

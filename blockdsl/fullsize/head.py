@@ -8,7 +8,7 @@ from typing import Final
 from msgspec import Struct
 
 from blockdsl.facts.blockfacts import BlockFacts
-from blockdsl.marks.display_list import Mark, Path, TextMark
+from blockdsl.marks.display_list import Element, Mark, Path, TextMark, tagged, unread
 from blockdsl.marks.theme import (
     BODY_PT,
     GUTTER_PT,
@@ -52,9 +52,11 @@ def head(facts: BlockFacts, box: Box) -> tuple[tuple[Mark, ...], float]:
 def headed(name: str, subtitle: str, guide: Guide, box: Box, words: Messages) -> tuple[tuple[Mark, ...], float]:
     """A head at the top of the box with the long bars of the scale check, and the y of the rule that ends it."""
     marks: list[Mark] = []
+    whole = Element("H1")
     y = box.y_pt + 15.0
     for row in wrap(name, _TITLE_PT, "bold", box.width_pt)[:3]:
-        marks.append(TextMark(box.x_pt, y, ellipsis(row, _TITLE_PT, "bold", box.width_pt), _TITLE_PT, "bold"))
+        said = ellipsis(row, _TITLE_PT, "bold", box.width_pt)
+        marks += tagged((TextMark(box.x_pt, y, said, _TITLE_PT, "bold"),), whole)
         y += _TITLE_PT * 1.15
     y -= 5.0
     marks.append(TextMark(box.x_pt, y, subtitle, LEAD_PT, colour=QUIET))
@@ -98,15 +100,17 @@ def _columns(marks: list[Mark], guide: Guide, box: Box, top: float, words: Messa
 
 
 def _list(marks: list[Mark], title: str, entries: tuple[str, ...], box: Box, *, numbered: bool) -> float:
-    marks.append(TextMark(box.x_pt, box.y_pt, title, HEADING_PT - 2.0, "bold"))
+    marks += tagged((TextMark(box.x_pt, box.y_pt, title, HEADING_PT - 2.0, "bold"),), Element("H2"))
+    whole = Element("L", numbering="Decimal" if numbered else "")
     y = box.y_pt + 16.0
     indent = 12.0 if numbered else 0.0
     size = BODY_PT - 0.5
     for number, entry in enumerate(entries, 1):
+        item, body = Element("LI"), Element("LBody")
         if numbered:
-            marks.append(TextMark(box.x_pt, y, str(number), size, "bold"))
+            marks += tagged((TextMark(box.x_pt, y, str(number), size, "bold"),), whole, item, Element("Lbl"))
         for row in wrap(entry, size, "regular", box.width_pt - indent):
-            marks.append(TextMark(box.x_pt + indent, y, row, size))
+            marks += tagged((TextMark(box.x_pt + indent, y, row, size),), whole, item, body)
             y += size * _LEADING
         y += 3.0
     return y
@@ -152,6 +156,6 @@ def footer(facts: BlockFacts, box: Box, page: int, pages: int, what: str = "temp
     fitted = ellipsis(said, SMALL_PT, "regular", right - box.x_pt - GUTTER_PT)
     return (
         *maker_row(facts.maker, box, box.bottom_pt - 2.0 - SMALL_PT * 1.15),
-        TextMark(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),
-        TextMark(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),
+        *unread((TextMark(box.x_pt, box.bottom_pt - 2.0, fitted, SMALL_PT, colour=QUIET),)),
+        *unread((TextMark(right, box.bottom_pt - 2.0, count, SMALL_PT, colour=QUIET),)),
     )

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Literal
 
-from msgspec import Struct
+from msgspec import Struct, structs
 
 from blockdsl.raster import Raster
 
@@ -20,6 +20,26 @@ PagePoint = tuple[float, float]
 Segment = tuple[PagePoint, PagePoint]
 Contour = tuple[PagePoint, ...]
 """The corners of an outline on the page in order, the first not said again."""
+
+
+Role = Literal[
+    "H1", "H2", "H3", "H4", "H5", "H6", "P", "Table", "TR", "TH", "TD", "L", "LI", "Lbl", "LBody", "Caption", "Artifact"
+]
+"""What something is to those who hear the page, as PDF calls it (ISO 32000-1, 14.8.4); an artifact is not read."""
+
+
+class Element(Struct, frozen=True):
+    """A part of the page as it is read. Marks that follow each other with the very same element are one such part.
+
+    `scope` is of a head of a table what it heads, `numbering` how a list is numbered. Of a cell `column` is its place
+    in the row, from 0, and `columns` how many it spans; of a row `columns` is how many it has.
+    """
+
+    role: Role
+    scope: Literal["", "Column", "Row"] = ""
+    numbering: Literal["", "Disc", "Decimal"] = ""
+    column: int = 0
+    columns: int = 1
 
 
 class Path(Struct, frozen=True):
@@ -38,7 +58,10 @@ class Path(Struct, frozen=True):
 
 
 class TextMark(Struct, frozen=True):
-    """One run of text whose left end stands at (x, y) on the baseline, turned clockwise by `turn_degrees` about it."""
+    """One run of text whose left end stands at (x, y) on the baseline, turned clockwise by `turn_degrees` about it.
+
+    `elements` are those that it is read in, from the outermost; without one it is a paragraph by itself.
+    """
 
     x_pt: float
     y_pt: float
@@ -47,6 +70,7 @@ class TextMark(Struct, frozen=True):
     weight: Weight = "regular"
     colour: str = "#1d1d1b"
     turn_degrees: float = 0.0
+    elements: tuple[Element, ...] = ()
 
 
 class RasterMark(Struct, frozen=True):
@@ -64,6 +88,7 @@ class Figure(Struct, frozen=True):
 
     alternative: str
     marks: tuple[Mark, ...]
+    elements: tuple[Element, ...] = ()
 
 
 Transform = tuple[float, float, float, float, float, float]
@@ -101,6 +126,7 @@ class Link(Struct, frozen=True):
     width_pt: float
     height_pt: float
     marks: tuple[Mark, ...]
+    elements: tuple[Element, ...] = ()
 
 
 def leads_out(target: str) -> bool:
@@ -167,6 +193,22 @@ class Document(Publication, frozen=True):
     pages: tuple[Page, ...]
 
 
+def tagged(marks: Iterable[Mark], *elements: Element) -> tuple[Mark, ...]:
+    """The same marks, read as parts of these elements, the outermost first."""
+    return tuple([_tagged(mark, elements) for mark in marks])
+
+
+def unread(marks: Iterable[Mark]) -> tuple[Mark, ...]:
+    """The same marks as artifacts: what is said on every page is not read aloud."""
+    return tagged(marks, Element("Artifact"))
+
+
+def _tagged(mark: Mark, elements: tuple[Element, ...]) -> Mark:
+    if isinstance(mark, TextMark | Figure | Link):
+        return structs.replace(mark, elements=(*elements, *mark.elements))
+    return mark
+
+
 def moved(marks: Iterable[Mark], dx_pt: float, dy_pt: float) -> tuple[Mark, ...]:
     """The same marks, further right and down."""
     if not dx_pt and not dy_pt:
@@ -180,15 +222,22 @@ def _moved(mark: Mark, dx: float, dy: float) -> Mark:  # noqa: PLR0911 - one lin
         return Path(rings, mark.closed, mark.fill, mark.stroke, mark.stroke_width_pt, mark.dash, mark.round_ends)
     if isinstance(mark, TextMark):
         return TextMark(
-            mark.x_pt + dx, mark.y_pt + dy, mark.text, mark.size_pt, mark.weight, mark.colour, mark.turn_degrees
+            mark.x_pt + dx,
+            mark.y_pt + dy,
+            mark.text,
+            mark.size_pt,
+            mark.weight,
+            mark.colour,
+            mark.turn_degrees,
+            mark.elements,
         )
     if isinstance(mark, RasterMark):
         return RasterMark(mark.raster, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt)
     if isinstance(mark, Figure):
-        return Figure(mark.alternative, moved(mark.marks, dx, dy))
+        return Figure(mark.alternative, moved(mark.marks, dx, dy), mark.elements)
     if isinstance(mark, Link):
         inner = moved(mark.marks, dx, dy)
-        return Link(mark.target, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt, inner)
+        return Link(mark.target, mark.x_pt + dx, mark.y_pt + dy, mark.width_pt, mark.height_pt, inner, mark.elements)
     if isinstance(mark, Kept | Stamp):
         return mark if isinstance(mark, Kept) else _moved_stamp(mark, dx, dy)  # a kept page has its place already
     return Anchor(mark.name, mark.x_pt + dx, mark.y_pt + dy)

@@ -34,9 +34,9 @@ def _drawn(mark: Mark, *, every: bool) -> Mark:
     match mark:
         case TextMark():
             parts = _parts(mark, every=every)
-            return mark if parts is None else Figure(mark.text, parts)
+            return mark if parts is None else Figure(mark.text, parts, mark.elements)
         case Figure():
-            return Figure(mark.alternative, tuple(_inside(mark.marks, every=every)))
+            return replace(mark, marks=tuple(_inside(mark.marks, every=every)))
         case Stamp():
             inner = (
                 _parts(each, every=every) or (each,) if isinstance(each, TextMark) else (each,) for each in mark.marks

@@ -8,7 +8,7 @@ from typing import Final
 
 from msgspec import Struct
 
-from blockdsl.marks.display_list import Mark, Path, TextMark, Weight
+from blockdsl.marks.display_list import Element, Mark, Path, TextMark, Weight, tagged
 from blockdsl.marks.theme import BODY_PT, INK, LEADING, THIN_PT
 from blockdsl.marks.typeset import CAP_HEIGHT, ellipsis, measure, words_of, wrap
 
@@ -112,12 +112,12 @@ def _filled(words: Sequence[str], width_pt: float, style: TextStyle) -> list[str
 
 
 def paragraph(text: str, width_pt: float, style: TextStyle = BODY) -> tuple[float, tuple[Mark, ...]]:
-    """Height and marks of words broken to a width, from (0, 0)."""
+    """Height and marks of words broken to a width, from (0, 0); they are read as one paragraph."""
     marks: list[Mark] = []
     lines = lines_of(text, width_pt, style)
     for place, words in enumerate(lines):
         marks += line(words, 0.0, place * style.line_pt + style.baseline_pt, style)
-    return len(lines) * style.line_pt, tuple(marks)
+    return len(lines) * style.line_pt, tagged(marks, Element("P"))
 
 
 def rule(y_pt: float, width_pt: float, colour: str = INK, thickness_pt: float = THIN_PT, x_pt: float = 0.0) -> Path:

@@ -19,11 +19,11 @@ from blockdsl.document.content import (
     Table,
     Tick,
 )
-from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.display_list import Mark, moved, tagged
 from blockdsl.marks.prose import line, lines_of, rule
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, GUTTER_PT, HAIRLINE_PT, RULE, STEP_PT, Box, span_pt
 from blockdsl.page.flow import Drawn, Flowable, stacked
-from blockdsl.page.headings import continued
+from blockdsl.page.headings import continued, heading_element
 from blockdsl.page.key import key_column
 from blockdsl.page.table import table_flowables, tick_cell
 from blockdsl.page.text import BODY, BOLD, LEAD, SMALL, plain_words, rich
@@ -132,8 +132,9 @@ def _part(  # noqa: PLR0911 - one line for each part that a card has
         case Heading():
             marks: list[Mark] = []
             lines = lines_of(plain_words(part.words), width, LEAD)
+            whole = heading_element(part.level)
             for place, text in enumerate(lines):
-                marks += line(text, 0.0, place * LEAD.line_pt + LEAD.baseline_pt, LEAD)
+                marks += tagged(line(text, 0.0, place * LEAD.line_pt + LEAD.baseline_pt, LEAD), whole)
             return 0.0, len(lines) * LEAD.line_pt, tuple(marks)
         case Paragraph():
             return 0.0, *(

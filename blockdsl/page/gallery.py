@@ -11,11 +11,12 @@ from blockdsl.document.possibilities import possibility_parts
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.possibility import Possibility
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.marks.display_list import Document, Page
+from blockdsl.marks.display_list import Document, Page, tagged
 from blockdsl.marks.prose import TextStyle, fitted, line
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, INK, STEP_PT, TITLE_PT, paper_named
 from blockdsl.model.maker import NOBODY
 from blockdsl.page.flow import Flowable, in_columns
+from blockdsl.page.headings import heading_element
 from blockdsl.page.parts import flowables, flowed
 from blockdsl.page.sheet import numbered_pages
 from blockdsl.page.single import TALLEST_PT
@@ -63,6 +64,7 @@ def _page(parts: Parts, title: str, words: Messages) -> Page:
 
 
 def _flowables(parts: Parts, title: str, words: Messages) -> list[Flowable]:
-    name = line(fitted(title, CONTENT_WIDTH_PT, _TITLE), 0.0, _TITLE.baseline_pt, _TITLE)
+    words_of_title = line(fitted(title, CONTENT_WIDTH_PT, _TITLE), 0.0, _TITLE.baseline_pt, _TITLE)
+    name = tagged(words_of_title, heading_element(1))
     head = Flowable(_TITLE.line_pt + STEP_PT, name, keep_with_next=True)
     return [head, *flowables(parts, words)]

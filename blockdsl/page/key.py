@@ -6,7 +6,7 @@ from typing import Final
 
 from blockdsl.document.content import FabricKey, FabricLine
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.display_list import Element, Mark, moved, tagged
 from blockdsl.marks.prose import TextStyle, fitted, line, lines_of, width_of
 from blockdsl.marks.theme import BODY_PT, CONTENT_WIDTH_PT, GUTTER_PT, INK, QUIET, SMALL_PT, STEP_PT, Box
 from blockdsl.page.flow import Drawn, Flowable
@@ -25,8 +25,9 @@ def key_column(key: FabricKey, width_pt: float) -> Drawn:
     """The whole key in one column: its height and its marks."""
     y = 0.0
     marks: list[Mark] = []
+    whole = Element("L")
     for place, fabric in enumerate(key.fabrics):
-        entry = _entry(fabric, width_pt, _BRIEF_LINES if key.brief else _MOST_LINES)
+        entry = _entry(fabric, width_pt, _BRIEF_LINES if key.brief else _MOST_LINES, whole)
         y += entry.before_pt if place else 0.0
         marks += moved(entry.marks, 0.0, y)
         y += entry.height_pt
@@ -39,8 +40,9 @@ def key_columns(key: FabricKey) -> list[Flowable]:
     columns = 4 if fits else 3
     column_pt = (CONTENT_WIDTH_PT - (columns - 1) * GUTTER_PT) / columns
     flowables = []
+    whole = Element("L")
     for start in range(0, len(key.fabrics), columns):
-        entries = [_entry(fabric, column_pt, _MOST_LINES) for fabric in key.fabrics[start : start + columns]]
+        entries = [_entry(fabric, column_pt, _MOST_LINES, whole) for fabric in key.fabrics[start : start + columns]]
         marks: list[Mark] = []
         for place, entry in enumerate(entries):
             marks += moved(entry.marks, place * (column_pt + GUTTER_PT), 0.0)
@@ -55,7 +57,7 @@ def _width(fabric: FabricLine) -> float:
     return _SWATCH.width_pt + 2 * STEP_PT + _NUMBER_WIDTH_PT + text
 
 
-def _entry(fabric: FabricLine, width_pt: float, most_lines: int) -> Flowable:
+def _entry(fabric: FabricLine, width_pt: float, most_lines: int, whole: Element) -> Flowable:
     """One fabric: its swatch, its number, its label on as many lines as it needs or may have, its value after it."""
     left = _SWATCH.width_pt + 2 * STEP_PT
     room = width_pt - left - _NUMBER_WIDTH_PT
@@ -77,4 +79,4 @@ def _entry(fabric: FabricLine, width_pt: float, most_lines: int) -> Flowable:
         last += _VALUE.line_pt
         marks += line(fabric.value, x, baseline + last, _VALUE)
     height = max(_SWATCH.height_pt, middle + last + _LABEL.line_pt / 2)
-    return Flowable(height, tuple(marks), before_pt=1.5 * STEP_PT)
+    return Flowable(height, tagged(marks, whole, Element("LI"), Element("LBody")), before_pt=1.5 * STEP_PT)

@@ -6,7 +6,7 @@ from typing import Final
 
 from msgspec.structs import replace
 
-from blockdsl.marks.display_list import Link, Mark
+from blockdsl.marks.display_list import Link, Mark, unread
 from blockdsl.marks.prose import TextStyle, line, width_of
 from blockdsl.marks.theme import QUIET, SMALL_PT, Box
 from blockdsl.model.maker import Maker
@@ -26,7 +26,7 @@ def maker_row(maker: Maker, box: Box, baseline_pt: float) -> tuple[Mark, ...]:
     if not whole:
         return ()
     style = replace(_ROW, size_pt=min(_ROW.size_pt, _ROW.size_pt * box.width_pt / width_of(whole, _ROW)))
-    marks = line(whole.removesuffix(shown), box.x_pt, baseline_pt, style)
+    marks = unread(line(whole.removesuffix(shown), box.x_pt, baseline_pt, style))
     if not shown:
         return marks
     start, wide = box.x_pt + width_of(whole.removesuffix(shown), style), width_of(shown, style)

@@ -14,6 +14,7 @@ from blockdsl.document.content import (
     Columns,
     DefinitionList,
     FabricKey,
+    Heading,
     Listing,
     Paragraph,
     Part,
@@ -34,7 +35,7 @@ from blockdsl.document.content import (
     strong,
 )
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Link, Mark, moved
+from blockdsl.marks.display_list import Element, Link, Mark, moved, tagged
 from blockdsl.marks.prose import TextStyle, fitted, line, lines_of, rule, runs, width_of
 from blockdsl.marks.theme import (
     ACCENT,
@@ -55,7 +56,7 @@ from blockdsl.marks.theme import (
 )
 from blockdsl.page.cards import card_flowables, ticked
 from blockdsl.page.flow import Drawn, Flowable, PageNumbers, on_first_page, pages_taken, run_over_pages
-from blockdsl.page.headings import continued, heading
+from blockdsl.page.headings import continued, heading, heading_element
 from blockdsl.page.index import index_flowables
 from blockdsl.page.key import key_columns
 from blockdsl.page.plate import compact_height, plate_flowables
@@ -264,8 +265,9 @@ def title_flowable(title: str, over: str = "", sizes_pt: Sequence[float] = TITLE
         y += _OVER.line_pt + 1.5 * STEP_PT
     y += style.capitals_pt + 2
     pitch = style.size_pt * _TITLE_LEADING
+    whole = heading_element(1)
     for place, words in enumerate(lines):
-        marks += line(words, -0.04 * style.size_pt, y + place * pitch, style)
+        marks += tagged(line(words, -0.04 * style.size_pt, y + place * pitch, style), whole)
     return Flowable(y + (len(lines) - 1) * pitch + 4.5 * STEP_PT, tuple(marks), keep_with_next=True)
 
 
@@ -307,15 +309,17 @@ def _beside(part: Section, words: Messages, pages: PageNumbers) -> list[Flowable
         # Small words stand on the line of the name beside them.
         drop = BOLD.baseline_pt - style.baseline_pt
         lines = rich_lines(paragraph.words, span_pt(_RIGHT_COLUMNS), style)
+        whole = Element("P")
         for place, spans in enumerate(lines):
-            marks = runs(spans, left, drop + style.baseline_pt)
+            marks = tagged(runs(spans, left, drop + style.baseline_pt), whole)
             before = STEP_PT if place == 0 and pieces else 0.0
             keep = place in (0, len(lines) - 2) and place < len(lines) - 1
             pieces.append(Flowable(style.line_pt, marks, before_pt=before, keep_with_next=keep))
     if few and len(pieces) <= _FEW_LINES:
         pieces = [replace(piece, keep_with_next=place < len(pieces) - 1) for place, piece in enumerate(pieces)]
     name = plain_words(part.heading.words)
-    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *line(name, 0.0, 2 * STEP_PT + BOLD.baseline_pt, BOLD)]
+    named = tagged(line(name, 0.0, 2 * STEP_PT + BOLD.baseline_pt, BOLD), heading_element(part.heading.level))
+    top: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT), *named]
     top += moved(pieces[0].marks, 0.0, 2 * STEP_PT)
     height = pieces[0].height_pt + 2 * STEP_PT
     return [replace(pieces[0], height_pt=height, marks=tuple(top), before_pt=5 * STEP_PT), *pieces[1:]]
@@ -326,7 +330,8 @@ def _columns(part: Columns) -> Flowable:
     marks: list[Mark] = [rule(0.0, CONTENT_WIDTH_PT)]
     height = 0.0
     for place, section in enumerate(part.sections):
-        bottom, drawn = _column(plain_words(section.heading.words), _paragraphs(section.parts))
+        listed = any(isinstance(each, Listing) for each in section.parts)
+        bottom, drawn = _column(section.heading, _paragraphs(section.parts), Element("L") if listed else None)
         marks += moved(drawn, place * (span_pt(_HALF_COLUMNS) + GUTTER_PT), 0.0)
         height = max(height, bottom)
     return Flowable(height, tuple(marks), before_pt=5 * STEP_PT)
@@ -341,13 +346,16 @@ def _paragraphs(parts: Parts) -> Iterator[RichText]:
                 yield from _paragraphs(item)
 
 
-def _column(name: str, texts: Iterable[RichText]) -> tuple[float, tuple[Mark, ...]]:
+def _column(heading: Heading, texts: Iterable[RichText], whole: Element | None) -> tuple[float, tuple[Mark, ...]]:
+    """The words under their heading; items of the list `whole` where there is one."""
     y = 2 * STEP_PT
-    marks: list[Mark] = [*line(name, 0.0, y + BOLD.baseline_pt, BOLD)]
+    name = line(plain_words(heading.words), 0.0, y + BOLD.baseline_pt, BOLD)
+    marks: list[Mark] = [*tagged(name, heading_element(heading.level))]
     y += BOLD.line_pt + STEP_PT / 2
     for text in texts:
         height, words = rich(text, span_pt(_HALF_COLUMNS), _CLOSING)
-        marks += moved(words, 0.0, y)
+        around = (whole, Element("LI"), Element("LBody")) if whole is not None else ()
+        marks += moved(tagged(words, *around), 0.0, y)
         y += height + STEP_PT * 0.75
     return y, tuple(marks)
 
@@ -393,6 +401,7 @@ def _signs(part: Signs) -> Flowable:
     height = max(BODY.line_pt + STEP_PT, *(sign.drawing.height_pt + STEP_PT / 2 for sign in part.entries))
     middle = height / 2
     marks: list[Mark] = []
+    whole = Element("L")
     x = y = 0.0
     for sign in part.entries:
         wide, high = sign.drawing.width_pt, sign.drawing.height_pt
@@ -401,7 +410,7 @@ def _signs(part: Signs) -> Flowable:
         if x and x + end > CONTENT_WIDTH_PT:
             x, y = 0.0, y + height
         said = line(sign.words, wide + _SIGN_GAP_PT, middle + BODY.capitals_pt / 2, BODY)
-        marks += moved((*drawn, *said), x, y)
+        marks += moved(tagged((*drawn, *said), whole, Element("LI"), Element("LBody")), x, y)
         x += end + 5 * STEP_PT
     return Flowable(y + height, tuple(marks), keep_with_next=True)
 

@@ -8,7 +8,7 @@ from typing import Final
 from msgspec.structs import replace
 
 from blockdsl.document.content import FabricKey, Picture, Plate
-from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.display_list import Element, Mark, moved, tagged
 from blockdsl.marks.prose import line
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, GUTTER_PT, STEP_PT, Box, span_pt
 from blockdsl.page.cards import column
@@ -75,7 +75,8 @@ def _captioned(picture: Picture, box: Box) -> Drawn:
     """The picture with its caption: where they end, and their marks."""
     marks, filled = picture.draw(box)
     top = filled.bottom_pt + STEP_PT
-    caption = line(picture.caption, filled.x_pt, top + CAPTION.baseline_pt, CAPTION)
+    words = line(picture.caption, filled.x_pt, top + CAPTION.baseline_pt, CAPTION)
+    caption = tagged(words, Element("Caption"))
     return top + CAPTION.line_pt, (*marks, *caption)
 
 

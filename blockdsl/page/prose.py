@@ -23,7 +23,7 @@ from blockdsl.document.content import (
     TextRun,
     Verbatim,
 )
-from blockdsl.marks.display_list import Link, Mark
+from blockdsl.marks.display_list import Element, Link, Mark, tagged
 from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, rule, runs
 from blockdsl.marks.theme import (
     BODY_PT,
@@ -38,6 +38,7 @@ from blockdsl.marks.theme import (
     span_pt,
 )
 from blockdsl.page.flow import Flowable, PageNumbers
+from blockdsl.page.headings import heading_element
 from blockdsl.page.text import plain_words, rich_lines
 
 READING: Final = TextStyle(10.0)
@@ -64,11 +65,15 @@ _WHOLE_PT: Final = 300.0
 
 
 class _Place(Struct, frozen=True):
-    """Where words stand: how far indented, the mark before the first line, whether they are somebody else's."""
+    """Where words stand: how far indented, the mark before the first line, whether they are somebody else's.
+
+    `around` is the item of a list that they are read in.
+    """
 
     indent_pt: float = 0.0
     mark: str = ""
     listed: bool = False
+    around: tuple[Element, ...] = ()
     quoted: bool = False
 
 
@@ -93,8 +98,9 @@ def _section(heading: Heading | None, pieces: list[Flowable]) -> list[Flowable]:
     style = _SIDE[min(max(heading.level, 2), 4) - 2]
     lines = lines_of(plain_words(heading.words), span_pt(4) - GUTTER_PT, style)
     marks: list[Mark] = []
+    whole = heading_element(heading.level)
     for place, words in enumerate(lines):
-        marks += line(words, 0.0, READING.baseline_pt + place * style.line_pt, style)
+        marks += tagged(line(words, 0.0, READING.baseline_pt + place * style.line_pt, style), whole)
     pieces = pieces or [Flowable(_LINE_PT)]
     pieces[0] = replace(pieces[0], marks=(*marks, *pieces[0].marks), before_pt=_SECTION_PT)
     missing = len(lines) * style.line_pt - sum(piece.height_pt for piece in pieces)
@@ -111,9 +117,11 @@ def _part(part: Part, at: _Place, pages: PageNumbers) -> Iterator[Flowable]:
         case Paragraph():
             yield from _lines(_numbered(part.words, pages), at)
         case Listing():
+            whole = Element("L", numbering="Disc" if part.start is None else "Decimal")
             for number, item in enumerate(part.items, start=part.start or 0):
                 mark = "•" if part.start is None else f"{number}."
-                place = replace(at, indent_pt=at.indent_pt + _INDENT_PT, mark=mark, listed=True)
+                around = (*at.around, whole, Element("LI"))
+                place = replace(at, indent_pt=at.indent_pt + _INDENT_PT, mark=mark, listed=True, around=around)
                 for inner in item:
                     yield from _part(inner, place, pages)
                     place = replace(place, mark="")
@@ -140,11 +148,14 @@ def _lines(words: RichText, at: _Place) -> Iterator[Flowable]:
     style = replace(READING, colour=QUIET) if at.quoted else READING
     x = SIDE_PT + at.indent_pt
     lines: Sequence[Sequence[tuple[str, TextStyle]]] = rich_lines(words, READING_PT - at.indent_pt, style)
+    whole = (*at.around, Element("LBody")) if at.around else ()
+    paragraph = Element("P")
     for place, spans in enumerate(lines):
-        marks = runs(spans, x, READING.baseline_pt)
+        marks = tagged(runs(spans, x, READING.baseline_pt), *whole, paragraph)
         before = 0.0
         if not place:
-            marks = (*line(at.mark, x - _INDENT_PT, READING.baseline_pt, READING), *marks)
+            dot = line(at.mark, x - _INDENT_PT, READING.baseline_pt, READING)
+            marks = (*tagged(dot, *at.around, Element("Lbl")), *marks)
             before = _PARAGRAPH_PT * (0.5 if at.listed else 1.0)
         # No first or last line of a paragraph stands alone on a page.
         keep = place < len(lines) - 1 and place in (0, len(lines) - 2)

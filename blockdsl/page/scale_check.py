@@ -16,7 +16,7 @@ from msgspec import Struct
 from blockdsl.facts.blockfacts import RulerUnit
 from blockdsl.geometry.fraction import Fraction
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark, PagePoint, Path, TextMark, Weight
+from blockdsl.marks.display_list import Element, Mark, PagePoint, Path, TextMark, Weight, tagged
 from blockdsl.marks.prose import TextStyle, line_centred
 from blockdsl.marks.theme import (
     BODY_PT,
@@ -153,15 +153,26 @@ def reading_table(
     """Two rows: what the bar measures, and the scale that this means; baselines at y and 13 pt below."""
     column = (width_pt - _LABEL_PT) / len(reading.readings)
     marks: list[Mark] = [
-        TextMark(x, y, words("scale-measured", bar=reading.title(words), unit=reading.unit), SMALL_PT, colour=QUIET),
-        TextMark(x, y + 13.0, words("scale-means"), SMALL_PT, colour=QUIET),
-        Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT),
+        Path((((x, y + 3.8), (x + width_pt, y + 3.8)),), closed=False, stroke=RULE, stroke_width_pt=HAIRLINE_PT)
     ]
-    for number, length in enumerate(reading.readings):
-        edge = x + _LABEL_PT + column * (number + 1)
-        weight: Weight = "bold" if length == reading.meant else "regular"
-        percent = in_figures(f"{float(length) / reading.meant * 100:.1f}", words)
-        scale = "100 %" if length == reading.meant else f"{percent} %"
-        for said, row in ((drafted_length(length, reading.unit, words), y), (scale, y + 13.0)):
-            marks.append(TextMark(edge - measure(said, SMALL_PT, weight), row, said, SMALL_PT, weight))
+    whole, across = Element("Table"), len(reading.readings) + 1
+    measured = words("scale-measured", bar=reading.title(words), unit=reading.unit)
+    lengths = [drafted_length(length, reading.unit, words) for length in reading.readings]
+    scales = [_scale(length, reading, words) for length in reading.readings]
+    for name, baseline, cells in ((measured, y, lengths), (words("scale-means"), y + 13.0, scales)):
+        row = Element("TR", columns=across)
+        named = TextMark(x, baseline, name, SMALL_PT, colour=QUIET)
+        marks += tagged((named,), whole, row, Element("TH", scope="Row"))
+        for number, (length, said) in enumerate(zip(reading.readings, cells, strict=True), start=1):
+            weight: Weight = "bold" if length == reading.meant else "regular"
+            left = x + _LABEL_PT + column * number - measure(said, SMALL_PT, weight)
+            cell = TextMark(left, baseline, said, SMALL_PT, weight)
+            marks += tagged((cell,), whole, row, Element("TD", column=number))
     return marks
+
+
+def _scale(length: Fraction, reading: BarReading, words: Messages) -> str:
+    """The scale at which the bar measures that much: `98.5 %`."""
+    if length == reading.meant:
+        return "100 %"
+    return f"{in_figures(f'{float(length) / reading.meant * 100:.1f}', words)} %"

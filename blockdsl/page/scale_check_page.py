@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from blockdsl.geometry.fraction import Fraction
-from blockdsl.marks.display_list import Mark, Page, Path, TextMark
+from blockdsl.marks.display_list import Element, Mark, Page, Path, TextMark, tagged
 from blockdsl.marks.theme import (
     BODY_PT,
     HAIRLINE_PT,
@@ -57,7 +57,8 @@ def check_print_page(paper: str, language: Language = "en-US") -> Page:
     """
     sheet = paper_named(paper)
     box, words = sheet.content, messages(language)
-    marks: list[Mark] = [TextMark(box.x_pt, box.y_pt + 15.0, words("scale-title"), _TITLE_PT, "bold")]
+    title = TextMark(box.x_pt, box.y_pt + 15.0, words("scale-title"), _TITLE_PT, "bold")
+    marks: list[Mark] = [*tagged((title,), Element("H1"))]
     said = words("scale-subtitle", paper=sheet.title)
     marks.append(TextMark(box.x_pt, box.y_pt + 33.0, said, LEAD_PT, colour=QUIET))
     y = box.y_pt + 45.0

@@ -9,7 +9,7 @@ from blockdsl.document.block import block_parts
 from blockdsl.document.quilt import quilt_parts
 from blockdsl.facts.blockfacts import BlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.marks.display_list import Document, Mark, Page
+from blockdsl.marks.display_list import Document, Mark, Page, unread
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, width_of
 from blockdsl.marks.theme import QUIET, SMALL_PT, STEP_PT, PaperSize, paper_named
 from blockdsl.model.maker import NOBODY, Maker
@@ -62,8 +62,8 @@ def footer(
     baseline = box.bottom_pt - 1
     return (
         *maker_row(maker, box, baseline - _FOOTER.size_pt * 1.2),
-        *line(fitted(name, room, _FOOTER), box.x_pt, baseline, _FOOTER),
-        *line_ending(page, box.right_pt, baseline, _FOOTER),
+        *unread(line(fitted(name, room, _FOOTER), box.x_pt, baseline, _FOOTER)),
+        *unread(line_ending(page, box.right_pt, baseline, _FOOTER)),
     )
 
 

@@ -7,7 +7,7 @@ from typing import Final
 
 from blockdsl.document.content import Picture, Step, StepPart, Steps
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark, Path, moved
+from blockdsl.marks.display_list import Mark, Path, moved, tagged
 from blockdsl.marks.prose import TextStyle, line, line_ending, lines_of, paragraph, rectangle, width_of
 from blockdsl.marks.theme import (
     ACCENT,
@@ -23,7 +23,7 @@ from blockdsl.marks.theme import (
     span_pt,
 )
 from blockdsl.page.flow import Drawn, Flowable
-from blockdsl.page.headings import continued
+from blockdsl.page.headings import continued, heading_element
 from blockdsl.page.table import tick_cell
 from blockdsl.page.text import BODY, BOLD, QUIETLY
 from blockdsl.page.web_link import web_link
@@ -78,7 +78,7 @@ def _wide_card(step: Step) -> Drawn:
     width, x = span_pt(7), span_pt(7) + GUTTER_PT
     height, marks = _pictures(step.pictures, width, _WIDE_PT)
     y, words = _text(step, span_pt(5))
-    return max(height, y), (*marks, *moved(words, x, 0.0))
+    return max(height, y), (*moved(words, x, 0.0), *marks)
 
 
 def _card(step: Step) -> Drawn:
@@ -86,7 +86,8 @@ def _card(step: Step) -> Drawn:
     width = span_pt(6)
     height, marks = _pictures(step.pictures, width, _PICTURE_PT)
     y, words = _text(step, width)
-    return height + STEP_PT + y, (*marks, *moved(words, 0.0, height + STEP_PT))
+    # The words are read first: their heading names the pictures.
+    return height + STEP_PT + y, (*moved(words, 0.0, height + STEP_PT), *marks)
 
 
 def _pictures(pictures: Sequence[Picture], width: float, high: float) -> tuple[float, list[Mark]]:
@@ -133,10 +134,11 @@ def _head(step: Step, width: float) -> tuple[float, list[Mark]]:
     indent = width_of(number, NUMBER)
     room = width - indent - (width_of(step.made, BOLD) + 2 * STEP_PT if step.made else 0.0)
     on_one_line = bool(step.made) and room > width / 3
-    marks: list[Mark] = [*line(number, 0.0, NUMBER.baseline_pt, NUMBER)]
+    whole = heading_element(3)
+    marks: list[Mark] = [*tagged(line(number, 0.0, NUMBER.baseline_pt, NUMBER), whole)]
     y = 0.0
     for words in lines_of(step.name, room if on_one_line else width - indent, _NAME):
-        marks += line(words, indent, y + _NAME.baseline_pt, _NAME)
+        marks += tagged(line(words, indent, y + _NAME.baseline_pt, _NAME), whole)
         y += _NAME.line_pt
     if on_one_line:
         marks += line_ending(step.made, width, _NAME.baseline_pt, BOLD)
@@ -215,10 +217,11 @@ def _stretches(
 
 def _quilt_head(step: Step, width: float) -> tuple[float, list[Mark]]:
     """Number and name, then how many are made and the finished size."""
-    marks = [
+    named = (
         *line(str(step.number), 0.0, NUMBER.baseline_pt, NUMBER),
         *line(step.name, _NUMBER_PT, _NAME.baseline_pt, _NAME),
-    ]
+    )
+    marks = [*tagged(named, heading_element(3))]
     more = fraction_text(" · ".join(filter(None, (step.made, step.size))))
     at = _NUMBER_PT + width_of(step.name, _NAME) + 2 * STEP_PT
     if at + width_of(more, QUIETLY) <= _NUMBER_PT + width:

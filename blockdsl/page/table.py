@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from blockdsl.document.content import ColumnKind, DataCell, Picture, RowGroup, SizeCell, Table, TickCell
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark, moved
+from blockdsl.marks.display_list import Element, Mark, moved, tagged
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, lines_of, rectangle, rule, together, width_of
 from blockdsl.marks.theme import CONTENT_WIDTH_PT, HAIRLINE_PT, INK, QUIET, RULE, STEP_PT, Box
 from blockdsl.page.flow import Flowable, stacked
@@ -67,14 +67,19 @@ def table_flowables(
     close = width_pt < CONTENT_WIDTH_PT / 2  # a small table: its lines are close to each other
     for part in _that_fit(table, width_pt):
         columns = _columns(part, width_pt)
-        head = _head(columns)
+        whole_table = Element("Table")
+        head = _head(columns, whole_table)
         height, marks = stacked([*again, head])
         named = Flowable(height, marks, keep_with_next=True)
         flowables.append(replace(head, before_pt=4 * STEP_PT))
         for place, group in enumerate(part.groups):
-            rows = [_row(columns, row, ruled=number > 0, close=close) for number, row in enumerate(group.rows)]
+            rows = [
+                _row(columns, row, whole_table, ruled=number > 0, close=close) for number, row in enumerate(group.rows)
+            ]
             if group.words:
-                whole = _grouped(named, _group(group, width_pt), rows, _group(group, width_pt, words))
+                across = (whole_table, len(columns))
+                again_named = _group(group, width_pt, across, words)
+                whole = _grouped(named, _group(group, width_pt, across), rows, again_named)
                 flowables += [replace(whole[0], before_pt=2.5 * STEP_PT if place else 0.0), *whole[1:]]
             else:
                 flowables += _bound([replace(row, head=(named,)) for row in rows], whole=part.whole)
@@ -207,35 +212,42 @@ def _columns(table: Table, width_pt: float) -> list[TableColumn]:
 # --- rows and cells ------------------------------------------------------------------------------------
 
 
-def _head(columns: Sequence[TableColumn]) -> Flowable:
+def _head(columns: Sequence[TableColumn], whole: Element) -> Flowable:
     """The names of the columns, of one line or more, standing on a rule; bound to the first row."""
     lines = [lines_of(column.head, column.width_pt - column.gap_pt, CAPTION) for column in columns]
     height = max(map(len, lines)) * CAPTION.line_pt
     marks: list[Mark] = []
     x = 0.0
-    for column, of_head in zip(columns, lines, strict=True):
+    row = Element("TR", columns=len(columns))
+    for number, (column, of_head) in enumerate(zip(columns, lines, strict=True)):
+        cell = whole, row, Element("TH", scope="Column", column=number)
         y = height - len(of_head) * CAPTION.line_pt + CAPTION.baseline_pt
         for place, text in enumerate(of_head):
             baseline = y + place * CAPTION.line_pt
             if column.align == "right":
-                marks += line_ending(text, x + column.width_pt - column.gap_pt, baseline, CAPTION)
+                marks += tagged(line_ending(text, x + column.width_pt - column.gap_pt, baseline, CAPTION), *cell)
             else:
-                marks += line(text, x, baseline, CAPTION)
+                marks += tagged(line(text, x, baseline, CAPTION), *cell)
         x += column.width_pt
     bottom = height + STEP_PT / 2
     marks.append(rule(bottom, x, QUIET, HAIRLINE_PT))
     return Flowable(bottom, tuple(marks), keep_with_next=True)
 
 
-def _row(columns: Sequence[TableColumn], row: Sequence[DataCell], *, ruled: bool, close: bool) -> Flowable:
+def _row(
+    columns: Sequence[TableColumn], row: Sequence[DataCell], whole: Element, *, ruled: bool, close: bool
+) -> Flowable:
     """One row, as tall as its tallest cell, with a pale rule above it unless it follows a head."""
     cells = [_cell(cell, column) for cell, column in zip(row, columns, strict=True)]
     padding = 0.0 if close else PADDING_PT
     height = max(cell.height_pt for cell in cells) + 2 * padding
     marks: list[Mark] = []
     x = 0.0
-    for column, cell in zip(columns, cells, strict=True):
-        marks += moved(cell.marks, x, padding)
+    own = Element("TR", columns=len(columns))
+    named = next((place for place, column in enumerate(columns) if column.kind not in _FIXED_PT), 0)
+    for place, (column, cell) in enumerate(zip(columns, cells, strict=True)):
+        read = Element("TH", scope="Row", column=place) if place == named else Element("TD", column=place)
+        marks += moved(tagged(cell.marks, whole, own, read), x, padding)
         x += column.width_pt
     if ruled and not close:
         marks.append(rule(0.0, x, RULE, HAIRLINE_PT))
@@ -265,7 +277,7 @@ def picture_marks(picture: Picture, box: Box) -> tuple[Mark, ...]:
     return picture.draw(box)[0]
 
 
-def _group(group: RowGroup, width_pt: float, again: Messages | None = None) -> Flowable:
+def _group(group: RowGroup, width_pt: float, across: tuple[Element, int], again: Messages | None = None) -> Flowable:
     """A group's name beside its swatch, over its rows; said again on a new page in the words of `again`."""
     height, marks, x = 5.5 * STEP_PT, list[Mark](), 0.0
     before = 0.0
@@ -283,7 +295,9 @@ def _group(group: RowGroup, width_pt: float, again: Messages | None = None) -> F
     marks += line(label, x, baseline, LEAD)
     marks += line(after, x + width_of(label, LEAD), baseline, CAPTION)
     marks += line_ending(aside, width_pt, baseline, CAPTION)
-    return Flowable(height, tuple(marks), before_pt=before)
+    whole, columns = across
+    read = Element("TH", scope="Row", columns=columns)
+    return Flowable(height, tagged(marks, whole, Element("TR", columns=columns), read), before_pt=before)
 
 
 def tick_cell(style: TextStyle, side_pt: float = TICK_PT) -> TableCell:

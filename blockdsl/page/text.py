@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from blockdsl.document.content import RichText, TextRun
 from blockdsl.geometry.fraction_text import fraction_text
-from blockdsl.marks.display_list import Mark
+from blockdsl.marks.display_list import Element, Mark, tagged
 from blockdsl.marks.prose import TextStyle, lines_of, paragraph, runs, together, width_of
 from blockdsl.marks.theme import ACCENT, BODY_PT, HEADING_PT, INK, LEAD_PT, QUIET, SMALL_PT
 from blockdsl.marks.typeset import wrap
@@ -51,7 +51,7 @@ def rich(words: RichText, width_pt: float, style: TextStyle = BODY) -> tuple[flo
     lines = broken(spans_of(words, style), width_pt)
     for place, spans in enumerate(lines):
         marks += runs(spans, 0.0, place * style.line_pt + style.baseline_pt)
-    return len(lines) * style.line_pt, tuple(marks)
+    return len(lines) * style.line_pt, tagged(marks, Element("P"))
 
 
 def rich_lines(words: RichText, width_pt: float, style: TextStyle) -> list[list[tuple[str, TextStyle]]]:

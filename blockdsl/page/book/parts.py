@@ -14,7 +14,7 @@ from msgspec import Struct
 
 from blockdsl.facts.bookfacts import BookBlockFacts
 from blockdsl.facts.quiltfacts import QuiltFacts
-from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, TextMark
+from blockdsl.marks.display_list import Anchor, Figure, Kept, Link, Mark, Path, Stamp, TextMark, unread
 from blockdsl.marks.prose import TextStyle, fitted, line, line_ending, rule, width_of
 from blockdsl.marks.theme import (
     CONTENT_WIDTH_PT,
@@ -102,12 +102,12 @@ def foot(left: Sequence[str], number: str, paper: PaperSize, maker: Maker) -> tu
     first, *rest = left
     marks = [
         *maker_row(maker, box, baseline - _FOOT.line_pt),
-        *line(fitted(first, space * 0.6, _FOLIO), box.x_pt, baseline, _FOLIO),
+        *unread(line(fitted(first, space * 0.6, _FOLIO), box.x_pt, baseline, _FOLIO)),
     ]
     x = box.x_pt + width_of(fitted(first, space * 0.6, _FOLIO), _FOLIO) + 3 * STEP_PT
     words = " · ".join(dict.fromkeys(rest))
-    marks += line(fitted(words, box.right_pt - NUMBER_PT - x, _FOOT), x, baseline, _FOOT)
-    marks += line_ending(number, box.right_pt, baseline, _FOLIO)
+    marks += unread(line(fitted(words, box.right_pt - NUMBER_PT - x, _FOOT), x, baseline, _FOOT))
+    marks += unread(line_ending(number, box.right_pt, baseline, _FOLIO))
     return tuple(marks)
 
 

@@ -100,7 +100,9 @@ def tags(reader: PdfReader) -> list[tuple[str, int]]:
     tree = reader.root_object["/StructTreeRoot"]
     section = tree["/K"]["/K"][0].get_object()  # type: ignore[index]
     found = [kid.get_object() for kid in section["/K"]]
-    return [(kid["/S"], kid["/K"][0] if isinstance(kid["/K"], list) else int(kid["/K"])) for kid in found]
+    # A link stands in a paragraph, and leads where its annotation does.
+    inner = [kid["/K"][0].get_object() if not isinstance(kid["/K"][0], int) else kid for kid in found]
+    return [(kid["/S"], int(kid["/K"][0])) for kid in inner]
 
 
 def test_links_lead_to_their_anchor_and_one_without_is_refused() -> None:
