@@ -91,13 +91,14 @@ def _drawn(
         case PressArrow():
             marks = arrow_marks(setting.place(item.start), setting.place(item.end))
         case Measured():
-            marks = _measured(item, setting, unit, words)
+            marks = _measured(item, setting, unit, words, over=bool(picture.hand))
         case Gap():
             marks = _gap(item, setting, unit, words)
         case Cutting():
             start, end = setting.place(item.start), setting.place(item.end)
             reach = setting.top_pt, setting.bottom_pt
-            marks = tools(start, end, reach, right_handed=picture.hand != "left", unit_pt=setting.scale)
+            right = picture.hand != "left"
+            marks = tools(start, end, reach, setting.room_pt, right_handed=right, unit_pt=setting.scale)
     return marks
 
 
@@ -157,17 +158,20 @@ def arrow_marks(start: PagePoint, end: PagePoint) -> tuple[Mark, ...]:
     )
 
 
-def _measured(item: Measured, setting: ScenePlacing, unit: RulerUnit, words: Messages) -> tuple[Mark, ...]:
-    """A length below a level side or at the left of an upright one, between two ticks."""
+def _measured(
+    item: Measured, setting: ScenePlacing, unit: RulerUnit, words: Messages, *, over: bool
+) -> tuple[Mark, ...]:
+    """A length below a level side (or `over` it) or at the left of an upright one, between two ticks."""
     (x0, y0), (x1, y1) = setting.place(item.start), setting.place(item.end)
     said = show_measure(item.length, unit, words)
     if abs(x1 - x0) > abs(y1 - y0):
         low = y0 if y0 > (setting.top_pt + setting.bottom_pt) / 2 else setting.bottom_pt
-        y, left, right = low + 5.0, min(x0, x1), max(x0, x1)
+        y, left, right = (setting.top_pt if over else low) + (-5.0 if over else 5.0), min(x0, x1), max(x0, x1)
+        beyond = y + (-7.5 if over else 7.5)
         ticks = (((left, y), (right, y)), ((left, y - 2), (left, y + 2)), ((right, y - 2), (right, y + 2)))
         middle, wide, high = (left + right) / 2, width_of(said, _TOLD) + 3.0, _TOLD.capitals_pt + 3.0
-        ground = rectangle(middle - wide / 2, y + 7.5 - high / 2, wide, high, fill=TINT)
-        told: tuple[Mark, ...] = (ground, *line_centred(said, middle, y + 7.5, _TOLD))
+        ground = rectangle(middle - wide / 2, beyond - high / 2, wide, high, fill=TINT)
+        told: tuple[Mark, ...] = (ground, *line_centred(said, middle, beyond, _TOLD))
     else:
         x, top, bottom = min(x0, x1) - 5.0, min(y0, y1), max(y0, y1)
         ticks = (((x, top), (x, bottom)), ((x - 2, top), (x + 2, top)), ((x - 2, bottom), (x + 2, bottom)))

@@ -36,7 +36,10 @@ _LARGEST_SCALE: Final = 60.0
 
 
 class ScenePlacing(Struct, frozen=True):
-    """Scene to page: turned by `turn_eighths`, `scale` points for a unit, then moved; its top and bottom."""
+    """Scene to page: turned by `turn_eighths`, `scale` points for a unit, then moved.
+
+    `top_pt` and `bottom_pt` are where the cloth begins and ends, `room_pt` where the picture does.
+    """
 
     turn_eighths: int
     scale: float
@@ -44,6 +47,7 @@ class ScenePlacing(Struct, frozen=True):
     y_pt: float
     top_pt: float
     bottom_pt: float
+    room_pt: tuple[float, float]
 
     def place(self, point: Point) -> PagePoint:
         """The point on the page."""
@@ -89,8 +93,10 @@ def set_scene(picture: ScenePicture, box: Box) -> ScenePlacing:
     # Where there is room the cloth itself stands in the middle, not the cloth with the words at its left.
     x -= min(beside, across - width * scale) / 2
     x += _room_for_ruler(picture, scale, x - left * scale, box)
-    y = box.y_pt + above + (down - height * scale) / 2
-    return ScenePlacing(turn, scale, x - left * scale, y - top * scale, y, y + height * scale)
+    # Under the tools a measure stands above the cloth: below it would lie across the wrist.
+    y = box.y_pt + above + (below if picture.hand else 0.0) + (down - height * scale) / 2
+    room = box.y_pt, box.y_pt + box.height_pt
+    return ScenePlacing(turn, scale, x - left * scale, y - top * scale, y, y + height * scale, room)
 
 
 def _room_for_ruler(picture: ScenePicture, scale: float, x_pt: float, box: Box) -> float:

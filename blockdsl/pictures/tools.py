@@ -55,17 +55,17 @@ class _Cut(Struct, frozen=True):
 
 
 def tools(
-    start: PagePoint, end: PagePoint, reach: PagePoint, *, right_handed: bool, unit_pt: float
+    start: PagePoint, end: PagePoint, reach: PagePoint, room: PagePoint, *, right_handed: bool, unit_pt: float
 ) -> tuple[Mark, ...]:
     """Marks for the cut from `start` (nearer to the body) to `end`.
 
-    Units:  points; `reach` is where the cloth begins and ends, top and bottom: the ruler lies over all of it.
-            `unit_pt` is an inch or a centimetre of the scene.
+    Units:  points; `reach` is where the cloth begins and ends, top and bottom: the ruler lies over all of it, and no
+            further than the picture has `room`. `unit_pt` is an inch or a centimetre of the scene.
     """
     cut = _Cut(start[0], -1.0 if right_handed else 1.0)
     bottom, top = start[1], end[1]
-    middle = (reach[0] + reach[1]) / 2
-    half = max((reach[1] - reach[0]) / 2 + _OVER_PT, _LEAST_RULER_PT)
+    half = min(max((reach[1] - reach[0]) / 2 + _OVER_PT, _LEAST_RULER_PT), (room[1] - room[0]) / 2)
+    middle = min(max((reach[0] + reach[1]) / 2, room[0] + half), room[1] - half)
     rolled = bottom + (top - bottom) * _CUTTER_AT
     done = ((start, (start[0], rolled)),)
     return (

@@ -45,6 +45,10 @@ BY_HAND = ("over papers", "applique", "set-in seams", "partial seams", "mitered 
 """Lessons that cut nothing along a ruler."""
 
 
+ROOM = (-100.0, 200.0)
+"""The top and bottom of a picture with room for everything."""
+
+
 def said(method: str, unit: RulerUnit = "in") -> str:
     return "\n".join(text.text for page in pages(method, unit) for text in texts(page.marks))
 
@@ -104,7 +108,8 @@ def test_each_cut_is_drawn_for_the_right_and_for_the_left_hand(method: str) -> N
 
 def test_the_left_handed_tools_are_the_right_handed_ones_mirrored_in_the_cut() -> None:
     right, left = (
-        tools((100.0, 80.0), (100.0, 20.0), (10.0, 90.0), right_handed=hand, unit_pt=18.0) for hand in (True, False)
+        tools((100.0, 80.0), (100.0, 20.0), (10.0, 90.0), ROOM, right_handed=hand, unit_pt=18.0)
+        for hand in (True, False)
     )
     for one, other in zip(paths(right), paths(left), strict=True):
         mirrored = [[(round(200.0 - x, 6), round(y, 6)) for x, y in ring] for ring in one.rings]
@@ -112,8 +117,17 @@ def test_the_left_handed_tools_are_the_right_handed_ones_mirrored_in_the_cut() -
 
 
 def test_the_ruler_of_a_right_handed_maker_lies_at_the_left_of_the_cut() -> None:
-    ruler, *_ = paths(tools((100.0, 80.0), (100.0, 20.0), (10.0, 90.0), right_handed=True, unit_pt=18.0))
+    ruler, *_ = paths(tools((100.0, 80.0), (100.0, 20.0), (10.0, 90.0), ROOM, right_handed=True, unit_pt=18.0))
     assert {x for x, _ in ruler.rings[0]} == {58.0, 100.0}
+
+
+@pytest.mark.parametrize("reach", [(10.0, 90.0), (2.0, 30.0), (60.0, 98.0), (40.0, 50.0)])
+def test_the_ruler_stays_in_the_picture(reach: tuple[float, float]) -> None:
+    room = (0.0, 100.0)
+    ruler, *_ = paths(tools((50.0, reach[1]), (50.0, reach[0]), reach, room, right_handed=True, unit_pt=18.0))
+    low, high = min(y for _, y in ruler.rings[0]), max(y for _, y in ruler.rings[0])
+    assert 0.0 <= low <= reach[0]
+    assert reach[1] <= high <= 100.0
 
 
 @pytest.mark.parametrize("method", LESSONS)

@@ -11,8 +11,8 @@ PUT_TOGETHER = {
     "sheet-level-time": "document/block.py joins `level` and `time`",
     "strips-turn-every": "wording/strips.py joins what there is to say of a turn",
     "strips-square-turn-every": "wording/strips.py joins what there is to say of a turn",
-    "then-octagon-off": "wording/cutting.py joins the piece and what is cut off",
-    "then-octagon-oblong-off": "wording/cutting.py joins the piece and what is cut off",
+    "then-octagon-off": "wording/strips.py joins the form and what is cut off",
+    "then-octagon-oblong-off": "wording/strips.py joins the form and what is cut off",
 }
 """Keys that no code has as they are, nor by their beginning, and where they are made."""
 
