@@ -42,6 +42,7 @@ class Print(Struct, frozen=True):
     """How pages are printed. `created` is the date that a PDF shows, or None for no date; `font` the maker's own.
 
     With `outline_words` the words of SVG pictures are outlines, so that every program draws them alike.
+    Templates are of what a ruler does not cut, or with `all_templates` of every patch.
 
     On a roll templates alone are printed; sheets and books then stand on Letter, or on A4 for a roll in centimetres.
     """
@@ -51,6 +52,7 @@ class Print(Struct, frozen=True):
     margin_mm: float = USUAL_MARGIN_MM
     font: FurtherFont | None = None
     outline_words: bool = True
+    all_templates: bool = False
 
     @property
     def margin_pt(self) -> float:
@@ -147,9 +149,25 @@ def check_print_pdf(printed: Print, language: Language = "en-US") -> bytes:
 # --- at full size ------------------------------------------------------------------------------
 
 
+def with_templates_to_print(block: BlockFacts, printed: Print) -> BlockFacts:
+    """The block with templates of those patches alone that are cut by them; with all of them where they are asked for.
+
+    Squares, rectangles, their halves and what is cut from strips are cut more simply, and more truly, with a ruler.
+    """
+    if printed.all_templates:
+        return block
+    letters = {cut.label for cut in block.cutting if cut.piece == "template"}
+    kept = tuple(template for template in block.templates if template.label in letters)
+    return block if len(kept) == len(block.templates) else replace(block, templates=kept)
+
+
 def parts_at_full_size(block: BlockFacts) -> tuple[FullSize, ...]:
     """What of the block is printed at full size."""
-    has: dict[FullSize, object] = {"templates": True, "foundation": block.foundations, "papers": block.papers}
+    has: dict[FullSize, object] = {
+        "templates": block.templates,
+        "foundation": block.foundations,
+        "papers": block.papers,
+    }
     return tuple(part for part, there in has.items() if there)
 
 

@@ -246,6 +246,11 @@ def _build(commands: _Commands[_CommandLine]) -> None:
         "with --no-outline-words they are words in an embedded font, which can be searched and changed",
     )
     command.add_argument(
+        "--all-templates",
+        action="store_true",
+        help="print a template of every patch, not only of those that a ruler does not cut more simply",
+    )
+    command.add_argument(
         "--check-print",
         action="store_true",
         help="write check-print.pdf too: print it first, and measure whether the printer prints at actual size",

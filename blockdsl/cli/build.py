@@ -52,7 +52,14 @@ def _build(arguments: Namespace) -> tuple[int, tuple[Path, ...]]:
     kinds = frozenset(arguments.only or KINDS)
     if arguments.title is not None and arguments.book is None:
         raise CannotGoOn("--title needs --book FILE.pdf, the book that has the title", USAGE)
-    asked = PrintOptions(arguments.paper, asked_date(), arguments.margin, arguments.language, arguments.outline_words)
+    asked = PrintOptions(
+        arguments.paper,
+        asked_date(),
+        arguments.margin,
+        arguments.language,
+        arguments.outline_words,
+        arguments.all_templates,
+    )
     cache = asked_cache(arguments)
     processes = arguments.jobs or processors()
     faults: list[Exception] = []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterator
 from functools import cache, lru_cache, partial
 from typing import TYPE_CHECKING, Final
 
@@ -15,7 +15,6 @@ from blockdsl.cli.cache import Cache
 from blockdsl.cli.cache_keys import content_of
 from blockdsl.export.naming import Taken
 from blockdsl.printing import (
-    FullSize,
     Print,
     SitePrint,
     book_document,
@@ -27,6 +26,7 @@ from blockdsl.printing import (
     sheet_pdf,
     site_files,
     too_large,
+    with_templates_to_print,
 )
 
 if TYPE_CHECKING:
@@ -95,7 +95,7 @@ def block_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: 
     if "sheet" in kinds:
         yield Output(f"{stem}.sheet.pdf", partial(sheet_pdf, block, printed), ("sheet", content, printed))
     if "templates" in kinds:
-        yield from _full_size(block, parts_at_full_size(block), content, stem, printed)
+        yield from _full_size(block, stem, printed)
     if "diagrams" in kinds:
         yield from _diagrams(block, content, stem)
     if "table" in kinds:
@@ -133,16 +133,14 @@ def _quilt_table(quilt: QuiltFacts, form: str) -> bytes:
 
 def size_outputs(block: BlockFacts, stem: str, kinds: frozenset[str], printed: Print) -> Iterator[Output]:
     """What a block needs at a further size that a book prints: templates where pieces are cut by them, and papers."""
-    by_template = any(cut.piece == "template" for cut in block.cutting)
     if "templates" in kinds:
-        parts = [part for part in parts_at_full_size(block) if by_template or part != "templates"]
-        yield from _full_size(block, parts, content_of(block), stem, printed)
+        yield from _full_size(block, stem, replace(printed, all_templates=False))
 
 
-def _full_size(
-    block: BlockFacts, parts: Iterable[FullSize], content: str, stem: str, printed: Print
-) -> Iterator[Output]:
-    for part in parts:
+def _full_size(block: BlockFacts, stem: str, printed: Print) -> Iterator[Output]:
+    block = with_templates_to_print(block, printed)
+    content = content_of(block)
+    for part in parts_at_full_size(block):
         if not too_large(part, block):
             yield Output(f"{stem}.{part}.pdf", partial(full_size_pdf, part, block, printed), (part, content, printed))
 

@@ -15,7 +15,15 @@ from blockdsl.cli.outputs import KINDS
 from blockdsl.export.naming import Taken, slug
 from blockdsl.fonts.further import FurtherFont
 from blockdsl.pipeline import Worked
-from blockdsl.printing import USUAL_PAPER, FullSize, Print, as_book, parts_at_full_size, too_large
+from blockdsl.printing import (
+    USUAL_PAPER,
+    FullSize,
+    Print,
+    as_book,
+    parts_at_full_size,
+    too_large,
+    with_templates_to_print,
+)
 
 if TYPE_CHECKING:
     from blockdsl.analysis.inputs import Input
@@ -65,10 +73,12 @@ class PrintOptions(Struct, frozen=True):
     margin_mm: float
     language: Language | None = None
     outline_words: bool = True
+    all_templates: bool = False
 
     def on(self, usual: str, font: FurtherFont | None = None) -> Print:
         """The printing on the paper that was asked for, or else on the usual one; `font` is the maker's own."""
-        return Print(self.paper or usual, self.created, self.margin_mm, font, self.outline_words)
+        paper = self.paper or usual
+        return Print(paper, self.created, self.margin_mm, font, self.outline_words, self.all_templates)
 
 
 def plan(works: Sequence[Worked], kinds: frozenset[str], asked: PrintOptions) -> list[Planned]:
@@ -99,7 +109,8 @@ def plan(works: Sequence[Worked], kinds: frozenset[str], asked: PrintOptions) ->
             jobs.append(Job("block", block, stem, kinds, printed, source))
             jobs += _of_sizes(block.sizes, names, kinds, printed, source)
             if "templates" in kinds:
-                _report_too_large(block, span, worked.origin.problems)
+                shown = with_templates_to_print(block, printed)
+                _report_too_large(shown, span, worked.origin.problems)
         for quilt in worked.facts.quilts:
             if names.is_new_quilt(quilt):
                 quilts.append(quilt)

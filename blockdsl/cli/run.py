@@ -33,6 +33,9 @@ _LONG: Final = 8
 """So many outputs take long enough that one wants to see them come."""
 _MOST_NAMED: Final = 6
 _NOTHING: Final = "there are no blocks in these files\n"
+_NO_TEMPLATES: Final = (
+    "no file written: a ruler cuts every patch, so no templates are needed; --all-templates prints them all the same\n"
+)
 
 
 class BuildRun:
@@ -203,7 +206,8 @@ class BuildRun:
     def sum_up(self) -> None:
         """How many files were written, and which were taken away."""
         count = len(self._writer.written)
-        write_out(f"{many(count, 'file')} written to {self._arguments.output}\n" if count else _NOTHING)
+        without = _NO_TEMPLATES if any(isinstance(each, Planned) and each.blocks for each in self._plans) else _NOTHING
+        write_out(f"{many(count, 'file')} written to {self._arguments.output}\n" if count else without)
         if self._left:
             write_out(f"{_some(self._left)}: left as the file that declares the block makes it\n")
         if self._removed:

@@ -13,9 +13,11 @@ from pypdf import PdfReader
 from tests.outputs import bytes_below
 from tests.unit.cli.pinwheel import PALETTE, PINWHEEL, Run, spoil
 
+NO_TEMPLATES = (
+    "no file written: a ruler cuts every patch, so no templates are needed; --all-templates prints them all the same\n"
+)
 ALL_OF_THE_PINWHEEL = {
     "pinwheel.sheet.pdf",
-    "pinwheel.templates.pdf",
     "pinwheel.svg",
     "pinwheel.letters.svg",
     "pinwheel.grid.svg",
@@ -31,7 +33,7 @@ def test_everything_that_a_block_gives_is_written_under_its_name(folder: Path, r
 
     written = bytes_below(folder / "out")
     assert (ended.status, ended.told) == (0, "")
-    assert ended.out == "9 files written to out\n"
+    assert ended.out == "8 files written to out\n"
     assert set(written) == ALL_OF_THE_PINWHEEL
     assert all(data.startswith(b"%PDF-") for name, data in written.items() if name.endswith(".pdf"))
 
@@ -64,6 +66,27 @@ def test_each_colourway_has_its_picture_and_none_takes_the_name_of_another(folde
     }
 
 
+def test_templates_are_of_patches_that_a_ruler_does_not_cut(folder: Path, run: Run) -> None:
+    """A kite is cut by template; a pinwheel's triangles are halves of squares, which a ruler cuts."""
+    kite = """
+block "Kite"
+  size 4 in
+  grid 4 x 4
+  patch fog at 0,0 4,0 4,1
+  patch slate at 0,0 4,1 4,4 1,4
+  patch fog at 0,0 1,4 0,4
+"""
+    (folder / "kite.block").write_text(f'use "palette.block"\n{kite}', encoding="utf-8")
+    told = ("-o", "out", "--only", "templates")
+
+    nothing = run("build", "pinwheel.block", *told)
+    assert (nothing.status, nothing.out) == (0, NO_TEMPLATES)
+    assert run("build", "kite.block", *told).status == 0
+    assert set(bytes_below(folder / "out")) == {"kite.templates.pdf"}
+    assert run("build", "pinwheel.block", *told, "--all-templates").status == 0
+    assert set(bytes_below(folder / "out")) == {"kite.templates.pdf", "pinwheel.templates.pdf"}
+
+
 @pytest.mark.parametrize(
     ("only", "endings"),
     [
@@ -74,7 +97,7 @@ def test_each_colourway_has_its_picture_and_none_takes_the_name_of_another(folde
     ],
 )
 def test_only_what_is_named_is_written(folder: Path, run: Run, only: str, endings: set[str]) -> None:
-    assert run("build", "pinwheel.block", "-o", "out", "--only", only).status == 0
+    assert run("build", "pinwheel.block", "-o", "out", "--only", only, "--all-templates").status == 0
 
     assert {name.partition(".")[2] for name in bytes_below(folder / "out")} == endings
 
@@ -104,7 +127,7 @@ def test_sheets_and_templates_have_the_size_of_the_paper(
     folder: Path, run: Run, paper: str, width_pt: float, height_pt: float
 ) -> None:
     """Letter is 8.5 x 11 in; A4 is 210 x 297 mm (ISO 216), at 72 points to the inch."""
-    run("build", "pinwheel.block", "-o", "out", "--paper", paper, "--only", "sheet,templates")
+    run("build", "pinwheel.block", "-o", "out", "--paper", paper, "--only", "sheet,templates", "--all-templates")
 
     for name in ("pinwheel.sheet.pdf", "pinwheel.templates.pdf"):
         for page in PdfReader(folder / "out" / name).pages:
@@ -183,7 +206,7 @@ def test_a_template_longer_than_any_page_can_be_is_left_out_with_a_warning(folde
         PALETTE + 'block "Wall"\n  size 300 in x 20 in\n  row fog\n  row slate\n', encoding="utf-8"
     )
 
-    ended = run("build", "wall.block", "-o", "out", "--only", "templates,table")
+    ended = run("build", "wall.block", "-o", "out", "--only", "templates,table", "--all-templates")
 
     assert ended.status == 0
     assert "wall.block:3:7: warning[template-too-large]" in ended.told
@@ -237,7 +260,7 @@ def test_a_block_with_units_on_papers_has_them_in_a_file_of_their_own(folder: Pa
 
     run("build", "pinwheel.block", "-o", "out", "--only", "templates")
 
-    assert set(bytes_below(folder / "out")) == {"pinwheel.templates.pdf", "pinwheel.foundation.pdf"}
+    assert set(bytes_below(folder / "out")) == {"pinwheel.foundation.pdf"}
     pages = PdfReader(folder / "out" / "pinwheel.foundation.pdf").pages
     assert sum("copy 4 of 4" in page.extract_text() for page in pages) == 1
 

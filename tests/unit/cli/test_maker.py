@@ -29,7 +29,7 @@ book "Shores"
 def built(folder: Path, run: Run) -> Path:
     """The outputs of a file with a maker, a block, a quilt and a book."""
     (folder / "pinwheel.block").write_text(MAKER + PINWHEEL + MORE, encoding="utf-8")
-    ended = run("build", "pinwheel.block", "-o", "out")
+    ended = run("build", "pinwheel.block", "-o", "out", "--all-templates")
     assert (ended.status, ended.told) == (0, "")
     return folder / "out"
 

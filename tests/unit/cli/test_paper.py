@@ -9,7 +9,7 @@ from tests.unit.cli.pinwheel import Run
 
 
 def test_a_roll_is_as_wide_as_it_was_said_to_be(folder: Path, run: Run) -> None:
-    run("build", "pinwheel.block", "-o", "out", "--only", "templates", "--paper", "roll 36 in")
+    run("build", "pinwheel.block", "-o", "out", "--only", "templates", "--all-templates", "--paper", "roll 36 in")
     page = PdfReader(folder / "out" / "pinwheel.templates.pdf").pages[0]
     assert float(page.mediabox.width) == pytest.approx(36 * 72)
 
@@ -17,7 +17,19 @@ def test_a_roll_is_as_wide_as_it_was_said_to_be(folder: Path, run: Run) -> None:
 def test_a_wider_margin_leaves_less_of_the_roll_for_templates(folder: Path, run: Run) -> None:
     heights = []
     for margin in ("5 mm", "2 cm"):
-        run("build", "pinwheel.block", "-o", "out", "--only", "templates", "--paper", "roll 24 in", "--margin", margin)
+        run(
+            "build",
+            "pinwheel.block",
+            "-o",
+            "out",
+            "--only",
+            "templates",
+            "--all-templates",
+            "--paper",
+            "roll 24 in",
+            "--margin",
+            margin,
+        )
         heights.append(float(PdfReader(folder / "out" / "pinwheel.templates.pdf").pages[0].mediabox.height))
     # 15 mm more at the head and at the foot make the cut page 30 mm longer.
     assert heights[1] - heights[0] == pytest.approx(30 * 72 / 25.4, abs=0.5)
