@@ -6,6 +6,7 @@ on every page.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Final
 
 from msgspec.structs import replace
@@ -17,7 +18,7 @@ from blockdsl.fullsize.foundation_paper import PaperDrawings, beside_words, inne
 from blockdsl.fullsize.foundation_pattern import PaperPattern, paper_patterns, turned
 from blockdsl.fullsize.foundation_table import table_pages
 from blockdsl.fullsize.layout import PageGeometry, PageLayout, lay_out
-from blockdsl.fullsize.packing import page_count
+from blockdsl.fullsize.packing import PackedItem, page_count
 from blockdsl.fullsize.pattern import POINTS_PER_UNIT
 from blockdsl.fullsize.tiles import tile_marks
 from blockdsl.fullsize.tiling import Tile, Tiling
@@ -88,10 +89,25 @@ def foundations_too_large(facts: BlockFacts) -> tuple[str, ...]:
 def _shared_pages(layout: PageLayout, drawings: PaperDrawings) -> list[tuple[Mark, ...]]:
     """The pages of those papers that share one; at least one page."""
     pages: list[list[Mark]] = [[] for _ in range(max(1, page_count(layout.shared)))]
-    for place in layout.shared:
+    for place in _copies_in_order(layout.shared, drawings):
         marks = moved(drawings.drawn(place.item, place.turns).marks, place.x_pt, place.y_pt)
         pages[place.page].append(Figure(_alternative(drawings.paper(place.item, 0)), marks))
     return [tuple(page) for page in pages]
+
+
+def _copies_in_order(places: Sequence[PackedItem], drawings: PaperDrawings) -> list[PackedItem]:
+    """The same places, the copies of one paper counted from page to page, down each and across."""
+    alike: dict[object, list[PackedItem]] = {}
+    for place in places:
+        paper = drawings.paper(place.item, 0)
+        words = paper.pattern.words
+        alike.setdefault((words.letter, words.title, paper.listed, paper.pattern.cutting), []).append(place)
+    ordered = []
+    for group in alike.values():
+        items = sorted(place.item for place in group)
+        across = sorted(group, key=lambda place: (place.page, place.y_pt, place.x_pt))
+        ordered += [replace(place, item=item) for item, place in zip(items, across, strict=True)]
+    return sorted(ordered, key=lambda place: (place.page, place.y_pt, place.x_pt))
 
 
 def _alternative(paper: PaperPattern) -> str:

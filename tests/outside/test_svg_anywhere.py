@@ -73,17 +73,17 @@ def test_three_renderers_show_the_same(drawings: dict[str, Path], kind: str) -> 
 
 
 def rendered(path: Path, drawing: str) -> dict[str, np.ndarray]:
-    """What each of them draws, two pixels a unit of the drawing; a row or column more or less is left out."""
+    """What each of them draws, two pixels a unit of the drawing; a row or two more or less are left out."""
     (width, height) = (round(2 * float(side)) for side in BOXES.findall(drawing)[0])
     cairo = cairosvg.svg2png(bytestring=drawing.encode(), output_width=width, output_height=height)
-    resvg = resvg_py.svg_to_bytes(svg_string=drawing, width=width, height=height, dpi=96, skip_system_fonts=True)
+    resvg = resvg_py.svg_to_bytes(svg_string=drawing, width=width, dpi=96, skip_system_fonts=True)
     pictures = {
         "Chromium": tones(Image.open(path.with_name(f"{path.stem}.chromium.png"))),
         "CairoSVG": tones(Image.open(BytesIO(cairo))),
         "resvg": tones(Image.open(BytesIO(resvg))),
     }
     sizes = np.array([picture.shape[:2] for picture in pictures.values()])
-    assert (sizes.max(axis=0) - sizes.min(axis=0) <= 1).all(), sizes
+    assert (sizes.max(axis=0) - sizes.min(axis=0) <= 2).all(), sizes
     high, wide = sizes.min(axis=0)
     return {name: picture[:high, :wide] for name, picture in pictures.items()}
 
