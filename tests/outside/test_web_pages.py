@@ -283,6 +283,26 @@ def test_blocks_without_a_book_have_a_site_when_it_is_asked_for(
     assert (tmp_path / "harbour-light.web" / "harbour-light.html").is_file()
 
 
+def test_the_first_page_of_a_book_of_22_blocks_loads_at_most_a_megabyte(
+    project: Path, blockdsl_command: str, tmp_path: Path
+) -> None:
+    """With its style, its script and its fonts; pictures are in the page."""
+    libraries = sorted((project / "library").glob("*.block"))
+    found = [re.findall(r'^block "([^"]+)"', path.read_text(encoding="utf-8"), re.MULTILINE)[:2] for path in libraries]
+    names = [name for some in found for name in some][:22]
+    assert len(names) == 22
+    lines = [f'use library "{path.stem}"' for path in libraries] + ['book "Twenty Two"']
+    book = tmp_path / "book.block"
+    book.write_text("\n".join([*lines, *(f'  block "{name}"' for name in names)]) + "\n", encoding="utf-8")
+    words = [blockdsl_command, "build", str(book), "-o", str(tmp_path), "--only", "web"]
+    subprocess.run(words, check=True, capture_output=True)
+    site = tmp_path / "twenty-two.web"
+    loaded = [site / "index.html", *(path for path in site.iterdir() if path.suffix in {".css", ".woff2", ".ttf"})]
+    loaded.append(site / "site.js")
+    assert sum(path.stat().st_size for path in loaded) <= 1 << 20
+    assert len(list(site.glob("*.html"))) > 22
+
+
 def test_a_site_has_the_sheets_and_templates_that_are_asked_for_too(
     project: Path, blockdsl_command: str, tmp_path: Path
 ) -> None:
