@@ -11,7 +11,7 @@ import pytest
 from blockdsl.export.pdf import write_pdf
 from blockdsl.page.sheet import block_sheet
 from tests.outside.reader.faults import MOST_UNSEEN, SEED, sample
-from tests.outside.reader.library import FAMILIES, OWN, another_size, check, documents, steps_of
+from tests.outside.reader.library import FAMILIES, OWN, another_size, check, documents
 from tests.outside.reader.printed import printed_steps
 from tests.outside.reader.sentences import Step
 from tests.outside.reader.words import plain
@@ -29,7 +29,7 @@ def test_the_steps_that_a_sheet_prints_are_those_of_the_facts(name: str, tmp_pat
     for each, document in Random(name).sample(every, min(EACH, len(every))):  # noqa: S311
         path = tmp_path / "sheet.pdf"
         path.write_bytes(write_pdf(block_sheet(each.facts)))
-        told = [Step(step.number, plain(step.title), plain(step.text)) for step in steps_of(document)]
+        told = [Step(step["number"], plain(step["title"]), plain(step["text"])) for step in document["steps"]]
         assert printed_steps(path) == told, document["name"]
 
 

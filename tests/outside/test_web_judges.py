@@ -11,6 +11,8 @@ from typing import Any
 
 import pytest
 
+from tests.kept import once_in_a_run
+
 INSTALL = "the judges of web sites are missing: .ci/web-judges installs Node.js, Chromium and the packages"
 SECONDS = 240
 
@@ -35,10 +37,16 @@ Judged = dict[str, Any]
 @pytest.fixture(scope="module")
 def judged(web_sites: Path, project: Path, tmp_path_factory: pytest.TempPathFactory) -> Judged:
     """What the judges say of each page of both sites, and of one page that has faults."""
+    folder = tmp_path_factory.mktemp("judged")
+    told: Judged = json.loads(once_in_a_run(lambda: _judge(web_sites, project, folder), "judges of web sites"))
+    return told
+
+
+def _judge(web_sites: Path, project: Path, folder: Path) -> str:
+    """What they say as JSON; they take a minute, on both cores."""
     judge = project / "tests/outside/web/judge.mjs"
     assert (judge.parent / "node_modules").is_dir(), INSTALL
     assert shutil.which("node"), INSTALL
-    folder = tmp_path_factory.mktemp("judged")
     shutil.copytree(web_sites, folder, dirs_exist_ok=True)
     (folder / "planted.html").write_text(PLANTED, encoding="utf-8")
     guarded = (folder / "a-harbour-sampler.web" / "lights.html").read_text(encoding="utf-8")
@@ -46,8 +54,7 @@ def judged(web_sites: Path, project: Path, tmp_path_factory: pytest.TempPathFact
     (folder / "guarded.html").write_text(guarded.replace("</body>", f"{GUARDED}</body>"), encoding="utf-8")
     found = subprocess.run(["node", judge, folder], capture_output=True, text=True, timeout=SECONDS, check=False)
     assert found.returncode == 0, f"{found.stderr}\n{INSTALL}"
-    told: Judged = json.loads(found.stdout)
-    return told
+    return found.stdout
 
 
 @pytest.fixture(scope="module")

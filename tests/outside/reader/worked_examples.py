@@ -16,6 +16,7 @@ from blockdsl.facts.document import block_document, write_json
 from blockdsl.resources import library_folder, library_path
 from blockdsl.wording.steps import step_texts
 from tests.outside.reader.comparing import compare
+from tests.outside.reader.library import steps_of
 from tests.outside.reader.reading import sew
 from tests.outside.reader.sentences import Step
 from tests.outside.reader.stock import stock_of
@@ -42,7 +43,7 @@ def own_document(name: str) -> dict[str, Any]:
 
 def own_steps(name: str) -> list[Step]:
     """The steps that the program writes."""
-    return [Step(step["number"], step["title"], step["text"]) for step in own_document(name)["steps"]]
+    return steps_of(own_document(name))
 
 
 def words(told: list[Step]) -> int:
