@@ -116,6 +116,10 @@ def web_site(book: BookFacts, name_of: Callable[[str], str], files_of: FilesOf =
     if sum(len(entries) for _, entries in chapters) > 1:
         chapters = list(_with_front(chapters, book, name_of))
     if techniques:
+        chapters = [
+            (title, [_with_lessons(entry, techniques, words_of(book)) for entry in entries])
+            for title, entries in chapters
+        ]
         used = {method: list(_users(chapters, method)) for method in lessons}
         lessons_told = [_lesson(technique, name, used[technique.method]) for technique, name in techniques]
         chapters.append((words_of(book)("book-techniques"), lessons_told))
@@ -157,6 +161,18 @@ def _lesson(technique: TechniqueFacts, name: str, users: Sequence[WebPage]) -> _
     if users:
         parts = (*parts, Section(Heading(2, plain(words("site-used-by"))), (back,)))
     return _Entry(WebPage(name, title, parts, over=words("book-techniques")))
+
+
+def _with_lessons(entry: _Entry, techniques: Sequence[tuple[TechniqueFacts, str]], words: Messages) -> _Entry:
+    """The page of a block or a quilt with the way to the lessons on all that it takes, of its seams and borders too."""
+    taken = _methods(entry)
+    runs = tuple(
+        TextRun(technique_title(technique), target=name) for technique, name in techniques if technique.method in taken
+    )
+    if not runs:
+        return entry
+    lessons = Section(Heading(2, plain(words("book-techniques"))), (Places(runs),))
+    return replace(entry, page=replace(entry.page, parts=(*entry.page.parts, lessons)))
 
 
 def _users(chapters: _Chapters, method: str) -> Iterator[WebPage]:

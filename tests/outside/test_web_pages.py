@@ -66,6 +66,7 @@ def test_a_blocks_page_goes_in_the_order_of_the_work(demo_site: Path) -> None:
         "Other colourways",
         "In the colourway Night watch",
         "In the colourway Storm cone",
+        "Techniques",
     ]
 
 
@@ -136,6 +137,7 @@ def test_a_quilt_is_told_from_what_to_buy_to_its_label(demo_site: Path) -> None:
         "Beam",
         "Assembly",
         "Finishing",
+        "Techniques",
     ]
     assert "Make 10" in page.words
     assert [heading.words for heading in page.all("h3")][-1] == "11 Label"
@@ -151,7 +153,11 @@ def test_texts_are_titled_as_their_maker_wrote_not_as_their_files_are_called(dem
 def test_every_method_leads_to_its_lesson_and_the_lesson_back_to_its_blocks(demo_site: Path) -> None:
     page, lesson = (read_page(demo_site / f"{name}.html") for name in ("harbour-light", "four-at-a-time"))
     led_to = [link.words for link in page.all("a") if link.attributes["href"] == "four-at-a-time.html"]
-    assert led_to == ["Method: four at a time", "Lesson: Four at a time"]
+    assert led_to == ["Method: four at a time", "Lesson: Four at a time", "Four at a time"]
+    corners = [
+        link.words for link in read_page(demo_site / "breakwater.html").all("a") if "mitred" in link.words.lower()
+    ]
+    assert corners  # the lesson of its borders, which no method of a block leads to
     assert "harbour-light.html" in {link.attributes["href"] for link in lesson.one("main").all("a")}
 
 

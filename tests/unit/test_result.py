@@ -133,7 +133,21 @@ def test_a_file_with_one_block_is_written_as_its_sheet_its_picture_and_its_site(
 
 
 def test_what_is_written_is_what_the_command_builds(folder: Path) -> None:
-    assert main(["build", "pinwheel.block", "-o", "built", "--no-cache", "--only", "sheet,templates,diagrams"]) == 0
+    assert (
+        main(
+            [
+                "build",
+                "pinwheel.block",
+                "-o",
+                "built",
+                "--no-cache",
+                "--only",
+                "sheet,templates,diagrams",
+                "--all-templates",
+            ]
+        )
+        == 0
+    )
     block = blockdsl.load("pinwheel.block").blocks["Pinwheel"]
     block.write_pdf("made/pinwheel.sheet.pdf")
     block.write_pdf("made/pinwheel.templates.pdf", "templates")
