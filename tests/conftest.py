@@ -67,3 +67,15 @@ def kept_in_this_run(tmp_path_factory: pytest.TempPathFactory) -> None:
     folder = (top.parent if "PYTEST_XDIST_WORKER" in os.environ else top) / "kept"
     folder.mkdir(exist_ok=True)
     os.environ[FOLDER] = str(folder)
+
+
+DEAR_AT_FIRST = ("test_web_judges", "test_svg_anywhere", "test_pdf_tags", "test_painters_agree", "test_web_driven")
+"""Modules whose tests share what takes long to make."""
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Tests that share something dear come first, while both processes have work of their own.
+
+    At the end one process takes over half of what the other has left, and would make the same again, or wait for it.
+    """
+    items.sort(key=lambda item: item.path.stem not in DEAR_AT_FIRST)
