@@ -43,7 +43,10 @@ _STRIP_WIDTH_PT: Final = CONTENT_WIDTH_PT - _STRIP_START_PT
 
 # Strokes lie half outside their outline; this keeps them, and the marks' ends, on the page.
 _INSET_PT: Final = 0.5
-_BELOW_ROOM_PT: Final = _STRIP_GAP_PT + TEST_SQUARE_PT + FOOTER_HEIGHT_PT
+_FOOT_PT: Final = FOOTER_HEIGHT_PT + 3.0
+"""The foot, with the maker's row in it, and white above that."""
+
+_BELOW_ROOM_PT: Final = _STRIP_GAP_PT + TEST_SQUARE_PT + _FOOT_PT
 
 # Less than this of a roll is not worth turning templates about.
 _WORTH_SAVING_PT: Final = 36.0
@@ -74,7 +77,7 @@ class PageGeometry(Struct, frozen=True):
     @property
     def check_y_pt(self) -> float:
         """The top of the scale check."""
-        return self.box.bottom_pt - FOOTER_HEIGHT_PT - TEST_SQUARE_PT
+        return self.box.bottom_pt - _FOOT_PT - TEST_SQUARE_PT
 
     def cut_at(self, room_bottom_pt: float) -> PageGeometry:
         """A roll's geometry, just long enough for room down to there."""
